@@ -1,0 +1,274 @@
+"""Contracts: shared_schema/calc/NAME.json becomes a marshmallow schema, and `run` answers by it.
+
+The phone's twin of this file is pwa/contracts.js: same stages, same words, same order of errors.
+"""
+
+import math
+import re
+from functools import cache
+
+from marshmallow import RAISE, Schema, ValidationError, fields
+
+from limnary.calc import calculation
+from limnary.calc.refusal import Refusal
+from limnary.schema_files import messages, read_folder
+
+
+class InvalidInput(ValueError):
+    """The input breaks its contract. `errors` is a list of {field, message, allowed}, never empty."""
+
+    def __init__(self, errors: list[dict]):
+        super().__init__("; ".join(f"{e['field']} {e['message']}".strip() for e in errors))
+        self.errors = errors
+
+
+class UnknownCalculation(LookupError):
+    """There is no contract of that name."""
+
+
+def contracts() -> dict[str, dict]:
+    """Every contract by name."""
+    return read_folder("calc")
+
+
+def contract(name: str) -> dict:
+    """One contract; UnknownCalculation if there is none."""
+    try:
+        return contracts()[name]
+    except KeyError:
+        raise UnknownCalculation(name) from None
+
+
+def run(name: str, payload: object) -> dict:
+    """Check `payload` against the contract, calculate, and answer outputs, cautions, notes and sources.
+
+    Raises UnknownCalculation, or InvalidInput naming each field and what is allowed.
+    """
+    spec = contract(name)
+    values = check(spec, payload)
+    try:
+        outputs = dict(calculation(name)(**values))
+    except Refusal as no:
+        words = spec["refusals"][no.code]
+        raise InvalidInput([{**words, "field": no.field or words["field"]}]) from no
+    notes = [spec["notes"][code] for code in outputs.pop("notes", [])]
+    known = read_folder("tables")["sources"]["sources"]
+    return {
+        **outputs,
+        "cautions": spec["cautions"],
+        "notes": notes,
+        "sources": [{"key": key, **known[key]} for key in spec["sources"]],
+    }
+
+
+def check(spec: dict, payload: object) -> dict:
+    """The payload with defaults filled in, or InvalidInput. Stage 1: each field; stage 2: between fields."""
+    if not isinstance(payload, dict):
+        raise InvalidInput([{"field": "", "message": messages()["not_body"], "allowed": "a JSON object"}])
+    try:
+        values = marshmallow_schema(spec["name"]).load(payload)
+    except ValidationError as bad:
+        raise InvalidInput(list(_flat(bad.messages, spec["inputs"]))) from bad
+    errors = [*_missing_when(spec["inputs"], values), *_broken_rules(spec, values)]
+    if errors:
+        raise InvalidInput(errors)
+    return values
+
+
+@cache
+def marshmallow_schema(name: str) -> Schema:
+    """The marshmallow schema of one contract's input."""
+    return schema_of(contract(name)["inputs"], name)
+
+
+def schema_of(inputs: list[dict], name: str) -> Schema:
+    """A strict schema (unknown fields refused) of a list of field specifications."""
+    made = Schema.from_dict({spec["name"]: _field(spec) for spec in inputs}, name=name)
+    made.error_messages = {"unknown": messages()["unknown"], "type": messages()["not_object"]}
+    return made(unknown=RAISE)
+
+
+def _field(spec: dict) -> fields.Field:
+    words = messages()
+    options = {
+        "required": bool(spec.get("required")) and "when" not in spec,
+        "error_messages": {"required": words["missing"], "null": words["null"]},
+        "metadata": {"spec": spec},
+    }
+    if "default" in spec:
+        options["load_default"] = spec["default"]
+    return _Checked(spec, **options)
+
+
+class _Checked(fields.Field):
+    """A field whose checks and words come from its specification alone."""
+
+    def __init__(self, spec: dict, **options):
+        super().__init__(**options)
+        self.spec = spec
+
+    def _deserialize(self, value, attr, data, **kwargs):
+        return _CHECKS[self.spec["type"]](self.spec, value)
+
+
+def _number(spec: dict, value: object) -> float:
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        raise ValidationError(messages()["not_number"])
+    return _within(spec, value)
+
+
+def _integer(spec: dict, value: object) -> int:
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        raise ValidationError(messages()["not_integer"])
+    if isinstance(value, float) and math.isfinite(value) and not value.is_integer():
+        raise ValidationError(messages()["not_integer"])
+    return int(_within(spec, value))
+
+
+def _within(spec: dict, value: float) -> float:
+    if isinstance(value, float) and not math.isfinite(value):
+        raise ValidationError(messages()["not_finite"])
+    if not spec["min"] <= value <= spec["max"]:
+        raise ValidationError(
+            messages()["out_of_range"].format(min=_plain(spec["min"]), max=_plain(spec["max"]), unit=_unit(spec))
+        )
+    return float(value) if spec["type"] == "number" else value
+
+
+def _boolean(spec: dict, value: object) -> bool:
+    if not isinstance(value, bool):
+        raise ValidationError(messages()["not_boolean"])
+    return value
+
+
+def _text(spec: dict, value: object) -> str:
+    if not isinstance(value, str):
+        raise ValidationError(messages()["not_text"])
+    shortest, longest = spec.get("min_length", 0), spec["max_length"]
+    if not shortest <= len(value) <= longest:
+        raise ValidationError(messages()["text_length"].format(min=shortest, max=longest))
+    if "pattern" in spec and not re.fullmatch(spec["pattern"], value):
+        raise ValidationError(messages()["not_pattern"].format(example=spec["example"]))
+    return value
+
+
+def _choice(spec: dict, value: object) -> str:
+    options = [choice["value"] for choice in spec["choices"]]
+    if not isinstance(value, str) or value not in options:
+        raise ValidationError(messages()["not_choice"].format(choices=", ".join(options)))
+    return value
+
+
+def _list(spec: dict, value: object) -> list:
+    if not isinstance(value, list):
+        raise ValidationError(messages()["not_list"])
+    if not spec["min_items"] <= len(value) <= spec["max_items"]:
+        raise ValidationError(messages()["list_length"].format(min=spec["min_items"], max=spec["max_items"]))
+    out, errors = [], {}
+    for index, entry in enumerate(value):
+        try:
+            if entry is None:
+                raise ValidationError(messages()["null"])
+            out.append(_CHECKS[spec["item"]["type"]](spec["item"], entry))
+        except ValidationError as bad:
+            errors[index] = bad.messages
+    if errors:
+        raise ValidationError(errors)
+    return out
+
+
+def _object(spec: dict, value: object) -> dict:
+    if not isinstance(value, dict):
+        raise ValidationError(messages()["not_object"])
+    if spec.get("open"):
+        return value
+    return schema_of(spec["fields"], spec.get("name", "item")).load(value)
+
+
+_CHECKS = {
+    "number": _number,
+    "integer": _integer,
+    "boolean": _boolean,
+    "text": _text,
+    "choice": _choice,
+    "list": _list,
+    "object": _object,
+}
+
+
+def _missing_when(inputs: list[dict], values: dict) -> list[dict]:
+    errors = []
+    for spec in inputs:
+        if spec.get("required") and "when" in spec and spec["name"] not in values:
+            for other, wanted in spec["when"].items():
+                if values.get(other) not in wanted:
+                    break
+            else:
+                other, _ = next(iter(spec["when"].items()))
+                message = messages()["missing_when"].format(other=other, value=values[other])
+                errors.append({"field": spec["name"], "message": message, "allowed": allowed(spec)})
+    return errors
+
+
+def _broken_rules(spec: dict, values: dict) -> list[dict]:
+    errors = []
+    for rule in spec.get("rules", []):
+        kind, names = rule["rule"], rule["fields"]
+        given = sum(name in values for name in names)
+        broken = {
+            "exactly_one": given != 1,
+            "at_most_one": given > 1,
+            "together": given not in (0, len(names)),
+        }[kind]
+        if broken:
+            text = messages()[kind].format(fields=", ".join(names))
+            errors.append({"field": names[0], "message": text, "allowed": text})
+    return errors
+
+
+def _flat(tree: dict, inputs: list[dict]):
+    """marshmallow's nested messages as {field, message, allowed}, in the contract's order."""
+    by_name = {spec["name"]: spec for spec in inputs}
+    known = [name for name in by_name if name in tree]
+    strange = [name for name in tree if name not in by_name]
+    for name in known:
+        yield from _flat_field(name, by_name[name], tree[name])
+    for name in strange:
+        yield {"field": str(name), "message": messages()["unknown"], "allowed": ", ".join(by_name)}
+
+
+def _flat_field(path: str, spec: dict, found: dict | list):
+    if isinstance(found, list):
+        yield {"field": path, "message": found[0], "allowed": allowed(spec)}
+    elif spec["type"] == "list":
+        for index, inner in found.items():
+            yield from _flat_field(f"{path}.{index}", spec["item"], inner)
+    else:
+        for error in _flat(found, spec["fields"]):
+            yield {**error, "field": f"{path}.{error['field']}"}
+
+
+def allowed(spec: dict) -> str:
+    """What a field takes, in words: the `allowed` of an error."""
+    kind = spec["type"]
+    if kind in ("number", "integer"):
+        noun = "a number" if kind == "number" else "a whole number"
+        return f"{noun} from {_plain(spec['min'])} to {_plain(spec['max'])}{_unit(spec)}"
+    if kind == "choice":
+        return ", ".join(choice["value"] for choice in spec["choices"])
+    if kind == "list":
+        return f"a list of {spec['min_items']} to {spec['max_items']} entries"
+    if kind == "object":
+        return "an object with " + ", ".join(inner["name"] for inner in spec["fields"])
+    if kind == "text":
+        return f"text of {spec.get('min_length', 0)} to {spec['max_length']} characters"
+    return "true or false"
+
+
+def _unit(spec: dict) -> str:
+    return f" {spec['unit']}" if spec.get("unit") else ""
+
+
+def _plain(value: float) -> str:
+    """A bound as text, the way both languages print it: 14, 0.5."""
+    return str(int(value)) if float(value).is_integer() else repr(value)

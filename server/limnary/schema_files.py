@@ -1,0 +1,38 @@
+"""Where the files shared with the phone lie: in the checkout, else inside the installed wheel."""
+
+import json
+from functools import cache
+from importlib.resources import files
+from pathlib import Path
+
+# An editable install may leave a stale copy in site-packages, so a checkout always wins.
+_CHECKOUT = Path(__file__).resolve().parents[2]
+
+
+def _data_dir(name: str) -> Path:
+    if (_CHECKOUT / "pyproject.toml").is_file() and (_CHECKOUT / name).is_dir():
+        return _CHECKOUT / name
+    return Path(str(files("limnary") / "_data" / name))
+
+
+def shared_schema_dir() -> Path:
+    """The folder of contracts, record kinds, tables and vectors."""
+    return _data_dir("shared_schema")
+
+
+def pwa_dir() -> Path:
+    """The folder of files that the browser runs."""
+    return _data_dir("pwa")
+
+
+@cache
+def read_folder(name: str) -> dict[str, dict]:
+    """Every JSON file of one shared_schema folder, by file name without its ending, sorted."""
+    folder = shared_schema_dir() / name
+    return {p.stem: json.loads(p.read_text("utf-8")) for p in sorted(folder.glob("*.json"))}
+
+
+@cache
+def messages() -> dict[str, str]:
+    """The wording of refusals, one template a code, the same on server and phone."""
+    return json.loads((shared_schema_dir() / "messages.json").read_text("utf-8"))

@@ -1,0 +1,6 @@
+"""Fixtures that every test may use."""
+
+import sys
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parent))

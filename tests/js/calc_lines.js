@@ -1,0 +1,17 @@
+/** The phone's calculations as a line filter: {"name","input"} in, the answer or {"error"} out, like `limnary calc --lines`. */
+import { createInterface } from "node:readline";
+import { InvalidInput, install, run } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+install(sharedBundle());
+
+for await (const line of createInterface({ input: process.stdin })) {
+  let answer;
+  try {
+    const { name, input } = JSON.parse(line);
+    answer = run(name, input);
+  } catch (bad) {
+    answer = { error: bad instanceof InvalidInput ? { errors: bad.errors } : { title: String(bad) } };
+  }
+  process.stdout.write(JSON.stringify(answer) + "\n");
+}

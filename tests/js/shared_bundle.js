@@ -1,0 +1,18 @@
+/** The bundle the server serves at /shared.json, read from disk for Node. */
+import { readFileSync, readdirSync } from "node:fs";
+
+const root = new URL("../../shared_schema/", import.meta.url);
+const json = (path) => JSON.parse(readFileSync(new URL(path, root), "utf8"));
+
+/** Every JSON file of one folder of shared_schema, by file name without its ending. */
+export function folder(name) {
+  const files = readdirSync(new URL(`${name}/`, root)).filter((file) => file.endsWith(".json")).sort();
+  return Object.fromEntries(files.map((file) => [file.slice(0, -5), json(`${name}/${file}`)]));
+}
+
+export const sharedBundle = () => ({
+  calc: folder("calc"),
+  tables: folder("tables"),
+  records: folder("records"),
+  messages: json("messages.json"),
+});

@@ -1,0 +1,34 @@
+/** The shared vectors, run by the phone's calculations. tests/test_vectors.py runs the same on the server's. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { InvalidInput, contracts, install, run } from "../../pwa/contracts.js";
+import { folder, sharedBundle } from "./shared_bundle.js";
+
+install(sharedBundle());
+const vectors = folder("vectors");
+
+for (const [name, spec] of Object.entries(contracts())) {
+  const { cases, count } = vectors[name];
+  test(`${name}: the vector file holds as many cases as it says`, () => assert.equal(cases.length, count));
+  for (const vector of [...spec.examples, ...cases]) {
+    test(`${vector.id}: ${vector.why}`, () => {
+      if (vector.errors) {
+        assert.throws(
+          () => run(name, vector.input),
+          (/** @type {any} */ no) => no instanceof InvalidInput && (assert.deepEqual(no.errors, vector.errors), true),
+        );
+      } else agrees(run(name, vector.input), vector.expected, vector.tolerance, vector.id);
+    });
+  }
+}
+
+/** Expected is a subset of got; numbers within the tolerance, all else equal. */
+function agrees(got, expected, tolerance, path) {
+  if (typeof expected === "number") {
+    const room = (tolerance.absolute ?? 0) + (tolerance.relative ?? 0) * Math.abs(expected);
+    assert.ok(Math.abs(got - expected) <= room, `${path}: ${got} is not ${expected} ± ${room}`);
+  } else if (expected !== null && typeof expected === "object") {
+    if (Array.isArray(expected)) assert.equal(got.length, expected.length, path);
+    for (const key of Object.keys(expected)) agrees(got[key], expected[key], tolerance, `${path}.${key}`);
+  } else assert.equal(got, expected, path);
+}

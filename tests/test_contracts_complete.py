@@ -1,0 +1,96 @@
+"""No calculation without contract, Python twin, JavaScript twin, vectors, provenance and an outside check."""
+
+import json
+import re
+from pathlib import Path
+
+import jsonschema
+import pytest
+from limnary.calc import calculation
+from limnary.contracts import contracts, run
+from limnary.schema_files import read_folder, shared_schema_dir
+
+ROOT = Path(__file__).parents[1]
+NAMES = sorted(contracts())
+PROVENANCE = {"published", "common practice", "from memory", "assumption"}
+META = json.loads((shared_schema_dir() / "contract.schema.json").read_text("utf-8"))
+
+
+def test_modules_mirror_file_by_file():
+    python = {p.stem for p in (ROOT / "server/limnary/calc").glob("*.py")} - {"__init__"}
+    javascript = {p.stem for p in (ROOT / "pwa/calc").glob("*.js")} - {"index"}
+    assert python == javascript
+
+
+def test_the_phone_registers_every_contract():
+    index = (ROOT / "pwa/calc/index.js").read_text("utf-8")
+    listed = re.search(r"calculations = \{(.*?)\}", index, re.DOTALL)[1]
+    assert sorted(re.findall(r"\w+", listed)) == NAMES
+
+
+def test_every_vector_file_has_a_contract():
+    assert sorted(read_folder("vectors")) == NAMES
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_contract_is_whole(name):
+    spec = contracts()[name]
+    jsonschema.validate(spec, META, cls=jsonschema.Draft202012Validator)
+    assert spec["name"] == name
+    assert calculation(name).__doc__, f"{name} has no docstring"
+    assert (ROOT / f"pwa/calc/{name}.js").is_file()
+    for path in spec["outside"]:
+        assert (ROOT / path).is_file(), f"{name}: {path} is missing"
+        assert re.search(rf"\b{name}\b", (ROOT / path).read_text("utf-8")), f"{path} never calls {name}"
+
+
+@pytest.mark.parametrize("name", sorted(read_folder("records")))
+def test_record_kind_is_whole(name):
+    kind = read_folder("records")[name]
+    assert kind["kind"] == name
+    assert set(kind["written_by"]) <= {"owner", "keeper", "helper"}
+    fields = {"type": "array", "items": {"$ref": "#/$defs/input"}, "$defs": META["$defs"]}
+    jsonschema.validate(kind["fields"], fields, cls=jsonschema.Draft202012Validator)
+    for field in kind["fields"]:
+        assert field.get("refers_to", name) in read_folder("records"), field["name"]
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_sources_and_cases_are_traceable(name):
+    spec, vectors = contracts()[name], read_folder("vectors")[name]
+    sources = read_folder("tables")["sources"]["sources"]
+    assert vectors["contract"] == name
+    assert len(vectors["cases"]) == vectors["count"] >= 3
+    assert any("errors" in case for case in vectors["cases"]), "no vector shows what is refused"
+    for key in spec["sources"]:
+        assert sources[key]["provenance"] in PROVENANCE
+    ids = set()
+    for case in [*spec["examples"], *vectors["cases"]]:
+        jsonschema.validate(case, {**META["$defs"]["case"], "$defs": META["$defs"]})
+        assert case["id"] not in ids
+        ids.add(case["id"])
+        if "source" in case:
+            assert case["source"] in sources, f"{case['id']}: {case['source']} is not in sources.json"
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_answer_and_working_match_the_contract(name):
+    spec = contracts()[name]
+    declared = {output["name"] for output in spec["outputs"]}
+    optional = {output["name"] for output in spec["outputs"] if output.get("optional")}
+    shown = declared | {field["name"] for field in spec["inputs"]}
+    for step in spec["working"]:
+        assert set(re.findall(r"\{(\w+)\}", step)) <= shown, step
+    for case in [*spec["examples"], *read_folder("vectors")[name]["cases"]]:
+        if "expected" in case:
+            got = set(run(name, case["input"])) - {"cautions", "notes", "sources"}
+            assert declared - optional <= got <= declared, case["id"]
+
+
+def test_every_constant_has_unit_source_and_provenance():
+    sources = read_folder("tables")["sources"]["sources"]
+    for key, group in read_folder("tables")["constants"]["groups"].items():
+        assert group["provenance"] in PROVENANCE, key
+        assert group["source"] in sources, key
+        for name, entry in group["values"].items():
+            assert set(entry) == {"value", "unit"}, f"{key}.{name}"

@@ -1,0 +1,86 @@
+"""Python and JavaScript give the same answer to any input a contract admits, to 1e-9 relative."""
+
+import json
+import math
+import subprocess
+from pathlib import Path
+
+import pytest
+from drawn_inputs import inputs_of
+from hypothesis import HealthCheck, given, settings
+from limnary.cli import _run
+from limnary.contracts import contracts
+
+ROOT = Path(__file__).parents[1]
+DRAWS = 500
+
+
+class Phone:
+    """The phone's calculations in one Node process, a line at a time."""
+
+    def __init__(self):
+        self.process = subprocess.Popen(
+            ["node", str(ROOT / "tests/js/calc_lines.js")],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            text=True,
+            encoding="utf-8",
+        )
+
+    def run(self, name: str, payload: dict) -> dict:
+        self.process.stdin.write(json.dumps({"name": name, "input": payload}) + "\n")
+        self.process.stdin.flush()
+        return json.loads(self.process.stdout.readline())
+
+    def close(self):
+        self.process.stdin.close()
+        self.process.stdout.close()
+        self.process.wait(timeout=10)
+
+
+@pytest.fixture(scope="module")
+def phone():
+    made = Phone()
+    yield made
+    made.close()
+
+
+# A contract whose answer is a simulation states its own agreement (`twin_tolerance`) or a smaller
+# number of draws (`twin_draws`) with the reason beside it.
+@pytest.mark.parametrize("name", sorted(contracts()))
+def test_twins_agree(name, phone):
+    spec = contracts()[name]
+    tolerance = spec.get("twin_tolerance", 1e-9)
+
+    @settings(
+        max_examples=spec.get("twin_draws", DRAWS),
+        deadline=None,
+        derandomize=True,
+        database=None,
+        suppress_health_check=list(HealthCheck),
+    )
+    @given(inputs_of(spec))
+    def agree(payload):
+        here, there = _run(name, payload), phone.run(name, payload)
+        if "error" in here:
+            assert here["error"].get("errors") == there["error"].get("errors")
+        else:
+            same(here, there, tolerance, name)
+
+    agree()
+
+
+def same(here, there, tolerance, path):
+    if isinstance(here, bool) or here is None or isinstance(here, str):
+        assert here == there, path
+    elif isinstance(here, int | float):
+        assert isinstance(there, int | float), path
+        assert math.isclose(here, there, rel_tol=tolerance, abs_tol=1e-12), f"{path}: {here} != {there}"
+    elif isinstance(here, dict):
+        assert here.keys() == there.keys(), path
+        for key in here:
+            same(here[key], there[key], tolerance, f"{path}.{key}")
+    else:
+        assert len(here) == len(there), path
+        for index, pair in enumerate(zip(here, there, strict=True)):
+            same(*pair, tolerance, f"{path}.{index}")
