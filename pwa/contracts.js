@@ -30,6 +30,9 @@ export function install(shared) {
 /** Every contract by name. */
 export const contracts = () => bundle.calc;
 
+/** Every record kind by name. */
+export const records = () => bundle.records;
+
 /**
  * Check, calculate, answer outputs with cautions, notes and sources, as the API does.
  * @param {string} name @param {unknown} payload

@@ -1,0 +1,86 @@
+/** Calls to the server: one shape in, one shape out, a time limit, and never a guess at a strange answer. */
+
+/** @typedef {{method: string, path: string, key?: string, body?: unknown, bytes?: Blob, timeoutMs?: number}} Outgoing */
+/** @typedef {{status: number, retryAfterMs: number | null, body: any}} Incoming `body` is parsed JSON, null if there was none */
+
+/** The server could not be reached, or what answered is not it (a portal's sign-in page, a proxy's error). */
+export class Unreachable extends Error {}
+
+/** The server refused; `problem` is its problem details (RFC 9457). */
+export class Refused extends Error {
+  /** @param {Incoming} answer */
+  constructor(answer) {
+    super(answer.body?.detail ?? answer.body?.title ?? `The server answered ${answer.status}`);
+    this.status = answer.status;
+    this.problem = answer.body ?? {};
+    /** @type {{field: string, message: string, allowed: string}[]} */
+    this.errors = answer.body?.errors ?? [];
+  }
+}
+
+const USUAL_LIMIT_MS = 20_000;
+const WORTH_PACKING = 1000;
+
+/**
+ * Send through fetch. Bodies over 1 kB travel packed where the browser can.
+ * @param {Outgoing} out @returns {Promise<Incoming>}
+ * @throws {Unreachable}
+ */
+export async function fetchSend({ method, path, key, body, bytes, timeoutMs = USUAL_LIMIT_MS }) {
+  /** @type {Record<string, string>} */ const headers = { Accept: "application/json" };
+  if (key) headers.Authorization = `Bearer ${key}`;
+  /** @type {BodyInit | undefined} */ let load;
+  if (bytes) {
+    load = bytes;
+    headers["Content-Type"] = bytes.type || "application/octet-stream";
+  } else if (body !== undefined) {
+    const text = JSON.stringify(body);
+    headers["Content-Type"] = "application/json";
+    load = text;
+    if (text.length > WORTH_PACKING && typeof CompressionStream === "function") {
+      headers["Content-Encoding"] = "gzip";
+      load = await new Response(new Blob([text]).stream().pipeThrough(new CompressionStream("gzip"))).blob();
+    }
+  }
+  const limit = new AbortController();
+  const timer = setTimeout(() => limit.abort(), timeoutMs);
+  try {
+    const answer = await fetch(path, { method, headers, body: load, signal: limit.signal, cache: "no-store", redirect: "error" });
+    return { status: answer.status, retryAfterMs: retryAfter(answer.headers.get("Retry-After")), body: parsed(answer, await answer.text()) };
+  } catch (failed) {
+    if (failed instanceof Unreachable) throw failed;
+    throw new Unreachable("The server could not be reached", { cause: failed });
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+/** @param {Response} answer @param {string} text */
+function parsed(answer, text) {
+  if (text === "") return null;
+  if (!/\bjson\b/.test(answer.headers.get("Content-Type") ?? "")) {
+    if (answer.status >= 500) return null;
+    throw new Unreachable("Something other than the server answered");
+  }
+  try {
+    return JSON.parse(text);
+  } catch (broken) {
+    throw new Unreachable("The answer broke off", { cause: broken });
+  }
+}
+
+/** Seconds only (RFC 9110, 10.2.3); a date is read as none. @param {string | null} header */
+const retryAfter = (header) => (header !== null && /^\d+$/.test(header) ? Number(header) * 1000 : null);
+
+/**
+ * Ask, and give the body of a 2xx.
+ * @param {import("./phone.js").Phone} phone @param {Outgoing} out
+ * @throws {Unreachable} no network, or a 5xx
+ * @throws {Refused} any other status
+ */
+export async function ask(phone, out) {
+  const answer = await phone.send(out);
+  if (answer.status >= 500) throw new Unreachable(`The server answered ${answer.status}`);
+  if (answer.status < 200 || answer.status >= 300) throw new Refused(answer);
+  return answer.body;
+}

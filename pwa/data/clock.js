@@ -1,0 +1,74 @@
+/**
+ * The hybrid logical clock: a stamp is never earlier than any stamp this phone has made or seen.
+ * Kulkarni et al. 2014, "Logical physical clocks". The last stamp lives in the database, so that
+ * two tabs never give the same one, and is rebuilt on load from all the stamps that are stored.
+ */
+
+const MOST_IN_A_MILLISECOND = 99999;
+
+/** @param {number} ms @param {number} counter @param {string} device */
+export const stampOf = (ms, counter, device) =>
+  `${String(ms).padStart(13, "0")}-${String(counter).padStart(5, "0")}-${device}`;
+
+/** Milliseconds of a stamp. @param {string} stamp */
+export const msOf = (stamp) => Number(stamp.slice(0, 13));
+
+/**
+ * The stamp that follows `last` at this time. Stamps compare as text.
+ * @param {string | null} last @param {number} nowMs corrected by the offset to the server @param {string} device
+ */
+export function following(last, nowMs, device) {
+  const now = Math.max(0, Math.floor(nowMs));
+  if (last === null || now > msOf(last)) return stampOf(now, 0, device);
+  const counter = Number(last.slice(14, 19)) + 1;
+  return counter > MOST_IN_A_MILLISECOND ? stampOf(msOf(last) + 1, 0, device) : stampOf(msOf(last), counter, device);
+}
+
+/** The greatest of some stamps, null if there is none. @param {(string | null | undefined)[]} stamps */
+export function latest(stamps) {
+  let most = null;
+  for (const stamp of stamps) if (stamp && (most === null || stamp > most)) most = stamp;
+  return most;
+}
+
+/** Every stamp of a row of the mirror. @param {any} row @returns {(string | null)[]} */
+export const stampsOfRow = (row) => [...Object.values(row.stamps ?? {}), row.deleted, row.restored];
+
+/**
+ * Take stamps for new writes, inside their transaction (stores: device).
+ * @param {any} t @param {number} nowMs corrected @param {string} device @param {number} count
+ * @returns {Promise<string[]>} increasing
+ */
+export async function take(t, nowMs, device, count) {
+  let last = (await t.device.get("clock"))?.last ?? null;
+  const stamps = [];
+  for (let made = 0; made < count; made++) {
+    last = following(last, nowMs, device);
+    stamps.push(last);
+  }
+  await t.device.put({ name: "clock", last });
+  return stamps;
+}
+
+/** Fold in stamps seen from elsewhere (stores: device). @param {any} t @param {(string | null)[]} stamps */
+export async function see(t, stamps) {
+  const last = (await t.device.get("clock"))?.last ?? null;
+  const most = latest([last, ...stamps]);
+  if (most !== last) await t.device.put({ name: "clock", last: most });
+}
+
+/**
+ * Rebuild the clock from everything stored (stores: device, outbox, kept, rows).
+ * `forget`: the stored clock itself counts for nothing, because the server has just moved back a
+ * stamp that lay in the future; otherwise the clock never steps back.
+ * @param {any} t @param {{forget?: boolean}} [how]
+ */
+export async function rebuild(t, { forget = false } = {}) {
+  const stored = forget ? null : ((await t.device.get("clock"))?.last ?? null);
+  const waiting = await t.outbox.index("stamp").openKeyCursor(null, "prev");
+  const kept = await t.kept.index("stamp").openKeyCursor(null, "prev");
+  const rows = await t.rows.getAll();
+  const last = latest([stored, waiting?.key, kept?.key, ...rows.flatMap(stampsOfRow)]);
+  await t.device.put({ name: "clock", last });
+  return last;
+}

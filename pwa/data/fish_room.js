@@ -1,0 +1,223 @@
+/** The only door the screens use: one fish room's records, as they stand on this phone. */
+import { LOCAL, identity, join as joinBy, makeRoom as makeBy, rooms as knownRooms, wake } from "./identity.js";
+import { again } from "./outbox.js";
+import { ofRoom } from "./database.js";
+import { thisPhone } from "./phone.js";
+import { fold, show } from "./view.js";
+import { WRITE_STORES, correctedNow, isoOf, queue } from "./write.js";
+import { records as recordKinds } from "../contracts.js";
+
+export { NotSaved } from "./database.js";
+export { LOCAL };
+
+/** More changed records than this are read anew all at once. */
+const MANY = 60;
+
+/**
+ * Open a room; `local` before the first one is joined.
+ * @param {string} [roomId] the room used last, if left out
+ * @param {import("./phone.js").Phone | Promise<import("./phone.js").Phone>} [given] this browser's phone, unless a test brings another
+ */
+export async function openRoom(roomId, given = thisPhone()) {
+  const phone = await given;
+  await wake(phone);
+  const id = roomId ?? (await lastRoom(phone));
+  /** @type {Map<string, Map<string, ReturnType<typeof fold>>>} folded records by kind and id */
+  let folded = new Map();
+  /** @type {Map<string, any[]>} what `all` answered, until something changes */
+  const shown = new Map();
+  /** @type {any} */ let state = {};
+  let offsetMs = 0;
+  /** @type {Set<() => void>} */ const listeners = new Set();
+  /** @type {Set<() => void>} */ const writers = new Set();
+
+  async function readState() {
+    await phone.database.read(["rooms", "outbox", "device"], async (t) => {
+      const room = (await t.rooms.get(id)) ?? null;
+      const entries = await t.outbox.index("room").getAll(id);
+      offsetMs = (await t.device.get("offset"))?.ms ?? 0;
+      state = { room, entries, identity: await t.device.get("identity") };
+    });
+  }
+
+  async function readAll() {
+    const { rows, entries, kept } = await phone.database.read(["rows", "outbox", "kept", "rooms"], async (t) => {
+      const settled = (await t.rooms.get(id))?.settled ?? 0;
+      return {
+        rows: await t.rows.getAll(ofRoom(id)),
+        entries: await t.outbox.index("room").getAll(id),
+        kept: await t.kept.index("seq").getAll(IDBKeyRange.bound([id, settled], [id, []], true)),
+      };
+    });
+    /** @type {Map<string, {kind: string, id: string, row?: any, entries: any[]}>} */ const parts = new Map();
+    const part = (/** @type {string} */ kind, /** @type {string} */ its) => {
+      const key = `${kind}/${its}`;
+      const found = parts.get(key) ?? { kind, id: its, entries: [] };
+      parts.set(key, found);
+      return found;
+    };
+    for (const row of rows) part(row.kind, row.id).row = row;
+    for (const entry of [...kept, ...entries]) part(entry.op.kind, entry.op.id).entries.push(entry);
+    folded = new Map();
+    for (const one of parts.values()) keep(one.kind, one.id, fold(one.row, one.entries));
+    shown.clear();
+  }
+
+  async function readSome(/** @type {{kind: string, id: string}[]} */ keys) {
+    await phone.database.read(["rows", "outbox", "kept"], async (t) => {
+      for (const one of keys) {
+        const key = [id, one.kind, one.id];
+        const row = await t.rows.get(key);
+        const entries = [...(await t.kept.index("record").getAll(key)), ...(await t.outbox.index("record").getAll(key))];
+        if (row || entries.length) keep(one.kind, one.id, fold(row, entries));
+        else folded.get(one.kind)?.delete(one.id);
+        shown.delete(one.kind);
+      }
+    });
+  }
+
+  function keep(/** @type {string} */ kind, /** @type {string} */ its, /** @type {ReturnType<typeof fold>} */ record) {
+    if (!folded.has(kind)) folded.set(kind, new Map());
+    folded.get(kind)?.set(its, record);
+  }
+
+  // Readings of the database follow one another, so that an older one never lands on a newer.
+  /** @type {Promise<any>} */ let reading = Promise.resolve();
+  function refreshQuietly(/** @type {{kind: string, id: string}[] | null} */ keys) {
+    reading = reading
+      .then(async () => {
+        if (keys === null || keys.length > MANY) await readAll();
+        else if (keys.length) await readSome(keys);
+        await readState();
+      })
+      .then(announce);
+    return reading;
+  }
+
+  function refresh(/** @type {{kind: string, id: string}[] | null} */ keys) {
+    phone.tell({ room: id, keys });
+    return refreshQuietly(keys);
+  }
+
+  const announce = () => listeners.forEach((listener) => listener());
+  const unhear = phone.hear((message) => {
+    if (message.room === id) void refreshQuietly(message.keys);
+  });
+
+  await readAll();
+  await readState();
+
+  return {
+    id,
+    /** Every record of a kind that is to be seen. The same array until something changes. @param {string} kind @returns {any[]} */
+    all(kind) {
+      const spec = recordKinds()[kind];
+      if (!spec) throw new RangeError(`There is no record kind named ${kind}`);
+      if (!shown.has(kind)) shown.set(kind, show(spec, folded.get(kind) ?? new Map()));
+      return /** @type {any[]} */ (shown.get(kind));
+    },
+    /** One record, null if there is none to be seen. @param {string} kind @param {string} its @returns {any} */
+    get(kind, its) {
+      return this.all(kind).find((one) => one.id === its) ?? null;
+    },
+    /**
+     * Save changes on this phone, all or none; the ids, in the order given.
+     * @param {import("./write.js").Change[]} changes @returns {Promise<string[]>}
+     * @throws {import("../contracts.js").InvalidInput} a field breaks its kind; nothing is written
+     * @throws {import("./database.js").NotSaved} the phone has no room or its storage failed; nothing is written
+     */
+    async write(changes) {
+      const records = await phone.database.write(WRITE_STORES, (t) => queue(t, phone, recordKinds(), id, changes));
+      await refresh(records);
+      for (const heard of writers) heard();
+      return records.map((/** @type {any} */ one) => one.id);
+    },
+    /** @param {() => void} listener called after anything here has changed @returns {() => void} stop */
+    onChange(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    /** Now by the server's clock as far as it is known, as a record's `at` is written. */
+    now: () => isoOf(phone.now() + offsetMs),
+    /** How far this phone is shared: the true words of the outbox. */
+    sharing() {
+      const entries = state.entries;
+      const count = (/** @type {string} */ its) => entries.filter((/** @type {any} */ entry) => entry.state === its).length;
+      return {
+        waiting: count("waiting"),
+        sending: count("sending"),
+        needsYou: entries.filter((/** @type {any} */ entry) => entry.state === "needs you"),
+        lastShared: state.room?.lastShared ?? null,
+        joined: Boolean(state.room && !state.room.ended && state.identity?.key),
+        problem: state.room?.problem ?? null,
+      };
+    },
+    /** The room's name and this keeper's role, null before joining. */
+    about: () => (state.room ? { id, name: state.room.name, role: state.room.role, ended: state.room.ended } : null),
+    /** This phone's keeper, null before joining. @returns {{id: string, name: string} | null} */
+    me: () => state.identity?.keeper ?? null,
+    /** A keeper's name, null if unknown. @param {string | null} keeper @returns {string | null} */
+    nameOf(keeper) {
+      if (keeper === null) return null;
+      return state.room?.people?.[keeper] ?? (state.identity?.keeper?.id === keeper ? state.identity.keeper.name : null);
+    },
+    /** Whether this keeper may write a kind; anyone may before joining. @param {string} kind */
+    may: (kind) => !state.room || recordKinds()[kind].written_by.includes(state.room.role),
+    /** Send refused ops again: those named, or all. @param {string[]} [ops] */
+    async tryAgain(ops) {
+      await phone.database.write(["outbox"], (t) => again(t, id, (entry) => !ops || ops.includes(entry.op.op)));
+      await refresh(null);
+      for (const heard of writers) heard();
+    },
+    close() {
+      unhear();
+      listeners.clear();
+    },
+    /** For sync.js and archive.js alone. */
+    inner: {
+      phone,
+      id,
+      refresh,
+      async refreshState() {
+        await refresh([]);
+      },
+      /** @param {() => void} heard @returns {() => void} */
+      onWrite(heard) {
+        writers.add(heard);
+        return () => writers.delete(heard);
+      },
+    },
+  };
+}
+
+/** @param {import("./phone.js").Phone} phone */
+async function lastRoom(phone) {
+  const open = (await knownRooms(phone)).filter((room) => !room.ended);
+  const used = await phone.database.read(["device"], (t) => t.device.get("last-room"));
+  return open.find((room) => room.id === used?.id)?.id ?? open[0]?.id ?? LOCAL;
+}
+
+/** Remember the room to open next time. @param {string} id */
+export async function useRoom(id, given = thisPhone()) {
+  const phone = await given;
+  await phone.database.write(["device"], (t) => t.device.put({ name: "last-room", id }));
+}
+
+/** The rooms this phone is or was in. */
+export const rooms = async (given = thisPhone()) => knownRooms(await given);
+
+/** Who holds this phone. */
+export const who = async (given = thisPhone()) => {
+  const { device, keeper, key } = await identity(await given);
+  return { device, keeper, signedIn: key !== null };
+};
+
+/** Join a room by an invite's secret. @param {{secret: string, keeperName?: string, deviceName: string}} how @returns {Promise<string>} its id */
+export async function join(how, given = thisPhone()) {
+  const phone = await given;
+  await wake(phone);
+  return joinBy(phone, how);
+}
+
+/** Make a room of one's own on the server. @param {string} name @returns {Promise<string>} its id */
+export const makeRoom = async (name, given = thisPhone()) => makeBy(await given, name);

@@ -1,0 +1,91 @@
+/** Who holds this phone: its key, its keeper, the rooms it is in. Before the first room, everything is in `local`. */
+import { ask } from "./api.js";
+import { rebuild } from "./clock.js";
+import { joinedRoom } from "./mirror.js";
+import { again } from "./outbox.js";
+import { uuid7 } from "./uuid7.js";
+
+export const LOCAL = "local";
+
+/** The phone's own entry, made on the first start; the clock is rebuilt from what is stored. @param {import("./phone.js").Phone} phone */
+export function wake(phone) {
+  return phone.database.write(["device", "outbox", "kept", "rows"], async (t) => {
+    const identity = (await t.device.get("identity")) ?? {
+      name: "identity",
+      device: uuid7(phone.now(), phone.random),
+      key: null,
+      keeper: null,
+    };
+    await t.device.put(identity);
+    await rebuild(t);
+    return identity;
+  });
+}
+
+/** @param {import("./phone.js").Phone} phone @returns {Promise<{device: string, key: string | null, keeper: {id: string, name: string} | null}>} */
+export const identity = (phone) => phone.database.read(["device"], (t) => t.device.get("identity"));
+
+/** The rooms this phone knows, ended ones too while ops of theirs are here. @param {import("./phone.js").Phone} phone @returns {Promise<any[]>} */
+export const rooms = (phone) => phone.database.read(["rooms"], (t) => t.rooms.getAll());
+
+/**
+ * Join a room by an invite's secret. What was written in `local` moves into the first real room.
+ * @param {import("./phone.js").Phone} phone
+ * @param {{secret: string, keeperName?: string, deviceName: string}} who
+ * @returns {Promise<string>} the room's id
+ */
+export async function join(phone, { secret, keeperName, deviceName }) {
+  const held = await identity(phone);
+  const body = { secret, device_name: deviceName, ...(keeperName ? { keeper_name: keeperName } : {}) };
+  const answer = await ask(phone, { method: "POST", path: "/api/v1/join", key: held?.key ?? undefined, body });
+  await phone.database.write(["device", "rooms", "rows", "outbox"], async (t) => {
+    const before = await t.device.get("identity");
+    const { device, keeper } = answer;
+    await t.device.put({ ...before, device, keeper, key: answer.key ?? before.key });
+    await enter(t, answer.room, answer.role, answer.epoch, keeper);
+  });
+  return answer.room.id;
+}
+
+/** Make a room of one's own. @param {import("./phone.js").Phone} phone @param {string} name @returns {Promise<string>} */
+export async function makeRoom(phone, name) {
+  const held = await identity(phone);
+  const made = await ask(phone, { method: "POST", path: "/api/v1/rooms", key: held.key ?? undefined, body: { name } });
+  await phone.database.write(["device", "rooms", "rows", "outbox"], (t) =>
+    enter(t, { id: made.id, name: made.name }, made.role, made.epoch, held.keeper),
+  );
+  return made.id;
+}
+
+/** @param {any} t @param {{id: string, name: string}} room @param {string} role @param {string} epoch @param {any} keeper */
+async function enter(t, room, role, epoch, keeper) {
+  const before = await t.rooms.get(room.id);
+  const others = (await t.rooms.getAll()).filter((/** @type {any} */ one) => one.id !== LOCAL && !one.ended);
+  // Joined again while still in it (a new key): the cursor still holds if the epoch does.
+  const still = before && !before.ended && before.epoch === epoch;
+  await t.rooms.put(still ? { ...before, ...room, role, problem: null } : joinedRoom(before, room, role, epoch));
+  if (!others.length) {
+    for (const entry of await t.outbox.index("room").getAll(LOCAL)) {
+      await t.outbox.put({ ...entry, room: room.id, by: entry.by ?? keeper.id });
+    }
+  }
+  await again(t, room.id, (entry) => entry.reason === "membership-ended");
+}
+
+/**
+ * Ask the server who we are, and take over names and roles.
+ * @param {import("./phone.js").Phone} phone
+ */
+export async function refreshMe(phone) {
+  const held = await identity(phone);
+  if (!held?.key) return;
+  const me = await ask(phone, { method: "GET", path: "/api/v1/me", key: held.key });
+  await phone.database.write(["device", "rooms"], async (t) => {
+    const before = await t.device.get("identity");
+    await t.device.put({ ...before, keeper: me.keeper });
+    for (const { id, name, role } of me.rooms) {
+      const room = await t.rooms.get(id);
+      if (room && !room.ended) await t.rooms.put({ ...room, name, role });
+    }
+  });
+}

@@ -1,0 +1,73 @@
+/**
+ * The mirror: what the server said, and how far. A room's entry holds the cursor:
+ * {id, name, role, epoch, since, settled, count, people, ended, problem, lastShared}.
+ *   `since` the last row applied; `settled` the last row of a pull that reached the end; `count` the rows held.
+ * Law: rows and cursor move in one transaction, and only from the very place the answer was asked for.
+ * The functions run inside a transaction of their caller and name the stores they need.
+ */
+import { see, stampsOfRow } from "./clock.js";
+import { ofRoom } from "./database.js";
+import { refuseAll, requeueKept } from "./outbox.js";
+
+/** A room that has just been joined, or was joined again. @param {any} before @param {{id: string, name: string}} room @param {string} role @param {string} epoch */
+export const joinedRoom = (before, room, role, epoch) => ({
+  people: {},
+  lastShared: null,
+  ...before,
+  ...room,
+  role,
+  epoch,
+  since: 0,
+  settled: 0,
+  count: 0,
+  ended: false,
+  problem: null,
+});
+
+/**
+ * Apply one pulled page, or nothing if it is not the page that follows (stores: rooms, rows, device).
+ * @param {any} t @param {string} room @param {any} page
+ * @returns {Promise<{keys: any[]} | null>} the records it touched
+ */
+export async function applyPage(t, room, page) {
+  const held = await t.rooms.get(room);
+  if (!held || held.ended || page.epoch !== held.epoch || page.since !== held.since) return null;
+  await Promise.all(page.rows.map((/** @type {any} */ row) => t.rows.put({ ...row, room })));
+  await see(t, page.rows.flatMap(stampsOfRow));
+  await t.rooms.put({
+    ...held,
+    since: page.next,
+    settled: page.more ? held.settled : page.next,
+    count: await t.rows.count(ofRoom(room)),
+    people: { ...held.people, ...page.people },
+  });
+  return { keys: page.rows.map((/** @type {any} */ row) => ({ kind: row.kind, id: row.id })) };
+}
+
+/** Forget the server's rows; the next pull starts from the first (stores: rooms, rows). @param {any} t @param {string} room @param {any} [changes] */
+export async function dropMirror(t, room, changes = {}) {
+  const held = await t.rooms.get(room);
+  if (!held) return;
+  await t.rows.delete(ofRoom(room));
+  await t.rooms.put({ ...held, ...changes, since: 0, settled: 0, count: 0 });
+}
+
+/** The server was restored from a backup (stores: rooms, rows, outbox, kept). @param {any} t @param {string} room @param {string} epoch */
+export async function newEpoch(t, room, epoch) {
+  const held = await t.rooms.get(room);
+  if (!held || held.epoch === epoch) return;
+  await dropMirror(t, room, { epoch });
+  await requeueKept(t, room);
+}
+
+/** The membership has ended: the mirror goes, what was not shared stays and can be exported (stores: rooms, rows, outbox). @param {any} t @param {string} room */
+export async function endMembership(t, room) {
+  await dropMirror(t, room, { ended: true, role: null, problem: "ended" });
+  await refuseAll(t, room, "membership-ended");
+}
+
+/** Rows that vanished under us (storage cleared in part) are pulled again (stores: rooms, rows). @param {any} t @param {string} room */
+export async function mendMirror(t, room) {
+  const held = await t.rooms.get(room);
+  if (held && held.count !== (await t.rows.count(ofRoom(room)))) await dropMirror(t, room);
+}

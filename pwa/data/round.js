@@ -1,0 +1,187 @@
+/**
+ * One round of sharing a room: push what waits, pull what is new, until both are done or something stands in the way.
+ * Whatever happens, an op is in the outbox until an answer of the current epoch has settled it.
+ */
+import { Refused, Unreachable, ask } from "./api.js";
+import { applyPage, endMembership, mendMirror, newEpoch } from "./mirror.js";
+import { MOST_OPS, acknowledge, refuse, takeBatch, unanswered } from "./outbox.js";
+import { isoOf } from "./write.js";
+
+const PAGE = 1000;
+const EVERYTHING = ["rooms", "rows", "outbox", "kept", "device"];
+
+/**
+ * What stands in the way, by status: `problem` is shown, `wait` says when to try again.
+ * @type {Record<number, {problem: string, wait: "backoff" | "long"}>}
+ */
+const IN_THE_WAY = {
+  401: { problem: "signed-out", wait: "long" },
+  403: { problem: "not-allowed", wait: "long" },
+  404: { problem: "not-allowed", wait: "long" },
+  410: { problem: "ended", wait: "long" },
+  426: { problem: "upgrade", wait: "long" },
+  429: { problem: "too-often", wait: "backoff" },
+};
+
+/** @typedef {{problem: string | null, wait: "idle" | "backoff" | "long", retryAfterMs?: number | null}} Outcome */
+
+/**
+ * @param {import("./phone.js").Phone} phone
+ * @param {string} room
+ * @param {(keys: {kind: string, id: string}[] | null) => void} changed told of records that changed, null for all
+ * @returns {Promise<Outcome>}
+ */
+export async function round(phone, room, changed) {
+  const key = await begin(phone, room);
+  if (!key) return { problem: null, wait: "long" };
+  /** @type {Outcome} */ let outcome;
+  try {
+    // After a pull, ops that were held back for want of their record may be ready: once more then.
+    let more = true;
+    while (more) {
+      await pushAll(phone, room, key, changed);
+      await pullAll(phone, room, key, changed);
+      more = await someReady(phone, room);
+    }
+    outcome = { problem: null, wait: "idle" };
+  } catch (failed) {
+    outcome = await inTheWay(phone, room, failed);
+    if (outcome.problem === "ended") changed(null);
+  }
+  await note(phone, room, outcome);
+  return outcome;
+}
+
+/** The key to use, null if there is nobody to share with. Rows lost under us are asked for again. @param {any} phone @param {string} room */
+function begin(phone, room) {
+  return phone.database.write(["device", "rooms", "rows"], async (/** @type {any} */ t) => {
+    const identity = await t.device.get("identity");
+    const held = await t.rooms.get(room);
+    if (!held || held.ended || !identity?.key) return null;
+    await mendMirror(t, room);
+    return identity.key;
+  });
+}
+
+/** @param {any} phone @param {string} room @param {string} key @param {(keys: any[] | null) => void} changed */
+async function pushAll(phone, room, key, changed) {
+  let most = MOST_OPS;
+  for (;;) {
+    const { epoch, batch } = await phone.database.write(["rooms", "outbox", "kept", "rows"], async (/** @type {any} */ t) => ({
+      epoch: (await t.rooms.get(room))?.epoch,
+      batch: await takeBatch(t, room, most),
+    }));
+    if (!batch.length) return;
+    const keys = batch.map((/** @type {any} */ entry) => ({ kind: entry.op.kind, id: entry.op.id }));
+    changed(keys);
+    try {
+      const ops = batch.map((/** @type {any} */ entry) => entry.op);
+      const answer = await timed(phone, { method: "POST", path: `/api/v1/rooms/${room}/push`, key, body: { epoch, ops } }, isPushAnswer);
+      const settled = await phone.database.write(EVERYTHING, async (/** @type {any} */ t) => {
+        // An answer of an older epoch speaks of a server that is no more.
+        if ((await t.rooms.get(room))?.epoch !== answer.epoch || answer.epoch !== epoch) return [];
+        const done = await acknowledge(t, room, answer.results, isoOf(phone.now()));
+        await unanswered(t, batch);
+        return done;
+      });
+      if (!settled.length) throw new Unreachable("The server settled none of what was sent");
+    } catch (failed) {
+      if (failed instanceof Refused && (failed.status === 413 || failed.status === 422 || failed.status === 400)) {
+        // One op in it is at fault: look for it in ever smaller batches, so that it holds up no other.
+        if (batch.length === 1) await phone.database.write(["outbox"], (/** @type {any} */ t) => refuse(t, batch[0].n, reasonOf(failed), failed.errors));
+        else most = Math.ceil(batch.length / 2);
+        await phone.database.write(["outbox"], (/** @type {any} */ t) => unanswered(t, batch));
+      } else if (failed instanceof Refused && failed.status === 409) {
+        await restored(phone, room, failed, changed);
+      } else {
+        await phone.database.write(["outbox"], (/** @type {any} */ t) => unanswered(t, batch));
+        changed(keys);
+        throw failed;
+      }
+    }
+    changed(keys);
+  }
+}
+
+/** @param {Refused} failed */
+const reasonOf = (failed) => (failed.status === 413 ? "too-large" : "invalid");
+
+/** @param {any} phone @param {string} room @param {string} key @param {(keys: any[] | null) => void} changed */
+async function pullAll(phone, room, key, changed) {
+  for (;;) {
+    const held = await phone.database.read(["rooms"], (/** @type {any} */ t) => t.rooms.get(room));
+    if (!held || held.ended) return;
+    const path = `/api/v1/rooms/${room}/pull?epoch=${encodeURIComponent(held.epoch)}&since=${held.since}&limit=${PAGE}`;
+    try {
+      const page = await timed(phone, { method: "GET", path, key }, isPage);
+      const applied = await phone.database.write(["rooms", "rows", "device"], (/** @type {any} */ t) => applyPage(t, room, page));
+      if (!applied) throw new Unreachable("The page that came is not the one that was asked for");
+      changed(applied.keys);
+      if (!page.more) return;
+    } catch (failed) {
+      if (!(failed instanceof Refused && failed.status === 409)) throw failed;
+      await restored(phone, room, failed, changed);
+    }
+  }
+}
+
+/** 409: the server was restored; everything starts from its new epoch. @param {any} phone @param {string} room @param {Refused} failed @param {(keys: null) => void} changed */
+async function restored(phone, room, failed, changed) {
+  const { epoch } = failed.problem;
+  const before = (await phone.database.read(["rooms"], (/** @type {any} */ t) => t.rooms.get(room)))?.epoch;
+  if (typeof epoch !== "string" || epoch === before) throw new Unreachable("The server names no new epoch");
+  await phone.database.write(["rooms", "rows", "outbox", "kept"], (/** @type {any} */ t) => newEpoch(t, room, epoch));
+  changed(null);
+}
+
+/** Whether an op could be sent now. @param {any} phone @param {string} room */
+function someReady(phone, room) {
+  return phone.database.write(["outbox", "kept", "rows"], async (/** @type {any} */ t) => {
+    const batch = await takeBatch(t, room, 1);
+    await unanswered(t, batch);
+    return batch.length > 0;
+  });
+}
+
+/** Ask, check the shape, and learn the offset to the server's clock from the time in the answer. @param {any} phone @param {any} out @param {(body: any) => boolean} fits */
+async function timed(phone, out, fits) {
+  const before = phone.now();
+  const body = await ask(phone, out);
+  if (!fits(body)) throw new Unreachable("The answer is not one this app knows");
+  const after = phone.now();
+  const server = Date.parse(body.server_time);
+  // A clock that jumped meanwhile tells nothing.
+  if (Number.isFinite(server) && after >= before && after - before < 60_000) {
+    const ms = Math.round(server - (before + after) / 2);
+    await phone.database.write(["device"], (/** @type {any} */ t) => t.device.put({ name: "offset", ms }));
+  }
+  return body;
+}
+
+/** @param {any} body */
+const isPushAnswer = (body) =>
+  typeof body?.epoch === "string" && Array.isArray(body.results) && body.results.every((/** @type {any} */ one) => typeof one?.op === "string");
+/** @param {any} body */
+const isPage = (body) =>
+  typeof body?.epoch === "string" &&
+  Number.isInteger(body.since) &&
+  Number.isInteger(body.next) &&
+  Array.isArray(body.rows) &&
+  (!body.more || body.next > body.since);
+
+/** @param {any} phone @param {string} room @param {unknown} failed @returns {Promise<Outcome>} */
+async function inTheWay(phone, room, failed) {
+  if (failed instanceof Unreachable) return { problem: "unreachable", wait: "backoff" };
+  if (!(failed instanceof Refused)) throw failed;
+  if (failed.status === 410) await phone.database.write(["rooms", "rows", "outbox"], (/** @type {any} */ t) => endMembership(t, room));
+  const { problem, wait } = IN_THE_WAY[failed.status] ?? { problem: "refused", wait: "backoff" };
+  return { problem, wait };
+}
+
+/** @param {any} phone @param {string} room @param {Outcome} outcome */
+function note(phone, room, { problem }) {
+  return phone.database.write(["rooms"], async (/** @type {any} */ t) => {
+    const held = await t.rooms.get(room);
+    if (held) await t.rooms.put({ ...held, problem, lastShared: problem === null ? isoOf(phone.now()) : held.lastShared });
+  });
+}

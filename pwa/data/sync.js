@@ -1,0 +1,108 @@
+/** When to share: at once after a write, on load, on coming online or into view, by timer; ever more patiently after failures. */
+import { LOCAL, refreshMe } from "./identity.js";
+import { round } from "./round.js";
+
+const IDLE_MS = 45_000;
+const LONG_MS = 10 * 60_000;
+const FIRST_RETRY_MS = 2_000;
+const LONGEST_RETRY_MS = 5 * 60_000;
+const ME_EVERY_MS = 15 * 60_000;
+/** Writes that follow each other closely travel together. */
+const AFTER_WRITE_MS = 250;
+
+/**
+ * Wait before the try after `failures` in a row: doubling, with jitter so that phones do not come back together.
+ * @param {number} failures at least 1 @param {number} chance from 0 to 1 @param {number | null} [atLeastMs] what the server asked for
+ */
+export function backoffMs(failures, chance, atLeastMs = null) {
+  const full = Math.min(LONGEST_RETRY_MS, FIRST_RETRY_MS * 2 ** Math.min(failures - 1, 20));
+  return Math.max(atLeastMs ?? 0, full * (0.5 + 0.5 * chance));
+}
+
+/** @typedef {{inner: {phone: import("./phone.js").Phone, id: string, refresh: (keys: any[] | null) => any, refreshState: () => Promise<void>, onWrite: (heard: () => void) => () => void}}} Room */
+
+/** @type {Map<Room, () => Promise<void>>} */
+const running = new Map();
+
+/**
+ * Keep a room shared until the returned function is called.
+ * @param {Room} room
+ */
+export function start(room) {
+  const { phone, id } = room.inner;
+  let stopped = false;
+  let failures = 0;
+  let askedMe = -Infinity;
+  /** @type {() => void} */ let cancel = () => {};
+  /** @type {Promise<void> | null} */ let going = null;
+  let wanted = false;
+
+  const at = (/** @type {number} */ ms) => {
+    cancel();
+    if (!stopped) cancel = phone.later(ms, () => void now());
+  };
+
+  function now() {
+    wanted = true;
+    going ??= run().finally(() => (going = null));
+    return going;
+  }
+
+  async function run() {
+    while (wanted && !stopped) {
+      wanted = false;
+      const outcome = await once();
+      if (outcome.problem === "unreachable") break;
+    }
+  }
+
+  async function once() {
+    cancel();
+    /** @type {import("./round.js").Outcome} */ let outcome = { problem: null, wait: "idle" };
+    if (id === LOCAL) return outcome;
+    try {
+      const turn = await phone.alone(`limnary-sync-${id}`, () => round(phone, id, room.inner.refresh));
+      if (turn.held) outcome = turn.result;
+      await room.inner.refreshState();
+      if (turn.held && outcome.problem === null && phone.now() - askedMe > ME_EVERY_MS) {
+        await refreshMe(phone);
+        askedMe = phone.now();
+        await room.inner.refreshState();
+      }
+    } catch (failed) {
+      // Storage failed, or `me` did; nothing is lost by trying again later.
+      outcome = { problem: "unreachable", wait: "backoff" };
+      console.warn("Sharing stopped for now:", failed);
+    }
+    failures = outcome.wait === "backoff" ? failures + 1 : 0;
+    const waits = { idle: IDLE_MS, long: LONG_MS, backoff: backoffMs(Math.max(1, failures), phone.chance(), outcome.retryAfterMs) };
+    at(waits[outcome.wait]);
+    return outcome;
+  }
+
+  const unheard = room.inner.onWrite(() => {
+    if (failures === 0) at(AFTER_WRITE_MS);
+  });
+  const hasPage = typeof window !== "undefined";
+  const visible = () => document.visibilityState === "visible" && void now();
+  const online = () => void now();
+  if (hasPage) {
+    window.addEventListener("online", online);
+    document.addEventListener("visibilitychange", visible);
+  }
+  running.set(room, now);
+  void now();
+  return () => {
+    stopped = true;
+    cancel();
+    unheard();
+    running.delete(room);
+    if (hasPage) {
+      window.removeEventListener("online", online);
+      document.removeEventListener("visibilitychange", visible);
+    }
+  };
+}
+
+/** Share every started room now; resolves when they have tried. */
+export const now = () => Promise.all([...running.values()].map((go) => go())).then(() => {});

@@ -1,0 +1,96 @@
+/**
+ * What the keeper sees: the server's row, with this phone's ops folded in field by field, the later stamp winning.
+ * Pure. Deleted, superseded and incomplete records are left out.
+ */
+import { msOf } from "./clock.js";
+
+const LOUDEST = ["needs you", "sending", "waiting", "shared"];
+
+/**
+ * One record from its row and its ops (any order).
+ * @param {any | undefined} row @param {any[]} entries of the outbox and of kept
+ */
+export function fold(row, entries) {
+  /** @type {Record<string, any>} */ const fields = { ...row?.fields };
+  /** @type {Record<string, string>} */ const stamps = { ...row?.stamps };
+  let deleted = row?.deleted ?? null;
+  let restored = row?.restored ?? null;
+  let { made_by = null, made_at = null, changed_by = null, changed_at = null } = row ?? {};
+  let state = "shared";
+  let first = null;
+  let last = null;
+  for (const { op, by, at, state: its = "shared" } of entries) {
+    if (op.type === "del") deleted = later(deleted, op.stamp);
+    else if (op.type === "restore") restored = later(restored, op.stamp);
+    else {
+      for (const [name, value] of Object.entries(op.fields)) {
+        if (stamps[name] !== undefined && stamps[name] > op.stamp) continue;
+        stamps[name] = op.stamp;
+        fields[name] = value;
+      }
+    }
+    if (LOUDEST.indexOf(its) < LOUDEST.indexOf(state)) state = its;
+    if (!first || op.stamp < first.stamp) first = { stamp: op.stamp, by, at };
+    if (!last || op.stamp > last.stamp) last = { stamp: op.stamp, by, at };
+  }
+  if (!row && first) [made_by, made_at] = [first.by, first.at];
+  if (last && (!changed_at || msOf(last.stamp) >= Date.parse(changed_at))) [changed_by, changed_at] = [last.by, last.at];
+  return { fields, stamps, deleted, restored, meta: { state, made_by, made_at, changed_by, changed_at } };
+}
+
+/** @param {string | null} a @param {string} b */
+const later = (a, b) => (a === null || b > a ? b : a);
+
+/** @param {ReturnType<typeof fold>} record */
+export const isGone = ({ deleted, restored }) => deleted !== null && deleted > (restored ?? "");
+
+/**
+ * The records of one kind that a screen shows, in no promised order.
+ * @param {any} spec shared_schema/records/KIND.json @param {Map<string, ReturnType<typeof fold>>} records by id
+ */
+export function show(spec, records) {
+  const hidden = superseded(records);
+  const shown = [];
+  for (const [id, record] of records) if (!hidden.has(id)) shown.push(plain(spec, id, record));
+  return shown.filter((one) => one !== null);
+}
+
+/** A plain view, null if the record is gone or not whole. @param {any} spec @param {string} id @param {ReturnType<typeof fold>} record */
+function plain(spec, id, record) {
+  if (isGone(record)) return null;
+  /** @type {Record<string, any>} */ const fields = {};
+  for (const [name, value] of Object.entries(record.fields)) if (value !== null) fields[name] = value;
+  const whole = spec.fields.every((/** @type {any} */ field) => !field.required || field.when || field.name in fields);
+  return whole ? { ...fields, id, kind: spec.kind, meta: record.meta } : null;
+}
+
+/**
+ * Ids that a standing correction hides. A correction stands while it is not deleted, or while a later
+ * correction of itself stands. Of two corrections of one record (two phones, no signal) the later holds.
+ * @param {Map<string, ReturnType<typeof fold>>} records
+ */
+function superseded(records) {
+  /** @type {Map<string, string[]>} */ const corrections = new Map();
+  for (const [id, { fields }] of records) {
+    if (fields.supersedes) corrections.set(fields.supersedes, [...(corrections.get(fields.supersedes) ?? []), id]);
+  }
+  /** @param {string} id @param {Set<string>} seen @returns {boolean} */
+  function stands(id, seen) {
+    if (seen.has(id)) return false;
+    seen.add(id);
+    const record = records.get(id);
+    return Boolean(record && !isGone(record)) || (corrections.get(id) ?? []).some((by) => stands(by, seen));
+  }
+  const hidden = new Set();
+  for (const [of, by] of corrections) {
+    const standing = by.filter((id) => id !== of && stands(id, new Set([of])));
+    if (!standing.length) continue;
+    hidden.add(of);
+    standing.sort((a, b) => (madeOrder(records.get(a), a) < madeOrder(records.get(b), b) ? -1 : 1));
+    for (const id of standing.slice(0, -1)) hidden.add(id);
+  }
+  return hidden;
+}
+
+/** @param {any} record @param {string} id */
+const madeOrder = (record, id) => `${record?.stamps.supersedes ?? ""} ${id}`;

@@ -1,0 +1,124 @@
+/** The door of the phone's data: what a screen writes, sees and is told. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { InvalidInput } from "../../pwa/contracts.js";
+import { openRoom } from "../../pwa/data/fish_room.js";
+import { TANK, reading, stored, testPhone } from "./test_phone.js";
+
+async function opened(how) {
+  const phone = await testPhone(how);
+  return { phone, room: await openRoom("local", phone) };
+}
+
+test("a tank and its readings are seen at once, and still after the app is opened anew", async () => {
+  const { phone, room } = await opened();
+  const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  await room.write([
+    { type: "put", kind: "reading", fields: reading(tank) },
+    { type: "put", kind: "reading", fields: reading(tank, 0.25, { parameter: "nitrite" }) },
+  ]);
+  for (const seen of [room, await openRoom("local", phone)]) {
+    assert.equal(seen.get("tank", tank).name, "Moss corner");
+    assert.deepEqual(seen.all("reading").map((one) => one.value), [0.5, 0.25]);
+    assert.equal(seen.get("tank", tank).meta.state, "waiting");
+    assert.equal(seen.sharing().waiting, 3);
+    assert.equal(seen.sharing().joined, false);
+  }
+});
+
+test("one refused record refuses the whole write, in the API's words, and nothing is kept of it", async () => {
+  const { phone, room } = await opened();
+  const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  const before = await stored(phone, "outbox", "device");
+  await assert.rejects(
+    room.write([
+      { type: "put", kind: "reading", fields: reading(tank) },
+      { type: "put", kind: "reading", fields: { tank, parameter: "ph", value: "seven", colour: "blue" } },
+    ]),
+    (no) => {
+      assert.ok(no instanceof InvalidInput);
+      assert.deepEqual(no.errors[0], { field: "value", message: "must be a number", allowed: "a number from -5 to 100000" });
+      assert.equal(no.errors[1].field, "colour");
+      assert.equal(no.index, 1);
+      return true;
+    },
+  );
+  assert.deepEqual(await stored(phone, "outbox", "device"), before);
+  assert.equal(room.all("reading").length, 0);
+});
+
+test("a change names only what changes; null empties an optional field, never a required one", async () => {
+  const { phone, room } = await opened();
+  const [tank] = await room.write([{ type: "put", kind: "tank", fields: { ...TANK, place: "shelf" } }]);
+  await room.write([{ type: "put", kind: "tank", id: tank, fields: { water_l: 50, place: null } }]);
+  const { name, water_l, place } = room.get("tank", tank);
+  assert.deepEqual({ name, water_l, place }, { name: "Moss corner", water_l: 50, place: undefined });
+  const [, change] = await stored(phone, "outbox");
+  assert.deepEqual(change.op.fields, { water_l: 50, place: null });
+  await assert.rejects(room.write([{ type: "put", kind: "tank", id: tank, fields: { name: null } }]), InvalidInput);
+  await assert.rejects(room.write([{ type: "put", kind: "tank", id: tank, fields: {} }]), InvalidInput);
+});
+
+test("removing and undoing", async () => {
+  const { room } = await opened();
+  const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  await room.write([{ type: "del", kind: "tank", id: tank }]);
+  assert.equal(room.get("tank", tank), null);
+  await room.write([{ type: "put", kind: "tank", id: tank, fields: { name: "Later" } }]);
+  assert.equal(room.get("tank", tank), null, "a change never lifts a removal");
+  await room.write([{ type: "restore", kind: "tank", id: tank }]);
+  assert.equal(room.get("tank", tank).name, "Later");
+  await assert.rejects(room.write([{ type: "del", kind: "tank", id: "nothing-here" }]), InvalidInput);
+});
+
+test("an event is never changed; its correction hides it, and hides it no more when removed", async () => {
+  const { room } = await opened();
+  const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001") }]);
+  await assert.rejects(room.write([{ type: "put", kind: "reading", id: first, fields: { value: 1 } }]), InvalidInput);
+  const [second] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 1, { supersedes: first }) }]);
+  const [third] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 2, { supersedes: second }) }]);
+  const values = () => room.all("reading").map((one) => one.value);
+  assert.deepEqual(values(), [2]);
+  await room.write([{ type: "del", kind: "reading", id: second }]);
+  assert.deepEqual(values(), [2], "the correction of a removed correction still stands for the first");
+  await room.write([{ type: "del", kind: "reading", id: third }]);
+  assert.deepEqual(values(), [0.5]);
+});
+
+test("a time that was left out is now, by the server's clock as far as it is known", async () => {
+  const { phone, room } = await opened();
+  await phone.database.write(["device"], (t) => t.device.put({ name: "offset", ms: 3_600_000 }));
+  await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001") }]);
+  assert.equal(room.all("reading")[0].at, "2026-05-04T08:30:00.000Z");
+  assert.equal(room.now(), "2026-05-04T08:30:00.000Z");
+});
+
+test("listeners hear every change, and `all` gives the same array until then", async () => {
+  const { room } = await opened();
+  let heard = 0;
+  const stop = room.onChange(() => heard++);
+  assert.equal(room.all("tank"), room.all("tank"));
+  const before = room.all("tank");
+  await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  assert.equal(heard, 1);
+  assert.notEqual(room.all("tank"), before);
+  stop();
+  await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  assert.equal(heard, 1);
+});
+
+test("two tabs write at the same time: no stamp twice, and each sees what the other wrote", async () => {
+  const one = await testPhone();
+  const two = await testPhone({ name: one.name });
+  [one.others, two.others] = [[two], [one]];
+  const [left, right] = [await openRoom("local", one), await openRoom("local", two)];
+  await Promise.all(
+    [left, right, left, right].map((room, index) => room.write([{ type: "put", kind: "tank", fields: { ...TANK, name: `Tank ${index}` } }])),
+  );
+  const stamps = (await stored(one, "outbox")).map((entry) => entry.op.stamp);
+  assert.equal(new Set(stamps).size, 4);
+  for (const room of [left, right]) {
+    await room.inner.refresh([]);
+    assert.equal(room.all("tank").length, 4);
+  }
+});
