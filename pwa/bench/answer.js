@@ -1,0 +1,84 @@
+/** What the calculation says to a form: the answer, or which fields are still needed and which are wrong and why. */
+import { InvalidInput, run } from "../contracts.js";
+import { nodeAt } from "./draft.js";
+import { formOf, payloadOf } from "./form.js";
+
+/** @typedef {import("../contracts.js").FieldError} FieldError */
+/**
+ * @typedef {{answer: any, payload: Record<string, any>} | {needed: string[], wrong: FieldError[], payload: Record<string, any>}} Outcome
+ * `needed` labels of fields left empty; `wrong` errors in the API's words, field names read out as labels
+ */
+
+/** @param {any} spec the contract @param {import("./form.js").Filling} filling @returns {Outcome} */
+export function answerOf(spec, filling) {
+  const payload = payloadOf(spec, filling);
+  try {
+    return { answer: run(spec.name, payload), payload };
+  } catch (no) {
+    if (!(no instanceof InvalidInput)) throw no;
+    const needed = no.errors.map((error) => emptyOf(spec, filling, error));
+    return {
+      payload,
+      needed: [...new Set(needed.flat())],
+      wrong: no.errors
+        .filter((_, index) => needed[index].length === 0)
+        .map((error) => ({ ...error, message: readOut(spec, error.message) })),
+    };
+  }
+}
+
+/**
+ * Labels of the fields whose emptiness is the error, or [] if something typed is wrong.
+ * @param {any} spec @param {import("./form.js").Filling} filling @param {FieldError} error @returns {string[]}
+ */
+function emptyOf(spec, filling, error) {
+  if (Object.values(spec.refusals).some((words) => words.message === error.message)) return [];
+  const between = error.message.match(NAMES_FOLLOW);
+  const asked = new Set(formOf(spec, filling).flatMap((view) => ("key" in view ? [view.key] : [])));
+  const keys = between ? between[2].split(", ").filter((name) => asked.has(name)) : [error.field];
+  return keys.filter((key) => isEmpty(spec, filling, key)).map((key) => labelOf(spec, key));
+}
+
+/** @param {any} spec @param {import("./form.js").Filling} filling @param {string} key */
+function isEmpty(spec, { draft, tank = {} }, key) {
+  const path = pathOf(key);
+  if (!spec.inputs.some((/** @type {any} */ field) => field.name === path[0])) return false;
+  const { spec: field, node } = nodeAt(spec.inputs, draft, tank, path);
+  if (field.type === "number" || field.type === "integer") return "text" in node && node.text.trim() === "";
+  if (field.type === "object") return Object.keys(node).length === 0;
+  return node === "" || (field.type === "list" && node.length === 0);
+}
+
+/** A field by its error key, "sources.0.gh_dgh" -> ["sources", 0, "gh_dgh"]. @param {string} key @returns {(string | number)[]} */
+export const pathOf = (key) => key.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+
+/** The words on a field, "Sources 1: General hardness" inside a list. @param {any} spec @param {string} key @returns {string} */
+export function labelOf(spec, key) {
+  let here = { type: "object", fields: spec.inputs, label: "" };
+  /** @type {string[]} */ const words = [];
+  for (const step of pathOf(key)) {
+    if (typeof step === "number") {
+      here = /** @type {any} */ (here).item;
+      words.push(`${words.pop()} ${step + 1}`);
+    } else {
+      here = here.fields?.find((/** @type {any} */ one) => one.name === step);
+      if (!here) return key;
+    }
+    if (typeof step === "string" || here.label) words.push(here.label ?? step);
+  }
+  return words.join(": ");
+}
+
+const NAMES_FOLLOW = /^(give (?:exactly one|at most one|all or none) of: )(.+)$/;
+const BESIDE = /^is needed when (\w+) is (.+)$/;
+
+/** The API's sentence with the labels of the form where the API names its fields. @param {any} spec @param {string} message */
+function readOut(spec, message) {
+  const between = message.match(NAMES_FOLLOW);
+  if (between) return between[1] + between[2].split(", ").map((name) => labelOf(spec, name)).join(", ");
+  const beside = message.match(BESIDE);
+  const other = beside && spec.inputs.find((/** @type {any} */ one) => one.name === beside[1]);
+  if (!other) return message;
+  const choice = other.choices?.find((/** @type {any} */ one) => one.value === beside[2]);
+  return `is needed when ${other.label} is ${choice?.label ?? beside[2]}`;
+}

@@ -1,0 +1,39 @@
+/** A result in plain words, to copy or to keep on a tank's journal as a note. */
+import { check } from "../contracts.js";
+import { resultRows, valueText } from "./result.js";
+import { unitIn, unitLabel } from "./units.js";
+
+const LONGEST_NOTE = 5000;
+
+/**
+ * Title, answer, what it was worked out from; no cautions or sources, which the form shows again.
+ * @param {any} spec the contract @param {Record<string, any>} payload @param {any} answer @param {import("./result.js").Manner & {from?: string}} manner
+ * `from` is the phrase before the inputs
+ * @returns {string}
+ */
+export function plainResult(spec, payload, answer, manner) {
+  const out = resultRows(spec, answer, manner).map((row) => `${row.label}: ${rowText(row)}`);
+  const values = check(spec, payload);
+  const inputs = spec.inputs
+    .filter((/** @type {any} */ field) => payload[field.name] !== undefined)
+    .map((/** @type {any} */ field) => `${field.label}: ${inputText(field, values[field.name], manner)}`);
+  const notes = answer.notes ?? [];
+  return [spec.title, ...out, ...notes, `${manner.from ?? "From"}:`, ...inputs].join("\n").slice(0, LONGEST_NOTE);
+}
+
+/** @param {import("./result.js").ResultRow} row @returns {string} */
+export function rowText(row) {
+  if (!row.rows) return row.unit ? `${row.text} ${row.unit}` : row.text;
+  return row.rows.map((entry) => entry.map((one) => (one.label ? `${one.label} ${rowText(one)}` : rowText(one))).join(", ")).join("; ");
+}
+
+/** @param {any} field @param {any} value @param {import("./result.js").Manner} manner @returns {string} */
+function inputText(field, value, manner) {
+  if (field.type === "list") return value.map((/** @type {any} */ entry) => inputText(field.item, entry, manner)).join("; ");
+  if (field.type === "object") {
+    const given = field.fields.filter((/** @type {any} */ one) => value[one.name] !== undefined);
+    return given.map((/** @type {any} */ one) => `${one.label} ${inputText(one, value[one.name], manner)}`).join(", ");
+  }
+  const unit = typeof value === "number" ? unitLabel(unitIn(field, manner.system ?? "metric")) : "";
+  return `${valueText(field, value, manner)}${unit ? ` ${unit}` : ""}`;
+}

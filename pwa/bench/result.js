@@ -1,0 +1,68 @@
+/** The answer as rows to read: each output in the unit system, rounded once, by the contract's decimals. */
+import { display } from "../calc/rounding.js";
+import { marksOf, typedForm } from "./number_text.js";
+import { convert, decimalsIn, unitIn, unitLabel } from "./units.js";
+
+/** @typedef {import("./number_text.js").Marks} Marks */
+/**
+ * @typedef {{name: string, label: string, text: string, unit: string, rows?: ResultRow[][]}} ResultRow
+ * `rows` instead of a text where the output is a list or an object: one list of rows an entry
+ */
+/** @typedef {{system?: string, marks?: Marks, yes?: string, no?: string}} Manner */
+
+/** @param {any} spec the contract @param {any} answer of run() @param {Manner} [manner] @returns {ResultRow[]} outputs that hold something, figures on the way left out */
+export function resultRows(spec, answer, manner = {}) {
+  return rowsOf(spec.outputs.filter((/** @type {any} */ output) => !output.working), answer, manner);
+}
+
+/** @param {any[]} outputs @param {any} answer @param {Manner} manner @returns {ResultRow[]} */
+function rowsOf(outputs, answer, manner) {
+  return outputs
+    .filter((output) => answer[output.name] !== undefined && answer[output.name] !== null)
+    .map((output) => rowOf(output, answer[output.name], manner));
+}
+
+/** @param {any} output @param {any} value @param {Manner} manner @returns {ResultRow} */
+function rowOf(output, value, manner) {
+  const { system = "metric" } = manner;
+  const row = { name: output.name ?? "", label: output.label ?? "", text: "", unit: "" };
+  if (output.type === "list") {
+    const entries = value.map((/** @type {any} */ entry) =>
+      output.item?.fields ? rowsOf(output.item.fields, entry, manner) : [rowOf({ ...output.item, label: "" }, entry, manner)],
+    );
+    return { ...row, rows: entries };
+  }
+  if (output.type === "object") return { ...row, rows: [output.fields ? rowsOf(output.fields, value, manner) : looseRows(output, value, manner)] };
+  const unit = typeof value === "number" ? unitLabel(unitIn(output, system)) : "";
+  return { ...row, text: valueText(output, value, manner), unit };
+}
+
+/** An object whose names are part of the answer (ions by name): a row each. @param {any} output @param {Record<string, any>} value @param {Manner} manner */
+function looseRows(output, value, manner) {
+  return Object.entries(value).map(([name, inner]) => rowOf({ ...output, type: typeof inner === "number" ? "number" : "text", name, label: name }, inner, manner));
+}
+
+/** One value in words or figures. @param {any} spec input or output @param {any} value @param {Manner} [manner] @returns {string} */
+export function valueText(spec, value, { system = "metric", marks = marksOf(), yes = "yes", no = "no" } = {}) {
+  if (typeof value === "boolean") return value ? yes : no;
+  if (typeof value === "number") return figure(spec, value, system, marks);
+  return spec.choices?.find((/** @type {any} */ choice) => choice.value === value)?.label ?? String(value);
+}
+
+/** @param {any} spec @param {number} value @param {string} system @param {Marks} marks */
+function figure(spec, value, system, marks) {
+  const [from, to] = [spec.unit ?? "", unitIn(spec, system)];
+  const there = convert(value, from, to);
+  if (spec.decimals === undefined) return minus(typedForm(Number(there.toPrecision(6)), marks));
+  return minus(grouped(display(there, decimalsIn(spec.decimals, from, to)), marks));
+}
+
+/** A rounded figure with the reader's own marks. @param {string} text @param {Marks} marks */
+function grouped(text, { decimal, group }) {
+  const [whole, rest] = text.split(".");
+  const parted = whole.replace(/(?<=\d)(?=(\d{3})+$)/g, group);
+  return rest === undefined ? parted : parted + decimal + rest;
+}
+
+/** A true minus sign, which no line break parts from its figure. @param {string} text */
+const minus = (text) => text.replace(/^-/, "−");

@@ -1,0 +1,114 @@
+/**
+ * A tank's own figures, by the field names that the contracts share: what its record says, then the newest reading
+ * of each parameter, its source water, its dechlorinator's label, its animals. A form takes those it has fields for.
+ */
+
+/**
+ * @typedef {object} TankRecords
+ * @property {any} tank @property {any[]} [readings] of this tank @property {any} [source_water] @property {any} [label]
+ * @property {any[]} [source_waters] of the room @property {any[]} [stock_changes] of this tank
+ */
+
+/**
+ * @param {TankRecords} records @param {(reading: any) => number | undefined} asNitrogen a nitrogen reading in mg N/L
+ * @returns {Record<string, any>} figures in contract units; what is not known is not there
+ */
+export function tankFigures({ tank, readings = [], source_water, label, source_waters = [], stock_changes = [] }, asNitrogen) {
+  const newest = newestReadings(readings);
+  const nitrogen = (/** @type {string} */ parameter) => newest[parameter] && asNitrogen(newest[parameter]);
+  const animals = animalsIn(stock_changes);
+  return known({
+    ...tank.measures,
+    ...pick(tank, ["water_l", "gross_l", "planting", "filter", "feed_g_day", "protein_fraction", "fish_g"]),
+    volume_l: tank.water_l,
+    tank_l: tank.water_l,
+    ph: newest.ph?.value ?? tank.ph,
+    temperature_c: newest.temperature?.value ?? tank.temperature_c,
+    kh_dkh: newest.kh?.value ?? tank.kh_dkh,
+    gh_dgh: newest.gh?.value ?? tank.gh_dgh,
+    tan_mg_n_l: nitrogen("total_ammonia"),
+    nitrite_mg_n_l: nitrogen("nitrite"),
+    nitrate_mg_n_l: nitrogen("nitrate"),
+    oxygen_mg_l: newest.oxygen?.value,
+    ...sourceFigures(source_water),
+    ...labelFigures(label),
+    sources: source_waters.length ? source_waters.map((water) => pick(water, ["name", "gh_dgh", "kh_dkh", "temperature_c"])) : undefined,
+    animals: animals.length ? animals : undefined,
+  });
+}
+
+/** @param {any[]} readings @returns {Record<string, any>} the newest reading of each parameter */
+function newestReadings(readings) {
+  /** @type {Record<string, any>} */ const newest = {};
+  for (const reading of readings) {
+    if (!newest[reading.parameter] || reading.at > newest[reading.parameter].at) newest[reading.parameter] = reading;
+  }
+  return newest;
+}
+
+/** @param {any} water a source_water record */
+function sourceFigures(water) {
+  if (!water) return {};
+  return {
+    disinfectant: water.disinfectant === "none" ? undefined : water.disinfectant,
+    disinfectant_mg_l: water.disinfectant_mg_l,
+    source_temperature_c: water.temperature_c,
+  };
+}
+
+/** @param {any} label a dechlorinator's label record; only one in millilitres speaks the calculation's language */
+function labelFigures(label) {
+  if (!label) return {};
+  return label.unit === "ml" ? { label_ml: label.amount, label_per_l: label.per_l, basis: label.basis } : { basis: label.basis };
+}
+
+const IN = ["arrival", "birth", "move_in"];
+
+/** What lives in the tank by its arrivals and losses. @param {any[]} changes @returns {{species: string, count: number, length_cm?: number}[]} */
+export function animalsIn(changes) {
+  /** @type {Map<string, {species: string, count: number, length_cm?: number}>} */ const by = new Map();
+  for (const { species, count, change, length_cm } of [...changes].sort((a, b) => (a.at < b.at ? -1 : 1))) {
+    const now = by.get(species) ?? /** @type {{species: string, count: number, length_cm?: number}} */ ({ species, count: 0 });
+    now.count += IN.includes(change) ? count : -count;
+    if (length_cm !== undefined) now.length_cm = length_cm;
+    by.set(species, now);
+  }
+  return [...by.values()].filter(({ count }) => count > 0);
+}
+
+/** @param {any} record @param {string[]} names */
+const pick = (record, names) => known(Object.fromEntries(names.map((name) => [name, record[name]])));
+
+/** @param {Record<string, any>} figures */
+const known = (figures) => Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== undefined && value !== null));
+
+/**
+ * The figures that this contract has a field for and would take as they are: a choice or key it does not know,
+ * or a list entry with fields it lacks, is left to the keeper.
+ * @param {any[]} inputs @param {Record<string, any>} figures @returns {Record<string, any>}
+ */
+export function fitting(inputs, figures) {
+  /** @type {Record<string, any>} */ const out = {};
+  for (const field of inputs) {
+    if (field.from_tank === false) continue;
+    const fit = fitted(field, figures[field.from_tank ?? field.name]);
+    if (fit !== undefined) out[field.name] = fit;
+  }
+  return out;
+}
+
+/** @param {any} field @param {any} value @returns {any} */
+function fitted(field, value) {
+  if (value === undefined || value === null) return undefined;
+  if (field.type === "number" || field.type === "integer") return typeof value === "number" ? value : undefined;
+  if (field.type === "choice") return field.choices.some((/** @type {any} */ choice) => choice.value === value) ? value : undefined;
+  if (field.type === "boolean") return typeof value === "boolean" ? value : undefined;
+  if (field.type === "text") return typeof value === "string" ? value : undefined;
+  if (field.type === "object") {
+    const inner = typeof value === "object" ? fitting(field.fields, value) : {};
+    return Object.keys(inner).length ? inner : undefined;
+  }
+  if (!Array.isArray(value)) return undefined;
+  const rows = value.map((entry) => fitted(field.item, entry)).filter((entry) => entry !== undefined).slice(0, field.max_items);
+  return rows.length >= Math.max(1, field.min_items) ? rows : undefined;
+}

@@ -1,0 +1,194 @@
+/** The form of a calculation: what it shows, what it hands over, and that nothing typed is ever lost. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { answerOf, labelOf } from "../../pwa/bench/answer.js";
+import { addRow, put, removeRow } from "../../pwa/bench/draft.js";
+import { formOf, payloadOf, rangeShown } from "../../pwa/bench/form.js";
+import { contracts, install } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+install(sharedBundle());
+const marks = { decimal: ".", group: "," };
+
+const number = (name, unit, more = {}) => ({ name, label: name.toUpperCase(), type: "number", unit, min: 0, max: 1000, ...more });
+const spec = {
+  name: "invented",
+  refusals: {},
+  inputs: [
+    { name: "shape", label: "Shape", type: "choice", required: true, choices: [{ value: "box", label: "a box" }, { value: "tube", label: "a tube" }] },
+    number("length_cm", "cm", { required: true, when: { shape: ["box"] } }),
+    number("across_cm", "cm", { required: true, when: { shape: ["tube"] } }),
+    number("altitude_m", "m"),
+    number("pressure_kpa", "kPa"),
+    number("feed_g", "g"),
+    number("protein_fraction", "1", { max: 1 }),
+    number("warmth_c", "°C", { default: 25, max: 50 }),
+    {
+      name: "waters", label: "Waters", type: "list", required: true, min_items: 1, max_items: 3,
+      item: { type: "object", fields: [{ name: "name", label: "Name", type: "text", min_length: 1, max_length: 9 }, number("gh_dgh", "°dGH", { required: true })] },
+    },
+    { name: "parts", label: "Parts", type: "list", min_items: 0, max_items: 3, default: [], item: { type: "number", unit: "1", min: 0, max: 1 } },
+  ],
+  rules: [
+    { rule: "exactly_one", fields: ["altitude_m", "feed_g"] },
+    { rule: "together", fields: ["feed_g", "protein_fraction"] },
+    { rule: "at_most_one", fields: ["pressure_kpa", "warmth_c"] },
+  ],
+};
+const keys = (form) => form.filter((view) => "key" in view).map((view) => view.key);
+const view = (form, key) => form.find((one) => one.key === key);
+const typed = (text, unit) => ({ text, unit });
+
+/** A draft typed step by step, as taps and keys make it. */
+function fill(steps, inputs = spec.inputs, tank = {}) {
+  return steps.reduce((draft, [path, node]) => put(inputs, draft, tank, path, node), {});
+}
+
+test("only the fields that matter beside a choice are shown and handed over; the others keep what was typed", () => {
+  let draft = fill([[["shape"], "box"], [["length_cm"], typed("60", "cm")]]);
+  assert.ok(keys(formOf(spec, { draft, marks })).includes("length_cm"));
+  assert.equal(payloadOf(spec, { draft, marks }).length_cm, 60);
+  draft = put(spec.inputs, draft, {}, ["shape"], "tube");
+  assert.deepEqual(keys(formOf(spec, { draft, marks })).slice(0, 2), ["shape", "across_cm"]);
+  assert.ok(!("length_cm" in payloadOf(spec, { draft, marks })));
+  draft = put(spec.inputs, draft, {}, ["shape"], "box");
+  assert.equal(view(formOf(spec, { draft, marks }), "length_cm").value, "60");
+});
+
+test("an either-or offers its sides, takes fields that belong together along, and follows what was typed", () => {
+  const bare = formOf(spec, { draft: {}, marks });
+  const choice = bare.find((one) => one.choice?.key === "altitude_m|feed_g").choice;
+  assert.deepEqual(choice, { key: "altitude_m|feed_g", options: ["altitude_m", "feed_g"], chosen: "altitude_m", optional: false });
+  assert.ok(!keys(bare).includes("protein_fraction"));
+  const fed = formOf(spec, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks });
+  assert.ok(keys(fed).includes("feed_g") && keys(fed).includes("protein_fraction") && !keys(fed).includes("altitude_m"));
+  const draft = fill([[["feed_g"], typed("2", "g")]]);
+  assert.ok(keys(formOf(spec, { draft, marks })).includes("feed_g"));
+  assert.equal(view(fed, "feed_g").optional, false, "the chosen side is needed");
+});
+
+test("an either-or that may stay open starts open unless a figure is there", () => {
+  const open = { ...spec, rules: [{ rule: "at_most_one", fields: ["altitude_m", "pressure_kpa"] }] };
+  assert.equal(formOf(open, { draft: {}, marks }).find((one) => one.choice).choice.chosen, null);
+  const here = formOf(open, { draft: {}, tank: { pressure_kpa: 95 }, marks });
+  assert.ok(keys(here).includes("pressure_kpa") && !keys(here).includes("altitude_m"));
+  const none = { draft: { chosen: { "altitude_m|pressure_kpa": "" } }, tank: { pressure_kpa: 95 }, marks };
+  assert.ok(!("pressure_kpa" in payloadOf(open, none)));
+});
+
+test("switching units there and back gives the typed text, to the letter", () => {
+  for (const text of ["12,50", "7.", "abc", "", "-3", "1e3", "  8 ", "0.1000"]) {
+    const draft = fill([[["shape"], "box"], [["length_cm"], typed(text, "cm")]]);
+    const before = JSON.stringify(draft);
+    for (const system of ["us", "imperial", "metric"]) formOf(spec, { draft, system, marks });
+    assert.equal(JSON.stringify(draft), before);
+    assert.equal(view(formOf(spec, { draft, system: "metric", marks }), "length_cm").value, text.trim() === "" ? "" : text);
+  }
+});
+
+test("a number typed in another unit reaches the calculation in the contract's, and reads back as typed", () => {
+  const draft = fill([[["shape"], "box"], [["length_cm"], typed("23,5", "in")], [["warmth_c"], typed("77", "°F")]]);
+  const us = formOf(spec, { draft, system: "us", marks });
+  assert.equal(view(us, "length_cm").value, "23,5");
+  assert.equal(view(us, "length_cm").unit, "in");
+  const metric = formOf({ ...spec, rules: [] }, { draft, system: "metric", marks });
+  assert.equal(view(metric, "length_cm").value, "59.69");
+  const handed = payloadOf({ ...spec, rules: [] }, { draft, system: "us", marks });
+  assert.equal(handed.length_cm, 59.69);
+  assert.equal(handed.warmth_c, 25);
+});
+
+test("the tank fills what was not typed, gives way to what is, and comes back when asked", () => {
+  const tank = { length_cm: 80.5, shape: "box" };
+  let form = formOf(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } });
+  assert.deepEqual([view(form, "length_cm").value, view(form, "length_cm").from], ["80,5", "tank"]);
+  let draft = fill([[["length_cm"], typed("", "cm")]], spec.inputs, tank);
+  assert.ok(!("length_cm" in payloadOf(spec, { draft, tank, marks })), "emptied on purpose");
+  draft = put(spec.inputs, draft, tank, ["length_cm"], undefined);
+  assert.equal(payloadOf(spec, { draft, tank, marks }).length_cm, 80.5);
+});
+
+test("a tank's figure is no text: a point in it is never read as a thousand", () => {
+  const german = { decimal: ",", group: "." };
+  assert.equal(payloadOf(spec, { draft: {}, tank: { shape: "box", length_cm: 1.125 }, marks: german }).length_cm, 1.125);
+});
+
+test("rows are added and taken away; what stands in the other rows stays", () => {
+  let draft = put(spec.inputs, {}, {}, ["waters", 0, "gh_dgh"], typed("4,5", "°dGH"));
+  draft = addRow(spec.inputs, draft, {}, ["waters"]);
+  draft = put(spec.inputs, draft, {}, ["waters", 1, "name"], "rain");
+  assert.deepEqual(payloadOf(spec, { draft, marks }).waters, [{ gh_dgh: 4.5 }, { name: "rain" }]);
+  draft = removeRow(spec.inputs, draft, {}, ["waters"], 0);
+  assert.deepEqual(payloadOf(spec, { draft, marks }).waters, [{ name: "rain" }]);
+  const rows = view(formOf(spec, { draft, marks }), "waters").rows;
+  assert.deepEqual(rows[0].map((one) => one.key), ["waters.0.name", "waters.0.gh_dgh"]);
+});
+
+test("a list of plain numbers: an empty row stays a row, so that its error finds it", () => {
+  let draft = addRow(spec.inputs, {}, {}, ["parts"]);
+  draft = addRow(spec.inputs, draft, {}, ["parts"]);
+  draft = put(spec.inputs, draft, {}, ["parts", 1], typed("0.3", "1"));
+  assert.deepEqual(payloadOf(spec, { draft, marks }).parts, ["", 0.3]);
+  assert.equal(view(formOf(spec, { draft, marks }), "parts").rows[1][0].aside, "30 %");
+  assert.ok(!("parts" in payloadOf(spec, { draft: {}, marks })), "untouched: the contract's own default holds");
+});
+
+test("empty fields are named as needed; wrong ones are refused in the API's words", () => {
+  const real = contracts().free_ammonia;
+  const draft = fill([[["tan_mg_n_l"], typed("half", "mg N/L")], [["ph"], typed("15", "")]], real.inputs);
+  const outcome = answerOf(real, { draft, marks });
+  assert.deepEqual(outcome.needed, ["Water temperature"]);
+  assert.deepEqual(outcome.wrong, [
+    { field: "tan_mg_n_l", message: "must be a number", allowed: "a number from 0 to 1000 mg N/L" },
+    { field: "ph", message: "must be from 0 to 14", allowed: "a number from 0 to 14" },
+  ]);
+});
+
+test("with every field good the answer is the calculation's, comma or point alike", () => {
+  const real = contracts().free_ammonia;
+  const of = (tan, ph) => answerOf(real, { draft: fill([[["tan_mg_n_l"], typed(tan, "mg N/L")], [["ph"], typed(ph, "")], [["temperature_c"], typed("25", "°C")]], real.inputs), marks });
+  assert.equal(of("0,5", "8,0").answer.nh3_mg_n_l, of("0.5", "8").answer.nh3_mg_n_l);
+  assert.ok(Math.abs(of("1", "8").answer.fraction - 0.05366) < 2e-4);
+});
+
+test("an either-or left empty asks for the side that is shown, and the words name labels", () => {
+  const either = { ...contracts().free_ammonia, inputs: spec.inputs.slice(3, 7), rules: spec.rules.slice(0, 2) };
+  install({ ...sharedBundle(), calc: { ...sharedBundle().calc, free_ammonia: either } });
+  assert.deepEqual(answerOf(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks }).needed, ["FEED_G"]);
+  const half = fill([[["feed_g"], typed("1", "g")]], either.inputs);
+  assert.deepEqual(answerOf(either, { draft: half, marks }).needed, ["PROTEIN_FRACTION"]);
+  install(sharedBundle());
+});
+
+test("an error's field is read out with its row", () => {
+  assert.equal(labelOf(spec, "waters.1.gh_dgh"), "Waters 2: GH_DGH");
+  assert.equal(labelOf(spec, "parts.0"), "Parts 1");
+  assert.equal(labelOf(spec, "strange"), "strange");
+});
+
+test("a range is said in the unit shown", () => {
+  assert.equal(rangeShown(spec.inputs[7], "us", marks), "32 – 122 °F");
+  assert.equal(rangeShown(spec.inputs[7], "metric", marks), "");
+});
+
+test("the first example of every contract, typed field by field, gives the calculation's own input back", () => {
+  for (const real of Object.values(contracts())) {
+    const [{ input }] = real.examples;
+    for (const system of ["metric", "us", "imperial"]) {
+      const draft = { typed: Object.fromEntries(Object.entries(input).map(([name, value]) => [name, asTyped(real.inputs.find((f) => f.name === name), value)])) };
+      const form = formOf(real, { draft, system, marks });
+      assert.ok(form.length > 0);
+      const payload = payloadOf(real, { draft, system, marks });
+      for (const name of Object.keys(payload)) assert.deepEqual(payload[name], input[name], `${real.name}.${name}`);
+      assert.ok("answer" in answerOf(real, { draft, system, marks }), real.name);
+    }
+  }
+});
+
+/** A value as the texts that a keeper would type. */
+function asTyped(field, value) {
+  if (field.type === "number" || field.type === "integer") return typed(String(value), field.unit);
+  if (field.type === "list") return value.map((entry) => asTyped(field.item, entry));
+  if (field.type === "object") return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, asTyped(field.fields.find((f) => f.name === name), inner)]));
+  return value;
+}

@@ -1,0 +1,150 @@
+/** What a keeper reads: the answer in any unit system, its working, its words for the journal, and how it is found. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { plainResult } from "../../pwa/bench/kept.js";
+import { resultRows } from "../../pwa/bench/result.js";
+import { MOMENTS, shelf } from "../../pwa/bench/search.js";
+import { pickRows, rowsWith } from "../../pwa/bench/table_rows.js";
+import { animalsIn, fitting, tankFigures } from "../../pwa/bench/tank_figures.js";
+import { workingSteps } from "../../pwa/bench/working.js";
+import { contracts, install, run } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+install(sharedBundle());
+const english = { decimal: ".", group: "," };
+const german = { decimal: ",", group: "." };
+
+const spec = {
+  name: "invented", title: "Invented", inputs: [], notes: {}, working: [],
+  outputs: [
+    { name: "water_l", label: "Water", type: "number", unit: "L", decimals: 1 },
+    { name: "warmth_c", label: "Warmth", type: "number", unit: "°C", decimals: 1 },
+    { name: "binding", label: "Binding", type: "choice", choices: [{ value: "oxygen", label: "oxygen at dawn" }] },
+    { name: "safe", label: "Met", type: "boolean" },
+    { name: "litres", label: "Of each", type: "list", item: { type: "number", unit: "L", decimals: 1 } },
+    { name: "plan", label: "Plan", type: "list", item: { type: "object", fields: [{ name: "day", label: "day", type: "integer", unit: "", decimals: 0 }, { name: "l", label: "take", type: "number", unit: "L", decimals: 0 }] } },
+    { name: "reached", label: "Reached", type: "object", fields: [{ name: "gh_dgh", label: "GH", type: "number", unit: "°dGH", decimals: 1 }] },
+    { name: "adds", label: "Adds", type: "object", unit: "mg/L", decimals: 2 },
+    { name: "missing", label: "Missing", type: "number", unit: "L", decimals: 1, optional: true },
+    { name: "between", label: "On the way", type: "number", unit: "L", decimals: 1, working: true },
+  ],
+};
+const answer = {
+  water_l: 12345.75, warmth_c: -0.04, binding: "oxygen", safe: true, litres: [1, 2.25], plan: [{ day: 1, l: 30 }, { day: 2, l: 20 }],
+  reached: { gh_dgh: 6 }, adds: { Ca: 4.5 }, missing: null, between: 3, notes: [],
+};
+const say = (row) => (row.rows ? row.rows.map((entry) => entry.map(say)) : [row.label, row.text, row.unit].join("|"));
+
+test("rows: figures rounded by the contract, words for choices, nested answers, nothing for what is missing", () => {
+  assert.deepEqual(resultRows(spec, answer, { marks: english }).map(say), [
+    "Water|12,345.8|L", "Warmth|0.0|°C", "Binding|oxygen at dawn|", "Met|yes|",
+    [["|1.0|L"], ["|2.3|L"]], [["day|1|", "take|30|L"], ["day|2|", "take|20|L"]], [["GH|6.0|°dGH"]], [["Ca|4.50|mg/L"]],
+  ]);
+});
+
+test("rows in another system and language: converted once, no coarser, with the reader's comma", () => {
+  const [water, warmth] = resultRows(spec, answer, { system: "us", marks: german });
+  assert.deepEqual([water.text, water.unit], ["3.261,40", "US gal"]);
+  assert.deepEqual([warmth.text, warmth.unit], ["31,9", "°F"]);
+});
+
+test("the working puts the figures into the contract's sentences, in the contract's units", () => {
+  const real = contracts().free_ammonia;
+  const payload = { tan_mg_n_l: 0.5, ph: 7.8, temperature_c: 25 };
+  const steps = workingSteps(real, payload, run("free_ammonia", payload), { marks: german, system: "us" });
+  assert.equal(steps.length, real.working.length);
+  assert.equal(steps[2], "free ammonia = 0,5 × 0,0345 = 0,0173 mg N/L");
+  assert.ok(steps[0].includes("(25 + 273.15)"));
+});
+
+test("a step about a field that plays no part is left out", () => {
+  const real = { ...contracts().free_ammonia, working: ["{nh3_mg_n_l} is told", "{tan_mg_n_l} of {gone} is not"] };
+  const payload = { tan_mg_n_l: 1, ph: 7, temperature_c: 25 };
+  const steps = workingSteps(real, payload, { ...run("free_ammonia", payload), gone: null }, { marks: english });
+  assert.deepEqual(steps, ["0.0056 is told"]);
+});
+
+test("every contract's example has its working, whole, with no bracket left", () => {
+  for (const real of Object.values(contracts())) {
+    for (const { input } of real.examples) {
+      const out = run(real.name, input);
+      const steps = workingSteps(real, input, out, { marks: english });
+      assert.ok(real.working.length === 0 || steps.length > 0, `${real.name}: no step is left`);
+      for (const step of steps) assert.doesNotMatch(step, /[{}]|undefined|NaN|\[object/, real.name);
+      for (const system of ["metric", "us", "imperial"]) {
+        const text = plainResult(real, input, out, { system, marks: english });
+        assert.ok(text.startsWith(real.title));
+        assert.doesNotMatch(text, /undefined|NaN|\[object/, `${real.name} in ${system}`);
+      }
+    }
+  }
+});
+
+test("the words for the journal hold the answer and what it came from", () => {
+  const payload = { tan_mg_n_l: 1, ph: 8, temperature_c: 25 };
+  const text = plainResult(contracts().free_ammonia, payload, run("free_ammonia", payload), { marks: english, from: "Worked out from" });
+  assert.match(text, /^Free ammonia\n/);
+  assert.match(text, /\nFree ammonia, as nitrogen: 0\.0537 mg N\/L\n/);
+  assert.match(text, /\nWorked out from:\nTotal ammonia, as nitrogen: 1 mg N\/L\npH: 8\nWater temperature: 25 °C$/);
+});
+
+test("search: every word must be found; accents, case and small figures do not matter", () => {
+  const made = (name, title, moment, more = {}) => ({ name, title, moment, purpose: "", inputs: [], outputs: [], ...more });
+  const all = {
+    gas: made("gas", "Carbon dioxide", "testing", { outputs: [{ label: "CO₂ in the water" }] }),
+    load: made("load", "Nitrogen load", "feeding_dosing", { purpose: "Ammonia from a day's feed." }),
+    free: made("free", "Free ammonia", "testing"),
+  };
+  const names = (words) => shelf(all, words).flatMap(({ entries }) => entries.map(({ name }) => name));
+  assert.deepEqual(names(""), ["gas", "free", "load"]);
+  assert.deepEqual(names("co2"), ["gas"]);
+  assert.deepEqual(names("AMMONIA"), ["free", "load"]);
+  assert.deepEqual(names("ammonia fééd"), ["load"]);
+  assert.deepEqual(names("heron"), []);
+  assert.deepEqual(shelf(contracts()).flatMap(({ entries }) => entries.map(({ name }) => name)).sort(), Object.keys(contracts()).sort());
+  for (const one of Object.values(contracts())) assert.ok(MOMENTS.includes(one.moment));
+});
+
+test("a pick from a table is found by any of its names", () => {
+  for (const name of ["species", "plants"].filter((one) => one in sharedBundle().tables)) {
+    const rows = pickRows(name);
+    assert.ok(rows.length > 50 && rows.every((row) => row.key && row.name));
+    assert.ok(rowsWith(rows, rows[7].name).some((row) => row.key === rows[7].key));
+    assert.ok(rowsWith(rows, rows[7].key.toUpperCase()).some((row) => row.key === rows[7].key));
+    assert.deepEqual(rowsWith(rows, "no such thing"), []);
+  }
+});
+
+const tank = { name: "Window", water_l: 96, temperature_c: 24, ph: 7.2, measures: { shape: "cuboid", length_cm: 80 }, feed_g_day: 0.4 };
+
+test("a tank's figures: the newest reading before the usual figure, nitrogen in mg N/L", () => {
+  const readings = [
+    { parameter: "ph", value: 7.6, at: "2026-05-02" }, { parameter: "ph", value: 7.4, at: "2026-05-01" },
+    { parameter: "total_ammonia", value: 0.5, basis: "ion", at: "2026-05-02" },
+  ];
+  const figures = tankFigures({ tank, readings, label: { unit: "ml", amount: 5, per_l: 40, basis: "new_water" } }, ({ value }) => value * 0.776);
+  assert.deepEqual(
+    [figures.ph, figures.temperature_c, figures.volume_l, figures.tan_mg_n_l, figures.length_cm, figures.label_per_l, "nitrite_mg_n_l" in figures],
+    [7.6, 24, 96, 0.388, 80, 40, false],
+  );
+});
+
+test("animals in a tank: arrivals less losses, nothing below one", () => {
+  const changes = [
+    { species: "a", count: 8, change: "arrival", length_cm: 2, at: "1" }, { species: "a", count: 3, change: "death", at: "3" },
+    { species: "b", count: 2, change: "move_in", at: "2" }, { species: "b", count: 2, change: "move_out", at: "4" },
+  ];
+  assert.deepEqual(animalsIn(changes), [{ species: "a", count: 5, length_cm: 2 }]);
+});
+
+test("a form takes only the figures that it has fields for and that it would accept in kind", () => {
+  const inputs = [
+    { name: "volume_l", type: "number" },
+    { name: "basis", type: "choice", choices: [{ value: "ion" }] },
+    { name: "now_mg_n_l", type: "number", from_tank: "tan_mg_n_l" },
+    { name: "tan_mg_n_l", type: "number", from_tank: false },
+    { name: "sources", type: "list", min_items: 1, max_items: 2, item: { type: "object", fields: [{ name: "name", type: "text" }] } },
+  ];
+  const figures = { volume_l: 96, basis: "whole_tank", tan_mg_n_l: 1, ph: 7, sources: [{ name: "tap", gh_dgh: 9 }, { name: "rain" }, { name: "third" }] };
+  assert.deepEqual(fitting(inputs, figures), { volume_l: 96, now_mg_n_l: 1, sources: [{ name: "tap" }, { name: "rain" }] });
+});
