@@ -214,6 +214,6 @@ const bad = (path, message, spec) => ({ errors: [problem(path, message, spec)] }
 /** @param {any} value @returns {{value: any, errors: FieldError[]}} */
 const ok = (value) => ({ value, errors: [] });
 /** @param {any} spec */
-const unit = (spec) => (spec.unit ? ` ${spec.unit}` : "");
+const unit = (spec) => (spec.unit && spec.unit !== "1" ? ` ${spec.unit}` : "");
 /** @param {unknown} value */
 const isObject = (value) => typeof value === "object" && value !== null && !Array.isArray(value);

@@ -266,7 +266,7 @@ def allowed(spec: dict) -> str:
 
 
 def _unit(spec: dict) -> str:
-    return f" {spec['unit']}" if spec.get("unit") else ""
+    return f" {spec['unit']}" if spec.get("unit", "") not in ("", "1") else ""
 
 
 def _plain(value: float) -> str:

@@ -1,0 +1,45 @@
+/** What partial water changes leave of a substance, and the change that a target needs. */
+import { Refusal } from "./refusal.js";
+
+const SETTLED_SHARE = 0.05;
+
+/**
+ * The level after changes one after another; for a target, the one more change that reaches it.
+ * Equations, units and refusals: the Python twin.
+ * @param {{before_mg_l: number, source_mg_l?: number, fractions?: number[], target_mg_l?: number,
+ *   load_mg_l_day?: number, every_days?: number, routine_fraction?: number}} input
+ */
+export function dilution({
+  before_mg_l,
+  source_mg_l = 0,
+  fractions = [],
+  target_mg_l,
+  load_mg_l_day,
+  every_days = 0,
+  routine_fraction = 0,
+}) {
+  let after_mg_l = before_mg_l;
+  const after_each_mg_l = fractions.map((fraction) => {
+    after_mg_l = after_mg_l * (1 - fraction) + source_mg_l * fraction;
+    return after_mg_l;
+  });
+  /** @type {Record<string, any>} */
+  const answer = { after_mg_l, after_each_mg_l };
+  if (target_mg_l !== undefined) answer.fraction_needed = needed(after_mg_l, source_mg_l, target_mg_l);
+  if (load_mg_l_day !== undefined) {
+    const rise_mg_l = load_mg_l_day * every_days;
+    const before_change_mg_l = source_mg_l + rise_mg_l / routine_fraction;
+    answer.settles_before_mg_l = before_change_mg_l;
+    answer.settles_after_mg_l = before_change_mg_l - rise_mg_l;
+    answer.settles_in_days = (Math.log(SETTLED_SHARE) / Math.log(1 - routine_fraction)) * every_days;
+  }
+  answer.notes = source_mg_l > before_mg_l ? ["source_raises"] : [];
+  return answer;
+}
+
+/** @param {number} level_mg_l @param {number} source_mg_l @param {number} target_mg_l */
+function needed(level_mg_l, source_mg_l, target_mg_l) {
+  if (level_mg_l <= target_mg_l) return 0;
+  if (source_mg_l > target_mg_l) throw new Refusal("source_above_target");
+  return (level_mg_l - target_mg_l) / (level_mg_l - source_mg_l);
+}

@@ -1,0 +1,61 @@
+/** The plan of a tank: inside floor area of every straight-walled shape. Equations: the Python twin. */
+import { Refusal } from "./refusal.js";
+
+/** @typedef {Record<string, number>} Measures */
+
+/** Area between an arc and its chord. @param {number} chord_cm @param {number} sagitta_cm */
+export function circular_segment_cm2(chord_cm, sagitta_cm) {
+  const radius = ((chord_cm * chord_cm) / 4 + sagitta_cm * sagitta_cm) / (2 * sagitta_cm);
+  const angle = 4 * Math.atan((2 * sagitta_cm) / chord_cm);
+  return ((radius * radius) / 2) * (angle - Math.sin(angle));
+}
+
+/**
+ * Inside floor area; `glass_cm` is 0 for inside measures.
+ * @param {string} shape @param {Measures} measures @param {number} glass_cm
+ */
+export function floor_cm2(shape, measures, glass_cm) {
+  return FLOORS[shape](measures, glass_cm);
+}
+
+/** @type {Record<string, (measures: Measures, glass: number) => number>} */
+const FLOORS = {
+  cuboid: (m, glass) => left(m.length_cm - 2 * glass) * left(m.width_cm - 2 * glass),
+  cylinder(m, glass) {
+    const radius = left(m.diameter_cm / 2 - glass);
+    return Math.PI * radius * radius;
+  },
+  bow_front({ length_cm, width_cm, bow_cm }, glass) {
+    if (bow_cm > length_cm / 2) throw new Refusal("bow_too_deep");
+    const chord = left(length_cm - 2 * glass);
+    const radius = ((length_cm * length_cm) / 4 + bow_cm * bow_cm) / (2 * bow_cm) - glass;
+    const half = chord / 2;
+    const sagitta = (half * half) / (radius + Math.sqrt(Math.max(0, radius * radius - half * half)));
+    const ends = left(width_cm + bow_cm - 2 * glass - sagitta);
+    return chord * ends + circular_segment_cm2(chord, sagitta);
+  },
+  half_round(m, glass) {
+    // The flat back takes a strip off the half circle that the curved pane encloses.
+    const radius = m.diameter_cm / 2 - glass;
+    const sagitta = left(radius - glass);
+    return circular_segment_cm2(2 * Math.sqrt(radius * radius - glass * glass), sagitta);
+  },
+  quarter_round(m, glass) {
+    // Both straight panes take a strip: the sector between them less two triangles at the corner.
+    const radius = left(m.length_cm - glass);
+    const reach = Math.sqrt(Math.max(0, radius * radius - glass * glass));
+    left(reach - glass);
+    const angle = Math.atan2(reach, glass) - Math.atan2(glass, reach);
+    return ((radius * radius) / 2) * angle - glass * (reach - glass);
+  },
+  hexagon(m, glass) {
+    const across = left(m.width_cm - 2 * glass);
+    return (Math.sqrt(3) / 2) * across * across;
+  },
+};
+
+/** What the glass leaves, refused when that is nothing. @param {number} inside_cm */
+function left(inside_cm) {
+  if (inside_cm <= 0) throw new Refusal("glass_too_thick");
+  return inside_cm;
+}

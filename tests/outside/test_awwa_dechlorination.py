@@ -1,0 +1,42 @@
+"""dechlorinator_dose against the American Water Works Association's field guide, Tables 7-2 and 7-5."""
+
+import pint
+import pytest
+from limnary.contracts import run
+
+UNITS = pint.UnitRegistry()
+# Agent: mg for each mg of chlorine; pounds for 100,000 US gallons at 1 mg/L; kg for 100 m3 at 1 mg/L.
+ASCORBIC_ACID = (2.5, 2.08, 0.25)
+SODIUM_THIOSULFATE = (1.9, 1.58, 0.19)
+PENTAHYDRATE_PER_ANHYDROUS = 248.18 / 158.11
+
+
+def grams(litres):
+    got = run("dechlorinator_dose", {"change_l": litres, "disinfectant": "chlorine", "disinfectant_mg_l": 1})
+    return got["ascorbic_acid_mg"] / 1000, got["thiosulfate_pentahydrate_mg"] / PENTAHYDRATE_PER_ANHYDROUS / 1000
+
+
+def test_dechlorinator_dose_per_milligram():
+    ascorbic, thiosulfate = grams(1)
+    assert ascorbic * 1000 == pytest.approx(ASCORBIC_ACID[0], abs=0.005)
+    assert thiosulfate * 1000 == pytest.approx(SODIUM_THIOSULFATE[0], abs=0.005)
+
+
+def test_dechlorinator_dose_in_pounds_for_a_reservoir():
+    litres = (10_000 * UNITS.US_liquid_gallon).to("litre").magnitude
+    ascorbic, thiosulfate = ((10 * g * UNITS.gram).to("pound").magnitude for g in grams(litres))
+    assert ascorbic == pytest.approx(ASCORBIC_ACID[1], abs=0.01)
+    assert thiosulfate == pytest.approx(SODIUM_THIOSULFATE[1], abs=0.01)
+
+
+def test_dechlorinator_dose_in_kilograms_for_100_cubic_metres():
+    ascorbic, thiosulfate = grams(100_000)
+    assert ascorbic / 1000 == pytest.approx(ASCORBIC_ACID[2], abs=0.005)
+    assert thiosulfate / 1000 == pytest.approx(SODIUM_THIOSULFATE[2], abs=0.005)
+
+
+# Laboratories remove chlorine from samples with 7.0 mg of the pentahydrate for each mg (a supplier's
+# technical note, 2017): the bound that is enough in any case.
+def test_dechlorinator_dose_safe_bound_is_laboratory_practice():
+    got = run("dechlorinator_dose", {"change_l": 0.5, "disinfectant": "chlorine", "disinfectant_mg_l": 2})
+    assert got["thiosulfate_pentahydrate_safe_mg"] == pytest.approx(7.0)

@@ -1,0 +1,37 @@
+"""dilution against PHREEQC's own mixing of solutions (phreeqpython, database vitens.dat)."""
+
+import pytest
+from limnary.contracts import run
+from phreeqpython import PhreeqPython
+
+
+@pytest.fixture(scope="module")
+def phreeqc():
+    return PhreeqPython(database="vitens.dat")
+
+
+def water(phreeqc, chloride_mg_l):
+    return phreeqc.add_solution({"units": "mg/kgw", "Cl": chloride_mg_l, "Na": f"{chloride_mg_l} charge"})
+
+
+@pytest.mark.parametrize("fractions", [[0.25], [0.5, 0.5], [0.1, 0.3, 0.2, 0.6]])
+@pytest.mark.parametrize(("before_mg_l", "source_mg_l"), [(80, 0.5), (60, 20), (10, 45)])
+def test_dilution_is_mixing(phreeqc, before_mg_l, source_mg_l, fractions):
+    tank, source = water(phreeqc, before_mg_l), water(phreeqc, source_mg_l)
+    for fraction in fractions:
+        tank = phreeqc.mix_solutions({tank: 1 - fraction, source: fraction})
+    got = run("dilution", {"before_mg_l": before_mg_l, "source_mg_l": source_mg_l, "fractions": fractions})
+    assert got["after_mg_l"] == pytest.approx(tank.total("Cl", units="mg"), rel=1e-3)
+
+
+def test_dilution_settles_where_repeated_mixing_ends(phreeqc):
+    tank, source, weekly_rise = water(phreeqc, 5.0), water(phreeqc, 10.0), 14.0
+    for _ in range(30):
+        chloride = tank.total("Cl", units="mg") + weekly_rise
+        tank = phreeqc.mix_solutions({water(phreeqc, chloride): 0.7, source: 0.3})
+    got = run(
+        "dilution",
+        {"before_mg_l": 5, "source_mg_l": 10, "load_mg_l_day": 2, "every_days": 7, "routine_fraction": 0.3},
+    )
+    assert got["settles_after_mg_l"] == pytest.approx(tank.total("Cl", units="mg"), rel=2e-3)
+    assert got["settles_before_mg_l"] == pytest.approx(tank.total("Cl", units="mg") + weekly_rise, rel=2e-3)
