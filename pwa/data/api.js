@@ -1,10 +1,17 @@
 /** Calls to the server: one shape in, one shape out, a time limit, and never a guess at a strange answer. */
 
-/** @typedef {{method: string, path: string, key?: string, body?: unknown, bytes?: Blob, timeoutMs?: number}} Outgoing */
-/** @typedef {{status: number, retryAfterMs: number | null, body: any}} Incoming `body` is parsed JSON, null if there was none */
+/** @typedef {{method: string, path: string, key?: string, body?: unknown, bytes?: Blob, timeoutMs?: number, wants?: "bytes"}} Outgoing */
+/** @typedef {{status: number, retryAfterMs: number | null, body: any}} Incoming `body` is parsed JSON, null if there was none; a Blob where bytes were wanted */
 
-/** The server could not be reached, or what answered is not it (a portal's sign-in page, a proxy's error). */
-export class Unreachable extends Error {}
+/** The server could not be reached, failed (`status`), or what answered is not it (a portal's sign-in page). */
+export class Unreachable extends Error {
+  /** @param {string} message @param {{cause?: unknown, status?: number, retryAfterMs?: number | null}} [more] */
+  constructor(message, { cause, status = 0, retryAfterMs = null } = {}) {
+    super(message, { cause });
+    this.status = status;
+    this.retryAfterMs = retryAfterMs;
+  }
+}
 
 /** The server refused; `problem` is its problem details (RFC 9457). */
 export class Refused extends Error {
@@ -12,6 +19,7 @@ export class Refused extends Error {
   constructor(answer) {
     super(answer.body?.detail ?? answer.body?.title ?? `The server answered ${answer.status}`);
     this.status = answer.status;
+    this.retryAfterMs = answer.retryAfterMs;
     this.problem = answer.body ?? {};
     /** @type {{field: string, message: string, allowed: string}[]} */
     this.errors = answer.body?.errors ?? [];
@@ -26,7 +34,7 @@ const WORTH_PACKING = 1000;
  * @param {Outgoing} out @returns {Promise<Incoming>}
  * @throws {Unreachable}
  */
-export async function fetchSend({ method, path, key, body, bytes, timeoutMs = USUAL_LIMIT_MS }) {
+export async function fetchSend({ method, path, key, body, bytes, wants, timeoutMs = USUAL_LIMIT_MS }) {
   /** @type {Record<string, string>} */ const headers = { Accept: "application/json" };
   if (key) headers.Authorization = `Bearer ${key}`;
   /** @type {BodyInit | undefined} */ let load;
@@ -46,7 +54,9 @@ export async function fetchSend({ method, path, key, body, bytes, timeoutMs = US
   const timer = setTimeout(() => limit.abort(), timeoutMs);
   try {
     const answer = await fetch(path, { method, headers, body: load, signal: limit.signal, cache: "no-store", redirect: "error" });
-    return { status: answer.status, retryAfterMs: retryAfter(answer.headers.get("Retry-After")), body: parsed(answer, await answer.text()) };
+    const retryAfterMs = retryAfter(answer.headers.get("Retry-After"));
+    const got = wants === "bytes" && answer.ok ? await answer.blob() : parsed(answer, await answer.text());
+    return { status: answer.status, retryAfterMs, body: got };
   } catch (failed) {
     if (failed instanceof Unreachable) throw failed;
     throw new Unreachable("The server could not be reached", { cause: failed });
@@ -80,7 +90,8 @@ const retryAfter = (header) => (header !== null && /^\d+$/.test(header) ? Number
  */
 export async function ask(phone, out) {
   const answer = await phone.send(out);
-  if (answer.status >= 500) throw new Unreachable(`The server answered ${answer.status}`);
-  if (answer.status < 200 || answer.status >= 300) throw new Refused(answer);
+  const { status, retryAfterMs } = answer;
+  if (status >= 500) throw new Unreachable(answer.body?.title ?? `The server answered ${status}`, { status, retryAfterMs });
+  if (status < 200 || status >= 300) throw new Refused(answer);
   return answer.body;
 }

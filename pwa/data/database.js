@@ -42,6 +42,10 @@ export const MIGRATIONS = [
     // `identity`, `clock` and `offset`.
     db.createObjectStore("device", { keyPath: "name" });
   },
+  function photos(db) {
+    const photos = db.createObjectStore("photos", { keyPath: ["room", "sha256"] });
+    photos.createIndex("state", ["room", "state"]);
+  },
 ];
 
 /**

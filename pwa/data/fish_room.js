@@ -3,6 +3,7 @@ import { LOCAL, identity, join as joinBy, makeRoom as makeBy, rooms as knownRoom
 import { again } from "./outbox.js";
 import { ofRoom } from "./database.js";
 import { thisPhone } from "./phone.js";
+import { photoBytes, savePhoto } from "./photos.js";
 import { fold, show } from "./view.js";
 import { WRITE_STORES, correctedNow, isoOf, queue } from "./write.js";
 import { records as recordKinds } from "../contracts.js";
@@ -32,11 +33,13 @@ export async function openRoom(roomId, given = thisPhone()) {
   /** @type {Set<() => void>} */ const writers = new Set();
 
   async function readState() {
-    await phone.database.read(["rooms", "outbox", "device"], async (t) => {
+    await phone.database.read(["rooms", "outbox", "photos", "device"], async (t) => {
       const room = (await t.rooms.get(id)) ?? null;
       const entries = await t.outbox.index("room").getAll(id);
       offsetMs = (await t.device.get("offset"))?.ms ?? 0;
-      state = { room, entries, identity: await t.device.get("identity") };
+      const photosWaiting = await t.photos.index("state").count([id, "waiting"]);
+      const photosNeedYou = await t.photos.index("state").count([id, "needs you"]);
+      state = { room, entries, photosWaiting, photosNeedYou, identity: await t.device.get("identity") };
     });
   }
 
@@ -132,6 +135,18 @@ export async function openRoom(roomId, given = thisPhone()) {
       for (const heard of writers) heard();
       return records.map((/** @type {any} */ one) => one.id);
     },
+    /**
+     * Save a picture with its record. @param {Blob} picture already shrunk @param {Record<string, any>} fields
+     * @returns {Promise<string>} the record's id
+     */
+    async addPhoto(picture, fields) {
+      const records = await savePhoto(phone, recordKinds(), id, picture, fields);
+      await refresh(records);
+      for (const heard of writers) heard();
+      return records[0].id;
+    },
+    /** A picture's bytes, null if they are not here and cannot be had now. @param {string} hash */
+    photo: (hash) => photoBytes(phone, id, hash),
     /** @param {() => void} listener called after anything here has changed @returns {() => void} stop */
     onChange(listener) {
       listeners.add(listener);
@@ -147,6 +162,8 @@ export async function openRoom(roomId, given = thisPhone()) {
         waiting: count("waiting"),
         sending: count("sending"),
         needsYou: entries.filter((/** @type {any} */ entry) => entry.state === "needs you"),
+        photosWaiting: state.photosWaiting,
+        photosNeedYou: state.photosNeedYou,
         lastShared: state.room?.lastShared ?? null,
         joined: Boolean(state.room && !state.room.ended && state.identity?.key),
         problem: state.room?.problem ?? null,

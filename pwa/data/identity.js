@@ -38,7 +38,7 @@ export async function join(phone, { secret, keeperName, deviceName }) {
   const held = await identity(phone);
   const body = { secret, device_name: deviceName, ...(keeperName ? { keeper_name: keeperName } : {}) };
   const answer = await ask(phone, { method: "POST", path: "/api/v1/join", key: held?.key ?? undefined, body });
-  await phone.database.write(["device", "rooms", "rows", "outbox"], async (t) => {
+  await phone.database.write(["device", "rooms", "rows", "outbox", "photos"], async (t) => {
     const before = await t.device.get("identity");
     const { device, keeper } = answer;
     await t.device.put({ ...before, device, keeper, key: answer.key ?? before.key });
@@ -51,7 +51,7 @@ export async function join(phone, { secret, keeperName, deviceName }) {
 export async function makeRoom(phone, name) {
   const held = await identity(phone);
   const made = await ask(phone, { method: "POST", path: "/api/v1/rooms", key: held.key ?? undefined, body: { name } });
-  await phone.database.write(["device", "rooms", "rows", "outbox"], (t) =>
+  await phone.database.write(["device", "rooms", "rows", "outbox", "photos"], (t) =>
     enter(t, { id: made.id, name: made.name }, made.role, made.epoch, held.keeper),
   );
   return made.id;
@@ -67,6 +67,10 @@ async function enter(t, room, role, epoch, keeper) {
   if (!others.length) {
     for (const entry of await t.outbox.index("room").getAll(LOCAL)) {
       await t.outbox.put({ ...entry, room: room.id, by: entry.by ?? keeper.id });
+    }
+    for (const photo of await t.photos.index("state").getAll([LOCAL, "waiting"])) {
+      await t.photos.put({ ...photo, room: room.id });
+      await t.photos.delete([LOCAL, photo.sha256]);
     }
   }
   await again(t, room.id, (entry) => entry.reason === "membership-ended");

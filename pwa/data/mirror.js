@@ -7,7 +7,8 @@
  */
 import { see, stampsOfRow } from "./clock.js";
 import { ofRoom } from "./database.js";
-import { refuseAll, requeueKept } from "./outbox.js";
+import { refuseAll, requeueKept, unsent } from "./outbox.js";
+import { requeuePhotos } from "./photos.js";
 
 /** A room that has just been joined, or was joined again. @param {any} before @param {{id: string, name: string}} room @param {string} role @param {string} epoch */
 export const joinedRoom = (before, room, role, epoch) => ({
@@ -32,7 +33,7 @@ export const joinedRoom = (before, room, role, epoch) => ({
 export async function applyPage(t, room, page) {
   const held = await t.rooms.get(room);
   if (!held || held.ended || page.epoch !== held.epoch || page.since !== held.since) return null;
-  await Promise.all(page.rows.map((/** @type {any} */ row) => t.rows.put({ ...row, room })));
+  await Promise.all(page.rows.map(async (/** @type {any} */ row) => t.rows.put({ ...row, room })));
   await see(t, page.rows.flatMap(stampsOfRow));
   await t.rooms.put({
     ...held,
@@ -52,12 +53,14 @@ export async function dropMirror(t, room, changes = {}) {
   await t.rooms.put({ ...held, ...changes, since: 0, settled: 0, count: 0 });
 }
 
-/** The server was restored from a backup (stores: rooms, rows, outbox, kept). @param {any} t @param {string} room @param {string} epoch */
+/** The server was restored from a backup (stores: rooms, rows, outbox, kept, photos). @param {any} t @param {string} room @param {string} epoch */
 export async function newEpoch(t, room, epoch) {
   const held = await t.rooms.get(room);
   if (!held || held.epoch === epoch) return;
   await dropMirror(t, room, { epoch });
+  await unsent(t, room);
   await requeueKept(t, room);
+  await requeuePhotos(t, room);
 }
 
 /** The membership has ended: the mirror goes, what was not shared stays and can be exported (stores: rooms, rows, outbox). @param {any} t @param {string} room */

@@ -45,7 +45,7 @@ export async function takeBatch(t, room, most) {
     if (batch.length >= most || (batch.length && size > MOST_CHARACTERS)) break;
     batch.push({ ...entry, state: next(entry.state, "send") });
   }
-  await Promise.all(batch.map((entry) => t.outbox.put(entry)));
+  await Promise.all(batch.map(async (entry) => t.outbox.put(entry)));
   return batch;
 }
 
@@ -91,6 +91,9 @@ export async function unanswered(t, batch) {
     if (entry?.state === "sending") await t.outbox.put({ ...entry, state: next("sending", "unanswered") });
   }
 }
+
+/** Whatever was being sent waits again: that sending was cut off (stores: outbox). @param {any} t @param {string} room */
+export const unsent = async (t, room) => unanswered(t, await t.outbox.index("room").getAll(room));
 
 /** One op that the server will not take as it is (stores: outbox). @param {any} t @param {number} n @param {string} reason @param {any[]} errors */
 export async function refuse(t, n, reason, errors) {

@@ -4,7 +4,8 @@
  */
 import { Refused, Unreachable, ask } from "./api.js";
 import { applyPage, endMembership, mendMirror, newEpoch } from "./mirror.js";
-import { MOST_OPS, acknowledge, refuse, takeBatch, unanswered } from "./outbox.js";
+import { MOST_OPS, acknowledge, refuse, takeBatch, unanswered, unsent } from "./outbox.js";
+import { sharePhotos } from "./photos.js";
 import { isoOf } from "./write.js";
 
 const PAGE = 1000;
@@ -43,6 +44,7 @@ export async function round(phone, room, changed) {
       await pullAll(phone, room, key, changed);
       more = await someReady(phone, room);
     }
+    await sharePhotos(phone, room, key);
     outcome = { problem: null, wait: "idle" };
   } catch (failed) {
     outcome = await inTheWay(phone, room, failed);
@@ -52,13 +54,14 @@ export async function round(phone, room, changed) {
   return outcome;
 }
 
-/** The key to use, null if there is nobody to share with. Rows lost under us are asked for again. @param {any} phone @param {string} room */
+/** The key to use, null if there is nobody to share with. A round cut off earlier is put in order first. @param {any} phone @param {string} room */
 function begin(phone, room) {
-  return phone.database.write(["device", "rooms", "rows"], async (/** @type {any} */ t) => {
+  return phone.database.write(["device", "rooms", "rows", "outbox"], async (/** @type {any} */ t) => {
     const identity = await t.device.get("identity");
     const held = await t.rooms.get(room);
     if (!held || held.ended || !identity?.key) return null;
     await mendMirror(t, room);
+    await unsent(t, room);
     return identity.key;
   });
 }
@@ -130,7 +133,7 @@ async function restored(phone, room, failed, changed) {
   const { epoch } = failed.problem;
   const before = (await phone.database.read(["rooms"], (/** @type {any} */ t) => t.rooms.get(room)))?.epoch;
   if (typeof epoch !== "string" || epoch === before) throw new Unreachable("The server names no new epoch");
-  await phone.database.write(["rooms", "rows", "outbox", "kept"], (/** @type {any} */ t) => newEpoch(t, room, epoch));
+  await phone.database.write(["rooms", "rows", "outbox", "kept", "photos"], (/** @type {any} */ t) => newEpoch(t, room, epoch));
   changed(null);
 }
 
@@ -171,11 +174,14 @@ const isPage = (body) =>
 
 /** @param {any} phone @param {string} room @param {unknown} failed @returns {Promise<Outcome>} */
 async function inTheWay(phone, room, failed) {
-  if (failed instanceof Unreachable) return { problem: "unreachable", wait: "backoff" };
+  if (failed instanceof Unreachable) {
+    const problem = failed.status === 507 ? "server-full" : failed.status ? "server-failed" : "unreachable";
+    return { problem, wait: "backoff", retryAfterMs: failed.retryAfterMs };
+  }
   if (!(failed instanceof Refused)) throw failed;
   if (failed.status === 410) await phone.database.write(["rooms", "rows", "outbox"], (/** @type {any} */ t) => endMembership(t, room));
   const { problem, wait } = IN_THE_WAY[failed.status] ?? { problem: "refused", wait: "backoff" };
-  return { problem, wait };
+  return { problem, wait, retryAfterMs: failed.retryAfterMs };
 }
 
 /** @param {any} phone @param {string} room @param {Outcome} outcome */

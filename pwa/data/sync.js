@@ -52,7 +52,7 @@ export function start(room) {
     while (wanted && !stopped) {
       wanted = false;
       const outcome = await once();
-      if (outcome.problem === "unreachable") break;
+      if (outcome.wait !== "idle") break;
     }
   }
 

@@ -64,3 +64,55 @@ export const stored = (phone, ...names) =>
 
 export const TANK = { name: "Moss corner", water_l: 54.2 };
 export const reading = (tank, value = 0.5, more = {}) => ({ tank, parameter: "total_ammonia", value, ...more });
+
+/** What a scripted server hands out on joining. */
+export const WELCOME = {
+  key: "k".repeat(43),
+  device: "device-a",
+  keeper: { id: "keeper-a", name: "Ada" },
+  room: { id: "room-1", name: "Cellar" },
+  role: "owner",
+  epoch: "epoch-1",
+};
+
+/**
+ * A transport that answers from a script: handlers by the last word of the path (join, me, push, pull).
+ * A handler gets the request and gives `{status?, body}`; `push` and `pull` have honest defaults: every op
+ * is ok, nothing is new. `sent` lists what was asked.
+ */
+export function scripted(handlers = {}) {
+  const sent = [];
+  let seq = 0;
+  const usual = {
+    join: () => ({ status: 201, body: WELCOME }),
+    me: () => ({ body: { keeper: WELCOME.keeper, device: WELCOME.device, rooms: [{ ...WELCOME.room, role: "owner", epoch: "epoch-1" }] } }),
+    push: ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: ++seq })), { epoch: body.epoch }),
+    pull: (request) => page(request, []),
+  };
+  const send = async (request) => {
+    const what = request.path.split("?")[0].split("/").at(-1);
+    sent.push({ what, ...request });
+    const handler = handlers[what] ?? usual[what];
+    const { status = 200, body = null, retryAfterMs = null } = await handler(request);
+    return { status, body, retryAfterMs };
+  };
+  return { send, sent, handlers, usual };
+}
+
+export const pushed = (results, more = {}) => ({ body: { epoch: "epoch-1", server_time: "2026-05-04T07:30:00.000Z", results, ...more } });
+
+/** A page of rows for a pull, from just where it asked unless told otherwise. */
+export function page(request, rows, more = {}) {
+  const query = new URLSearchParams(request.path.split("?")[1]);
+  const since = Number(query.get("since"));
+  const next = rows.at(-1)?.seq ?? since;
+  const body = { epoch: query.get("epoch"), since, rows, next, more: false, server_time: "2026-05-04T07:30:00.000Z", people: {} };
+  return { body: { ...body, ...more } };
+}
+
+/** A row as the server says it. */
+export function row(seq, kind, id, fields, stamp = `${String(Date.UTC(2026, 4, 4, 7)).padStart(13, "0")}-00000-device-b`) {
+  const stamps = Object.fromEntries(Object.keys(fields).map((name) => [name, stamp]));
+  const made = { made_by: "keeper-b", made_at: "2026-05-04T07:00:00.000Z", changed_by: "keeper-b", changed_at: "2026-05-04T07:00:00.000Z" };
+  return { seq, kind, id, fields, stamps, deleted: null, restored: null, ...made };
+}

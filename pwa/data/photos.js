@@ -1,0 +1,73 @@
+/**
+ * Photos: the record travels as any other, its bytes apart, by their hash. A photo that will not go blocks nothing.
+ * An entry: {sha256, room, type, bytes, state: "waiting" | "shared" | "needs you", reason?}
+ */
+import { Refused, Unreachable, ask } from "./api.js";
+import { sha256 } from "./sha256.js";
+import { WRITE_STORES, queue } from "./write.js";
+
+const UPLOAD_LIMIT_MS = 120_000;
+
+/**
+ * Save a picture and its record together.
+ * @param {import("./phone.js").Phone} phone @param {Record<string, any>} kinds @param {string} room
+ * @param {Blob} picture already shrunk @param {Record<string, any>} fields of the photo record, without hash, size and type
+ */
+export async function savePhoto(phone, kinds, room, picture, fields) {
+  const bytes = await picture.arrayBuffer();
+  const hash = await sha256(bytes);
+  const record = { ...fields, sha256: hash, media_type: picture.type, bytes: bytes.byteLength };
+  return phone.database.write([...WRITE_STORES, "photos"], async (t) => {
+    if (!(await t.photos.get([room, hash]))) await t.photos.put({ sha256: hash, room, type: picture.type, bytes, state: "waiting" });
+    return queue(t, phone, kinds, room, [{ type: "put", kind: "photo", fields: record }]);
+  });
+}
+
+/**
+ * Send the waiting pictures, one at a time.
+ * @param {import("./phone.js").Phone} phone @param {string} room @param {string} key
+ */
+export async function sharePhotos(phone, room, key) {
+  const waiting = await phone.database.read(["photos"], (t) => t.photos.index("state").getAllKeys([room, "waiting"]));
+  for (const its of waiting) {
+    const photo = await phone.database.read(["photos"], (t) => t.photos.get(its));
+    /** @type {Record<string, any>} */ let outcome = { state: "shared" };
+    try {
+      const bytes = new Blob([photo.bytes], { type: photo.type });
+      await ask(phone, { method: "PUT", path: `/api/v1/rooms/${room}/blobs/${photo.sha256}`, key, bytes, timeoutMs: UPLOAD_LIMIT_MS });
+    } catch (failed) {
+      if (failed instanceof Unreachable) return;
+      if (!(failed instanceof Refused)) throw failed;
+      if (failed.status === 401 || failed.status === 410 || failed.status === 429) return;
+      outcome = { state: "needs you", reason: failed.problem.title ?? String(failed.status) };
+    }
+    await phone.database.write(["photos"], async (t) => t.photos.put({ ...(await t.photos.get(its)), ...outcome }));
+  }
+}
+
+/**
+ * A picture's bytes: from this phone, else fetched once and kept.
+ * @param {import("./phone.js").Phone} phone @param {string} room @param {string} hash
+ * @returns {Promise<Blob | null>} null if it is not here and cannot be had now
+ */
+export async function photoBytes(phone, room, hash) {
+  const held = await phone.database.read(["photos"], (t) => t.photos.get([room, hash]));
+  if (held) return new Blob([held.bytes], { type: held.type });
+  const { key } = (await phone.database.read(["device"], (t) => t.device.get("identity"))) ?? {};
+  if (!key) return null;
+  try {
+    const picture = await ask(phone, { method: "GET", path: `/api/v1/rooms/${room}/blobs/${hash}`, key, timeoutMs: UPLOAD_LIMIT_MS, wants: "bytes" });
+    const bytes = await picture.arrayBuffer();
+    if ((await sha256(bytes)) !== hash) return null;
+    await phone.database.write(["photos"], (t) => t.photos.put({ sha256: hash, room, type: picture.type, bytes, state: "shared" }));
+    return picture;
+  } catch (failed) {
+    if (failed instanceof Unreachable || failed instanceof Refused) return null;
+    throw failed;
+  }
+}
+
+/** The server was restored: its pictures may be gone (stores: photos). @param {any} t @param {string} room */
+export async function requeuePhotos(t, room) {
+  for (const photo of await t.photos.index("state").getAll([room, "shared"])) await t.photos.put({ ...photo, state: "waiting" });
+}

@@ -1,0 +1,98 @@
+/** The hybrid logical clock and the ids. */
+import assert from "node:assert/strict";
+import { createHash } from "node:crypto";
+import { test } from "node:test";
+import { following, latest, msOf, stampOf } from "../../pwa/data/clock.js";
+import { join, openRoom } from "../../pwa/data/fish_room.js";
+import { wake } from "../../pwa/data/identity.js";
+import { round } from "../../pwa/data/round.js";
+import { sha256, sha256Plain } from "../../pwa/data/sha256.js";
+import { uuid7 } from "../../pwa/data/uuid7.js";
+import { TANK, WELCOME, page, row, scripted, seeded, stored, testPhone } from "./test_phone.js";
+
+const NOW = Date.UTC(2026, 4, 4, 7, 30);
+
+test("a stamp follows the time while time moves on, and counts while it does not", () => {
+  assert.equal(following(null, NOW, "a"), stampOf(NOW, 0, "a"));
+  assert.equal(following(stampOf(NOW - 1, 9, "b"), NOW, "a"), stampOf(NOW, 0, "a"));
+  assert.equal(following(stampOf(NOW, 9, "b"), NOW, "a"), stampOf(NOW, 10, "a"));
+  assert.equal(following(stampOf(NOW + 5, 9, "b"), NOW, "a"), stampOf(NOW + 5, 10, "a"));
+});
+
+test("a full counter borrows a millisecond", () => {
+  assert.equal(following(stampOf(NOW, 99999, "b"), NOW, "a"), stampOf(NOW + 1, 0, "a"));
+});
+
+test("stamps compare as text in the order they were made, however the clock jumps", () => {
+  const chance = seeded(7);
+  let last = null;
+  for (let step = 0; step < 5000; step++) {
+    const jump = Math.floor((chance() - 0.5) * 10 ** (chance() * 9));
+    const next = following(last, NOW + jump, "device-a");
+    assert.ok(last === null || next > last, `${next} after ${last}`);
+    last = next;
+  }
+});
+
+test("before 1970 and at fractions of a millisecond", () => {
+  assert.equal(following(null, -5, "a"), "0000000000000-00000-a");
+  assert.equal(msOf(following(null, NOW + 0.7, "a")), NOW);
+});
+
+test("the latest of some stamps", () => {
+  assert.equal(latest([null, stampOf(1, 0, "a"), undefined, stampOf(1, 0, "b")]), stampOf(1, 0, "b"));
+  assert.equal(latest([]), null);
+});
+
+const clockOf = async (phone) => (await stored(phone, "device")).find((one) => one.name === "clock").last;
+
+for (const [where, prepare] of [
+  ["the outbox", async ({ room }) => void (await room.write([{ type: "put", kind: "tank", fields: TANK }]))],
+  [
+    "the acknowledged ops",
+    async ({ room, share }) => {
+      await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+      await share();
+    },
+  ],
+  [
+    "the mirror",
+    async ({ server, share }) => {
+      server.handlers.pull = (request) => page(request, [row(1, "tank", "tank-0001", TANK, stampOf(NOW + 50_000, 3, "device-b"))]);
+      await share();
+    },
+  ],
+]) {
+  test(`on load the clock is rebuilt from ${where}`, async () => {
+    const server = scripted();
+    const phone = await testPhone({ send: server.send });
+    await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+    const room = await openRoom(WELCOME.room.id, phone);
+    await prepare({ room, server, share: () => round(phone, room.id, room.inner.refresh) });
+    const before = await clockOf(phone);
+    assert.ok(before);
+    await phone.database.write(["device"], (t) => t.device.delete("clock"));
+    phone.clock -= 5 * 86_400_000;
+    await wake(phone);
+    assert.equal(await clockOf(phone), before);
+  });
+}
+
+test("ids are UUID version 7: RFC 9562's own example, and their order is that of time", () => {
+  // RFC 9562, appendix A.6: 2022-02-22 14:22:22.000 GMT-5, rand_a 0xCC3, rand_b 0x18C4DC0C0C07398F.
+  const bytes = [0x0c, 0xc3, 0x18, 0xc4, 0xdc, 0x0c, 0x0c, 0x07, 0x39, 0x8f];
+  assert.equal(uuid7(0x017f22e279b0, () => Uint8Array.from(bytes)), "017f22e2-79b0-7cc3-98c4-dc0c0c07398f");
+  const chance = seeded(3);
+  const random = (count) => Uint8Array.from({ length: count }, () => chance() * 256);
+  assert.ok(uuid7(NOW, random) < uuid7(NOW + 1, random));
+});
+
+test("SHA-256 without the browser's help: FIPS 180-4's example and Node's own over every length", async () => {
+  assert.equal(sha256Plain(Buffer.from("abc")), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+  for (let length = 0; length < 200; length++) {
+    const bytes = Uint8Array.from({ length }, (_, at) => (at * 7 + length) % 256);
+    const expected = createHash("sha256").update(bytes).digest("hex");
+    assert.equal(sha256Plain(bytes), expected);
+    if (length % 50 === 0) assert.equal(await sha256(bytes.buffer), expected);
+  }
+});

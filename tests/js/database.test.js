@@ -1,0 +1,132 @@
+/** The phone's storage when it misbehaves: full, lost, held by an older tab, of an older version, cut off half way. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { openDB } from "../../pwa/vendor/idb.js";
+import { MIGRATIONS, NotSaved, openDatabase } from "../../pwa/data/database.js";
+import { join, openRoom } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/round.js";
+import { TANK, WELCOME, reading, scripted, stored, testPhone } from "./test_phone.js";
+
+let made = 0;
+const fresh = () => `database-${++made}`;
+
+test("a write that is cut off at any request leaves nothing behind", async () => {
+  const phone = await testPhone();
+  const room = await openRoom("local", phone);
+  const before = await stored(phone, "outbox", "device");
+  const real = phone.database.write;
+  let cut = 0;
+  for (let survived = false; !survived; cut++) {
+    phone.database.write = (names, work) => real(names, (stores) => work(cutting(stores, cut)));
+    const writing = room.write([1, 2, 3].map((value) => ({ type: "put", kind: "reading", fields: reading("tank-0001", value) })));
+    survived = await writing.then(() => true, () => false);
+    if (!survived) assert.deepEqual(await stored(phone, "outbox", "device"), before, `cut at request ${cut}`);
+  }
+  assert.ok(cut > 8, `only ${cut} requests`);
+  assert.equal((await stored(phone, "outbox")).length, 3);
+});
+
+/** Stores of which the request number `cut` (and all after it) fails. */
+function cutting(stores, cut) {
+  let count = 0;
+  const watch = (target) =>
+    new Proxy(target, {
+      get(_, name) {
+        const value = target[name];
+        if (typeof value !== "function") return value;
+        return (...given) => {
+          if (["index"].includes(name)) return watch(value.apply(target, given));
+          if (count++ >= cut) throw new Error("cut off");
+          return value.apply(target, given);
+        };
+      },
+    });
+  return Object.fromEntries(Object.entries(stores).map(([name, store]) => [name, watch(store)]));
+}
+
+test("a full phone says so in plain words, and nothing is half saved", async () => {
+  const phone = await testPhone();
+  const room = await openRoom("local", phone);
+  const real = phone.database.write;
+  phone.database.write = (names, work) =>
+    real(names, async (stores) => {
+      await work(stores);
+      throw new DOMException("full", "QuotaExceededError");
+    });
+  await assert.rejects(room.write([{ type: "put", kind: "tank", fields: TANK }]), (no) => {
+    assert.ok(no instanceof NotSaved);
+    assert.equal(no.reason, "no-space");
+    assert.match(no.message, /no room left.*not saved/);
+    return true;
+  });
+  phone.database.write = real;
+  assert.deepEqual(await stored(phone, "outbox"), []);
+  assert.equal(room.all("tank").length, 0);
+});
+
+test("a transaction that the browser aborts is not reported as saved", async () => {
+  const database = await openDatabase({ name: fresh() });
+  const writing = database.write(["device"], async (t) => {
+    await t.device.put({ name: "x" });
+    t.device.transaction.abort();
+  });
+  await assert.rejects(writing, (no) => no instanceof NotSaved && no.reason === "storage");
+  assert.deepEqual(await database.read(["device"], (t) => t.device.getAll()), []);
+});
+
+test("a connection that was lost in the background is opened anew", async () => {
+  const name = fresh();
+  const phone = await testPhone({ name });
+  const room = await openRoom("local", phone);
+  phone.database.close();
+  await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  assert.equal(room.all("tank").length, 1);
+});
+
+test("an upgrade that an older tab blocks is told, not hung on in silence, and goes on when the tab lets go", async () => {
+  const name = fresh();
+  // An older app that does not listen for newer versions.
+  const older = await openDB(name, 1, { upgrade: (db, _from, _to, transaction) => MIGRATIONS[0](db, transaction) });
+  let told = () => {};
+  const blocked = new Promise((resolve) => (told = resolve));
+  const opening = openDatabase({ name, onBlocked: told });
+  await blocked;
+  older.close();
+  const database = await opening;
+  assert.deepEqual(await database.read(["photos"], (t) => t.photos.getAll()), []);
+});
+
+test("a tab of this version lets go when a newer app wants the database, and says that it must be reloaded", async () => {
+  const name = fresh();
+  let outdated = false;
+  await openDatabase({ name, onOutdated: () => (outdated = true) });
+  const newer = await openDB(name, MIGRATIONS.length + 1, { upgrade() {} });
+  assert.ok(outdated);
+  newer.close();
+});
+
+test("a database of the first version, with ops not yet shared, loses none of them and shares them all", async () => {
+  const name = fresh();
+  const older = await openDB(name, 1, { upgrade: (db, _from, _to, transaction) => MIGRATIONS[0](db, transaction) });
+  const op = (at, kind, id, fields) => ({ op: `op-${at}`, kind, id, type: "put", fields, stamp: `1770000000000-0000${at}-old`, schema: 1 });
+  const writing = older.transaction(["outbox", "device"], "readwrite");
+  writing.objectStore("device").put({ name: "identity", device: "old", key: null, keeper: null });
+  const waiting = [op(1, "tank", "tank-0001", TANK), op(2, "reading", "reading-01", reading("tank-0001", 0.5, { at: "2026-02-02T02:40:00.000Z" })), op(3, "tank", "tank-0001", { water_l: 40 })];
+  for (const [at, each] of waiting.entries()) {
+    writing.objectStore("outbox").put({ room: "local", state: "waiting", by: null, at: "2026-02-02T02:40:00.000Z", creates: at < 2, op: each });
+  }
+  await writing.done;
+  older.close();
+
+  const server = scripted();
+  const phone = await testPhone({ name, send: server.send });
+  const local = await openRoom("local", phone);
+  assert.equal(local.get("tank", "tank-0001").water_l, 40);
+  assert.equal(local.all("reading").length, 1);
+  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  const room = await openRoom(WELCOME.room.id, phone);
+  await round(phone, room.id, room.inner.refresh);
+  const { ops } = server.sent.find((one) => one.what === "push").body;
+  assert.deepEqual(ops, waiting);
+  assert.deepEqual(await stored(phone, "outbox"), []);
+});
