@@ -2,11 +2,13 @@
 import { ammonia_limits } from "./ammonia_limits.js";
 import { dechlorinator_dose } from "./dechlorinator_dose.js";
 import { dilution } from "./dilution.js";
+import { filled_weight } from "./filled_weight.js";
 import { free_ammonia } from "./free_ammonia.js";
 import { light_dose } from "./light_dose.js";
 import { nitrogen_load } from "./nitrogen_load.js";
 import { nitrogen_units } from "./nitrogen_units.js";
 import { starter_dose } from "./starter_dose.js";
+import { substrate } from "./substrate.js";
 import { volume } from "./volume.js";
 
 /** @type {Record<string, (input: any) => Record<string, any>>} */
@@ -14,10 +16,12 @@ export const calculations = {
   ammonia_limits,
   dechlorinator_dose,
   dilution,
+  filled_weight,
   free_ammonia,
   light_dose,
   nitrogen_load,
   nitrogen_units,
   starter_dose,
+  substrate,
   volume,
 };

@@ -6,7 +6,7 @@ from limnary.contracts import run
 from molmass import Formula
 
 
-@pytest.mark.parametrize(("volume_l", "tan_mg_n_l"), [(54, 1), (100, 2), (240, 0.5)])
+@pytest.mark.parametrize(("volume_l", "tan_mg_n_l"), [(63, 1), (100, 2), (240, 0.5)])
 def test_starter_dose_as_ammonium_chloride(volume_l, tan_mg_n_l):
     got = run("starter_dose", {"volume_l": volume_l, "tan_mg_n_l": tan_mg_n_l})
     by_molmass = Formula("NH4Cl").mass / Formula("N").mass
