@@ -42,9 +42,10 @@ export const MIGRATIONS = [
     // `identity`, `clock` and `offset`.
     db.createObjectStore("device", { keyPath: "name" });
   },
-  function photos(db) {
+  function photosAndAges(db, transaction) {
     const photos = db.createObjectStore("photos", { keyPath: ["room", "sha256"] });
     photos.createIndex("state", ["room", "state"]);
+    transaction.objectStore("kept").createIndex("sharedAt", "sharedAt");
   },
 ];
 

@@ -67,11 +67,13 @@ export async function openRoom(roomId, given = thisPhone()) {
   }
 
   async function readSome(/** @type {{kind: string, id: string}[]} */ keys) {
-    await phone.database.read(["rows", "outbox", "kept"], async (t) => {
+    await phone.database.read(["rows", "outbox", "kept", "rooms"], async (t) => {
+      const settled = (await t.rooms.get(id))?.settled ?? 0;
       for (const one of keys) {
         const key = [id, one.kind, one.id];
         const row = await t.rows.get(key);
-        const entries = [...(await t.kept.index("record").getAll(key)), ...(await t.outbox.index("record").getAll(key))];
+        const kept = (await t.kept.index("record").getAll(key)).filter((/** @type {any} */ entry) => entry.seq > settled);
+        const entries = [...kept, ...(await t.outbox.index("record").getAll(key))];
         if (row || entries.length) keep(one.kind, one.id, fold(row, entries));
         else folded.get(one.kind)?.delete(one.id);
         shown.delete(one.kind);

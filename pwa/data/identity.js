@@ -1,5 +1,5 @@
 /** Who holds this phone: its key, its keeper, the rooms it is in. Before the first room, everything is in `local`. */
-import { ask } from "./api.js";
+import { Refused, ask } from "./api.js";
 import { rebuild } from "./clock.js";
 import { joinedRoom } from "./mirror.js";
 import { again } from "./outbox.js";
@@ -30,6 +30,8 @@ export const rooms = (phone) => phone.database.read(["rooms"], (t) => t.rooms.ge
 
 /**
  * Join a room by an invite's secret. What was written in `local` moves into the first real room.
+ * The phone makes its own key and keeps it before it asks, so that after a lost answer the same call
+ * with the same secret gets the same answer and the invite is not wasted.
  * @param {import("./phone.js").Phone} phone
  * @param {{secret: string, keeperName?: string, deviceName: string}} who
  * @returns {Promise<string>} the room's id
@@ -37,14 +39,38 @@ export const rooms = (phone) => phone.database.read(["rooms"], (t) => t.rooms.ge
 export async function join(phone, { secret, keeperName, deviceName }) {
   const held = await identity(phone);
   const body = { secret, device_name: deviceName, ...(keeperName ? { keeper_name: keeperName } : {}) };
-  const answer = await ask(phone, { method: "POST", path: "/api/v1/join", key: held?.key ?? undefined, body });
+  const asking = (/** @type {any} */ more) => ask(phone, { method: "POST", path: "/api/v1/join", ...more });
+  let key = held.key;
+  let answer;
+  try {
+    if (!key) throw null;
+    answer = await asking({ key, body });
+  } catch (failed) {
+    // A key that was revoked opens nothing any more: come in as a new phone.
+    if (failed && !(failed instanceof Refused && failed.status === 401)) throw failed;
+    key = await newKey(phone, secret);
+    answer = await asking({ body: { ...body, device_key: key } });
+  }
   await phone.database.write(["device", "rooms", "rows", "outbox", "photos"], async (t) => {
     const before = await t.device.get("identity");
     const { device, keeper } = answer;
-    await t.device.put({ ...before, device, keeper, key: answer.key ?? before.key });
+    await t.device.put({ ...before, device, keeper, key: answer.key ?? key });
+    await t.device.delete("joining");
     await enter(t, answer.room, answer.role, answer.epoch, keeper);
   });
   return answer.room.id;
+}
+
+/** A key of 256 random bits for this secret, the same one if it is asked again. @param {import("./phone.js").Phone} phone @param {string} secret */
+function newKey(phone, secret) {
+  return phone.database.write(["device"], async (t) => {
+    const begun = await t.device.get("joining");
+    if (begun?.secret === secret) return begun.key;
+    const bytes = String.fromCharCode(...phone.random(32));
+    const key = btoa(bytes).replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "");
+    await t.device.put({ name: "joining", secret, key });
+    return key;
+  });
 }
 
 /** Make a room of one's own. @param {import("./phone.js").Phone} phone @param {string} name @returns {Promise<string>} */

@@ -127,5 +127,14 @@ export async function requeueKept(t, room) {
   }
 }
 
+/** A backup older than this brings back nothing from the phones. */
+export const KEPT_DAYS = 120;
+
+/** Let go of ops that were acknowledged long ago (stores: kept). @param {any} t @param {string} before ISO time */
+export async function trimKept(t, before) {
+  let cursor = await t.kept.index("sharedAt").openCursor(IDBKeyRange.upperBound(before));
+  for (; cursor; cursor = await cursor.continue()) await cursor.delete();
+}
+
 /** @param {any} op */
 export const recordOf = (op) => `${op.kind}/${op.id}`;

@@ -4,7 +4,7 @@
  */
 import { Refused, Unreachable, ask } from "./api.js";
 import { applyPage, endMembership, mendMirror, newEpoch } from "./mirror.js";
-import { MOST_OPS, acknowledge, refuse, takeBatch, unanswered, unsent } from "./outbox.js";
+import { KEPT_DAYS, MOST_OPS, acknowledge, refuse, takeBatch, trimKept, unanswered, unsent } from "./outbox.js";
 import { sharePhotos } from "./photos.js";
 import { isoOf } from "./write.js";
 
@@ -56,12 +56,13 @@ export async function round(phone, room, changed) {
 
 /** The key to use, null if there is nobody to share with. A round cut off earlier is put in order first. @param {any} phone @param {string} room */
 function begin(phone, room) {
-  return phone.database.write(["device", "rooms", "rows", "outbox"], async (/** @type {any} */ t) => {
+  return phone.database.write(EVERYTHING, async (/** @type {any} */ t) => {
     const identity = await t.device.get("identity");
     const held = await t.rooms.get(room);
     if (!held || held.ended || !identity?.key) return null;
     await mendMirror(t, room);
     await unsent(t, room);
+    await trimKept(t, isoOf(phone.now() - KEPT_DAYS * 86_400_000));
     return identity.key;
   });
 }

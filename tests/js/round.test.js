@@ -331,3 +331,35 @@ test("a stamp that the server moved back lets the clock come back too", async ()
   await share();
   assert.equal((await stored(phone, "device")).find((one) => one.name === "clock").last, moved);
 });
+
+test("a join whose answer was lost is asked again with the same key, and a revoked key is left behind", async () => {
+  const keys = [];
+  const { phone, server } = await joined();
+  server.handlers.join = ({ key, body }) => {
+    if (key) return { status: 401, body: { type: "/problems/key-revoked" } };
+    keys.push(body.device_key);
+    if (keys.length === 1) throw new Unreachable("the answer was lost");
+    return { status: 201, body: { ...WELCOME, key: body.device_key } };
+  };
+  const again = () => join({ secret: "s3", keeperName: "Ada", deviceName: "phone" }, phone);
+  await assert.rejects(again(), Unreachable);
+  await again();
+  assert.equal(keys[0], keys[1]);
+  assert.match(keys[0], /^[A-Za-z0-9_-]{43}$/);
+  assert.equal((await stored(phone, "device")).find((one) => one.name === "identity").key, keys[0]);
+  await again();
+  assert.notEqual(keys[2], keys[1], "a finished join is not repeated with its key");
+});
+
+test("ops acknowledged long ago are let go of", async () => {
+  const { phone, room, share } = await joined();
+  await addTank(room);
+  await share();
+  phone.clock += 100 * 86_400_000;
+  await addTank(room);
+  await share();
+  assert.equal((await stored(phone, "kept")).length, 2);
+  phone.clock += 30 * 86_400_000;
+  await share();
+  assert.equal((await stored(phone, "kept")).length, 1);
+});

@@ -82,7 +82,7 @@ export const WELCOME = {
  */
 export function scripted(handlers = {}) {
   const sent = [];
-  let seq = 0;
+  let seq = 1000;
   const usual = {
     join: () => ({ status: 201, body: WELCOME }),
     me: () => ({ body: { keeper: WELCOME.keeper, device: WELCOME.device, rooms: [{ ...WELCOME.room, role: "owner", epoch: "epoch-1" }] } }),
