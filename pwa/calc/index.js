@@ -2,8 +2,10 @@
 import { ammonia_limits } from "./ammonia_limits.js";
 import { dechlorinator_dose } from "./dechlorinator_dose.js";
 import { dilution } from "./dilution.js";
+import { evaporation } from "./evaporation.js";
 import { filled_weight } from "./filled_weight.js";
 import { free_ammonia } from "./free_ammonia.js";
+import { heater_power } from "./heater_power.js";
 import { light_dose } from "./light_dose.js";
 import { nitrogen_load } from "./nitrogen_load.js";
 import { nitrogen_units } from "./nitrogen_units.js";
@@ -16,8 +18,10 @@ export const calculations = {
   ammonia_limits,
   dechlorinator_dose,
   dilution,
+  evaporation,
   filled_weight,
   free_ammonia,
+  heater_power,
   light_dose,
   nitrogen_load,
   nitrogen_units,
