@@ -1,6 +1,7 @@
 """Hypothesis strategies made from a contract: any input that passes its checks, edges included."""
 
 from hypothesis import strategies as st
+from limnary.schema_files import read_folder
 
 
 def inputs_of(spec: dict) -> st.SearchStrategy[dict]:
@@ -45,6 +46,8 @@ def _value(spec: dict) -> st.SearchStrategy:
         return st.integers(spec["min"], spec["max"])
     if kind == "boolean":
         return st.booleans()
+    if kind == "text" and "table" in spec:
+        return st.sampled_from([*read_folder("tables")[spec["table"]]["rows"], "no row of the table"])
     if kind == "text":
         return st.text("abc äß✓", min_size=spec.get("min_length", 0), max_size=min(spec["max_length"], 12))
     if kind == "choice":

@@ -13,7 +13,7 @@ LIMITS = {"temperature_c": (3, 35), "ph": (4, 9.5), "gh_dgh": (0, 40)}
 def explanations():
     """Every place where these tables explain a value: (where, explanation)."""
     for name, table, groups in (
-        ("species", SPECIES, ("columns", "mass_laws", "shape_columns", "family_columns")),
+        ("species", SPECIES, ("columns", "mass_laws", "shape_columns", "invertebrate_columns", "family_columns")),
         ("plants", PLANTS, ("columns", "classes")),
     ):
         for group in groups:
@@ -87,3 +87,40 @@ def test_plant_classes_rise():
         assert low[0] < low[1] <= middle[0] < middle[1] <= high[0] < high[1]
     uptake = PLANTS["classes"]["uptake"]
     assert 0 < uptake["low"] < uptake["medium"] < uptake["high"]
+
+
+def test_every_place_asks_for_animals_alike():
+    """The fields that describe an animal are the same wherever animals are asked for."""
+    asked = {
+        name: next(field for field in spec["inputs"] if field["name"] == "animals")["item"]["fields"]
+        for name, spec in read_folder("calc").items()
+        if any(field["name"] == "animals" for field in spec["inputs"])
+    }
+    shortest = min(asked.values(), key=len)
+    for name, fields in asked.items():
+        assert fields[: len(shortest)] == shortest, name
+
+
+def test_choices_are_the_classes_of_the_tables():
+    """A choice of a contract that a table gives figures to offers exactly the table's classes, in its words."""
+    offered = {}
+    for spec in read_folder("calc").values():
+        offered |= {
+            (spec["name"], field["name"]): {one["value"]: one["label"] for one in field["choices"]}
+            for field in spec["inputs"]
+            if field["name"] in TABLES["tank_classes"] and field["type"] == "choice"
+        }
+    for (contract, name), choices in offered.items():
+        if contract in ("oxygen_night", "stocking_limit", "compatibility"):
+            classes = TABLES["tank_classes"][name]["classes"]
+            assert choices == {key: entry["label"] for key, entry in classes.items()}, contract
+
+
+@pytest.mark.parametrize("name", [name for name in TABLES["tank_classes"] if name != "purpose"])
+def test_tank_classes_are_whole(name):
+    group = TABLES["tank_classes"][name]
+    assert group["provenance"] in PROVENANCE and group["unit"]
+    assert group.get("source") in (None, *SOURCES)
+    for entry in group["classes"].values():
+        low, usual, high = entry[group["column"]]
+        assert 0 <= low <= usual <= high

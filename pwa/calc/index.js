@@ -1,5 +1,6 @@
 /** The calculations: one module a contract, named like it, pure. The twin of each is server/limnary/calc/NAME.py. */
 import { ammonia_limits } from "./ammonia_limits.js";
+import { compatibility } from "./compatibility.js";
 import { dechlorinator_dose } from "./dechlorinator_dose.js";
 import { dilution } from "./dilution.js";
 import { evaporation } from "./evaporation.js";
@@ -16,6 +17,7 @@ import { volume } from "./volume.js";
 /** @type {Record<string, (input: any) => Record<string, any>>} */
 export const calculations = {
   ammonia_limits,
+  compatibility,
   dechlorinator_dose,
   dilution,
   evaporation,
