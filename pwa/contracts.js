@@ -36,6 +36,7 @@ export const records = () => bundle.records;
 /**
  * Check, calculate, answer outputs with cautions, notes and sources, as the API does.
  * @param {string} name @param {unknown} payload
+ * @returns {Record<string, any>}
  * @throws {InvalidInput} naming each field and what is allowed
  */
 export function run(name, payload) {

@@ -1,0 +1,28 @@
+/** What the advice needs to know of one tank, gathered from the fish room's records. */
+
+/**
+ * @param {{all: (kind: string) => any[], get: (kind: string, id: string) => any}} room
+ * @param {any} tank its record @param {number} now ms
+ * @returns {{now: number, tank: any, readings: any[], changes: any[], source: any, label: any}} oldest first
+ */
+export function facts_of(room, tank, now) {
+  const known = (/** @type {string} */ kind, /** @type {string | undefined} */ id) => (id ? room.get(kind, id) ?? null : null);
+  const of = (/** @type {string} */ kind) =>
+    room.all(kind).filter((record) => record.tank === tank.id).toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+  return {
+    now,
+    tank,
+    readings: of("reading"),
+    changes: of("water_change").map((change) => ({ ...change, source: known("source_water", change.source_water) })),
+    source: known("source_water", tank.source_water),
+    label: known("label", tank.dechlorinator),
+  };
+}
+
+/** Tanks in walking order; those put away last or left out. @param {{all: (kind: string) => any[]}} room @param {{resting?: boolean}} [which] */
+export function walk(room, { resting = false } = {}) {
+  return room
+    .all("tank")
+    .filter((tank) => Boolean(tank.resting) === resting)
+    .toSorted((a, b) => (a.walk_order ?? 1e9) - (b.walk_order ?? 1e9) || a.name.localeCompare(b.name));
+}

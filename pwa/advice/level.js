@@ -1,0 +1,116 @@
+/** Where ammonia, nitrite and nitrate of one tank stand now, and how fast they rise, from its recent readings. */
+import { run } from "../contracts.js";
+
+export const HOUR = 3_600_000;
+export const DAY = 24 * HOUR;
+
+/** The three that a change must hold down, and the species a kit reads when it reads the ion. */
+export const SPECIES = { total_ammonia: "nh4", nitrite: "no2", nitrate: "no3" };
+
+/** A reading says something about today for this long (assumption: daily rises at most double a low level in three days). */
+const RECENT = 3 * DAY;
+/** The rise is taken over the readings of the last days, or the last two readings if they are further apart. */
+const RISE_WINDOW = 3 * DAY;
+const RISE_OLDEST = 14 * DAY;
+const RISE_SHORTEST = 4 * HOUR;
+
+/**
+ * @typedef {{parameter: string, value: number, basis?: string, unit?: string, at: string, test?: string}} Reading
+ * @typedef {{at: string, litres: number, fraction: number, source?: any}} Change
+ * @typedef {{parameter: string, reading: Reading | null, read_mg_n_l: number | null, now_mg_n_l: number | null,
+ *   rise_mg_n_l_day: number, rise_from: "readings" | "doubling" | "nothing", changed_since: boolean}} Level
+ */
+
+/** A reading of ammonia, nitrite or nitrate as mg/L of nitrogen. @param {Reading} reading @returns {number} */
+export function as_nitrogen({ parameter, value, basis }) {
+  return both_ways(parameter, value, basis).as_n_mg_l;
+}
+
+/** The same figure as nitrogen and as the ion. @param {string} parameter @param {number} value @param {string} [basis] */
+export function both_ways(parameter, value, basis) {
+  const species = SPECIES[/** @type {keyof typeof SPECIES} */ (parameter)];
+  return run("nitrogen_units", { value, species, basis: basis === "n" ? "n" : "ion" });
+}
+
+/**
+ * Nitrogen that a source water brings, mg N/L; of ammonia with what chloramine frees, unless the label binds it.
+ * @param {any} source a source_water record, or nothing known @param {string} parameter @param {any} [label]
+ */
+export function brought(source, parameter, label) {
+  if (!source) return 0;
+  if (parameter === "nitrite") return source.nitrite_mg_n_l ?? 0;
+  if (parameter === "nitrate") return source.nitrate_mg_n_l ?? 0;
+  return (source.tan_mg_n_l ?? 0) + (label?.binds_ammonia ? 0 : freed_ammonia(source) ?? 0);
+}
+
+/** mg N/L that its chloramine frees in the new water; null when nobody knows how much is in it. @param {any} source @returns {number | null} */
+export function freed_ammonia(source) {
+  if (source?.disinfectant !== "chloramine") return 0;
+  if (source.disinfectant_mg_l === undefined) return null;
+  const { disinfectant, disinfectant_mg_l } = source;
+  return run("dechlorinator_dose", { change_l: 1, tank_l: 1, disinfectant, disinfectant_mg_l }).freed_ammonia_mg_n_l;
+}
+
+/**
+ * One of the three, now: the last reading, carried through the changes since, plus the rise.
+ * @param {string} parameter @param {any} facts see facts.js @param {number} [recent] ms a reading stays good for
+ * @returns {Level}
+ */
+export function level(parameter, facts, recent = RECENT) {
+  const { now, label } = facts;
+  const readings = facts.readings.filter((/** @type {Reading} */ r) => r.parameter === parameter && time(r) <= now);
+  const last = readings.at(-1) ?? null;
+  if (!last || now - time(last) > recent) {
+    return { parameter, reading: last, read_mg_n_l: null, now_mg_n_l: null, rise_mg_n_l_day: 0, rise_from: "nothing", changed_since: false };
+  }
+  const read = as_nitrogen(last);
+  const since = between(facts.changes, time(last), now);
+  const carried = through(read, since, parameter, label);
+  const known = rise(readings, facts.changes, parameter, label);
+  // One reading only: on the careful side, ammonia and nitrite may rise by as much again in a day (assumption).
+  const guess = parameter === "nitrate" ? 0 : read;
+  const per_day = known ?? guess;
+  return {
+    parameter,
+    reading: last,
+    read_mg_n_l: read,
+    now_mg_n_l: carried + (known === null ? 0 : per_day * ((now - time(last)) / DAY)),
+    rise_mg_n_l_day: per_day,
+    rise_from: known !== null ? "readings" : guess > 0 ? "doubling" : "nothing",
+    changed_since: since.length > 0,
+  };
+}
+
+/** mg N/L a day over the last days, corrected for changes; never below 0; null when one reading stands alone.
+ * @param {Reading[]} readings oldest first @param {Change[]} changes @param {string} parameter @param {any} label */
+function rise(readings, changes, parameter, label) {
+  const last = readings.at(-1);
+  if (!last) return null;
+  let risen = 0;
+  let days = 0;
+  let later = last;
+  for (const earlier of readings.slice(0, -1).reverse()) {
+    const span = time(last) - time(earlier);
+    if (span > RISE_OLDEST || (span > RISE_WINDOW && days > 0)) break;
+    if (time(later) - time(earlier) < RISE_SHORTEST) continue;
+    const changed = between(changes, time(earlier), time(later));
+    risen += as_nitrogen(later) - through(as_nitrogen(earlier), changed, parameter, label);
+    days += (time(later) - time(earlier)) / DAY;
+    later = earlier;
+  }
+  return days > 0 ? Math.max(0, risen / days) : null;
+}
+
+/** A level carried through changes, each with the water it used. @param {number} before_mg_l @param {Change[]} changes @param {string} parameter @param {any} label */
+function through(before_mg_l, changes, parameter, label) {
+  return changes.reduce(
+    (mg_l, { fraction, source }) =>
+      run("dilution", { before_mg_l: mg_l, source_mg_l: brought(source, parameter, label), fractions: [fraction] }).after_mg_l,
+    before_mg_l,
+  );
+}
+
+/** @param {Change[]} changes @param {number} from @param {number} to */
+const between = (changes, from, to) => changes.filter((change) => time(change) > from && time(change) <= to);
+/** @param {{at: string}} event */
+const time = ({ at }) => Date.parse(at);

@@ -1,0 +1,32 @@
+/** Litres that a bucket can do, and the dechlorinator for exactly those litres. */
+import { run } from "../contracts.js";
+
+/** The step in which litres are said: half a litre, a litre or five, by the size of the tank (assumption: what a bucket can do). @param {number} water_l */
+export const bucket_step = (water_l) => (water_l < 30 ? 0.5 : water_l < 300 ? 1 : 5);
+
+/** Litres rounded up to what a bucket can do, never more than the tank holds. @param {number} litres @param {number} water_l */
+export function bucket_litres(litres, water_l) {
+  const step = bucket_step(water_l);
+  return Math.min(Math.ceil(litres / step - 1e-9) * step, water_l);
+}
+
+/**
+ * The dose of the tank's own dechlorinator label for a change of `litres`.
+ * `missing` names what must be set down first; none of it is guessed.
+ * @param {any} facts see facts.js @param {number} litres
+ * @returns {{needed: boolean, missing?: "source" | "label", amount?: number, unit?: string, label?: any, answer?: any}}
+ */
+export function dose_for({ tank, source, label }, litres) {
+  if (!source) return { needed: true, missing: "source" };
+  if (source.disinfectant === "none") return { needed: false };
+  if (!label) return { needed: true, missing: "label" };
+  const answer = run("dechlorinator_dose", {
+    change_l: litres,
+    tank_l: tank.water_l,
+    basis: label.basis,
+    label_ml: label.amount,
+    label_per_l: label.per_l,
+    ...(source.disinfectant_mg_l === undefined ? {} : { disinfectant: source.disinfectant, disinfectant_mg_l: source.disinfectant_mg_l }),
+  });
+  return { needed: true, amount: answer.label_dose_ml, unit: label.unit, label, answer };
+}

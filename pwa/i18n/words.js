@@ -1,0 +1,88 @@
+/** Every text, number and date the screens show: the catalogue of the language, plural rules, separators by locale. */
+import { marksOf, readNumber } from "../bench/number_text.js";
+import { display } from "../calc/rounding.js";
+import { en } from "./en.js";
+
+/** @typedef {string | Partial<Record<Intl.LDMLPluralRule, string>>} Entry */
+
+/** @type {Record<string, Record<string, Entry>>} */
+const CATALOGUES = { en };
+
+let locale = "en";
+/** @type {Record<string, Entry>} */
+let catalogue = en;
+let plurals = new Intl.PluralRules("en");
+
+/** Choose the language of the words and the locale of numbers and dates. @param {readonly string[]} wanted most wanted first */
+export function choose(wanted) {
+  locale = wanted.find((one) => one.split("-")[0] in CATALOGUES) ?? "en";
+  catalogue = CATALOGUES[locale.split("-")[0]];
+  plurals = new Intl.PluralRules(locale);
+}
+
+/** The locale in force, as a BCP 47 tag. */
+export const chosen = () => locale;
+
+/**
+ * The text of `key` with its {parts} filled in; `count` picks the plural form.
+ * @param {string} key @param {Record<string, any>} [parts] @returns {string}
+ */
+export function t(key, parts = {}) {
+  const entry = catalogue[key] ?? en[key];
+  if (entry === undefined) throw new RangeError(`no text for ${key}`);
+  const text = typeof entry === "string" ? entry : entry[plurals.select(parts.count)] ?? entry.other ?? "";
+  return text.replace(/\{(\w+)\}/g, (_, name) => (typeof parts[name] === "number" ? integer(parts[name]) : String(parts[name])));
+}
+
+/** Whether the catalogue has a text for `key`. @param {string} key */
+export const has = (key) => key in catalogue || key in en;
+
+/** `value` with exactly `decimals` places and the locale's separators. @param {number} value @param {number} decimals */
+export function number(value, decimals) {
+  const format = new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  return format.format(Number(display(value, decimals)));
+}
+
+/** As few places as `value` needs, at most `most`. @param {number} value @param {number} [most] */
+export function short(value, most = 3) {
+  const format = new Intl.NumberFormat(locale, { maximumFractionDigits: most });
+  return format.format(Number(display(value, most)));
+}
+
+/** The decimal separator a keeper's keypad shows. */
+export const separator = () => marksOf(locale).decimal;
+
+/** The number a text says, with comma or point; the text itself when it says none, so that the contract can refuse it. @param {string} text */
+export function parse(text) {
+  const read = readNumber(text, marksOf(locale));
+  return "value" in read ? read.value : text;
+}
+
+/** "14:30". @param {string | number} at */
+export const clock = (at) => new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit" }).format(new Date(at));
+
+/** "today 14:30", "yesterday 09:10", "Mon 3 Aug 07:00". @param {string | number} at @param {number} now */
+export function when(at, now) {
+  const days = Math.round((midnight(now) - midnight(Date.parse(new Date(at).toISOString()))) / 86_400_000);
+  if (days >= -1 && days <= 1) {
+    const day = new Intl.RelativeTimeFormat(locale, { numeric: "auto" }).format(-days, "day");
+    return `${day} ${clock(at)}`;
+  }
+  const far = Math.abs(days) > 300 ? { year: /** @type {const} */ ("numeric") } : {};
+  const day = new Intl.DateTimeFormat(locale, { weekday: "short", day: "numeric", month: "short", ...far }).format(new Date(at));
+  return `${day}, ${clock(at)}`;
+}
+
+/** "Wednesday 4 August". @param {number} at */
+export const day = (at) => new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
+
+/** "4:05" of a number of seconds. @param {number} seconds */
+export function minutes(seconds) {
+  const left = Math.max(0, Math.ceil(seconds));
+  return `${Math.floor(left / 60)}:${String(left % 60).padStart(2, "0")}`;
+}
+
+/** @param {number} at */
+const midnight = (at) => new Date(at).setHours(0, 0, 0, 0);
+/** @param {number} value */
+const integer = (value) => new Intl.NumberFormat(locale, { maximumFractionDigits: 6 }).format(value);

@@ -1,0 +1,124 @@
+/** A water change: the litres the advice asks for (or the keeper's own), the dose for exactly those, logged together by one tap. */
+import { html, useSignal } from "../vendor/preact.js";
+import { facts_of } from "../advice/facts.js";
+import { bucket_litres, bucket_step, dose_for } from "../advice/litres.js";
+import { brought } from "../advice/level.js";
+import { today } from "../advice/today.js";
+import { InvalidInput, contracts, run } from "../contracts.js";
+import { number, short, t } from "../i18n/words.js";
+import { forget, useDraft } from "../ui/draft.js";
+import { dose_said, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
+import { Icon } from "../ui/icon.js";
+import { Keypad } from "../ui/keypad.js";
+import { get, live_room, now } from "../ui/live.js";
+import { Missing } from "../ui/missing.js";
+import { Page } from "../ui/page.js";
+import { new_id, record } from "../ui/record.js";
+import { go } from "../ui/router.js";
+import { sentence } from "../ui/sentence.js";
+import { tap } from "../ui/tap.js";
+
+/** A quarter is the usual change where nothing asks for another (common practice). */
+const USUAL = 0.25;
+
+/** @param {{id: string}} props */
+export function Change({ id }) {
+  const tank = get("tank", id);
+  const kept = useDraft(`change.${id}`, () => ({ typed: /** @type {string | null} */ (null) }));
+  const keypad = useSignal(false);
+  const problem = useSignal("");
+  if (!tank) return html`<${Missing} up="/" />`;
+
+  const facts = facts_of(live_room, tank, now.value);
+  const advice = today(facts);
+  const suggested = advice.act === "change" ? /** @type {number} */ (advice.litres) : bucket_litres(USUAL * tank.water_l, tank.water_l);
+  const { typed } = kept.value;
+  const litres = typed === null ? suggested : Number(typed);
+  const wrong = refused(facts, litres);
+  const dose = wrong ? null : dose_for(facts, litres);
+  const step = bucket_step(tank.water_l);
+  const set = (/** @type {string | null} */ text) => (kept.value = { typed: text });
+  const by = (/** @type {number} */ steps) => set(String(Math.min(Math.max(litres + steps * step, step), tank.water_l)));
+
+  const log = async () => {
+    const water_change = new_id();
+    const fraction = litres / tank.water_l;
+    const source = facts.source ? { source_water: facts.source.id } : {};
+    const writes = [{ type: /** @type {const} */ ("put"), kind: "water_change", id: water_change, fields: { tank: id, litres, fraction, ...source } }];
+    if (dose?.amount !== undefined) writes.push({ type: "put", kind: "dose", id: new_id(), fields: dose_fields(id, litres, dose, water_change) });
+    try {
+      if (!(await record(writes, t(writes.length > 1 ? "saved.change_dose" : "saved.change", said)))) return;
+      forget(`change.${id}`);
+      go(`/tank/${id}`, { replace: true });
+    } catch (failed) {
+      problem.value = /** @type {Error} */ (failed).message;
+    }
+  };
+  const said = { litres: litres_said(litres || 0), dose: dose?.amount !== undefined ? dose_said(dose) : "" };
+
+  return html`
+    <${Page} title=${t("change.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
+      act=${html`<button class="main" type="button" disabled=${Boolean(wrong)} onClick=${tap(() => void log())}>${t(dose?.amount !== undefined ? "change.log_dose" : "change.log", said)}</button>`}>
+      <p class="soft">${advice.act === "change" ? sentence(advice, now.value) : t("change.usual", { litres: litres_said(suggested) })}</p>
+      ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
+      <div class="stepper" role="group" aria-label=${t("change.litres")}>
+        <button class="quiet" type="button" aria-label=${t("change.less", { step: litres_said(step) })} onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>
+        <button class="amount" type="button" aria-expanded=${keypad.value} aria-label=${t("change.type", said)} onClick=${tap(() => (keypad.value = !keypad.value))}>
+          <span>${short(litres || 0, 2)} <small>L</small></span></button>
+        <button class="quiet" type="button" aria-label=${t("change.more", { step: litres_said(step) })} onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
+      </div>
+      ${wrong ? html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${t("change.litres")} ${wrong.message}. ${t("allowed", { allowed: wrong.allowed })}</span></p>`
+        : html`<p class="soft center">${t("change.share", { percent: number((100 * litres) / tank.water_l, 0) })}</p>`}
+      ${keypad.value && html`<${Keypad} label=${t("change.litres")} unit="L" value=${typed ?? ""} onValue=${set} />`}
+      ${typed !== null && litres !== suggested && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`}
+      ${dose && html`<${Dose} id=${id} dose=${dose} />`}
+      ${!wrong && html`<${After} facts=${facts} advice=${advice} fraction=${litres / tank.water_l} />`}
+      ${cautions(dose).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
+    <//>`;
+}
+
+/** @param {{id: string, dose: any}} props */
+const Dose = ({ id, dose }) => {
+  if (!dose.needed) return html`<p class="dose">${t("dose.none")}</p>`;
+  if (dose.missing === "source") return html`<p class="dose"><a class="quiet" href=${`/room/source_water/new?tank=${id}&then=/tank/${id}/change`}>${t("dose.set_source")}</a></p>`;
+  if (dose.missing === "label") return html`<p class="dose"><a class="quiet" href=${`/room/label/new?tank=${id}&then=/tank/${id}/change`}>${t("dose.set_label")}</a></p>`;
+  return html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`;
+};
+
+/** What it brings down, by the mixing calculation. @param {{facts: any, advice: any, fraction: number}} props */
+const After = ({ facts, advice, fraction }) => {
+  const known = advice.levels.filter((/** @type {any} */ one) => one.now_mg_n_l > 0);
+  return known.length > 0 && html`
+    <table class="measured"><caption><h2>${t("change.after")}</h2></caption><tbody>
+      ${known.map((/** @type {any} */ one) => {
+        const source_mg_l = brought(facts.source, one.parameter, facts.label);
+        const { after_mg_l } = run("dilution", { before_mg_l: one.now_mg_n_l, source_mg_l, fractions: [fraction] });
+        return html`<tr key=${one.parameter}><th scope="row">${parameter_name(one.parameter)}</th>
+          <td class="figures">${nitrogen(one.now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span class="unit">mg N/L</span></td></tr>`;
+      })}</tbody></table>`;
+};
+
+/** Litres that the calculation refuses, in its words. @param {any} facts @param {number} litres */
+function refused({ tank }, litres) {
+  try {
+    run("dechlorinator_dose", { change_l: litres, tank_l: tank.water_l, label_ml: 1, label_per_l: 1 });
+    return null;
+  } catch (no) {
+    if (!(no instanceof InvalidInput)) throw no;
+    return no.errors[0];
+  }
+}
+
+/** @param {string} tank @param {number} litres @param {any} dose @param {string} water_change */
+const dose_fields = (tank, litres, dose, water_change) => ({
+  tank,
+  label: dose.label.id,
+  what: dose.label.name,
+  amount: dose.amount,
+  unit: dose.unit,
+  for_litres: litres,
+  water_change,
+});
+
+/** @param {any} dose @returns {string[]} */
+const cautions = (dose) => [...contracts().dilution.cautions, ...(dose?.amount !== undefined ? contracts().dechlorinator_dose.cautions.slice(0, 3) : [])];

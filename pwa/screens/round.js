@@ -1,0 +1,50 @@
+/** Round: every tank in walking order, with its state, its one sentence and what to do about it. */
+import { html } from "../vendor/preact.js";
+import { facts_of, walk } from "../advice/facts.js";
+import { today } from "../advice/today.js";
+import { day, t } from "../i18n/words.js";
+import { Icon } from "../ui/icon.js";
+import { live_room, now } from "../ui/live.js";
+import { Page } from "../ui/page.js";
+import { Sentence, State } from "../ui/sentence.js";
+
+export function Round() {
+  const tanks = walk(live_room);
+  if (tanks.length === 0) return html`<${FirstTank} />`;
+  return html`
+    <${Page} title=${t("round.title")} place="round" book>
+      <p class="date">${day(now.value)}</p>
+      <ol>${tanks.map((tank, i) => html`<${Stop} key=${tank.id} tank=${tank} place=${i + 1} />`)}</ol>
+    <//>`;
+}
+
+/** @param {{tank: any, place: number}} props */
+function Stop({ tank, place }) {
+  const advice = today(facts_of(live_room, tank, now.value));
+  const changing = advice.act === "change";
+  return html`
+    <li class="entry">
+      <span class="in-margin" aria-hidden="true">${place}</span>
+      <div>
+        <h2><a class="tank-name" href=${`/tank/${tank.id}`}>${tank.name}</a></h2>
+        <${State} advice=${advice} />
+        <${Sentence} advice=${advice} now=${now.value} />
+        <div class="row">
+          ${changing && html`<a class="main grow" href=${`/tank/${tank.id}/change`}>${t("change.do")}</a>`}
+          <a class=${changing || (advice.act === "nothing" && !advice.test_due) ? "quiet tall" : "main grow"} href=${`/tank/${tank.id}/test`}>${t("test.do")}</a>
+        </div>
+      </div>
+    </li>`;
+}
+
+const FirstTank = () => html`
+  <${Page} title=${t("round.title")} place="round" book
+    act=${html`<a class="main" href="/tanks/new"><${Icon} name="plus" />${t("tank.first")}</a>`}>
+    <div class="entry">
+      <span class="in-margin" aria-hidden="true">1</span>
+      <div>
+        <p class="sentence">${t("round.empty")}</p>
+        <p class="soft">${t("round.empty_more")}</p>
+      </div>
+    </div>
+  <//>`;

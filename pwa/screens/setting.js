@@ -1,0 +1,65 @@
+/** A kit, a dechlorinator's label or a source water: set down once by the keeper, from the record kind's own fields. */
+import { html, useSignal } from "../vendor/preact.js";
+import { InvalidInput, records } from "../contracts.js";
+import { t } from "../i18n/words.js";
+import { forget, useDraft } from "../ui/draft.js";
+import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
+import { get, room } from "../ui/live.js";
+import { Missing } from "../ui/missing.js";
+import { Page } from "../ui/page.js";
+import { new_id, record } from "../ui/record.js";
+import { go } from "../ui/router.js";
+import { tap } from "../ui/tap.js";
+
+/** Kinds set down here, and the tank's field that one of them fills. @type {Record<string, string | null>} */
+const FILLS = { test_kit: null, label: "dechlorinator", source_water: "source_water" };
+/** What stands in a new one. @type {Record<string, Record<string, any>>} */
+const FIRST = { test_kit: { entry: "steps", basis: "ion", unit: "mg/L" }, label: { use: "dechlorinator", unit: "ml", basis: "new_water" }, source_water: {} };
+
+/** @param {{kind: string, id?: string, query: URLSearchParams}} props */
+export function Setting({ kind, id, query }) {
+  const held = id ? get(kind, id) : null;
+  const tank = query.get("tank") ? get("tank", query.get("tank") ?? "") : null;
+  const parameter = query.get("parameter");
+  const name = `${kind}.${id ?? "new"}${parameter ? `.${parameter}` : ""}`;
+  const specs = (records()[kind]?.fields ?? []).filter((/** @type {any} */ field) => field.name !== "retired" || id);
+  const kept = useDraft(name, () => (held ? raw_of(specs, held) : { ...FIRST[kind], ...(parameter ? { parameter } : {}) }));
+  const tried = useSignal(false);
+  const refused = useSignal(/** @type {any[]} */ ([]));
+  if (!(kind in FILLS) || (id && !held)) return html`<${Missing} up="/room" />`;
+
+  const then = query.get("then") ?? "/room";
+  const save = async () => {
+    tried.value = true;
+    const fields = payload_of(specs, kept.value);
+    const emptied = id ? Object.fromEntries(specs.filter((/** @type {any} */ one) => !one.required && !(one.name in fields) && held[one.name] !== undefined).map((/** @type {any} */ one) => [one.name, null])) : {};
+    const own = id ?? new_id();
+    /** @type {any[]} */ const writes = [{ type: "put", kind, id: own, fields: { ...emptied, ...fields } }];
+    const filled = FILLS[kind];
+    if (tank && filled) writes.push({ type: "put", kind: "tank", id: tank.id, fields: { [filled]: own } });
+    try {
+      await record(writes, t("saved.setting", { name: fields.name }));
+      forget(name);
+      go(then, { replace: true });
+    } catch (no) {
+      if (!(no instanceof InvalidInput)) throw no;
+      refused.value = no.errors;
+    }
+  };
+  const drop = async () => {
+    await record([{ type: "del", kind, id: /** @type {string} */ (id) }], t("saved.removed", { what: held.name }));
+    forget(name);
+    go(then, { replace: true });
+  };
+  const known = specs.map((/** @type {any} */ one) => one.name);
+  const strays = refused.value.filter((one) => !known.includes(one.field.split(".")[0]));
+
+  return html`
+    <${Page} title=${t(`setting.${kind}`)} up=${then}
+      act=${html`<button class="main" type="button" disabled=${!room.value.may(kind)} onClick=${tap(() => void save())}>${t("setting.save")}</button>`}>
+      <p class="soft">${t(`setting.${kind}_why`)}</p>
+      <${Fields} specs=${specs} raw=${kept.value} onRaw=${(/** @type {any} */ raw) => ((kept.value = raw), (refused.value = []))} errors=${refused.value} tried=${tried.value} />
+      ${strays.map((one) => html`<${Wrong} error=${one} />`)}
+      ${id && room.value.may(kind) && html`<p><button class="quiet" type="button" onClick=${tap(() => void drop())}>${t("setting.remove")}</button></p>`}
+    <//>`;
+}

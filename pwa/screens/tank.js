@@ -1,0 +1,67 @@
+/** One tank: what to do now and why, then its latest figures. */
+import { html } from "../vendor/preact.js";
+import { facts_of } from "../advice/facts.js";
+import { today } from "../advice/today.js";
+import { t, when } from "../i18n/words.js";
+import { figure, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
+import { TESTED } from "../ui/kits.js";
+import { get, live_room, now, room } from "../ui/live.js";
+import { Missing } from "../ui/missing.js";
+import { Page } from "../ui/page.js";
+import { Sentence, State, Why } from "../ui/sentence.js";
+
+/** @param {{id: string}} props */
+export function Tank({ id }) {
+  const tank = get("tank", id);
+  if (!tank) return html`<${Missing} up="/" />`;
+  const facts = facts_of(live_room, tank, now.value);
+  const advice = today(facts);
+  return html`
+    <${Page} title=${tank.name} up="/" place="round" aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`} act=${html`<${Actions} id=${id} advice=${advice} />`}>
+      <section aria-label=${t("tank.now")}>
+        <${State} advice=${advice} />
+        <${Sentence} advice=${advice} now=${now.value} />
+        <${Why} advice=${advice} now=${now.value} />
+      </section>
+      <${Latest} facts=${facts} advice=${advice} />
+      <nav class="section" aria-label=${tank.name}>
+        <ul class="lines">
+          <li><a class="line" href=${`/tank/${id}/history`}>${t("history.title")}</a></li>
+          <li><a class="line" href=${`/tank/${id}/water`}><span>${t("water.title")}<br /><span class="soft small">${water_said(facts)}</span></span></a></li>
+          ${room.value.may("tank") && html`<li><a class="line" href=${`/tank/${id}/edit`}>${t("tank.edit")}</a></li>`}
+        </ul>
+      </nav>
+    <//>`;
+}
+
+/** @param {{id: string, advice: any}} props */
+const Actions = ({ id, advice }) => {
+  const change = html`<a class=${advice.act === "change" ? "main" : "quiet tall"} href=${`/tank/${id}/change`}>${t("change.do")}</a>`;
+  const test = html`<a class=${advice.act === "change" ? "quiet tall" : "main"} href=${`/tank/${id}/test`}>${t("test.do")}</a>`;
+  return advice.act === "change" ? [test, change] : [change, test];
+};
+
+/** @param {{facts: any, advice: any}} props */
+function Latest({ facts, advice }) {
+  const rows = TESTED.map((parameter) => facts.readings.findLast((/** @type {any} */ one) => one.parameter === parameter)).filter(Boolean);
+  if (rows.length === 0) return html`<p class="soft section">${t("tank.no_figures")}</p>`;
+  return html`
+    <section class="section">
+      <table class="measured">
+        <caption><h2>${t("tank.figures")}</h2></caption>
+        <tbody>${rows.map((reading) => {
+          const { value, unit, also } = figure(reading);
+          const limit = advice.limits[reading.parameter]?.mg_n_l;
+          return html`<tr key=${reading.parameter}>
+            <th scope="row">${parameter_name(reading.parameter)}<span class="also">${when(reading.at, facts.now)}</span></th>
+            <td><span class="big">${value}</span> <span class="unit">${unit}</span>
+              ${also && html`<span class="also">${also}</span>`}
+              ${limit && html`<span class="also">${t("tank.limit", { limit: nitrogen(limit) })}</span>`}</td>
+          </tr>`;
+        })}</tbody>
+      </table>
+    </section>`;
+}
+
+/** @param {any} facts */
+const water_said = ({ source, label }) => [source?.name ?? t("water.none"), label?.name ?? t("label.none")].join(" · ");

@@ -1,0 +1,26 @@
+/** Tanks: all of them, those put away too, and the way to a new one. */
+import { html } from "../vendor/preact.js";
+import { walk } from "../advice/facts.js";
+import { t } from "../i18n/words.js";
+import { litres_said } from "../ui/figures.js";
+import { Icon } from "../ui/icon.js";
+import { live_room, room } from "../ui/live.js";
+import { Page } from "../ui/page.js";
+
+export function Tanks() {
+  const away = walk(live_room, { resting: true });
+  const tanks = walk(live_room);
+  return html`
+    <${Page} title=${t("place.tanks")} place="tanks"
+      act=${room.value.may("tank") && html`<a class="main" href="/tanks/new"><${Icon} name="plus" />${t(tanks.length ? "tank.new" : "tank.first")}</a>`}>
+      ${tanks.length > 0 ? html`<${List} tanks=${tanks} />` : html`<p class="sentence">${t("tanks.empty")}</p>`}
+      ${away.length > 0 && html`<section class="section"><h2>${t("tanks.away")}</h2><${List} tanks=${away} /></section>`}
+    <//>`;
+}
+
+/** @param {{tanks: any[]}} props */
+const List = ({ tanks }) => html`
+  <ul class="lines">${tanks.map((tank) => html`
+    <li key=${tank.id}><a class="line" href=${`/tank/${tank.id}`}>
+      <span class="grow"><b>${tank.name}</b>${tank.place && html`<br /><span class="soft small">${tank.place}</span>`}</span>
+      <span class="figures soft">${litres_said(tank.water_l)}</span></a></li>`)}</ul>`;

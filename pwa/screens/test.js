@@ -1,0 +1,110 @@
+/** A test at the tank: one parameter after another, read off tiles or a keypad, saved together. */
+import { html, useSignal } from "../vendor/preact.js";
+import { minutes, short, t, when } from "../i18n/words.js";
+import { forget, useDraft } from "../ui/draft.js";
+import { figure, parameter_name, read_as } from "../ui/figures.js";
+import { Icon } from "../ui/icon.js";
+import { Keypad } from "../ui/keypad.js";
+import { TESTED, UNITS, kit_for, reading_of } from "../ui/kits.js";
+import { get, now, room } from "../ui/live.js";
+import { Missing } from "../ui/missing.js";
+import { Page } from "../ui/page.js";
+import { new_id, record } from "../ui/record.js";
+import { go } from "../ui/router.js";
+import { settle, tap } from "../ui/tap.js";
+import { left, start_timer } from "../ui/timers.js";
+
+const OLD_MS = 2 * 3_600_000;
+const first = () => ({ at: 0, begun: Date.now(), readings: /** @type {Record<string, any>} */ ({}), typed: /** @type {Record<string, string>} */ ({}) });
+
+/** @param {{id: string}} props */
+export function Test({ id }) {
+  const tank = get("tank", id);
+  const name = `test.${id}`;
+  const kept = useDraft(name, first);
+  const problem = useSignal("");
+  if (!tank) return html`<${Missing} up="/" />`;
+  const test = kept.value;
+  const parameter = TESTED[test.at];
+  const done = Object.values(test.readings);
+
+  const to = (/** @type {number} */ at, more = {}) => {
+    settle();
+    kept.value = { ...test, ...more, at: Math.min(Math.max(at, 0), TESTED.length) };
+    scrollTo(0, 0);
+  };
+  const answer = (/** @type {any} */ fields) => ({ readings: { ...test.readings, [fields.parameter]: { ...fields, at: room.value.now() } } });
+  const save = async () => {
+    const together = new_id();
+    const writes = done.map((fields) => ({ type: /** @type {const} */ ("put"), kind: "reading", id: new_id(), fields: { ...fields, tank: id, test: together } }));
+    try {
+      if (!(await record(writes, t("saved.readings", { count: writes.length })))) return;
+      forget(name);
+      go(`/tank/${id}`, { replace: true });
+    } catch (failed) {
+      problem.value = /** @type {Error} */ (failed).message;
+    }
+  };
+  const act = html`
+    ${test.at > 0 && html`<button class="quiet tall" type="button" onClick=${tap(() => to(test.at - 1))}>${t("test.back")}</button>`}
+    ${parameter && html`<button class="quiet tall" type="button" onClick=${tap(() => to(test.at + 1))}>${t(test.readings[parameter] ? "test.next" : "test.skip")}</button>`}
+    <button class="main" type="button" disabled=${done.length === 0} onClick=${tap(() => void save())}>${done.length ? t("test.save", { count: done.length }) : t("test.none")}</button>`;
+
+  return html`
+    <${Page} title=${tank.name} up=${`/tank/${id}`} act=${act} aside=${html`<span class="soft figures">${t("test.place", { at: Math.min(test.at + 1, TESTED.length), of: TESTED.length })}</span>`}>
+      ${Date.now() - test.begun > OLD_MS && done.length > 0 && html`
+        <div class="row apart caution"><span>${t("test.begun", { when: when(test.begun, now.value) })}</span>
+          <button class="quiet" type="button" onClick=${tap(() => (kept.value = first()))}>${t("test.afresh")}</button></div>`}
+      ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
+      ${parameter
+        ? html`<${Parameter} key=${parameter} tank=${id} parameter=${parameter} test=${test} onPick=${(/** @type {any} */ fields) => to(test.at + 1, answer(fields))}
+            onType=${(/** @type {string} */ text, /** @type {any} */ fields) => {
+              const { [parameter]: _, ...others } = test.readings;
+              kept.value = { ...test, typed: { ...test.typed, [parameter]: text }, readings: fields ? answer(fields).readings : others };
+            }} />`
+        : html`<${Answers} readings=${test.readings} onGo=${(/** @type {number} */ at) => to(at)} />`}
+    <//>`;
+}
+
+/** @param {{tank: string, parameter: string, test: any, onPick: (fields: any) => void, onType: (text: string, fields: any) => void}} props */
+function Parameter({ tank, parameter, test, onPick, onType }) {
+  const kit = kit_for(parameter);
+  const chosen = test.readings[parameter]?.value;
+  const unit = kit.unit ?? UNITS[parameter];
+  return html`
+    <h2 class="asked">${parameter_name(parameter)} <span class="soft unit">${[unit, read_as(parameter, kit.basis)].join(" ")}</span></h2>
+    <p class="row apart small kit">
+      <span class="soft">${kit.common ? (kit.entry === "steps" ? t("kit.common") : t("kit.keypad")) : kit.name}</span>
+      <a class="quiet" href=${kit.id ? `/room/test_kit/${kit.id}` : `/room/test_kit/new?parameter=${parameter}&then=/tank/${tank}/test`}>${t(kit.id ? "kit.edit" : "kit.set_up")}</a>
+    </p>
+    ${(kit.timers ?? []).length > 0 && html`<${Timed} kit=${kit} tank=${tank} />`}
+    ${kit.entry === "steps" && (kit.steps ?? []).length > 0
+      ? html`<div class="tiles steps" role="group" aria-label=${parameter_name(parameter)}>
+          ${kit.steps.map((/** @type {number} */ step) => html`
+            <button type="button" key=${step} aria-pressed=${chosen === step} onClick=${tap(() => onPick(reading_of(kit, step)))}>${short(step)}</button>`)}
+        </div>`
+      : html`<${Keypad} label=${parameter_name(parameter)} unit=${unit} value=${test.typed[parameter] ?? ""}
+          onValue=${(/** @type {string} */ text) => onType(text, text === "" ? null : reading_of(kit, Number(text)))} />`}`;
+}
+
+/** The kit's timed steps, each started by a tap; several may run. @param {{kit: any, tank: string}} props */
+const Timed = ({ kit, tank }) => html`
+  <ol class="lines timed">${kit.timers.map((/** @type {any} */ timer, /** @type {number} */ i) => {
+    const id = `${tank}.${kit.id}.${i}`;
+    const rest = left(id);
+    const start = () => start_timer({ id, what: `${parameter_name(kit.parameter).replace(/ \(.*\)/, "")}: ${timer.what}`, seconds: timer.seconds, href: `/tank/${tank}/test` });
+    return html`<li key=${i} class="line"><span>${i + 1}. ${timer.what}</span>
+      <button class="quiet" type="button" onClick=${tap(start)}><${Icon} name="clock" size=${20} />
+        <span class="figures">${rest === null ? minutes(timer.seconds) : rest > 0 ? minutes(rest) : t("timer.again", { time: minutes(timer.seconds) })}</span></button></li>`;
+  })}</ol>`;
+
+/** What was read, before it is saved. @param {{readings: Record<string, any>, onGo: (at: number) => void}} props */
+const Answers = ({ readings, onGo }) => html`
+  <h2 class="asked">${t("test.answers")}</h2>
+  <ul class="lines">${TESTED.map((parameter, at) => {
+    const reading = readings[parameter];
+    const said = reading && figure(reading);
+    return html`<li key=${parameter}><button class="line whole" type="button" onClick=${tap(() => onGo(at))}>
+      <span>${parameter_name(parameter)}</span>
+      ${said ? html`<span class="figures"><b class="hand">${said.value}</b> ${said.unit}</span>` : html`<span class="soft">${t("test.skipped")}</span>`}</button></li>`;
+  })}</ul>`;

@@ -1,0 +1,36 @@
+/** Figures as they are said: a reading as its kit wrote it and as nitrogen, doses, litres. */
+import { records } from "../contracts.js";
+import { SPECIES, both_ways } from "../advice/level.js";
+import { number, short, t } from "../i18n/words.js";
+
+const ION = { nh4: "NH₄", no2: "NO₂", no3: "NO₃" };
+
+/** @param {string} parameter */
+export const parameter_name = (parameter) =>
+  records().reading.fields.find((/** @type {any} */ field) => field.name === "parameter").choices.find((/** @type {any} */ one) => one.value === parameter).label;
+
+/** "as NH₄" or "as N"; nothing for what has no such choice. @param {string} parameter @param {string} [basis] */
+export function read_as(parameter, basis) {
+  const species = SPECIES[/** @type {keyof typeof SPECIES} */ (parameter)];
+  if (!species) return "";
+  return t("read_as", { what: basis === "n" ? "N" : ION[species] });
+}
+
+/** The figure as read and, for the nitrogen three, the other way too. @param {any} reading @returns {{value: string, unit: string, also: string | null}} */
+export function figure(reading) {
+  const { parameter, value, basis, unit = "" } = reading;
+  const plain = { value: parameter === "ph" || parameter === "temperature" ? number(value, 1) : short(value, 3), unit: [unit, read_as(parameter, basis)].join(" ").trim() };
+  if (!(parameter in SPECIES)) return { ...plain, also: null };
+  const both = both_ways(parameter, value, basis);
+  const other = basis === "n" ? both.as_ion_mg_l : both.as_n_mg_l;
+  return { ...plain, also: `= ${nitrogen(other)} mg/L ${read_as(parameter, basis === "n" ? "ion" : "n")}` };
+}
+
+/** mg N/L with the places that matter at its size. @param {number} value */
+export const nitrogen = (value) => number(value, value >= 10 ? 0 : value >= 2 ? 1 : 2);
+
+/** @param {number} litres */
+export const litres_said = (litres) => `${short(litres, 1)} L`;
+
+/** "3 ml". @param {{amount?: number, unit?: string}} dose */
+export const dose_said = (dose) => `${short(dose.amount ?? 0, 2)} ${t(`unit.${dose.unit ?? "ml"}`)}`;

@@ -1,0 +1,63 @@
+/** The frame of every page: heading, what is on it, the action at the thumb, the four places, the note with its undo. */
+import { html } from "../vendor/preact.js";
+import { t } from "../i18n/words.js";
+import { Icon } from "./icon.js";
+import { sharing } from "./live.js";
+import { close_note, just_done, undo } from "./record.js";
+import { back } from "./router.js";
+import { tap } from "./tap.js";
+import { TimerStrip } from "./timers.js";
+
+const PLACES = [
+  ["/", "round"],
+  ["/tanks", "tanks"],
+  ["/bench", "bench"],
+  ["/room", "room"],
+];
+
+/** @param {{title: string, place?: string, up?: string, act?: any, children?: any, book?: boolean, aside?: any}} props `up`: where back leads to from outside */
+export const Page = ({ title, place, up, act, children, book, aside }) => html`
+  <div class="page">
+    <header class="top">
+      ${up && html`<a class="back" href=${up} aria-label=${t("back")} onClick=${(/** @type {Event} */ e) => { e.preventDefault(); back(up); }}><${Icon} name="back" /></a>`}
+      <h1 tabindex="-1">${title}</h1>
+      ${aside ?? (place && html`<${Sharing} />`)}
+    </header>
+    <${TimerStrip} />
+    <main class=${book ? "book" : ""}>${children}</main>
+    <div class="foot">
+      <${Note} />
+      ${act && html`<div class="act">${act}</div>`}
+      ${place && html`<${Places} here=${place} />`}
+    </div>
+  </div>`;
+
+/** @param {{here: string}} props */
+const Places = ({ here }) => html`
+  <nav class="places" aria-label=${t("places")}>
+    ${PLACES.map(([path, name]) => html`
+      <a href=${path} aria-current=${name === here ? "page" : undefined}><${Icon} name=${name} />${t(`place.${name}`)}</a>`)}
+  </nav>`;
+
+/** How far this phone is shared, in one glance and in true words. */
+const Sharing = () => {
+  const { waiting, sending, needsYou, joined } = sharing();
+  const left = waiting + sending;
+  const [icon, words] = needsYou.length
+    ? ["needs", t("sharing.needs_you", { count: needsYou.length })]
+    : !joined || left
+      ? ["saved", joined ? t("sharing.waiting", { count: left }) : t("sharing.local")]
+      : ["shared", t("sharing.all")];
+  return html`<a class="sharing" href="/room"><${Icon} name=${icon} size=${20} />${words}</a>`;
+};
+
+const Note = () => {
+  const done = just_done.value;
+  return html`<div role="status">${done && html`
+    <div class="toast">
+      <span>${done.said}</span>
+      ${done.undo
+        ? html`<button type="button" onClick=${tap(() => void undo())}>${t("undo")}</button>`
+        : html`<button type="button" onClick=${tap(close_note)}>${t("close")}</button>`}
+    </div>`}</div>`;
+};

@@ -1,0 +1,65 @@
+/** Recording: one transaction, once however often it is tapped, with an undo instead of a question. */
+import { signal } from "../vendor/preact.js";
+import { uuid7 } from "../data/uuid7.js";
+import { room } from "./live.js";
+
+const UNDO_MS = 12_000;
+
+/** @typedef {{type: "put" | "del" | "restore", kind: string, id: string, fields?: Record<string, any>}} Write */
+
+/** What was just recorded, and how to take it back. @type {import("../vendor/preact.js").Signal<{said: string, undo: (() => Promise<void>) | null} | null>} */
+export const just_done = signal(null);
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let fading;
+let busy = false;
+
+/** A new record's id. */
+export const new_id = () => uuid7(Date.now(), (count) => crypto.getRandomValues(new Uint8Array(count)));
+
+/**
+ * Write all of it or nothing, then offer the undo. A second call while the first still runs does nothing.
+ * @param {Write[]} writes @param {string} said what the note says
+ * @returns {Promise<boolean>} whether it was this call that recorded
+ */
+export async function record(writes, said) {
+  if (busy) return false;
+  busy = true;
+  try {
+    const undoing = writes.map(inverse);
+    await room.value.write(writes);
+    note(said, () => room.value.write(undoing));
+    return true;
+  } finally {
+    busy = false;
+  }
+}
+
+/** Say something that cannot be undone. @param {string} said */
+export const say = (said) => note(said, null);
+
+/** Take it back. */
+export async function undo() {
+  const done = just_done.value;
+  just_done.value = null;
+  await done?.undo?.();
+}
+
+export function close_note() {
+  just_done.value = null;
+}
+
+/** @param {string} said @param {(() => Promise<any>) | null} undoing */
+function note(said, undoing) {
+  clearTimeout(fading);
+  just_done.value = { said, undo: undoing };
+  fading = setTimeout(close_note, UNDO_MS);
+}
+
+/** The write that takes a write back, as the records stand before it. @param {Write} write @returns {Write} */
+function inverse({ type, kind, id, fields }) {
+  if (type === "del") return { type: "restore", kind, id };
+  if (type === "restore") return { type: "del", kind, id };
+  const before = room.value.get(kind, id);
+  if (!before) return { type: "del", kind, id };
+  return { type: "put", kind, id, fields: Object.fromEntries(Object.keys(fields ?? {}).map((name) => [name, before[name] ?? null])) };
+}

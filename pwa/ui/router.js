@@ -1,0 +1,52 @@
+/** Pages by path: links stay links, the app answers them without leaving. */
+import { signal } from "../vendor/preact.js";
+import { settle } from "./tap.js";
+
+const here = () => location.pathname + location.search + location.hash;
+
+export const address = signal(here());
+
+/** @param {string} to a path of this app @param {{replace?: boolean}} [how] */
+export function go(to, { replace = false } = {}) {
+  history[replace ? "replaceState" : "pushState"]({ inside: true }, "", to);
+  arrive();
+}
+
+/** Where one came from inside the app, else `otherwise`. @param {string} otherwise */
+export function back(otherwise) {
+  if (history.state?.inside) history.back();
+  else go(otherwise, { replace: true });
+}
+
+/** Take over links and the browser's own back. */
+export function start() {
+  addEventListener("popstate", arrive);
+  document.addEventListener("click", (event) => {
+    const link = /** @type {Element} */ (event.target).closest?.("a[href]");
+    if (!(link instanceof HTMLAnchorElement) || event.defaultPrevented || event.metaKey || event.ctrlKey) return;
+    if (link.origin !== location.origin || link.target || link.hasAttribute("download")) return;
+    event.preventDefault();
+    if (link.getAttribute("href") !== here()) go(link.pathname + link.search + link.hash);
+  });
+}
+
+/**
+ * The first route that fits: `/tank/:id/test` gives {id}.
+ * @template T @param {[string, T][]} routes @param {string} path @returns {{found: T, parts: Record<string, string>} | null}
+ */
+export function match(routes, path) {
+  for (const [pattern, found] of routes) {
+    const names = [...pattern.matchAll(/:(\w+)/g)].map((one) => one[1]);
+    const hit = new RegExp(`^${pattern.replace(/:\w+/g, "([^/]+)")}/?$`).exec(path);
+    if (hit) return { found, parts: Object.fromEntries(names.map((name, i) => [name, decodeURIComponent(hit[i + 1])])) };
+  }
+  return null;
+}
+
+function arrive() {
+  settle();
+  address.value = here();
+  scrollTo(0, 0);
+  // A screen reader hears the new page's name.
+  requestAnimationFrame(() => document.querySelector("h1")?.focus({ preventScroll: true }));
+}

@@ -1,0 +1,75 @@
+/** The one sentence of a tank and its reasons, put into words: the only place that renders an advice. */
+import { html } from "../vendor/preact.js";
+import { clock, number, short, t, when } from "../i18n/words.js";
+import { dose_said, litres_said, nitrogen } from "./figures.js";
+import { StateShape } from "./icon.js";
+
+/** What to do now, in one sentence. @param {import("../advice/today.js").Advice} advice @param {number} now @returns {string} */
+export function sentence(advice, now) {
+  const { act, litres = 0, dose, by = now } = advice;
+  if (act === "test") return t("say.test");
+  if (act === "nothing") return t(advice.state === "steady" ? "say.nothing" : "say.leave", { when: next_test(advice, now) });
+  if (act === "hold") return t("say.hold");
+  if (act === "confirm") return t("say.confirm", { by: by_time(by, now) });
+  const parts = { litres: litres_said(litres), by: by_time(by, now) };
+  if (dose?.amount === undefined) return t("say.change", parts);
+  return t("say.change_with", { ...parts, dose: dose_said(dose), label: dose.label.name });
+}
+
+/** What goes with it: a second step, or what is still to be set down. @param {import("../advice/today.js").Advice} advice */
+function further({ act, dose, again, next_test_hours, test_due }) {
+  if (act === "hold") return t("say.hold_further", { hours: next_test_hours });
+  if (act !== "change") return "";
+  const second = again ? t("say.again", { hours: next_test_hours }) : test_due ? t("say.test_too") : "";
+  return [dose?.missing && t(`say.missing_${dose.missing}`), second].filter(Boolean).join(" ");
+}
+
+/** @param {{advice: import("../advice/today.js").Advice, now: number}} props */
+export const Sentence = ({ advice, now }) => {
+  const more = further(advice);
+  return html`<p class="sentence">${sentence(advice, now)}</p>${more && html`<p class="further">${more}</p>`}`;
+};
+
+/** @param {number} by @param {number} now */
+const by_time = (by, now) => (by - now < 60_000 ? t("say.now") : t("say.by", { time: same_day(by, now) ? clock(by) : when(by, now) }));
+
+/** When the next test is due, in words. @param {import("../advice/today.js").Advice} advice @param {number} now */
+function next_test(advice, now) {
+  const last = Math.max(...advice.levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : now)));
+  const due = Math.max(now, last + advice.next_test_hours * 3_600_000);
+  return advice.next_test_hours > 24 ? when(due, now).replace(/[ ,]+\d.*$/, "") : when(due, now);
+}
+
+/** @param {{advice: import("../advice/today.js").Advice}} props */
+export const State = ({ advice }) => html`
+  <span class=${`state ${advice.state.replace(" ", "-")}`}><${StateShape} state=${advice.state} />${t(`state.${advice.state}`)}</span>`;
+
+/** @param {{advice: import("../advice/today.js").Advice, now: number}} props */
+export const Why = ({ advice, now }) => html`<ul class="why">${advice.reasons.map((one) => html`<li key=${one.code + (one.parameter ?? "")}>${reason(one, now)}</li>`)}</ul>`;
+
+/** @param {import("../advice/today.js").Reason} given @param {number} now @returns {string} */
+export function reason(given, now) {
+  const said = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, FORMS[name]?.(value, given, now) ?? value]));
+  const text = t(`why.${given.code}`, said);
+  return text.startsWith("pH") ? text : text[0].toLocaleUpperCase() + text.slice(1);
+}
+
+const mg_n = (/** @type {number} */ value) => `${nitrogen(value)} mg N/L`;
+
+/** @type {Record<string, (value: any, given: any, now: number) => string>} */
+const FORMS = {
+  parameter: (value) => t(`name.${value}`),
+  now: mg_n,
+  limit: mg_n,
+  expected: mg_n,
+  source: mg_n,
+  freed: mg_n,
+  rise: mg_n,
+  by: (value) => t(`limit.${value}`),
+  days: (value) => (value === 1 ? t("until.tomorrow") : t("until.days", { count: value })),
+  at: (value, _, now) => (value ? when(value, now) : ""),
+  value: (value, { code }) => (code.endsWith("ph") ? number(value, 1) : `${short(value, 1)} °C`),
+};
+
+/** @param {number} a @param {number} b */
+const same_day = (a, b) => new Date(a).toDateString() === new Date(b).toDateString();

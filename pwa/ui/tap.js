@@ -1,0 +1,39 @@
+/** Wet hands: a double tap counts once, and drops or a second finger never count. */
+
+/** A second tap within this long after a first, or after a page has changed, is the same tap. */
+const SAME_TAP_MS = 350;
+let settled_at = 0;
+
+/** Let the screen settle: taps that follow at once are ignored. */
+export function settle(ms = SAME_TAP_MS) {
+  settled_at = performance.now() + ms;
+}
+
+/** A handler that takes one tap and ignores its echo. @template {Event} E @param {(event: E) => void} work @returns {(event: E) => void} */
+export const tap = (work) => (event) => {
+  if (performance.now() < settled_at) return event.preventDefault();
+  settle();
+  work(event);
+};
+
+/** Taps made while more than one finger (or a drop) lies on the glass are dropped before any part hears them. */
+export function ignore_ghosts() {
+  /** @type {Set<number>} */ const down = new Set();
+  let crowded = 0;
+  addEventListener("pointerdown", (event) => {
+    if (event.pointerType !== "touch") return;
+    down.add(event.pointerId);
+    if (down.size > 1) crowded = performance.now();
+  }, true);
+  for (const end of ["pointerup", "pointercancel"]) {
+    addEventListener(end, (event) => {
+      if (down.size > 1) crowded = performance.now();
+      down.delete(/** @type {PointerEvent} */ (event).pointerId);
+    }, true);
+  }
+  addEventListener("click", (event) => {
+    if (performance.now() - crowded > SAME_TAP_MS || !crowded) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  }, true);
+}

@@ -1,0 +1,158 @@
+/** What a tank wants today: the advice must be the calculations' own figures, careful where little is known, and say what it assumed. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { level } from "../../pwa/advice/level.js";
+import { bucket_litres } from "../../pwa/advice/litres.js";
+import { today } from "../../pwa/advice/today.js";
+import { install, run } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+install(sharedBundle());
+
+const NOW = Date.parse("2026-05-10T08:00:00.000Z");
+const ago = (hours) => new Date(NOW - hours * 3_600_000).toISOString();
+const read = (parameter, value, hours = 0, basis = "n") => ({ parameter, value, at: ago(hours), ...(parameter in { ph: 1, temperature: 1 } ? {} : { basis }) });
+const TAP = { id: "tap-water-1", disinfectant: "chlorine" };
+const LABEL = { id: "label-one-1", name: "Bottle", basis: "new_water", amount: 2, unit: "ml", per_l: 10 };
+const facts = (readings, more = {}) => ({
+  now: NOW,
+  tank: { id: "tank-one-1", water_l: 100 },
+  readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
+  changes: [],
+  source: TAP,
+  label: LABEL,
+  ...more,
+});
+const codes = (advice) => advice.reasons.map((one) => one.code);
+const near = (got, wanted, room = 1e-9) => assert.ok(Math.abs(got - wanted) <= room * Math.max(1, Math.abs(wanted)), `${got} is not ${wanted}`);
+
+test("a tank without readings asks for a test and says which are missing", () => {
+  const advice = today(facts([]));
+  assert.deepEqual([advice.state, advice.act], ["watch", "test"]);
+  assert.deepEqual(advice.reasons.filter((one) => one.code === "no_reading").map((one) => one.parameter), ["total_ammonia", "nitrite"]);
+});
+
+test("nothing measurable: steady, nothing to do", () => {
+  const advice = today(facts([read("total_ammonia", 0), read("nitrite", 0), read("ph", 7.2), read("temperature", 25)]));
+  assert.deepEqual([advice.state, advice.act, advice.dose], ["steady", "nothing", undefined]);
+});
+
+test("litres and millilitres are what dilution and dechlorinator_dose answer", () => {
+  // Ammonia rose from 0.25 to 0.45 mg N/L in a day: 0.65 expected tomorrow.
+  const readings = [read("total_ammonia", 0.25, 24), read("total_ammonia", 0.45), read("nitrite", 0, 24), read("nitrite", 0), read("ph", 7.8), read("temperature", 25)];
+  const advice = today(facts(readings));
+  const limits = run("ammonia_limits", { ph: 7.8, temperature_c: 25 });
+  const limit = Math.min(limits.eifac_tan_mg_n_l, limits.chronic_tan_mg_n_l);
+  const { fraction_needed } = run("dilution", { before_mg_l: 0.45, source_mg_l: 0, target_mg_l: limit - 0.2 });
+  assert.deepEqual([advice.state, advice.act], ["change today", "change"]);
+  near(advice.exact_litres, fraction_needed * 100);
+  assert.equal(advice.litres, Math.ceil(fraction_needed * 100));
+  const { label_dose_ml } = run("dechlorinator_dose", { change_l: advice.litres, tank_l: 100, label_ml: 2, label_per_l: 10 });
+  assert.equal(advice.dose.amount, label_dose_ml);
+  near(advice.dose.amount, (2 * advice.litres) / 10);
+  // By when: before the limit is passed at that rise.
+  near(advice.by, NOW + ((limit - 0.45) / 0.2) * 24 * 3_600_000);
+});
+
+test("the change it asks for holds the worst under its limit until the next test, and one bucket less would not", () => {
+  const readings = [read("total_ammonia", 0.3, 24), read("total_ammonia", 0.5), read("nitrite", 0.02, 24), read("nitrite", 0.07), read("ph", 7.6), read("temperature", 24)];
+  const advice = today(facts(readings));
+  assert.equal(advice.act, "change");
+  const tomorrow = (litres) =>
+    Math.max(...advice.levels.slice(0, 2).map((one) => (run("dilution", { before_mg_l: one.now_mg_n_l, fractions: [litres / 100] }).after_mg_l + one.rise_mg_n_l_day) / one.limit_mg_n_l));
+  assert.ok(tomorrow(advice.litres) <= 1);
+  if (advice.litres > 1) assert.ok(tomorrow(advice.exact_litres - 1) > 1);
+});
+
+test("a rise is corrected for the change between two readings", () => {
+  // 0.40, half changed to 0.20, and 0.35 a day later: it rose 0.15, not fell 0.05.
+  const one = level("total_ammonia", facts([read("total_ammonia", 0.4, 24), read("total_ammonia", 0.35)], { changes: [{ at: ago(23), litres: 50, fraction: 0.5, source: TAP }] }));
+  near(one.rise_mg_n_l_day, 0.15);
+  assert.equal(one.rise_from, "readings");
+});
+
+test("one reading alone allows for as much again, and says so", () => {
+  const advice = today(facts([read("total_ammonia", 0.4), read("nitrite", 0), read("ph", 7.8), read("temperature", 25)]));
+  near(advice.levels[0].rise_mg_n_l_day, 0.4);
+  assert.ok(codes(advice).includes("rise_doubling"));
+});
+
+test("ion and nitrogen are told apart: 0.5 as NH4 is 0.39 as N", () => {
+  // IUPAC atomic weights: 14.007 / 18.039 = 0.7765.
+  const advice = today(facts([read("total_ammonia", 0.5, 0, "ion"), read("nitrite", 0.25, 0, "ion")]));
+  near(advice.levels[0].read_mg_n_l, 0.5 * 0.7765, 1e-4);
+  near(advice.levels[1].read_mg_n_l, 0.25 * 0.30447, 1e-4);
+});
+
+test("chloramine's freed ammonia counts against the change, unless the label binds it", () => {
+  const readings = [read("total_ammonia", 0.3, 24), read("total_ammonia", 0.45), read("nitrite", 0), read("ph", 7.8), read("temperature", 25)];
+  const source = { id: "tap-water-2", disinfectant: "chloramine", disinfectant_mg_l: 1 };
+  const plain = today(facts(readings));
+  const freed = today(facts(readings, { source }));
+  const bound = today(facts(readings, { source, label: { ...LABEL, binds_ammonia: true } }));
+  near(freed.levels[0].source_mg_n_l, 0.19756, 1e-4);
+  assert.ok(freed.exact_litres > plain.exact_litres);
+  near(bound.exact_litres, plain.exact_litres);
+  assert.ok(codes(freed).includes("freed") && codes(bound).includes("freed_bound"));
+  const unknown = today(facts(readings, { source: { id: "tap-water-3", disinfectant: "chloramine" } }));
+  assert.ok(codes(unknown).includes("freed_unknown"));
+});
+
+test("when no single change can hold it: half, said to be not enough, and a test sooner", () => {
+  const advice = today(facts([read("total_ammonia", 0.4, 24), read("total_ammonia", 2.4), read("nitrite", 0), read("ph", 8), read("temperature", 26)]));
+  assert.deepEqual([advice.state, advice.act, advice.again, advice.litres, advice.next_test_hours], ["act now", "change", true, 50, 12]);
+  assert.equal(advice.by, NOW);
+});
+
+test("water that holds as much as the tank is not to be changed in", () => {
+  const source = { id: "tap-water-4", disinfectant: "none", nitrate_mg_n_l: 25 };
+  const advice = today(facts([read("total_ammonia", 0), read("nitrite", 0), read("nitrate", 20), read("ph", 7), read("temperature", 25)], { source }));
+  assert.equal(advice.act, "hold");
+  assert.ok(codes(advice).includes("source_worse"));
+});
+
+test("right after the change it asks for a test, not for more water", () => {
+  const readings = [read("total_ammonia", 0.25, 25), read("total_ammonia", 0.45, 1), read("nitrite", 0, 1), read("ph", 7.8), read("temperature", 25)];
+  const half = { at: ago(0.5), litres: 20, fraction: 0.2, source: TAP };
+  const advice = today(facts(readings, { changes: [half] }));
+  assert.ok(["confirm", "nothing"].includes(advice.act), advice.act);
+  assert.ok(codes(advice).includes("carried"));
+});
+
+test("no recent pH or temperature: the usual ones, else careful ones, and it says which", () => {
+  const ammonia = [read("total_ammonia", 0.4), read("nitrite", 0)];
+  const assumed = today(facts(ammonia));
+  assert.ok(codes(assumed).includes("assumed_ph") && codes(assumed).includes("assumed_temperature_c"));
+  const usual = today(facts(ammonia, { tank: { id: "tank-one-1", water_l: 100, ph: 6.8, temperature_c: 24 } }));
+  assert.ok(codes(usual).includes("usual_ph") && codes(usual).includes("usual_temperature_c"));
+  assert.ok(usual.limits.total_ammonia.mg_n_l > assumed.limits.total_ammonia.mg_n_l);
+  const stray = today(facts([...ammonia, { parameter: "ph", value: 70, at: ago(1) }]));
+  assert.equal(stray.limits.ph.from, "assumed");
+});
+
+test("the ammonia limit is the lower of EPA 2013 chronic and EIFAC", () => {
+  // EPA-822-R-13-001: 1.0 mg/L at pH 7.5 and 25 °C, two figures; EIFAC's 0.025 mg/L NH3 is 0.383 mg N/L at pH 8.0, 25 °C.
+  const at = (ph) => today(facts([read("total_ammonia", 0.1), read("nitrite", 0), read("ph", ph), read("temperature", 25)])).limits.total_ammonia;
+  assert.deepEqual([at(7.5).by, Number(at(7.5).mg_n_l.toPrecision(2))], ["chronic", 1.0]);
+  assert.equal(at(8).by, "eifac");
+  near(at(8).mg_n_l, 0.383, 0.002);
+});
+
+test("a settled tank is tested weekly, a young one daily; an old reading is not relied on", () => {
+  const weekly = [0, 7, 14, 21].flatMap((days) => [read("total_ammonia", 0, days * 24 + 24), read("nitrite", 0, days * 24 + 24)]);
+  assert.deepEqual([today(facts(weekly)).next_test_hours, today(facts(weekly)).state], [168, "steady"]);
+  const young = [read("total_ammonia", 0.1, 90), read("nitrite", 0.02, 90)];
+  const advice = today(facts(young));
+  assert.deepEqual([advice.act, codes(advice).filter((code) => code === "too_old").length], ["test", 2]);
+});
+
+test("what is not set down is asked for, not guessed", () => {
+  const readings = [read("total_ammonia", 0.5), read("nitrite", 0), read("ph", 7.8), read("temperature", 25)];
+  assert.equal(today(facts(readings, { source: null })).dose.missing, "source");
+  assert.equal(today(facts(readings, { label: null })).dose.missing, "label");
+  assert.deepEqual(today(facts(readings, { source: { id: "rain-barrel", disinfectant: "none" }, label: null })).dose, { needed: false });
+});
+
+test("litres are rounded up to what a bucket can do, never above the tank", () => {
+  assert.deepEqual([bucket_litres(3.2, 20), bucket_litres(20.2, 100), bucket_litres(40, 100), bucket_litres(101, 400), bucket_litres(9.9, 9.7)], [3.5, 21, 40, 105, 9.7]);
+});

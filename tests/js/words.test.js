@@ -1,0 +1,41 @@
+/** The words of the screens: every text that code asks for exists, plural forms and separators follow the language. */
+import assert from "node:assert/strict";
+import { readFileSync, readdirSync } from "node:fs";
+import { test } from "node:test";
+import { en } from "../../pwa/i18n/en.js";
+import { choose, has, minutes, number, parse, separator, short, t } from "../../pwa/i18n/words.js";
+
+const pwa = new URL("../../pwa/", import.meta.url);
+const sources = ["app.js", ...["screens", "ui"].flatMap((folder) => readdirSync(new URL(folder, pwa)).map((file) => `${folder}/${file}`))].map((path) => [path, readFileSync(new URL(path, pwa), "utf8")]);
+
+test("every text named in the code is in the catalogue", () => {
+  for (const [path, code] of sources) {
+    const named = [...code.matchAll(/\bt\("([^"]+)"/g), ...code.matchAll(/\bt\([^()"`]*\? "([^"]+)" : "([^"]+)"/g)].flatMap((hit) => hit.slice(1));
+    for (const key of named) assert.ok(has(key), `${path} asks for ${key}`);
+  }
+});
+
+test("every text is asked for somewhere, by its name or by its family", () => {
+  const all = sources.map(([, code]) => code).join("\n");
+  for (const key of Object.keys(en)) {
+    const stems = [...key.matchAll(/[._]/g)].map((mark) => `\`${key.slice(0, mark.index + 1)}$`);
+    assert.ok(all.includes(`"${key}"`) || stems.some((stem) => all.includes(stem)), `${key} is never asked for`);
+  }
+});
+
+test("every reason the advice gives has its words", () => {
+  const advice = readFileSync(new URL("advice/today.js", pwa), "utf8");
+  const codes = [...advice.matchAll(/code: "([a-z_]+)"/g)].map((hit) => hit[1]).concat(["over", "will_pass", "under", "rise_known", "rise_doubling", "rise_unknown", "no_reading", "too_old"]);
+  for (const code of codes) assert.ok(has(`why.${code}`), code);
+});
+
+test("plural forms and separators by language", () => {
+  choose(["en-GB"]);
+  assert.equal(t("saved.readings", { count: 1 }), "1 reading saved on this phone");
+  assert.equal(t("saved.readings", { count: 2 }), "2 readings saved on this phone");
+  assert.deepEqual([separator(), number(1234.5, 1), short(0.25), parse("7.8"), parse("7,8"), parse("abc")], [".", "1,234.5", "0.25", 7.8, 7.8, "abc"]);
+  assert.equal(number(0.125, 2), "0.13", "halves go away from zero");
+  assert.equal(minutes(305), "5:05");
+});
+
+test("a text that is not there is an error, not an empty label", () => assert.throws(() => t("no.such.text"), RangeError));
