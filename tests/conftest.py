@@ -3,4 +3,16 @@
 import sys
 from pathlib import Path
 
+import pytest
+
 sys.path.insert(0, str(Path(__file__).parent))
+
+
+@pytest.fixture
+def fish_room(tmp_path):
+    """A fresh server with one room and its owner's phone."""
+    from phones import FishRoom
+
+    made = FishRoom(tmp_path / "data")
+    yield made
+    made.close()

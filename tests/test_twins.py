@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from drawn_inputs import inputs_of
 from hypothesis import HealthCheck, given, settings
-from limnary.cli import _run
+from limnary.commands.calc import answer
 from limnary.contracts import contracts
 
 ROOT = Path(__file__).parents[1]
@@ -61,7 +61,7 @@ def test_twins_agree(name, phone):
     )
     @given(inputs_of(spec))
     def agree(payload):
-        here, there = _run(name, payload), phone.run(name, payload)
+        here, there = answer(name, payload), phone.run(name, payload)
         if "error" in here:
             assert here["error"].get("errors") == there["error"].get("errors")
         else:

@@ -1,68 +1,70 @@
-"""The command line: `limnary calc ...`; each command is one function that returns an exit code."""
+"""The command line: reads the arguments; each command is one function that returns an exit code."""
 
 import argparse
-import json
 import sys
 
-from limnary.contracts import InvalidInput, UnknownCalculation, run
-
-
-def calc(arguments: argparse.Namespace) -> int:
-    """JSON in, JSON out: one calculation from standard input, or with --lines one a line."""
-    if not arguments.lines:
-        answer = _answer(arguments.name, sys.stdin.read())
-        print(json.dumps(answer, ensure_ascii=False, indent=2))
-        return 2 if "error" in answer else 0
-    for line in sys.stdin:
-        if not line.strip():
-            continue
-        print(json.dumps(_answer_line(line), ensure_ascii=False), flush=True)
-    return 0
-
-
-def _answer(name: str, text: str) -> dict:
-    try:
-        payload = json.loads(text)
-    except ValueError as bad:
-        return {"error": {"title": "This is not JSON", "detail": str(bad)}}
-    return _run(name, payload)
-
-
-def _answer_line(line: str) -> dict:
-    try:
-        request = json.loads(line)
-        name, payload = request["name"], request["input"]
-    except (ValueError, KeyError, TypeError):
-        return {"error": {"title": 'A line must be JSON: {"name": ..., "input": {...}}'}}
-    return _run(name, payload)
-
-
-def _run(name: object, payload: object) -> dict:
-    try:
-        return run(name, payload)
-    except (UnknownCalculation, TypeError):
-        return {"error": {"title": f"There is no calculation named {name!r}"}}
-    except InvalidInput as bad:
-        return {"error": {"title": "The input breaks the contract", "errors": bad.errors}}
+from limnary.commands.calc import calc
 
 
 def parser() -> argparse.ArgumentParser:
     """The whole command line."""
-    top = argparse.ArgumentParser(prog="limnary", description=__doc__)
+    top = argparse.ArgumentParser(prog="limnary", description="Figures and records for keepers of planted tanks.")
     commands = top.add_subparsers(dest="command", required=True)
     one = commands.add_parser("calc", help="one calculation, or many with --lines")
     one.add_argument("name", nargs="?", help="the calculation's name")
     one.add_argument("--lines", action="store_true", help='one {"name","input"} a line')
     one.set_defaults(does=calc)
+    _serving(commands)
     return top
+
+
+def _serving(commands) -> None:
+    one = _command(commands, "serve", "serve the app", "limnary.commands.serve:serve")
+    one.add_argument("--port", type=_port, help="default: $PORT, else 8340")
+    one.add_argument("--host", help="default: this computer only, or with --lan the home network")
+    one.add_argument("--lan", action="store_true", help="HTTPS for phones on the home network")
+    one.add_argument("--access-log", action="store_true", help="print one line a request")
+    one.set_defaults(demo=False)
+
+
+def _command(commands, name: str, words: str, does: str) -> argparse.ArgumentParser:
+    """A command on a data folder; its module is imported only when it runs."""
+    one = commands.add_parser(name, help=words, description=words)
+    one.add_argument("--data", help="data folder; default: $LIMNARY_DATA, else server/data")
+    one.set_defaults(does=does)
+    return one
+
+
+def _port(text: str) -> int:
+    if text.isdecimal() and 1 <= int(text) <= 65535:
+        return int(text)
+    raise argparse.ArgumentTypeError("a port is a whole number from 1 to 65535")
 
 
 def main(argv: list[str] | None = None) -> int:
     """Run one command; the exit code is the command's own."""
     arguments = parser().parse_args(argv)
-    if arguments.command == "calc" and not arguments.lines and not arguments.name:
-        parser().error("calc needs a name, or --lines")
-    return arguments.does(arguments)
+    if arguments.command == "calc":
+        if not arguments.lines and not arguments.name:
+            parser().error("calc needs a name, or --lines")
+        return calc(arguments)
+    return _run_on_data(arguments)
+
+
+def _run_on_data(arguments: argparse.Namespace) -> int:
+    from importlib import import_module
+
+    from limnary.errors import LimnaryError
+    from limnary.serve import CannotStart
+
+    module, function = arguments.does.split(":")
+    try:
+        return getattr(import_module(module), function)(arguments)
+    except (CannotStart, LimnaryError) as no:
+        print(f"limnary: {no}", file=sys.stderr)
+        return 1
+    except KeyboardInterrupt:
+        return 130
 
 
 if __name__ == "__main__":

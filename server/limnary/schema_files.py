@@ -36,3 +36,13 @@ def read_folder(name: str) -> dict[str, dict]:
 def messages() -> dict[str, str]:
     """The wording of refusals, one template a code, the same on server and phone."""
     return json.loads((shared_schema_dir() / "messages.json").read_text("utf-8"))
+
+
+def shared_bundle() -> dict:
+    """All that the phone needs of shared_schema, as /shared.json serves it."""
+    return {
+        "calc": read_folder("calc"),
+        "tables": read_folder("tables"),
+        "records": read_folder("records"),
+        "messages": messages(),
+    }

@@ -1,0 +1,167 @@
+"""The API described by itself (OpenAPI 3.1), made from the contracts, the record kinds and the API's forms."""
+
+from functools import cache
+from importlib.metadata import PackageNotFoundError, version
+
+from apispec import APISpec
+from flask import Blueprint
+
+from limnary.api import forms
+from limnary.api.json_schema import object_schema, value_schema
+from limnary.contracts import contracts
+from limnary.records import kinds
+
+blueprint = Blueprint("openapi", __name__)
+
+
+@blueprint.get("/api/v1/openapi.json")
+def openapi():
+    """The description."""
+    return description()
+
+
+@cache
+def description() -> dict:
+    """The whole OpenAPI document."""
+    spec = APISpec(
+        title="Limnary",
+        version=_version(),
+        openapi_version="3.1.0",
+        info={"description": "Figures and records for keepers of planted freshwater tanks. Calculations need no key."},
+        servers=[{"url": "/"}],
+    )
+    spec.components.security_scheme("key", {"type": "http", "scheme": "bearer"})
+    _problem(spec)
+    for name, contract in contracts().items():
+        _calculation(spec, name, contract)
+    for name, kind in kinds().items():
+        schema = {**object_schema(kind["fields"]), "title": kind["title"], "description": kind["purpose"]}
+        spec.components.schema(f"record_{name}", schema)
+    for path, operations in _paths().items():
+        spec.path(path=path, operations=operations, parameters=_path_parameters(path))
+    return spec.to_dict()
+
+
+def _version() -> str:
+    try:
+        return version("limnary")
+    except PackageNotFoundError:
+        return "0"
+
+
+def _problem(spec: APISpec) -> None:
+    text = {"type": "string"}
+    error = {"type": "object", "properties": {"field": text, "message": text, "allowed": text}}
+    members = {"type": text, "title": text, "status": {"type": "integer"}, "detail": text}
+    spec.components.schema(
+        "problem",
+        {
+            "type": "object",
+            "description": "RFC 9457 problem details",
+            "required": ["type", "title", "status"],
+            "properties": {**members, "errors": {"type": "array", "items": error}},
+        },
+    )
+    content = {"application/problem+json": {"schema": {"$ref": "#/components/schemas/problem"}}}
+    spec.components.response("problem", {"description": "Refused, and why", "content": content})
+
+
+def _calculation(spec: APISpec, name: str, contract: dict) -> None:
+    outputs = {output["name"]: value_schema({**output, "bare": True}) for output in contract["outputs"]}
+    notes = {"type": "array", "items": {}}
+    answer = {
+        "type": "object",
+        "properties": {**outputs, "cautions": notes, "notes": notes, "sources": notes},
+        "required": ["cautions", "notes", "sources"],
+    }
+    spec.components.schema(f"{name}_input", object_schema(contract["inputs"]))
+    spec.components.schema(f"{name}_answer", answer)
+    examples = {case["id"]: {"value": case["input"]} for case in contract["examples"]}
+    body = {"schema": {"$ref": f"#/components/schemas/{name}_input"}, "examples": examples}
+    operation = {
+        "operationId": f"calc_{name}",
+        "summary": contract["title"],
+        "description": contract["purpose"],
+        "tags": ["calculations"],
+        "requestBody": {"required": True, "content": {"application/json": body}},
+        "responses": {
+            "200": _json("The answer", {"$ref": f"#/components/schemas/{name}_answer"}),
+            **_refusals(400, 413, 415, 422),
+        },
+    }
+    one = {
+        "operationId": f"contract_{name}",
+        "summary": f"{contract['title']}: the contract",
+        "tags": ["calculations"],
+        "responses": {"200": _json("The contract", {"type": "object"})},
+    }
+    spec.path(path=f"/api/v1/calc/{name}", operations={"get": one, "post": operation})
+
+
+def _paths() -> dict[str, dict]:
+    room = "/api/v1/rooms/{room}"
+    return {
+        "/healthz": {"get": _operation("healthz", "Whether the server is well", key=False)},
+        "/api/v1/calc": {"get": _operation("calculations", "Every calculation", key=False)},
+        "/api/v1/join": {"post": _operation("join", "Enter a room by an invitation", forms.JOIN, 201, None)},
+        "/api/v1/me": {"get": _operation("me", "Who this phone is")},
+        "/api/v1/rooms": {"post": _operation("new_room", "A room of one's own", forms.ROOM, 201)},
+        room: {"patch": _operation("rename_room", "Rename a room (owner)", forms.ROOM)},
+        f"{room}/people": {"get": _operation("people", "Members and their phones")},
+        f"{room}/people/{{keeper}}": {
+            "patch": _operation("set_role", "Another role (owner)", forms.ROLE),
+            "delete": _operation("end_membership", "End a membership, or leave", status=204),
+        },
+        f"{room}/invites": {
+            "get": _operation("invites", "Open invitations (owner)"),
+            "post": _operation("invite", "Make an invitation (owner)", forms.INVITE, 201),
+        },
+        f"{room}/invites/{{invitation}}": {"delete": _operation("withdraw", "Close an invitation (owner)", status=204)},
+        "/api/v1/devices/{device}": {"delete": _operation("revoke", "Revoke a phone's key", status=204)},
+        f"{room}/push": {"post": _operation("push", "Apply writes, each once", forms.PUSH)},
+        f"{room}/pull": {"get": {**_operation("pull", "Rows changed since a cursor"), "parameters": _PULL}},
+        f"{room}/blobs/{{sha256}}": {
+            "get": _photo(_operation("photo", "A photo's bytes"), "200"),
+            "put": {**_operation("put_photo", "Keep a photo's bytes", status=201), "requestBody": _PHOTO_BODY},
+        },
+    }
+
+
+_PHOTO = {kind: {} for kind in ("image/jpeg", "image/png", "image/webp")}
+_PHOTO_BODY = {"required": True, "content": _PHOTO}
+_PULL = [
+    {"name": "epoch", "in": "query", "required": True, "schema": {"type": "string"}},
+    {"name": "since", "in": "query", "schema": {"type": "integer", "minimum": 0, "maximum": 2**53 - 1, "default": 0}},
+    {"name": "limit", "in": "query", "schema": {"type": "integer", "minimum": 1, "maximum": 1000, "default": 500}},
+]
+
+
+def _photo(operation: dict, status: str) -> dict:
+    answer = {"description": "The photo", "content": _PHOTO}
+    return {**operation, "responses": {**operation["responses"], status: answer}}
+
+
+def _operation(name: str, summary: str, fields: list | None = None, status: int = 200, key: bool | None = True) -> dict:
+    """One operation; `key` is True (needed), None (may come), False (not looked at)."""
+    answer = {"description": "Done"} if status == 204 else _json("The answer", {"type": "object"})
+    out = {"operationId": name, "summary": summary, "responses": {str(status): answer}}
+    if fields is not None:
+        content = {"application/json": {"schema": object_schema(fields)}}
+        out["requestBody"] = {"required": True, "content": content}
+    if key is not False:
+        out["security"] = [{"key": []}] if key else [{}, {"key": []}]
+        out["responses"] |= _refusals(400, 401, 403, 404, 409, 410, 413, 415, 422, 426, 429)
+    return out
+
+
+def _refusals(*statuses: int) -> dict:
+    return {str(status): {"$ref": "#/components/responses/problem"} for status in statuses}
+
+
+def _json(words: str, schema: dict) -> dict:
+    return {"description": words, "content": {"application/json": {"schema": schema}}}
+
+
+def _path_parameters(path: str) -> list[dict]:
+    names = [part[1:-1] for part in path.split("/") if part.startswith("{")]
+    return [{"name": name, "in": "path", "required": True, "schema": {"type": "string"}} for name in names]

@@ -1,0 +1,145 @@
+"""Serves the app itself: the files of pwa/, /shared.json, and a worker that knows every file's hash."""
+
+import gzip
+import hashlib
+import json
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import Path
+
+from flask import Blueprint, Response, request
+
+from limnary.api.reading import config
+from limnary.errors import NotFound
+from limnary.schema_files import pwa_dir, shared_bundle
+
+blueprint = Blueprint("shell", __name__)
+INDEX = "index.html"
+WORKER = "sw.js"
+# What a browser runs; all else in pwa/ is for developers.
+ENDINGS = {
+    ".css": "text/css",
+    ".html": "text/html",
+    ".ico": "image/x-icon",
+    ".js": "text/javascript",
+    ".json": "application/json",
+    ".mjs": "text/javascript",
+    ".png": "image/png",
+    ".svg": "image/svg+xml",
+    ".webmanifest": "application/manifest+json",
+    ".webp": "image/webp",
+    ".woff2": "font/woff2",
+}
+FOR_DEVELOPERS = {"package.json", "tsconfig.json", "eslint.config.js", "eslint.config.mjs"}
+TEXT = {".css", ".html", ".js", ".json", ".mjs", ".svg", ".webmanifest"}
+PLACEHOLDER = "self.__WB_MANIFEST"
+
+
+@dataclass
+class Page:
+    """Bytes to serve, packed once when first asked for."""
+
+    data: bytes
+    media_type: str
+    text: bool = True
+
+    @cached_property
+    def etag(self) -> str:
+        return hashlib.sha256(self.data).hexdigest()[:32]
+
+    @cached_property
+    def packed(self) -> bytes:
+        return gzip.compress(self.data, 9, mtime=0)
+
+
+_pages: dict[Path, tuple[tuple[int, int], Page]] = {}
+
+
+@blueprint.get("/shared.json")
+def shared():
+    """Contracts, tables, record kinds and wording, for the phone."""
+    return _serve(_bundle())
+
+
+@blueprint.get("/sw.js")
+def worker():
+    """The service worker, with the list of files it stores."""
+    source = _file(WORKER).data.decode("utf-8")
+    filled = source.replace(PLACEHOLDER, json.dumps(manifest(), separators=(",", ":")), 1)
+    return _serve(Page(filled.encode("utf-8"), "text/javascript"))
+
+
+@blueprint.get("/authority.crt")
+def authority():
+    """The certificate of this server's own authority, when it serves the home network."""
+    path = config().authority
+    if path is None:
+        raise NotFound("This server has no authority of its own: start it with --lan")
+    return _serve(Page(path.read_bytes(), "application/x-x509-ca-cert", text=False))
+
+
+@blueprint.get("/", defaults={"path": INDEX})
+@blueprint.get("/<path:path>")
+def file(path: str):
+    """One file; any other address that a browser opens as a page is the app's own, so index.html."""
+    if path.startswith("api/"):
+        raise NotFound()
+    if path in _served():
+        return _serve(_file(path))
+    named = "." in path.rsplit("/", 1)[-1]
+    if not named and request.accept_mimetypes["text/html"] and "text/html" in request.headers.get("Accept", ""):
+        return _serve(_file(INDEX))
+    raise NotFound()
+
+
+def manifest() -> list[dict]:
+    """What the worker stores: each file of the shell with its hash, and the shared bundle."""
+    shell = [{"url": f"/{path}", "revision": _file(path).etag} for path in _served() if path != WORKER]
+    return [*shell, {"url": "/shared.json", "revision": _bundle().etag}]
+
+
+def _served() -> list[str]:
+    """The paths below pwa/ that a browser may ask for."""
+    root = pwa_dir()
+    found = (path.relative_to(root) for path in root.rglob("*") if path.suffix in ENDINGS and path.is_file())
+    return sorted(path.as_posix() for path in found if "node_modules" not in path.parts and not _developers(path))
+
+
+def _developers(path: Path) -> bool:
+    return path.name in FOR_DEVELOPERS or path.name.startswith(".") or path.name.endswith(".d.ts")
+
+
+def _file(path: str) -> Page:
+    full = pwa_dir() / path
+    try:
+        state = full.stat()
+    except OSError:
+        raise NotFound() from None
+    version = (state.st_mtime_ns, state.st_size)
+    if _pages.get(full, (None,))[0] != version:
+        page = Page(full.read_bytes(), ENDINGS[full.suffix], full.suffix in TEXT)
+        _pages[full] = (version, page)
+    return _pages[full][1]
+
+
+_bundles: list[Page] = []
+
+
+def _bundle() -> Page:
+    if not _bundles:
+        text = json.dumps(shared_bundle(), ensure_ascii=False, separators=(",", ":"))
+        _bundles.append(Page(text.encode("utf-8"), "application/json"))
+    return _bundles[0]
+
+
+def _serve(page: Page) -> Response:
+    charset = "; charset=utf-8" if page.text and page.media_type.startswith("text/") else ""
+    packed = page.text and "gzip" in request.accept_encodings
+    answer = Response(page.packed if packed else page.data, content_type=page.media_type + charset)
+    answer.headers["Cache-Control"] = "no-cache"
+    answer.set_etag(page.etag, weak=True)
+    if page.text:
+        answer.headers["Vary"] = "Accept-Encoding"
+    if packed:
+        answer.headers["Content-Encoding"] = "gzip"
+    return answer.make_conditional(request)

@@ -1,0 +1,85 @@
+"""Push, pull and photos of one room."""
+
+import re
+
+from flask import Blueprint, Response, request
+
+from limnary.api.forms import PUSH
+from limnary.api.reading import body_bytes, body_fields, config, device, store
+from limnary.contracts import InvalidInput
+from limnary.errors import NotFound
+from limnary.ids import utc
+from limnary.records import is_id
+from limnary.store.change_log import MOST_ROWS
+
+blueprint = Blueprint("sync", __name__, url_prefix="/api/v1/rooms/<room>")
+SHA256 = re.compile(r"[0-9a-f]{64}", re.ASCII)
+
+
+@blueprint.post("/push")
+def push(room: str):
+    """Apply ops; one result each."""
+    who = device()
+    store().role(room, who["keeper"])
+    given = body_fields("push", PUSH)
+    nameless = [
+        {"field": f"ops.{at}.op", "message": "is needed", "allowed": "8 to 64 letters, digits, - or _"}
+        for at, op in enumerate(given["ops"])
+        if not is_id(op.get("op"))
+    ]
+    if nameless:
+        raise InvalidInput(nameless)
+    results = store().push(room, who, given["epoch"], given["ops"])
+    return {"epoch": given["epoch"], "server_time": now(), "results": results}
+
+
+@blueprint.get("/pull")
+def pull(room: str):
+    """Rows changed since a cursor."""
+    who = device()
+    since, limit = _whole("since", 0, 2**53 - 1, 0), _whole("limit", 1, MOST_ROWS, 500)
+    epoch = request.args.get("epoch", "")
+    page = store().pull(room, who, epoch, since, limit)
+    return {"epoch": epoch, "since": since, "server_time": now(), **page}
+
+
+@blueprint.put("/blobs/<sha256>")
+def put_photo(room: str, sha256: str):
+    """Keep a photo's bytes; a second time changes nothing."""
+    who = device()
+    store().role(room, who["keeper"])
+    _hash(sha256)
+    new = store().put_photo(room, who, sha256, body_bytes(config().photo_limit_bytes))
+    return {"sha256": sha256}, 201 if new else 200
+
+
+@blueprint.get("/blobs/<sha256>")
+def photo(room: str, sha256: str):
+    """A photo's bytes. Shown in a sandbox: it came from someone else's phone."""
+    who = device()
+    store().role(room, who["keeper"])
+    found = store().photo(room, who, _hash(sha256))
+    answer = Response(found["bytes"], content_type=found["media_type"])
+    answer.headers["Content-Security-Policy"] = "default-src 'none'; sandbox"
+    return answer
+
+
+def now() -> str:
+    """The server's time as text."""
+    return utc(store().clock())
+
+
+def _hash(text: str) -> str:
+    if not SHA256.fullmatch(text):
+        raise NotFound("A photo's address ends in 64 hexadecimal digits")
+    return text
+
+
+def _whole(name: str, least: int, most: int, default: int) -> int:
+    text = request.args.get(name)
+    if text is None:
+        return default
+    if not re.fullmatch(r"[0-9]{1,16}", text, re.ASCII) or not least <= int(text) <= most:
+        takes = f"a whole number from {least} to {most}"
+        raise InvalidInput([{"field": name, "message": f"must be {takes}", "allowed": takes}])
+    return int(text)

@@ -1,0 +1,78 @@
+"""create_app: the only place that wires. Nothing happens at import."""
+
+import gzip
+
+from flask import Flask, Response, request
+
+from limnary import errors
+from limnary.api import calc, health, openapi, people, shell, sync
+from limnary.config import Config
+from limnary.store import Store
+
+# The shell runs its own files only; photos and QR codes are blobs of its own making.
+CONTENT_SECURITY_POLICY = "; ".join(
+    [
+        "default-src 'none'",
+        "script-src 'self'",
+        "style-src 'self'",
+        "img-src 'self' blob: data:",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "manifest-src 'self'",
+        "worker-src 'self'",
+        "base-uri 'none'",
+        "form-action 'none'",
+        "frame-ancestors 'none'",
+    ]
+)
+HEADERS = {
+    "Content-Security-Policy": CONTENT_SECURITY_POLICY,
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "Permissions-Policy": "geolocation=(), microphone=()",
+    "Referrer-Policy": "no-referrer",
+    "X-Content-Type-Options": "nosniff",
+}
+WORTH_PACKING = 1000
+
+
+def create_app(config: Config | None = None) -> Flask:
+    """The WSGI app on the data that `config` names; creates and migrates what is missing."""
+    config = config or Config()
+    app = Flask("limnary", static_folder=None)
+    app.json.sort_keys = False
+    app.url_map.strict_slashes = False
+    store = Store(config.data_dir, config.clock)
+    store.prepare()
+    app.extensions |= {
+        "limnary_config": config,
+        "limnary_store": store,
+        "limnary_attempts": people.Attempts(config.join_attempts, config.join_window_s),
+    }
+    for part in (calc, openapi, sync, people, health, shell):
+        app.register_blueprint(part.blueprint)
+    errors.install(app)
+    app.after_request(_finish)
+    return app
+
+
+def _finish(answer: Response) -> Response:
+    """Headers on every answer, and gzip where it pays."""
+    for name, value in HEADERS.items():
+        answer.headers.setdefault(name, value)
+    if request.path.startswith("/api/") or answer.status_code >= 400:
+        answer.headers["Cache-Control"] = "no-store"
+    return _pack(answer)
+
+
+def _pack(answer: Response) -> Response:
+    if answer.mimetype not in ("application/json", "application/problem+json") or answer.is_streamed:
+        return answer
+    answer.vary.add("Accept-Encoding")
+    if "Content-Encoding" in answer.headers or "gzip" not in request.accept_encodings:
+        return answer
+    if answer.status_code == 304 or len(answer.get_data()) < WORTH_PACKING:
+        return answer
+    answer.set_data(gzip.compress(answer.get_data(), 6, mtime=0))
+    answer.headers["Content-Encoding"] = "gzip"
+    return answer

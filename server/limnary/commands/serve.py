@@ -1,0 +1,108 @@
+"""`limnary serve` and `limnary demo`: make the data ready, print how to get in, serve."""
+
+import argparse
+import dataclasses
+import os
+from pathlib import Path
+
+from limnary import lan, links
+from limnary.config import Config
+from limnary.serve import Address, check_port, holding, run
+from limnary.store import Store
+
+PORT = 8340
+
+
+def serve(arguments: argparse.Namespace) -> int:
+    """Serve until stopped."""
+    config = Config(data_dir=data_dir(arguments))
+    host = arguments.host or os.environ.get("LIMNARY_HOST") or ("0.0.0.0" if arguments.lan else "127.0.0.1")
+    port = arguments.port or int(os.environ.get("PORT") or PORT)
+    check_port(host, port)
+    with holding(config.data_dir):
+        config, address, certificate = _address(config, host, port, arguments.lan)
+        store = Store(config.data_dir, config.clock)
+        store.prepare()
+        _welcome(store, config.origin or address.url, arguments.demo, arguments.lan, config)
+        store.close()
+        run(config, address, certificate, arguments.access_log)
+    return 0
+
+
+def demo(arguments: argparse.Namespace) -> int:
+    """Fill the invented fish room without serving it."""
+    from limnary.demo import fill
+
+    config = Config(data_dir=data_dir(arguments))
+    with holding(config.data_dir):
+        store = Store(config.data_dir, config.clock)
+        store.prepare()
+        room = fill(store)
+        store.close()
+    print(f"The invented fish room is in {config.data_dir} (room {room.room}); serve it with: limnary serve --demo")
+    return 0
+
+
+def data_dir(arguments: argparse.Namespace) -> Path:
+    """The folder asked for, else the usual one; the demo keeps apart from a keeper's own records."""
+    if arguments.data:
+        return Path(arguments.data)
+    usual = Config().data_dir
+    apart = getattr(arguments, "demo", False) and not os.environ.get("LIMNARY_DATA")
+    return usual / "demo" if apart else usual
+
+
+def _address(config: Config, host: str, port: int, on_lan: bool) -> tuple[Config, Address, tuple[Path, Path] | None]:
+    if not on_lan:
+        shown = "localhost" if host in ("0.0.0.0", "::", "127.0.0.1") else host
+        return config, Address(host, port, f"http://{shown}:{port}"), None
+    here = lan.home_address()
+    authority, certificate, key = lan.certificates(config.data_dir / "lan", here)
+    return (
+        dataclasses.replace(config, authority=authority),
+        Address(host, port, f"https://{here}:{port}"),
+        (certificate, key),
+    )
+
+
+def _welcome(store: Store, origin: str, with_demo: bool, on_lan: bool, config: Config) -> None:
+    print(f"Limnary is at {origin}", flush=True)
+    print(f"Data folder: {config.data_dir.resolve()}")
+    shown = []
+    if with_demo:
+        from limnary.demo import fill
+
+        filled = fill(store)
+        shown = [links.keeper_link(store, origin, filled.room, keeper, name) for keeper, name in filled.keepers.items()]
+        print("The fish room shown is invented; nothing in it was measured.")
+    else:
+        first = links.owner_link(store, origin)
+        shown = [first] if first else []
+        if not first:
+            print("A new phone: open Room on a phone that is in, or run `limnary invite --owner`.")
+    for link in shown:
+        print(f"\nOpen this link once, as {link.whose}:\n  {link.url}")
+        print(links.qr_text(link.url), end="")
+    if on_lan:
+        print(_trust(config.authority, origin))
+    elif shown:
+        print("\nThis address works on this computer. For phones on the home network start with --lan.")
+    print("\nStop with Ctrl-C.", flush=True)
+
+
+def _trust(authority: Path, origin: str) -> str:
+    return f"""
+HTTPS on the home network, and what it asks of you
+  A phone works offline with this app only over HTTPS, and no public authority vouches for a home
+  address. So this computer made its own certificate authority. Until a phone trusts it, the phone warns
+  and does not work offline. Whoever holds the authority's key ({authority.with_suffix(".key")})
+  could pose as any address in your home network to that phone, but not as any site on the internet: the
+  authority may sign for home addresses and .local names only. Keep the key here; remove the authority
+  from a phone that no longer uses this server.
+  1. On the phone open {origin}/authority.crt (accept the warning once), or copy {authority} to it.
+  2. Compare its SHA-256 fingerprint before trusting it:
+     {lan.fingerprint(authority)}
+  3. Trust it. Android: Settings, Security, Encryption and credentials, Install a certificate, CA certificate.
+     iPhone and iPad: Settings, Profile downloaded, Install; then General, About, Certificate Trust Settings.
+  4. Then open the link above. The server's own certificate lasts {lan.CERTIFICATE_DAYS} days;
+     each start renews it."""

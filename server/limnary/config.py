@@ -1,0 +1,43 @@
+"""Settings: where the data lies, what the clock says, and how much one request may carry."""
+
+import os
+import time
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from pathlib import Path
+
+CHECKOUT = Path(__file__).resolve().parents[2]
+
+
+def default_data_dir() -> Path:
+    """$LIMNARY_DATA, else server/data of a checkout, else the user's own data folder."""
+    if os.environ.get("LIMNARY_DATA"):
+        return Path(os.environ["LIMNARY_DATA"])
+    if (CHECKOUT / "pyproject.toml").is_file():
+        return CHECKOUT / "server" / "data"
+    return Path(os.environ.get("XDG_DATA_HOME") or Path.home() / ".local" / "share") / "limnary"
+
+
+def wall_clock() -> int:
+    """Milliseconds since 1970, UTC."""
+    return time.time_ns() // 1_000_000
+
+
+@dataclass(frozen=True)
+class Config:
+    """Everything `create_app` needs to know.
+
+    origin: what links start with, such as https://fish.example; None takes it from each request.
+    authority: the certificate that phones on the home network are asked to trust, if there is one.
+    """
+
+    data_dir: Path = field(default_factory=default_data_dir)
+    clock: Callable[[], int] = wall_clock
+    origin: str | None = field(default_factory=lambda: os.environ.get("LIMNARY_ORIGIN") or None)
+    authority: Path | None = None
+    json_limit_bytes: int = 1_000_000
+    unpacked_limit_bytes: int = 8_000_000
+    photo_limit_bytes: int = 10_000_000
+    # So many wrong join secrets from one address in so many seconds, then 429.
+    join_attempts: int = 10
+    join_window_s: int = 600

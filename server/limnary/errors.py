@@ -1,0 +1,169 @@
+"""Every error the API answers: one tree, one handler, one shape (RFC 9457, application/problem+json).
+
+LimnaryError                    500 internal
+├── BadRequest                  400 bad-request
+├── KeyRefused                  401 key-unknown, key-revoked
+├── NotAllowed                  403 not-allowed
+├── NotFound                    404 not-found
+├── Conflict                    409 conflict
+│   ├── EpochChanged            409 epoch-changed (`epoch`)
+│   └── LastOwner               409 last-owner
+├── MembershipEnded             410 membership-ended
+├── InviteSpent                 410 invite-spent
+├── TooLarge                    413 too-large
+├── WrongMedia                  415 media-type
+├── Invalid                     422 invalid (`errors`)
+├── SchemaUnknown               426 schema (`oldest`, `newest`)
+├── TooManyAttempts             429 too-many-attempts
+└── StorageFull                 507 storage-full
+
+`type` is `/problems/NAME` and never changes; the words may.
+"""
+
+import logging
+import sqlite3
+
+from flask import Flask, Response, json
+from werkzeug.exceptions import HTTPException
+
+from limnary.contracts import InvalidInput, UnknownCalculation
+
+log = logging.getLogger("limnary")
+
+
+class LimnaryError(Exception):
+    """Something the caller is told about. `extra` holds further members of the problem."""
+
+    status = 500
+    name = "internal"
+    title = "Something went wrong on the server"
+
+    def __init__(self, detail: str = "", headers: dict[str, str] | None = None, **extra):
+        super().__init__(detail or self.title)
+        self.detail = detail
+        self.headers = headers or {}
+        self.extra = extra
+
+
+class BadRequest(LimnaryError):
+    status, name, title = 400, "bad-request", "The request cannot be read"
+
+
+class KeyRefused(LimnaryError):
+    status, name, title = 401, "key-unknown", "This phone's key is not known here"
+
+    def __init__(self, detail: str = "", *, revoked: bool = False):
+        super().__init__(detail, headers={"WWW-Authenticate": 'Bearer realm="limnary"'})
+        if revoked:
+            self.name, self.title = "key-revoked", "This phone's key was revoked"
+
+
+class NotAllowed(LimnaryError):
+    status, name, title = 403, "not-allowed", "Your role in this room does not allow that"
+
+
+class NotFound(LimnaryError):
+    status, name, title = 404, "not-found", "There is nothing here"
+
+
+class Conflict(LimnaryError):
+    status, name, title = 409, "conflict", "This does not fit what is stored"
+
+
+class EpochChanged(Conflict):
+    name, title = "epoch-changed", "The room was restored from a backup: pull it from the start"
+
+
+class LastOwner(Conflict):
+    name, title = "last-owner", "A room needs an owner: make someone else an owner first"
+
+
+class MembershipEnded(LimnaryError):
+    status, name, title = 410, "membership-ended", "Your membership of this room has ended"
+
+
+class InviteSpent(LimnaryError):
+    status, name, title = 410, "invite-spent", "This invitation was used, withdrawn or is too old: ask for a new one"
+
+
+class TooLarge(LimnaryError):
+    status, name, title = 413, "too-large", "The request is too large"
+
+
+class WrongMedia(LimnaryError):
+    status, name, title = 415, "media-type", "This kind of content is not taken here"
+
+
+class Invalid(LimnaryError):
+    status, name, title = 422, "invalid", "The input is not allowed"
+
+    def __init__(self, errors: list[dict]):
+        super().__init__(said(errors), errors=errors)
+
+
+class SchemaUnknown(LimnaryError):
+    status, name, title = 426, "schema", "The app on this phone and the server are of different ages: reload the app"
+
+
+class TooManyAttempts(LimnaryError):
+    status, name, title = 429, "too-many-attempts", "Too many attempts: wait a little"
+
+
+class StorageFull(LimnaryError):
+    status, name, title = 507, "storage-full", "The server's disk is full: nothing of this request was stored"
+
+
+def said(errors: list[dict]) -> str:
+    """The errors as one sentence, for those who read only `detail`."""
+    return "; ".join(f"{e['field']} {e['message']}".strip() for e in errors)
+
+
+def problem(status: int, name: str, title: str, detail: str = "", headers: dict | None = None, **extra) -> Response:
+    """One problem as a response."""
+    body = {"type": f"/problems/{name}", "title": title, "status": status}
+    if detail:
+        body["detail"] = detail
+    answer = Response(json.dumps({**body, **extra}), status=status, content_type="application/problem+json")
+    answer.headers.update(headers or {})
+    return answer
+
+
+def install(app: Flask) -> None:
+    """Make every error of `app` a problem."""
+    app.register_error_handler(Exception, _answer)
+
+
+_HTTP_NAMES = {
+    400: ("bad-request", "The request cannot be read"),
+    404: ("not-found", "There is nothing here"),
+    405: ("method-not-allowed", "This address does not take that method"),
+    413: ("too-large", "The request is too large"),
+    415: ("media-type", "This kind of content is not taken here"),
+}
+
+
+def _answer(error: Exception) -> Response:
+    if isinstance(error, LimnaryError):
+        return problem(error.status, error.name, error.title, error.detail, error.headers, **error.extra)
+    if isinstance(error, InvalidInput):
+        return _answer(Invalid(error.errors))
+    if isinstance(error, UnknownCalculation):
+        return _answer(NotFound(f"There is no calculation named {error.args[0]!r}; GET /api/v1/calc lists them"))
+    if isinstance(error, sqlite3.OperationalError) and _is_full(error):
+        return _answer(StorageFull())
+    if isinstance(error, HTTPException):
+        return _http(error)
+    log.exception("an error nobody foresaw")
+    return problem(500, "internal", LimnaryError.title, "It has been written to the server's log.")
+
+
+def _http(error: HTTPException) -> Response:
+    if error.code is not None and error.code < 400:
+        return error.get_response()  # a redirect
+    name, title = _HTTP_NAMES.get(error.code, (f"http-{error.code}", error.name))
+    headers = {k: v for k, v in error.get_headers() if k in ("Allow", "Retry-After")}
+    return problem(error.code or 500, name, title, "", headers)
+
+
+def _is_full(error: sqlite3.OperationalError) -> bool:
+    return error.sqlite_errorcode & 0xFF in (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR)

@@ -1,0 +1,56 @@
+"""Ids, keys and times of the server: UUID version 7 (RFC 9562, section 5.7), random secrets, UTC text."""
+
+import hashlib
+import secrets
+from datetime import UTC, datetime
+
+
+def uuid7(ms: int) -> str:
+    """48 bits of milliseconds, then 74 random bits; 36 characters, lower case."""
+    value = (ms & (1 << 48) - 1) << 80 | 0x7 << 76 | secrets.randbits(12) << 64 | 0b10 << 62 | secrets.randbits(62)
+    text = f"{value:032x}"
+    return "-".join((text[:8], text[8:12], text[12:16], text[16:20], text[20:]))
+
+
+def new_key() -> str:
+    """A device key: 256 random bits as 43 characters."""
+    return secrets.token_urlsafe(32)
+
+
+def new_secret() -> str:
+    """An invitation's secret: 192 random bits as 32 characters."""
+    return secrets.token_urlsafe(24)
+
+
+def new_epoch() -> str:
+    """An epoch: never twice the same, so a room restored twice from one backup shows it."""
+    return secrets.token_hex(8)
+
+
+def new_room_id() -> str:
+    """Random from the first character on, because a room's folder is its first two."""
+    return secrets.token_hex(16)
+
+
+def digest(secret: str) -> str:
+    """What is stored of a key or a secret: its SHA-256. Both are random, so no salt is needed."""
+    return hashlib.sha256(secret.encode("utf-8", "surrogatepass")).hexdigest()
+
+
+def utc(ms: int) -> str:
+    """Milliseconds since 1970 as `YYYY-MM-DDTHH:MM:SS.mmmZ`.
+
+    >>> utc(0)
+    '1970-01-01T00:00:00.000Z'
+    """
+    moment = datetime.fromtimestamp(ms // 1000, UTC)
+    return f"{moment:%Y-%m-%dT%H:%M:%S}.{ms % 1000:03d}Z"
+
+
+def ms_of(text: str) -> int:
+    """The reverse of `utc`.
+
+    >>> ms_of("1970-01-01T00:00:01.250Z")
+    1250
+    """
+    return round(datetime.fromisoformat(text).timestamp() * 1000)

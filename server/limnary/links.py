@@ -1,0 +1,52 @@
+"""Links and QR codes for the terminal: how the first phone gets in."""
+
+import io
+from dataclasses import dataclass
+
+import segno
+
+from limnary.store import Store, people
+
+FIRST_ROOM = "Fish room"
+OWNER_HOURS = 24 * 7
+
+
+@dataclass(frozen=True)
+class Link:
+    """One invitation ready to show."""
+
+    whose: str
+    url: str
+
+
+def owner_link(store: Store, origin: str) -> Link | None:
+    """A link for the first owner, as long as some room has none; makes the first room if there is none at all."""
+    with store.files.reading(store.files.people) as db:
+        rooms = db.execute("SELECT id, name FROM rooms ORDER BY made_at").fetchall()
+        ownerless = [room for room in rooms if not _has_owner(db, room["id"])]
+    if rooms and not ownerless:
+        return None
+    room = dict(ownerless[0]) if rooms else store.new_room(FIRST_ROOM)
+    return Link(f"the owner of {room['name']}", f"{origin}/join#{_server_invite(store, room['id'], 'owner')}")
+
+
+def keeper_link(store: Store, origin: str, room: str, keeper: str, name: str) -> Link:
+    """A link that adds one more phone of someone who is in the room already."""
+    return Link(name, f"{origin}/join#{_server_invite(store, room, 'keeper', keeper)}")
+
+
+def _server_invite(store: Store, room: str, role: str, keeper: str | None = None) -> str:
+    with store.files.writing(store.files.people) as db:
+        people.withdraw_start_invites(db, room, keeper, store.clock())
+        return people.add_invite(db, room, role, OWNER_HOURS, people.SERVER, store.clock(), keeper)["secret"]
+
+
+def _has_owner(db, room: str) -> bool:
+    return any(member["role"] == "owner" for member in people.people_in(db, room))
+
+
+def qr_text(url: str) -> str:
+    """The QR code of a link in the terminal's characters."""
+    out = io.StringIO()
+    segno.make(url, error="l").terminal(out=out, compact=True)
+    return out.getvalue()

@@ -1,0 +1,129 @@
+"""Checks of ops: the envelope of each write, its fields by shared_schema/records, and who may write the kind."""
+
+import json
+import math
+import re
+from functools import cache
+
+from marshmallow import Schema
+
+from limnary.contracts import InvalidInput, allowed, load, schema_of
+from limnary.schema_files import messages, read_folder
+from limnary.store.stamps import is_stamp
+
+ID = re.compile(r"[A-Za-z0-9_-]{8,64}", re.ASCII)
+TYPES = ("put", "del", "restore")
+# An open object (a tank's measures) is kept as it came, within these bounds.
+OPEN_CHARACTERS = 8_000
+OPEN_DEPTH = 6
+
+
+class Refused(Exception):
+    """One op that is not applied: `status` is forbidden or invalid, `reason` a stable word."""
+
+    def __init__(self, status: str, reason: str, errors: list[dict] | None = None):
+        super().__init__(reason)
+        self.status, self.reason, self.errors = status, reason, errors or []
+
+
+def kinds() -> dict[str, dict]:
+    """Every record kind by name."""
+    return read_folder("records")
+
+
+def is_id(value: object) -> bool:
+    """Whether `value` may name an op or a record."""
+    return isinstance(value, str) and ID.fullmatch(value) is not None
+
+
+def versions() -> dict[str, list[int]]:
+    """For each kind the oldest and the newest schema taken here. Kinds only gain optional fields."""
+    return {name: [kind.get("oldest_schema", 1), kind["schema"]] for name, kind in kinds().items()}
+
+
+def unknown_schema(ops: list[dict]) -> str | None:
+    """The kind of the first op written by a schema that is not known here, if any."""
+    known = versions()
+    for op in ops:
+        bounds, schema = known.get(op.get("kind")) if isinstance(op.get("kind"), str) else None, op.get("schema")
+        if bounds and type(schema) is int and not bounds[0] <= schema <= bounds[1]:
+            return op["kind"]
+    return None
+
+
+def check_envelope(op: dict, role: str) -> dict:
+    """The kind of a well-formed op that this role may write; Refused if it is neither."""
+    errors = list(_envelope_errors(op))
+    if errors:
+        raise Refused("invalid", "envelope", errors)
+    kind = kinds()[op["kind"]]
+    if role not in kind["written_by"]:
+        raise Refused("forbidden", "role")
+    return kind
+
+
+def check_fields(kind: dict, fields: dict, new: bool) -> dict:
+    """The fields of a put, checked; a null empties an optional field. Refused names each wrong one."""
+    by_name = {spec["name"]: spec for spec in kind["fields"]}
+    emptied = {name for name, value in fields.items() if value is None and _may_empty(by_name.get(name))}
+    given = {name: value for name, value in fields.items() if name not in emptied}
+    try:
+        values = load(_schema(kind["kind"]), kind["fields"], given, partial=not new)
+    except InvalidInput as bad:
+        raise Refused("invalid", "fields", bad.errors) from bad
+    errors = [error for name in values if by_name[name].get("open") for error in _open_errors(name, values[name])]
+    if errors:
+        raise Refused("invalid", "fields", errors)
+    return {**values, **dict.fromkeys(emptied)}
+
+
+@cache
+def _schema(kind: str) -> Schema:
+    return schema_of(kinds()[kind]["fields"], kind)
+
+
+def _may_empty(spec: dict | None) -> bool:
+    return spec is not None and not spec.get("required")
+
+
+def _envelope_errors(op: dict):
+    names = ("op", "kind", "id", "type", "fields", "stamp", "schema")
+    if not isinstance(op.get("kind"), str) or op["kind"] not in kinds():
+        yield _wrong("kind", messages()["not_choice"], ", ".join(kinds()))
+    if not is_id(op.get("id")):
+        yield _wrong("id", messages()["not_text"], "8 to 64 letters, digits, - or _")
+    if op.get("type") not in TYPES:
+        yield _wrong("type", messages()["not_choice"], ", ".join(TYPES))
+    if not is_stamp(op.get("stamp")):
+        yield _wrong("stamp", messages()["not_text"], "13 digits, 5 digits, device, as in 1767225600000-00000-phone")
+    if type(op.get("schema")) is not int:
+        yield _wrong("schema", messages()["not_integer"], "a whole number")
+    fields = op.get("fields")
+    if op.get("type") == "put" and not isinstance(fields, dict):
+        yield _wrong("fields", messages()["not_object"], "an object with the kind's fields")
+    if op.get("type") in ("del", "restore") and fields not in (None, {}):
+        yield _wrong("fields", messages()["unknown"], "no fields: only a put carries them")
+    for name in op:
+        if name not in names:
+            yield _wrong(name, messages()["unknown"], ", ".join(names))
+
+
+def _wrong(field: str, message: str, takes: str) -> dict:
+    return {"field": field, "message": message.format(choices=takes), "allowed": takes}
+
+
+def _open_errors(name: str, value: dict):
+    takes = allowed({"type": "text", "max_length": OPEN_CHARACTERS}).replace("text", "an object", 1)
+    if not _finite(value, OPEN_DEPTH):
+        yield {"field": name, "message": messages()["not_finite"], "allowed": f"finite numbers, {OPEN_DEPTH} levels"}
+    elif len(json.dumps(value)) > OPEN_CHARACTERS:
+        yield {"field": name, "message": messages()["text_length"].format(min=2, max=OPEN_CHARACTERS), "allowed": takes}
+
+
+def _finite(value: object, depth: int) -> bool:
+    if isinstance(value, float):
+        return math.isfinite(value)
+    if isinstance(value, dict | list):
+        inner = value.values() if isinstance(value, dict) else value
+        return depth > 0 and all(_finite(entry, depth - 1) for entry in inner)
+    return True

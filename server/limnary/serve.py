@@ -1,0 +1,94 @@
+"""Starts the server: data made ready once, links printed, then gunicorn with one worker of eight threads."""
+
+import fcntl
+import os
+import socket
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+from limnary.config import Config
+
+THREADS = 8
+
+
+class CannotStart(Exception):
+    """Why the server does not start, in words for the terminal."""
+
+
+@dataclass(frozen=True)
+class Address:
+    """Where the server listens, and what people type."""
+
+    host: str
+    port: int
+    url: str
+
+
+@contextmanager
+def holding(folder: Path) -> Iterator[None]:
+    """Keep other servers and restores off this data folder for as long as it is held."""
+    folder.mkdir(parents=True, exist_ok=True, mode=0o700)
+    with (folder / ".lock").open("w") as lock:
+        try:
+            fcntl.flock(lock, fcntl.LOCK_EX | fcntl.LOCK_NB)
+        except OSError:
+            raise CannotStart(f"Another Limnary server is using {folder}: stop it first") from None
+        yield
+
+
+def check_port(host: str, port: int) -> None:
+    """CannotStart if the port cannot be had."""
+    family = socket.AF_INET6 if ":" in host else socket.AF_INET
+    with socket.socket(family, socket.SOCK_STREAM) as probe:
+        probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        try:
+            probe.bind((host, port))
+        except OSError as bad:
+            raise CannotStart(
+                f"Port {port} on {host} cannot be used ({bad.strerror}): choose another with --port"
+            ) from None
+
+
+def run(
+    config: Config, address: Address, certificate: tuple[Path, Path] | None = None, access_log: bool = False
+) -> None:
+    """Serve until SIGTERM or Ctrl-C. Create and migrate before this is called."""
+    from gunicorn.app.base import BaseApplication
+
+    class Server(BaseApplication):
+        def load_config(self):
+            for name, value in _settings(address, certificate, access_log).items():
+                self.cfg.set(name, value)
+
+        def load(self):
+            from limnary.app import create_app
+
+            return create_app(config)
+
+    sys.argv = sys.argv[:1]  # gunicorn would read the rest as its own
+    os.environ.pop("GUNICORN_CMD_ARGS", None)
+    Server().run()
+
+
+def _settings(address: Address, certificate: tuple[Path, Path] | None, access_log: bool) -> dict:
+    host = f"[{address.host}]" if ":" in address.host else address.host
+    settings = {
+        "bind": f"{host}:{address.port}",
+        "worker_class": "gthread",
+        "workers": 1,
+        "threads": THREADS,
+        "timeout": 60,
+        "graceful_timeout": 5,
+        "keepalive": 5,
+        "loglevel": "warning",
+        "proc_name": "limnary",
+    }
+    if access_log:
+        # No header and no query is written: the cursor says nothing, a key must never be there.
+        settings |= {"accesslog": "-", "access_log_format": "%(h)s %(t)s %(m)s %(U)s %(s)s %(B)s %(M)sms"}
+    if certificate:
+        settings |= {"certfile": str(certificate[0]), "keyfile": str(certificate[1])}
+    return settings

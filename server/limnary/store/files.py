@@ -1,0 +1,133 @@
+"""Opens the SQLite files, migrates them, and lets one writer at a time through."""
+
+import sqlite3
+import threading
+from collections import OrderedDict
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from sqlite_utils import Database, Migrations
+
+from limnary.store.migrations import PEOPLE, ROOM
+
+# A writer kept open spares a checkpoint at each close; more rooms than this at once are rare.
+WRITERS_KEPT = 32
+WAIT_S = 10.0
+
+
+class Files:
+    """All SQLite files below one folder. Safe between threads; each process has its own."""
+
+    def __init__(self, folder: Path):
+        self.folder = Path(folder)
+        self._lock = threading.RLock()
+        self._writers: OrderedDict[Path, sqlite3.Connection] = OrderedDict()
+
+    @property
+    def people(self) -> Path:
+        return self.folder / "people.sqlite"
+
+    def room(self, room: str) -> Path:
+        """The file of one room; its folder is the id's first two characters."""
+        return self.folder / "rooms" / room[:2] / f"{room}.sqlite"
+
+    def rooms(self) -> list[Path]:
+        """Every room's file."""
+        return sorted((self.folder / "rooms").glob("??/*.sqlite"))
+
+    def prepare(self) -> None:
+        """Create and migrate everything. Run once, before any worker starts: two processes that
+        switch a new file to WAL at the same moment fail with "database is locked"."""
+        self.folder.mkdir(parents=True, exist_ok=True, mode=0o700)
+        migrate(self.people, PEOPLE)
+        for path in self.rooms():
+            migrate(path, ROOM)
+
+    def prepare_room(self, room: str) -> None:
+        """Create the file of a new room."""
+        path = self.room(room)
+        path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+        migrate(path, ROOM)
+
+    @property
+    @contextmanager
+    def alone(self) -> Iterator[None]:
+        """The write lock, for work that spans several files."""
+        with self._lock:
+            yield
+
+    @contextmanager
+    def writing(self, path: Path) -> Iterator[sqlite3.Connection]:
+        """One transaction on one file: committed at the end, rolled back on any error."""
+        with self._lock:
+            connection = self._writer(path)
+            try:
+                connection.execute("BEGIN IMMEDIATE")
+                yield connection
+                commit(connection)
+            except BaseException:
+                self._undo(path, connection)
+                raise
+
+    @contextmanager
+    def reading(self, path: Path) -> Iterator[sqlite3.Connection]:
+        """One consistent view of one file."""
+        connection = connect(path)
+        try:
+            connection.execute("BEGIN")
+            yield connection
+        finally:
+            connection.close()
+
+    def close(self) -> None:
+        """Close the kept writers."""
+        with self._lock:
+            while self._writers:
+                self._writers.popitem()[1].close()
+
+    def _writer(self, path: Path) -> sqlite3.Connection:
+        if path in self._writers:
+            self._writers.move_to_end(path)
+            return self._writers[path]
+        while len(self._writers) >= WRITERS_KEPT:
+            self._writers.popitem(last=False)[1].close()
+        self._writers[path] = connect(path)
+        return self._writers[path]
+
+    def _undo(self, path: Path, connection: sqlite3.Connection) -> None:
+        try:
+            if connection.in_transaction:
+                connection.rollback()
+        except sqlite3.Error:
+            # A full disk may spoil even the rollback; a fresh connection recovers from the log.
+            self._writers.pop(path, None)
+            connection.close()
+
+
+def commit(connection: sqlite3.Connection) -> None:
+    """The only place that makes anything durable."""
+    connection.commit()
+
+
+def connect(path: Path) -> sqlite3.Connection:
+    """A connection to an existing file, without autocommit magic."""
+    uri = f"{path.resolve().as_uri()}?mode=rw"
+    connection = sqlite3.connect(uri, uri=True, timeout=WAIT_S, isolation_level=None, check_same_thread=False)
+    connection.row_factory = sqlite3.Row
+    connection.execute("PRAGMA foreign_keys=ON")
+    connection.execute("PRAGMA synchronous=FULL")
+    return connection
+
+
+def migrate(path: Path, migrations: Migrations) -> None:
+    """Bring one file to the newest shape; each step and its record share a transaction."""
+    raw = sqlite3.connect(path, timeout=WAIT_S)
+    try:
+        path.chmod(0o600)
+        raw.execute("PRAGMA journal_mode=WAL")
+        raw.execute("PRAGMA synchronous=FULL")
+        migrations.apply(Database(raw))
+        raw.commit()
+    finally:
+        raw.close()

@@ -1,0 +1,106 @@
+"""The tables and how they came to be: named steps, applied once each, never edited after release."""
+
+from sqlite_utils import Database, Migrations
+
+PEOPLE = Migrations("people")
+ROOM = Migrations("room")
+
+
+@PEOPLE()
+def keepers_devices_rooms(db: Database) -> None:
+    """Who may come in. Keys and secrets are stored as SHA-256 only."""
+    db["keepers"].create({"id": str, "name": str, "made_at": str}, pk="id", not_null={"name", "made_at"})
+    db["devices"].create(
+        {
+            "id": str,
+            "keeper": str,
+            "name": str,
+            "key_hash": str,
+            "made_at": str,
+            "last_seen": str,
+            "revoked_at": str,
+            "revoked_by": str,
+        },
+        pk="id",
+        not_null={"keeper", "name", "key_hash", "made_at"},
+        foreign_keys=[("keeper", "keepers", "id")],
+    )
+    db["devices"].create_index(["key_hash"], unique=True)
+    db["devices"].create_index(["keeper"])
+    db["rooms"].create({"id": str, "name": str, "made_at": str}, pk="id", not_null={"name", "made_at"})
+    db["memberships"].create(
+        {"room": str, "keeper": str, "role": str, "since": str, "ended_at": str, "ended_by": str},
+        pk=("room", "keeper"),
+        not_null={"role", "since"},
+        foreign_keys=[("room", "rooms", "id"), ("keeper", "keepers", "id")],
+    )
+    db["memberships"].create_index(["keeper"])
+    db["invites"].create(
+        {
+            "id": str,
+            "room": str,
+            "role": str,
+            "keeper": str,
+            "secret_hash": str,
+            "made_by": str,
+            "made_at": str,
+            "expires_at": str,
+            "used_at": str,
+            "used_by": str,
+            "withdrawn_at": str,
+        },
+        pk="id",
+        not_null={"room", "role", "secret_hash", "made_at", "expires_at"},
+        foreign_keys=[("room", "rooms", "id"), ("keeper", "keepers", "id"), ("used_by", "devices", "id")],
+    )
+    db["invites"].create_index(["secret_hash"], unique=True)
+    db["invites"].create_index(["room"])
+
+
+@ROOM()
+def records_ops_photos(db: Database) -> None:
+    """`records`: what pull answers. `ops`: every write ever acknowledged, so an overwritten value is not lost."""
+    db["meta"].create({"key": str, "value": str}, pk="key", not_null={"value"})
+    db["records"].create(
+        {
+            "id": str,
+            "kind": str,
+            "seq": int,
+            "fields": str,
+            "stamps": str,
+            "deleted": str,
+            "restored": str,
+            "made_by": str,
+            "made_at": str,
+            "changed_by": str,
+            "changed_at": str,
+        },
+        pk="id",
+        not_null={"kind", "seq", "fields", "stamps", "made_by", "made_at", "changed_by", "changed_at"},
+    )
+    db["records"].create_index(["seq"], unique=True)
+    db["ops"].create(
+        {
+            "op": str,
+            "kind": str,
+            "id": str,
+            "type": str,
+            "fields": str,
+            "stamp": str,
+            "schema": int,
+            "keeper": str,
+            "device": str,
+            "at": str,
+            "result": str,
+        },
+        pk="op",
+        not_null={"kind", "id", "type", "stamp", "keeper", "at", "result"},
+    )
+    db["ops"].create_index(["id"])
+    # Names of people who wrote records that came in an archive and have no key here.
+    db["authors"].create({"id": str, "name": str}, pk="id", not_null={"name"})
+    db["photos"].create(
+        {"sha256": str, "media_type": str, "bytes": bytes, "made_by": str, "made_at": str},
+        pk="sha256",
+        not_null={"media_type", "bytes", "made_at"},
+    )

@@ -1,0 +1,247 @@
+"""The store as the API sees it: each method is one whole step, committed when it returns."""
+
+import contextlib
+import sqlite3
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+from limnary.errors import Invalid, NotFound, SchemaUnknown
+from limnary.ids import digest, new_key, new_room_id, utc
+from limnary.records import unknown_schema, versions
+from limnary.schema_files import messages
+from limnary.store import change_log, people, photos
+from limnary.store.files import Files
+
+
+class Store:
+    """Rooms and people below one folder. `clock` answers milliseconds since 1970."""
+
+    def __init__(self, folder: Path, clock: Callable[[], int]):
+        self.files, self.clock = Files(folder), clock
+
+    def prepare(self) -> None:
+        """Create and migrate; see Files.prepare."""
+        self.files.prepare()
+
+    def close(self) -> None:
+        self.files.close()
+
+    def check(self) -> None:
+        """Raise if the data cannot be read."""
+        with self.files.reading(self.files.people) as db:
+            db.execute("SELECT count(*) FROM rooms").fetchone()
+
+    # Who
+
+    def identify(self, key: str) -> dict:
+        """The device that holds this key; notes, at most once a minute, that it was here."""
+        with self.files.reading(self.files.people) as db:
+            device = people.device_of_key(db, key)
+        if utc(self.clock() - people.SEEN_EVERY_MS) > (device["last_seen"] or ""):
+            # Merely a courtesy: a full disk must not stop anyone from reading.
+            with contextlib.suppress(sqlite3.OperationalError), self.files.writing(self.files.people) as db:
+                people.saw(db, device["id"], self.clock())
+        return device
+
+    def role(self, room: str, keeper: str) -> str:
+        """The keeper's role in the room; NotFound or MembershipEnded."""
+        with self.files.reading(self.files.people) as db:
+            return people.role_in(db, room, keeper)
+
+    def rooms_of(self, keeper: str) -> list[dict]:
+        """The keeper's rooms with role and epoch."""
+        with self.files.reading(self.files.people) as db:
+            rooms = people.rooms_of(db, keeper)
+        return [{**room, "epoch": self.epoch(room["id"])} for room in rooms]
+
+    def epoch(self, room: str) -> str:
+        """The room's epoch."""
+        with self._room(room) as db:
+            return change_log.epoch_of(db)
+
+    # Rooms and people
+
+    def new_room(self, name: str, owner: str | None = None) -> dict:
+        """A room, with its first owner if there is one yet."""
+        room = new_room_id()
+        with self.files.alone:
+            self.files.prepare_room(room)
+            with self.files.writing(self.files.room(room)) as db:
+                epoch = change_log.found(db)
+            with self.files.writing(self.files.people) as db:
+                people.add_room(db, room, name, self.clock())
+                if owner:
+                    people.add_member(db, room, owner, "owner", self.clock())
+        return {"id": room, "name": name, "role": "owner", "epoch": epoch}
+
+    def rename_room(self, room: str, by: str, name: str) -> None:
+        with self.files.writing(self.files.people) as db:
+            people.owner_only(db, room, by)
+            db.execute("UPDATE rooms SET name = ? WHERE id = ?", [name, room])
+
+    def people_in(self, room: str, by: str) -> list[dict]:
+        with self.files.reading(self.files.people) as db:
+            people.role_in(db, room, by)
+            return people.people_in(db, room)
+
+    def set_role(self, room: str, by: str, keeper: str, role: str) -> None:
+        with self.files.writing(self.files.people) as db:
+            people.owner_only(db, room, by)
+            people.set_role(db, room, _member(db, room, keeper), role)
+
+    def end_member(self, room: str, by: str, keeper: str) -> None:
+        with self.files.writing(self.files.people) as db:
+            if keeper != by:
+                people.owner_only(db, room, by)
+                _member(db, room, keeper)
+            people.end_member(db, room, keeper, by, self.clock())
+
+    def invite(self, room: str, by: str, role: str, hours: float, keeper: str | None = None) -> dict:
+        with self.files.writing(self.files.people) as db:
+            # Anyone may add one more phone of their own; all else is the owner's.
+            if keeper is None or keeper != by:
+                people.owner_only(db, room, by)
+            if keeper is not None and keeper != by:
+                _member(db, room, keeper)
+            return people.add_invite(db, room, role, hours, by, self.clock(), keeper)
+
+    def open_invites(self, room: str, by: str) -> list[dict]:
+        with self.files.reading(self.files.people) as db:
+            people.owner_only(db, room, by)
+            return people.open_invites(db, room, self.clock())
+
+    def withdraw_invite(self, room: str, by: str, invite: str) -> None:
+        with self.files.writing(self.files.people) as db:
+            people.owner_only(db, room, by)
+            people.withdraw_invite(db, room, invite, self.clock())
+
+    def revoke_device(self, by: str, device: str) -> None:
+        with self.files.writing(self.files.people) as db:
+            people.revoke_device(db, device, by, self.clock())
+
+    def join(self, secret: str, held: dict | None, keeper_name: str | None, device_name: str, key: str | None) -> dict:
+        """Enter a room by an invitation; `held` is the device that already has a key.
+
+        A phone that lost the answer may ask again: the same `key` (or the same held device) and the
+        same secret give the same answer, and the invitation counts once.
+        """
+        with self.files.alone:
+            with self.files.writing(self.files.people) as db:
+                joined = _join(db, secret, held, keeper_name, device_name, key, self.clock())
+            return {**joined, "epoch": self.epoch(joined["room"]["id"])}
+
+    # Records
+
+    def push(self, room: str, device: dict, epoch: str, ops: list[dict]) -> list[dict]:
+        """One result an op. Membership cannot change between its check and the commit: one lock."""
+        with self.files.alone:
+            role = self.role(room, device["keeper"])
+            kind = unknown_schema(ops)
+            if kind:
+                oldest, newest = versions()[kind]
+                raise SchemaUnknown(kind=kind, oldest=oldest, newest=newest)
+            with self._writing_room(room) as db:
+                change_log.check_epoch(db, epoch)
+                author = change_log.Author(device["keeper"], device["id"], role)
+                return change_log.push(db, ops, author, self.clock())
+
+    def pull(self, room: str, device: dict, epoch: str, since: int, limit: int) -> dict:
+        """A page of rows, with the names of all who wrote any."""
+        self.role(room, device["keeper"])
+        with self._room(room) as db:
+            change_log.check_epoch(db, epoch)
+            page = change_log.pull(db, since, limit)
+            authors = {row["id"]: row["name"] for row in db.execute("SELECT id, name FROM authors")}
+        with self.files.reading(self.files.people) as db:
+            return {**page, "people": {**authors, **people.names_in(db, room)}}
+
+    # Photos
+
+    def put_photo(self, room: str, device: dict, sha256: str, data: bytes) -> bool:
+        """Keep a photo; False if it was here already."""
+        with self.files.alone:
+            photos.may_write(self.role(room, device["keeper"]))
+            with self._writing_room(room) as db:
+                return photos.put(db, sha256, data, device["keeper"], self.clock())
+
+    def photo(self, room: str, device: dict, sha256: str) -> dict:
+        """A photo's bytes and media type; NotFound."""
+        self.role(room, device["keeper"])
+        with self._room(room) as db:
+            return photos.get(db, sha256)
+
+    @contextlib.contextmanager
+    def _room(self, room: str) -> Iterator[sqlite3.Connection]:
+        self._must_exist(room)
+        with self.files.reading(self.files.room(room)) as db:
+            yield db
+
+    @contextlib.contextmanager
+    def _writing_room(self, room: str) -> Iterator[sqlite3.Connection]:
+        self._must_exist(room)
+        with self.files.writing(self.files.room(room)) as db:
+            yield db
+
+    def _must_exist(self, room: str) -> None:
+        if not self.files.room(room).is_file():
+            raise NotFound("This room's file is not here")
+
+
+def _member(db: sqlite3.Connection, room: str, keeper: str) -> str:
+    """The keeper, if in the room now; for those who act on someone else."""
+    row = db.execute(
+        "SELECT 1 FROM memberships WHERE room = ? AND keeper = ? AND ended_at IS NULL", [room, keeper]
+    ).fetchone()
+    if not row:
+        raise NotFound("There is no such keeper in this room")
+    return keeper
+
+
+def _join(
+    db: sqlite3.Connection,
+    secret: str,
+    held: dict | None,
+    keeper_name: str | None,
+    device_name: str,
+    key: str | None,
+    now_ms: int,
+) -> dict:
+    invite = people.invite_of(db, secret)
+    again = _same_join(db, invite, held, key)
+    if again:
+        return again
+    if held is None and invite["keeper"] is None and not keeper_name:
+        raise Invalid([{"field": "keeper_name", "message": messages()["missing"], "allowed": "your name"}])
+    made = None
+    if held is None:
+        made = key or new_key()
+        keeper = invite["keeper"] or people.add_keeper(db, keeper_name, now_ms)
+        device = people.add_device(db, keeper, device_name, made, now_ms)
+    else:
+        keeper, device = held["keeper"], held["id"]
+    people.use_invite(db, invite, device, now_ms)
+    people.add_member(db, invite["room"], keeper, invite["role"], now_ms)
+    return _joined(db, invite["room"], keeper, device, made)
+
+
+def _same_join(db: sqlite3.Connection, invite: dict, held: dict | None, key: str | None) -> dict | None:
+    """The answer to a join that has already happened, if this is that same phone asking again."""
+    used = db.execute("SELECT * FROM devices WHERE id = ?", [invite["used_by"]]).fetchone()
+    if not used or used["revoked_at"]:
+        return None
+    if held and held["id"] == used["id"]:
+        return _joined(db, invite["room"], used["keeper"], used["id"], None)
+    if key and digest(key) == used["key_hash"]:
+        return _joined(db, invite["room"], used["keeper"], used["id"], key)
+    return None
+
+
+def _joined(db: sqlite3.Connection, room: str, keeper: str, device: str, key: str | None) -> dict:
+    name = db.execute("SELECT name FROM keepers WHERE id = ?", [keeper]).fetchone()["name"]
+    return {
+        **({"key": key} if key else {}),
+        "device": device,
+        "keeper": {"id": keeper, "name": name},
+        "room": {"id": room, "name": people.room_name(db, room)},
+        "role": people.role_in(db, room, keeper),
+    }

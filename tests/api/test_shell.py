@@ -1,0 +1,114 @@
+"""The app's own files: served packed, with strict headers, deep links, and a worker that knows every file."""
+
+import gzip
+import hashlib
+import json
+import re
+
+import pytest
+from limnary.schema_files import shared_bundle
+
+PAGES = {
+    "index.html": "<!doctype html><title>Test</title>",
+    "app.js": "export const started = true;\n" * 100,
+    "sw.js": "const list = self.__WB_MANIFEST;",
+    "styles/base.css": "body { margin: 0 }",
+    "package.json": "{}",
+    "eslint.config.js": "export default [];",
+    "data/types.d.ts": "export {};",
+    "vendor/README.md": "# Vendored",
+    "vendor/refresh": "#!/bin/sh",
+    "node_modules/left/index.js": "export {};",
+    ".hidden.js": "export {};",
+}
+AS_A_PAGE = {"Accept": "text/html,application/xhtml+xml,*/*;q=0.8"}
+
+
+@pytest.fixture
+def pwa(tmp_path, monkeypatch):
+    folder = tmp_path / "pwa"
+    for name, text in PAGES.items():
+        path = folder / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(text)
+    monkeypatch.setattr("limnary.api.shell.pwa_dir", lambda: folder)
+    return folder
+
+
+@pytest.fixture
+def client(fish_room, pwa):
+    return fish_room.app.test_client()
+
+
+@pytest.mark.parametrize("path", ["/", "/tank/0190f3a2/test", "/join", "/bench/free_ammonia"])
+def test_deep_links_open_the_app(client, path):
+    answer = client.get(path, headers=AS_A_PAGE)
+    assert (answer.status_code, answer.mimetype) == (200, "text/html")
+    assert answer.text == PAGES["index.html"]
+
+
+@pytest.mark.parametrize("path", ["/tank/x/missing.js", "/api/v1/nothing", "/api/nothing"])
+def test_what_is_no_page_of_the_app_is_missing(client, path):
+    answer = client.get(path, headers=AS_A_PAGE)
+    assert (answer.status_code, answer.content_type) == (404, "application/problem+json")
+
+
+def test_a_program_that_asks_for_no_page_gets_none(client):
+    assert client.get("/tank/x", headers={"Accept": "application/json"}).status_code == 404
+
+
+def test_the_worker_lists_exactly_the_shell(client):
+    answer = client.get("/sw.js")
+    assert answer.headers["Cache-Control"] == "no-cache"
+    listed = json.loads(re.fullmatch(r"const list = (\[.*\]);", answer.text)[1])
+    shared = {"url": "/shared.json", "revision": client.get("/shared.json").headers["ETag"].strip('W/"')}
+    expected = [
+        {"url": f"/{name}", "revision": hashlib.sha256(PAGES[name].encode()).hexdigest()[:32]}
+        for name in ("app.js", "index.html", "styles/base.css")
+    ]
+    assert listed == [*expected, shared]
+
+
+def test_a_changed_file_changes_the_worker(client, pwa):
+    before = client.get("/sw.js").text
+    (pwa / "app.js").write_text("export const started = false;")
+    assert client.get("/sw.js").text != before
+    assert client.get("/app.js").text == "export const started = false;"
+
+
+@pytest.mark.parametrize(
+    "name", ["package.json", "eslint.config.js", "data/types.d.ts", "vendor/README.md", ".hidden.js"]
+)
+def test_files_for_developers_are_not_served(client, name):
+    assert client.get(f"/{name}").status_code == 404
+
+
+def test_packed_and_unchanged(client):
+    plain, packed = client.get("/app.js"), client.get("/app.js", headers={"Accept-Encoding": "gzip"})
+    assert gzip.decompress(packed.data) == plain.data
+    assert len(packed.data) < len(plain.data) / 5
+    assert packed.headers["Vary"] == "Accept-Encoding"
+    again = client.get("/app.js", headers={"If-None-Match": packed.headers["ETag"]})
+    assert (again.status_code, again.data) == (304, b"")
+
+
+def test_the_shared_bundle_is_what_the_contracts_are(client):
+    answer = client.get("/shared.json")
+    assert answer.headers["Cache-Control"] == "no-cache"
+    assert answer.json == shared_bundle()
+    assert set(answer.json) == {"calc", "tables", "records", "messages"}
+
+
+@pytest.mark.parametrize("path", ["/", "/app.js", "/api/v1/calc", "/healthz", "/nothing.js"])
+def test_strict_headers_on_every_answer(client, path):
+    headers = client.get(path).headers
+    policy = dict(part.split(" ", 1) for part in headers["Content-Security-Policy"].split("; "))
+    assert policy["script-src"] == policy["style-src"] == policy["connect-src"] == "'self'"
+    assert policy["default-src"] == policy["frame-ancestors"] == "'none'"
+    assert "unsafe" not in headers["Content-Security-Policy"]
+    assert headers["X-Content-Type-Options"] == "nosniff"
+    assert headers["Referrer-Policy"] == "no-referrer"
+
+
+def test_health(client):
+    assert client.get("/healthz").json["status"] == "ok"

@@ -1,0 +1,206 @@
+"""Push and pull by the protocol: once each, last writer by field, tombstones, paging, epochs."""
+
+import gzip
+import json
+import random
+
+from limnary.store.stamps import AHEAD_MS, parts, stamp_of
+
+
+def test_a_reading_reaches_the_other_phone_once(fish_room):
+    one, two = fish_room.owner, fish_room.phone("keeper", "Kim")
+    tank = one.tank()
+    reading = one.reading(tank["id"], 0.5)
+    first = one.results(tank, reading)
+    assert [result["status"] for result in first] == ["ok", "ok"]
+    assert one.results(tank, reading) == first, "a second send must give the first answer"
+    rows = two.rows()
+    assert rows[reading["id"]]["fields"]["value"] == 0.5
+    assert rows[reading["id"]]["made_by"] == one.keeper
+    assert two.pull().json["people"] == {one.keeper: "Ada", two.keeper: "Kim"}
+    assert len(rows) == 2
+
+
+def test_last_writer_wins_by_field_whatever_the_order(fish_room):
+    phone = fish_room.owner
+    tank = phone.tank(name="First", water_l=50)
+    middle = phone.op("tank", {"name": "Middle", "water_l": 60}, record=tank["id"])
+    last = phone.op("tank", {"name": "Last"}, record=tank["id"])
+    phone.results(tank, last, middle)
+    assert phone.rows()[tank["id"]]["fields"] == {"name": "Last", "water_l": 60}
+
+
+def test_a_random_history_equals_the_oracle(fish_room):
+    phone, dice = fish_room.owner, random.Random(7)
+    tank = phone.tank()
+    oracle = {name: (tank["stamp"], value) for name, value in tank["fields"].items()}
+    ops = []
+    for n in range(60):
+        fields = {name: dice.choice(["a", "b", "c"]) + str(n) for name in dice.sample(["name", "place", "note"], 2)}
+        op = phone.op("tank", fields, record=tank["id"])
+        op["stamp"] = stamp_of(fish_room.at - dice.randrange(500), dice.randrange(9), "p" + str(n))
+        ops.append(op)
+        for name, value in fields.items():
+            oracle[name] = max(oracle.get(name, ("", None)), (op["stamp"], value))
+    dice.shuffle(ops)
+    phone.results(tank, *ops)
+    assert phone.rows()[tank["id"]]["fields"] == {name: value for name, (_, value) in oracle.items()}
+
+
+def test_a_future_stamp_is_taken_at_the_ceiling(fish_room):
+    phone = fish_room.owner
+    tank = {**phone.tank(), "stamp": stamp_of(fish_room.at + 86_400_000, 0, "fast")}
+    edit = {
+        **phone.op("tank", {"name": "Edited"}, record=tank["id"]),
+        "stamp": stamp_of(fish_room.at + 86_400_000, 1, "fast"),
+    }
+    first, second = phone.results(tank, edit)
+    assert parts(first["stamp"])[0] == fish_room.at + AHEAD_MS
+    assert second["stamp"] > first["stamp"]
+    assert phone.rows()[tank["id"]]["fields"]["name"] == "Edited"
+
+
+def test_tombstone_restore_and_a_put_that_does_not_lift_it(fish_room):
+    phone = fish_room.owner
+    tank = phone.tank()
+    gone = phone.op("tank", type="del", record=tank["id"])
+    edit = phone.op("tank", {"name": "Edited while gone"}, record=tank["id"])
+    phone.results(tank, gone, edit)
+    row = phone.rows()[tank["id"]]
+    assert row["deleted"] == gone["stamp"] and row["restored"] is None
+    assert row["fields"]["name"] == "Edited while gone"
+    back = phone.op("tank", type="restore", record=tank["id"])
+    phone.results(back)
+    row = phone.rows()[tank["id"]]
+    assert row["restored"] == back["stamp"] > row["deleted"]
+
+
+def test_a_tombstone_that_comes_first_holds(fish_room):
+    phone = fish_room.owner
+    tank = phone.tank()
+    gone = phone.op("tank", type="del", record=tank["id"])
+    assert [r["status"] for r in phone.results(gone, tank)] == ["ok", "ok"]
+    row = phone.rows()[tank["id"]]
+    assert row["deleted"] == gone["stamp"]
+    assert row["fields"] == tank["fields"]
+
+
+def test_events_are_insert_only(fish_room):
+    phone = fish_room.owner
+    reading = phone.reading("tank-one", 0.25)
+    again = {**phone.op("reading", reading["fields"], record=reading["id"])}
+    changed = phone.op("reading", {"value": 5}, record=reading["id"])
+    results = phone.results(reading, again, changed)
+    assert [r["status"] for r in results] == ["ok", "ok", "invalid"]
+    assert results[2]["reason"] == "insert-only"
+    assert phone.rows()[reading["id"]]["fields"] == reading["fields"]
+    correction = phone.reading("tank-one", 0.5, supersedes=reading["id"])
+    assert phone.results(correction)[0]["status"] == "ok"
+
+
+def test_bad_ops_do_not_block_the_rest(fish_room):
+    phone = fish_room.owner
+    good = phone.tank()
+    bad = [
+        phone.op("tank", {"name": "No litres"}),
+        phone.op("tank", {"name": "Text", "water_l": "much"}),
+        phone.op("tank", {"name": "N", "water_l": 5, "colour": "blue"}),
+        phone.op("unicorn", {"name": "x"}),
+        {**phone.tank(), "stamp": "yesterday"},
+        {**phone.tank(), "type": "burn"},
+        {**phone.tank(), "schema": "1"},
+        {**phone.tank(), "id": "?"},
+        {**phone.tank(), "extra": 1},
+        phone.op("tank", {"name": "x"}, type="del"),
+        phone.op("tank", {"name": "Deep", "water_l": 5, "measures": {"a": [[[[[[[[1]]]]]]]]}}),
+        phone.op("tank", {"name": "Long", "water_l": 5, "measures": {"a": "x" * 9000}}),
+        phone.op("reading", {"tank": good["id"], "at": "yesterday", "parameter": "ph", "value": 7}),
+    ]
+    results = phone.results(*bad, good)
+    assert [r["status"] for r in results] == ["invalid"] * len(bad) + ["ok"]
+    for result in results[:-1]:
+        assert result["reason"] in ("fields", "envelope")
+        assert all(set(error) == {"field", "message", "allowed"} for error in result["errors"]) and result["errors"]
+    assert list(phone.rows()) == [good["id"]]
+
+
+def test_nan_in_an_open_object_never_reaches_the_other_phones(fish_room):
+    phone = fish_room.owner
+    op = phone.op("tank", {"name": "N", "water_l": 5, "measures": {"length_cm": float("nan")}})
+    (result,) = phone.results(op)
+    assert (result["status"], result["errors"][0]["field"]) == ("invalid", "measures")
+
+
+def test_another_kind_under_the_same_id_is_refused(fish_room):
+    phone = fish_room.owner
+    tank = phone.tank()
+    note = phone.op("note", {"at": "2026-05-28T07:30:00Z", "text": "x"}, record=tank["id"])
+    assert [r.get("reason") for r in phone.results(tank, note)] == [None, "other-kind"]
+
+
+def test_null_empties_an_optional_field_only(fish_room):
+    phone = fish_room.owner
+    tank = phone.tank(place="Cellar")
+    emptied = phone.op("tank", {"place": None}, record=tank["id"])
+    refused = phone.op("tank", {"name": None}, record=tank["id"])
+    assert [r["status"] for r in phone.results(tank, emptied, refused)] == ["ok", "ok", "invalid"]
+    assert phone.rows()[tank["id"]]["fields"]["place"] is None
+    assert phone.rows()[tank["id"]]["fields"]["name"] == "Long low tank"
+
+
+def test_roles_by_kind(fish_room):
+    helper, viewer = fish_room.phone("helper", "Hal"), fish_room.phone("viewer", "Vi")
+    tank = fish_room.owner.tank()
+    fish_room.owner.results(tank)
+    results = helper.results(helper.reading(tank["id"]), helper.tank())
+    assert [r["status"] for r in results] == ["ok", "forbidden"]
+    assert viewer.results(viewer.reading(tank["id"]))[0]["status"] == "forbidden"
+    assert len(viewer.rows()) == 2
+
+
+def test_a_refused_op_goes_through_once_the_role_allows_it(fish_room):
+    phone = fish_room.phone("viewer", "Vi")
+    tank = phone.tank()
+    assert phone.results(tank)[0]["status"] == "forbidden"
+    fish_room.owner.call("PATCH", f"/rooms/{{room}}/people/{phone.keeper}", {"role": "keeper"})
+    assert phone.results(tank)[0]["status"] == "ok"
+
+
+def test_paging_never_passes_an_unseen_row(fish_room):
+    phone = fish_room.owner
+    tanks = [phone.tank() for _ in range(25)]
+    phone.results(*tanks)
+    seen, since = [], 0
+    for turn in range(100):
+        page = phone.pull(since, 4).json
+        seen += page["rows"]
+        assert page["since"] == since
+        assert page["next"] == (page["rows"][-1]["seq"] if page["rows"] else since)
+        since = page["next"]
+        if turn < 3:  # rows that move while we page come again, later
+            phone.results(phone.op("tank", {"note": f"turn {turn}"}, record=tanks[turn]["id"]))
+        if not page["more"]:
+            break
+    assert {row["id"] for row in seen} == {tank["id"] for tank in tanks}
+    assert [row["seq"] for row in seen] == sorted(row["seq"] for row in seen)
+    assert {row["id"] for row in seen if "note" in row["fields"]} == {tank["id"] for tank in tanks[:3]}
+
+
+def test_packed_push(fish_room):
+    phone = fish_room.owner
+    body = gzip.compress(json.dumps({"epoch": fish_room.epoch, "ops": [phone.tank() for _ in range(500)]}).encode())
+    answer = phone.call("POST", "/rooms/{room}/push", data=body, headers={"Content-Encoding": "gzip"})
+    assert answer.status_code == 200
+    assert {r["status"] for r in answer.json["results"]} == {"ok"}
+    too_many = {"epoch": fish_room.epoch, "ops": [phone.tank() for _ in range(501)]}
+    assert phone.call("POST", "/rooms/{room}/push", too_many).json["errors"][0]["field"] == "ops"
+
+
+def test_every_overwritten_value_is_kept(fish_room):
+    phone = fish_room.owner
+    tank = phone.tank(name="First")
+    phone.results(tank, phone.op("tank", {"name": "Second"}, record=tank["id"]))
+    with fish_room.store.files.reading(fish_room.store.files.room(fish_room.id)) as db:
+        kept = db.execute("SELECT fields, keeper, device FROM ops WHERE id = ? ORDER BY stamp", [tank["id"]]).fetchall()
+    assert [json.loads(row["fields"])["name"] for row in kept] == ["First", "Second"]
+    assert {(row["keeper"], row["device"]) for row in kept} == {(phone.keeper, phone.device)}
