@@ -6,6 +6,7 @@ from hypothesis import HealthCheck, given, settings
 from limnary.api.openapi import description
 from limnary.contracts import contracts
 from openapi_spec_validator import OpenAPIV31SpecValidator
+from schemathesis.specs.openapi.checks import positive_data_acceptance
 
 OPERATIONS = [
     (path, method) for path, item in description()["paths"].items() for method in item if method != "parameters"
@@ -54,8 +55,8 @@ def test_the_server_keeps_to_its_description(label, fish_room):
     @given(operation.as_strategy())
     def keeps(case):
         # The test transport asks for gzip but does not unpack it.
-        case.call_and_validate(
-            headers={"Authorization": f"Bearer {fish_room.owner.key}", "Accept-Encoding": "identity"}
-        )
+        headers = {"Authorization": f"Bearer {fish_room.owner.key}", "Accept-Encoding": "identity"}
+        # Contracts also hold rules between fields and refusals, which a JSON Schema of each field cannot tell.
+        case.call_and_validate(headers=headers, excluded_checks=[positive_data_acceptance])
 
     keeps()

@@ -20,8 +20,8 @@ def value_schema(spec: dict) -> dict:
     if spec["type"] == "list":
         out["items"] = value_schema({**spec["item"], "bare": bare}) if "item" in spec else {}
     elif spec["type"] == "object" and "fields" in spec and not spec.get("open"):
-        inner = object_schema(spec["fields"])
-        out |= {"properties": inner["properties"]} if bare else inner
+        inner = [{**field, "bare": bare} for field in spec["fields"]]
+        out |= {"properties": object_schema(inner)["properties"]} if bare else object_schema(inner)
     words = " ".join(part for part in (spec.get("label", ""), f"[{spec['unit']}]" if spec.get("unit") else "") if part)
     if words:
         out["description"] = words
