@@ -1,4 +1,5 @@
 /** The calculations: one module a contract, named like it, pure. The twin of each is server/limnary/calc/NAME.py. */
+import { acclimation } from "./acclimation.js";
 import { ammonia_limits } from "./ammonia_limits.js";
 import { compatibility } from "./compatibility.js";
 import { dechlorinator_dose } from "./dechlorinator_dose.js";
@@ -16,6 +17,7 @@ import { volume } from "./volume.js";
 
 /** @type {Record<string, (input: any) => Record<string, any>>} */
 export const calculations = {
+  acclimation,
   ammonia_limits,
   compatibility,
   dechlorinator_dose,
