@@ -1,12 +1,15 @@
 """Hypothesis strategies made from a contract: any input that passes its checks, edges included."""
 
+from drawn_answers import ANSWERABLE
 from hypothesis import strategies as st
 from limnary.schema_files import read_folder
 
 
 def inputs_of(spec: dict) -> st.SearchStrategy[dict]:
     """Objects that satisfy one contract: its fields, its `when` conditions and its rules."""
-    return _fields(spec["inputs"]).flatmap(lambda values: _obey(spec, values))
+    anything = _fields(spec["inputs"]).flatmap(lambda values: _obey(spec, values))
+    answerable = ANSWERABLE.get(spec.get("name"))
+    return st.one_of(anything, answerable(spec, _value)) if answerable else anything
 
 
 def _fields(inputs: list[dict]) -> st.SearchStrategy[dict]:

@@ -1,35 +1,47 @@
 /** The calculations: one module a contract, named like it, pure. The twin of each is server/limnary/calc/NAME.py. */
 import { acclimation } from "./acclimation.js";
 import { ammonia_limits } from "./ammonia_limits.js";
+import { carbon_dioxide } from "./carbon_dioxide.js";
 import { compatibility } from "./compatibility.js";
 import { dechlorinator_dose } from "./dechlorinator_dose.js";
 import { dilution } from "./dilution.js";
 import { evaporation } from "./evaporation.js";
 import { filled_weight } from "./filled_weight.js";
 import { free_ammonia } from "./free_ammonia.js";
+import { hardness_units } from "./hardness_units.js";
 import { heater_power } from "./heater_power.js";
 import { light_dose } from "./light_dose.js";
+import { nitrite_risk } from "./nitrite_risk.js";
 import { nitrogen_load } from "./nitrogen_load.js";
 import { nitrogen_units } from "./nitrogen_units.js";
+import { oxygen_saturation } from "./oxygen_saturation.js";
+import { salt_dose } from "./salt_dose.js";
 import { starter_dose } from "./starter_dose.js";
 import { substrate } from "./substrate.js";
 import { volume } from "./volume.js";
+import { water_blend } from "./water_blend.js";
 
 /** @type {Record<string, (input: any) => Record<string, any>>} */
 export const calculations = {
   acclimation,
   ammonia_limits,
+  carbon_dioxide,
   compatibility,
   dechlorinator_dose,
   dilution,
   evaporation,
   filled_weight,
   free_ammonia,
+  hardness_units,
   heater_power,
   light_dose,
+  nitrite_risk,
   nitrogen_load,
   nitrogen_units,
+  oxygen_saturation,
+  salt_dose,
   starter_dose,
   substrate,
   volume,
+  water_blend,
 };

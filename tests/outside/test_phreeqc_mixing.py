@@ -35,3 +35,15 @@ def test_dilution_settles_where_repeated_mixing_ends(phreeqc):
     )
     assert got["settles_after_mg_l"] == pytest.approx(tank.total("Cl", units="mg"), rel=2e-3)
     assert got["settles_before_mg_l"] == pytest.approx(tank.total("Cl", units="mg") + weekly_rise, rel=2e-3)
+
+
+# Two bicarbonate waters, mixed as water_blend says, have the alkalinity and calcium that were wanted.
+def test_water_blend_poured_in_phreeqc(phreeqc):
+    per_dh = 10 / 56.077
+    hard = phreeqc.add_solution({"units": "mmol/kgw", "pH": 7.5, "Ca": 16 * per_dh, "Alkalinity": 32 * per_dh})
+    soft = phreeqc.add_solution({"units": "mmol/kgw", "pH": 6.5, "Ca": 1 * per_dh, "Alkalinity": 2 * per_dh})
+    sources = [{"gh_dgh": 16, "kh_dkh": 16}, {"gh_dgh": 1, "kh_dkh": 1}]
+    got = run("water_blend", {"sources": sources, "target": {"gh_dgh": 6}, "litres": 1})
+    mixed = phreeqc.mix_solutions(dict(zip((hard, soft), got["litres"], strict=True)))
+    assert mixed.total("Ca") / per_dh == pytest.approx(6, rel=2e-3)
+    assert got["reached"]["kh_dkh"] == pytest.approx(6)

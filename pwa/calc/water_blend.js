@@ -1,0 +1,43 @@
+/** How much of each water to mix for a wanted hardness and temperature. */
+import { best_shares } from "./blend_solver.js";
+import { Refusal } from "./refusal.js";
+
+const PROPERTIES = ["gh_dgh", "kh_dkh", "temperature_c"];
+const CLOSE_ENOUGH = 0.1;
+
+/**
+ * Litres of each source for the target, or as near as these waters come. Equations, units and refusals: the Python twin.
+ * @param {{sources: Record<string, any>[], target: Record<string, number>, litres: number}} input
+ */
+export function water_blend({ sources, target, litres }) {
+  const wanted = PROPERTIES.filter((name) => name in target);
+  if (wanted.length === 0) throw new Refusal("no_target");
+  sources.forEach((source, index) => {
+    for (const name of wanted) if (!(name in source)) throw new Refusal("source_unknown", `sources.${index}.${name}`);
+  });
+  const caps = sources.map((source) => ("litres" in source ? Math.min(1, source.litres / litres) : 1));
+  const rows = wanted.map((name) => sources.map((source) => source[name]));
+  const shares = best_shares(rows, wanted.map((name) => target[name]), caps);
+  if (!shares) throw new Refusal("not_enough_water");
+  const reached = reachedBy(sources, shares);
+  const missed = wanted.some((name) => Math.abs(reached[name] - target[name]) > CLOSE_ENOUGH);
+  const amounts = shares.map((share) => share * litres);
+  const pour = sources.flatMap((source, index) =>
+    amounts[index] > 0 ? [{ name: source.name || `water ${index + 1}`, litres: amounts[index] }] : [],
+  );
+  return { litres: amounts, pour, reached, notes: missed ? ["missed"] : [] };
+}
+
+/**
+ * What the mixture has, property by property, where every water used says it.
+ * @param {Record<string, any>[]} sources @param {number[]} shares
+ */
+function reachedBy(sources, shares) {
+  /** @type {Record<string, number>} */ const reached = {};
+  const used = sources.flatMap((source, index) => (shares[index] > 0 ? [{ source, share: shares[index] }] : []));
+  for (const name of PROPERTIES) {
+    if (!used.every(({ source }) => name in source)) continue;
+    reached[name] = used.reduce((total, { source, share }) => total + share * source[name], 0);
+  }
+  return reached;
+}

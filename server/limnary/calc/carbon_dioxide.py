@@ -1,0 +1,72 @@
+"""Carbon dioxide from pH and carbonate hardness, by the carbonate equilibria rather than by a rule of thumb."""
+
+import math
+
+from limnary.calc.refusal import Refusal
+from limnary.calc.tables import constants, table
+
+PAIRING_ROUNDS = 8
+
+
+def carbon_dioxide(*, ph: float, kh_dkh: float, temperature_c: float, gh_dgh: float = 0.0) -> dict:
+    """Dissolved CO2, and how far the rule 3 x KH x 10^(7 - pH) is off.
+
+    alkalinity = HCO3 (1 + 2 CO3/HCO3 + CaHCO3/HCO3 + 2 CaCO3/HCO3) + OH - H;  CO2 = g HCO3 H / K1
+    K1, K2, Kw and both calcium pairs by temperature after Plummer and Busenberg; activity g of the single
+    charged ions after Davies, g^4 of the double; ionic strength from both hardnesses, other ions being
+    chloride or sodium as the balance asks: max(alkalinity + M, 3 M), M the hardness in mol/L.
+
+    Parameters: ph (of a meter), kh_dkh, gh_dgh [°d] (all hardness taken as calcium), temperature_c [°C].
+    Returns co2_mg_l, rule_mg_l [mg/L], rule_off_percent [%], and bicarbonate_mmol_l on the way; notes.
+    Raises Refusal("no_such_water") when pH is too high for so little alkalinity.
+    Source: plummer_busenberg_1982, davies_1962; valid 0 to 40 °C here.
+
+    >>> round(carbon_dioxide(ph=7, kh_dkh=4, temperature_c=25)["co2_mg_l"], 1)
+    13.5
+    """
+    kelvin = temperature_c + constants("kelvin")["zero_celsius_k"]
+    mmol_l_per_dh = table("hardness_scales")["scales"]["dh"]["mmol_l"]
+    alkalinity = kh_dkh * mmol_l_per_dh * 2 / 1000
+    hardness = gh_dgh * mmol_l_per_dh / 1000
+    activity = _davies(max(alkalinity + hardness, 3 * hardness))
+    hydrogen = 10**-ph
+    water = _constant("water", kelvin) / hydrogen
+    carbonate = _constant("carbonic_2", kelvin) * activity / (activity**4 * hydrogen)
+    pair = _constant("calcium_bicarbonate", kelvin) * activity**4
+    neutral_pair = _constant("calcium_carbonate", kelvin) * activity**8 * carbonate
+    left = alkalinity - (water - hydrogen) / activity
+    if left <= 0:
+        raise Refusal("no_such_water")
+    calcium = hardness
+    for _ in range(PAIRING_ROUNDS):
+        bicarbonate = left / (1 + 2 * carbonate + (pair + 2 * neutral_pair) * calcium)
+        calcium = hardness / (1 + (pair + neutral_pair) * bicarbonate)
+    co2_mg_l = (
+        activity
+        * bicarbonate
+        * hydrogen
+        / _constant("carbonic_1", kelvin)
+        * constants("molar_mass")["co2_g_mol"]
+        * 1000
+    )
+    rule_mg_l = 3 * kh_dkh * 10 ** (7 - ph)
+    return {
+        "co2_mg_l": co2_mg_l,
+        "rule_mg_l": rule_mg_l,
+        "rule_off_percent": (rule_mg_l / co2_mg_l - 1) * 100,
+        "bicarbonate_mmol_l": bicarbonate * 1000,
+        "notes": ["high"] if co2_mg_l > table("limits")["limits"]["carbon_dioxide_mg_l"]["value"] else [],
+    }
+
+
+def _constant(name: str, kelvin: float) -> float:
+    """10^(a + b T + c/T + d log10 T + e/T^2), T in kelvin."""
+    k = constants(f"equilibrium_{name}")
+    exponent = k["a"] + k["b"] * kelvin + k["c"] / kelvin + k["d"] * math.log10(kelvin) + k["e"] / (kelvin * kelvin)
+    return 10**exponent
+
+
+def _davies(ionic_strength: float) -> float:
+    davies = constants("davies_1962")
+    root = math.sqrt(ionic_strength)
+    return 10 ** (-davies["a_25c"] * (root / (1 + root) - davies["linear"] * ionic_strength))

@@ -1,0 +1,51 @@
+"""Grams of a salt that raise hardness or one ion by so much, and all else that they bring."""
+
+from limnary.calc.refusal import Refusal
+from limnary.calc.tables import table
+
+STEP_DH = 2
+
+
+def salt_dose(*, volume_l: float, salt: str, **wanted: dict) -> dict:
+    """Grams for the volume, and what each litre gains.
+
+    mmol/L of salt = wanted / (effect of one mmol/L);  grams = mmol/L x molar mass x volume / 1000
+
+    Parameters: volume_l [L]; salt, a row of tables/salts.json; raise (a keyword of the language, so it
+    comes among `wanted`), an object with exactly one of gh_dgh [°dGH], kh_dkh [°dKH], or ion with mg_l [mg/L].
+    Returns grams [g] and adds, an object with gh_dgh, kh_dkh and NAME_mg_l of each ion given; notes.
+    Raises Refusal: raise_one, ion_with_amount, not_in_salt.
+    Source: iupac_atomic_weights.
+
+    >>> round(salt_dose(volume_l=100, salt="gypsum", **{"raise": {"gh_dgh": 1}})["grams"], 2)
+    3.07
+    """
+    name, amount = _asked(wanted["raise"])
+    ions = table("salts")["ions"]
+    row = table("salts")["rows"][salt]
+    per_dh = table("hardness_scales")["scales"]["dh"]["mmol_l"]
+    effects = {
+        "gh_dgh": sum(n * ions[ion]["hardness"] for ion, n in row["gives"].items()) / per_dh,
+        "kh_dkh": sum(n * ions[ion]["charges"] for ion, n in row["gives"].items()) / 2 / per_dh,
+        **{f"{ion}_mg_l": n * ions[ion]["g_mol"] for ion, n in row["gives"].items()},
+    }
+    if not effects.get(name):
+        raise Refusal("not_in_salt")
+    mmol_l = amount / effects[name]
+    adds = {key: effect * mmol_l for key, effect in effects.items()}
+    notes = ["slow"] if row.get("slow") else []
+    if max(adds["gh_dgh"], adds["kh_dkh"]) > STEP_DH:
+        notes.append("in_steps")
+    return {"grams": mmol_l * row["g_mol"] * volume_l / 1000, "adds": adds, "notes": notes}
+
+
+def _asked(wanted: dict) -> tuple[str, float]:
+    """The one thing to raise, by the name it has among the effects, and by how much."""
+    if ("ion" in wanted) != ("mg_l" in wanted):
+        raise Refusal("ion_with_amount")
+    given = [name for name in ("gh_dgh", "kh_dkh", "ion") if name in wanted]
+    if len(given) != 1:
+        raise Refusal("raise_one")
+    if given == ["ion"]:
+        return f"{wanted['ion']}_mg_l", wanted["mg_l"]
+    return given[0], wanted[given[0]]

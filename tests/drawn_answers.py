@@ -1,0 +1,47 @@
+"""Inputs that get an answer, for contracts that refuse nearly all that is drawn from their fields alone."""
+
+from hypothesis import strategies as st
+from limnary.schema_files import read_folder
+
+
+def salt_dose(spec: dict, value_of) -> st.SearchStrategy[dict]:
+    """A salt and one thing that it holds."""
+    fields = {field["name"]: field for field in spec["inputs"]}
+    wishes = {field["name"]: field for field in fields["raise"]["fields"]}
+    salts = read_folder("tables")["salts"]
+    pairs = []
+    for salt, row in salts["rows"].items():
+        for ion in row["gives"]:
+            if ion in {choice["value"] for choice in wishes["ion"]["choices"]}:
+                pairs.append((salt, st.fixed_dictionaries({"ion": st.just(ion), "mg_l": value_of(wishes["mg_l"])})))
+            for name, counted in (("gh_dgh", "hardness"), ("kh_dkh", "charges")):
+                if salts["ions"][ion][counted]:
+                    pairs.append((salt, st.fixed_dictionaries({name: value_of(wishes[name])})))
+    return st.sampled_from(range(len(pairs))).flatmap(
+        lambda at: st.fixed_dictionaries(
+            {"volume_l": value_of(fields["volume_l"]), "salt": st.just(pairs[at][0]), "raise": pairs[at][1]}
+        )
+    )
+
+
+def water_blend(spec: dict, value_of) -> st.SearchStrategy[dict]:
+    """Waters that all know what is wanted of the mixture."""
+    sources, target, litres = spec["inputs"]
+    of_source = {field["name"]: value_of(field) for field in sources["item"]["fields"]}
+    of_target = {field["name"]: value_of(field) for field in target["fields"]}
+
+    def wanting(names):
+        others = {name: value for name, value in of_source.items() if name not in names}
+        water = st.fixed_dictionaries({name: of_source[name] for name in names}, optional=others)
+        return st.fixed_dictionaries(
+            {
+                "sources": st.lists(water, min_size=1, max_size=sources["max_items"]),
+                "target": st.fixed_dictionaries({name: of_target[name] for name in names}),
+                "litres": value_of(litres),
+            }
+        )
+
+    return st.lists(st.sampled_from(sorted(of_target)), min_size=1, max_size=3, unique=True).flatmap(wanting)
+
+
+ANSWERABLE = {"salt_dose": salt_dose, "water_blend": water_blend}
