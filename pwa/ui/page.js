@@ -4,7 +4,7 @@ import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { sharing } from "./live.js";
 import { close_note, just_done, undo } from "./record.js";
-import { back } from "./router.js";
+import { go } from "./router.js";
 import { tap } from "./tap.js";
 import { TimerStrip } from "./timers.js";
 
@@ -19,7 +19,7 @@ const PLACES = [
 export const Page = ({ title, place, up, act, children, book, aside }) => html`
   <div class="page">
     <header class="top">
-      ${up && html`<a class="back" href=${up} aria-label=${t("back")} onClick=${(/** @type {Event} */ e) => { e.preventDefault(); back(up); }}><${Icon} name="back" /></a>`}
+      ${up && html`<a class="back" href=${up} aria-label=${t("back")} onClick=${(/** @type {Event} */ e) => { e.preventDefault(); go(up, { replace: true }); }}><${Icon} name="back" /></a>`}
       <h1 tabindex="-1">${title}</h1>
       ${aside ?? (place && html`<${Sharing} />`)}
     </header>

@@ -1,21 +1,20 @@
 /** Pages by path: links stay links, the app answers them without leaving. */
 import { signal } from "../vendor/preact.js";
-import { settle } from "./tap.js";
+import { is_echo, settle } from "./tap.js";
 
 const here = () => location.pathname + location.search + location.hash;
 
 export const address = signal(here());
 
-/** @param {string} to a path of this app @param {{replace?: boolean}} [how] */
+/**
+ * Go to a page. With `replace` this page is done with: where one came from `to`, that is simply the way back.
+ * @param {string} to a path of this app @param {{replace?: boolean}} [how]
+ */
 export function go(to, { replace = false } = {}) {
-  history[replace ? "replaceState" : "pushState"]({ inside: true }, "", to);
+  if (replace && history.state?.from === to) return history.back();
+  const from = replace ? history.state?.from : here();
+  history[replace ? "replaceState" : "pushState"]({ from }, "", to);
   arrive();
-}
-
-/** Where one came from inside the app, else `otherwise`. @param {string} otherwise */
-export function back(otherwise) {
-  if (history.state?.inside) history.back();
-  else go(otherwise, { replace: true });
 }
 
 /** Take over links and the browser's own back. */
@@ -26,6 +25,8 @@ export function start() {
     if (!(link instanceof HTMLAnchorElement) || event.defaultPrevented || event.metaKey || event.ctrlKey) return;
     if (link.origin !== location.origin || link.target || link.hasAttribute("download")) return;
     event.preventDefault();
+    if (is_echo()) return;
+    settle();
     if (link.getAttribute("href") !== here()) go(link.pathname + link.search + link.hash);
   });
 }

@@ -9,9 +9,12 @@ export function settle(ms = SAME_TAP_MS) {
   settled_at = performance.now() + ms;
 }
 
+/** Whether a tap now is the echo of one before. */
+export const is_echo = () => performance.now() < settled_at;
+
 /** A handler that takes one tap and ignores its echo. @template {Event} E @param {(event: E) => void} work @returns {(event: E) => void} */
 export const tap = (work) => (event) => {
-  if (performance.now() < settled_at) return event.preventDefault();
+  if (is_echo()) return event.preventDefault();
   settle();
   work(event);
 };

@@ -1,0 +1,89 @@
+"""Phones to hold: Chromium at phone size with touch, and the taps of a keeper in words."""
+
+import os
+import shutil
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expect
+
+SMALL = {"width": 360, "height": 740}
+LARGE = {"width": 412, "height": 915}
+
+
+def chromium(playwright: Playwright) -> Browser:
+    """The Chromium that is there: LIMNARY_CHROMIUM, the system's, else Playwright's own."""
+    path = os.environ.get("LIMNARY_CHROMIUM") or shutil.which("chromium")
+    sandbox = ["--no-sandbox"] if os.geteuid() == 0 else []
+    return playwright.chromium.launch(executable_path=path, args=sandbox)
+
+
+@contextmanager
+def phone(browser: Browser, origin: str, *, size=None, dark=False, locale="en-GB", **more) -> Iterator[BrowserContext]:
+    """A phone of its own: own storage, touch, no mouse."""
+    context = browser.new_context(
+        base_url=origin,
+        viewport=size or SMALL,
+        device_scale_factor=2,
+        is_mobile=True,
+        has_touch=True,
+        locale=locale,
+        timezone_id="Europe/Berlin",
+        color_scheme="dark" if dark else "light",
+        reduced_motion="reduce",
+        **more,
+    )
+    context.set_default_timeout(10_000)
+    try:
+        yield context
+    finally:
+        context.close()
+
+
+class Thumb:
+    """One thumb on one page: each verb finds its target by role and name, as a keeper does by its words."""
+
+    def __init__(self, page: Page):
+        self.page = page
+        self.taps = 0
+        self.troubles: list[str] = []
+        page.on("pageerror", lambda error: self.troubles.append(str(error)))
+
+    def open(self, path: str = "/") -> None:
+        self.page.goto(path)
+        expect(self.page.get_by_role("heading", level=1)).to_be_visible()
+
+    def tap(self, role: str, name: str, *, exact: bool = False) -> None:
+        self.settled()
+        self.page.get_by_role(role, name=name, exact=exact).first.tap()
+        self.taps += 1
+
+    def pick(self, name: str) -> None:
+        """Choose a tile of a form by its words."""
+        self.settled()
+        self.page.locator("label").filter(has_text=name).first.tap()
+        self.taps += 1
+
+    def type(self, label: str, text: str) -> None:
+        """On the phone's own keyboard."""
+        self.page.get_by_label(label).first.fill(text)
+
+    def key_in(self, figure: str) -> None:
+        """On the app's keypad."""
+        for key in figure:
+            self.page.get_by_role("button", name=key, exact=True).tap()
+            self.taps += 1
+
+    def sees(self, text: str) -> None:
+        expect(self.page.get_by_text(text).first).to_be_visible()
+
+    def title(self, text: str) -> None:
+        expect(self.page.get_by_role("heading", level=1)).to_have_text(text)
+
+    def stored(self) -> None:
+        """Wait until the shell is stored for use without signal."""
+        self.page.evaluate("() => navigator.serviceWorker.ready.then(() => null)")
+
+    def settled(self) -> None:
+        # The app drops taps that follow a change of page at once, as it does for a real thumb's double tap.
+        self.page.wait_for_timeout(400)

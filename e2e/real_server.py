@@ -1,0 +1,75 @@
+"""The real server as a process of its own: started, killed and started again on the same data and port."""
+
+import os
+import re
+import signal
+import socket
+import sqlite3
+import subprocess
+import sys
+import time
+import urllib.request
+from pathlib import Path
+
+ROOT = Path(__file__).parents[1]
+PATIENCE_S = 60
+
+
+class RealServer:
+    """gunicorn on a port of its own; `links` holds the invitations that the start printed."""
+
+    def __init__(self, data: Path, *options: str):
+        self.data = data
+        self.options = options
+        self.port = _free_port()
+        self.origin = f"http://localhost:{self.port}"
+        self.links: list[str] = []
+        self._process: subprocess.Popen | None = None
+        self._printed: Path = data.with_suffix(".out")
+
+    def start(self) -> "RealServer":
+        command = [sys.executable, "-m", "limnary.cli", "serve", "--port", str(self.port), "--data", str(self.data)]
+        environment = {**os.environ, "PYTHONPATH": str(ROOT / "server"), "PYTHONUNBUFFERED": "1"}
+        with self._printed.open("w") as out:
+            self._process = subprocess.Popen(
+                [*command, *self.options], stdout=out, stderr=subprocess.STDOUT, env=environment, start_new_session=True
+            )
+        self._wait()
+        found = re.findall(r"http://\S+/join#\S+", self._printed.read_text())
+        self.links = found or self.links
+        return self
+
+    def stop(self) -> None:
+        """Kill it outright, workers too, as a pulled plug would."""
+        if self._process is None:
+            return
+        os.killpg(self._process.pid, signal.SIGKILL)
+        self._process.wait()
+        self._process = None
+
+    def rows(self, sql: str, *values: str) -> list[sqlite3.Row]:
+        """Ask the one room's database, read-only, past the app."""
+        (room,) = self.data.glob("rooms/*/*.sqlite")
+        with sqlite3.connect(f"file:{room}?mode=ro", uri=True) as db:
+            db.row_factory = sqlite3.Row
+            found = db.execute(sql, values).fetchall()
+        db.close()
+        return found
+
+    def _wait(self) -> None:
+        deadline = time.monotonic() + PATIENCE_S
+        while time.monotonic() < deadline:
+            if self._process.poll() is not None:
+                raise RuntimeError(f"the server stopped: {self._printed.read_text()}")
+            try:
+                with urllib.request.urlopen(f"{self.origin}/healthz", timeout=5):
+                    return
+            except OSError:
+                time.sleep(0.1)
+        raise RuntimeError(f"the server does not answer: {self._printed.read_text()}")
+
+
+def _free_port() -> int:
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        return probe.getsockname()[1]

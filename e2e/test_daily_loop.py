@@ -1,0 +1,198 @@
+"""The daily loop whole: set up a tank, lose the server, test, be told, change; a second phone finds it, once."""
+
+import json
+import math
+import re
+
+import pytest
+from limnary.contracts import run
+from playwright.sync_api import expect
+
+pytestmark = pytest.mark.browser
+
+
+def test_a_day_without_signal_and_a_second_phone(server, new_phone):
+    thumb = new_phone()
+    join(thumb, server.links[0], "Aino", "Aino's phone")
+    set_up_tank(thumb, "Reed pool")
+    litres_in = water_litres(thumb)
+    set_down_water_and_label(thumb)
+    thumb.stored()
+
+    server.stop()
+    thumb.open("/")
+    before = thumb.taps
+    thumb.tap("link", "Test")
+    thumb.tap("button", "0.5", exact=True)
+    thumb.tap("button", "0.25", exact=True)
+    assert thumb.taps - before == 3, "a first ammonia and nitrite take one more tap to be saved"
+    thumb.tap("button", "Skip")
+    thumb.key_in("7.8")
+    thumb.tap("button", "Next")
+    thumb.key_in("25")
+    thumb.tap("button", "Save 4 readings")
+    thumb.sees("4 readings saved on this phone")
+
+    thumb.page.reload()
+    litres, dose = said_change(thumb)
+    assert (litres, dose) == calculated(litres_in)
+    thumb.sees("= 0.39 mg/L as N")
+
+    thumb.tap("link", "Change")
+    thumb.tap("button", f"Log {litres:g} L and {dose:g} ml")
+    thumb.sees(f"{litres:g} L and {dose:g} ml saved on this phone")
+    thumb.page.reload()
+    thumb.tap("link", "History")
+    thumb.sees(f"Changed {litres:g} L")
+    expect(thumb.page.get_by_text("saved on this phone").first).to_be_visible()
+
+    server.start()
+    thumb.open("/room")
+    thumb.tap("button", "Share now")
+    thumb.sees("Everything on this phone is shared.")
+    thumb.tap("button", "Invite a keeper")
+    link = thumb.page.locator(".invitation .link").inner_text()
+    expect(thumb.page.get_by_role("img", name="QR code")).to_be_visible()
+
+    other = new_phone()
+    join(other, link, "Bo", "Bo's phone")
+    other.tap("link", "Reed pool")
+    other.tap("link", "History")
+    other.sees("Ammonia (total) 0.5 mg/L as NH₄")
+    other.sees(f"Changed {litres:g} L")
+    other.sees(f"{dose:g} ml Tap safe")
+    expect(other.page.get_by_text(re.compile("Aino")).first).to_be_visible()
+
+    kinds = [row["kind"] for row in server.rows("SELECT kind FROM records WHERE deleted IS NULL")]
+    assert {kind: kinds.count(kind) for kind in set(kinds)} == {
+        "tank": 1, "source_water": 1, "label": 1, "reading": 4, "water_change": 1, "dose": 1,
+    }  # fmt: skip
+    readings = [json.loads(row["fields"]) for row in server.rows("SELECT fields FROM records WHERE kind = 'reading'")]
+    assert {one["parameter"]: one["value"] for one in readings} == {
+        "total_ammonia": 0.5, "nitrite": 0.25, "ph": 7.8, "temperature": 25,
+    }  # fmt: skip
+    assert len({one["test"] for one in readings}) == 1
+    (change,) = server.rows("SELECT fields FROM records WHERE kind = 'water_change'")
+    assert json.loads(change["fields"])["litres"] == litres
+
+
+def test_taking_back_a_change_takes_back_its_dose(server, new_phone):
+    thumb = new_phone()
+    thumb.open("/")
+    set_up_tank(thumb, "Reed pool")
+    set_down_water_and_label(thumb)
+    thumb.tap("link", "Change")
+    thumb.tap("button", "Log")
+    thumb.sees("saved on this phone")
+    thumb.tap("button", "Undo")
+    thumb.tap("link", "History")
+    thumb.sees("Nothing recorded yet.")
+
+
+def test_a_double_tap_records_once(server, new_phone):
+    thumb = new_phone()
+    thumb.open("/")
+    set_up_tank(thumb, "Reed pool")
+    thumb.tap("link", "Test")
+    thumb.settled()
+    zero = thumb.page.get_by_role("button", name="0", exact=True)
+    box = zero.bounding_box()
+    for _ in range(2):
+        thumb.page.touchscreen.tap(box["x"] + 20, box["y"] + 20)
+    thumb.sees("2 of 5")
+    thumb.sees("Nitrite")
+    save = thumb.page.get_by_role("button", name="Save 1 reading").bounding_box()
+    thumb.settled()
+    for _ in range(2):
+        thumb.page.touchscreen.tap(save["x"] + 20, save["y"] + 20)
+    thumb.sees("1 reading saved on this phone")
+    thumb.tap("link", "History")
+    expect(thumb.page.get_by_role("button", name="Remove Test")).to_have_count(1)
+
+
+def test_a_half_made_test_survives_the_reload(server, new_phone):
+    thumb = new_phone()
+    thumb.open("/")
+    set_up_tank(thumb, "Reed pool")
+    thumb.tap("link", "Test")
+    thumb.tap("button", "0.1", exact=True)
+    thumb.page.reload()
+    thumb.sees("2 of 5")
+    thumb.tap("button", "Save 1 reading")
+    thumb.sees("1 reading saved on this phone")
+
+
+def test_bad_measures_are_refused_in_the_calculations_words_and_stay_typed(server, new_phone):
+    thumb = new_phone()
+    thumb.open("/tanks/new")
+    thumb.pick("rectangular")
+    thumb.type("Length", "-80")
+    thumb.type("Width", "abc")
+    thumb.type("Height", "40,5")
+    thumb.tap("button", "Save tank")
+    thumb.sees("must be from 1 to 1000 cm")
+    thumb.sees("must be a number")
+    thumb.page.reload()
+    for label, text in (("Length", "-80"), ("Width", "abc"), ("Height", "40,5")):
+        expect(thumb.page.get_by_label(label).first).to_have_value(text)
+
+
+def join(thumb, link, keeper, phone):
+    thumb.open(link[link.index("/join") :])
+    thumb.type("Your name", keeper)
+    thumb.type("A name for this phone", phone)
+    thumb.tap("button", "Join")
+    thumb.title("Round")
+
+
+def set_up_tank(thumb, name):
+    thumb.open("/tanks/new")
+    thumb.pick("rectangular")
+    for label, figure in (("Length", "80"), ("Width", "35"), ("Height", "40"), ("Water stands", "36,5")):
+        thumb.type(label, figure)
+    thumb.type("Name", name)
+    thumb.tap("button", "Save tank")
+    thumb.title(name)
+
+
+def set_down_water_and_label(thumb):
+    thumb.tap("link", "Water that goes in")
+    thumb.tap("link", "New source water")
+    thumb.type("Name", "Kitchen tap")
+    thumb.pick("chlorine")
+    thumb.tap("button", "Save", exact=True)
+    thumb.tap("link", "New label")
+    thumb.type("Name", "Tap safe")
+    thumb.type("The label says", "2")
+    thumb.type("for this many litres", "10")
+    thumb.tap("button", "Save", exact=True)
+    thumb.tap("link", "Back")
+
+
+def water_litres(thumb):
+    return float(thumb.page.locator("header").get_by_text(re.compile(r"L$")).inner_text().removesuffix(" L"))
+
+
+def said_change(thumb):
+    """Litres and millilitres as the sentence says them."""
+    said = thumb.page.locator(".sentence").first.inner_text()
+    hit = re.fullmatch(r"Change ([\d.]+) L .*, with ([\d.]+) ml of Tap safe\.", said)
+    assert hit, said
+    return float(hit[1]), float(hit[2])
+
+
+def calculated(tank_l):
+    """The same from the server's calculations: one reading may rise by as much again; half is the most at once."""
+    limits = run("ammonia_limits", {"ph": 7.8, "temperature_c": 25})
+    worst = 0.0
+    for species, value, limit in (
+        ("nh4", 0.5, min(limits["eifac_tan_mg_n_l"], limits["chronic_tan_mg_n_l"])),
+        ("no2", 0.25, 0.1),
+    ):
+        now = run("nitrogen_units", {"value": value, "species": species, "basis": "ion"})["as_n_mg_l"]
+        needed = run("dilution", {"before_mg_l": now, "target_mg_l": limit - now})["fraction_needed"]
+        worst = max(worst, needed)
+    litres = math.ceil(min(worst, 0.5) * tank_l)
+    label = {"basis": "new_water", "label_ml": 2, "label_per_l": 10}
+    dose = run("dechlorinator_dose", {"change_l": litres, "tank_l": tank_l, **label})
+    return litres, dose["label_dose_ml"]
