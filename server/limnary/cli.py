@@ -24,7 +24,8 @@ def _serving(commands) -> None:
     one.add_argument("--host", help="default: this computer only, or with --lan the home network")
     one.add_argument("--lan", action="store_true", help="HTTPS for phones on the home network")
     one.add_argument("--access-log", action="store_true", help="print one line a request")
-    one.set_defaults(demo=False)
+    one.add_argument("--demo", action="store_true", help="with an invented fish room")
+    _command(commands, "demo", "fill an invented fish room", "limnary.commands.serve:demo").set_defaults(demo=True)
 
 
 def _command(commands, name: str, words: str, does: str) -> argparse.ArgumentParser:

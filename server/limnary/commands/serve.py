@@ -7,6 +7,7 @@ from pathlib import Path
 
 from limnary import lan, links
 from limnary.config import Config
+from limnary.demo import fill
 from limnary.serve import Address, check_port, holding, run
 from limnary.store import Store
 
@@ -31,8 +32,6 @@ def serve(arguments: argparse.Namespace) -> int:
 
 def demo(arguments: argparse.Namespace) -> int:
     """Fill the invented fish room without serving it."""
-    from limnary.demo import fill
-
     config = Config(data_dir=data_dir(arguments))
     with holding(config.data_dir):
         store = Store(config.data_dir, config.clock)
@@ -70,8 +69,6 @@ def _welcome(store: Store, origin: str, with_demo: bool, on_lan: bool, config: C
     print(f"Data folder: {config.data_dir.resolve()}")
     shown = []
     if with_demo:
-        from limnary.demo import fill
-
         filled = fill(store)
         shown = [links.keeper_link(store, origin, filled.room, keeper, name) for keeper, name in filled.keepers.items()]
         print("The fish room shown is invented; nothing in it was measured.")

@@ -1,0 +1,218 @@
+"""What stands in the invented fish room: keepers, waters, bottles, kits and three tanks. All invented."""
+
+from dataclasses import dataclass, field
+
+ROOM = "Stairwell fish room (invented)"
+OWNER, KEEPER = "Marit Solvang", "Teo Achebe"
+KEEPERS = {OWNER: "owner", KEEPER: "keeper"}
+DAYS = 42
+
+TAP = {
+    "name": "Kitchen tap",
+    "disinfectant": "chloramine",
+    "disinfectant_mg_l": 1.2,
+    "tan_mg_n_l": 0,
+    "nitrite_mg_n_l": 0,
+    "nitrate_mg_n_l": 2.5,
+    "ph": 7.7,
+    "kh_dkh": 6,
+    "gh_dgh": 9,
+    "temperature_c": 14,
+    "note": "The water company writes of chloramine, 1 to 1.5 mg/L.",
+}
+BARREL = {
+    "name": "Rain barrel",
+    "disinfectant": "none",
+    "nitrate_mg_n_l": 0.2,
+    "ph": 6.6,
+    "kh_dkh": 0.5,
+    "gh_dgh": 0.5,
+    "note": "From the shed roof, through the fleece. Not in frost.",
+}
+DECHLORINATOR = {
+    "name": "Bottle under the stairs",
+    "use": "dechlorinator",
+    "amount": 2.5,
+    "unit": "ml",
+    "per_l": 50,
+    "basis": "new_water",
+    "binds_ammonia": False,
+}
+PLANT_FOOD = {
+    "name": "Brown plant food bottle",
+    "use": "fertiliser",
+    "amount": 1,
+    "unit": "ml",
+    "per_l": 40,
+    "basis": "whole_tank",
+}
+
+
+def _drops(name: str, parameter: str, steps: list[float], *timers: tuple[str, int]) -> dict:
+    timed = [{"what": what, "seconds": seconds} for what, seconds in timers]
+    ion = {"basis": "ion", "unit": "mg/L", "entry": "steps", "steps": steps, "timers": timed}
+    return {"name": name, "parameter": parameter, **ion}
+
+
+KITS = {
+    "total_ammonia": _drops(
+        "Drop test, ammonia", "total_ammonia", [0, 0.15, 0.3, 0.6, 1.2, 2.5, 5], ("Shake", 20), ("Wait", 600)
+    ),
+    "nitrite": _drops(
+        "Drop test, nitrite", "nitrite", [0, 0.05, 0.1, 0.2, 0.4, 0.8, 1.6, 3.2], ("Shake", 10), ("Wait", 300)
+    ),
+    "nitrate": _drops(
+        "Drop test, nitrate", "nitrate", [0, 4, 10, 20, 30, 40, 55, 75, 110], ("Shake hard", 60), ("Wait", 300)
+    ),
+    "ph": {"name": "Pen, pH", "parameter": "ph", "entry": "keypad"},
+    "temperature": {"name": "Glass thermometer", "parameter": "temperature", "entry": "keypad", "unit": "°C"},
+}
+
+
+@dataclass(frozen=True)
+class Tank:
+    """One invented tank and how it is kept. Days count from the start of the six weeks."""
+
+    key: str
+    record: dict
+    measures: dict
+    first_day: int
+    feed_g: float
+    protein_fraction: float
+    ph: float
+    temperature_c: float
+    # Water at the start: ammonia, nitrite, nitrate [mg N/L]; oxidisers' capacities [mg N/L a day].
+    start: tuple[float, float, float, float, float]
+    uptake_mg_n_l_day: float
+    change_fraction: float
+    change_days: tuple[int, ...]
+    test_days: tuple[int, ...]
+    stock: list[tuple[int, dict]] = field(default_factory=list)
+    plants: list[tuple[int, dict]] = field(default_factory=list)
+    notes: list[tuple[int, str]] = field(default_factory=list)
+    # Change this share whenever a test shows so much nitrite [mg N/L]; for the tank in its first weeks.
+    change_at_nitrite: float | None = None
+
+
+def _arrived(species: str, count: int, length_cm: float) -> dict:
+    return {"change": "arrival", "species": species, "count": count, "length_cm": length_cm}
+
+
+def _planted(species: str, amount: str) -> dict:
+    return {"change": "plant", "species": species, "amount": amount}
+
+
+STEADY = Tank(
+    key="steady",
+    record={
+        "name": "Window trough",
+        "place": "Under the north window",
+        "planting": "dense",
+        "filter": "sponge",
+        "walk_order": 1,
+    },
+    measures={
+        "shape": "cuboid",
+        "length_cm": 90,
+        "width_cm": 45,
+        "height_cm": 38,
+        "measures": "inside",
+        "fill_height_cm": 34,
+        "substrate_l": 20,
+        "hardscape_kg": 6,
+    },
+    first_day=-210,
+    feed_g=0.3,
+    protein_fraction=0.42,
+    ph=7.2,
+    temperature_c=21.5,
+    start=(0.02, 0.01, 2.6, 0.1, 0.1),
+    uptake_mg_n_l_day=0.04,
+    change_fraction=0.25,
+    change_days=tuple(range(3, DAYS, 7)),
+    test_days=tuple(range(2, DAYS + 1, 7)),
+    stock=[(0, _arrived("Tanichthys albonubes", 14, 3.2)), (0, _arrived("Corydoras paleatus", 6, 5.5))],
+    plants=[
+        (0, _planted("Vallisneria spiralis", "a hedge")),
+        (9, {"change": "trim", "species": "Vallisneria spiralis"}),
+    ],
+    notes=[(16, "Two of the small catfish dig at the left end every evening.")],
+)
+DUE = Tank(
+    key="due",
+    record={
+        "name": "Landing cube",
+        "place": "First landing",
+        "planting": "light",
+        "filter": "internal",
+        "walk_order": 2,
+    },
+    measures={
+        "shape": "cuboid",
+        "length_cm": 50,
+        "width_cm": 50,
+        "height_cm": 50,
+        "measures": "outside",
+        "glass_mm": 8,
+        "fill_height_cm": 45,
+        "substrate_l": 12,
+        "hardscape_kg": 9,
+    },
+    first_day=-400,
+    feed_g=0.8,
+    protein_fraction=0.45,
+    ph=7.4,
+    temperature_c=25.0,
+    start=(0.03, 0.01, 6.2, 0.35, 0.35),
+    uptake_mg_n_l_day=0.02,
+    change_fraction=0.3,
+    change_days=(1, 8, 15, 22),
+    test_days=(0, 7, 14, 21, 28, 35, 41),
+    stock=[(0, _arrived("Xiphophorus maculatus", 8, 4.5)), (0, _arrived("Ancistrus cirrhosus", 1, 10))],
+    plants=[(0, _planted("Microsorum pteropus", "two on the root"))],
+    notes=[(30, "Away for the weekend: no change this week.")],
+)
+YOUNG = Tank(
+    key="young",
+    record={
+        "name": "New long tank",
+        "place": "Cellar, left of the door",
+        "planting": "medium",
+        "filter": "sponge",
+        "seeded": "mature_media",
+        "walk_order": 3,
+    },
+    measures={
+        "shape": "cuboid",
+        "length_cm": 100,
+        "width_cm": 40,
+        "height_cm": 40,
+        "measures": "outside",
+        "glass_mm": 8,
+        "fill_height_cm": 35,
+        "substrate_l": 25,
+        "hardscape_kg": 4,
+    },
+    first_day=29,
+    feed_g=0.25,
+    protein_fraction=0.44,
+    ph=7.5,
+    temperature_c=24.0,
+    start=(0.05, 0.0, 2.5, 0.006, 0.004),
+    uptake_mg_n_l_day=0.012,
+    change_fraction=0.35,
+    change_days=(),
+    test_days=tuple(range(30, DAYS + 1)),
+    change_at_nitrite=0.1,
+    stock=[(31, _arrived("Danio rerio", 6, 3.0))],
+    plants=[(29, _planted("Hygrophila polysperma", "20 stems")), (29, _planted("Cryptocoryne wendtii", "4 pots"))],
+    notes=[(29, "Filled. The old sponge from the window trough sits in the new filter.")],
+)
+TANKS = (STEADY, DUE, YOUNG)
+
+# What is done again and again: day of the first, rule, tank key or None, title.
+TASKS = (
+    (0, "FREQ=WEEKLY;BYDAY=SA", "steady", "Change water, window trough"),
+    (0, "FREQ=WEEKLY;BYDAY=SU", "due", "Change water, landing cube"),
+    (5, "FREQ=MONTHLY", None, "Squeeze the sponges out in tank water"),
+)

@@ -1,0 +1,89 @@
+"""The invented fish room: passes its own contracts, hangs together, ends today, and is made once."""
+
+import json
+
+import pytest
+from limnary.contracts import run
+from limnary.demo import fill
+from limnary.demo.diary import diary
+from limnary.demo.scenario import KEEPERS, KITS
+from limnary.ids import ms_of
+from limnary.schema_files import read_folder
+from phones import START_MS, FishRoom, Phone
+
+DAY_MS = 86_400_000
+ENTRIES = diary(START_MS)
+
+
+def fields(kind: str) -> list[dict]:
+    return [{"id": entry.id, **entry.fields} for entry in ENTRIES if entry.kind == kind]
+
+
+def test_the_same_moment_gives_the_same_diary_and_another_another():
+    assert diary(START_MS) == ENTRIES
+    assert [e.at_ms for e in diary(START_MS + DAY_MS)] != [e.at_ms for e in ENTRIES]
+
+
+def test_three_tanks_two_keepers_six_weeks_up_to_today():
+    assert len(fields("tank")) == 3
+    assert {entry.by for entry in ENTRIES} == set(KEEPERS)
+    times = [entry.at_ms for entry in ENTRIES]
+    assert times == sorted(times)
+    assert 40 < (times[-1] - times[0]) / DAY_MS < 43
+    assert START_MS - 2 * DAY_MS < times[-1] <= START_MS
+
+
+def test_litres_and_doses_are_those_of_the_calculations():
+    for tank in fields("tank"):
+        assert tank["water_l"] == run("volume", tank["measures"])["water_l"]
+        assert 60 not in (tank["measures"].get("length_cm"), tank["measures"].get("width_cm"))
+    labels = {label["id"]: label for label in fields("label")}
+    changes = {change["id"]: change for change in fields("water_change")}
+    doses = [dose for dose in fields("dose") if "water_change" in dose]
+    assert len(doses) == len(changes) > 10
+    for dose in doses:
+        label, litres = labels[dose["label"]], changes[dose["water_change"]]["litres"]
+        assert dose["amount"] == pytest.approx(litres * label["amount"] / label["per_l"])
+
+
+def test_readings_are_steps_of_their_kit():
+    kits = {kit["id"]: kit for kit in fields("test_kit")}
+    readings = fields("reading")
+    assert len(readings) > 100
+    for reading in readings:
+        kit = kits[reading["kit"]]
+        assert reading["parameter"] == kit["parameter"]
+        if kit["entry"] == "steps":
+            assert reading["value"] in kit["steps"] == KITS[reading["parameter"]]["steps"]
+        assert reading["tank"] in {tank["id"] for tank in fields("tank")}
+
+
+def test_the_young_tank_goes_through_ammonia_then_nitrite():
+    (young,) = [tank for tank in fields("tank") if tank.get("seeded")]
+    peaks = {}
+    for parameter in ("total_ammonia", "nitrite"):
+        read = [r for r in fields("reading") if r["tank"] == young["id"] and r["parameter"] == parameter]
+        peaks[parameter] = ms_of(max(read, key=lambda r: r["value"])["at"])
+    assert peaks["total_ammonia"] < peaks["nitrite"]
+
+
+def test_animals_and_plants_are_known_to_the_tables():
+    for kind, table in (("stock_change", "species"), ("planting", "plants")):
+        known = read_folder("tables")[table]["rows"]
+        assert {record["species"] for record in fields(kind)} <= set(known)
+
+
+def test_filled_once_and_open_to_both_keepers(tmp_path):
+    house = FishRoom(tmp_path / "data")
+    first, second = fill(house.store), fill(house.store)
+    assert first == second
+    assert set(first.keepers.values()) == set(KEEPERS)
+    house.id, house.epoch = first.room, house.store.epoch(first.room)
+    for keeper, name in first.keepers.items():
+        phone = Phone(house)
+        joined = phone.join(house.secret("viewer", keeper), "ignored")
+        assert (joined["keeper"]["name"], joined["role"]) == (name, KEEPERS[name])
+        rows = phone.rows()
+        assert len(rows) == len(ENTRIES)
+        assert json.dumps(rows).count('"deleted": null') == len(rows)
+    house.close()
