@@ -44,8 +44,8 @@ def test_hardness_units_by_definition(mmol_l, unit):
         assert got[scale] == pytest.approx(7 * mmol_l[unit] / mmol_l[scale], rel=3e-5), scale
 
 
-# Water-treatment handbooks: 17.85 ppm for a German degree, 17.12 for a US grain, 14.25 for an English degree,
-# 10 for a French one.
+# As encyclopaedias and water-treatment texts print them: 17.85 ppm for a German degree, 17.12 for a US grain,
+# 14.25 for an English degree, 10 for a French one.
 @pytest.mark.parametrize(("unit", "ppm"), [("dh", 17.85), ("gpg", 17.12), ("clark", 14.25), ("fh", 10)])
 def test_hardness_units_as_handbooks_print_them(unit, ppm):
     assert run("hardness_units", {"value": 1, "unit": unit})["ppm_caco3"] == pytest.approx(ppm, abs=0.005)
