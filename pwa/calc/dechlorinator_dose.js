@@ -17,6 +17,7 @@ export function dechlorinator_dose({
   disinfectant_mg_l = 0,
 }) {
   if (label_ml === undefined && disinfectant === undefined) throw new Refusal("nothing_to_work_from");
+  if (tank_l === undefined && basis === "whole_tank") throw new Refusal("tank_needed");
   if (tank_l !== undefined && change_l > tank_l) throw new Refusal("change_above_tank");
   const treated_l = basis === "whole_tank" ? /** @type {number} */ (tank_l) : change_l;
   /** @type {Record<string, any>} */
