@@ -43,7 +43,7 @@ def dechlorinator_dose(
     if disinfectant is not None:
         ratio = constants("dechlorination")
         chlorine_mg = disinfectant_mg_l * change_l
-        answer["thiosulfate_pentahydrate_mg"] = ratio["thiosulfate_field"] * ratio["pentahydrate"] * chlorine_mg
+        answer["thiosulfate_pentahydrate_mg"] = ratio["thiosulfate_field"] * chlorine_mg
         answer["thiosulfate_pentahydrate_safe_mg"] = ratio["thiosulfate_safe"] * chlorine_mg
         answer["ascorbic_acid_mg"] = ratio["ascorbic_acid"] * chlorine_mg
         frees = disinfectant == "chloramine"
