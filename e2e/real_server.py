@@ -1,5 +1,6 @@
 """The real server as a process of its own: started, killed and started again on the same data and port."""
 
+import json
 import os
 import re
 import signal
@@ -24,6 +25,7 @@ class RealServer:
         self.port = _free_port()
         self.origin = f"http://localhost:{self.port}"
         self.links: list[str] = []
+        self._owner: dict | None = None
         self._process: subprocess.Popen | None = None
         self._printed: Path = data.with_suffix(".out")
 
@@ -46,6 +48,20 @@ class RealServer:
         os.killpg(self._process.pid, signal.SIGKILL)
         self._process.wait()
         self._process = None
+
+    def invite(self, role: str = "keeper") -> str:
+        """A fresh link, made over the API by a phone that holds the first printed one."""
+        if self._owner is None:
+            secret = self.links[0].split("#")[1]
+            self._owner = self._post("/join", {"secret": secret, "keeper_name": "Owner", "device_name": "Desk"})
+        return self._post(f"/rooms/{self._owner['room']['id']}/invites", {"role": role})["link"]
+
+    def _post(self, path: str, body: dict) -> dict:
+        key = {"Authorization": f"Bearer {self._owner['key']}"} if self._owner else {}
+        headers = {"Content-Type": "application/json", **key}
+        request = urllib.request.Request(f"{self.origin}/api/v1{path}", json.dumps(body).encode(), headers)
+        with urllib.request.urlopen(request, timeout=20) as answer:
+            return json.load(answer)
 
     def rows(self, sql: str, *values: str) -> list[sqlite3.Row]:
         """Ask the one room's database, read-only, past the app."""

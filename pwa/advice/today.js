@@ -72,7 +72,9 @@ function judged(one, limits, facts, days) {
 function change(over, facts, limits, days) {
   const needs = over.map((one) => needed(one, days));
   const urgent = over.some((one) => one.now_mg_n_l > limits.act_at[one.parameter]);
-  const above = over.some((one) => one.now_mg_n_l > one.limit_mg_n_l);
+  // Nitrate harms over weeks: a change for it alone is for today, at no hour.
+  const poisons = over.filter((one) => one.parameter !== "nitrate");
+  const above = poisons.some((one) => one.now_mg_n_l > one.limit_mg_n_l);
   const state = /** @type {"act now" | "change today"} */ (urgent ? "act now" : "change today");
   if (over.every((one) => one.source_mg_n_l >= one.now_mg_n_l)) return { state, act: /** @type {const} */ ("hold"), next_test_hours: SOON_HOURS };
   const again = needs.some((need) => need > MOST_AT_ONCE);
@@ -86,7 +88,7 @@ function change(over, facts, limits, days) {
     exact_litres,
     litres,
     dose: dose_for(facts, litres),
-    by: above || urgent ? facts.now : passing(over, facts.now),
+    ...(poisons.length === 0 ? {} : { by: above || urgent ? facts.now : passing(poisons, facts.now) }),
     again,
     ...(again ? { next_test_hours: SOON_HOURS } : {}),
   };
@@ -110,7 +112,7 @@ function said_of(worst, days) {
   if (!worst) return [];
   const parts = { parameter: worst.parameter, now: worst.now_mg_n_l, limit: worst.limit_mg_n_l, by: worst.by, expected: worst.expected_mg_n_l, rise: worst.rise_mg_n_l_day, days };
   const code = worst.now_mg_n_l > worst.limit_mg_n_l ? "over" : worst.expected_mg_n_l > worst.limit_mg_n_l ? "will_pass" : "under";
-  const basis = { readings: "rise_known", doubling: "rise_doubling", nothing: "rise_unknown" }[/** @type {"readings"} */ (worst.rise_from)];
+  const basis = { readings: worst.rise_mg_n_l_day > 0 ? "rise_known" : "rise_none", doubling: "rise_doubling", nothing: "rise_unknown" }[/** @type {"readings"} */ (worst.rise_from)];
   const silent = worst.rise_from === "nothing" && worst.parameter !== "nitrate";
   return [{ code, ...parts }, ...(silent ? [] : [{ code: basis, ...parts }]), ...(worst.changed_since ? [{ code: "carried", ...parts }] : [])];
 }

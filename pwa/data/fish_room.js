@@ -200,8 +200,6 @@ export async function openRoom(roomId, given = thisPhone()) {
       async refreshState() {
         await refresh([]);
       },
-      /** Read everything anew, without telling other tabs. */
-      reread: () => refreshQuietly(null),
       /** @param {() => void} heard @returns {() => void} */
       onWrite(heard) {
         writers.add(heard);

@@ -76,6 +76,13 @@ export function when(at, now) {
 /** "Wednesday 4 August". @param {number} at */
 export const day = (at) => new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
 
+/** "today", "tomorrow", "Friday". @param {number} at @param {number} now */
+export function weekday(at, now) {
+  const days = Math.round((midnight(at) - midnight(now)) / 86_400_000);
+  if (days <= 1) return new Intl.RelativeTimeFormat(locale, { numeric: "auto" }).format(days, "day");
+  return new Intl.DateTimeFormat(locale, { weekday: "long" }).format(new Date(at));
+}
+
 /** "4:05" of a number of seconds. @param {number} seconds */
 export function minutes(seconds) {
   const left = Math.max(0, Math.ceil(seconds));

@@ -72,7 +72,7 @@ function People({ owner }) {
               ${one.devices.map((device) => html`<br /><span class="soft small">${device.name}${device.last_seen && `, ${when(device.last_seen, now.value)}`}</span>`)}</span></li>`)}</ul>`
         : html`<p class="soft">${t(problem.value ? "people.unreachable" : "people.asking")}</p>`}
       ${problem.value && found.value && html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${problem.value}</span></p>`}
-      ${owner && !link.value && html`
+      ${owner && found.value && !link.value && html`
         <div class="row">${["keeper", "helper"].map((role) => html`
           <button class="quiet" key=${role} type="button" onClick=${tap(() => void ask(async () => void (link.value = await invite(room.value, role))))}><${Icon} name="plus" size=${20} />${t(`invite.${role}`)}</button>`)}</div>`}
       ${link.value && html`<${Invitation} made=${link.value} onClose=${() => (link.value = null)} />`}
@@ -104,5 +104,5 @@ const Settings = ({ kind, said }) => html`
     <h2>${t(`settings.${kind}`)}</h2>
     <ul class="lines">${all(kind).filter((one) => !one.retired).map((one) => html`
       <li key=${one.id}><a class="line" href=${`/room/${kind}/${one.id}`}><span><b>${one.name}</b><br /><span class="soft small">${said(one)}</span></span></a></li>`)}</ul>
-    ${room.value.may(kind) && html`<p class="after-lines"><a class="quiet" href=${`/room/${kind}/new`}><${Icon} name="plus" size=${20} />${t(`water.new_${kind}`)}</a></p>`}
+    ${room.value.may(kind) && html`<p><a class="quiet" href=${`/room/${kind}/new`}><${Icon} name="plus" size=${20} />${t(`water.new_${kind}`)}</a></p>`}
   </section>`;

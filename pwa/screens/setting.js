@@ -1,9 +1,11 @@
 /** A kit, a dechlorinator's label or a source water: set down once by the keeper, from the record kind's own fields. */
 import { html, useSignal } from "../vendor/preact.js";
 import { InvalidInput, records } from "../contracts.js";
+import { SPECIES } from "../advice/level.js";
 import { t } from "../i18n/words.js";
 import { forget, useDraft } from "../ui/draft.js";
 import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
+import { UNITS, common_kit } from "../ui/kits.js";
 import { get, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
@@ -13,8 +15,10 @@ import { tap } from "../ui/tap.js";
 
 /** Kinds set down here, and the tank's field that one of them fills. @type {Record<string, string | null>} */
 const FILLS = { test_kit: null, label: "dechlorinator", source_water: "source_water" };
+/** Fields of a kit that matter only beside others. @type {Record<string, Record<string, string[]>>} */
+const WHEN = { basis: { parameter: Object.keys(SPECIES) }, steps: { entry: ["steps"] } };
 /** What stands in a new one. @type {Record<string, Record<string, any>>} */
-const FIRST = { test_kit: { entry: "steps", basis: "ion", unit: "mg/L" }, label: { use: "dechlorinator", unit: "ml", basis: "new_water" }, source_water: {} };
+const FIRST = { test_kit: {}, label: { use: "dechlorinator", unit: "ml", basis: "new_water" }, source_water: {} };
 
 /** @param {{kind: string, id?: string, query: URLSearchParams}} props */
 export function Setting({ kind, id, query }) {
@@ -22,8 +26,10 @@ export function Setting({ kind, id, query }) {
   const tank = query.get("tank") ? get("tank", query.get("tank") ?? "") : null;
   const parameter = query.get("parameter");
   const name = `${kind}.${id ?? "new"}${parameter ? `.${parameter}` : ""}`;
-  const specs = (records()[kind]?.fields ?? []).filter((/** @type {any} */ field) => field.name !== "retired" || id);
-  const kept = useDraft(name, () => (held ? raw_of(specs, held) : { ...FIRST[kind], ...(parameter ? { parameter } : {}) }));
+  const specs = (records()[kind]?.fields ?? [])
+    .filter((/** @type {any} */ field) => field.name !== "retired" || id)
+    .map((/** @type {any} */ field) => (kind === "test_kit" && WHEN[field.name] ? { ...field, when: WHEN[field.name] } : field));
+  const kept = useDraft(name, () => (held ? raw_of(specs, held) : { ...FIRST[kind], ...(parameter ? kit_like(parameter) : {}) }));
   const tried = useSignal(false);
   const refused = useSignal(/** @type {any[]} */ ([]));
   if (!(kind in FILLS) || (id && !held)) return html`<${Missing} up="/room" />`;
@@ -63,3 +69,9 @@ export function Setting({ kind, id, query }) {
       ${id && room.value.may(kind) && html`<p><button class="quiet" type="button" onClick=${tap(() => void drop())}>${t("setting.remove")}</button></p>`}
     <//>`;
 }
+
+/** A new kit for a parameter starts as such kits usually are; its steps are the keeper's to copy. @param {string} parameter */
+const kit_like = (parameter) => {
+  const { entry, basis } = common_kit(parameter);
+  return { parameter, entry, ...(basis ? { basis } : {}), ...(UNITS[parameter] ? { unit: UNITS[parameter] } : {}) };
+};

@@ -61,9 +61,9 @@ export function TankForm({ id }) {
       act=${html`<${Found} found=${found} /><button class="main" type="button" onClick=${tap(() => void save())}>${t("tank.save")}</button>`}>
       <section class="entry"><span class="in-margin" aria-hidden="true">1</span><div>
         <fieldset><legend class="label">${t("tank.shape")}</legend>
-          <div class="tiles">${inputs[0].choices.map((/** @type {any} */ choice) => html`
+          <div class="tiles two">${inputs[0].choices.map((/** @type {any} */ choice) => html`
             <label key=${choice.value}><input class="unseen" type="radio" name="shape" value=${choice.value} checked=${measures.shape === choice.value}
-              onChange=${() => set_measures({ ...measures, shape: choice.value })} /><${Icon} name=${choice.value} size=${40} /><span class="small">${choice.label}</span></label>`)}</div>
+              onChange=${() => set_measures({ ...measures, shape: choice.value })} /><${Icon} name=${choice.value} size=${40} />${choice.label}</label>`)}</div>
         </fieldset>
         ${tried.value && !measures.shape && html`<${Wrong} spec=${inputs[0]} error=${found.errors[0]} />`}
       </div></section>

@@ -13,7 +13,7 @@ export function Water({ id }) {
   if (!tank) return html`<${Missing} up="/tanks" />`;
   const labels = all("label").filter((label) => label.use === "dechlorinator");
   return html`
-    <${Page} title=${t("water.of", { tank: tank.name })} up=${`/tank/${id}`}>
+    <${Page} title=${t("water.short")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}>
       <${Pick} tank=${tank} field="source_water" kind="source_water" records=${all("source_water")} />
       <${Pick} tank=${tank} field="dechlorinator" kind="label" records=${labels} />
     <//>`;

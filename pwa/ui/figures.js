@@ -20,7 +20,7 @@ export function read_as(parameter, basis) {
 export function figure(reading) {
   const { parameter, value, basis, unit = "" } = reading;
   const plain = { value: parameter === "ph" || parameter === "temperature" ? number(value, 1) : short(value, 3), unit: [unit, read_as(parameter, basis)].join(" ").trim() };
-  if (!(parameter in SPECIES)) return { ...plain, also: null };
+  if (!(parameter in SPECIES) || value === 0) return { ...plain, also: null };
   const both = both_ways(parameter, value, basis);
   const other = basis === "n" ? both.as_ion_mg_l : both.as_n_mg_l;
   return { ...plain, also: `= ${nitrogen(other)} mg/L ${read_as(parameter, basis === "n" ? "ion" : "n")}` };

@@ -129,12 +129,12 @@ const CONTROLS = {
     <fieldset><legend class="label">${spec.label}</legend>
       ${value.map((/** @type {any} */ one, /** @type {number} */ i) => html`
         <div class="row apart" key=${i}>
-          <input type="text" inputmode="decimal" autocomplete="off" aria-label=${`${spec.label} ${i + 1}`} value=${one}
+          <input id=${`field-${at}.${i}`} class="grow" type="text" inputmode="decimal" autocomplete="off" aria-label=${`${spec.label} ${i + 1}`} value=${one}
             onInput=${(/** @type {any} */ e) => onValue(value.with(i, e.target.value))} />
           <${Remove} what=${`${spec.label} ${i + 1}`} onRemove=${() => onValue(value.toSpliced(i, 1))} />
         </div>
         ${tried && errors.filter((/** @type {FieldError} */ e) => e.field === `${at}.${i}`).map((/** @type {FieldError} */ e) => html`<${Wrong} spec=${spec} error=${e} />`)}`)}
-      ${value.length < spec.max_items && html`<button class="quiet" type="button" onClick=${() => onValue([...value, ""])}><${Icon} name="plus" size=${20} />${t("add_one")}</button>`}
+      ${value.length < spec.max_items && html`<button class="quiet" type="button" onClick=${() => add(onValue, value, "", at)}><${Icon} name="plus" size=${20} />${t("add_one")}</button>`}
     </fieldset>`,
 
   rows: ({ spec, at, value = [], onValue, errors, tried }) => html`
@@ -144,9 +144,15 @@ const CONTROLS = {
           <div class="grow"><${Fields} specs=${spec.item.fields} raw=${one} onRaw=${(/** @type {Raw} */ raw) => onValue(value.with(i, raw))} errors=${errors} tried=${tried} path=${`${at}.${i}.`} /></div>
           <${Remove} what=${`${spec.label} ${i + 1}`} onRemove=${() => onValue(value.toSpliced(i, 1))} />
         </div>`)}
-      ${value.length < spec.max_items && html`<button class="quiet" type="button" onClick=${() => onValue([...value, {}])}><${Icon} name="plus" size=${20} />${t("add_one")}</button>`}
+      ${value.length < spec.max_items && html`<button class="quiet" type="button" onClick=${() => add(onValue, value, {}, at)}><${Icon} name="plus" size=${20} />${t("add_one")}</button>`}
     </fieldset>`,
 };
+
+/** One more entry, ready to be typed. @param {(value: any[]) => void} onValue @param {any[]} value @param {any} empty @param {string} at */
+function add(onValue, value, empty, at) {
+  onValue([...value, empty]);
+  requestAnimationFrame(() => document.querySelector(`[id^="field-${at}.${value.length}"]`)?.focus());
+}
 
 /** @param {{what: string, onRemove: () => void}} props */
 const Remove = ({ what, onRemove }) => html`

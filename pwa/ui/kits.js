@@ -15,10 +15,13 @@ const COMMON = {
   temperature: { entry: "keypad" },
 };
 
+/** How a parameter is read without a kit of one's own. @param {string} parameter */
+export const common_kit = (parameter) => ({ ...(COMMON[parameter] ?? { entry: "keypad" }), parameter, common: true });
+
 /** The kit used last for it, else the newest set down, else the common steps (without an id). @param {string} parameter */
 export function kit_for(parameter) {
   const own = all("test_kit").filter((kit) => kit.parameter === parameter && !kit.retired);
-  if (own.length === 0) return { ...COMMON[parameter], parameter, common: true };
+  if (own.length === 0) return common_kit(parameter);
   const used = all("reading").filter((reading) => reading.parameter === parameter && reading.kit);
   const last = used.reduce((late, one) => (!late || one.at > late.at ? one : late), null);
   return own.find((kit) => kit.id === last?.kit) ?? own.toSorted((a, b) => (a.id < b.id ? 1 : -1))[0];

@@ -25,11 +25,11 @@ export const Page = ({ title, place, up, act, children, book, aside }) => html`
     </header>
     <${TimerStrip} />
     <main class=${book ? "book" : ""}>${children}</main>
-    <div class="foot">
+    <footer class="foot">
       <${Note} />
       ${act && html`<div class="act">${act}</div>`}
       ${place && html`<${Places} here=${place} />`}
-    </div>
+    </footer>
   </div>`;
 
 /** @param {{here: string}} props */

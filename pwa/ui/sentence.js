@@ -1,12 +1,14 @@
 /** The one sentence of a tank and its reasons, put into words: the only place that renders an advice. */
 import { html } from "../vendor/preact.js";
-import { clock, number, short, t, when } from "../i18n/words.js";
+import { clock, number, short, t, weekday, when } from "../i18n/words.js";
 import { dose_said, litres_said, nitrogen } from "./figures.js";
 import { StateShape } from "./icon.js";
 
+const QUARTER_MS = 15 * 60_000;
+
 /** What to do now, in one sentence. @param {import("../advice/today.js").Advice} advice @param {number} now @returns {string} */
 export function sentence(advice, now) {
-  const { act, litres = 0, dose, by = now } = advice;
+  const { act, litres = 0, dose, by } = advice;
   if (act === "test") return t("say.test");
   if (act === "nothing") return t(advice.state === "steady" ? "say.nothing" : "say.leave", { when: next_test(advice, now) });
   if (act === "hold") return t("say.hold");
@@ -30,14 +32,18 @@ export const Sentence = ({ advice, now }) => {
   return html`<p class="sentence">${sentence(advice, now)}</p>${more && html`<p class="further">${more}</p>`}`;
 };
 
-/** @param {number} by @param {number} now */
-const by_time = (by, now) => (by - now < 60_000 ? t("say.now") : t("say.by", { time: same_day(by, now) ? clock(by) : when(by, now) }));
+/** A time to the quarter hour, the earlier one. @param {number | undefined} by @param {number} now */
+function by_time(by, now) {
+  if (by === undefined) return t("say.today");
+  const at = by - (by % QUARTER_MS);
+  return at <= now ? t("say.now") : t("say.by", { time: same_day(at, now) ? clock(at) : when(at, now) });
+}
 
 /** When the next test is due, in words. @param {import("../advice/today.js").Advice} advice @param {number} now */
 function next_test(advice, now) {
   const last = Math.max(...advice.levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : now)));
   const due = Math.max(now, last + advice.next_test_hours * 3_600_000);
-  return advice.next_test_hours > 24 ? when(due, now).replace(/[ ,]+\d.*$/, "") : when(due, now);
+  return advice.next_test_hours > 24 ? weekday(due, now) : when(Math.ceil(due / QUARTER_MS) * QUARTER_MS, now);
 }
 
 /** @param {{advice: import("../advice/today.js").Advice}} props */

@@ -111,6 +111,12 @@ test("water that holds as much as the tank is not to be changed in", () => {
   assert.ok(codes(advice).includes("source_worse"));
 });
 
+test("nitrate alone is for today, at no hour; it is no emergency", () => {
+  const advice = today(facts([read("total_ammonia", 0), read("nitrite", 0), read("nitrate", 15, 24), read("nitrate", 15), read("ph", 7), read("temperature", 25)]));
+  assert.deepEqual([advice.state, advice.act, advice.by, advice.litres], ["change today", "change", undefined, 34]);
+  assert.ok(codes(advice).includes("rise_none"));
+});
+
 test("right after the change it asks for a test, not for more water", () => {
   const readings = [read("total_ammonia", 0.25, 25), read("total_ammonia", 0.45, 1), read("nitrite", 0, 1), read("ph", 7.8), read("temperature", 25)];
   const half = { at: ago(0.5), litres: 20, fraction: 0.2, source: TAP };

@@ -1,4 +1,4 @@
-"""The plan of a tank: inside floor area of every straight-walled shape."""
+"""The plan of a tank: inside floor area of every straight-walled shape, and the sphere of a bowl."""
 
 import math
 

@@ -1,0 +1,94 @@
+"""Pictures of every screen, to be looked at: `python -m e2e.shots` writes them into e2e/shots/.
+
+Two phone sizes, light and dark, an empty phone, the invented fish room, and the same without the server.
+"""
+
+import shutil
+import sys
+import tempfile
+from pathlib import Path
+
+from playwright.sync_api import sync_playwright
+
+HERE = Path(__file__).parent
+sys.path.insert(0, str(HERE))
+
+from phones import LARGE, SMALL, Thumb, chromium, phone  # noqa: E402
+from real_server import RealServer  # noqa: E402
+
+OUT = HERE / "shots"
+EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join#not-a-secret", "/tank/none"]
+BESIDE = ["/tanks", "/tanks/new", "/bench", "/bench/free_ammonia", "/room", "/room/test_kit/new", "/room/label/new"]
+OF_TANK = ["", "/test", "/change", "/history", "/water", "/edit"]
+
+
+def main() -> None:
+    shutil.rmtree(OUT, ignore_errors=True)
+    OUT.mkdir()
+    with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
+        browser = chromium(playwright)
+        server = RealServer(Path(folder) / "demo", "--demo").start()
+        try:
+            for size in (SMALL, LARGE):
+                for dark in (False, True):
+                    name = f"{size['width']}-{'dark' if dark else 'light'}"
+                    with phone(browser, server.origin, size=size, dark=dark) as context:
+                        _empty(Thumb(context.new_page()), name)
+                    with phone(browser, server.origin, size=size, dark=dark) as context:
+                        _full(Thumb(context.new_page()), name, server)
+        finally:
+            server.stop()
+        browser.close()
+    print(f"{len(list(OUT.glob('*.png')))} pictures in {OUT}")
+
+
+def _empty(thumb: Thumb, name: str) -> None:
+    for path in EMPTY:
+        _shoot(thumb, path, f"{name}-empty")
+
+
+def _full(thumb: Thumb, name: str, server: RealServer) -> None:
+    link = server.invite("owner")
+    thumb.open(link[link.index("/join") :])
+    thumb.type("Your name", "Marit")
+    thumb.type("A name for this phone", "Marit's phone")
+    thumb.tap("button", "Join")
+    thumb.page.get_by_role("heading", level=2).nth(2).wait_for()
+    thumb.stored()
+    tanks = thumb.page.eval_on_selector_all(".tank-name", "all => all.map(one => new URL(one.href).pathname)")
+    _shoot(thumb, "/", name)
+    for place, tank in enumerate(tanks, 1):
+        for rest in OF_TANK if place == 1 else ["", "/change"]:
+            _shoot(thumb, f"{tank}{rest}", f"{name}-tank-{place}", rest or "page")
+    for path in BESIDE:
+        _shoot(thumb, path, name)
+    thumb.open(f"{tanks[0]}/test")
+    for _ in range(3):
+        thumb.tap("button", "Skip")
+    thumb.key_in("7.4")
+    _snap(thumb, f"{name}-keypad")
+    thumb.tap("button", "Next")
+    thumb.tap("button", "Skip")
+    _snap(thumb, f"{name}-answers")
+    thumb.open("/room")
+    thumb.tap("button", "Invite a keeper")
+    thumb.page.locator(".invitation").wait_for()
+    _snap(thumb, f"{name}-invite")
+    thumb.page.context.set_offline(True)
+    for path in ("/", tanks[0], "/room"):
+        _shoot(thumb, path, f"{name}-offline", "tank" if path == tanks[0] else None)
+
+
+def _shoot(thumb: Thumb, path: str, name: str, what: str | None = None) -> None:
+    thumb.open(path)
+    thumb.page.wait_for_timeout(300)
+    _snap(thumb, f"{name}-{what or path}")
+
+
+def _snap(thumb: Thumb, name: str) -> None:
+    plain = name.replace("/", "_").replace("#", "_").replace("__", "_").strip("-_")
+    thumb.page.screenshot(path=OUT / f"{plain}.png")
+
+
+if __name__ == "__main__":
+    main()

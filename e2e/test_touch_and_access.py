@@ -1,0 +1,82 @@
+"""Every screen for wet hands and for every keeper: sizes of what is tapped, axe's rules, text at 200 %, ghosts."""
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import expect
+from test_daily_loop import set_down_water_and_label, set_up_tank
+
+pytestmark = pytest.mark.browser
+
+# Everything that can be tapped, with its box; a field counts with its label, text links within a sentence apart.
+TARGETS = """() => [...document.querySelectorAll("a[href], button, summary, input:not(.unseen), textarea, select, label:has(.unseen)")]
+  .filter((one) => one.checkVisibility() && !one.closest("p.link"))
+  .map((one) => ({ box: one.getBoundingClientRect().toJSON(), main: one.matches(".main"), tick: one.matches("[type=checkbox], [type=radio]"), name: one.innerText || one.getAttribute("aria-label") || one.id }))
+  .filter(({ box, tick }) => box.width && !tick)"""
+MAIN_PX, OTHER_PX = 64, 48
+
+
+@pytest.fixture
+def furnished(new_phone):
+    """A phone with one tank that has been tested once."""
+    thumb = new_phone()
+    thumb.open("/")
+    set_up_tank(thumb, "Reed pool")
+    set_down_water_and_label(thumb)
+    thumb.tap("link", "Test")
+    thumb.tap("button", "0.5", exact=True)
+    thumb.tap("button", "0.25", exact=True)
+    thumb.tap("button", "Save 2 readings")
+    thumb.title("Reed pool")
+    return thumb
+
+
+def screens(thumb):
+    tank = thumb.page.url[thumb.page.url.index("/tank/") :]
+    of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/history", "/water", "/edit")]
+    settings = ["/room/test_kit/new?parameter=nitrite", "/room/label/new", "/room/source_water/new"]
+    return ["/", "/tanks", "/tanks/new", *of_tank, "/bench", "/bench/dilution", "/room", *settings, "/join#secret"]
+
+
+def test_targets_are_large_enough(server, furnished):
+    for path in screens(furnished):
+        furnished.open(path)
+        for target in furnished.page.evaluate(TARGETS):
+            least = MAIN_PX if target["main"] else OTHER_PX
+            size = min(target["box"]["height"], target["box"]["width"])
+            assert size >= least - 0.5, f"{path}: {target['name']!r} is {size:.0f} px, not {least}"
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_axe_finds_nothing(server, furnished, scheme):
+    furnished.page.emulate_media(color_scheme=scheme)
+    for path in screens(furnished):
+        furnished.open(path)
+        found = Axe().run(furnished.page).response["violations"]
+        said = [(one["id"], [node["target"] for node in one["nodes"]][:3]) for one in found]
+        assert said == [], f"{path} ({scheme}): {said}"
+
+
+def test_nothing_is_cut_off_at_twice_the_text(server, furnished):
+    for path in screens(furnished):
+        furnished.open(path)
+        furnished.page.evaluate("() => { document.documentElement.style.fontSize = '200%'; }")
+        wider = furnished.page.evaluate(
+            "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
+        )
+        assert wider <= 0, f"{path} is {wider} px too wide at 200 %"
+
+
+def test_a_second_finger_records_nothing(server, furnished):
+    furnished.tap("link", "Test")
+    furnished.settled()
+    box = furnished.page.get_by_role("button", name="0.5", exact=True).bounding_box()
+    touch = furnished.page.context.new_cdp_session(furnished.page)
+    finger = {"x": box["x"] + 10, "y": box["y"] + 10, "id": 0}
+    drop = {"x": 30, "y": 500, "id": 1}
+    touch.send("Input.dispatchTouchEvent", {"type": "touchStart", "touchPoints": [drop]})
+    touch.send("Input.dispatchTouchEvent", {"type": "touchStart", "touchPoints": [drop, finger]})
+    touch.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": [drop]})
+    touch.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": []})
+    furnished.settled()
+    furnished.sees("1 of 5")
+    expect(furnished.page.get_by_role("button", name="Nothing read yet")).to_be_disabled()
