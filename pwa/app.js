@@ -7,7 +7,7 @@ import { thisPhone } from "./data/phone.js";
 import * as sync from "./data/sync.js";
 import { choose, chosen, t } from "./i18n/words.js";
 import { Bench } from "./screens/bench.js";
-import { Calculation } from "./screens/calculation.js";
+import { BenchSheet } from "./screens/bench_sheet.js";
 import { Change } from "./screens/change.js";
 import { History } from "./screens/history.js";
 import { Join } from "./screens/join.js";
@@ -38,7 +38,7 @@ const ROUTES = [
   ["/tank/:id/history", ({ id }) => html`<${History} key=${id} id=${id} />`],
   ["/tank/:id/water", ({ id }) => html`<${Water} key=${id} id=${id} />`],
   ["/bench", () => html`<${Bench} />`],
-  ["/bench/:name", ({ name }) => html`<${Calculation} key=${name} name=${name} />`],
+  ["/bench/:name", ({ name }) => html`<${BenchSheet} key=${name} name=${name} />`],
   ["/room", () => html`<${Room} />`],
   ["/room/:kind/new", ({ kind }, url) => html`<${Setting} key=${kind} kind=${kind} query=${url.searchParams} />`],
   ["/room/:kind/:id", ({ kind, id }, url) => html`<${Setting} key=${id} kind=${kind} id=${id} query=${url.searchParams} />`],

@@ -52,19 +52,20 @@ function isEmpty(spec, { draft, tank = {} }, key) {
 /** A field by its error key, "sources.0.gh_dgh" -> ["sources", 0, "gh_dgh"]. @param {string} key @returns {(string | number)[]} */
 export const pathOf = (key) => key.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step));
 
-/** The words on a field, "Sources 1: General hardness" inside a list. @param {any} spec @param {string} key @returns {string} */
+/** The words on a field, with its row inside a list: "Water 1: General hardness". @param {any} spec @param {string} key @returns {string} */
 export function labelOf(spec, key) {
-  let here = { type: "object", fields: spec.inputs, label: "" };
+  let here = /** @type {any} */ ({ type: "object", fields: spec.inputs });
   /** @type {string[]} */ const words = [];
   for (const step of pathOf(key)) {
     if (typeof step === "number") {
-      here = /** @type {any} */ (here).item;
-      words.push(`${words.pop()} ${step + 1}`);
+      const list = words.pop();
+      here = here.item;
+      words.push(`${here.label ?? list} ${step + 1}`);
     } else {
       here = here.fields?.find((/** @type {any} */ one) => one.name === step);
       if (!here) return key;
+      words.push(here.label);
     }
-    if (typeof step === "string" || here.label) words.push(here.label ?? step);
   }
   return words.join(": ");
 }

@@ -17,8 +17,10 @@ import { unitIn, unitLabel } from "./units.js";
  * @property {string} label @property {boolean} optional @property {"typed" | "tank" | "usual" | "empty"} from
  * @property {any} value text of a number, choice, text or truth value as it stands
  * @property {string} [unit] the unit to print beside a number
+ * @property {string} [typed_in] the unit that a text typed there now is in, by its name in the table
  * @property {string} [aside] a second reading of the same number, "42 %"
  * @property {boolean} [ambiguous] the typed text could be two numbers ("1,000")
+ * @property {string} [own] the tank's figure, with its unit, where something else was typed over it
  * @property {FieldView[][]} [rows] of a list: one list of fields a row
  * @property {FieldView[]} [fields] of an object
  */
@@ -42,7 +44,9 @@ export function formOf(spec, filling) {
     if (!shown.has(field.name)) continue;
     const asked = choices.some((one) => !one.optional && one.chosen === field.name);
     const view = viewOf(field, [field.name], filled(field, draft.typed?.[field.name], tank[field.name]), filling);
-    out.push(asked ? { ...view, optional: false } : view);
+    if (asked) view.optional = false;
+    if (view.from === "typed") view.own = ownFigure(field, tank[field.name], view, filling);
+    out.push(view);
   }
   return out;
 }
@@ -60,7 +64,7 @@ function viewOf(spec, path, { node, from }, filling) {
     const shown = shownNumber(node, unitIn(spec, system), marks);
     const read = readNumber(shown.text, marks);
     const ambiguous = "problem" in read && read.problem === "ambiguous";
-    return { ...view, value: shown.text, unit: unitLabel(shown.unit), aside: percent(spec, read, marks), ambiguous };
+    return { ...view, value: shown.text, unit: unitLabel(shown.unit), typed_in: shown.unit, aside: percent(spec, read, marks), ambiguous };
   }
   if (spec.type === "object") return { ...view, fields: fieldsOf(spec.fields, path, node, filling) };
   if (spec.type === "list") {
@@ -72,6 +76,15 @@ function viewOf(spec, path, { node, from }, filling) {
     return { ...view, rows };
   }
   return view;
+}
+
+/** The tank's figure beside what was typed over it; none if both say the same. @param {any} spec @param {any} figure @param {FieldView} typed @param {Filling} filling */
+function ownFigure(spec, figure, typed, filling) {
+  if (figure === undefined || ["list", "object", "boolean"].includes(spec.type)) return undefined;
+  const own = viewOf(spec, typed.path, filled(spec, undefined, figure), filling);
+  if (own.value === typed.value) return undefined;
+  const choice = spec.choices?.find((/** @type {any} */ one) => one.value === own.value);
+  return `${choice?.label ?? own.value}${own.unit ? ` ${own.unit}` : ""}`;
 }
 
 /** @param {any[]} fields @param {(string | number)[]} path @param {any} node @param {Filling} filling */

@@ -23,7 +23,7 @@ export function plainResult(spec, payload, answer, manner) {
 
 /** @param {import("./result.js").ResultRow} row @returns {string} */
 export function rowText(row) {
-  if (!row.rows) return row.unit ? `${row.text} ${row.unit}` : row.text;
+  if (!row.rows) return [row.text, row.unit || (row.aside && `(${row.aside})`)].filter(Boolean).join(" ");
   return row.rows.map((entry) => entry.map((one) => (one.label ? `${one.label} ${rowText(one)}` : rowText(one))).join(", ")).join("; ");
 }
 

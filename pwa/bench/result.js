@@ -5,7 +5,8 @@ import { convert, decimalsIn, unitIn, unitLabel } from "./units.js";
 
 /** @typedef {import("./number_text.js").Marks} Marks */
 /**
- * @typedef {{name: string, label: string, text: string, unit: string, rows?: ResultRow[][]}} ResultRow
+ * @typedef {{name: string, label: string, text: string, unit: string, aside?: string, rows?: ResultRow[][]}} ResultRow
+ * `aside` the same figure read another way, a share in per cent;
  * `rows` instead of a text where the output is a list or an object: one list of rows an entry
  */
 /** @typedef {{system?: string, marks?: Marks, yes?: string, no?: string}} Manner */
@@ -34,7 +35,13 @@ function rowOf(output, value, manner) {
   }
   if (output.type === "object") return { ...row, rows: [output.fields ? rowsOf(output.fields, value, manner) : looseRows(output, value, manner)] };
   const unit = typeof value === "number" ? unitLabel(unitIn(output, system)) : "";
-  return { ...row, text: valueText(output, value, manner), unit };
+  return { ...row, text: valueText(output, value, manner), unit, aside: percent(output, value, manner) };
+}
+
+/** A share said in per cent too. @param {any} output @param {any} value @param {Manner} manner @returns {string | undefined} */
+function percent(output, value, { marks = marksOf() }) {
+  if (typeof value !== "number" || unitLabel(output.unit ?? "") || !/fraction|share/.test(output.name ?? "")) return undefined;
+  return `${grouped(display(value * 100, Math.max(0, (output.decimals ?? 3) - 2)), marks)} %`;
 }
 
 /** An object whose names are part of the answer (ions by name): a row each. @param {any} output @param {Record<string, any>} value @param {Manner} manner */

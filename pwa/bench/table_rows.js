@@ -6,18 +6,15 @@ import { plain } from "./search.js";
 
 /** All rows of a table, by name. @param {string} name @returns {PickRow[]} */
 export function pickRows(name) {
-  const held = table(name);
-  const rows = held.rows ?? held[name] ?? held.entries;
-  return Object.entries(rows)
+  return Object.entries(table(name).rows)
     .map(([key, row]) => pickRow(key, /** @type {any} */ (row)))
     .sort((a, b) => a.name.localeCompare(b.name));
 }
 
-/** @param {string} key @param {any} row @returns {PickRow} */
+/** @param {string} key @param {{name?: string, label?: string}} row @returns {PickRow} */
 function pickRow(key, row) {
-  const name = row.common_name ?? row.name ?? row.label ?? key;
-  const also = row.scientific_name ?? row.formula ?? "";
-  return { key, name, also: also === name ? "" : also };
+  const name = row.name ?? row.label ?? key;
+  return { key, name, also: key === name || /^[a-z0-9_]+$/.test(key) ? "" : key };
 }
 
 /** Rows that hold every word, in the name, the second name or the key. @param {PickRow[]} rows @param {string} words */

@@ -2,6 +2,7 @@
  * A tank's own figures, by the field names that the contracts share: what its record says, then the newest reading
  * of each parameter, its source water, its dechlorinator's label, its animals. A form takes those it has fields for.
  */
+import { constants } from "../calc/tables.js";
 
 /**
  * @typedef {object} TankRecords
@@ -9,13 +10,9 @@
  * @property {any[]} [source_waters] of the room @property {any[]} [stock_changes] of this tank
  */
 
-/**
- * @param {TankRecords} records @param {(reading: any) => number | undefined} asNitrogen a nitrogen reading in mg N/L
- * @returns {Record<string, any>} figures in contract units; what is not known is not there
- */
-export function tankFigures({ tank, readings = [], source_water, label, source_waters = [], stock_changes = [] }, asNitrogen) {
+/** @param {TankRecords} records @returns {Record<string, any>} figures in contract units; what is not known is not there */
+export function tankFigures({ tank, readings = [], source_water, label, source_waters = [], stock_changes = [] }) {
   const newest = newestReadings(readings);
-  const nitrogen = (/** @type {string} */ parameter) => newest[parameter] && asNitrogen(newest[parameter]);
   const animals = animalsIn(stock_changes);
   return known({
     ...tank.measures,
@@ -26,9 +23,9 @@ export function tankFigures({ tank, readings = [], source_water, label, source_w
     temperature_c: newest.temperature?.value ?? tank.temperature_c,
     kh_dkh: newest.kh?.value ?? tank.kh_dkh,
     gh_dgh: newest.gh?.value ?? tank.gh_dgh,
-    tan_mg_n_l: nitrogen("total_ammonia"),
-    nitrite_mg_n_l: nitrogen("nitrite"),
-    nitrate_mg_n_l: nitrogen("nitrate"),
+    tan_mg_n_l: asNitrogen(newest.total_ammonia, "nh4_per_n"),
+    nitrite_mg_n_l: asNitrogen(newest.nitrite, "no2_per_n"),
+    nitrate_mg_n_l: asNitrogen(newest.nitrate, "no3_per_n"),
     oxygen_mg_l: newest.oxygen?.value,
     ...sourceFigures(source_water),
     ...labelFigures(label),
@@ -44,6 +41,12 @@ function newestReadings(readings) {
     if (!newest[reading.parameter] || reading.at > newest[reading.parameter].at) newest[reading.parameter] = reading;
   }
   return newest;
+}
+
+/** A reading in mg N/L; one that does not say what it reads counts as the ion, as most kits read. @param {any} reading @param {string} per_n */
+function asNitrogen(reading, per_n) {
+  if (!reading) return undefined;
+  return reading.basis === "n" ? reading.value : reading.value / constants("nitrogen_species")[per_n];
 }
 
 /** @param {any} water a source_water record */

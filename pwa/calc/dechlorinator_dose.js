@@ -17,6 +17,7 @@ export function dechlorinator_dose({
   disinfectant_mg_l = 0,
 }) {
   if (label_ml === undefined && disinfectant === undefined) throw new Refusal("nothing_to_work_from");
+  if (tank_l === undefined && basis === "whole_tank") throw new Refusal("tank_needed");
   if (tank_l !== undefined && change_l > tank_l) throw new Refusal("change_above_tank");
   const treated_l = basis === "whole_tank" ? /** @type {number} */ (tank_l) : change_l;
   /** @type {Record<string, any>} */
@@ -25,7 +26,7 @@ export function dechlorinator_dose({
   if (disinfectant !== undefined) {
     const ratio = constants("dechlorination");
     const chlorine_mg = disinfectant_mg_l * change_l;
-    answer.thiosulfate_pentahydrate_mg = ratio.thiosulfate_field * ratio.pentahydrate * chlorine_mg;
+    answer.thiosulfate_pentahydrate_mg = ratio.thiosulfate_field * chlorine_mg;
     answer.thiosulfate_pentahydrate_safe_mg = ratio.thiosulfate_safe * chlorine_mg;
     answer.ascorbic_acid_mg = ratio.ascorbic_acid * chlorine_mg;
     const freed_mg_n_l = disinfectant === "chloramine" ? ratio.chloramine_n * disinfectant_mg_l : 0;

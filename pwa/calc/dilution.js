@@ -24,7 +24,8 @@ export function dilution({
     return after_mg_l;
   });
   /** @type {Record<string, any>} */
-  const answer = { after_mg_l, after_each_mg_l };
+  const answer = { after_mg_l };
+  if (after_each_mg_l.length) answer.after_each_mg_l = after_each_mg_l;
   if (target_mg_l !== undefined) answer.fraction_needed = needed(after_mg_l, source_mg_l, target_mg_l);
   if (load_mg_l_day !== undefined) {
     const rise_mg_l = load_mg_l_day * every_days;

@@ -200,6 +200,8 @@ export async function openRoom(roomId, given = thisPhone()) {
       async refreshState() {
         await refresh([]);
       },
+      /** Read everything anew, without telling other tabs. */
+      reread: () => refreshQuietly(null),
       /** @param {() => void} heard @returns {() => void} */
       onWrite(heard) {
         writers.add(heard);

@@ -1,7 +1,7 @@
 /** Who holds this phone: its key, its keeper, the rooms it is in. Before the first room, everything is in `local`. */
 import { Refused, ask } from "./api.js";
 import { rebuild } from "./clock.js";
-import { joinedRoom } from "./mirror.js";
+import { joinedRoom, newEpoch } from "./mirror.js";
 import { again } from "./outbox.js";
 import { uuid7 } from "./uuid7.js";
 
@@ -51,7 +51,7 @@ export async function join(phone, { secret, keeperName, deviceName }) {
     key = await newKey(phone, secret);
     answer = await asking({ body: { ...body, device_key: key } });
   }
-  await phone.database.write(["device", "rooms", "rows", "outbox", "photos"], async (t) => {
+  await phone.database.write(["device", "rooms", "rows", "outbox", "kept", "photos"], async (t) => {
     const before = await t.device.get("identity");
     const { device, keeper } = answer;
     await t.device.put({ ...before, device, keeper, key: answer.key ?? key });
@@ -77,7 +77,7 @@ function newKey(phone, secret) {
 export async function makeRoom(phone, name) {
   const held = await identity(phone);
   const made = await ask(phone, { method: "POST", path: "/api/v1/rooms", key: held.key ?? undefined, body: { name } });
-  await phone.database.write(["device", "rooms", "rows", "outbox", "photos"], (t) =>
+  await phone.database.write(["device", "rooms", "rows", "outbox", "kept", "photos"], (t) =>
     enter(t, { id: made.id, name: made.name }, made.role, made.epoch, held.keeper),
   );
   return made.id;
@@ -87,9 +87,9 @@ export async function makeRoom(phone, name) {
 async function enter(t, room, role, epoch, keeper) {
   const before = await t.rooms.get(room.id);
   const others = (await t.rooms.getAll()).filter((/** @type {any} */ one) => one.id !== LOCAL && !one.ended);
-  // Joined again while still in it (a new key): the cursor still holds if the epoch does.
-  const still = before && !before.ended && before.epoch === epoch;
-  await t.rooms.put(still ? { ...before, ...room, role, problem: null } : joinedRoom(before, room, role, epoch));
+  await t.rooms.put(before ? { ...before, ...room, role, ended: false, problem: null } : joinedRoom(room, role, epoch));
+  // Joined again: the cursor still holds if the epoch does; if the server was restored meanwhile, it starts anew.
+  await newEpoch(t, room.id, epoch);
   if (!others.length) {
     for (const entry of await t.outbox.index("room").getAll(LOCAL)) {
       await t.outbox.put({ ...entry, room: room.id, by: entry.by ?? keeper.id });
@@ -103,19 +103,25 @@ async function enter(t, room, role, epoch, keeper) {
 }
 
 /**
- * Ask the server who we are, and take over names and roles.
+ * Ask the server who we are, and take over names and roles. A room that had ended for us and is open
+ * again (its server was restored, or this keeper was let in on another phone) goes on as after joining.
  * @param {import("./phone.js").Phone} phone
+ * @returns {Promise<boolean>} whether a room is open again
  */
 export async function refreshMe(phone) {
   const held = await identity(phone);
-  if (!held?.key) return;
+  if (!held?.key) return false;
   const me = await ask(phone, { method: "GET", path: "/api/v1/me", key: held.key });
-  await phone.database.write(["device", "rooms"], async (t) => {
+  return phone.database.write(["device", "rooms", "rows", "outbox", "kept", "photos"], async (t) => {
     const before = await t.device.get("identity");
     await t.device.put({ ...before, keeper: me.keeper });
-    for (const { id, name, role } of me.rooms) {
+    let reopened = false;
+    for (const { id, name, role, epoch } of me.rooms) {
       const room = await t.rooms.get(id);
-      if (room && !room.ended) await t.rooms.put({ ...room, name, role });
+      if (room?.ended) await enter(t, { id, name }, role, epoch, me.keeper);
+      else if (room) await t.rooms.put({ ...room, name, role });
+      reopened ||= Boolean(room?.ended);
     }
+    return reopened;
   });
 }

@@ -4,7 +4,7 @@
  */
 import { Refused, Unreachable, ask } from "./api.js";
 import { applyPage, endMembership, mendMirror, newEpoch } from "./mirror.js";
-import { KEPT_DAYS, MOST_OPS, acknowledge, refuse, takeBatch, trimKept, unanswered, unsent } from "./outbox.js";
+import { KEPT_DAYS, MOST_OPS, acknowledge, refuse, refuseAll, takeBatch, trimKept, unanswered, unsent } from "./outbox.js";
 import { sharePhotos } from "./photos.js";
 import { isoOf } from "./write.js";
 
@@ -59,6 +59,7 @@ function begin(phone, room) {
   return phone.database.write(EVERYTHING, async (/** @type {any} */ t) => {
     const identity = await t.device.get("identity");
     const held = await t.rooms.get(room);
+    if (held?.ended) await refuseAll(t, room, "membership-ended");
     if (!held || held.ended || !identity?.key) return null;
     await mendMirror(t, room);
     await unsent(t, room);

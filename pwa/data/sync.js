@@ -19,7 +19,7 @@ export function backoffMs(failures, chance, atLeastMs = null) {
   return Math.max(atLeastMs ?? 0, full * (0.5 + 0.5 * chance));
 }
 
-/** @typedef {{inner: {phone: import("./phone.js").Phone, id: string, refresh: (keys: any[] | null) => any, refreshState: () => Promise<void>, onWrite: (heard: () => void) => () => void}}} Room */
+/** @typedef {{inner: {phone: import("./phone.js").Phone, id: string, refresh: (keys: any[] | null) => any, refreshState: () => Promise<void>, reread: () => Promise<void>, onWrite: (heard: () => void) => () => void}}} Room */
 
 /** @type {Map<Room, () => Promise<void>>} */
 const running = new Map();
@@ -65,9 +65,10 @@ export function start(room) {
       if (turn.held) outcome = turn.result;
       await room.inner.refreshState();
       if (turn.held && outcome.problem === null && phone.now() - askedMe > ME_EVERY_MS) {
-        await refreshMe(phone);
+        const reopened = await refreshMe(phone);
         askedMe = phone.now();
-        await room.inner.refreshState();
+        await room.inner.refresh(reopened ? null : []);
+        wanted ||= reopened;
       }
     } catch (failed) {
       // Storage failed, or `me` did; nothing is lost by trying again later.
@@ -84,7 +85,12 @@ export function start(room) {
     if (failures === 0) at(AFTER_WRITE_MS);
   });
   const hasPage = typeof window !== "undefined";
-  const visible = () => document.visibilityState === "visible" && void now();
+  const visible = () => {
+    if (document.visibilityState !== "visible") return;
+    // Another tab may have died before it could tell what it had changed.
+    void room.inner.reread();
+    void now();
+  };
   const online = () => void now();
   if (hasPage) {
     window.addEventListener("online", online);

@@ -5,7 +5,8 @@ import gzip
 from flask import Flask, Response, request
 
 from limnary import errors
-from limnary.api import calc, health, openapi, people, shell, sync
+from limnary.api import archive, calc, health, openapi, people, shell, sync
+from limnary.api.attempts import Attempts
 from limnary.config import Config
 from limnary.store import Store
 
@@ -47,9 +48,9 @@ def create_app(config: Config | None = None) -> Flask:
     app.extensions |= {
         "limnary_config": config,
         "limnary_store": store,
-        "limnary_attempts": people.Attempts(config.join_attempts, config.join_window_s),
+        "limnary_attempts": Attempts(config.join_attempts, config.join_window_s),
     }
-    for part in (calc, openapi, sync, people, health, shell):
+    for part in (calc, openapi, sync, people, archive, health, shell):
         app.register_blueprint(part.blueprint)
     errors.install(app)
     app.after_request(_finish)

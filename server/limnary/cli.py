@@ -1,6 +1,7 @@
 """The command line: reads the arguments; each command is one function that returns an exit code."""
 
 import argparse
+import os
 import sys
 
 from limnary.commands.calc import calc
@@ -15,6 +16,8 @@ def parser() -> argparse.ArgumentParser:
     one.add_argument("--lines", action="store_true", help='one {"name","input"} a line')
     one.set_defaults(does=calc)
     _serving(commands)
+    _people(commands)
+    _data(commands)
     return top
 
 
@@ -26,6 +29,43 @@ def _serving(commands) -> None:
     one.add_argument("--access-log", action="store_true", help="print one line a request")
     one.add_argument("--demo", action="store_true", help="with an invented fish room")
     _command(commands, "demo", "fill an invented fish room", "limnary.commands.serve:demo").set_defaults(demo=True)
+
+
+def _people(commands) -> None:
+    one = _command(commands, "invite", "print a single-use link into a room", "limnary.commands.people:invite")
+    one.add_argument("--owner", action="store_true", help="as an owner: recovers a room whose owner lost every phone")
+    one.add_argument("--role", default="keeper", choices=["owner", "keeper", "helper", "viewer"])
+    one.add_argument("--keeper", help="one more phone of this member (an id from `limnary people`)")
+    one.add_argument("--hours", type=_hours, default=48, help="how long it stays open (default 48)")
+    _room(one)
+    _origin(one)
+    _command(commands, "people", "list rooms, people and phones", "limnary.commands.people:people_of")
+    one = _command(commands, "revoke", "revoke a phone's key", "limnary.commands.people:revoke")
+    one.add_argument("device", help="the phone's id, from `limnary people`")
+
+
+def _data(commands) -> None:
+    one = _command(
+        commands, "backup", "all rooms into one file, while the server runs", "limnary.commands.data:back_up"
+    )
+    one.add_argument("file")
+    one = _command(commands, "restore", "put a backup in place (server stopped)", "limnary.commands.data:restore")
+    one.add_argument("file")
+    one = _command(commands, "export", "one room as an open archive (ZIP)", "limnary.commands.data:export")
+    one.add_argument("file")
+    _room(one)
+    one = _command(commands, "import", "an archive as a new room, or merged into one", "limnary.commands.data:take_in")
+    one.add_argument("file")
+    _room(one)
+    _origin(one)
+
+
+def _room(one: argparse.ArgumentParser) -> None:
+    one.add_argument("--room", help="id or name; needed when there are several")
+
+
+def _origin(one: argparse.ArgumentParser) -> None:
+    one.add_argument("--origin", help="what the link starts with; default: where the server was last reached")
 
 
 def _command(commands, name: str, words: str, does: str) -> argparse.ArgumentParser:
@@ -40,6 +80,16 @@ def _port(text: str) -> int:
     if text.isdecimal() and 1 <= int(text) <= 65535:
         return int(text)
     raise argparse.ArgumentTypeError("a port is a whole number from 1 to 65535")
+
+
+def _hours(text: str) -> float:
+    try:
+        hours = float(text)
+    except ValueError:
+        hours = 0.0
+    if 0.01 <= hours <= 720:
+        return hours
+    raise argparse.ArgumentTypeError("hours are a number from 0.01 to 720")
 
 
 def main(argv: list[str] | None = None) -> int:
@@ -66,6 +116,10 @@ def _run_on_data(arguments: argparse.Namespace) -> int:
         return 1
     except KeyboardInterrupt:
         return 130
+    except BrokenPipeError:
+        # Whoever read our output has gone; that is their right.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 141
 
 
 if __name__ == "__main__":

@@ -1,7 +1,9 @@
 """Links and QR codes for the terminal: how the first phone gets in."""
 
 import io
+import os
 from dataclasses import dataclass
+from pathlib import Path
 
 import segno
 
@@ -43,6 +45,18 @@ def _server_invite(store: Store, room: str, role: str, keeper: str | None = None
 
 def _has_owner(db, room: str) -> bool:
     return any(member["role"] == "owner" for member in people.people_in(db, room))
+
+
+def remember_origin(folder: Path, origin: str) -> None:
+    """Note where the server was last reached, for links made by other commands."""
+    (folder / "address").write_text(origin, encoding="utf-8")
+
+
+def origin(folder: Path, given: str | None = None) -> str:
+    """What links start with: as given, as set, as last served, else this computer."""
+    last = folder / "address"
+    served = last.read_text("utf-8").strip() if last.is_file() else ""
+    return (given or os.environ.get("LIMNARY_ORIGIN") or served or "http://localhost:8340").rstrip("/")
 
 
 def qr_text(url: str) -> str:

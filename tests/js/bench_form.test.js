@@ -164,6 +164,8 @@ test("an error's field is read out with its row", () => {
   assert.equal(labelOf(spec, "waters.1.gh_dgh"), "Waters 2: GH_DGH");
   assert.equal(labelOf(spec, "parts.0"), "Parts 1");
   assert.equal(labelOf(spec, "strange"), "strange");
+  const named = { inputs: [{ ...spec.inputs[8], item: { ...spec.inputs[8].item, label: "Water" } }] };
+  assert.equal(labelOf(named, "waters.0.name"), "Water 1: Name");
 });
 
 test("a range is said in the unit shown", () => {

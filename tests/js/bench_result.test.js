@@ -120,12 +120,12 @@ const tank = { name: "Window", water_l: 96, temperature_c: 24, ph: 7.2, measures
 test("a tank's figures: the newest reading before the usual figure, nitrogen in mg N/L", () => {
   const readings = [
     { parameter: "ph", value: 7.6, at: "2026-05-02" }, { parameter: "ph", value: 7.4, at: "2026-05-01" },
-    { parameter: "total_ammonia", value: 0.5, basis: "ion", at: "2026-05-02" },
+    { parameter: "total_ammonia", value: 0.5, basis: "ion", at: "2026-05-02" }, { parameter: "nitrate", value: 5, basis: "n", at: "2026-05-02" },
   ];
-  const figures = tankFigures({ tank, readings, label: { unit: "ml", amount: 5, per_l: 40, basis: "new_water" } }, ({ value }) => value * 0.776);
+  const figures = tankFigures({ tank, readings, label: { unit: "ml", amount: 5, per_l: 40, basis: "new_water" } });
   assert.deepEqual(
-    [figures.ph, figures.temperature_c, figures.volume_l, figures.tan_mg_n_l, figures.length_cm, figures.label_per_l, "nitrite_mg_n_l" in figures],
-    [7.6, 24, 96, 0.388, 80, 40, false],
+    [figures.ph, figures.temperature_c, figures.volume_l, figures.tan_mg_n_l.toFixed(3), figures.nitrate_mg_n_l, figures.length_cm, figures.label_per_l, "nitrite_mg_n_l" in figures],
+    [7.6, 24, 96, "0.388", 5, 80, 40, false],
   );
 });
 

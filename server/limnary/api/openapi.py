@@ -120,8 +120,9 @@ def _paths() -> dict[str, dict]:
         "/api/v1/devices/{device}": {"delete": _operation("revoke", "Revoke a phone's key", status=204)},
         f"{room}/push": {"post": _operation("push", "Apply writes, each once", forms.PUSH)},
         f"{room}/pull": {"get": {**_operation("pull", "Rows changed since a cursor"), "parameters": _PULL}},
+        f"{room}/export": {"get": _bytes(_operation("export", "The room's archive"), {"application/zip": {}})},
         f"{room}/blobs/{{sha256}}": {
-            "get": _photo(_operation("photo", "A photo's bytes"), "200"),
+            "get": _bytes(_operation("photo", "A photo's bytes"), _PHOTO),
             "put": {**_operation("put_photo", "Keep a photo's bytes", status=201), "requestBody": _PHOTO_BODY},
         },
     }
@@ -136,9 +137,10 @@ _PULL = [
 ]
 
 
-def _photo(operation: dict, status: str) -> dict:
-    answer = {"description": "The photo", "content": _PHOTO}
-    return {**operation, "responses": {**operation["responses"], status: answer}}
+def _bytes(operation: dict, content: dict) -> dict:
+    """The operation, answering bytes of these media types."""
+    answer = {"description": "The bytes", "content": content}
+    return {**operation, "responses": {**operation["responses"], "200": answer}}
 
 
 def _operation(name: str, summary: str, fields: list | None = None, status: int = 200, key: bool | None = True) -> dict:

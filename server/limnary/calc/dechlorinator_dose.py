@@ -24,7 +24,7 @@ def dechlorinator_dose(
     Returns label_dose_ml; thiosulfate_pentahydrate_mg (field ratio), thiosulfate_pentahydrate_safe_mg
     (upper bound), ascorbic_acid_mg [mg]; freed_ammonia_mg_n_l in the new water and, when tank_l is known,
     freed_ammonia_in_tank_mg_n_l once mixed [mg N/L]; treated_l [L]; each only where it can be known; notes.
-    Raises Refusal: nothing_to_work_from, change_above_tank.
+    Raises Refusal: nothing_to_work_from, tank_needed, change_above_tank.
     Source: awwa_dechlorination, iupac_atomic_weights, thiosulfate_laboratory.
 
     >>> dechlorinator_dose(change_l=30, label_ml=5, label_per_l=40)["label_dose_ml"]
@@ -32,6 +32,8 @@ def dechlorinator_dose(
     """
     if label_ml is None and disinfectant is None:
         raise Refusal("nothing_to_work_from")
+    if tank_l is None and basis == "whole_tank":
+        raise Refusal("tank_needed")
     if tank_l is not None and change_l > tank_l:
         raise Refusal("change_above_tank")
     treated_l = tank_l if basis == "whole_tank" else change_l
@@ -41,7 +43,7 @@ def dechlorinator_dose(
     if disinfectant is not None:
         ratio = constants("dechlorination")
         chlorine_mg = disinfectant_mg_l * change_l
-        answer["thiosulfate_pentahydrate_mg"] = ratio["thiosulfate_field"] * ratio["pentahydrate"] * chlorine_mg
+        answer["thiosulfate_pentahydrate_mg"] = ratio["thiosulfate_field"] * chlorine_mg
         answer["thiosulfate_pentahydrate_safe_mg"] = ratio["thiosulfate_safe"] * chlorine_mg
         answer["ascorbic_acid_mg"] = ratio["ascorbic_acid"] * chlorine_mg
         frees = disinfectant == "chloramine"

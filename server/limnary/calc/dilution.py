@@ -25,8 +25,8 @@ def dilution(
 
     Parameters: before_mg_l, source_mg_l, target_mg_l [mg/L]; fractions of the water in the tank [1];
     load_mg_l_day [mg/L a day], every_days [days], routine_fraction [1], all three or none.
-    Returns after_mg_l, after_each_mg_l [mg/L]; fraction_needed [1] with a target; with a routine
-    settles_before_mg_l, settles_after_mg_l [mg/L], settles_in_days [days]; notes.
+    Returns after_mg_l and, if there are changes, after_each_mg_l [mg/L]; fraction_needed [1] with a target;
+    with a routine settles_before_mg_l, settles_after_mg_l [mg/L], settles_in_days [days]; notes.
     Raises Refusal("source_above_target") when no change with this water can get there.
     Source: mass_balance.
 
@@ -38,7 +38,9 @@ def dilution(
     for fraction in fractions:
         after_mg_l = after_mg_l * (1 - fraction) + source_mg_l * fraction
         after_each_mg_l.append(after_mg_l)
-    answer = {"after_mg_l": after_mg_l, "after_each_mg_l": after_each_mg_l}
+    answer = {"after_mg_l": after_mg_l}
+    if after_each_mg_l:
+        answer["after_each_mg_l"] = after_each_mg_l
     if target_mg_l is not None:
         answer["fraction_needed"] = _needed(after_mg_l, source_mg_l, target_mg_l)
     if load_mg_l_day is not None:

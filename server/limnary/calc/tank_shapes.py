@@ -1,4 +1,4 @@
-"""The plan of a tank: inside floor area of every straight-walled shape, and the sphere of a bowl."""
+"""The plan of a tank: inside floor area of every straight-walled shape."""
 
 import math
 

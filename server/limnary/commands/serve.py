@@ -6,6 +6,7 @@ import os
 from pathlib import Path
 
 from limnary import lan, links
+from limnary.commands.data import data_dir
 from limnary.config import Config
 from limnary.demo import fill
 from limnary.serve import Address, check_port, holding, run
@@ -24,6 +25,7 @@ def serve(arguments: argparse.Namespace) -> int:
         config, address, certificate = _address(config, host, port, arguments.lan)
         store = Store(config.data_dir, config.clock)
         store.prepare()
+        links.remember_origin(config.data_dir, config.origin or address.url)
         _welcome(store, config.origin or address.url, arguments.demo, arguments.lan, config)
         store.close()
         run(config, address, certificate, arguments.access_log)
@@ -40,15 +42,6 @@ def demo(arguments: argparse.Namespace) -> int:
         store.close()
     print(f"The invented fish room is in {config.data_dir} (room {room.room}); serve it with: limnary serve --demo")
     return 0
-
-
-def data_dir(arguments: argparse.Namespace) -> Path:
-    """The folder asked for, else the usual one; the demo keeps apart from a keeper's own records."""
-    if arguments.data:
-        return Path(arguments.data)
-    usual = Config().data_dir
-    apart = getattr(arguments, "demo", False) and not os.environ.get("LIMNARY_DATA")
-    return usual / "demo" if apart else usual
 
 
 def _address(config: Config, host: str, port: int, on_lan: bool) -> tuple[Config, Address, tuple[Path, Path] | None]:

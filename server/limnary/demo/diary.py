@@ -72,7 +72,7 @@ class _Book:
 
     def things(self) -> None:
         """Waters, bottles and kits, set down before the first tank."""
-        first = self.at(0, 6)
+        first = self.at(0, 1)
         self.waters = {
             name: self.write(first, OWNER, "source_water", one) for name, one in (("tap", TAP), ("barrel", BARREL))
         }
@@ -85,7 +85,7 @@ class _Book:
         for day, rule, tank, title in TASKS:
             fields = {"title": title, "starts_at": utc(self.at(day, 8)), "rule": rule}
             about = {"tank": f"demo-tank-{tank}"} if tank else {}
-            task = self.write(self.at(0, 7), OWNER, "task", {**fields, **about})
+            task = self.write(self.at(0, 2), OWNER, "task", {**fields, **about})
             every = 28 if rule == "FREQ=MONTHLY" else 7
             for done in range(day + every, DAYS - every, every):
                 at = self.at(done, 18)
@@ -126,7 +126,7 @@ class _Keeping:
             "source_water": self.book.waters["tap"],
             "dechlorinator": self.book.bottle,
         }
-        self.book.write(self.book.at(day, 6.2), OWNER, "tank", fields, self.id)
+        self.book.write(self.book.at(day, 1.5), OWNER, "tank", fields, self.id)
         for kind, listed in (("stock_change", tank.stock), ("planting", tank.plants)):
             for on, what in listed:
                 at = self.book.at(on, 11)

@@ -4,12 +4,13 @@ import contextlib
 import sqlite3
 from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import IO, BinaryIO
 
 from limnary.errors import Invalid, NotFound, SchemaUnknown
 from limnary.ids import digest, new_key, new_room_id, utc
 from limnary.records import unknown_schema, versions
 from limnary.schema_files import messages
-from limnary.store import change_log, people, photos
+from limnary.store import archive, backup, change_log, people, photos
 from limnary.store.files import Files
 
 
@@ -20,7 +21,8 @@ class Store:
         self.files, self.clock = Files(folder), clock
 
     def prepare(self) -> None:
-        """Create and migrate; see Files.prepare."""
+        """Create and migrate; see Files.prepare. A restore that was cut off is completed first."""
+        backup.finish(self.files)
         self.files.prepare()
 
     def close(self) -> None:
@@ -169,6 +171,33 @@ class Store:
         self.role(room, device["keeper"])
         with self._room(room) as db:
             return photos.get(db, sha256)
+
+    # The whole room
+
+    def export(self, room: str, by: str, out: BinaryIO) -> str:
+        """Write the room's archive; its name. Every member may take a copy of what every member sees."""
+        self.role(room, by)
+        return self.export_room(room, out)
+
+    def export_room(self, room: str, out: BinaryIO) -> str:
+        """The same without asking who: for the command line."""
+        with self.files.reading(self.files.people) as db:
+            name, names = people.room_name(db, room), people.names_in(db, room)
+        with self._room(room) as db:
+            authors = {row["id"]: row["name"] for row in db.execute("SELECT id, name FROM authors")}
+            archive.write(db, out, {"id": room, "name": name}, {**authors, **names}, self.clock())
+        return name
+
+    def import_room(self, source: IO[bytes], into: str | None = None) -> tuple[str, dict[str, int]]:
+        """Take an archive in, as a new room or merged into one; the room's id and what came in."""
+        found = archive.read(source)
+        with self.files.alone:
+            if into is None:
+                named = found.head.get("room")
+                name = named.get("name") if isinstance(named, dict) else None
+                into = self.new_room(str(name or "Imported room")[:60])["id"]
+            with self._writing_room(into) as db:
+                return into, archive.take_in(db, found, self.clock())
 
     @contextlib.contextmanager
     def _room(self, room: str) -> Iterator[sqlite3.Connection]:

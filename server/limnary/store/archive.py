@@ -1,0 +1,175 @@
+"""One room as an open archive: a ZIP of `room.jsonl`, `readings.csv` and `photos/`. DEVELOPERS.md describes it."""
+
+import csv
+import io
+import json
+import sqlite3
+import zipfile
+from collections.abc import Iterator
+from typing import IO, BinaryIO
+
+from limnary.errors import LimnaryError
+from limnary.ids import utc
+from limnary.records import Refused, check_fields, is_id, kinds
+from limnary.store import photos
+from limnary.store.change_log import Author, as_row, push
+from limnary.store.merging import merge_row
+from limnary.store.stamps import is_stamp
+
+FORMAT, VERSION = "limnary-room", 1
+LINES, READINGS, PHOTOS = "room.jsonl", "readings.csv", "photos"
+COLUMNS = ["at", "tank", "parameter", "value", "unit", "basis", "by", "note", "tank_id", "test", "id"]
+MOST_WRONG = 20
+
+
+class ArchiveBroken(LimnaryError):
+    """The archive cannot be taken in; nothing of it was."""
+
+    status, name, title = 422, "archive", "This is not a whole room archive: nothing of it was taken in"
+
+
+def write(db: sqlite3.Connection, out: BinaryIO, room: dict, people: dict[str, str], now_ms: int) -> None:
+    """Write the room's archive; `db` is one consistent view of its file."""
+    rows = [as_row(row) for row in db.execute("SELECT * FROM records ORDER BY seq")]
+    head = {"format": FORMAT, "version": VERSION, "room": room, "people": people, "exported_at": utc(now_ms)}
+    with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as pack:
+        lines = [json.dumps(line, ensure_ascii=False) for line in [{**head, "rows": len(rows)}, *rows]]
+        pack.writestr(LINES, "\n".join(lines) + "\n")
+        pack.writestr(READINGS, readings_csv(rows, people))
+        for photo in db.execute("SELECT sha256, media_type, bytes FROM photos ORDER BY sha256"):
+            name = f"{PHOTOS}/{photo['sha256']}.{photos.ENDINGS[photo['media_type']]}"
+            pack.writestr(zipfile.ZipInfo(name), photo["bytes"])  # pictures do not shrink further
+
+
+def readings_csv(rows: list[dict], people: dict[str, str]) -> str:
+    """The readings that stand (neither removed nor corrected) as CSV (RFC 4180), oldest first."""
+    standing = [row for row in rows if row["fields"] and not (row["deleted"] or "") > (row["restored"] or "")]
+    tanks = {row["id"]: row["fields"].get("name", "") for row in standing if row["kind"] == "tank"}
+    corrected = {row["fields"].get("supersedes") for row in standing if row["kind"] == "reading"}
+    out = io.StringIO()
+    table = csv.DictWriter(out, COLUMNS)
+    table.writeheader()
+    readings = [row for row in standing if row["kind"] == "reading" and row["id"] not in corrected]
+    for row in sorted(readings, key=lambda row: row["fields"]["at"]):
+        fields = row["fields"]
+        named = {
+            "tank": tanks.get(fields["tank"], ""),
+            "by": people.get(row["made_by"], ""),
+            "note": fields.get("note"),
+        }
+        exact = {name: fields.get(name) for name in ("at", "parameter", "value", "basis", "test")}
+        words = {name: _cell(text) for name, text in {**named, "unit": fields.get("unit")}.items()}
+        table.writerow({**exact, **words, "tank_id": fields["tank"], "id": row["id"]})
+    return out.getvalue()
+
+
+def _cell(text: str | None) -> str:
+    """Words that a spreadsheet would run as a formula are quoted; `room.jsonl` holds them as they are."""
+    text = text or ""
+    return f"'{text}" if text[:1] in ("=", "+", "-", "@", "\t", "\r") else text
+
+
+def read(source: IO[bytes]) -> "Archive":
+    """The archive in a ZIP or in a bare `room.jsonl`; ArchiveBroken."""
+    if zipfile.is_zipfile(source):
+        source.seek(0)
+        try:
+            pack = zipfile.ZipFile(source)
+            lines = pack.open(LINES)
+        except (zipfile.BadZipFile, KeyError) as bad:
+            raise ArchiveBroken(f"The ZIP holds no whole {LINES} ({bad})") from None
+        return Archive(lines, pack)
+    source.seek(0)
+    return Archive(source, None)
+
+
+class Archive:
+    """An archive that was read and checked whole: `head`, `rows`, `ops`."""
+
+    def __init__(self, lines: IO[bytes], pack: zipfile.ZipFile | None):
+        self.pack, self.rows, self.ops = pack, [], []
+        wrong: list[str] = []
+        objects = _objects(lines, wrong)
+        self.head = next(objects, {})
+        if self.head.get("format") != FORMAT or self.head.get("version") != VERSION:
+            raise ArchiveBroken(f'The first line must say "format": "{FORMAT}", "version": {VERSION}')
+        for number, line in enumerate(objects, 2):
+            self._take(line, number, wrong)
+        if not wrong and len(self.rows) != self.head.get("rows", len(self.rows)):
+            wrong.append(f"{self.head['rows']} rows are announced, {len(self.rows)} are here")
+        if wrong:
+            raise ArchiveBroken("; ".join(wrong[:MOST_WRONG]))
+        self.people = {str(k): str(v) for k, v in dict(self.head.get("people") or {}).items()}
+
+    def _take(self, line: dict, number: int, wrong: list[str]) -> None:
+        if isinstance(line.get("op"), dict) and is_id(line["op"].get("op")):
+            self.ops.append(line)
+            return
+        reason = _row_fault(line)
+        if reason:
+            wrong.append(f"line {number}: {reason}")
+        else:
+            self.rows.append(line)
+
+    def photos(self) -> Iterator[tuple[str, bytes]]:
+        """Hash and bytes of each photo."""
+        names = self.pack.namelist() if self.pack else []
+        for name in names:
+            if name.startswith(f"{PHOTOS}/") and not name.endswith("/"):
+                yield name.rsplit("/", 1)[-1].split(".")[0], self.pack.read(name)
+
+
+def take_in(db: sqlite3.Connection, archive: Archive, now_ms: int) -> dict[str, int]:
+    """Merge an archive into a room's file, row by row and field by field, later stamps winning."""
+    db.executemany(
+        "INSERT INTO authors (id, name) VALUES (?, ?) ON CONFLICT (id) DO UPDATE SET name = excluded.name",
+        archive.people.items(),
+    )
+    changed = sum(merge_row(db, row, now_ms) for row in archive.rows)
+    refused = 0
+    for line in archive.ops:
+        author = Author(str(line.get("by") or "unknown"), "archive", "owner")
+        (result,) = push(db, [line["op"]], author, now_ms)
+        refused += result["status"] != "ok"
+    kept = 0
+    for sha256, data in archive.photos():
+        try:
+            kept += photos.put(db, sha256, data, "archive", now_ms)
+        except LimnaryError as bad:
+            raise ArchiveBroken(f"photo {sha256[:16]}: {bad}") from None
+    return {"rows": len(archive.rows), "changed": changed, "ops": len(archive.ops), "refused": refused, "photos": kept}
+
+
+def _objects(lines: IO[bytes], wrong: list[str]) -> Iterator[dict]:
+    for number, line in enumerate(lines, 1):
+        if not line.strip():
+            continue
+        try:
+            value = json.loads(line.decode("utf-8"))
+        except (ValueError, RecursionError):
+            value = None
+        if isinstance(value, dict):
+            yield value
+        else:
+            wrong.append(f"line {number} is no JSON object")
+
+
+def _row_fault(row: dict) -> str | None:
+    """Why a line is no row of the protocol, or None."""
+    if not isinstance(row.get("kind"), str) or row["kind"] not in kinds():
+        return f"kind must be one of {', '.join(kinds())}"
+    if not is_id(row.get("id")):
+        return "id must be 8 to 64 letters, digits, - or _"
+    fields, stamps = row.get("fields"), row.get("stamps")
+    if not isinstance(fields, dict) or not isinstance(stamps, dict) or set(fields) != set(stamps):
+        return "fields and stamps must be objects of the same names"
+    every = [*stamps.values(), *(row.get(name) for name in ("deleted", "restored") if row.get(name) is not None)]
+    if not all(is_stamp(stamp) for stamp in every):
+        return "a stamp must look like 1767225600000-00000-phone"
+    if not all(isinstance(row.get(name), str) for name in ("made_by", "made_at", "changed_by", "changed_at")):
+        return "made_by, made_at, changed_by and changed_at must be text"
+    try:
+        check_fields(kinds()[row["kind"]], fields, new=bool(stamps))
+    except Refused as no:
+        return "; ".join(f"{error['field']} {error['message']}" for error in no.errors)
+    return None

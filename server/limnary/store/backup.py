@@ -1,0 +1,171 @@
+"""All rooms and people in one archive, taken while the server runs; and back again, each room in a new epoch.
+
+A backup is a ZIP: `backup.json` (format, version, made_at, SHA-256 of each file), `people.sqlite` and
+`rooms/ab/ROOM.sqlite`, each a whole SQLite file made by SQLite's own online backup.
+"""
+
+import hashlib
+import json
+import os
+import shutil
+import sqlite3
+import zipfile
+from pathlib import Path
+
+from limnary.errors import LimnaryError
+from limnary.ids import utc
+from limnary.store.change_log import renew_epoch
+from limnary.store.files import Files, connect, migrate
+from limnary.store.migrations import PEOPLE, ROOM
+
+FORMAT, VERSION = "limnary-backup", 1
+WORKSHOP, READY = ".restoring", "READY"
+
+
+class BackupBroken(LimnaryError):
+    """The backup cannot be used; the data are as they were."""
+
+    title = "This is not a whole backup: nothing was changed"
+
+
+def back_up(files: Files, target: Path, now_ms: int) -> int:
+    """Write the backup; how many rooms it holds. A file of that name is replaced only at the very end."""
+    target.parent.mkdir(parents=True, exist_ok=True)
+    part = target.with_name(target.name + ".part")
+    copy = target.with_name(target.name + ".copy")
+    sums: dict[str, str] = {}
+    try:
+        with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED) as pack:
+            # People last, so that nobody in it is in a room that is not; then rooms made meanwhile.
+            for path in [*files.rooms(), files.people, *files.rooms()]:
+                name = path.relative_to(files.folder).as_posix()
+                if name not in sums:
+                    sums[name] = _add(pack, path, copy, name)
+            head = {"format": FORMAT, "version": VERSION, "made_at": utc(now_ms), "files": sums}
+            pack.writestr("backup.json", json.dumps(head, indent=1))
+        with part.open("rb") as whole:
+            os.fsync(whole.fileno())
+        part.chmod(0o600)
+        part.replace(target)
+    finally:
+        part.unlink(missing_ok=True)
+        copy.unlink(missing_ok=True)
+    return len(sums) - 1
+
+
+def _add(pack: zipfile.ZipFile, path: Path, copy: Path, name: str) -> str:
+    copy.unlink(missing_ok=True)
+    source, target = connect(path), sqlite3.connect(copy)
+    try:
+        source.backup(target)
+        target.execute("PRAGMA journal_mode=DELETE")  # one file, no log beside it
+    finally:
+        target.close()
+        source.close()
+    pack.write(copy, name)
+    return hashlib.sha256(copy.read_bytes()).hexdigest()
+
+
+def restore(files: Files, backup: Path, now_ms: int) -> tuple[int, Path | None]:
+    """Put a backup in place of the data; how many rooms, and where the former data were put.
+
+    Each room gets a new epoch, so every phone pulls anew and sends again what the backup lacks.
+    What was closed since the backup stays closed: revoked phones, used and withdrawn invitations,
+    ended memberships. No server may use the folder meanwhile.
+    """
+    workshop = files.folder / WORKSHOP
+    shutil.rmtree(workshop, ignore_errors=True)
+    (workshop / "rooms").mkdir(parents=True, mode=0o700)
+    try:
+        rooms = _unpack(backup, workshop)
+        if files.people.is_file():
+            _keep_closed(workshop / "people.sqlite", files.people)
+        (workshop / READY).write_text(utc(now_ms), encoding="utf-8")
+    except BaseException:
+        shutil.rmtree(workshop, ignore_errors=True)
+        raise
+    return rooms, finish(files)
+
+
+def finish(files: Files) -> Path | None:
+    """Complete a restore that was made ready, also one that was cut off here; where the former data are."""
+    workshop = files.folder / WORKSHOP
+    if not (workshop / READY).is_file():
+        return None
+    stamp = (workshop / READY).read_text("utf-8").replace(":", "").replace(".", "")
+    before = files.folder / f"before-restore-{stamp}"
+    before.mkdir(exist_ok=True, mode=0o700)
+    # Each step is taken only while its restored file still waits, so a second run goes on where the first stopped.
+    for name in ("people.sqlite", "rooms"):
+        restored, current = workshop / name, files.folder / name
+        if restored.exists():
+            for old in (f"{name}-wal", f"{name}-shm", name):
+                if (files.folder / old).exists():
+                    (files.folder / old).rename(before / old)
+            restored.rename(current)
+    shutil.rmtree(workshop)
+    return before if any(before.iterdir()) else before.rmdir()
+
+
+def _unpack(backup: Path, workshop: Path) -> int:
+    try:
+        with zipfile.ZipFile(backup) as pack:
+            head = json.loads(pack.read("backup.json"))
+            if head.get("format") != FORMAT or head.get("version") != VERSION:
+                raise BackupBroken(f'backup.json must say "format": "{FORMAT}", "version": {VERSION}')
+            for name, sha256 in head["files"].items():
+                _place(pack.read(name), name, sha256, workshop)
+    except (OSError, zipfile.BadZipFile, KeyError, ValueError, sqlite3.DatabaseError) as bad:
+        raise BackupBroken(f"{backup}: {bad}") from None
+    if "people.sqlite" not in head["files"]:
+        raise BackupBroken("It holds no people.sqlite")
+    return len(head["files"]) - 1
+
+
+def _place(data: bytes, name: str, sha256: str, workshop: Path) -> None:
+    target = (workshop / name).resolve()
+    if not target.is_relative_to(workshop.resolve()) or target.suffix != ".sqlite":
+        raise BackupBroken(f"It names a file that has no place here: {name}")
+    if hashlib.sha256(data).hexdigest() != sha256:
+        raise BackupBroken(f"{name} was damaged since the backup was made")
+    target.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+    target.write_bytes(data)
+    migrate(target, PEOPLE if name == "people.sqlite" else ROOM)
+    connection = connect(target)
+    try:
+        if connection.execute("PRAGMA integrity_check").fetchone()[0] != "ok":
+            raise BackupBroken(f"{name} does not pass SQLite's integrity check")
+        if name != "people.sqlite":
+            renew_epoch(connection)
+        connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    finally:
+        connection.close()
+
+
+_CLOSED = (
+    "UPDATE devices SET (revoked_at, revoked_by) = (SELECT revoked_at, revoked_by FROM now.devices AS n"
+    " WHERE n.id = devices.id) WHERE id IN (SELECT id FROM now.devices WHERE revoked_at IS NOT NULL)",
+    "UPDATE invites SET withdrawn_at = (SELECT coalesce(withdrawn_at, used_at) FROM now.invites AS n"
+    " WHERE n.id = invites.id) WHERE used_at IS NULL AND id IN"
+    " (SELECT id FROM now.invites WHERE coalesce(withdrawn_at, used_at) IS NOT NULL)",
+    "UPDATE memberships SET (ended_at, ended_by) = (SELECT ended_at, ended_by FROM now.memberships AS n"
+    " WHERE n.room = memberships.room AND n.keeper = memberships.keeper) WHERE ended_at IS NULL AND"
+    " (room, keeper) IN (SELECT room, keeper FROM now.memberships WHERE ended_at IS NOT NULL)",
+)
+
+
+def _keep_closed(restored: Path, current: Path) -> None:
+    connection = connect(restored)
+    try:
+        connection.execute("ATTACH ? AS now", [str(current)])
+        connection.execute("BEGIN IMMEDIATE")
+        for statement in _CLOSED:
+            connection.execute(statement)
+        connection.execute("COMMIT")
+        connection.execute("DETACH now")
+        connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+    except sqlite3.DatabaseError:
+        # The current data may be the very reason for the restore: damaged, or no database at all.
+        pass
+    finally:
+        connection.close()

@@ -1,0 +1,148 @@
+"""A room out to its open archive and in again: nothing lost, nothing doubled, all or nothing."""
+
+import csv
+import hashlib
+import io
+import json
+import zipfile
+
+import pytest
+from limnary.store.archive import ArchiveBroken
+from phones import FishRoom
+
+PNG = b"\x89PNG\r\n\x1a\n" + b"a picture" * 50
+
+
+@pytest.fixture
+def lived_in(fish_room):
+    """A room with a correction, a tombstone, an edit, a photo and a name like a formula."""
+    phone = fish_room.owner
+    tank = phone.tank(name="=Long tank", place="Cellar")
+    wrong, right = phone.reading(tank["id"], 5), None
+    right = phone.reading(tank["id"], 0.5, supersedes=wrong["id"], note="misread")
+    gone = phone.reading(tank["id"], 1)
+    phone.results(tank, wrong, right, gone)
+    phone.results(
+        phone.op("reading", type="del", record=gone["id"]), phone.op("tank", {"place": None}, record=tank["id"])
+    )
+    sha256 = hashlib.sha256(PNG).hexdigest()
+    assert phone.call("PUT", f"/rooms/{{room}}/blobs/{sha256}", data=PNG).status_code == 201
+    fish_room.kept = right["id"]
+    fish_room.photo = sha256
+    return fish_room
+
+
+def export(fish_room) -> bytes:
+    answer = fish_room.owner.call("GET", "/rooms/{room}/export")
+    assert (answer.status_code, answer.mimetype) == (200, "application/zip")
+    assert "attachment" in answer.headers["Content-Disposition"]
+    return answer.data
+
+
+def test_what_the_archive_holds(lived_in):
+    with zipfile.ZipFile(io.BytesIO(export(lived_in))) as pack:
+        assert sorted(pack.namelist()) == [f"photos/{lived_in.photo}.png", "readings.csv", "room.jsonl"]
+        assert pack.read(f"photos/{lived_in.photo}.png") == PNG
+        head, *rows = [json.loads(line) for line in pack.read("room.jsonl").decode().splitlines()]
+        readings = list(csv.DictReader(io.StringIO(pack.read("readings.csv").decode())))
+    assert (head["format"], head["version"], head["rows"]) == ("limnary-room", 1, 4)
+    assert head["people"] == {lived_in.owner.keeper: "Ada"}
+    assert {row["id"]: row for row in rows} == lived_in.owner.rows()
+    assert [row["id"] for row in readings] == [lived_in.kept], "neither the corrected nor the removed one"
+    (shown,) = readings
+    assert (shown["value"], shown["by"], shown["note"], shown["tank"]) == ("0.5", "Ada", "misread", "'=Long tank")
+
+
+def test_there_and_back_is_the_same_room(lived_in, tmp_path):
+    other = FishRoom(tmp_path / "other")
+    room, count = other.store.import_room(io.BytesIO(export(lived_in)))
+    assert count == {"rows": 4, "changed": 4, "ops": 0, "refused": 0, "photos": 1}
+    with other.store.files.writing(other.store.files.people) as db:
+        from limnary.store import people
+
+        people.add_member(db, room, other.owner.keeper, "viewer", other.at)
+    other.id, other.epoch = room, other.store.epoch(room)
+    before, after = lived_in.owner.rows(), other.owner.rows()
+    for row in [*before.values(), *after.values()]:
+        row.pop("seq")
+    assert after == before
+    assert other.owner.pull().json["people"] == {lived_in.owner.keeper: "Ada", other.owner.keeper: "Ada"}
+    photo = other.owner.call("GET", f"/rooms/{{room}}/blobs/{lived_in.photo}")
+    assert (photo.data, photo.mimetype) == (PNG, "image/png")
+    other.close()
+
+
+def test_taking_the_same_archive_in_twice_changes_nothing(lived_in):
+    packed, before = export(lived_in), lived_in.owner.rows()
+    _, count = lived_in.store.import_room(io.BytesIO(packed), lived_in.id)
+    assert (count["changed"], count["photos"]) == (0, 0)
+    assert lived_in.owner.rows() == before
+
+
+def test_merging_lets_the_later_stamp_win(lived_in):
+    packed, phone = export(lived_in), lived_in.owner
+    (tank,) = [row for row in phone.rows().values() if row["kind"] == "tank"]
+    phone.results(phone.op("tank", {"name": "Renamed since"}, record=tank["id"]))
+    lived_in.store.import_room(io.BytesIO(packed), lived_in.id)
+    assert phone.rows()[tank["id"]]["fields"]["name"] == "Renamed since"
+
+
+def test_a_phones_unshared_writes_come_in(lived_in):
+    phone = lived_in.owner
+    lines = zipfile.ZipFile(io.BytesIO(export(lived_in))).read("room.jsonl").decode()
+    waiting = phone.tank(name="Only on the phone")
+    line = json.dumps({"op": waiting, "by": phone.keeper})
+    _, count = lived_in.store.import_room(io.BytesIO((lines + line).encode()), lived_in.id)
+    assert (count["ops"], count["refused"]) == (1, 0)
+    assert phone.rows()[waiting["id"]]["made_by"] == phone.keeper
+
+
+HEAD = {"format": "limnary-room", "version": 1, "room": {"name": "x"}, "people": {}}
+STAMP = "1767225600000-00000-phone"
+ROW = {
+    "id": "tank-0001",
+    "kind": "tank",
+    "fields": {"name": "x", "water_l": 5},
+    "stamps": {"name": STAMP, "water_l": STAMP},
+    "deleted": None,
+    "restored": None,
+    **dict.fromkeys(("made_by", "made_at", "changed_by", "changed_at"), "someone"),
+}
+BROKEN = {
+    "empty": ([], "first line"),
+    "another format": ([{"format": "other"}], "first line"),
+    "a later version": ([{**HEAD, "version": 2}], "first line"),
+    "unknown kind": ([HEAD, {**ROW, "kind": "unicorn"}], "line 2: kind must be one of"),
+    "bad id": ([HEAD, {**ROW, "id": "/etc"}], "line 2: id"),
+    "bad stamp": ([HEAD, {**ROW, "deleted": "yesterday"}], "line 2: a stamp"),
+    "stamps of other fields": ([HEAD, {**ROW, "stamps": {}}], "line 2: fields and stamps"),
+    "a value out of range": ([HEAD, {**ROW, "fields": {"name": "x", "water_l": -5}}], "line 2: water_l"),
+    "rows missing": ([{**HEAD, "rows": 2}, ROW], "2 rows are announced, 1"),
+    "no author": ([HEAD, {**ROW, "made_by": None}], "line 2: made_by"),
+}
+
+
+@pytest.mark.parametrize(("lines", "says"), BROKEN.values(), ids=BROKEN)
+def test_a_broken_archive_is_refused_whole(fish_room, lines, says):
+    text = "\n".join(json.dumps(line) for line in lines)
+    with pytest.raises(ArchiveBroken) as no:
+        fish_room.store.import_room(io.BytesIO(text.encode()), fish_room.id)
+    assert says in str(no.value)
+    assert fish_room.owner.rows() == {}
+
+
+def test_cut_text_and_damaged_photos_are_refused(fish_room):
+    for text in (json.dumps(HEAD)[:-5], json.dumps(HEAD) + '\n{"kind": '):
+        with pytest.raises(ArchiveBroken):
+            fish_room.store.import_room(io.BytesIO(text.encode()))
+    packed = io.BytesIO()
+    with zipfile.ZipFile(packed, "w") as pack:
+        pack.writestr("room.jsonl", "\n".join(map(json.dumps, [HEAD, ROW])))
+        pack.writestr(f"photos/{'0' * 64}.png", PNG)
+    with pytest.raises(ArchiveBroken, match="photo"):
+        fish_room.store.import_room(packed, fish_room.id)
+    assert fish_room.owner.rows() == {}, "rows before the bad photo must not stay"
+    no_room = io.BytesIO()
+    zipfile.ZipFile(no_room, "w").close()
+    with pytest.raises(ArchiveBroken, match=r"room\.jsonl"):
+        fish_room.store.import_room(no_room)

@@ -1,0 +1,155 @@
+"""Backup while in use, and restore: a new epoch, kept doors stay shut, former data set aside, damage refused."""
+
+import sqlite3
+import zipfile
+
+import pytest
+from limnary.store import backup
+from limnary.store.backup import BackupBroken
+from phones import FishRoom, Phone
+
+
+def back_up(room, tmp_path):
+    target = tmp_path / "backup.zip"
+    assert backup.back_up(room.store.files, target, room.at) == len(room.store.files.rooms())
+    return target
+
+
+def restart(room):
+    """The same folder under a new server process."""
+    room.store.close()
+    room.store.prepare()
+    room.epoch = room.store.epoch(room.id)
+
+
+def test_restore_brings_back_what_was_and_tells_the_phones(fish_room, tmp_path):
+    phone = fish_room.owner
+    tank, later = phone.tank(), phone.tank(name="After the backup")
+    phone.results(tank)
+    saved, old_epoch = back_up(fish_room, tmp_path), fish_room.epoch
+    phone.results(later)
+    fish_room.store.close()
+    rooms, before = backup.restore(fish_room.store.files, saved, fish_room.at)
+    restart(fish_room)
+    assert rooms == 1
+    assert set(phone.rows()) == {tank["id"]}
+    told = phone.pull(epoch=old_epoch)
+    assert (told.status_code, told.json["epoch"]) == (409, fish_room.epoch)
+    assert fish_room.epoch != old_epoch
+    # The phone sends again what the backup lacks; what it has counts once.
+    assert [r["status"] for r in phone.results(tank, later)] == ["ok", "ok"]
+    assert set(phone.rows()) == {tank["id"], later["id"]}
+    with sqlite3.connect(next(before.glob("rooms/*/*.sqlite"))) as db:
+        assert db.execute("SELECT count(*) FROM records").fetchone()[0] == 2, "the former data are still there"
+    db.close()
+
+
+def test_two_restores_of_one_backup_give_two_epochs(fish_room, tmp_path):
+    saved, seen = back_up(fish_room, tmp_path), {fish_room.epoch}
+    for _ in range(2):
+        fish_room.at += 1000
+        fish_room.store.close()
+        backup.restore(fish_room.store.files, saved, fish_room.at)
+        restart(fish_room)
+        seen.add(fish_room.epoch)
+    assert len(seen) == 3
+
+
+def test_doors_shut_since_the_backup_stay_shut(fish_room, tmp_path):
+    kim, lou = fish_room.phone("keeper", "Kim"), fish_room.phone("keeper", "Lou")
+    used, withdrawn = fish_room.secret("keeper"), fish_room.owner.call("POST", "/rooms/{room}/invites", {}).json
+    saved = back_up(fish_room, tmp_path)
+    fish_room.owner.call("DELETE", f"/devices/{kim.device}")
+    fish_room.owner.call("DELETE", f"/rooms/{{room}}/people/{lou.keeper}")
+    fish_room.owner.call("DELETE", f"/rooms/{{room}}/invites/{withdrawn['id']}")
+    Phone(fish_room).join(used, "New")
+    fish_room.store.close()
+    backup.restore(fish_room.store.files, saved, fish_room.at)
+    restart(fish_room)
+    assert kim.pull().status_code == 401
+    assert lou.pull().status_code == 410
+    for secret in (used, withdrawn["secret"]):
+        body = {"secret": secret, "keeper_name": "Eve", "device_name": "x"}
+        assert Phone(fish_room).call("POST", "/join", body).status_code == 410
+    assert fish_room.owner.pull().status_code == 200
+
+
+def test_restore_on_an_empty_folder(fish_room, tmp_path):
+    tank = fish_room.owner.tank()
+    fish_room.owner.results(tank)
+    saved = back_up(fish_room, tmp_path)
+    other = FishRoom(tmp_path / "fresh")
+    other.close()
+    rooms, before = backup.restore(other.store.files, saved, other.at)
+    other.store.prepare()
+    assert rooms == 1 and before is not None
+    assert other.store.identify(fish_room.owner.key)["keeper"] == fish_room.owner.keeper
+    other.close()
+
+
+@pytest.mark.parametrize("moved", [0, 1, 2, 3])
+def test_a_restore_cut_off_at_any_step_completes_at_the_next_start(fish_room, tmp_path, monkeypatch, moved):
+    tank = fish_room.owner.tank()
+    fish_room.owner.results(tank)
+    saved = back_up(fish_room, tmp_path)
+    fish_room.owner.results(fish_room.owner.tank())
+    fish_room.store.close()
+    steps, rename = [], backup.Path.rename
+
+    def cut(path, target):
+        if len(steps) == moved:
+            raise KeyboardInterrupt
+        steps.append(path)
+        return rename(path, target)
+
+    monkeypatch.setattr(backup.Path, "rename", cut)
+    with pytest.raises(KeyboardInterrupt):
+        backup.restore(fish_room.store.files, saved, fish_room.at)
+    monkeypatch.undo()
+    restart(fish_room)
+    assert set(fish_room.owner.rows()) == {tank["id"]}
+    assert not (fish_room.store.files.folder / backup.WORKSHOP).exists()
+
+
+def damage(saved, name, change):
+    """The same ZIP with one member changed."""
+    with zipfile.ZipFile(saved) as pack:
+        members = {one: pack.read(one) for one in pack.namelist()}
+    members[name] = change(members[name])
+    with zipfile.ZipFile(saved, "w") as pack:
+        for one, data in members.items():
+            if data is not None:
+                pack.writestr(one, data)
+
+
+@pytest.mark.parametrize(
+    ("name", "change"),
+    [
+        ("people.sqlite", lambda data: data[:-100] + b"x" * 100),
+        ("people.sqlite", lambda _: None),
+        ("backup.json", lambda data: data.replace(b"limnary-backup", b"another")),
+        ("backup.json", lambda data: data.replace(b"people.sqlite", b"../../evil.sqlite")),
+        ("backup.json", lambda _: b"{"),
+        ("backup.json", lambda _: b'{"format": "limnary-backup", "version": 1, "files": {}}'),
+    ],
+)
+def test_a_damaged_backup_changes_nothing(fish_room, tmp_path, name, change):
+    saved = back_up(fish_room, tmp_path)
+    tank = fish_room.owner.tank()
+    fish_room.owner.results(tank)
+    damage(saved, name, change)
+    fish_room.store.close()
+    with pytest.raises(BackupBroken):
+        backup.restore(fish_room.store.files, saved, fish_room.at)
+    restart(fish_room)
+    assert set(fish_room.owner.rows()) == {tank["id"]}
+    assert fish_room.epoch == fish_room.room["epoch"]
+
+
+def test_what_is_no_backup_at_all(fish_room, tmp_path):
+    for name, data in (("text.zip", b"hello"), ("missing.zip", None)):
+        path = tmp_path / name
+        if data:
+            path.write_bytes(data)
+        with pytest.raises(BackupBroken):
+            backup.restore(fish_room.store.files, path, fish_room.at)

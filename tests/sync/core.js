@@ -1,0 +1,32 @@
+/** The phone's core under test, from a folder: the product's own, or a copy with a bug planted in it. */
+import "fake-indexeddb/auto";
+import { pathToFileURL } from "node:url";
+import { sharedBundle } from "../js/shared_bundle.js";
+
+/** @param {string} pwa the folder that holds contracts.js and data/ */
+export async function loadCore(pwa) {
+  const load = (path) => import(pathToFileURL(`${pwa}/${path}`).href);
+  const [contracts, api, database, room, sync] = await Promise.all(
+    ["contracts.js", "data/api.js", "data/database.js", "data/fish_room.js", "data/sync.js"].map(load),
+  );
+  contracts.install(sharedBundle());
+  return {
+    Unreachable: api.Unreachable,
+    openDatabase: database.openDatabase,
+    openRoom: room.openRoom,
+    join: room.join,
+    start: sync.start,
+  };
+}
+
+/** Numbers from 0 to 1 from a seed (mulberry32, public domain by T. Ettinger). @param {number} seed */
+export function seeded(seed) {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = state;
+    mixed = Math.imul(mixed ^ (mixed >>> 15), mixed | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}

@@ -1,0 +1,215 @@
+/** What must hold, whatever happened. Each check names itself in the Violation it throws. */
+import assert from "node:assert/strict";
+
+const AHEAD_MS = 60_000;
+
+export class Violation extends Error {}
+
+export class Invariants {
+  constructor(world) {
+    this.world = world;
+    // Every op any phone ever stored, by id: {phone, op, seen: {field: value shown when it was written}}.
+    this.ops = new Map();
+    this.stores = new Map();
+    this.failed = null;
+  }
+
+  broken(words) {
+    this.failed ??= new Violation(words);
+    throw this.failed;
+  }
+
+  hold(truth, words) {
+    if (!truth) this.broken(words);
+  }
+
+  same(one, other, words) {
+    try {
+      assert.deepEqual(other, one);
+    } catch (unlike) {
+      this.broken(`${words}: ${unlike.message}`);
+    }
+  }
+
+  // Membership: nobody in who should be out, nobody out who should be in.
+
+  answered(request, { status, body }) {
+    if (!/\/(push|pull)(\?|$)/.test(request.path)) return;
+    const refusal = this.world.membership.refusal(request.key);
+    if (refusal !== null) return this.hold(status === refusal, `push or pull without membership was answered ${status}, not ${refusal}`);
+    this.hold(status === 200 || status === 409, `a member's ${request.path} was answered ${status}: ${JSON.stringify(body)}`);
+  }
+
+  // Writing: what was said to be saved is stored, and beats what its author saw.
+
+  beforeWrite(phone, room, changes) {
+    phone.seen = new Map();
+    for (const { kind, id } of changes) if (id) phone.seen.set(id, { ...room.get(kind, id) });
+    phone.found = 0;
+  }
+
+  async saved(phone, count) {
+    phone.saved = count;
+  }
+
+  async read(phone) {
+    const tab = await this.reader(phone);
+    return tab.read(["outbox", "kept", "rows", "rooms", "device"], async (t) => ({
+      outbox: await t.outbox.getAll(),
+      kept: await t.kept.getAll(),
+      rows: await t.rows.getAll(),
+      room: await t.rooms.get(this.world.room),
+      identity: await t.device.get("identity"),
+    }));
+  }
+
+  /** A connection of our own, past the tabs. */
+  async reader(phone) {
+    if (!this.stores.has(phone)) this.stores.set(phone, await this.world.core.openDatabase({ name: phone.databaseName }));
+    return this.stores.get(phone);
+  }
+
+  async harvest(phone) {
+    const { outbox } = await this.read(phone);
+    for (const { op } of outbox) {
+      if (this.ops.has(op.op)) continue;
+      const seen = phone.seen?.get(op.id) ?? {};
+      this.ops.set(op.op, { phone, op, seen, epochs: this.world.epochs });
+      phone.found++;
+    }
+    if (phone.saved !== undefined) this.hold(phone.found === phone.saved, `${phone.saved} records were said to be saved on ${phone.name}, ${phone.found} are stored`);
+    phone.saved = undefined;
+    phone.seen = undefined;
+  }
+
+  // After steps.
+
+  async afterStep(deep) {
+    if (this.failed) throw this.failed;
+    if (deep) await this.everywhere(await this.world.server.ask("dump"), false);
+  }
+
+  async atEnd() {
+    if (this.failed) throw this.failed;
+    const server = await this.world.server.ask("dump");
+    await this.everywhere(server, true);
+    await this.converged(server);
+    this.editsBeatWhatWasSeen(server);
+  }
+
+  async everywhere(server, atEnd) {
+    this.lastWriterWins(server);
+    this.noStampAhead(server);
+    const onServer = new Set(server.ops.map(({ op }) => op));
+    for (const phone of this.world.phones) {
+      const held = await this.read(phone);
+      this.nothingLost(phone, held, onServer, atEnd);
+      this.cursorPassesNothing(phone, held, server);
+    }
+  }
+
+  /** Every op is on the server, in the outbox, in "needs you", or kept for a server that was restored. */
+  nothingLost(phone, { outbox, kept, room, identity }, onServer, atEnd) {
+    const waiting = new Set(outbox.map(({ op }) => op.op));
+    const spare = new Set(kept.map(({ op }) => op.op));
+    const settled = atEnd && room && !room.ended && this.world.membership.mayShare(identity.key);
+    for (const [id, logged] of this.ops) {
+      if (logged.phone !== phone || onServer.has(id) || waiting.has(id)) continue;
+      this.hold(!settled && spare.has(id), `${phone.name} lost ${JSON.stringify(logged.op)}`);
+    }
+  }
+
+  /** Whatever the server holds up to the cursor, the mirror holds just so. */
+  cursorPassesNothing(phone, { rows, room }, server) {
+    if (!room || room.epoch !== server.epoch || room.ended) return;
+    // Rows taken away from outside are asked for again at the next round; until then there is a gap.
+    if (room.count !== rows.length) return;
+    const mirror = new Map(rows.map((row) => [row.id, row]));
+    for (const record of server.records) {
+      if (record.seq > room.since) continue;
+      const row = mirror.get(record.id);
+      this.hold(row?.seq === record.seq, `${phone.name}'s cursor ${room.since} has passed row ${record.seq}, which it holds as ${row?.seq}`);
+    }
+  }
+
+  /** An oracle of its own: every op the server took, folded one after the other, the later stamp winning by field. */
+  lastWriterWins({ records, ops }) {
+    const oracle = new Map();
+    for (const { op, id, type, stamp, fields: stored } of ops) {
+      const record = oracle.get(id) ?? { fields: {}, stamps: {}, deleted: null, restored: null };
+      oracle.set(id, record);
+      const fields = this.ops.get(op)?.op.fields ?? stored;
+      if (type === "del" && !(record.deleted >= stamp)) record.deleted = stamp;
+      if (type === "restore" && !(record.restored >= stamp)) record.restored = stamp;
+      for (const [name, value] of Object.entries(type === "put" ? fields : {})) {
+        if (record.stamps[name] > stamp) continue;
+        record.stamps[name] = stamp;
+        record.fields[name] = value;
+      }
+    }
+    const got = new Map(records.map(({ id, fields, stamps, deleted, restored }) => [id, { fields, stamps, deleted, restored }]));
+    this.hold(got.size === oracle.size, "records without an op, or ops without a record");
+    for (const [id, record] of oracle) this.same(record, got.get(id), `record ${id} is not what last writer wins makes it`);
+  }
+
+  noStampAhead({ records }) {
+    const ceiling = this.world.now + AHEAD_MS;
+    for (const { id, stamps, deleted, restored } of records) {
+      for (const stamp of [...Object.values(stamps), deleted, restored]) {
+        this.hold(!stamp || Number(stamp.slice(0, 13)) <= ceiling, `record ${id} holds ${stamp}, ahead of the server's time`);
+      }
+    }
+  }
+
+  /** An edit's stamp is later than that of the value its author was looking at. */
+  editsBeatWhatWasSeen({ ops }) {
+    const stamps = new Map(ops.map(({ op, stamp }) => [op, stamp]));
+    const writer = new Map();
+    for (const [id, { op }] of this.ops) for (const [name, value] of Object.entries(op.fields)) writer.set(`${op.id} ${name} ${value}`, id);
+    for (const [id, { op, seen, epochs }] of this.ops) {
+      for (const name of Object.keys(op.fields)) {
+        const before = writer.get(`${op.id} ${name} ${seen[name]}`);
+        if (!before || before === id || !stamps.has(id) || !stamps.has(before)) continue;
+        // A restore may have taken back a stamp that was moved; the op seen then gets a new one when sent again.
+        if (epochs !== this.world.epochs) continue;
+        this.hold(stamps.get(id) > stamps.get(before), `${JSON.stringify(op)} lost to what its author had seen (${stamps.get(before)})`);
+      }
+    }
+  }
+
+  /** All who may see have the same rows as the server, and their screens show the same. */
+  async converged(server) {
+    const rows = server.records.map((record) => JSON.stringify(record)).sort();
+    let shown = null;
+    const known = new Set(server.records.map(({ id }) => id));
+    for (const phone of this.world.phones) {
+      const held = await this.read(phone);
+      if (!this.world.membership.mayShare(held.identity.key)) continue;
+      const open = held.outbox.filter(({ state, op, creates }) => state !== "needs you" && (creates || known.has(op.id)));
+      this.hold(!open.length, `${phone.name} still holds back ${JSON.stringify(open)}`);
+      const mirror = held.rows.map(({ room: _room, ...row }) => JSON.stringify(inOrder(row, server.records[0]))).sort();
+      this.same(rows, mirror, `${phone.name}'s mirror is not the server's`);
+      if (held.outbox.length) continue;
+      for (const tab of phone.tabs) {
+        const view = ["tank", "reading"].flatMap((kind) => tab.room.all(kind).map((one) => JSON.stringify({ ...one, meta: null }))).sort();
+        shown ??= view;
+        this.same(shown, view, `${phone.name} shows something else`);
+        this.same([], tab.room.sharing().needsYou, `${phone.name} asks for nothing`);
+      }
+    }
+  }
+
+  /** Changes when anything stored anywhere does, times of the last sharing left out. */
+  async fingerprint() {
+    const { seq, epoch } = await this.world.server.ask("dump");
+    const phones = [];
+    for (const phone of this.world.phones) {
+      const { outbox, rows, room } = await this.read(phone);
+      phones.push([outbox.map(({ state, op }) => [state, op.op]), rows.length, room?.since, room?.epoch, room?.ended, room?.problem]);
+    }
+    return JSON.stringify([seq, epoch, phones]);
+  }
+}
+
+/** The row's members in the order of another, so that they compare as text. */
+const inOrder = (row, like) => Object.fromEntries(Object.keys(like ?? row).map((name) => [name, row[name]]));

@@ -1,0 +1,33 @@
+/** Who may share, as the world knows it from its own acts: what the server's answers are held against. */
+
+export class Membership {
+  constructor() {
+    this.devices = new Map();
+    this.roles = new Map();
+  }
+
+  copy() {
+    const other = new Membership();
+    other.devices = new Map([...this.devices].map(([key, device]) => [key, { ...device }]));
+    other.roles = new Map(this.roles);
+    return other;
+  }
+
+  joined({ key, device, keeper, role }) {
+    if (key) this.devices.set(key, { id: device, keeper: keeper.id, revoked: false });
+    this.roles.set(keeper.id, role);
+  }
+
+  /** The status that a push or a pull with this key must be answered with, or null if it may come in. */
+  refusal(key) {
+    const device = this.devices.get(key);
+    if (!device || device.revoked) return 401;
+    const role = this.roles.get(device.keeper);
+    if (role === undefined) return 404;
+    return role === null ? 410 : null;
+  }
+
+  mayShare(key) {
+    return this.refusal(key) === null;
+  }
+}

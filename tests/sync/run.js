@@ -1,0 +1,42 @@
+/** Run seeds: node run.js --from 1 --seeds 100 --steps 80 --pwa DIR --server DIR --python PATH [--trace]. Prints one JSON line. */
+import { parseArgs } from "node:util";
+import { loadCore } from "./core.js";
+import { startServer } from "./server.js";
+import { World } from "./world.js";
+
+const here = (path) => new URL(path, import.meta.url).pathname;
+const { values } = parseArgs({
+  options: {
+    from: { type: "string", default: "1" },
+    seeds: { type: "string", default: "100" },
+    steps: { type: "string", default: "80" },
+    pwa: { type: "string", default: here("../../pwa") },
+    server: { type: "string", default: here("../../server") },
+    python: { type: "string", default: "python3" },
+    trace: { type: "boolean", default: false },
+  },
+});
+
+console.warn = () => {};
+const server = await startServer(values.python, values.server);
+const core = await loadCore(values.pwa);
+const first = Number(values.from);
+const total = {};
+const report = { from: first, seeds: 0, violation: null };
+for (let seed = first; seed < first + Number(values.seeds); seed++) {
+  const world = new World(core, server, seed, { trace: values.trace });
+  // What fails after a promise was let go of still counts against the seed.
+  const stray = (failed) => (world.invariants.failed ??= failed);
+  process.on("unhandledRejection", stray);
+  try {
+    await world.run(Number(values.steps));
+  } catch (violated) {
+    report.violation = { seed, words: world.invariants.failed?.message ?? violated.message, stack: violated.stack };
+  }
+  process.off("unhandledRejection", stray);
+  report.seeds++;
+  for (const [what, count] of Object.entries(world.counts)) total[what] = (total[what] ?? 0) + count;
+  if (report.violation) break;
+}
+await server.stop();
+console.log(JSON.stringify({ ...report, counts: total }));

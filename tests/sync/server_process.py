@@ -1,0 +1,163 @@
+"""The real server for the simulator: one JSON command a line in, one answer a line out.
+
+The WSGI app runs as it is. From outside come only the clock, the random numbers (seeded, so that a seed
+can be run again), the moment of a crash (at a chosen commit, before or after it), backup and restore.
+"""
+
+import base64
+import json
+import random
+import secrets
+import shutil
+import sqlite3
+import sys
+import tempfile
+from pathlib import Path
+
+from limnary import ids
+from limnary.app import create_app
+from limnary.config import Config
+from limnary.store import Store, change_log, files, people
+
+
+class Died(BaseException):
+    """The process ends here. Not an Exception: nothing in the app may catch it."""
+
+
+class SeededSecrets:
+    """Stands in for `secrets` in limnary.ids."""
+
+    def __init__(self):
+        self.chance = random.Random(0)
+
+    def randbits(self, bits: int) -> int:
+        return self.chance.getrandbits(bits)
+
+    def token_urlsafe(self, size: int) -> str:
+        return base64.urlsafe_b64encode(self.chance.randbytes(size)).rstrip(b"=").decode()
+
+    def token_hex(self, size: int) -> str:
+        return self.chance.randbytes(size).hex()
+
+
+class Server:
+    """One server, started anew for each seed from a template of freshly migrated files."""
+
+    def __init__(self, folder: Path):
+        self.folder, self.now_ms = folder, 0
+        self.secrets = ids.secrets = SeededSecrets()
+        self.crash, self.commits = None, 0
+        self.real_commit, files.commit = files.commit, self.commit
+        for module in (sys.modules["limnary.store.store"], change_log):
+            if getattr(module, "commit", None) is self.real_commit:
+                module.commit = self.commit
+        self.app = create_app(Config(data_dir=folder / "template", clock=self.clock))
+        self.client = self.app.test_client()
+        store = self.app.extensions["limnary_store"]
+        self.room = store.new_room("Cellar")["id"]
+        store.close()
+
+    def clock(self) -> int:
+        return self.now_ms
+
+    def commit(self, connection: sqlite3.Connection) -> None:
+        """The app's only way to make anything durable, with the crash that was ordered."""
+        self.commits += 1
+        due = self.crash and self.crash["at"] == self.commits
+        if due and self.crash["when"] == "before":
+            raise Died
+        self.real_commit(connection)
+        if due:
+            raise Died
+
+    def start(self) -> None:
+        """Start, or start again after a crash: only what is in the files is left."""
+        self.app.extensions["limnary_store"].close()
+        store = Store(self.folder / "data", self.clock)
+        self.app.extensions["limnary_store"] = store
+
+    def do_new(self, seed: int, now: int) -> dict:
+        self.now_ms = now
+        self.secrets.chance.seed(seed)
+        self.app.extensions["limnary_store"].close()
+        for name in ("data", "backup"):
+            shutil.rmtree(self.folder / name, ignore_errors=True)
+        shutil.copytree(self.folder / "template", self.folder / "data")
+        self.start()
+        store = self.app.extensions["limnary_store"]
+        with store.files.writing(store.files.people) as db:
+            secret = people.add_invite(db, self.room, "owner", 48, people.SERVER, now)["secret"]
+        with store.files.writing(store.files.room(self.room)) as db:
+            change_log.renew_epoch(db)
+        return {"room": self.room, "secret": secret}
+
+    def do_request(self, request: dict, now: int, crash: dict | None = None) -> dict:
+        """One request; {"died": true} if the server crashed over it."""
+        self.now_ms, self.crash, self.commits = now, crash, 0
+        headers = {"Authorization": f"Bearer {request['key']}"} if request.get("key") else {}
+        try:
+            answer = self.client.open(
+                request["path"], method=request["method"], headers=headers, json=request.get("body")
+            )
+        except Died:
+            self.start()
+            return {"died": True}
+        finally:
+            self.crash = None
+        body = json.loads(answer.get_data()) if answer.get_data() else None
+        return {"status": answer.status_code, "body": body}
+
+    def do_backup(self, now: int) -> dict:
+        self.now_ms = now
+        self.app.extensions["limnary_store"].close()
+        shutil.rmtree(self.folder / "backup", ignore_errors=True)
+        shutil.copytree(self.folder / "data", self.folder / "backup")
+        self.start()
+        return {}
+
+    def do_restore(self, now: int) -> dict:
+        self.now_ms = now
+        self.app.extensions["limnary_store"].close()
+        shutil.rmtree(self.folder / "data")
+        shutil.copytree(self.folder / "backup", self.folder / "data")
+        self.start()
+        store = self.app.extensions["limnary_store"]
+        with store.files.writing(store.files.room(self.room)) as db:
+            return {"epoch": change_log.renew_epoch(db)}
+
+    def do_dump(self) -> dict:
+        """What lies in the room's file, read past the API."""
+        path = self.app.extensions["limnary_store"].files.room(self.room)
+        db = sqlite3.connect(path)
+        db.row_factory = sqlite3.Row
+        try:
+            records = [change_log.as_row(row) for row in db.execute("SELECT * FROM records ORDER BY seq")]
+            ops = [
+                dict(row)
+                for row in db.execute("SELECT op, kind, id, type, fields, stamp, keeper FROM ops ORDER BY rowid")
+            ]
+            meta = dict(db.execute("SELECT key, value FROM meta").fetchall())
+        finally:
+            db.close()
+        for op in ops:
+            op["fields"] = json.loads(op["fields"])
+        return {"epoch": meta["epoch"], "seq": int(meta["seq"]), "records": records, "ops": ops}
+
+
+def main() -> None:
+    shm = Path("/dev/shm")
+    folder = Path(tempfile.mkdtemp(prefix="limnary-sim-", dir=shm if shm.is_dir() else None))
+    try:
+        server = Server(folder)
+        print(json.dumps({"ready": True}), flush=True)
+        for line in sys.stdin:
+            command = json.loads(line)
+            answer = getattr(server, f"do_{command.pop('do')}")(**command)
+            print(json.dumps(answer), flush=True)
+    finally:
+        shutil.rmtree(folder, ignore_errors=True)
+
+
+if __name__ == "__main__":
+    assert secrets.token_hex  # the real module stays whole: only limnary.ids looks elsewhere
+    main()
