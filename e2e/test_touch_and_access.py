@@ -7,11 +7,19 @@ from test_daily_loop import set_down_water_and_label, set_up_tank
 
 pytestmark = pytest.mark.browser
 
-# Everything that can be tapped, with its box; a field counts with its label, text links within a sentence apart.
-TARGETS = """() => [...document.querySelectorAll("a[href], button, summary, input:not(.unseen), textarea, select, label:has(.unseen)")]
-  .filter((one) => one.checkVisibility() && !one.closest("p.link"))
-  .map((one) => ({ box: one.getBoundingClientRect().toJSON(), main: one.matches(".main"), tick: one.matches("[type=checkbox], [type=radio]"), name: one.innerText || one.getAttribute("aria-label") || one.id }))
-  .filter(({ box, tick }) => box.width && !tick)"""
+# Everything that can be tapped, with its box; a tick or radio counts by the label around it, a line of its own.
+TARGETS = """() => {
+  const tapped = "a[href], button, summary, input:not(.unseen), textarea, select, label:has(.unseen)";
+  return [...document.querySelectorAll(tapped)]
+    .filter((one) => one.checkVisibility() && !one.matches("[type=checkbox], [type=radio]"))
+    .map((one) => ({
+      box: one.getBoundingClientRect().toJSON(),
+      main: one.matches(".main"),
+      name: one.innerText || one.getAttribute("aria-label") || one.id,
+    }))
+    .filter(({ box }) => box.width);
+}"""
+WIDER = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
 MAIN_PX, OTHER_PX = 64, 48
 
 
