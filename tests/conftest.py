@@ -11,7 +11,7 @@ sys.path.insert(0, str(Path(__file__).parent))
 @pytest.fixture
 def fish_room(tmp_path):
     """A fresh server with one room and its owner's phone."""
-    from phones import FishRoom
+    from fish_rooms import FishRoom
 
     made = FishRoom(tmp_path / "data")
     yield made

@@ -4,7 +4,7 @@ import sqlite3
 
 import pytest
 from limnary.ids import new_key, utc
-from phones import Phone
+from fish_rooms import Phone
 
 
 def join(phone, **body):
