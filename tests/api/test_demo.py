@@ -3,13 +3,13 @@
 import json
 
 import pytest
+from fish_rooms import START_MS, FishRoom, Phone
 from limnary.contracts import run
 from limnary.demo import fill
 from limnary.demo.diary import diary
 from limnary.demo.scenario import KEEPERS, KITS
 from limnary.ids import ms_of
 from limnary.schema_files import read_folder
-from fish_rooms import START_MS, FishRoom, Phone
 
 DAY_MS = 86_400_000
 ENTRIES = diary(START_MS)

@@ -3,8 +3,8 @@
 import sqlite3
 
 import pytest
-from limnary.ids import new_key, utc
 from fish_rooms import Phone
+from limnary.ids import new_key, utc
 
 
 def join(phone, **body):

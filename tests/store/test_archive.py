@@ -7,8 +7,8 @@ import json
 import zipfile
 
 import pytest
+from fish_rooms import FishRoom
 from limnary.store.archive import ArchiveBroken
-from phones import FishRoom
 
 PNG = b"\x89PNG\r\n\x1a\n" + b"a picture" * 50
 

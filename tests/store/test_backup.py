@@ -4,9 +4,9 @@ import sqlite3
 import zipfile
 
 import pytest
+from fish_rooms import FishRoom, Phone
 from limnary.store import backup
 from limnary.store.backup import BackupBroken
-from phones import FishRoom, Phone
 
 
 def back_up(room, tmp_path):
