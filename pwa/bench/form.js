@@ -34,6 +34,7 @@ export function formOf(spec, filling) {
   const { draft, tank = {}, marks = marksOf() } = filling;
   const { shown, choices } = relevant(spec, draft, tank, marks);
   const labelOf = (/** @type {string} */ name) => spec.inputs.find((/** @type {any} */ one) => one.name === name).label;
+  const sides = chosenSides(spec.rules ?? [], choices);
   const waiting = [...choices];
   /** @type {(FieldView | ChoiceView)[]} */ const out = [];
   for (const field of spec.inputs) {
@@ -42,13 +43,23 @@ export function formOf(spec, filling) {
       waiting.splice(waiting.indexOf(choice), 1);
     }
     if (!shown.has(field.name)) continue;
-    const asked = choices.some((one) => !one.optional && one.chosen === field.name);
+    const asked = sides.has(field.name);
     const view = viewOf(field, [field.name], filled(field, draft.typed?.[field.name], tank[field.name]), filling);
     if (asked) view.optional = false;
     if (view.from === "typed") view.own = ownFigure(field, tank[field.name], view, filling);
     out.push(view);
   }
   return out;
+}
+
+/**
+ * The chosen side of each either-or that must be answered, and what belongs together with it: needed, not optional.
+ * @param {{rule: string, fields: string[]}[]} rules @param {import("./relevance.js").EitherOr[]} choices @returns {Set<string>}
+ */
+function chosenSides(rules, choices) {
+  const chosen = choices.flatMap((one) => (one.chosen && !one.optional ? [one.chosen] : []));
+  const along = rules.filter(({ rule, fields }) => rule === "together" && fields.some((name) => chosen.includes(name)));
+  return new Set([...chosen, ...along.flatMap(({ fields }) => fields)]);
 }
 
 /** @param {any} spec @param {(string | number)[]} path @param {import("./draft.js").Filled} now @param {Filling} filling @returns {FieldView} */

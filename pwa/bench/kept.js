@@ -24,7 +24,7 @@ export function plainResult(spec, payload, answer, manner) {
 /** @param {import("./result.js").ResultRow} row @returns {string} */
 export function rowText(row) {
   if (!row.rows) return [row.text, row.unit || (row.aside && `(${row.aside})`)].filter(Boolean).join(" ");
-  return row.rows.map((entry) => entry.map((one) => (one.label ? `${one.label} ${rowText(one)}` : rowText(one))).join(", ")).join("; ");
+  return row.rows.map((entry) => entry.map((one) => `${one.label} ${rowText(one)}`.trim()).join(entry.some((one) => one.label) ? ", " : " ")).join("; ");
 }
 
 /** @param {any} field @param {any} value @param {import("./result.js").Manner} manner @returns {string} */

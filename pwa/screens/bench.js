@@ -1,22 +1,37 @@
-/** Bench: the calculations by the moment they are needed. */
-import { html, useSignal } from "../vendor/preact.js";
+/** Bench: every calculation, by the moment it is needed, found by a word. */
+import { html, useState } from "../vendor/preact.js";
 import { shelf } from "../bench/search.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
+import { draft } from "../ui/draft.js";
 import { Page } from "../ui/page.js";
 
-export function Bench() {
-  const words = useSignal("");
-  const found = shelf(contracts(), words.value);
+/** Names of the calculations opened last, newest first. @type {import("../vendor/preact.js").Signal<string[]>} */
+const opened = draft("bench.opened", () => []);
+
+export const Bench = () => {
+  const [words, setWords] = useState("");
+  const shelves = shelf(contracts(), words);
+  const last = words ? [] : opened.value.map((name) => contracts()[name]).filter(Boolean);
   return html`
-    <${Page} title=${t("place.bench")} place="bench">
-      <div class="field"><label for="search">${t("bench.search")}</label>
-        <input id="search" type="search" autocomplete="off" value=${words.value} onInput=${(/** @type {any} */ e) => (words.value = e.target.value)} /></div>
-      ${found.length === 0 && html`<p class="sentence">${t("bench.none")}</p>`}
-      ${found.map(({ moment, entries }) => html`
-        <section class="section" key=${moment}><h2>${t(`moment.${moment}`)}</h2>
-          <ul class="lines">${entries.map((spec) => html`
-            <li key=${spec.name}><a class="line" href=${`/bench/${spec.name}`}><span><b>${spec.title}</b><br /><span class="soft small">${spec.purpose}</span></span></a></li>`)}</ul>
-        </section>`)}
-    <//>`;
-}
+    <${Page} title=${t("bench.title")} place="bench">
+      <div class="field search">
+        <label for="bench-search">${t("bench.search")}</label>
+        <input id="bench-search" type="search" autocomplete="off" enterkeyhint="search" value=${words} onInput=${(/** @type {any} */ e) => setWords(e.target.value)} />
+      </div>
+      <p class="unseen" role="status">${words && t("bench.found", { count: shelves.reduce((sum, { entries }) => sum + entries.length, 0) })}</p>
+      ${last.length > 0 && html`<${Shelf} title=${t("bench.last")} entries=${last} />`}
+      ${shelves.map(({ moment, entries }) => html`<${Shelf} key=${moment} title=${t(`bench.moment.${moment}`)} entries=${entries} />`)}
+      ${shelves.length === 0 && html`<p>${t("bench.nothing", { words })}</p>`}
+    </${Page}>`;
+};
+
+/** @param {{title: string, entries: any[]}} props */
+const Shelf = ({ title, entries }) => html`
+  <section class="section">
+    <h2>${title}</h2>
+    <ul class="lines">
+      ${entries.map((spec) => html`
+        <li key=${spec.name}><a class="line" href="/bench/${spec.name}"><span><strong>${spec.title}</strong><span class="soft small purpose">${spec.purpose}</span></span></a></li>`)}
+    </ul>
+  </section>`;

@@ -64,7 +64,7 @@ function events_of(tank) {
     }),
     ...apart.map((dose) => ({ records: [dose], at: dose.at, what: t("history.dose"), said: [dosed(dose)] })),
     ...of("feeding").map((one) => ({ records: [one], at: one.at, what: t("history.feeding"), said: [t("history.fed", { grams: String(one.feed_g) })] })),
-    ...of("note").map((note) => ({ records: [note], at: note.at, what: t("history.note"), said: [note.text] })),
+    ...of("note").map((note) => ({ records: [note], at: note.at, what: t("history.note"), said: note.text.split("\n") })),
   ].toSorted((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
 }
 

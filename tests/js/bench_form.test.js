@@ -64,7 +64,7 @@ test("an either-or offers its sides, takes fields that belong together along, an
   assert.ok(keys(fed).includes("feed_g") && keys(fed).includes("protein_fraction") && !keys(fed).includes("altitude_m"));
   const draft = fill([[["feed_g"], typed("2", "g")]]);
   assert.ok(keys(formOf(spec, { draft, marks })).includes("feed_g"));
-  assert.equal(view(fed, "feed_g").optional, false, "the chosen side is needed");
+  assert.deepEqual([view(fed, "feed_g").optional, view(fed, "protein_fraction").optional], [false, false], "the chosen side is needed, whole");
 });
 
 test("an either-or that may stay open starts open unless a figure is there", () => {

@@ -1,0 +1,228 @@
+"""The bench on a phone: every calculation's form gives the server's figures, without signal, losing nothing."""
+
+import json
+import re
+import urllib.error
+import urllib.request
+
+import pytest
+from bench_hands import expected_texts, figures_shown, tap, type_input, typed
+from limnary.contracts import contracts
+from phones import phone
+from playwright.sync_api import expect
+from real_server import RealServer
+
+pytestmark = pytest.mark.browser
+NAMES = sorted(contracts())
+POND = {"name": "Heron pool", "water_l": 148.5, "temperature_c": 23.5, "ph": 7.25}
+
+
+@pytest.fixture(scope="module")
+def still_server(tmp_path_factory):
+    """One server for all of these: nothing here changes what it holds for another test."""
+    started = RealServer(tmp_path_factory.mktemp("bench") / "data").start()
+    yield started
+    started.stop()
+
+
+@pytest.fixture
+def context(browser, still_server):
+    with phone(browser, still_server.origin) as held:
+        yield held
+
+
+@pytest.fixture
+def bench(context):
+    page = context.new_page()
+    troubles = []
+    page.on("pageerror", lambda error: troubles.append(str(error)))
+    page.set_default_timeout(10_000)
+    yield page
+    assert troubles == []
+
+
+@pytest.fixture
+def ask_server(still_server):
+    def ask(name: str, given: dict) -> dict:
+        request = urllib.request.Request(
+            f"{still_server.origin}/api/v1/calc/{name}",
+            data=json.dumps(given).encode(),
+            headers={"Content-Type": "application/json"},
+        )
+        try:
+            with urllib.request.urlopen(request, timeout=30) as answer:
+                return json.load(answer)
+        except urllib.error.HTTPError as refused:
+            return json.load(refused)
+
+    return ask
+
+
+WRITE_TANK = """async (fields) => {
+  const { room } = await import("/ui/live.js");
+  const { new_id } = await import("/ui/record.js");
+  const id = new_id();
+  await room.value.write([{ type: "put", kind: "tank", id, fields }]);
+  return id;
+}"""
+NOTES = """async (id) => {
+  const { room } = await import("/ui/live.js");
+  return room.value.all("note").filter((note) => note.tank === id).map((note) => note.text);
+}"""
+
+
+@pytest.fixture
+def tank(bench):
+    """A tank written through the app's own door, as the form for a new tank does."""
+    bench.goto("/bench")
+    expect(bench.get_by_role("heading", level=1)).to_be_visible()
+    return {**POND, "id": bench.evaluate(WRITE_TANK, POND)}
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_form_gives_the_servers_figures(name, bench, ask_server):
+    spec = contracts()[name]
+    given = spec["examples"][0]["input"]
+    answer = ask_server(name, given)
+    bench.goto(f"/bench/{name}")
+    expect(bench.get_by_role("heading", level=1)).to_have_text(spec["title"])
+    type_input(bench, spec, given)
+    expect(bench.locator(".answer .figure").first).to_be_visible()
+    shown = figures_shown(bench)
+    assert shown == expected_texts(spec, answer)
+    for caution in spec["cautions"]:
+        expect(bench.get_by_text(caution)).to_be_visible()
+    for note in answer["notes"]:
+        expect(bench.get_by_text(note).first).to_be_visible()
+    bench.get_by_text("How sure, and where it comes from").click()
+    expect(bench.get_by_text(answer["sources"][0]["title"])).to_be_visible()
+    if spec["working"]:
+        bench.get_by_text("How it is worked out").click()
+        assert bench.locator(".steps li").count() > 0
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_form_fits_a_narrow_phone(name, bench):
+    spec = contracts()[name]
+    bench.goto(f"/bench/{name}")
+    type_input(bench, spec, spec["examples"][0]["input"])
+    bench.evaluate("() => document.querySelectorAll('details').forEach((one) => (one.open = true))")
+    assert bench.evaluate("() => document.documentElement.scrollWidth") == 360
+    small = bench.evaluate(
+        """() => [...document.querySelectorAll("button, a[href], input:not(.unseen), select, summary, .chips label")]
+          .map((one) => [one, one.getBoundingClientRect()])
+          .filter(([one, box]) => box.width && (box.height < 48 || box.width < 48))
+          .map(([one, box]) => `${one.outerHTML.slice(0, 90)} ${box.width}x${box.height}`)"""
+    )
+    assert small == []
+    main = bench.locator(".act .main").bounding_box()
+    assert main["height"] >= 64
+    assert main["y"] + main["height"] <= 740
+
+
+def test_calculates_without_signal_after_a_reload(bench, context):
+    bench.goto("/bench")
+    bench.evaluate("() => navigator.serviceWorker.ready.then(() => null)")
+    context.set_offline(True)
+    bench.goto("/bench/free_ammonia")
+    type_input(bench, contracts()["free_ammonia"], {"tan_mg_n_l": 1, "ph": 8, "temperature_c": 25})
+    expect(bench.locator(".answer-main .figure")).to_contain_text("0.0537")
+    bench.get_by_label("pH").fill("8,")
+    bench.reload()
+    expect(bench.get_by_label("pH")).to_have_value("8,")
+    expect(bench.locator(".answer-main .figure")).to_contain_text("0.0537")
+
+
+def test_switching_units_there_and_back_keeps_what_was_typed(bench):
+    bench.goto("/bench/volume")
+    type_input(bench, contracts()["volume"], {"shape": "cuboid", "length_cm": 80.5, "width_cm": 35, "height_cm": 40})
+    bench.get_by_label("Height").fill("40,")
+    metric = figures_shown(bench)
+    units = bench.get_by_label("Units")
+    units.select_option("us")
+    expect(bench.get_by_label("Length")).to_have_value("31.693")
+    expect(bench.locator(".answer-main")).to_contain_text("US gal")
+    units.select_option("imperial")
+    expect(bench.locator(".answer-main")).to_contain_text("UK gal")
+    units.select_option("metric")
+    expect(bench.get_by_label("Length")).to_have_value("80,5")
+    expect(bench.get_by_label("Height")).to_have_value("40,")
+    assert figures_shown(bench) == metric
+
+
+def test_a_figure_typed_in_inches_and_fahrenheit_means_them(bench, ask_server):
+    bench.goto("/bench/volume")
+    bench.get_by_label("Units").select_option("us")
+    type_input(bench, contracts()["volume"], {"shape": "cuboid", "length_cm": 30, "width_cm": 12.5, "height_cm": 18})
+    answer = ask_server("volume", {"shape": "cuboid", "length_cm": 76.2, "width_cm": 31.75, "height_cm": 45.72})
+    bench.get_by_label("Units").select_option("metric")
+    assert figures_shown(bench) == expected_texts(contracts()["volume"], answer)
+    expect(bench.get_by_label("Width")).to_have_value("31.75")
+
+
+def test_bad_input_is_refused_in_the_servers_words_and_kept(bench, ask_server):
+    bench.goto("/bench/free_ammonia")
+    refused = ask_server("free_ammonia", {"tan_mg_n_l": "half", "ph": 15, "temperature_c": 25})
+    bench.get_by_label("Total ammonia").fill("half")
+    bench.get_by_label("pH").fill("15")
+    bench.get_by_label("Water temperature").fill("25")
+    for error in refused["errors"]:
+        field = bench.locator(f"#f-{error['field']}")
+        expect(field).to_have_attribute("aria-invalid", "true")
+        expect(bench.locator(f"#f-{error['field']}-wrong")).to_have_text(error["message"])
+    bench.reload()
+    expect(bench.get_by_label("Total ammonia")).to_have_value("half")
+    expect(bench.get_by_label("pH")).to_have_value("15")
+    bench.get_by_label("pH").fill("")
+    bench.get_by_label("Total ammonia").fill("0.5")
+    expect(bench.locator(".act .in-brief")).to_have_text("Still needed: pH")
+
+
+def test_a_tank_fills_the_form_and_the_answer_is_kept_in_its_journal(bench, tank):
+    bench.goto(f"/bench/free_ammonia?tank={tank['id']}")
+    expect(bench.get_by_label("For")).to_have_value(tank["id"])
+    expect(bench.get_by_label("pH")).to_have_value(typed(tank["ph"], comma=False))
+    expect(bench.get_by_label("Water temperature")).to_have_value(typed(tank["temperature_c"], comma=False))
+    bench.get_by_label("pH").fill("8,2")
+    own = bench.get_by_role("button", name=re.compile("^Use the tank's own"))
+    tap(own)
+    expect(bench.get_by_label("pH")).to_have_value(typed(tank["ph"], comma=False))
+    bench.get_by_label("Total ammonia").fill("0,5")
+    figure = figures_shown(bench)[0]
+    tap(bench.get_by_role("button", name="Keep in the journal"))
+    expect(bench.get_by_role("status").filter(has_text="kept in the journal")).to_be_visible()
+    kept = bench.evaluate(NOTES, tank["id"])
+    assert len(kept) == 1
+    assert figure in kept[0] and "Total ammonia, as nitrogen: 0.5 mg N/L" in kept[0]
+    bench.reload()
+    expect(bench.locator(".answer .figure").first).to_be_visible()
+    assert bench.evaluate(NOTES, tank["id"]) == kept
+    bench.goto(f"/tank/{tank['id']}/history")
+    expect(bench.get_by_text("Worked out from")).to_be_visible()
+
+
+def test_found_by_a_word_and_remembered(bench):
+    bench.goto("/bench")
+    expect(bench.get_by_role("heading", level=1)).to_have_text("Bench")
+    names = {spec["title"] for spec in contracts().values()}
+    shown = bench.locator(".lines a strong").all_inner_texts()
+    assert set(shown) == names and len(shown) == len(names)
+    bench.get_by_label("Find a calculation").fill("AMMONIA toxic")
+    expect(bench.locator(".lines a")).to_have_count(1)
+    tap(bench.get_by_role("link", name=re.compile("^Free ammonia")))
+    expect(bench.get_by_role("heading", level=1)).to_have_text("Free ammonia")
+    bench.goto("/bench")
+    expect(bench.locator(".section").first).to_contain_text("Opened last")
+    expect(bench.locator(".section").first).to_contain_text("Free ammonia")
+
+
+def test_emptying_the_form_can_be_taken_back(bench):
+    bench.goto("/bench/dilution")
+    type_input(bench, contracts()["dilution"], {"before_mg_l": 40, "fractions": [0.5, 0.25]})
+    before = figures_shown(bench)
+    tap(bench.get_by_role("button", name="Empty the form"))
+    expect(bench.get_by_label("In the tank now")).to_have_value("")
+    tap(bench.get_by_role("button", name="Undo"))
+    expect(bench.get_by_label("In the tank now")).to_have_value("40")
+    assert figures_shown(bench) == before
+    assert json.loads(bench.evaluate("() => localStorage.getItem('limnary.draft.bench.dilution')"))

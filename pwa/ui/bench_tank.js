@@ -1,0 +1,18 @@
+/** The tank that a calculation is for: its own figures, live from the fish room. */
+import { tankFigures } from "../bench/tank_figures.js";
+import { all, get } from "./live.js";
+
+/** @param {string} id a tank's @returns {Record<string, any>} its figures by field name; none if it is gone */
+export function figuresOf(id) {
+  const tank = get("tank", id);
+  if (!tank) return {};
+  const of = (/** @type {string} */ kind) => all(kind).filter((record) => record.tank === id);
+  return tankFigures({
+    tank,
+    readings: of("reading"),
+    stock_changes: of("stock_change"),
+    source_waters: all("source_water"),
+    source_water: get("source_water", tank.source_water),
+    label: get("label", tank.dechlorinator),
+  });
+}

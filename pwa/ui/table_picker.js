@@ -1,0 +1,49 @@
+/** A pick from a shared table (species, plants, salts ...), searched on the phone itself. */
+import { html, useMemo, useRef, useState } from "../vendor/preact.js";
+import { pickRows, rowsWith } from "../bench/table_rows.js";
+import { t } from "../i18n/words.js";
+import { idOf, Wrong } from "./contract_fields.js";
+import { tap } from "./tap.js";
+
+/** Rows drawn at once; the words narrow the rest. */
+const MOST = 40;
+
+/** @param {import("./contract_fields.js").FieldProps} props */
+export const TablePicker = ({ view, edit, errors }) => {
+  const rows = useMemo(() => pickRows(view.spec.table), [view.spec.table]);
+  const [open, setOpen] = useState(false);
+  const [words, setWords] = useState("");
+  const button = useRef(/** @type {HTMLButtonElement | null} */ (null));
+  const chosen = rows.find((row) => row.key === view.value);
+  const found = open ? rowsWith(rows, words) : [];
+  const pick = (/** @type {string} */ key) => {
+    edit(view.path, key);
+    setOpen(false);
+    setWords("");
+    button.current?.focus();
+  };
+  const id = idOf(view.key);
+  return html`
+    <div class="field picker">
+      <span class="label" id="${id}-label">${view.label}${view.optional && html` <span class="unit">${t("bench.optional")}</span>`}</span>
+      <button type="button" class="picked" id=${id} ref=${button} aria-expanded=${open ? "true" : "false"} aria-labelledby="${id}-label ${id}"
+        onClick=${tap(() => setOpen(!open))}>
+        <${Row} row=${chosen ?? { name: view.value || t("bench.choose"), also: "" }} />
+      </button>
+      ${open && html`
+        <div class="drawer">
+          <label class="label" for="${id}-search">${t("bench.find_row")}</label>
+          <input id="${id}-search" type="search" autocomplete="off" value=${words} onInput=${(/** @type {any} */ e) => setWords(e.target.value)} />
+          <ul class="lines" aria-label=${view.label}>
+            ${found.slice(0, MOST).map((row) => html`<li key=${row.key}><button type="button" class="line" onClick=${tap(() => pick(row.key))}><${Row} row=${row} /></button></li>`)}
+          </ul>
+          <p class="help" role="status">${found.length === 0 ? t("bench.no_row") : found.length > MOST ? t("bench.more_rows", { count: found.length - MOST }) : ""}</p>
+          ${view.optional && view.value && html`<button type="button" class="quiet" onClick=${tap(() => pick(""))}>${t("bench.take_none")}</button>`}
+        </div>`}
+      ${view.spec.help && html`<p class="help">${view.spec.help}</p>`}
+      <${Wrong} errors=${errors} at=${view.key} />
+    </div>`;
+};
+
+/** @param {{row: {name: string, also: string}}} props */
+const Row = ({ row }) => html`<span>${row.name}${row.also && html` <em class="soft small">${row.also}</em>`}</span>`;

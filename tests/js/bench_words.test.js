@@ -1,0 +1,32 @@
+/** Words of the bench: every key it speaks by is in the catalogue, and labels leave units to the unit. */
+import assert from "node:assert/strict";
+import { readFileSync, readdirSync } from "node:fs";
+import { test } from "node:test";
+import { MOMENTS } from "../../pwa/bench/search.js";
+import { en } from "../../pwa/i18n/en.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+const PROVENANCE = ["published", "common practice", "from memory", "assumption"];
+const bundle = sharedBundle();
+const pwa = new URL("../../pwa/", import.meta.url);
+const sources = ["screens", "ui"].flatMap((folder) =>
+  readdirSync(new URL(`${folder}/`, pwa)).map((file) => readFileSync(new URL(`${folder}/${file}`, pwa), "utf8")),
+);
+
+test("every bench word that is spoken stands in the catalogue, and none stands there unspoken", () => {
+  const spoken = new Set(sources.flatMap((text) => [...text.matchAll(/\Wt\("(bench\.[\w.]+)"/g)].map((found) => found[1])));
+  for (const moment of MOMENTS) spoken.add(`bench.moment.${moment}`);
+  for (const { key } of bundle.tables.units.systems) spoken.add(`bench.system.${key}`);
+  for (const provenance of PROVENANCE) spoken.add(`bench.provenance.${provenance}`);
+  assert.deepEqual([...spoken].sort(), Object.keys(en).filter((key) => key.startsWith("bench.")).sort());
+});
+
+test("a label names no unit that another system would belie", () => {
+  const labels = (fields) =>
+    fields.flatMap((field) => [...(field.unit in bundle.tables.units.shown ? [field.label ?? ""] : []), ...labels(field.fields ?? []), ...(field.item ? labels([field.item]) : [])]);
+  for (const spec of Object.values(bundle.calc)) {
+    for (const label of labels([...spec.inputs, ...spec.outputs])) {
+      assert.doesNotMatch(label, /\b(litres?|kilograms?|grams?|centimetres?|metres?|celsius)\b/i, spec.name);
+    }
+  }
+});
