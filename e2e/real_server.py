@@ -19,8 +19,9 @@ PATIENCE_S = 60
 class RealServer:
     """gunicorn on a port of its own; `links` holds the invitations that the start printed."""
 
-    def __init__(self, data: Path, *options: str):
+    def __init__(self, data: Path, *options: str, code: Path = ROOT):
         self.data = data
+        self.code = code
         self.options = options
         self.port = _free_port()
         self.origin = f"http://localhost:{self.port}"
@@ -31,7 +32,7 @@ class RealServer:
 
     def start(self) -> "RealServer":
         command = [sys.executable, "-m", "limnary.cli", "serve", "--port", str(self.port), "--data", str(self.data)]
-        environment = {**os.environ, "PYTHONPATH": str(ROOT / "server"), "PYTHONUNBUFFERED": "1"}
+        environment = {**os.environ, "PYTHONPATH": str(self.code / "server"), "PYTHONUNBUFFERED": "1"}
         with self._printed.open("w") as out:
             self._process = subprocess.Popen(
                 [*command, *self.options], stdout=out, stderr=subprocess.STDOUT, env=environment, start_new_session=True

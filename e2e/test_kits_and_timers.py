@@ -1,0 +1,50 @@
+"""A keeper's own kit: its steps become the tiles, its waits timers that outlive a reload; both bases are shown."""
+
+import re
+
+import pytest
+from playwright.sync_api import expect
+from test_daily_loop import set_up_tank
+
+pytestmark = pytest.mark.browser
+
+
+def test_own_kit_gives_its_tiles_and_timers(server, new_phone):
+    thumb = new_phone()
+    thumb.page.clock.install()
+    thumb.open("/")
+    set_up_tank(thumb, "Reed pool")
+    thumb.tap("link", "Test")
+    thumb.tap("link", "Set up my kit")
+    thumb.type("Name", "Drop test")
+    thumb.pick("as nitrogen")
+    for place, step in enumerate(("0", "0,2", "0.4", "0.8"), 1):
+        thumb.page.get_by_role("group", name="Its steps").get_by_role("button", name="Add one").tap()
+        thumb.type(f"Its steps, in order {place}", step)
+    timed = thumb.page.get_by_role("group", name="Its timed steps")
+    for place, (what, seconds) in enumerate((("Shake", "20"), ("Wait", "300"))):
+        timed.get_by_role("button", name="Add one").tap()
+        timed.get_by_label("What to do").nth(place).fill(what)
+        timed.get_by_label("For s").nth(place).fill(seconds)
+    thumb.tap("button", "Save", exact=True)
+    thumb.title("Reed pool")
+
+    thumb.tap("button", "0:20")
+    thumb.tap("button", "5:00")
+    strip = thumb.page.locator(".timers")
+    expect(strip.get_by_role("link")).to_have_count(2)
+    thumb.page.clock.run_for(5_000)
+    thumb.page.reload()
+    expect(strip.get_by_text(re.compile("Shake 0:1[0-5]"))).to_be_visible()
+    thumb.page.clock.run_for(20_000)
+    expect(strip.get_by_role("button", name="Read now: Ammonia: Shake")).to_be_visible()
+    expect(strip.get_by_text(re.compile("Wait 4:[23]"))).to_be_visible()
+    thumb.tap("button", "Read now")
+    expect(strip.get_by_text("Shake")).to_have_count(0)
+
+    thumb.page.clock.run_for(1_000)
+    thumb.tap("button", "0.4", exact=True)
+    thumb.tap("button", "Save 1 reading")
+    thumb.sees("= 0.52 mg/L as NH₄")
+    thumb.open("/room")
+    thumb.sees("Drop test")
