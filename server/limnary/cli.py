@@ -111,7 +111,10 @@ def _run_on_data(arguments: argparse.Namespace) -> int:
     module, function = arguments.does.split(":")
     try:
         return getattr(import_module(module), function)(arguments)
-    except (CannotStart, LimnaryError) as no:
+    except LimnaryError as no:
+        print(f"limnary: {no.title}. {no.detail}".rstrip(". "), file=sys.stderr)
+        return 1
+    except CannotStart as no:
         print(f"limnary: {no}", file=sys.stderr)
         return 1
     except KeyboardInterrupt:

@@ -1,0 +1,80 @@
+"""A real server for tests: the start command in its own process on a free port, to kill and start again."""
+
+import os
+import signal
+import socket
+import subprocess
+import sys
+import time
+import urllib.request
+from pathlib import Path
+
+ROOT = Path(__file__).parents[1]
+PATIENCE_S = 30
+
+
+class RealServer:
+    """`limnary serve` on a data folder; `out` collects what it printed."""
+
+    def __init__(self, folder: Path, *options: str, scheme: str = "http"):
+        self.folder, self.options = folder, options
+        self.port = free_port()
+        self.url = f"{scheme}://127.0.0.1:{self.port}"
+        self.log = folder.with_name(folder.name + ".log")
+
+    def start(self) -> "RealServer":
+        env = {**os.environ, "PYTHONPATH": str(ROOT / "server"), "LIMNARY_DATA": str(self.folder)}
+        command = [sys.executable, "-m", "limnary.cli", "serve", "--port", str(self.port), *self.options]
+        with self.log.open("ab") as out:
+            # A group of its own, so that a kill takes the worker too, as a power cut would.
+            self.process = subprocess.Popen(command, env=env, stdout=out, stderr=out, start_new_session=True)
+        self._wait()
+        return self
+
+    @property
+    def out(self) -> str:
+        return self.log.read_text("utf-8")
+
+    def kill(self) -> None:
+        """SIGKILL, the whole group."""
+        os.killpg(self.process.pid, signal.SIGKILL)
+        self.process.wait()
+
+    def stop(self) -> int:
+        """SIGTERM, and the exit code."""
+        if self.process.poll() is None:
+            self.process.terminate()
+        try:
+            return self.process.wait(PATIENCE_S)
+        finally:
+            if self.process.poll() is None:
+                self.kill()
+
+    def _wait(self) -> None:
+        if self.url.startswith("https"):
+            return self._wait_for_port()
+        for _ in range(PATIENCE_S * 20):
+            if self.process.poll() is not None:
+                break
+            try:
+                with urllib.request.urlopen(f"{self.url}/healthz", timeout=PATIENCE_S) as answer:
+                    if answer.status == 200:
+                        return None
+            except OSError:
+                time.sleep(0.05)
+        raise AssertionError(f"the server did not start: {self.out}")
+
+    def _wait_for_port(self) -> None:
+        for _ in range(PATIENCE_S * 20):
+            with socket.socket() as probe:
+                if probe.connect_ex(("127.0.0.1", self.port)) == 0:
+                    return
+            time.sleep(0.05)
+        raise AssertionError(f"the server did not start: {self.out}")
+
+
+def free_port() -> int:
+    """A port that nobody uses now."""
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        return probe.getsockname()[1]
