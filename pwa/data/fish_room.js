@@ -2,12 +2,15 @@
 import { LOCAL, identity, join as joinBy, makeRoom as makeBy, rooms as knownRooms, wake } from "./identity.js";
 import { again } from "./outbox.js";
 import { ofRoom } from "./database.js";
+import { exportNeedsYou, exportRoom } from "./export_room.js";
+import { importRoom } from "./import_room.js";
 import { thisPhone } from "./phone.js";
-import { photoBytes, savePhoto } from "./photos.js";
+import { photoBytes, photosAgain, savePhoto } from "./photos.js";
 import { fold, show } from "./view.js";
 import { WRITE_STORES, correctedNow, isoOf, queue } from "./write.js";
 import { records as recordKinds } from "../contracts.js";
 
+export { ArchiveBroken } from "./archive.js";
 export { NotSaved } from "./database.js";
 export { LOCAL };
 
@@ -182,9 +185,27 @@ export async function openRoom(roomId, given = thisPhone()) {
     },
     /** Whether this keeper may write a kind; anyone may before joining. @param {string} kind */
     may: (kind) => !state.room || recordKinds()[kind].written_by.includes(state.room.role),
-    /** Send refused ops again: those named, or all. @param {string[]} [ops] */
+    /** All of the room that is on this phone, as an open archive (a ZIP). @returns {Promise<Blob>} */
+    export: () => exportRoom(phone, id),
+    /** What the server refused, as an open archive (JSON lines). @returns {Promise<Blob>} */
+    exportNeedsYou: () => exportNeedsYou(phone, id),
+    /**
+     * Take an archive in: what is not here, and what is newer than here.
+     * @param {Blob} file @returns {Promise<{records: number, ops: number, photos: number}>} what was new
+     * @throws {import("./archive.js").ArchiveBroken} nothing was taken in
+     */
+    async import(file) {
+      const done = await importRoom(phone, recordKinds(), id, file);
+      await refresh(null);
+      for (const heard of writers) heard();
+      return done;
+    },
+    /** Send refused ops again: those named, or all, and pictures too. @param {string[]} [ops] */
     async tryAgain(ops) {
-      await phone.database.write(["outbox"], (t) => again(t, id, (entry) => !ops || ops.includes(entry.op.op)));
+      await phone.database.write(["outbox", "photos"], async (t) => {
+        await again(t, id, (entry) => !ops || ops.includes(entry.op.op));
+        if (!ops) await photosAgain(t, id, "needs you");
+      });
       await refresh(null);
       for (const heard of writers) heard();
     },

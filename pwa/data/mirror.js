@@ -8,7 +8,7 @@
 import { see, stampsOfRow } from "./clock.js";
 import { ofRoom } from "./database.js";
 import { refuseAll, requeueKept, unsent } from "./outbox.js";
-import { requeuePhotos } from "./photos.js";
+import { photosAgain } from "./photos.js";
 
 /** A room that has just been joined. @param {{id: string, name: string}} room @param {string} role @param {string} epoch */
 export const joinedRoom = (room, role, epoch) => ({
@@ -61,7 +61,7 @@ export async function newEpoch(t, room, epoch) {
   await dropMirror(t, room, { epoch });
   await unsent(t, room);
   await requeueKept(t, room);
-  await requeuePhotos(t, room);
+  await photosAgain(t, room, "shared");
 }
 
 /** The membership has ended: the mirror goes, what was not shared stays and can be exported (stores: rooms, rows, outbox). @param {any} t @param {string} room */

@@ -29,13 +29,14 @@ const MOST_CHARACTERS = 500_000;
 
 /**
  * The next ops to send, in the order of writing, marked as sending (stores: outbox, kept, rows).
- * An op on a record that neither the server's rows nor an op of ours created is held back until a
- * pull brings the record: after a restore its creator may not have sent it again yet.
+ * An op on a record that is neither among the server's rows nor created by an op that goes before it is
+ * held back: after a restore its creator may not have sent it again yet, or our own creation was refused.
  * @param {any} t @param {string} room @param {number} most
  */
 export async function takeBatch(t, room, most) {
   const entries = await t.outbox.index("room").getAll(room);
-  const ours = new Set(entries.filter((/** @type {any} */ e) => e.creates).map((/** @type {any} */ e) => recordOf(e.op)));
+  const creating = entries.filter((/** @type {any} */ entry) => entry.creates && entry.state !== "needs you");
+  const ours = new Set(creating.map((/** @type {any} */ entry) => recordOf(entry.op)));
   const batch = [];
   let size = 0;
   for (const entry of entries) {

@@ -67,7 +67,7 @@ export async function photoBytes(phone, room, hash) {
   }
 }
 
-/** The server was restored: its pictures may be gone (stores: photos). @param {any} t @param {string} room */
-export async function requeuePhotos(t, room) {
-  for (const photo of await t.photos.index("state").getAll([room, "shared"])) await t.photos.put({ ...photo, state: "waiting" });
+/** Let pictures of one state wait again: refused ones, or shared ones that a restored server may lack (stores: photos). @param {any} t @param {string} room @param {"shared" | "needs you"} state */
+export async function photosAgain(t, room, state) {
+  for (const photo of await t.photos.index("state").getAll([room, state])) await t.photos.put({ ...photo, state: "waiting", reason: undefined });
 }

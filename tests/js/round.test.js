@@ -363,3 +363,18 @@ test("ops acknowledged long ago are let go of", async () => {
   await share();
   assert.equal((await stored(phone, "kept")).length, 1);
 });
+
+test("a change to a record whose creation was refused waits with it, instead of being refused in turn", async () => {
+  const { phone, room, share, server } = await joined();
+  const [tank] = await addTank(room);
+  server.handlers.push = ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "forbidden", reason: "role" })));
+  await share();
+  delete server.handlers.push;
+  await room.write([{ type: "put", kind: "tank", id: tank, fields: { water_l: 50 } }]);
+  await share();
+  assert.deepEqual(await states(phone), ["needs you", "waiting"]);
+  await room.tryAgain();
+  await share();
+  assert.deepEqual(await states(phone), []);
+  assert.equal(server.sent.filter((one) => one.what === "push").at(-1).body.ops.length, 2);
+});

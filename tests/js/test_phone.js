@@ -76,7 +76,7 @@ export const WELCOME = {
 };
 
 /**
- * A transport that answers from a script: handlers by the last word of the path (join, me, push, pull).
+ * A transport that answers from a script: handlers by the last word of the path (join, me, push, pull, blobs).
  * A handler gets the request and gives `{status?, body}`; `push` and `pull` have honest defaults: every op
  * is ok, nothing is new. `sent` lists what was asked.
  */
@@ -88,9 +88,10 @@ export function scripted(handlers = {}) {
     me: () => ({ body: { keeper: WELCOME.keeper, device: WELCOME.device, rooms: [{ ...WELCOME.room, role: "owner", epoch: "epoch-1" }] } }),
     push: ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: ++seq })), { epoch: body.epoch }),
     pull: (request) => page(request, []),
+    blobs: () => ({ status: 201, body: null }),
   };
   const send = async (request) => {
-    const what = request.path.split("?")[0].split("/").at(-1);
+    const what = request.path.includes("/blobs/") ? "blobs" : request.path.split("?")[0].split("/").at(-1);
     sent.push({ what, ...request });
     const handler = handlers[what] ?? usual[what];
     const { status = 200, body = null, retryAfterMs = null } = await handler(request);

@@ -105,6 +105,7 @@ export class Invariants {
       const held = await this.read(phone);
       this.nothingLost(phone, held, onServer, atEnd);
       this.cursorPassesNothing(phone, held, server);
+      this.onlyWhatIsOurs(phone, held);
     }
   }
 
@@ -116,6 +117,14 @@ export class Invariants {
     for (const [id, logged] of this.ops) {
       if (logged.phone !== phone || onServer.has(id) || waiting.has(id)) continue;
       this.hold(!settled && spare.has(id), `${phone.name} lost ${JSON.stringify(logged.op)}`);
+    }
+  }
+
+  /** Rows go when the membership has; and no op here breaks its kind, so only a role or an ended membership refuses any. */
+  onlyWhatIsOurs(phone, { outbox, rows, room }) {
+    this.hold(!room?.ended || !rows.length, `${phone.name} keeps rows of a room it is no longer in`);
+    for (const { state, reason, op } of outbox) {
+      this.hold(state !== "needs you" || ["role", "membership-ended"].includes(reason), `${phone.name}: refused as ${reason}: ${JSON.stringify(op)}`);
     }
   }
 

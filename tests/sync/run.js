@@ -1,4 +1,4 @@
-/** Run seeds: node run.js --from 1 --seeds 100 --steps 80 --pwa DIR --server DIR --python PATH [--trace]. Prints one JSON line. */
+/** Run seeds: node run.js --from 1 --seeds 100 --steps 80 --pwa DIR --server DIR --python PATH [--trace] [--seconds 3600]. Prints one JSON line. */
 import { parseArgs } from "node:util";
 import { loadCore } from "./core.js";
 import { startServer } from "./server.js";
@@ -13,6 +13,7 @@ const { values } = parseArgs({
     pwa: { type: "string", default: here("../../pwa") },
     server: { type: "string", default: here("../../server") },
     python: { type: "string", default: "python3" },
+    seconds: { type: "string", default: "1000000" },
     trace: { type: "boolean", default: false },
   },
 });
@@ -23,7 +24,8 @@ const core = await loadCore(values.pwa);
 const first = Number(values.from);
 const total = {};
 const report = { from: first, seeds: 0, violation: null };
-for (let seed = first; seed < first + Number(values.seeds); seed++) {
+const until = Date.now() + 1000 * Number(values.seconds);
+for (let seed = first; seed < first + Number(values.seeds) && Date.now() < until; seed++) {
   const world = new World(core, server, seed, { trace: values.trace });
   // What fails after a promise was let go of still counts against the seed.
   const stray = (failed) => (world.invariants.failed ??= failed);

@@ -1,0 +1,163 @@
+/** A room out of one phone and into another, and the ZIP it travels in. */
+import assert from "node:assert/strict";
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join as path } from "node:path";
+import { test } from "node:test";
+import { ArchiveBroken, join, openRoom } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/round.js";
+import { sha256 } from "../../pwa/data/sha256.js";
+import { crc32, unzip, zip } from "../../pwa/data/zip.js";
+import { TANK, WELCOME, page, pushed, reading, row, scripted, stored, testPhone } from "./test_phone.js";
+
+const PNG = new Blob([Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3])], { type: "image/png" });
+
+async function filled() {
+  const server = scripted({ pull: (request) => page(request, request.path.includes("since=0") ? [row(5, "tank", "tank-0001", TANK)] : []) });
+  const phone = await testPhone({ send: server.send });
+  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  const room = await openRoom(WELCOME.room.id, phone);
+  await round(phone, room.id, room.inner.refresh);
+  await room.inner.refreshState();
+  const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.5) }]);
+  await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.25, { supersedes: first }) }]);
+  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50, place: "shelf" } }]);
+  const [gone] = await room.write([{ type: "put", kind: "note", fields: { text: "Wrong tank" } }]);
+  await room.write([{ type: "del", kind: "note", id: gone }]);
+  await room.addPhoto(PNG, { tank: "tank-0001" });
+  return { phone, room, server };
+}
+
+const seen = (room) => ["tank", "reading", "note", "photo"].flatMap((kind) => room.all(kind).map((one) => ({ ...one, meta: null }))).sort((a, b) => (a.id < b.id ? -1 : 1));
+
+test("what comes out of one phone shows the same on another, shared or not, pictures included", async () => {
+  const { room } = await filled();
+  const other = await testPhone();
+  const copy = await openRoom("local", other);
+  await copy.import(await room.export());
+  assert.deepEqual(seen(copy), seen(room));
+  const { sha256: hash } = copy.all("photo")[0];
+  assert.deepEqual(await (await copy.photo(hash)).bytes?.() ?? new Uint8Array(await (await copy.photo(hash)).arrayBuffer()), new Uint8Array(await PNG.arrayBuffer()));
+});
+
+test("taking the same archive in twice has one effect", async () => {
+  const { room } = await filled();
+  const other = await testPhone();
+  const copy = await openRoom("local", other);
+  const archive = await room.export();
+  const once = await copy.import(archive);
+  assert.ok(once.records === 1 && once.ops === 6 && once.photos === 1, JSON.stringify(once));
+  const before = await stored(other, "outbox", "photos");
+  assert.deepEqual(await copy.import(archive), { records: 0, ops: 0, photos: 0 });
+  assert.deepEqual(await stored(other, "outbox", "photos"), before);
+});
+
+test("a new record's first op is whole, later stamps follow, and each field ends with its own", async () => {
+  const stamp = (ms) => `${ms}-00000-device-b`;
+  const whole = { ...row(9, "tank", "tank-0009", { ...TANK, place: null, note: "later" }), deleted: stamp(1770000000007), restored: null };
+  Object.assign(whole.stamps, { name: stamp(1770000000001), water_l: stamp(1770000000001), place: stamp(1770000000003), note: stamp(1770000000005) });
+  const head = { format: "limnary-room", version: 1, room: { id: "x", name: "X" }, people: {}, exported_at: "2026-05-04T07:30:00.000Z", rows: 1 };
+  const phone = await testPhone();
+  const room = await openRoom("local", phone);
+  await room.import(new Blob([[head, whole].map((line) => JSON.stringify(line)).join("\n")]));
+  const ops = (await stored(phone, "outbox")).map(({ creates, op }) => [creates, op.type, op.stamp.slice(12, 13), op.fields]);
+  assert.deepEqual(ops, [
+    [true, "put", "1", { ...TANK, note: "later" }],
+    [false, "put", "3", { place: null }],
+    [false, "put", "5", { note: "later" }],
+    [false, "del", "7", {}],
+  ]);
+  assert.equal(room.get("tank", "tank-0009"), null, "its tombstone came with it");
+});
+
+test("beside a row that is here, only what is newer is taken in", async () => {
+  const { room, phone } = await filled();
+  const later = "1999999999999-00000-device-c";
+  const theirs = row(1, "tank", "tank-0001", { ...TANK, name: "Old name", place: "cellar" }, "1000000000000-00000-device-c");
+  theirs.stamps.place = later;
+  const head = { format: "limnary-room", version: 1, room: {}, people: {}, rows: 1 };
+  const before = (await stored(phone, "outbox")).length;
+  await room.import(new Blob([[head, theirs].map((line) => JSON.stringify(line)).join("\n")]));
+  const added = (await stored(phone, "outbox")).slice(before);
+  assert.deepEqual(added.map(({ op }) => [op.fields, op.stamp]), [[{ place: "cellar" }, later]]);
+  assert.equal(room.get("tank", "tank-0001").place, "cellar");
+});
+
+test("refused ops can be taken out by themselves, with what was wrong", async () => {
+  const { room, phone, server } = await filled();
+  server.handlers.push = ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "forbidden", reason: "role" })));
+  await round(phone, room.id, room.inner.refresh);
+  const lines = (await (await room.exportNeedsYou()).text()).trim().split("\n").map((line) => JSON.parse(line));
+  assert.equal(lines[0].format, "limnary-room");
+  assert.equal(lines.length - 1, (await stored(phone, "outbox")).filter((entry) => entry.state === "needs you").length);
+  assert.equal(lines[1].reason, "role");
+  const copy = await openRoom("local", await testPhone());
+  await copy.import(await room.exportNeedsYou());
+  assert.equal(copy.all("reading").length, 1);
+});
+
+for (const [why, text, says] of [
+  ["is not an archive", "hello", /line 1 is no JSON object|first line/],
+  ["is of another version", '{"format":"limnary-room","version":2}', /"version": 1/],
+  ["is cut off", '{"format":"limnary-room","version":1,"rows":2}\n' + JSON.stringify(row(1, "tank", "tank-0001", TANK)), /2 rows are announced, 1 are here/],
+  ["holds a broken line", '{"format":"limnary-room","version":1,"rows":0}\n{"kind":', /line 2 is no JSON object/],
+  ["holds an unknown kind", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "boat", "boat-0001", {})), /line 2: kind must be one of/],
+  ["holds a wrong field", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "tank", "tank-0001", { ...TANK, water_l: -1 })), /line 2: water_l must be from 0.1/],
+  ["lacks a needed field", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "tank", "tank-0001", { name: "x" })), /line 2: water_l is needed/],
+  ["holds a false stamp", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "tank", "tank-0001", TANK, "soon")), /line 2: a stamp must look like/],
+]) {
+  test(`an archive that ${why} is refused whole, and says where`, async () => {
+    const phone = await testPhone();
+    const room = await openRoom("local", phone);
+    await assert.rejects(room.import(new Blob([text])), (no) => no instanceof ArchiveBroken && (assert.match(no.message, says), true));
+    assert.deepEqual(await stored(phone, "outbox"), []);
+  });
+}
+
+test("CRC-32: the check value that its catalogues print for 123456789", () => {
+  assert.equal(crc32(new TextEncoder().encode("123456789")), 0xcbf43926);
+});
+
+test("our ZIP is whole to Python's zipfile, and Python's deflated ZIP is whole to us", async () => {
+  const folder = mkdtempSync(path(tmpdir(), "limnary-zip-"));
+  try {
+    const files = [
+      { name: "room.jsonl", bytes: new TextEncoder().encode('{"a":"ä✓"}\n') },
+      { name: "photos/é.png", bytes: new Uint8Array(await PNG.arrayBuffer()) },
+      { name: "empty", bytes: new Uint8Array() },
+    ];
+    const ours = path(folder, "ours.zip");
+    const theirs = path(folder, "theirs.zip");
+    writeFileSync(ours, new Uint8Array(await zip(files).arrayBuffer()));
+    const script = `
+import sys, zipfile
+pack = zipfile.ZipFile(sys.argv[1])
+assert pack.testzip() is None
+with zipfile.ZipFile(sys.argv[2], "w", zipfile.ZIP_DEFLATED) as out:
+    for name in pack.namelist():
+        out.writestr(name, pack.read(name))
+`;
+    const done = spawnSync("python3", ["-c", script, ours, theirs], { encoding: "utf8" });
+    assert.equal(done.status, 0, done.stderr);
+    const back = await unzip(new Uint8Array(readFileSync(theirs)));
+    assert.deepEqual([...back.keys()], files.map(({ name }) => name));
+    for (const { name, bytes } of files) assert.deepEqual(back.get(name), bytes);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
+
+test("a damaged ZIP is refused, a picture that is not what its name says too", async () => {
+  const room = await openRoom("local", await testPhone());
+  const { room: source } = await filled();
+  const bytes = new Uint8Array(await (await source.export()).arrayBuffer());
+  const bent = bytes.slice();
+  bent[60] ^= 1;
+  await assert.rejects(room.import(new Blob([bent])), ArchiveBroken);
+  await assert.rejects(room.import(new Blob([bytes.slice(0, -30)])), ArchiveBroken);
+  const hash = await sha256(new Uint8Array([1]).buffer);
+  const lines = new TextEncoder().encode('{"format":"limnary-room","version":1,"rows":0}\n');
+  const lying = zip([{ name: "room.jsonl", bytes: lines }, { name: `photos/${hash}.png`, bytes: new Uint8Array([2]) }]);
+  await assert.rejects(room.import(lying), /not the picture its name says/);
+});

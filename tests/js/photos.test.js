@@ -1,0 +1,98 @@
+/** Pictures: saved with their record, sent apart, and never in anyone's way. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { Unreachable } from "../../pwa/data/api.js";
+import { join, openRoom } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/round.js";
+import { TANK, WELCOME, reading, scripted, stored, testPhone } from "./test_phone.js";
+
+const picture = (last = 1) => new Blob([Uint8Array.from([0xff, 0xd8, 0xff, last])], { type: "image/jpeg" });
+
+async function joined(handlers) {
+  const server = scripted(handlers);
+  const phone = await testPhone({ send: server.send });
+  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  const room = await openRoom(WELCOME.room.id, phone);
+  const share = async () => {
+    const outcome = await round(phone, room.id, room.inner.refresh);
+    await room.inner.refreshState();
+    return outcome;
+  };
+  return { phone, room, server, share };
+}
+
+const states = async (phone) => (await stored(phone, "photos")).map(({ state }) => state);
+
+test("a picture is saved with its record and sent by its hash, once", async () => {
+  const { phone, room, server, share } = await joined();
+  await room.addPhoto(picture(), { tank: "tank-0001", caption: "roots" });
+  const [record] = room.all("photo");
+  assert.equal(record.bytes, 4);
+  await share();
+  await share();
+  const [put, ...more] = server.sent.filter((one) => one.what === "blobs");
+  assert.deepEqual(more, []);
+  assert.equal(put.path, `/api/v1/rooms/room-1/blobs/${record.sha256}`);
+  assert.deepEqual(new Uint8Array(await put.bytes.arrayBuffer()), new Uint8Array(await picture().arrayBuffer()));
+  assert.deepEqual(await states(phone), ["shared"]);
+});
+
+test("a refused picture blocks neither readings nor other pictures, and can be tried again", async () => {
+  const { phone, room, server, share } = await joined();
+  await room.addPhoto(picture(1), {});
+  await room.addPhoto(picture(2), {});
+  await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001") }]);
+  let calls = 0;
+  server.handlers.blobs = () => (calls++ ? { status: 201 } : { status: 415, body: { title: "This kind of content is not taken here" } });
+  assert.equal((await share()).problem, null);
+  assert.deepEqual((await states(phone)).sort(), ["needs you", "shared"]);
+  assert.equal(room.sharing().photosNeedYou, 1);
+  assert.equal(room.sharing().waiting, 0);
+  await room.tryAgain();
+  await share();
+  assert.deepEqual(await states(phone), ["shared", "shared"]);
+});
+
+test("no signal in the middle of a picture leaves it waiting", async () => {
+  const { phone, room, share, server } = await joined();
+  await room.addPhoto(picture(), {});
+  server.handlers.blobs = () => Promise.reject(new Unreachable("cut off"));
+  assert.equal((await share()).problem, null);
+  assert.deepEqual(await states(phone), ["waiting"]);
+});
+
+test("after a restore pictures are offered again", async () => {
+  const { phone, room, share, server } = await joined();
+  await room.addPhoto(picture(), {});
+  await share();
+  server.handlers.pull = (request) => (request.path.includes("epoch-1") ? { status: 409, body: { epoch: "epoch-2" } } : server.usual.pull(request));
+  server.handlers.push = (request) => (request.body.epoch === "epoch-1" ? { status: 409, body: { epoch: "epoch-2" } } : server.usual.push(request));
+  await share();
+  assert.equal(server.sent.filter((one) => one.what === "blobs").length, 2);
+  assert.deepEqual(await states(phone), ["shared"]);
+});
+
+test("another's picture is fetched once, checked against its hash, and kept", async () => {
+  const { phone, room, server } = await joined();
+  const other = await openRoom("local", await testPhone());
+  await other.addPhoto(picture(9), {});
+  const { sha256 } = other.all("photo")[0];
+  server.handlers.blobs = () => ({ body: picture(8) });
+  assert.equal(await room.photo(sha256), null, "the bytes are not what the hash says");
+  server.handlers.blobs = () => ({ body: picture(9) });
+  assert.equal((await room.photo(sha256)).size, 4);
+  server.handlers.blobs = () => Promise.reject(new Unreachable("no signal"));
+  assert.equal((await room.photo(sha256)).size, 4);
+  assert.deepEqual(await states(phone), ["shared"]);
+});
+
+test("a picture taken before joining goes along into the room", async () => {
+  const server = scripted();
+  const phone = await testPhone({ send: server.send });
+  const local = await openRoom("local", phone);
+  await local.write([{ type: "put", kind: "tank", fields: TANK }]);
+  await local.addPhoto(picture(), {});
+  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  await round(phone, WELCOME.room.id, () => {});
+  assert.deepEqual((await stored(phone, "photos")).map(({ room, state }) => [room, state]), [[WELCOME.room.id, "shared"]]);
+});

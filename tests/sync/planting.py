@@ -1,0 +1,51 @@
+"""A copy of the product with a bug in it, and runs of the simulator, over the product or over such a copy.
+
+planted_bugs.json lists bugs that sync protocols are known to have, each as edits of our own code. An edit's
+text must occur exactly once in its file, so that a bug that no longer fits the code fails loudly. `seed` is
+where the search for it starts: a seed found to show it, to save time. `caught_by` "rules" marks what random
+runs show too rarely: tests/js/round.test.js has a test for it.
+"""
+
+import json
+import os
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+ROOT = Path(__file__).parents[2]
+BUGS = json.loads(Path(__file__).with_name("planted_bugs.json").read_text("utf-8"))
+NEEDED = [
+    *("pwa/contracts.js", "pwa/package.json", "pwa/calc", "pwa/data", "pwa/vendor/idb.js"),
+    *("shared_schema", "server/limnary", "tests/js", "tests/sync", "tests/package.json"),
+]
+
+
+def plant(bug: dict, folder: Path) -> Path:
+    """A copy of what the simulator needs, with the bug in it."""
+    for name in NEEDED:
+        (folder / name).parent.mkdir(parents=True, exist_ok=True)
+        copy = shutil.copytree if (ROOT / name).is_dir() else shutil.copy
+        copy(ROOT / name, folder / name)
+    (folder / "tests/node_modules").symlink_to((ROOT / "tests/node_modules").resolve())
+    (folder / "pyproject.toml").touch()  # marks a checkout, where limnary looks for shared_schema
+    for edit in bug["edits"]:
+        path, old = folder / edit["file"], edit["find"]
+        text = path.read_text("utf-8")
+        assert text.count(old) == 1, f"{bug['name']}: {old!r} occurs {text.count(old)} times in {edit['file']}"
+        path.write_text(text.replace(old, edit["replace"]), "utf-8")
+    return folder
+
+
+def simulate(root: Path, *, first: int, seeds: int, steps: int = 80, seconds: float = 3600) -> dict:
+    """The simulator's report: {from, seeds, violation: {seed, words} | null, counts}."""
+    options = {"from": first, "seeds": seeds, "steps": steps, "seconds": seconds, "python": sys.executable}
+    command = ["node", str(root / "tests/sync/run.js"), *(f"--{name}={value}" for name, value in options.items())]
+    done = subprocess.run(command, capture_output=True, text=True, env={**os.environ, "PYTHONDONTWRITEBYTECODE": "1"})
+    assert done.returncode == 0, done.stderr
+    return json.loads(done.stdout.splitlines()[-1])
+
+
+def rules_hold(root: Path) -> bool:
+    """Whether the rules' own tests pass."""
+    return subprocess.run(["node", "--test", str(root / "tests/js/round.test.js")], capture_output=True).returncode == 0
