@@ -11,8 +11,10 @@ from pathlib import Path
 from playwright.sync_api import sync_playwright
 
 HERE = Path(__file__).parent
-sys.path.insert(0, str(HERE))
+sys.path[:0] = [str(HERE), str(HERE.parent / "server")]
 
+from bench_hands import type_input  # noqa: E402
+from limnary.contracts import contracts  # noqa: E402
 from phones import LARGE, SMALL, Thumb, chromium, phone  # noqa: E402
 from real_server import RealServer  # noqa: E402
 
@@ -62,6 +64,8 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
             _shoot(thumb, f"{tank}{rest}", f"{name}-tank-{place}", rest or "page")
     for path in BESIDE:
         _shoot(thumb, path, name)
+    if size_of(thumb) == SMALL:
+        _bench(thumb, name)
     thumb.open(f"{tanks[0]}/test")
     for _ in range(3):
         thumb.tap("button", "Skip")
@@ -77,6 +81,24 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
     thumb.page.context.set_offline(True)
     for path in ("/", tanks[0], "/room"):
         _shoot(thumb, path, f"{name}-offline", "tank" if path == tanks[0] else None)
+
+
+def _bench(thumb: Thumb, name: str) -> None:
+    """Every calculation's form with its first example typed, whole: the window is made as tall as the page."""
+    page, size = thumb.page, size_of(thumb)
+    for calculation, spec in contracts().items():
+        thumb.open(f"/bench/{calculation}")
+        type_input(page, spec, spec["examples"][0]["input"])
+        page.get_by_text("How it is worked out").click()
+        height = page.evaluate("() => document.documentElement.scrollHeight")
+        page.set_viewport_size({**size, "height": height})
+        _snap(thumb, f"{name}-bench-{calculation}")
+        page.set_viewport_size(size)
+
+
+def size_of(thumb: Thumb) -> dict:
+    """The phone's window."""
+    return dict(thumb.page.viewport_size)
 
 
 def _shoot(thumb: Thumb, path: str, name: str, what: str | None = None) -> None:

@@ -27,7 +27,7 @@ PINT = {
     "UK gal/h": "imperial_gallon/hour", "UK gal/day": "imperial_gallon/day",
 }  # fmt: skip
 # The inch of mercury is printed to seven figures in the guide, and pint multiplies out density and gravity.
-RELATIVE = {"inHg": 2e-6}
+RELATIVE = {"inHg": 2e-7}
 BASE = {UNITS[name]["quantity"]: name for name in UNITS if UNITS[name]["times"] == 1 and "shift" not in UNITS[name]}
 
 
