@@ -3,7 +3,7 @@
 import hashlib
 
 import pytest
-from phones import Phone
+from fish_rooms import Phone
 
 PNG = b"\x89PNG\r\n\x1a\n" + b"isolated"
 SHA256 = hashlib.sha256(PNG).hexdigest()

@@ -5,8 +5,8 @@ import os
 import subprocess
 
 import pytest
+from fish_rooms import FishRoom
 from limnary.store import files
-from phones import FishRoom
 
 
 def push_until_full(room) -> tuple[set[str], object]:
