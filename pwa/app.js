@@ -2,7 +2,7 @@
 import { html, render, signal } from "./vendor/preact.js";
 import { Workbox } from "./vendor/workbox-window.js";
 import { install } from "./contracts.js";
-import { openRoom } from "./data/fish_room.js";
+import { openRoom, useRoom } from "./data/fish_room.js";
 import { thisPhone } from "./data/phone.js";
 import * as sync from "./data/sync.js";
 import { choose, chosen, t } from "./i18n/words.js";
@@ -39,7 +39,7 @@ const ROUTES = [
   ["/tank/:id/water", ({ id }) => html`<${Water} key=${id} id=${id} />`],
   ["/bench", () => html`<${Bench} />`],
   ["/bench/:name", ({ name }) => html`<${BenchSheet} key=${name} name=${name} />`],
-  ["/room", () => html`<${Room} />`],
+  ["/room", () => html`<${Room} enter=${enter} />`],
   ["/room/:kind/new", ({ kind }, url) => html`<${Setting} key=${kind} kind=${kind} query=${url.searchParams} />`],
   ["/room/:kind/:id", ({ kind, id }, url) => html`<${Setting} key=${id} kind=${kind} id=${id} query=${url.searchParams} />`],
   ["/join", (_, url) => html`<${Join} secret=${url.hash.slice(1)} enter=${enter} />`],
@@ -59,8 +59,9 @@ function App() {
 
 let stop_sharing = () => {};
 
-/** Open the room used last and keep it shared. */
-async function enter() {
+/** Open a room, the one used last if none is named, and keep it shared. @param {string} [id] */
+async function enter(id) {
+  if (id) await useRoom(id);
   stop_sharing();
   room.value?.close();
   const opened = await openRoom();

@@ -1,6 +1,6 @@
 /** Who is in a room, on the server: asked for when looked at, never kept as if it were still true. */
 import { ask } from "./api.js";
-import { identity } from "./identity.js";
+import { identity, refreshMe } from "./identity.js";
 
 /** @typedef {{inner: {phone: import("./phone.js").Phone, id: string}}} Room */
 /** @typedef {{id: string, name: string, role: string, devices: {id: string, name: string, last_seen: string | null}[]}} Person */
@@ -14,11 +14,17 @@ export const invite = (room, role) => call(room, "POST", "/invites", { role });
 /** @param {Room} room @param {string} name */
 export const rename = (room, name) => call(room, "PATCH", "", { name });
 
-/** @param {Room} room @param {string} keeper */
-export const remove = (room, keeper) => call(room, "DELETE", `/people/${keeper}`);
+/** Take a keeper out of the room, or oneself. @param {Room} room @param {string} keeper */
+export const leave = (room, keeper) => call(room, "DELETE", `/people/${keeper}`);
 
 /** Shut out a lost or sold phone. @param {Room} room @param {string} device */
 export const revoke = (room, device) => send(room, "DELETE", `/api/v1/devices/${device}`);
+
+/** Take over the room's name and one's role as the server has them now. @param {Room & {inner: {refreshState: () => Promise<void>}}} room */
+export async function refresh_me({ inner }) {
+  await refreshMe(inner.phone);
+  await inner.refreshState();
+}
 
 /** @param {Room} room @param {string} method @param {string} rest @param {unknown} [body] */
 const call = (room, method, rest, body) => send(room, method, `/api/v1/rooms/${room.inner.id}${rest}`, body);

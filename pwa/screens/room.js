@@ -1,22 +1,27 @@
 /** Room: how far this phone is shared, who is in it, kits, waters and labels, and what to do with the data. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
-import { invite, people } from "../data/people.js";
+import { rooms } from "../data/fish_room.js";
+import { refresh_me, rename } from "../data/people.js";
 import * as sync from "../data/sync.js";
 import { t, when } from "../i18n/words.js";
+import { forget, useDraft } from "../ui/draft.js";
 import { parameter_name } from "../ui/figures.js";
 import { Icon } from "../ui/icon.js";
 import { all, now, online, room, sharing } from "../ui/live.js";
 import { Page } from "../ui/page.js";
-import { Qr } from "../ui/qr.js";
+import { People } from "../ui/people.js";
 import { tap } from "../ui/tap.js";
 
-export function Room() {
+/** @param {{enter: (id: string) => Promise<void>}} props `enter` opens another room of this phone's */
+export function Room({ enter }) {
   const state = sharing();
   const about = room.value.about();
   return html`
     <${Page} title=${about?.name ?? t("room.title")} place="room" aside=${html`<span></span>`}>
       <${Sharing} state=${state} />
       ${state.joined && html`<${People} owner=${about?.role === "owner"} />`}
+      ${state.joined && about?.role === "owner" && html`<${Name} key=${about.name} name=${about.name} />`}
+      <${OtherRooms} enter=${enter} />
       <${Settings} kind="test_kit" said=${(/** @type {any} */ kit) => parameter_name(kit.parameter)} />
       <${Settings} kind="source_water" said=${(/** @type {any} */ one) => t(`disinfectant.${one.disinfectant}`)} />
       <${Settings} kind="label" said=${(/** @type {any} */ one) => t("label.line", { amount: String(one.amount), unit: t(`unit.${one.unit}`), litres: String(one.per_l) })} />
@@ -49,54 +54,40 @@ const NeedsYou = ({ entries }) => html`
     <li class="line" key=${entry.op.op}><span>${t(`kind.${entry.op.kind}`)}<br /><span class="soft small">${(entry.errors ?? []).map((/** @type {any} */ one) => `${one.field} ${one.message}`).join("; ") || entry.reason}</span></span></li>`)}</ul>
   <p><button class="quiet" type="button" onClick=${tap(() => void room.value.tryAgain())}>${t("needs_you.again")}</button></p>`;
 
-/** @param {{owner: boolean}} props */
-function People({ owner }) {
-  const found = useSignal(/** @type {import("../data/people.js").Person[] | null} */ (null));
-  const link = useSignal(/** @type {any} */ (null));
+/** The room's name, changed by its owner with signal. @param {{name: string}} props */
+function Name({ name }) {
+  const kept = useDraft("room.name", () => ({ name }));
   const problem = useSignal("");
-  const ask = async (/** @type {() => Promise<void>} */ work) => {
+  const save = async () => {
     problem.value = "";
     try {
-      await work();
+      await rename(room.value, kept.value.name.trim());
+      await refresh_me(room.value);
+      forget("room.name");
     } catch (failed) {
       problem.value = /** @type {Error} */ (failed).message;
     }
   };
-  useEffect(() => void ask(async () => void (found.value = await people(room.value))), [online.value, room.value]);
   return html`
-    <section class="section">
-      <h2>${t("people.title")}</h2>
-      ${found.value
-        ? html`<ul class="lines">${found.value.map((one) => html`
-            <li class="line" key=${one.id}><span><b>${one.name}</b> <span class="soft">${t(`role.${one.role}`)}</span>
-              ${one.devices.map((device) => html`<br /><span class="soft small">${device.name}${device.last_seen && `, ${when(device.last_seen, now.value)}`}</span>`)}</span></li>`)}</ul>`
-        : html`<p class="soft">${t(problem.value ? "people.unreachable" : "people.asking")}</p>`}
-      ${problem.value && found.value && html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${problem.value}</span></p>`}
-      ${owner && found.value && !link.value && html`
-        <div class="row">${["keeper", "helper"].map((role) => html`
-          <button class="quiet" key=${role} type="button" onClick=${tap(() => void ask(async () => void (link.value = await invite(room.value, role))))}><${Icon} name="plus" size=${20} />${t(`invite.${role}`)}</button>`)}</div>`}
-      ${link.value && html`<${Invitation} made=${link.value} onClose=${() => (link.value = null)} />`}
-    </section>`;
+    <details class="more"><summary>${t("room.rename")}</summary>
+      <div class="field"><label for="room-name">${t("room.name")}</label>
+        <input id="room-name" type="text" maxlength="60" autocomplete="off" value=${kept.value.name} onInput=${(/** @type {any} */ e) => (kept.value = { name: e.target.value })} />
+        ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${problem.value}</span></p>`}</div>
+      <button class="quiet" type="button" disabled=${kept.value.name.trim() === ""} onClick=${tap(() => void save())}>${t("setting.save")}</button>
+    </details>`;
 }
 
-/** @param {{made: any, onClose: () => void}} props */
-const Invitation = ({ made, onClose }) => {
-  const copied = useSignal(false);
-  const copy = async () => {
-    await navigator.clipboard?.writeText(made.link);
-    copied.value = true;
-  };
-  return html`
-    <div class="invitation">
-      <p>${t("invite.how", { role: t(`role.${made.role}`), until: when(made.expires_at, now.value) })}</p>
-      <${Qr} text=${made.link} label=${t("invite.qr")} />
-      <p class="small link">${made.link}</p>
-      <div class="row">
-        ${navigator.clipboard && html`<button class="quiet" type="button" onClick=${tap(() => void copy())}>${t(copied.value ? "invite.copied" : "invite.copy")}</button>`}
-        <button class="quiet" type="button" onClick=${tap(onClose)}>${t("invite.close")}</button>
-      </div>
-    </div>`;
-};
+/** Other rooms this phone is in. @param {{enter: (id: string) => Promise<void>}} props */
+function OtherRooms({ enter }) {
+  const found = useSignal(/** @type {any[]} */ ([]));
+  useEffect(() => void rooms().then((all) => (found.value = all.filter((/** @type {any} */ one) => !one.ended))), [room.value]);
+  const others = found.value.filter((one) => one.id !== room.value.about()?.id);
+  return others.length > 0 && html`
+    <section class="section"><h2>${t("rooms.title")}</h2>
+      <ul class="lines">${others.map((one) => html`
+        <li key=${one.id} class="line"><b>${one.name}</b><button class="quiet" type="button" onClick=${tap(() => void enter(one.id))}>${t("rooms.open")}</button></li>`)}</ul>
+    </section>`;
+}
 
 /** @param {{kind: string, said: (one: any) => string}} props */
 const Settings = ({ kind, said }) => html`
