@@ -1,4 +1,6 @@
-"""People and phones of a room: an owner renames it, invites, and shuts out a lost phone, which keeps what it wrote."""
+"""A room's people, phones and copies: a lost phone is shut out but keeps what it wrote; a copy is taken in."""
+
+import zipfile
 
 import pytest
 from playwright.sync_api import expect
@@ -39,3 +41,26 @@ def test_a_lost_phone_is_shut_out(server, new_phone):
     lost.sees("1 entry is saved on this phone and waits to be shared.")
     lost.open("/")
     lost.sees("Reed pool")
+
+
+def test_a_copy_of_one_phone_is_taken_in_by_another(server, new_phone, tmp_path):
+    first, second = new_phone(), new_phone()
+    first.open("/")
+    set_up_tank(first, "Reed pool")
+    first.open("/room")
+    with first.page.expect_download() as held:
+        first.tap("button", "Keep as a file")
+    kept = tmp_path / "kept.zip"
+    held.value.save_as(kept)
+    assert "room.jsonl" in zipfile.ZipFile(kept).namelist()
+
+    second.open("/room")
+    second.page.get_by_label("Take in a file").set_input_files(kept)
+    second.sees("The file is taken in")
+    second.open("/")
+    second.sees("Reed pool")
+    broken = tmp_path / "broken.zip"
+    broken.write_bytes(b"no archive")
+    second.open("/room")
+    second.page.get_by_label("Take in a file").set_input_files(broken)
+    expect(second.page.get_by_role("alert")).to_be_visible()

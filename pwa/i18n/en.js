@@ -213,6 +213,7 @@ export const en = {
   "problem.refused": "The server refused. What you recorded is kept here.",
   "needs_you.title": "Needs you",
   "needs_you.again": "Try again",
+  "needs_you.export": "Keep them as a file",
   "kind.tank": "Tank",
   "kind.reading": "Reading",
   "kind.water_change": "Water change",
@@ -227,6 +228,12 @@ export const en = {
   "kind.label": "Label",
   "kind.note": "Note",
   "kind.photo": "Photo",
+
+  "archive.title": "A copy of this phone",
+  "archive.why": "Everything in this room as it stands on this phone: readings, changes, kits, notes, pictures. An open format, one line a record.",
+  "archive.export": "Keep as a file",
+  "archive.import": "Take in a file",
+  "archive.taken_in": "The file is taken in",
 
   "people.title": "People and phones",
   "people.asking": "Asking the server …",

@@ -4,6 +4,7 @@ import { rooms } from "../data/fish_room.js";
 import { refresh_me, rename } from "../data/people.js";
 import * as sync from "../data/sync.js";
 import { t, when } from "../i18n/words.js";
+import { Archive, hand_over } from "../ui/archive.js";
 import { forget, useDraft } from "../ui/draft.js";
 import { parameter_name } from "../ui/figures.js";
 import { Icon } from "../ui/icon.js";
@@ -25,6 +26,7 @@ export function Room({ enter }) {
       <${Settings} kind="test_kit" said=${(/** @type {any} */ kit) => parameter_name(kit.parameter)} />
       <${Settings} kind="source_water" said=${(/** @type {any} */ one) => t(`disinfectant.${one.disinfectant}`)} />
       <${Settings} kind="label" said=${(/** @type {any} */ one) => t("label.line", { amount: String(one.amount), unit: t(`unit.${one.unit}`), litres: String(one.per_l) })} />
+      <${Archive} />
     <//>`;
 }
 
@@ -52,7 +54,10 @@ const NeedsYou = ({ entries }) => html`
   <h2>${t("needs_you.title")}</h2>
   <ul class="lines">${entries.map((entry) => html`
     <li class="line" key=${entry.op.op}><span>${t(`kind.${entry.op.kind}`)}<br /><span class="soft small">${(entry.errors ?? []).map((/** @type {any} */ one) => `${one.field} ${one.message}`).join("; ") || entry.reason}</span></span></li>`)}</ul>
-  <p><button class="quiet" type="button" onClick=${tap(() => void room.value.tryAgain())}>${t("needs_you.again")}</button></p>`;
+  <div class="row">
+    <button class="quiet" type="button" onClick=${tap(() => void room.value.tryAgain())}>${t("needs_you.again")}</button>
+    <button class="quiet" type="button" onClick=${tap(async () => hand_over(await room.value.exportNeedsYou(), "limnary-needs-you", "jsonl"))}>${t("needs_you.export")}</button>
+  </div>`;
 
 /** The room's name, changed by its owner with signal. @param {{name: string}} props */
 function Name({ name }) {
