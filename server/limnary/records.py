@@ -9,7 +9,7 @@ from marshmallow import Schema
 
 from limnary.contracts import InvalidInput, allowed, load, schema_of
 from limnary.schema_files import messages, read_folder
-from limnary.store.stamps import is_stamp
+from limnary.stamps import is_stamp
 
 ID = re.compile(r"[A-Za-z0-9_-]{8,64}", re.ASCII)
 TYPES = ("put", "del", "restore")

@@ -5,10 +5,9 @@ import dataclasses
 import os
 from pathlib import Path
 
-from limnary import lan, links
+from limnary import links
 from limnary.commands.data import data_dir
 from limnary.config import Config
-from limnary.demo import fill
 from limnary.serve import Address, check_port, holding, run
 from limnary.store import Store
 
@@ -34,6 +33,8 @@ def serve(arguments: argparse.Namespace) -> int:
 
 def demo(arguments: argparse.Namespace) -> int:
     """Fill the invented fish room without serving it."""
+    from limnary.demo import fill
+
     config = Config(data_dir=data_dir(arguments))
     with holding(config.data_dir):
         store = Store(config.data_dir, config.clock)
@@ -48,6 +49,8 @@ def _address(config: Config, host: str, port: int, on_lan: bool) -> tuple[Config
     if not on_lan:
         shown = "localhost" if host in ("0.0.0.0", "::", "127.0.0.1") else host
         return config, Address(host, port, f"http://{shown}:{port}"), None
+    from limnary import lan
+
     here = lan.home_address()
     authority, certificate, key = lan.certificates(config.data_dir / "lan", here)
     return (
@@ -62,6 +65,8 @@ def _welcome(store: Store, origin: str, with_demo: bool, on_lan: bool, config: C
     print(f"Data folder: {config.data_dir.resolve()}")
     shown = []
     if with_demo:
+        from limnary.demo import fill  # here, so that a plain start does not wait for it
+
         filled = fill(store)
         shown = [links.keeper_link(store, origin, filled.room, keeper, name) for keeper, name in filled.keepers.items()]
         print("The fish room shown is invented; nothing in it was measured.")
@@ -81,6 +86,8 @@ def _welcome(store: Store, origin: str, with_demo: bool, on_lan: bool, config: C
 
 
 def _trust(authority: Path, origin: str) -> str:
+    from limnary import lan
+
     return f"""
 HTTPS on the home network, and what it asks of you
   A phone works offline with this app only over HTTPS, and no public authority vouches for a home

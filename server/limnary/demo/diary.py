@@ -20,7 +20,7 @@ from limnary.demo.scenario import (
 )
 from limnary.demo.water import Water
 from limnary.ids import utc
-from limnary.store.stamps import stamp_of
+from limnary.stamps import stamp_of
 
 HOUR_MS = 3_600_000
 DAY_MS = 24 * HOUR_MS

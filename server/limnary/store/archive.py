@@ -11,10 +11,10 @@ from typing import IO, BinaryIO
 from limnary.errors import LimnaryError
 from limnary.ids import utc
 from limnary.records import Refused, check_fields, is_id, kinds
+from limnary.stamps import is_stamp
 from limnary.store import photos
 from limnary.store.change_log import Author, as_row, push
 from limnary.store.merging import merge_row
-from limnary.store.stamps import is_stamp
 
 FORMAT, VERSION = "limnary-room", 1
 LINES, READINGS, PHOTOS = "room.jsonl", "readings.csv", "photos"

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from limnary.errors import EpochChanged
 from limnary.ids import new_epoch, utc
 from limnary.records import Refused, check_envelope, check_fields
-from limnary.store.stamps import Clamp
+from limnary.stamps import Clamp
 
 MOST_ROWS = 1000
 

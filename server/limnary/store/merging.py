@@ -2,8 +2,8 @@
 
 import sqlite3
 
+from limnary.stamps import Clamp
 from limnary.store.change_log import as_row, write_row
-from limnary.store.stamps import Clamp
 
 _COUNTERS = "SELECT key, value FROM meta WHERE key IN ('seq', 'top_ms', 'top_counter')"
 
