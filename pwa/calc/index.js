@@ -14,9 +14,11 @@ import { light_dose } from "./light_dose.js";
 import { nitrite_risk } from "./nitrite_risk.js";
 import { nitrogen_load } from "./nitrogen_load.js";
 import { nitrogen_units } from "./nitrogen_units.js";
+import { oxygen_night } from "./oxygen_night.js";
 import { oxygen_saturation } from "./oxygen_saturation.js";
 import { salt_dose } from "./salt_dose.js";
 import { starter_dose } from "./starter_dose.js";
+import { stocking_limit } from "./stocking_limit.js";
 import { substrate } from "./substrate.js";
 import { volume } from "./volume.js";
 import { water_blend } from "./water_blend.js";
@@ -38,9 +40,11 @@ export const calculations = {
   nitrite_risk,
   nitrogen_load,
   nitrogen_units,
+  oxygen_night,
   oxygen_saturation,
   salt_dose,
   starter_dose,
+  stocking_limit,
   substrate,
   volume,
   water_blend,

@@ -1,0 +1,45 @@
+"""How many grams of animals a tank's nitrogen allows: what it processes, and what keeps nitrate under a ceiling."""
+
+from limnary.calc.tables import constants, table
+
+LOW, USUAL, HIGH = 0, 1, 2
+# What is doubtful, each varied alone.
+NITROGEN_DOUBTS = ("capacity", "dry", "growth", "floating", "excretion")
+
+
+def nitrogen_room(given: dict, doubt: str = "", place: int = USUAL) -> dict:
+    """The nitrogen limit and its parts, one doubt taken at `place` of its triple.
+
+    processing = (capacity + plants) / TAN of a gram;  nitrate = (changed + plants) / nitrate of a gram
+
+    `given` holds protein_g [g protein fed/g animal/day], bottom_m2 [m²], planting, maturity (classes),
+    floating_cover [1], capacity_mg_n_day [mg N/day or None] and changed_mg_n_day [mg N/day that changes
+    carry out at the ceiling].
+    Returns limit_g [g], by ("processing" or "nitrate"), tan_mg_n_g_day and nitrate_mg_n_g_day
+    [mg N/g/day], capacity and plants [mg N/day].
+    Sources: timmons_ebeling, jones_1931, nielsen_sandjensen_1991, reddy_debusk_1985.
+    """
+    place_of = {name: place if name == doubt else USUAL for name in NITROGEN_DOUBTS}
+    classes, plants, shares = table("tank_classes"), constants("plant_nitrogen"), constants("nitrogen_shares")
+    dry = classes["planting"]["classes"][given["planting"]]["dry_g_m2"][place_of["dry"]]
+    growth = plants[("uptake_low_mg_g_day", "uptake_usual_mg_g_day", "uptake_high_mg_g_day")[place_of["growth"]]]
+    afloat = plants[("floating_low_mg_m2_day", "floating_mg_m2_day", "floating_high_mg_m2_day")[place_of["floating"]]]
+    taken_up = given["bottom_m2"] * (dry * growth + given["floating_cover"] * afloat)
+    capacity = given["capacity_mg_n_day"]
+    if capacity is None:
+        settled = classes["maturity"]["classes"][given["maturity"]]["nitrified_mg_n_m2_day"]
+        capacity = settled[place_of["capacity"]] * given["bottom_m2"]
+    excreted = (shares["excretion_low"], 1.0, shares["excretion_high"])[place_of["excretion"]]
+    tan = given["protein_g"] * 1000 * constants("timmons_ebeling")["tan_per_protein"] * excreted
+    fed = given["protein_g"] * 1000 * constants("feed_nitrogen")["n_per_protein"]
+    nitrate = fed * shares[("nitrate_low", "nitrate_usual", "nitrate_high")[place_of["excretion"]]]
+    processing_g = (capacity + taken_up) / tan
+    nitrate_g = (max(0.0, given["changed_mg_n_day"]) + taken_up) / nitrate
+    return {
+        "limit_g": min(processing_g, nitrate_g),
+        "by": "processing" if processing_g <= nitrate_g else "nitrate",
+        "tan_mg_n_g_day": tan,
+        "nitrate_mg_n_g_day": nitrate,
+        "capacity": capacity,
+        "plants": taken_up,
+    }

@@ -1,0 +1,25 @@
+"""No shared JSON file says a key twice: the second would silently win."""
+
+import json
+from collections import Counter
+
+import pytest
+from limnary.schema_files import shared_schema_dir
+
+FILES = sorted(shared_schema_dir().rglob("*.json"))
+
+
+def once(pairs):
+    twice = [key for key, number in Counter(key for key, _ in pairs).items() if number > 1]
+    assert not twice, f"said twice: {', '.join(twice)}"
+    return dict(pairs)
+
+
+@pytest.mark.parametrize("path", FILES, ids=[f"{path.parent.name}/{path.name}" for path in FILES])
+def test_no_key_twice(path):
+    json.loads(path.read_text("utf-8"), object_pairs_hook=once)
+
+
+def test_a_key_said_twice_is_found():
+    with pytest.raises(AssertionError, match="said twice: a"):
+        json.loads('{"a": 1, "a": 2}', object_pairs_hook=once)
