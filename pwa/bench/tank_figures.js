@@ -1,24 +1,30 @@
 /**
  * A tank's own figures, by the field names that the contracts share: what its record says, then the newest reading
- * of each parameter, its source water, its dechlorinator's label, its animals. A form takes those it has fields for.
+ * of each parameter, its source water, its dechlorinator's label, its animals, its history. A form takes those it has fields for.
  */
-import { constants } from "../calc/tables.js";
+import { constants, table } from "../calc/tables.js";
+import { InvalidInput, run } from "../contracts.js";
+import { historyFigures } from "./tank_history.js";
 
 /**
  * @typedef {object} TankRecords
  * @property {any} tank @property {any[]} [readings] of this tank @property {any} [source_water] @property {any} [label]
  * @property {any[]} [source_waters] of the room @property {any[]} [stock_changes] of this tank
+ * @property {any[]} [changes] water changes of this tank, each with its `source` water @property {any[]} [doses] @property {any[]} [feedings]
+ * @property {number} [now] ms
  */
 
 /** @param {TankRecords} records @returns {Record<string, any>} figures in contract units; what is not known is not there */
-export function tankFigures({ tank, readings = [], source_water, label, source_waters = [], stock_changes = [] }) {
+export function tankFigures(records) {
+  const { tank, readings = [], source_water, label, source_waters = [], stock_changes = [] } = records;
   const newest = newestReadings(readings);
-  const animals = animalsIn(stock_changes);
-  return known({
+  const animals = animalsIn(stock_changes).map(({ species, ...more }) => (Object.hasOwn(table("species").rows, species) ? { species, ...more } : { name: species, ...more }));
+  const figures = known({
     ...tank.measures,
     ...pick(tank, ["water_l", "gross_l", "planting", "filter", "feed_g_day", "protein_fraction", "fish_g"]),
     volume_l: tank.water_l,
     tank_l: tank.water_l,
+    surface_cm2: surfaceOf(tank.measures),
     ph: newest.ph?.value ?? tank.ph,
     temperature_c: newest.temperature?.value ?? tank.temperature_c,
     kh_dkh: newest.kh?.value ?? tank.kh_dkh,
@@ -32,6 +38,17 @@ export function tankFigures({ tank, readings = [], source_water, label, source_w
     sources: source_waters.length ? source_waters.map((water) => pick(water, ["name", "gh_dgh", "kh_dkh", "temperature_c"])) : undefined,
     animals: animals.length ? animals : undefined,
   });
+  return known({ ...figures, ...historyFigures(records, figures) });
+}
+
+/** The water's surface by the tank's measures, where they are whole. @param {any} measures @returns {number | undefined} */
+function surfaceOf(measures) {
+  try {
+    return run("volume", measures).surface_cm2;
+  } catch (no) {
+    if (no instanceof InvalidInput) return undefined;
+    throw no;
+  }
 }
 
 /** @param {any[]} readings @returns {Record<string, any>} the newest reading of each parameter */
@@ -87,13 +104,12 @@ const known = (figures) => Object.fromEntries(Object.entries(figures).filter(([,
 
 /**
  * The figures that this contract has a field for and would take as they are: a choice or key it does not know,
- * or a list entry with fields it lacks, is left to the keeper.
+ * or a list entry that lacks a needed field, is left to the keeper.
  * @param {any[]} inputs @param {Record<string, any>} figures @returns {Record<string, any>}
  */
 export function fitting(inputs, figures) {
   /** @type {Record<string, any>} */ const out = {};
   for (const field of inputs) {
-    if (field.from_tank === false) continue;
     const fit = fitted(field, figures[field.from_tank ?? field.name]);
     if (fit !== undefined) out[field.name] = fit;
   }
@@ -109,7 +125,8 @@ function fitted(field, value) {
   if (field.type === "text") return typeof value === "string" ? value : undefined;
   if (field.type === "object") {
     const inner = typeof value === "object" ? fitting(field.fields, value) : {};
-    return Object.keys(inner).length ? inner : undefined;
+    const whole = field.fields.every((/** @type {any} */ one) => !one.required || one.when || one.name in inner);
+    return whole && Object.keys(inner).length ? inner : undefined;
   }
   if (!Array.isArray(value)) return undefined;
   const rows = value.map((entry) => fitted(field.item, entry)).filter((entry) => entry !== undefined).slice(0, field.max_items);

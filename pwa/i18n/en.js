@@ -315,6 +315,8 @@ export const en = {
   "bench.needed": "Still needed:",
   "bench.still_needed": "Still needed: {fields}",
   "bench.to_mend": { one: "1 entry to mend", other: "{count} entries to mend" },
+  "bench.working_on_it": "Working it out …",
+  "bench.entries": { one: "1 entry", other: "{count} entries" },
   "bench.working": "How it is worked out",
   "bench.working_units": "The working is in the formulas' own units: litres, centimetres, kilograms, °C.",
   "bench.sources": "How sure, and where it comes from",

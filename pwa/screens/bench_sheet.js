@@ -1,6 +1,6 @@
 /** One calculation: its form, its answer while one types, kept on the tank's journal or copied. */
 import { computed, html, useEffect, useMemo, useRef, useState } from "../vendor/preact.js";
-import { answerOf, labelOf } from "../bench/answer.js";
+import { labelOf } from "../bench/answer.js";
 import { addRow, put, removeRow } from "../bench/draft.js";
 import { formOf, rangeShown } from "../bench/form.js";
 import { plainResult, rowText } from "../bench/kept.js";
@@ -13,6 +13,7 @@ import { table } from "../calc/tables.js";
 import { contracts } from "../contracts.js";
 import { chosen, t } from "../i18n/words.js";
 import { AnswerFigures, Cautions, Sources, Working } from "../ui/answer_block.js";
+import { useOutcome } from "../ui/bench_outcome.js";
 import { figuresOf } from "../ui/bench_tank.js";
 import { ContractForm } from "../ui/contract_form.js";
 import { draft, useDraft } from "../ui/draft.js";
@@ -47,7 +48,7 @@ const Sheet = ({ spec }) => {
   const system = measures.value;
   const filling = { draft: kept.value, tank, system, marks };
   const form = formOf(spec, filling);
-  const outcome = useMemo(() => answerOf(spec, filling), [spec, kept.value, tank]);
+  const { outcome, waiting } = useOutcome(spec, filling);
   const manner = { system, marks, yes: t("bench.yes"), no: t("bench.no"), from: t("bench.from_inputs") };
   const rows = "answer" in outcome ? resultRows(spec, outcome.answer, manner) : [];
   const change = (/** @type {import("../bench/draft.js").Draft} */ next) => (kept.value = next);
@@ -89,7 +90,7 @@ const Sheet = ({ spec }) => {
     }
   };
 
-  const act = html`<${Act} outcome=${outcome} rows=${rows} tank=${here} keep=${keep} copy=${copy} show=${() => answer.current?.scrollIntoView()} />`;
+  const act = html`<${Act} outcome=${outcome} waiting=${waiting} rows=${rows} tank=${here} keep=${keep} copy=${copy} show=${() => answer.current?.scrollIntoView()} />`;
   return html`
     <${Page} title=${spec.title} up="/bench" act=${act}>
       <p class="soft sheet-purpose">${spec.purpose}</p>
@@ -168,10 +169,10 @@ const NotYet = ({ spec, outcome, errors }) => html`
     <ul>${outcome.wrong.map((/** @type {any} */ error) => html`<li class="wrong">${labelOf(spec, error.field)}: ${errors.get(error.field)}</li>`)}</ul>`}`;
 
 /** At the thumb: the figure or what is missing, and the way to keep it. @param {any} props */
-const Act = ({ outcome, rows, show, keep, copy, tank }) => {
-  const done = "answer" in outcome;
+const Act = ({ outcome, waiting, rows, show, keep, copy, tank }) => {
+  const done = "answer" in outcome && !waiting;
   return html`
-    <button type="button" class="in-brief" onClick=${show} aria-live="polite">${brief(outcome, rows)}</button>
+    <button type="button" class="in-brief" onClick=${show} aria-live="polite">${waiting ? t("bench.working_on_it") : brief(outcome, rows)}</button>
     ${tank
       ? html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void keep())} aria-label=${t("bench.keep_for", { tank: tank.name })}>${t("bench.keep")}</button>`
       : html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void copy())}>${t("bench.copy")}</button>`}`;
@@ -180,7 +181,10 @@ const Act = ({ outcome, rows, show, keep, copy, tank }) => {
 /** @param {any} outcome @param {any[]} rows */
 function brief(outcome, rows) {
   const clipped = (/** @type {string} */ text) => html`<span class="clipped">${text}</span>`;
-  if ("answer" in outcome) return rows.length ? html`${clipped(rows[0].label)}<strong>${rowText(rows[0])}</strong>` : t("bench.answer");
+  if ("answer" in outcome) {
+    const [row] = [...rows.filter((/** @type {any} */ one) => !one.rows), ...rows];
+    return row ? html`${clipped(row.label)}<strong class="clipped">${rowText(row)}</strong>` : t("bench.answer");
+  }
   if (outcome.wrong.length) return t("bench.to_mend", { count: outcome.wrong.length });
   return clipped(t("bench.still_needed", { fields: outcome.needed.join(", ") }));
 }

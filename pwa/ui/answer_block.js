@@ -1,6 +1,5 @@
 /** An answer to read: the figure, the rest, what to mind, how it was worked out, where it comes from. */
 import { html } from "../vendor/preact.js";
-import { rowText } from "../bench/kept.js";
 import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 
@@ -21,13 +20,18 @@ const Figure = ({ row }) => {
   return html`<span class="figure ${/^[\d−]/.test(row.text) ? "" : "words"}">${row.text}${beside && html` <span class="unit">${beside.replaceAll(" ", "\u00a0")}</span>`}</span>`;
 };
 
+/** More entries than this lie behind a tap. */
+const MANY = 6;
+
 /** @param {{row: ResultRow}} props @returns {any} */
 const Line = ({ row }) => {
   if (!row.rows) return html`<div><dt>${row.label}</dt><dd><${Figure} row=${row} /></dd></div>`;
   if (row.rows.length === 0) return null;
+  const several = row.rows.length > 1;
+  const entries = html`<ol>${row.rows.map((entry, index) => html`<li><${Entry} entry=${entry} number=${several ? String(index + 1) : ""} /></li>`)}</ol>`;
   return html`
     <div class="many"><dt>${row.label}</dt>
-      <dd><ol>${row.rows.map((entry, index) => html`<li><${Entry} entry=${entry} number=${row.rows?.length === 1 ? "" : String(index + 1)} /></li>`)}</ol></dd>
+      <dd>${row.rows.length > MANY ? html`<details class="more"><summary>${t("bench.entries", { count: row.rows.length })}</summary>${entries}</details>` : entries}</dd>
     </div>`;
 };
 
@@ -38,9 +42,18 @@ const Entry = ({ entry, number }) => {
   if (named && rest.length === 1 && !rest[0].rows) return html`<p class="entry-line"><${Figure} row=${head} /><${Figure} row=${rest[0]} /></p>`;
   return html`
     ${named && html`<p class="entry-name"><${Figure} row=${head} /></p>`}
-    ${(named ? rest : entry).map((row, index) => html`
-      <p class="entry-line"><span class="soft">${!named && index === 0 && !row.label ? number : row.label}</span>${row.rows ? html`<span>${rowText(row)}</span>` : html`<${Figure} row=${row} />`}</p>`)}`;
+    ${(named ? rest : entry).map((row, index) =>
+      row.rows
+        ? html`<${Beside} row=${row} />`
+        : html`<p class="entry-line"><span class="soft">${!named && index === 0 && !row.label ? number : row.label}</span><${Figure} row=${row} /></p>`,
+    )}`;
 };
+
+/** Figures of one thing beside each other, each over its word: a band and its middle. @param {{row: ResultRow}} props @returns {any} */
+const Beside = ({ row }) => html`
+  <p class="soft beside-of">${row.label}</p>
+  ${row.rows?.map((entry) => html`
+    <div class="beside">${entry.map((one) => (one.rows ? html`<div><${Beside} row=${one} /></div>` : html`<div><${Figure} row=${one} /><span class="soft small">${one.label}</span></div>`))}</div>`)}`;
 
 /** What to mind: always shown. @param {{cautions: string[]}} props */
 export const Cautions = ({ cautions }) =>

@@ -1,6 +1,6 @@
 /** The tank that a calculation is for: its own figures, live from the fish room. */
 import { tankFigures } from "../bench/tank_figures.js";
-import { all, get } from "./live.js";
+import { all, get, now } from "./live.js";
 
 /** @param {string} id a tank's @returns {Record<string, any>} its figures by field name; none if it is gone */
 export function figuresOf(id) {
@@ -14,5 +14,9 @@ export function figuresOf(id) {
     source_waters: all("source_water"),
     source_water: get("source_water", tank.source_water),
     label: get("label", tank.dechlorinator),
+    changes: of("water_change").map((change) => ({ ...change, source: get("source_water", change.source_water) })),
+    doses: of("dose"),
+    feedings: of("feeding"),
+    now: now.peek(),
   });
 }

@@ -1,5 +1,5 @@
 /** The whole form of one calculation, drawn from its view: fields, either-ors, rows to add and take away. */
-import { html, useRef } from "../vendor/preact.js";
+import { html, useRef, useState } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { ChoiceField, idOf, NumberField, TextField, Tiles, TruthField, Wrong } from "./contract_fields.js";
 import { TablePicker } from "./table_picker.js";
@@ -20,20 +20,24 @@ export const ContractForm = ({ form, ...hands }) => html`
     <${Fields} views=${form} hands=${hands} />
   </form>`;
 
-/** Fields in order; those that few need lie behind one tap, open if one of them holds something or is wrong. @param {{views: (FieldView | ChoiceView)[], hands: Hands}} props */
+/** Fields in order; those that few need lie behind one tap, drawn once opened (a tank's history is long), open if one was typed or is wrong. @param {{views: (FieldView | ChoiceView)[], hands: Hands}} props */
 const Fields = ({ views, hands }) => {
   const seldom = /** @type {FieldView[]} */ (views.filter((view) => "spec" in view && view.spec.seldom));
   const usual = views.filter((view) => !seldom.includes(/** @type {any} */ (view)));
   const open = useRef(false);
-  open.current ||= seldom.some((view) => view.from === "typed" || view.from === "tank" || hands.errors.has(view.key));
+  const [drawn, draw] = useState(false);
+  open.current ||= seldom.some((view) => view.from === "typed" || hasError(hands.errors, view.key));
   return html`
     ${usual.map((view) => ("choice" in view ? html`<${EitherOr} key=${view.choice.key} view=${view} hands=${hands} />` : html`<${Field} key=${view.key} view=${view} hands=${hands} />`))}
     ${seldom.length > 0 && html`
-      <details class="more" open=${open.current}>
+      <details class="more" open=${open.current} onToggle=${(/** @type {any} */ e) => draw(e.target.open)}>
         <summary>${t("bench.seldom")}</summary>
-        ${seldom.map((view) => html`<${Field} key=${view.key} view=${view} hands=${hands} />`)}
+        ${(drawn || open.current) && seldom.map((view) => html`<${Field} key=${view.key} view=${view} hands=${hands} />`)}
       </details>`}`;
 };
+
+/** An error of the field or of anything in it. @param {Map<string, string>} errors @param {string} key */
+const hasError = (errors, key) => [...errors.keys()].some((one) => one === key || one.startsWith(`${key}.`));
 
 /** @type {Record<string, any>} */
 const KINDS = { number: NumberField, integer: NumberField, text: TextField, choice: ChoiceField, boolean: TruthField, table: TablePicker };

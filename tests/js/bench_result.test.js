@@ -137,6 +137,39 @@ test("animals in a tank: arrivals less losses, nothing below one", () => {
   assert.deepEqual(animalsIn(changes), [{ species: "a", count: 5, length_cm: 2 }]);
 });
 
+test("a tank's history comes in hours since its start, oldest first, with the new water of each change", () => {
+  const at = (day) => `2026-05-0${day}T12:00:00.000Z`;
+  const records = {
+    tank: { ...tank, started_at: at(2), seeded: "starter" }, now: Date.parse(at(5)),
+    readings: [{ at: at(4), parameter: "nitrite", value: 0.25, basis: "ion", steps: [0, 0.25] }, { at: at(3), parameter: "ph", value: 7 }, { at: at(3), parameter: "oxygen", value: 8 }],
+    changes: [{ at: at(4), litres: 30, fraction: 0.3, source: { name: "tap", nitrate_mg_n_l: 2 } }],
+    doses: [{ at: at(3), what: "label", amount: 2, unit: "ml" }, { at: at(3), tan_mg_n_l: 1.5 }],
+    feedings: [{ at: at(1), feed_g: 0.2 }],
+  };
+  const figures = tankFigures(records);
+  assert.deepEqual([figures.now_h, figures.tank.seeded, figures.tank.volume_l], [96, "starter", 96]);
+  assert.deepEqual(figures.readings.map(({ at_h, parameter }) => [at_h, parameter]), [[48, "ph"], [48, "oxygen"], [72, "nitrite"]]);
+  const inputs = [
+    { name: "readings", type: "list", min_items: 0, max_items: 9, item: { type: "object", fields: [{ name: "at_h", type: "number", required: true }, { name: "parameter", type: "choice", required: true, choices: [{ value: "nitrite" }, { value: "ph" }] }] } },
+    { name: "doses", type: "list", min_items: 0, max_items: 9, item: { type: "object", fields: [{ name: "at_h", type: "number", required: true }, { name: "tan_mg_n_l", type: "number", required: true }] } },
+    { name: "changes", type: "list", min_items: 0, max_items: 9, item: { type: "object", fields: [{ name: "fraction", type: "number" }, { name: "source", type: "object", fields: [{ name: "nitrate_mg_n_l", type: "number" }] }] } },
+  ];
+  assert.deepEqual(fitting(inputs, figures), {
+    readings: [{ at_h: 48, parameter: "ph" }, { at_h: 72, parameter: "nitrite" }],
+    doses: [{ at_h: 48, tan_mg_n_l: 1.5 }],
+    changes: [{ fraction: 0.3, source: { nitrate_mg_n_l: 2 } }],
+  });
+});
+
+test("a tank's surface comes from its measures; an animal not in the table goes by its own name", () => {
+  const cuboid = { ...tank, measures: { shape: "cuboid", length_cm: 80, width_cm: 35, height_cm: 40 } };
+  const changes = [{ species: "my own snail", count: 3, change: "arrival", at: "1" }, { species: "Paracheirodon innesi", count: 9, change: "arrival", at: "1" }];
+  const figures = tankFigures({ tank: cuboid, stock_changes: changes });
+  assert.equal(figures.surface_cm2, 2800);
+  assert.deepEqual(figures.animals, [{ name: "my own snail", count: 3 }, { species: "Paracheirodon innesi", count: 9 }]);
+  assert.ok(!("surface_cm2" in tankFigures({ tank })));
+});
+
 test("a form takes only the figures that it has fields for and that it would accept in kind", () => {
   const inputs = [
     { name: "volume_l", type: "number" },
