@@ -164,6 +164,7 @@ const System = () => html`
 
 /** Why there is no answer yet. @param {{spec: any, outcome: any, errors: Map<string, string>}} props */
 const NotYet = ({ spec, outcome, errors }) => html`
+  ${outcome.needed.length + outcome.wrong.length === 0 && html`<p>${t("bench.working_on_it")}</p>`}
   ${outcome.needed.length > 0 && html`<p>${t("bench.needed")}</p><ul class="why">${outcome.needed.map((/** @type {string} */ label) => html`<li>${label}</li>`)}</ul>`}
   ${outcome.wrong.length > 0 && html`
     <ul>${outcome.wrong.map((/** @type {any} */ error) => html`<li class="wrong">${labelOf(spec, error.field)}: ${errors.get(error.field)}</li>`)}</ul>`}`;

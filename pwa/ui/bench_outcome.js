@@ -3,7 +3,7 @@ import { useEffect, useMemo, useRef, useState } from "../vendor/preact.js";
 import { answerOf } from "../bench/answer.js";
 
 /** Slower than this, a calculation waits for a pause in typing. */
-const SLOW_MS = 50;
+const SLOW_MS = 150;
 const PAUSE_MS = 400;
 const NOTHING_YET = { needed: [], wrong: [], payload: {} };
 
