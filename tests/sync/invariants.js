@@ -208,15 +208,14 @@ export class Invariants {
     }
   }
 
-  /** Changes when anything stored anywhere does, times of the last sharing left out. */
+  /** Changes when anything stored on a phone does, times of the last sharing left out. */
   async fingerprint() {
-    const { seq, epoch } = await this.world.server.ask("dump");
     const phones = [];
     for (const phone of this.world.phones) {
       const { outbox, rows, room } = await this.read(phone);
       phones.push([outbox.map(({ state, op }) => [state, op.op]), rows.length, room?.since, room?.epoch, room?.ended, room?.problem]);
     }
-    return JSON.stringify([seq, epoch, phones]);
+    return JSON.stringify(phones);
   }
 }
 

@@ -36,6 +36,7 @@ for (let seed = first; seed < first + Number(values.seeds) && Date.now() < until
     report.violation = { seed, words: world.invariants.failed?.message ?? violated.message, stack: violated.stack };
   }
   process.off("unhandledRejection", stray);
+  world.close();
   report.seeds++;
   for (const [what, count] of Object.entries(world.counts)) total[what] = (total[what] ?? 0) + count;
   if (report.violation) break;

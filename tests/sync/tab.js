@@ -123,6 +123,7 @@ export class Tab {
   die() {
     if (this.dead) return;
     this.dead = true;
+    this.stop?.();
     this.timers.clear();
     this.listeners.clear();
     this.owner.tabs.delete(this);

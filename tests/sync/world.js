@@ -35,10 +35,17 @@ export class World {
       this.now += 1 + this.below(this.chance() < 0.05 ? 6 * 3_600_000 : 20_000);
       await this.act();
       await this.settle();
-      await this.invariants.afterStep(step % 4 === 3);
+      await this.invariants.afterStep(step % 8 === 7);
     }
     await this.heal();
     await this.invariants.atEnd();
+  }
+
+  /** Let go of everything, so that many seeds fit one process. */
+  close() {
+    for (const phone of this.phones ?? []) {
+      for (const tab of [...phone.tabs]) tab.die();
+    }
   }
 
   below(most) {
@@ -213,7 +220,7 @@ export class World {
     tab.dieAt = tab.steps + 1 + this.below(40);
   }
 
-  async morning() {
+  async openAnother() {
     const phone = this.pick(this.phones);
     if (phone.tabs.size >= 2) return;
     this.note("open tab", phone.name);
@@ -342,23 +349,30 @@ export class World {
     const roll = this.chance();
     if (this.network.parked.length && roll < 0.5) return this.deliver(this.below(this.network.parked.length), this.fate());
     const acts = [
-      [0.3, () => this.write()],
-      [0.62, () => this.fireTimer()],
-      [0.68, () => this.crashPhone()],
-      [0.76, () => this.morning()],
+      [0.28, () => this.write()],
+      [0.57, () => this.fireTimer()],
+      [0.66, () => this.crashPhone()],
+      [0.76, () => this.openAnother()],
       [0.79, () => this.evict()],
       [0.82, () => this.revoke()],
       [0.85, () => this.changeRole()],
       [0.88, () => this.makeBackup()],
       [0.9, () => this.restore()],
-      [0.92, () => this.lateDouble()],
-      [0.94, () => this.tryAgain()],
-      [0.96, () => Object.assign(this.pick(this.phones), { skew: this.skew() })],
+      [0.91, () => this.lateDouble()],
+      [0.92, () => this.tryAgain()],
+      [0.96, () => this.jump()],
       [0.98, () => this.rejoinSomeone()],
       [1, () => this.partition()],
     ];
     const which = this.chance();
     return acts.find(([share]) => which < share)[1]();
+  }
+
+  /** A phone's clock is set anew, by seconds or by days. */
+  jump() {
+    const phone = this.pick(this.phones);
+    phone.skew = this.skew();
+    this.note("clock jump", phone.name, phone.skew);
   }
 
   partition() {
