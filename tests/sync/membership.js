@@ -13,6 +13,14 @@ export class Membership {
     return other;
   }
 
+  /** What holds after this backup came back now: as it was then, but what was closed since stays closed. @param {Membership} now */
+  restoredOver(now) {
+    const back = this.copy();
+    for (const [key, device] of back.devices) device.revoked ||= now.devices.get(key)?.revoked ?? false;
+    for (const [keeper, role] of back.roles) back.roles.set(keeper, now.roles.get(keeper) === null ? null : role);
+    return back;
+  }
+
   joined({ key, device, keeper, role }) {
     if (key) this.devices.set(key, { id: device, keeper: keeper.id, revoked: false });
     this.roles.set(keeper.id, role);

@@ -16,7 +16,7 @@ from pathlib import Path
 from limnary import ids
 from limnary.app import create_app
 from limnary.config import Config
-from limnary.store import Store, change_log, files, people
+from limnary.store import Store, backup, change_log, files, people
 
 
 class Died(BaseException):
@@ -79,8 +79,7 @@ class Server:
         self.now_ms = now
         self.secrets.chance.seed(seed)
         self.app.extensions["limnary_store"].close()
-        for name in ("data", "backup"):
-            shutil.rmtree(self.folder / name, ignore_errors=True)
+        shutil.rmtree(self.folder / "data", ignore_errors=True)
         shutil.copytree(self.folder / "template", self.folder / "data")
         self.start()
         store = self.app.extensions["limnary_store"]
@@ -108,21 +107,16 @@ class Server:
 
     def do_backup(self, now: int) -> dict:
         self.now_ms = now
-        self.app.extensions["limnary_store"].close()
-        shutil.rmtree(self.folder / "backup", ignore_errors=True)
-        shutil.copytree(self.folder / "data", self.folder / "backup")
-        self.start()
+        backup.back_up(self.app.extensions["limnary_store"].files, self.folder / "backup.zip", now)
         return {}
 
     def do_restore(self, now: int) -> dict:
         self.now_ms = now
-        self.app.extensions["limnary_store"].close()
-        shutil.rmtree(self.folder / "data")
-        shutil.copytree(self.folder / "backup", self.folder / "data")
-        self.start()
         store = self.app.extensions["limnary_store"]
-        with store.files.writing(store.files.room(self.room)) as db:
-            return {"epoch": change_log.renew_epoch(db)}
+        store.close()
+        backup.restore(store.files, self.folder / "backup.zip", now)
+        self.start()
+        return {}
 
     def do_dump(self) -> dict:
         """What lies in the room's file, read past the API."""

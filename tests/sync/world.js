@@ -196,7 +196,7 @@ export class World {
     if (!this.backup) return;
     this.note("restore");
     await this.server.ask("restore", { now: this.now });
-    this.membership = this.backup.copy();
+    this.membership = this.backup.restoredOver(this.membership);
     this.epochs++;
   }
 
