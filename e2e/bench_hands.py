@@ -37,13 +37,13 @@ def _choose_side(page: Page, rule: dict, value: dict) -> None:
 def _type_field(page: Page, field: dict, key: str, value: object, comma: bool) -> None:
     place = page.locator(f"#f-{key.replace('.', '-')}")
     if field["type"] in ("number", "integer"):
-        _unfold(place)
+        _unfold(page, place)
         place.fill(typed(value, comma))
     elif field["type"] == "text" and "table" in field:
-        _unfold(place)
+        _unfold(page, place)
         _pick(page, place, value)
     elif field["type"] == "text":
-        _unfold(place)
+        _unfold(page, place)
         place.fill(value)
     elif field["type"] in ("choice", "boolean"):
         _tick(page, key, str(value).lower() if isinstance(value, bool) else value)
@@ -69,12 +69,12 @@ def typed(value: float, comma: bool) -> str:
 def _tick(page: Page, key: str, value: str) -> None:
     name = f"f-{key.replace('.', '-')}"
     option = page.locator(f'input[name="{name}"][value="{value}"]')
+    select = page.locator(f"select#{name}")
+    _unfold(page, option.or_(select))
     if option.count():
-        _unfold(option)
         option.locator("xpath=..").click()
     else:
-        _unfold(page.locator(f"select#{name}"))
-        page.locator(f"select#{name}").select_option(value)
+        select.select_option(value)
 
 
 def _pick(page: Page, button, key: str) -> None:
@@ -88,11 +88,12 @@ def _pick(page: Page, button, key: str) -> None:
     expect(drawer).to_have_count(0)
 
 
-def _unfold(place) -> None:
-    """A field that few need lies behind a tap."""
-    fold = place.locator("xpath=ancestor::details[1]")
-    if fold.count() and fold.get_attribute("open") is None:
-        fold.locator("> summary").click()
+def _unfold(page: Page, place) -> None:
+    """Fields that few need lie behind a tap, and are not there before it."""
+    folds = page.locator("form.contract details:not([open]) > summary")
+    while not place.count() and folds.count():
+        folds.first.click()
+        page.wait_for_timeout(50)
 
 
 def expected_texts(spec: dict, answer: dict) -> list[str]:
