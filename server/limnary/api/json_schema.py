@@ -16,7 +16,9 @@ def value_schema(spec: dict) -> dict:
     """One field's values; `bare` leaves bounds and forms out, as for outputs."""
     bare = spec.get("bare", False)
     out = {} if bare else _bounds(spec)
-    out = {"type": _TYPES[spec["type"]], **out}
+    kind = _TYPES[spec["type"]]
+    # An optional output "may be missing or null", as the contract's form says.
+    out = {"type": [kind, "null"] if bare and spec.get("optional") else kind, **out}
     if spec["type"] == "list":
         out["items"] = value_schema({**spec["item"], "bare": bare}) if "item" in spec else {}
     elif spec["type"] == "object" and "fields" in spec and not spec.get("open"):
