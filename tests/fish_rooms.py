@@ -7,7 +7,7 @@ from pathlib import Path
 from limnary.app import create_app
 from limnary.config import Config
 from limnary.ids import uuid7
-from limnary.store import people
+from limnary.store import invites, people
 
 START_MS = 1_780_000_000_000  # 2026-05-28, any moment would do
 
@@ -26,7 +26,7 @@ class FishRoom:
     def secret(self, role: str, keeper: str | None = None, hours: float = 1) -> str:
         """An invitation as the server's own terminal makes it."""
         with self.store.files.writing(self.store.files.people) as db:
-            return people.add_invite(db, self.id, role, hours, people.SERVER, self.at, keeper)["secret"]
+            return invites.add_invite(db, self.id, role, hours, people.SERVER, self.at, keeper)["secret"]
 
     def phone(self, role: str, name: str = "Kim") -> "Phone":
         """A phone of a new keeper in the room."""
@@ -38,7 +38,7 @@ class FishRoom:
         """Someone with a good key who was never in the room."""
         other = self.store.new_room("Another room")
         with self.store.files.writing(self.store.files.people) as db:
-            secret = people.add_invite(db, other["id"], "owner", 1, people.SERVER, self.at)["secret"]
+            secret = invites.add_invite(db, other["id"], "owner", 1, people.SERVER, self.at)["secret"]
         phone = Phone(self)
         phone.join(secret, "Sam")
         return phone

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import segno
 
-from limnary.store import Store, people
+from limnary.store import Store, invites, people
 
 FIRST_ROOM = "Fish room"
 OWNER_HOURS = 24 * 7
@@ -24,11 +24,11 @@ class Link:
 def owner_link(store: Store, origin: str) -> Link | None:
     """A link for the first owner, as long as some room has none; makes the first room if there is none at all."""
     with store.files.reading(store.files.people) as db:
-        rooms = db.execute("SELECT id, name FROM rooms ORDER BY made_at").fetchall()
+        rooms = people.all_rooms(db)
         ownerless = [room for room in rooms if not _has_owner(db, room["id"])]
     if rooms and not ownerless:
         return None
-    room = dict(ownerless[0]) if rooms else store.new_room(FIRST_ROOM)
+    room = ownerless[0] if rooms else store.new_room(FIRST_ROOM)
     return Link(f"the owner of {room['name']}", f"{origin}/join#{_server_invite(store, room['id'], 'owner')}")
 
 
@@ -39,8 +39,8 @@ def keeper_link(store: Store, origin: str, room: str, keeper: str, name: str) ->
 
 def _server_invite(store: Store, room: str, role: str, keeper: str | None = None) -> str:
     with store.files.writing(store.files.people) as db:
-        people.withdraw_start_invites(db, room, keeper, store.clock())
-        return people.add_invite(db, room, role, OWNER_HOURS, people.SERVER, store.clock(), keeper)["secret"]
+        invites.withdraw_start_invites(db, room, keeper, store.clock())
+        return invites.add_invite(db, room, role, OWNER_HOURS, people.SERVER, store.clock(), keeper)["secret"]
 
 
 def _has_owner(db, room: str) -> bool:

@@ -16,7 +16,7 @@ from pathlib import Path
 from limnary import ids
 from limnary.app import create_app
 from limnary.config import Config
-from limnary.store import Store, backup, change_log, files, people
+from limnary.store import Store, backup, change_log, files, invites, people
 
 
 class Died(BaseException):
@@ -84,7 +84,7 @@ class Server:
         self.start()
         store = self.app.extensions["limnary_store"]
         with store.files.writing(store.files.people) as db:
-            secret = people.add_invite(db, self.room, "owner", 48, people.SERVER, now)["secret"]
+            secret = invites.add_invite(db, self.room, "owner", 48, people.SERVER, now)["secret"]
         with store.files.writing(store.files.room(self.room)) as db:
             change_log.renew_epoch(db)
         return {"room": self.room, "secret": secret}

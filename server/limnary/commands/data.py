@@ -10,7 +10,7 @@ from limnary import links
 from limnary.config import Config
 from limnary.errors import BadRequest, NotFound
 from limnary.serve import holding
-from limnary.store import Store, backup
+from limnary.store import Store, backup, people
 
 
 def data_dir(arguments: argparse.Namespace) -> Path:
@@ -39,7 +39,7 @@ def opened(arguments: argparse.Namespace, must_exist: bool = True) -> Iterator[S
 def room_of(store: Store, wanted: str | None) -> str:
     """The room by id or name; the only one if none is named."""
     with store.files.reading(store.files.people) as db:
-        rooms = db.execute("SELECT id, name FROM rooms ORDER BY name, id").fetchall()
+        rooms = people.all_rooms(db)
     found = [room["id"] for room in rooms if wanted in (None, room["id"], room["name"])]
     if len(found) == 1:
         return found[0]

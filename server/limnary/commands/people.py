@@ -4,9 +4,8 @@ import argparse
 
 from limnary import links
 from limnary.commands.data import opened, room_of
-from limnary.errors import NotFound
 from limnary.ids import utc
-from limnary.store import people
+from limnary.store import invites, people
 
 
 def invite(arguments: argparse.Namespace) -> int:
@@ -15,7 +14,7 @@ def invite(arguments: argparse.Namespace) -> int:
         room = room_of(store, arguments.room)
         role = "owner" if arguments.owner else arguments.role
         with store.files.writing(store.files.people) as db:
-            made = people.add_invite(db, room, role, arguments.hours, people.SERVER, store.clock(), arguments.keeper)
+            made = invites.add_invite(db, room, role, arguments.hours, people.SERVER, store.clock(), arguments.keeper)
     url = f"{links.origin(store.files.folder, arguments.origin)}/join#{made['secret']}"
     print(f"{made['role']}, opens once, until {made['expires_at']}:\n  {url}")
     print(links.qr_text(url), end="")
@@ -25,7 +24,7 @@ def invite(arguments: argparse.Namespace) -> int:
 def people_of(arguments: argparse.Namespace) -> int:
     """List rooms, people and phones."""
     with opened(arguments) as store, store.files.reading(store.files.people) as db:
-        for room in db.execute("SELECT id, name FROM rooms ORDER BY name, id").fetchall():
+        for room in people.all_rooms(db):
             print(f"{room['name']}  (room {room['id']})")
             for one in people.people_in(db, room["id"]):
                 print(f"  {one['name']}, {one['role']}  (keeper {one['id']})")
@@ -37,9 +36,7 @@ def people_of(arguments: argparse.Namespace) -> int:
 def revoke(arguments: argparse.Namespace) -> int:
     """Revoke one phone's key at once; its records stay."""
     with opened(arguments) as store, store.files.writing(store.files.people) as db:
-        row = db.execute("SELECT name, revoked_at FROM devices WHERE id = ?", [arguments.device]).fetchone()
-        if not row:
-            raise NotFound(f"There is no device {arguments.device}; `limnary people` lists them")
+        row = people.device(db, arguments.device)
         people.force_revoke(db, arguments.device, people.SERVER, store.clock())
         print(f"{row['name']} is revoked since {row['revoked_at'] or utc(store.clock())}")
     return 0

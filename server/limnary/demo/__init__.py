@@ -27,7 +27,9 @@ def fill(store: Store) -> Filled:
 
 def _existing(store: Store) -> Filled | None:
     with store.files.reading(store.files.people) as db:
-        for room in db.execute("SELECT id FROM rooms WHERE name = ? ORDER BY made_at", [ROOM]):
+        for room in people.all_rooms(db):
+            if room["name"] != ROOM:
+                continue
             names = {one["id"]: one["name"] for one in people.people_in(db, room["id"])}
             if set(names.values()) >= set(KEEPERS):
                 return Filled(room["id"], {keeper: name for keeper, name in names.items() if name in KEEPERS})

@@ -1,9 +1,9 @@
-"""Keepers, their devices, their rooms and the invitations: everything about who may come in."""
+"""Keepers, their devices and their rooms: who is in, and as what."""
 
 import sqlite3
 
-from limnary.errors import InviteSpent, KeyRefused, LastOwner, MembershipEnded, NotAllowed, NotFound
-from limnary.ids import digest, new_secret, utc, uuid7
+from limnary.errors import KeyRefused, LastOwner, MembershipEnded, NotAllowed, NotFound
+from limnary.ids import digest, utc, uuid7
 
 ROLES = ("owner", "keeper", "helper", "viewer")
 SEEN_EVERY_MS = 60_000
@@ -54,6 +54,11 @@ def rooms_of(people: sqlite3.Connection, keeper: str) -> list[dict]:
         [keeper],
     )
     return [dict(row) for row in rows]
+
+
+def all_rooms(people: sqlite3.Connection) -> list[dict]:
+    """Every room of this server, oldest first: id, name."""
+    return [dict(row) for row in people.execute("SELECT id, name FROM rooms ORDER BY made_at, id")]
 
 
 def room_name(people: sqlite3.Connection, room: str) -> str:
@@ -125,6 +130,16 @@ def _another_owner(people: sqlite3.Connection, room: str, keeper: str) -> None:
         raise LastOwner()
 
 
+def member(people: sqlite3.Connection, room: str, keeper: str) -> str:
+    """The keeper, if in the room now; for those who act on someone else. NotFound."""
+    row = people.execute(
+        "SELECT 1 FROM memberships WHERE room = ? AND keeper = ? AND ended_at IS NULL", [room, keeper]
+    ).fetchone()
+    if not row:
+        raise NotFound("There is no such keeper in this room")
+    return keeper
+
+
 def people_in(people: sqlite3.Connection, room: str) -> list[dict]:
     """The members of a room, each with the phones that are not revoked."""
     members = people.execute(
@@ -153,6 +168,14 @@ def names_in(people: sqlite3.Connection, room: str) -> dict[str, str]:
     return {row["id"]: row["name"] for row in rows}
 
 
+def device(people: sqlite3.Connection, device: str) -> dict:
+    """A device by its id, revoked or not; NotFound."""
+    row = people.execute("SELECT * FROM devices WHERE id = ?", [device]).fetchone()
+    if not row:
+        raise NotFound("There is no such phone")
+    return dict(row)
+
+
 def revoke_device(people: sqlite3.Connection, device: str, by: str, now_ms: int) -> None:
     """Revoke a device: one's own, or one of a keeper in a room that `by` owns."""
     row = people.execute("SELECT keeper FROM devices WHERE id = ?", [device]).fetchone()
@@ -177,66 +200,3 @@ def force_revoke(people: sqlite3.Connection, device: str, by: str, now_ms: int) 
         "UPDATE devices SET revoked_at = ?, revoked_by = ? WHERE id = ? AND revoked_at IS NULL",
         [utc(now_ms), by, device],
     )
-
-
-def add_invite(
-    people: sqlite3.Connection, room: str, role: str, hours: float, by: str, now_ms: int, keeper: str | None = None
-) -> dict:
-    """A single-use invitation; the secret is answered once and stored hashed.
-
-    With `keeper`, it adds one more phone of that member instead of a new person.
-    """
-    if keeper:
-        role = role_in(people, room, keeper)
-    secret, invite = new_secret(), uuid7(now_ms)
-    expires_at = utc(now_ms + round(hours * 3_600_000))
-    people.execute(
-        "INSERT INTO invites (id, room, role, keeper, secret_hash, made_by, made_at, expires_at)"
-        " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-        [invite, room, role, keeper, digest(secret), by, utc(now_ms), expires_at],
-    )
-    return {"id": invite, "secret": secret, "role": role, "keeper": keeper, "expires_at": expires_at}
-
-
-def open_invites(people: sqlite3.Connection, room: str, now_ms: int) -> list[dict]:
-    """Invitations that still open a door, without their secrets."""
-    rows = people.execute(
-        "SELECT id, role, keeper, made_by, made_at, expires_at FROM invites"
-        " WHERE room = ? AND used_at IS NULL AND withdrawn_at IS NULL AND expires_at > ? ORDER BY made_at, id",
-        [room, utc(now_ms)],
-    )
-    return [dict(row) for row in rows]
-
-
-def withdraw_invite(people: sqlite3.Connection, room: str, invite: str, now_ms: int) -> None:
-    """Close an invitation; NotFound if the room has none of that id."""
-    done = people.execute(
-        "UPDATE invites SET withdrawn_at = coalesce(withdrawn_at, ?) WHERE id = ? AND room = ?",
-        [utc(now_ms), invite, room],
-    )
-    if not done.rowcount:
-        raise NotFound("There is no such invitation")
-
-
-def withdraw_start_invites(people: sqlite3.Connection, room: str, keeper: str | None, now_ms: int) -> None:
-    """Close the links of the same use that earlier starts of the server printed."""
-    people.execute(
-        "UPDATE invites SET withdrawn_at = ? WHERE room = ? AND keeper IS ? AND made_by = ?"
-        " AND used_at IS NULL AND withdrawn_at IS NULL",
-        [utc(now_ms), room, keeper, SERVER],
-    )
-
-
-def invite_of(people: sqlite3.Connection, secret: str) -> dict:
-    """The invitation with this secret, whatever became of it; NotFound if there never was one."""
-    row = people.execute("SELECT * FROM invites WHERE secret_hash = ?", [digest(secret)]).fetchone()
-    if not row:
-        raise NotFound("There is no such invitation: check that the whole link was opened")
-    return dict(row)
-
-
-def use_invite(people: sqlite3.Connection, invite: dict, device: str, now_ms: int) -> None:
-    """Use it up; InviteSpent if it is no longer open."""
-    if invite["used_at"] or invite["withdrawn_at"] or invite["expires_at"] <= utc(now_ms):
-        raise InviteSpent()
-    people.execute("UPDATE invites SET used_at = ?, used_by = ? WHERE id = ?", [utc(now_ms), device, invite["id"]])

@@ -6,11 +6,10 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import IO, BinaryIO
 
-from limnary.errors import Invalid, NotFound, SchemaUnknown
-from limnary.ids import digest, new_key, new_room_id, utc
+from limnary.errors import NotFound, SchemaUnknown
+from limnary.ids import new_room_id, utc
 from limnary.records import unknown_schema, versions
-from limnary.schema_files import messages
-from limnary.store import archive, backup, change_log, people, photos
+from limnary.store import archive, backup, change_log, invites, people, photos
 from limnary.store.files import Files
 
 
@@ -89,13 +88,13 @@ class Store:
     def set_role(self, room: str, by: str, keeper: str, role: str) -> None:
         with self.files.writing(self.files.people) as db:
             people.owner_only(db, room, by)
-            people.set_role(db, room, _member(db, room, keeper), role)
+            people.set_role(db, room, people.member(db, room, keeper), role)
 
     def end_member(self, room: str, by: str, keeper: str) -> None:
         with self.files.writing(self.files.people) as db:
             if keeper != by:
                 people.owner_only(db, room, by)
-                _member(db, room, keeper)
+                people.member(db, room, keeper)
             people.end_member(db, room, keeper, by, self.clock())
 
     def invite(self, room: str, by: str, role: str, hours: float, keeper: str | None = None) -> dict:
@@ -104,18 +103,18 @@ class Store:
             if keeper is None or keeper != by:
                 people.owner_only(db, room, by)
             if keeper is not None and keeper != by:
-                _member(db, room, keeper)
-            return people.add_invite(db, room, role, hours, by, self.clock(), keeper)
+                people.member(db, room, keeper)
+            return invites.add_invite(db, room, role, hours, by, self.clock(), keeper)
 
     def open_invites(self, room: str, by: str) -> list[dict]:
         with self.files.reading(self.files.people) as db:
             people.owner_only(db, room, by)
-            return people.open_invites(db, room, self.clock())
+            return invites.open_invites(db, room, self.clock())
 
     def withdraw_invite(self, room: str, by: str, invite: str) -> None:
         with self.files.writing(self.files.people) as db:
             people.owner_only(db, room, by)
-            people.withdraw_invite(db, room, invite, self.clock())
+            invites.withdraw_invite(db, room, invite, self.clock())
 
     def revoke_device(self, by: str, device: str) -> None:
         with self.files.writing(self.files.people) as db:
@@ -129,7 +128,7 @@ class Store:
         """
         with self.files.alone:
             with self.files.writing(self.files.people) as db:
-                joined = _join(db, secret, held, keeper_name, device_name, key, self.clock())
+                joined = invites.join(db, secret, held, keeper_name, device_name, key, self.clock())
             return {**joined, "epoch": self.epoch(joined["room"]["id"])}
 
     # Records
@@ -214,63 +213,3 @@ class Store:
     def _must_exist(self, room: str) -> None:
         if not self.files.room(room).is_file():
             raise NotFound("This room's file is not here")
-
-
-def _member(db: sqlite3.Connection, room: str, keeper: str) -> str:
-    """The keeper, if in the room now; for those who act on someone else."""
-    row = db.execute(
-        "SELECT 1 FROM memberships WHERE room = ? AND keeper = ? AND ended_at IS NULL", [room, keeper]
-    ).fetchone()
-    if not row:
-        raise NotFound("There is no such keeper in this room")
-    return keeper
-
-
-def _join(
-    db: sqlite3.Connection,
-    secret: str,
-    held: dict | None,
-    keeper_name: str | None,
-    device_name: str,
-    key: str | None,
-    now_ms: int,
-) -> dict:
-    invite = people.invite_of(db, secret)
-    again = _same_join(db, invite, held, key)
-    if again:
-        return again
-    if held is None and invite["keeper"] is None and not keeper_name:
-        raise Invalid([{"field": "keeper_name", "message": messages()["missing"], "allowed": "your name"}])
-    made = None
-    if held is None:
-        made = key or new_key()
-        keeper = invite["keeper"] or people.add_keeper(db, keeper_name, now_ms)
-        device = people.add_device(db, keeper, device_name, made, now_ms)
-    else:
-        keeper, device = held["keeper"], held["id"]
-    people.use_invite(db, invite, device, now_ms)
-    people.add_member(db, invite["room"], keeper, invite["role"], now_ms)
-    return _joined(db, invite["room"], keeper, device, made)
-
-
-def _same_join(db: sqlite3.Connection, invite: dict, held: dict | None, key: str | None) -> dict | None:
-    """The answer to a join that has already happened, if this is that same phone asking again."""
-    used = db.execute("SELECT * FROM devices WHERE id = ?", [invite["used_by"]]).fetchone()
-    if not used or used["revoked_at"]:
-        return None
-    if held and held["id"] == used["id"]:
-        return _joined(db, invite["room"], used["keeper"], used["id"], None)
-    if key and digest(key) == used["key_hash"]:
-        return _joined(db, invite["room"], used["keeper"], used["id"], key)
-    return None
-
-
-def _joined(db: sqlite3.Connection, room: str, keeper: str, device: str, key: str | None) -> dict:
-    name = db.execute("SELECT name FROM keepers WHERE id = ?", [keeper]).fetchone()["name"]
-    return {
-        **({"key": key} if key else {}),
-        "device": device,
-        "keeper": {"id": keeper, "name": name},
-        "room": {"id": room, "name": people.room_name(db, room)},
-        "role": people.role_in(db, room, keeper),
-    }

@@ -1,0 +1,122 @@
+"""Invitations: single use, expiring, their secrets stored hashed; and joining a room by one."""
+
+import sqlite3
+
+from limnary.errors import Invalid, InviteSpent, NotFound
+from limnary.ids import digest, new_key, new_secret, utc, uuid7
+from limnary.schema_files import messages
+from limnary.store import people
+
+
+def add_invite(
+    db: sqlite3.Connection, room: str, role: str, hours: float, by: str, now_ms: int, keeper: str | None = None
+) -> dict:
+    """A single-use invitation; the secret is answered once and stored hashed.
+
+    With `keeper`, it adds one more phone of that member instead of a new person.
+    """
+    if keeper:
+        role = people.role_in(db, room, keeper)
+    secret, invite = new_secret(), uuid7(now_ms)
+    expires_at = utc(now_ms + round(hours * 3_600_000))
+    db.execute(
+        "INSERT INTO invites (id, room, role, keeper, secret_hash, made_by, made_at, expires_at)"
+        " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+        [invite, room, role, keeper, digest(secret), by, utc(now_ms), expires_at],
+    )
+    return {"id": invite, "secret": secret, "role": role, "keeper": keeper, "expires_at": expires_at}
+
+
+def open_invites(db: sqlite3.Connection, room: str, now_ms: int) -> list[dict]:
+    """Invitations that still open a door, without their secrets."""
+    rows = db.execute(
+        "SELECT id, role, keeper, made_by, made_at, expires_at FROM invites"
+        " WHERE room = ? AND used_at IS NULL AND withdrawn_at IS NULL AND expires_at > ? ORDER BY made_at, id",
+        [room, utc(now_ms)],
+    )
+    return [dict(row) for row in rows]
+
+
+def withdraw_invite(db: sqlite3.Connection, room: str, invite: str, now_ms: int) -> None:
+    """Close an invitation; NotFound if the room has none of that id."""
+    done = db.execute(
+        "UPDATE invites SET withdrawn_at = coalesce(withdrawn_at, ?) WHERE id = ? AND room = ?",
+        [utc(now_ms), invite, room],
+    )
+    if not done.rowcount:
+        raise NotFound("There is no such invitation")
+
+
+def withdraw_start_invites(db: sqlite3.Connection, room: str, keeper: str | None, now_ms: int) -> None:
+    """Close the links of the same use that earlier starts of the server printed."""
+    db.execute(
+        "UPDATE invites SET withdrawn_at = ? WHERE room = ? AND keeper IS ? AND made_by = ?"
+        " AND used_at IS NULL AND withdrawn_at IS NULL",
+        [utc(now_ms), room, keeper, people.SERVER],
+    )
+
+
+def invite_of(db: sqlite3.Connection, secret: str) -> dict:
+    """The invitation with this secret, whatever became of it; NotFound if there never was one."""
+    row = db.execute("SELECT * FROM invites WHERE secret_hash = ?", [digest(secret)]).fetchone()
+    if not row:
+        raise NotFound("There is no such invitation: check that the whole link was opened")
+    return dict(row)
+
+
+def use_invite(db: sqlite3.Connection, invite: dict, device: str, now_ms: int) -> None:
+    """Use it up; InviteSpent if it is no longer open."""
+    if invite["used_at"] or invite["withdrawn_at"] or invite["expires_at"] <= utc(now_ms):
+        raise InviteSpent()
+    db.execute("UPDATE invites SET used_at = ?, used_by = ? WHERE id = ?", [utc(now_ms), device, invite["id"]])
+
+
+def join(
+    db: sqlite3.Connection,
+    secret: str,
+    held: dict | None,
+    keeper_name: str | None,
+    device_name: str,
+    key: str | None,
+    now_ms: int,
+) -> dict:
+    """Enter a room; the answer of the protocol but for its epoch. Asked again by the same phone, the same answer."""
+    invite = invite_of(db, secret)
+    again = _same_join(db, invite, held, key)
+    if again:
+        return again
+    if held is None and invite["keeper"] is None and not keeper_name:
+        raise Invalid([{"field": "keeper_name", "message": messages()["missing"], "allowed": "your name"}])
+    made = None
+    if held is None:
+        made = key or new_key()
+        keeper = invite["keeper"] or people.add_keeper(db, keeper_name, now_ms)
+        device = people.add_device(db, keeper, device_name, made, now_ms)
+    else:
+        keeper, device = held["keeper"], held["id"]
+    use_invite(db, invite, device, now_ms)
+    people.add_member(db, invite["room"], keeper, invite["role"], now_ms)
+    return _joined(db, invite["room"], keeper, device, made)
+
+
+def _same_join(db: sqlite3.Connection, invite: dict, held: dict | None, key: str | None) -> dict | None:
+    """The answer to a join that has already happened, if this is that same phone asking again."""
+    used = db.execute("SELECT * FROM devices WHERE id = ?", [invite["used_by"]]).fetchone()
+    if not used or used["revoked_at"]:
+        return None
+    if held and held["id"] == used["id"]:
+        return _joined(db, invite["room"], used["keeper"], used["id"], None)
+    if key and digest(key) == used["key_hash"]:
+        return _joined(db, invite["room"], used["keeper"], used["id"], key)
+    return None
+
+
+def _joined(db: sqlite3.Connection, room: str, keeper: str, device: str, key: str | None) -> dict:
+    name = db.execute("SELECT name FROM keepers WHERE id = ?", [keeper]).fetchone()["name"]
+    return {
+        **({"key": key} if key else {}),
+        "device": device,
+        "keeper": {"id": keeper, "name": name},
+        "room": {"id": room, "name": people.room_name(db, room)},
+        "role": people.role_in(db, room, keeper),
+    }
