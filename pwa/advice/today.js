@@ -21,7 +21,7 @@ const SOON_HOURS = 12;
  * @typedef {{
  *   state: "steady" | "watch" | "change today" | "act now",
  *   act: "nothing" | "test" | "change" | "hold" | "confirm",
- *   litres?: number, exact_litres?: number, fraction?: number, dose?: ReturnType<typeof dose_for>, by?: number, again: boolean,
+ *   litres?: number, exact_litres?: number, fraction?: number, dose?: ReturnType<typeof dose_for>, by?: number, again: boolean, unhurried: boolean,
  *   next_test_hours: number, test_due: boolean, worst: any, levels: any[], limits: import("./limits.js").Limits, reasons: Reason[],
  * }} Advice
  */
@@ -41,7 +41,7 @@ export function today(facts) {
   const last_test = Math.max(-Infinity, ...levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : -Infinity)));
   const unknown = levels.slice(0, 2).filter((one) => one.now_mg_n_l === null);
   const test_due = unknown.length > 0 || facts.now - last_test > next_test_hours * HOUR + GRACE;
-  const base = { again: false, next_test_hours, test_due, worst, levels, limits };
+  const base = { again: false, unhurried: false, next_test_hours, test_due, worst, levels, limits };
   const told = [...said_of(worst, days), ...unknown.map(({ parameter, reading }) => ({ code: reading ? "too_old" : "no_reading", parameter, at: reading?.at }))];
 
   const over = known.filter((one) => one.expected_mg_n_l > one.limit_mg_n_l);
@@ -56,7 +56,14 @@ export function today(facts) {
     const act = by <= facts.now ? /** @type {const} */ ("test") : /** @type {const} */ ("confirm");
     return { ...base, state: "watch", act, by, reasons: [...told, ...assumed(limits, worst), { code: "rule" }] };
   }
-  return { ...base, ...change(over, facts, limits, days), reasons: [...told, ...change_reasons(over, facts), ...assumed(limits, worst), { code: "rule" }] };
+  const found = change(over, facts, limits, days);
+  const { fraction } = found;
+  const raised = fraction === undefined ? [] : levels.filter((one) => !over.includes(one) && left_after(one, fraction) > one.limit_mg_n_l);
+  // A change for nitrate alone is not worth ammonia over its limit.
+  const unhurried = over.every((one) => one.parameter === "nitrate");
+  const decided = raised.length > 0 && unhurried ? { state: found.state, act: /** @type {const} */ ("hold") } : found;
+  const reasons = [...told, ...change_reasons(over, raised, fraction ?? 0, facts), ...assumed(limits, raised[0] ?? worst), { code: "rule" }];
+  return { ...base, unhurried, ...decided, reasons };
 }
 
 /** The level beside its limit: expected at the next test, and the share of the limit that is. @param {any} one @param {any} limits @param {any} facts @param {number} days */
@@ -68,7 +75,11 @@ function judged(one, limits, facts, days) {
   return { ...one, limit_mg_n_l, source_mg_n_l, expected_mg_n_l, share: expected_mg_n_l / limit_mg_n_l, by: limits[one.parameter].by };
 }
 
-/** The smallest change that holds all of them under their limits until the next test. @param {any[]} over @param {any} facts @param {any} limits @param {number} days */
+/**
+ * The smallest change that holds all of them under their limits until the next test.
+ * @param {any[]} over @param {any} facts @param {any} limits @param {number} days
+ * @returns {Pick<Advice, "state" | "act"> & Partial<Advice>}
+ */
 function change(over, facts, limits, days) {
   const needs = over.map((one) => needed(one, days));
   const urgent = over.some((one) => one.now_mg_n_l > limits.act_at[one.parameter]);
@@ -76,14 +87,14 @@ function change(over, facts, limits, days) {
   const poisons = over.filter((one) => one.parameter !== "nitrate");
   const above = poisons.some((one) => one.now_mg_n_l > one.limit_mg_n_l);
   const state = /** @type {"act now" | "change today"} */ (urgent ? "act now" : "change today");
-  if (over.every((one) => one.source_mg_n_l >= one.now_mg_n_l)) return { state, act: /** @type {const} */ ("hold"), next_test_hours: SOON_HOURS };
+  if (over.every((one) => one.source_mg_n_l >= one.now_mg_n_l)) return { state, act: "hold", ...(poisons.length > 0 ? { next_test_hours: SOON_HOURS } : {}) };
   const again = needs.some((need) => need > MOST_AT_ONCE);
   const fraction = Math.min(Math.max(...needs), MOST_AT_ONCE);
   const exact_litres = fraction * facts.tank.water_l;
   const litres = bucket_litres(exact_litres, facts.tank.water_l);
   return {
     state,
-    act: /** @type {const} */ ("change"),
+    act: "change",
     fraction: litres / facts.tank.water_l,
     exact_litres,
     litres,
@@ -117,13 +128,17 @@ function said_of(worst, days) {
   return [{ code, ...parts }, ...(silent ? [] : [{ code: basis, ...parts }]), ...(worst.changed_since ? [{ code: "carried", ...parts }] : [])];
 }
 
-/** @param {any[]} over @param {any} facts @returns {Reason[]} */
-function change_reasons(over, facts) {
+/** What a change leaves of one of them; what is not known counts as none. @param {any} one @param {number} fraction @returns {number} */
+const left_after = (one, fraction) => run("dilution", { before_mg_l: one.now_mg_n_l ?? 0, source_mg_l: one.source_mg_n_l, fractions: [fraction] }).after_mg_l;
+
+/** @param {any[]} over @param {any[]} raised @param {number} fraction @param {any} facts @returns {Reason[]} */
+function change_reasons(over, raised, fraction, facts) {
   /** @type {Reason[]} */ const reasons = [];
   const freed = freed_ammonia(facts.source);
   if (freed) reasons.push({ code: facts.label?.binds_ammonia ? "freed_bound" : "freed", freed });
   if (freed === null) reasons.push({ code: "freed_unknown" });
   for (const one of over.filter((each) => each.source_mg_n_l >= each.now_mg_n_l)) reasons.push({ code: "source_worse", parameter: one.parameter, source: one.source_mg_n_l });
+  for (const one of raised) reasons.push({ code: "brings_over", parameter: one.parameter, expected: left_after(one, fraction), limit: one.limit_mg_n_l });
   return reasons;
 }
 

@@ -1,5 +1,5 @@
 /** Who is in the room and with which phones; an owner invites, and shuts out a lost phone. Seen only with signal. */
-import { html, useEffect, useSignal } from "../vendor/preact.js";
+import { html, useEffect, useRef, useSignal } from "../vendor/preact.js";
 import { invite, leave, people, revoke } from "../data/people.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "./icon.js";
@@ -56,12 +56,14 @@ const Person = ({ one, may, onRevoke, onRemove }) => html`
 /** @param {{made: any, onClose: () => void}} props */
 const Invitation = ({ made, onClose }) => {
   const copied = useSignal(false);
+  const box = useRef(/** @type {HTMLElement | null} */ (null));
+  useEffect(() => box.current?.scrollIntoView({ block: "end" }), []);
   const copy = async () => {
     await navigator.clipboard?.writeText(made.link);
     copied.value = true;
   };
   return html`
-    <div class="invitation">
+    <div class="invitation" ref=${box}>
       <p>${t("invite.how", { role: t(`role.${made.role}`), until: when(made.expires_at, now.value) })}</p>
       <${Qr} text=${made.link} label=${t("invite.qr")} />
       <p class="small link">${made.link}</p>

@@ -19,7 +19,8 @@ export function sentence(advice, now) {
 }
 
 /** What goes with it: a second step, or what is still to be set down. @param {import("../advice/today.js").Advice} advice */
-function further({ act, dose, again, next_test_hours, test_due }) {
+function further({ act, dose, again, unhurried, next_test_hours, test_due }) {
+  if (act === "hold" && unhurried) return t("say.hold_unhurried");
   if (act === "hold") return t("say.hold_further", { hours: next_test_hours });
   if (act !== "change") return "";
   const second = again ? t("say.again", { hours: next_test_hours }) : test_due ? t("say.test_too") : "";

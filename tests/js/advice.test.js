@@ -111,6 +111,15 @@ test("water that holds as much as the tank is not to be changed in", () => {
   assert.ok(codes(advice).includes("source_worse"));
 });
 
+test("a change for nitrate that would bring ammonia over its limit is held back", () => {
+  const source = { id: "tap-water-5", disinfectant: "chloramine", disinfectant_mg_l: 4 };
+  const readings = [read("total_ammonia", 0), read("nitrite", 0), read("nitrate", 19, 24), read("nitrate", 19), read("ph", 8.6), read("temperature", 26)];
+  const held = today(facts(readings, { source }));
+  assert.equal(held.act, "hold");
+  assert.ok(codes(held).includes("brings_over"));
+  assert.equal(today(facts(readings, { source, label: { ...LABEL, binds_ammonia: true } })).act, "change");
+});
+
 test("nitrate alone is for today, at no hour; it is no emergency", () => {
   const advice = today(facts([read("total_ammonia", 0), read("nitrite", 0), read("nitrate", 15, 24), read("nitrate", 15), read("ph", 7), read("temperature", 25)]));
   assert.deepEqual([advice.state, advice.act, advice.by, advice.litres], ["change today", "change", undefined, 34]);
