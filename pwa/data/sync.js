@@ -68,7 +68,10 @@ export function start(room) {
         const reopened = await refreshMe(phone);
         askedMe = phone.now();
         await room.inner.refresh(reopened ? null : []);
-        wanted ||= reopened;
+        if (reopened) {
+          wanted = true;
+          outcome = { problem: null, wait: "idle" };
+        }
       }
     } catch (failed) {
       // Storage failed, or `me` did; nothing is lost by trying again later.

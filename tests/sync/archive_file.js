@@ -1,0 +1,33 @@
+/** The phone's side of test_archive_between.py: `export FILE` writes a room's archive, `import FILE` prints what it then shows. */
+import { readFileSync, writeFileSync } from "node:fs";
+import { join, openRoom } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/round.js";
+import { TANK, WELCOME, page, reading, row, scripted, testPhone } from "../js/test_phone.js";
+
+const [what, file] = process.argv.slice(2);
+
+async function sample() {
+  const rows = [row(4, "tank", "tank-0001", TANK), { ...row(5, "note", "note-0001", { text: "gone", at: "2026-05-04T07:00:00.000Z" }), deleted: "1777900000000-00000-b" }];
+  const server = scripted({ pull: (request) => page(request, request.path.includes("since=0") ? rows : []) });
+  const phone = await testPhone({ send: server.send });
+  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  const room = await openRoom(WELCOME.room.id, phone);
+  await round(phone, room.id, room.inner.refresh);
+  const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.5) }]);
+  await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.25, { supersedes: first }) }]);
+  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50, place: "shelf" } }]);
+  await room.addPhoto(new Blob([Uint8Array.from([0xff, 0xd8, 0xff, 1])], { type: "image/jpeg" }), { tank: "tank-0001" });
+  return room;
+}
+
+if (what === "export") {
+  writeFileSync(file, new Uint8Array(await (await (await sample()).export()).arrayBuffer()));
+} else {
+  const room = await openRoom("local", await testPhone());
+  const done = await room.import(new Blob([readFileSync(file)]));
+  const shown = {};
+  for (const kind of ["tank", "reading", "note", "photo"]) shown[kind] = room.all(kind).map(({ meta: _meta, ...one }) => one);
+  const [photo] = shown.photo;
+  const bytes = photo && [...new Uint8Array(await (await room.photo(photo.sha256)).arrayBuffer())];
+  console.log(JSON.stringify({ done, shown, bytes }));
+}
