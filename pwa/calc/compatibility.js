@@ -188,6 +188,9 @@ function mouth(eater, eaten) {
   if (fits && ((hunts && ratio <= limits.length_largest) || (takes && ratio <= limits.length_any))) {
     return [finding("may_be_eaten", "care", eater, eaten, lengths)];
   }
+  // Claws reach what rests on the bottom, whatever its length.
+  const inReach = eaten.kind === "shrimp" || (eaten.kind === "fish" && eaten.level === "bottom");
+  if (eater.kind === "crayfish" && inReach) return [finding("may_be_eaten", "care", eater, eaten, lengths)];
   if (eater.kind === "fish" && eater.mouth !== "grazer" && eaten.kind === "shrimp") {
     return [finding("young_eaten", "care", eater, eaten)];
   }

@@ -189,6 +189,10 @@ def _mouth(eater: dict, eaten: dict) -> list[dict]:
         return [_finding("eaten", "bar", eater, eaten, lengths)]
     if fits and ((hunts and ratio <= limits["length_largest"]) or (takes and ratio <= limits["length_any"])):
         return [_finding("may_be_eaten", "care", eater, eaten, lengths)]
+    # Claws reach what rests on the bottom, whatever its length.
+    in_reach = eaten["kind"] == "shrimp" or (eaten["kind"] == "fish" and eaten["level"] == "bottom")
+    if eater["kind"] == "crayfish" and in_reach:
+        return [_finding("may_be_eaten", "care", eater, eaten, lengths)]
     if eater["kind"] == "fish" and eater["mouth"] != "grazer" and eaten["kind"] == "shrimp":
         return [_finding("young_eaten", "care", eater, eaten)]
     return []
