@@ -2,6 +2,7 @@
 import { acclimation } from "./acclimation.js";
 import { ammonia_limits } from "./ammonia_limits.js";
 import { carbon_dioxide } from "./carbon_dioxide.js";
+import { change_plan } from "./change_plan.js";
 import { compatibility } from "./compatibility.js";
 import { dechlorinator_dose } from "./dechlorinator_dose.js";
 import { dilution } from "./dilution.js";
@@ -14,10 +15,12 @@ import { light_dose } from "./light_dose.js";
 import { nitrite_risk } from "./nitrite_risk.js";
 import { nitrogen_load } from "./nitrogen_load.js";
 import { nitrogen_units } from "./nitrogen_units.js";
+import { outlook } from "./outlook.js";
 import { oxygen_night } from "./oxygen_night.js";
 import { oxygen_saturation } from "./oxygen_saturation.js";
 import { salt_dose } from "./salt_dose.js";
 import { starter_dose } from "./starter_dose.js";
+import { stock_headroom } from "./stock_headroom.js";
 import { stocking_limit } from "./stocking_limit.js";
 import { substrate } from "./substrate.js";
 import { volume } from "./volume.js";
@@ -28,6 +31,7 @@ export const calculations = {
   acclimation,
   ammonia_limits,
   carbon_dioxide,
+  change_plan,
   compatibility,
   dechlorinator_dose,
   dilution,
@@ -40,10 +44,12 @@ export const calculations = {
   nitrite_risk,
   nitrogen_load,
   nitrogen_units,
+  outlook,
   oxygen_night,
   oxygen_saturation,
   salt_dose,
   starter_dose,
+  stock_headroom,
   stocking_limit,
   substrate,
   volume,

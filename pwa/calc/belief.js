@@ -1,0 +1,262 @@
+/**
+ * The belief about one tank: a weighted cloud of draws, moved by the model and corrected by readings.
+ * A plain object, so that it can be stored and sent. Method, units, sources: the Python twin.
+ */
+import * as k from "./kinetics.js";
+import { interval, share_below } from "./kit_reading.js";
+import { normals, uniform } from "./random_numbers.js";
+
+/** @typedef {import("./kinetics.js").Settings} Settings */
+/** @typedef {{at_h: number, parameter: string, value_mg_n_l: number, expected_p10_mg_n_l: number, expected_p90_mg_n_l: number}} Doubt */
+/**
+ * @typedef {{cloud: Float64Array[], weight: Float64Array, seed: number, position: number, at_h: number, base: number,
+ *   temperature_c: number, ph: number, kh_dkh: number | undefined, meal_n: number, fed_until_h: number,
+ *   readings: number, doubts: Doubt[]}} Belief
+ */
+
+/** @type {Record<string, number>} */
+const ROW_OF = { total_ammonia: k.TAN, nitrite: k.NITRITE, nitrate: k.NITRATE };
+const JITTERED = [
+  k.CAPACITY_1, k.CAPACITY_2, k.INPUT, k.UPTAKE, k.GROWTH_1, k.GROWTH_2, k.HALF_1, k.HALF_2, k.DECAY,
+];
+/** @type {[number, string][]} */
+const WALKS = [
+  [k.CAPACITY_1, "walk_capacity"],
+  [k.CAPACITY_2, "walk_capacity"],
+  [k.INPUT, "walk_input"],
+  [k.UPTAKE, "walk_uptake"],
+  [k.TAN, "walk_nitrogen"],
+  [k.NITRITE, "walk_nitrogen"],
+];
+// One buffer for all draws: they are used up before the next are taken.
+let luck = new Float64Array(0);
+
+/** An independent copy. @param {Belief} belief @returns {Belief} */
+export const copy = (belief) => ({
+  ...belief,
+  cloud: belief.cloud.map((row) => row.slice()),
+  weight: belief.weight.slice(),
+  doubts: [...belief.doubts],
+});
+
+/** Fresh standard normals, `rows` times as many as draws, in one buffer. @param {Belief} belief @param {number} rows */
+export function draw(belief, rows) {
+  const count = rows * belief.weight.length;
+  if (luck.length < count) luck = new Float64Array(count);
+  normals(belief.seed, belief.position, luck.subarray(0, count));
+  belief.position += count / 2;
+  return luck;
+}
+
+/** [mg N/L/day to expect from the feed, spread of its logarithm]. @param {Settings} c @param {any} tank @returns {[number, number]} */
+export function nominal_input(c, tank) {
+  const feed = tank.feed_g_day ?? (tank.fish_g === undefined ? undefined : c.feed_of_fish * tank.fish_g);
+  if (feed === undefined) return [c.unknown_input, c.sd_unknown_input];
+  const protein = tank.protein_fraction ?? c.protein_fraction;
+  return [Math.max((feed * protein * c.tan_per_protein * 1000) / tank.volume_l, c.least_input), c.sd_input];
+}
+
+/** The belief before any reading. @param {Settings} c @param {any} tank @param {number} seed @param {number} at_h @returns {Belief} */
+export function prior(c, tank, seed, at_h) {
+  const n = c.draws;
+  const [base, sd_input] = nominal_input(c, tank);
+  const { seeded, planting } = tank;
+  const start = seeded === "mature_media" ? c.mature_share * base : c[`capacity_${seeded}`];
+  /** @type {Belief} */
+  const belief = {
+    cloud: [], weight: new Float64Array(n).fill(1 / n), seed, position: 0, at_h, base,
+    temperature_c: tank.temperature_c, ph: tank.ph, kh_dkh: tank.kh_dkh,
+    meal_n: 0, fed_until_h: -1, readings: 0, doubts: [],
+  };
+  const centres = [
+    [c.start_tan, c.sd_start],
+    [c.start_nitrite, c.sd_start],
+    [c.start_nitrate, c.sd_start],
+    [start, c[`sd_capacity_${seeded}`]],
+    [start, c[`sd_capacity_${seeded}`]],
+    [1, sd_input],
+    [c[`uptake_${planting}`], c.sd_uptake],
+    [c.growth_1, c.sd_growth],
+    [c.growth_2, c.sd_growth],
+    [c.half_1, c.sd_half],
+    [c.half_2, c.sd_half],
+    [c.decay, c.sd_decay],
+    [1, 0],
+    [1, c.sd_appetite],
+  ];
+  const noise = draw(belief, k.ROWS);
+  belief.cloud = centres.map(([centre, sd], row) => {
+    const out = new Float64Array(n);
+    const offset = row === k.PH_OFFSET;
+    for (let i = 0; i < n; i += 1) {
+      out[i] = offset ? c.sd_ph * noise[row * n + i] : centre * Math.exp(sd * noise[row * n + i]);
+    }
+    return out;
+  });
+  return belief;
+}
+
+/**
+ * Moves the belief to `until_h` in place; `seen(belief, hours)` is called after every step.
+ * @param {Settings} c @param {Belief} belief @param {number} until_h @param {(belief: Belief, hours: number) => void} [seen]
+ */
+export function advance(c, belief, until_h, seen) {
+  const water = k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh);
+  while (belief.at_h < until_h - 1e-9) {
+    const walk_at = (Math.floor(belief.at_h / c.walk_h + 1e-9) + 1) * c.walk_h;
+    const stop = Math.min(walk_at, until_h);
+    const steps = Math.ceil((stop - belief.at_h) / c.step_h - 1e-9);
+    const start = belief.at_h;
+    const hours = (stop - start) / steps;
+    const days = hours / 24;
+    const kept = Math.exp(-c.meal_rate * days);
+    for (let i = 0; i < steps; i += 1) {
+      const base = start + i * hours < belief.fed_until_h ? 0 : belief.base;
+      const released = belief.meal_n * (1 - kept);
+      belief.meal_n *= kept;
+      k.step(belief.cloud, days, base, released, water, c);
+      belief.at_h = start + (i + 1) * hours;
+      if (seen) seen(belief, hours);
+    }
+    belief.at_h = stop;
+    if (stop === walk_at) wander(c, belief);
+  }
+}
+
+/** @param {Settings} c @param {Belief} belief */
+function wander(c, belief) {
+  const n = belief.weight.length;
+  const root = Math.sqrt(c.walk_h / 24);
+  const noise = draw(belief, WALKS.length + 1);
+  WALKS.forEach(([row, name], walk) => {
+    const values = belief.cloud[row];
+    const sd = c[name] * root;
+    for (let i = 0; i < n; i += 1) values[i] *= Math.exp(sd * noise[walk * n + i]);
+  });
+  const appetite = belief.cloud[k.APPETITE];
+  for (let i = 0; i < n; i += 1) appetite[i] = Math.exp(c.sd_appetite * noise[WALKS.length * n + i]);
+}
+
+/** Exchanges `fraction` of the water for source water. @param {Belief} belief @param {number} fraction @param {Record<string, number>} source */
+export function change_water(belief, fraction, source) {
+  ["tan_mg_n_l", "nitrite_mg_n_l", "nitrate_mg_n_l"].forEach((name, row) => {
+    const values = belief.cloud[row];
+    const brought = fraction * (source[name] ?? 0);
+    for (let i = 0; i < values.length; i += 1) values[i] = values[i] * (1 - fraction) + brought;
+  });
+}
+
+/**
+ * Weighs the draws by one reading, mg N/L; doubts it out loud when it does not fit.
+ * @param {Settings} c @param {Belief} belief @param {string} parameter @param {number} value @param {number[] | undefined} steps
+ */
+export function observe(c, belief, parameter, value, steps) {
+  const row = ROW_OF[parameter];
+  const kind = parameter === "nitrate" ? "nitrate" : "reading";
+  const offset = c[`${kind}_offset`];
+  const scale = (c[`${kind}_sd`] * Math.sqrt(3)) / Math.PI;
+  const [low, high] = interval(value, steps, offset, scale);
+  let below_high = share_below(belief.cloud[row], high, offset, scale, 1);
+  let below_low = share_below(belief.cloud[row], low, offset, scale, 0);
+  let at_most = 0;
+  let at_least = 0;
+  belief.weight.forEach((weight, i) => {
+    at_most += weight * below_high[i];
+    at_least += weight * (1 - below_low[i]);
+  });
+  belief.readings += 1;
+  if (Math.min(at_most, at_least) < c.doubt_chance) {
+    const [p10, p90] = weighted_quantiles(belief.cloud[row], belief.weight, [0.1, 0.9]);
+    belief.doubts.push({
+      at_h: belief.at_h, parameter, value_mg_n_l: value, expected_p10_mg_n_l: p10, expected_p90_mg_n_l: p90,
+    });
+    suppose_event(c, belief, row, value, offset, scale);
+    below_high = share_below(belief.cloud[row], high, offset, scale, 1);
+    below_low = share_below(belief.cloud[row], low, offset, scale, 0);
+  }
+  const { weight } = belief;
+  let total = 0;
+  for (let i = 0; i < weight.length; i += 1) {
+    weight[i] *= (1 - c.outlier) * (below_high[i] - below_low[i]) + c.outlier * c.outlier_spread;
+    total += weight[i];
+  }
+  let squares = 0;
+  for (let i = 0; i < weight.length; i += 1) {
+    weight[i] /= total;
+    squares += weight[i] * weight[i];
+  }
+  if (1 / squares < 0.5 * weight.length) resample(c, belief);
+}
+
+/** @param {Settings} c @param {Belief} belief @param {number} row @param {number} value @param {number} offset @param {number} scale */
+function suppose_event(c, belief, row, value, offset, scale) {
+  resample(c, belief);
+  const n = belief.weight.length;
+  const every = c.event_every;
+  const noise = draw(belief, 1);
+  const some = c.event_chance / (n / every);
+  belief.weight.fill((1 - c.event_chance) / (n - n / every));
+  for (let i = 0; i < n; i += every) {
+    const redrawn = (value + offset) * Math.exp(((scale * Math.PI) / Math.sqrt(3)) * noise[i]) - offset;
+    belief.cloud[row][i] = Math.max(redrawn, 1e-4);
+    belief.weight[i] = some;
+  }
+}
+
+/** Draws the cloud anew by weight, then jitters the unknowns' logarithms around their mean. @param {Settings} c @param {Belief} belief */
+export function resample(c, belief) {
+  const chosen = systematic(belief);
+  const n = chosen.length;
+  belief.position += 1;
+  belief.cloud = belief.cloud.map((row) => pick(row, chosen));
+  belief.weight.fill(1 / n);
+  const width = c.jitter;
+  const keep = Math.sqrt(1 - width * width);
+  const noise = draw(belief, JITTERED.length);
+  JITTERED.forEach((row, jitter) => {
+    const values = belief.cloud[row];
+    let mean = 0;
+    for (let i = 0; i < n; i += 1) {
+      values[i] = Math.log(values[i]);
+      mean += values[i];
+    }
+    mean /= n;
+    let square = 0;
+    for (let i = 0; i < n; i += 1) square += (values[i] - mean) ** 2;
+    const sd = width * Math.sqrt(square / n);
+    for (let i = 0; i < n; i += 1) values[i] = Math.exp(mean + keep * (values[i] - mean) + sd * noise[jitter * n + i]);
+  });
+}
+
+/** @param {Float64Array} row @param {Int32Array} chosen */
+export function pick(row, chosen) {
+  const out = new Float64Array(chosen.length);
+  for (let i = 0; i < out.length; i += 1) out[i] = row[chosen[i]];
+  return out;
+}
+
+/** The draws that stand for the weighted cloud with equal weights, as indices, in order. @param {Belief} belief */
+export function systematic(belief) {
+  const n = belief.weight.length;
+  const total = new Float64Array(n);
+  let sum = 0;
+  for (let i = 0; i < n; i += 1) total[i] = sum += belief.weight[i];
+  const start = uniform(belief.seed, belief.position);
+  const chosen = new Int32Array(n);
+  for (let i = 0, j = 0; i < n; i += 1) {
+    const mark = ((i + start) / n) * sum;
+    while (j < n - 1 && total[j] < mark) j += 1;
+    chosen[i] = j;
+  }
+  return chosen;
+}
+
+/** The smallest of `values` whose cumulated weight reaches each share. @param {Float64Array} values @param {Float64Array} weight @param {number[]} shares */
+export function weighted_quantiles(values, weight, shares) {
+  const order = Array.from(values.keys()).sort((i, j) => values[i] - values[j]);
+  const total = order.reduce((sum, i) => sum + weight[i], 0);
+  return shares.map((share) => {
+    let sum = 0;
+    return values[order.find((i) => (sum += weight[i]) >= share * total) ?? order[order.length - 1]];
+  });
+}

@@ -1,0 +1,137 @@
+/** The smallest water change now that keeps every limit, with the keeper's risk, until the next test. */
+import { change_water, copy } from "./belief.js";
+import * as k from "./kinetics.js";
+import { Watch, band, even, notes_of, recent_doubts, working_limits } from "./outlook.js";
+import { believed, follow } from "./tank_events.js";
+
+/** @typedef {import("./kinetics.js").Settings} Settings */
+/** @typedef {import("./belief.js").Belief} Belief */
+
+/** What to change now, and what then remains. Fields, units, sources: the contract and the Python twin. @param {any} input */
+export function change_plan(input) {
+  const c = k.settings();
+  const { belief, plans } = believed(c, input);
+  return plan_of(c, belief, plans, input);
+}
+
+/**
+ * The answer of `change_plan` from a belief that has reached now.
+ * @param {Settings} c @param {Belief} belief @param {any[]} plans @param {any} input
+ */
+export function plan_of(c, belief, plans, { tank, source = {}, limits, risk = 0.1, next_test_h = 24, max_fraction = 0.9 }) {
+  const trial = new Trial(c, even(belief), plans, tank, source, working_limits(limits), next_test_h);
+  const { fraction, watch } = trial.smallest(risk, max_fraction);
+  const chance = watch.chance_of_any();
+  const enough = chance <= risk;
+  const halves = enough ? null : trial.two_changes(risk, max_fraction);
+  const [nh3, nitrite, nitrate] = watch.peaks.map(band);
+  return {
+    fraction,
+    litres: fraction * tank.volume_l,
+    pass_chance: chance,
+    pass_chance_without: trial.run(0).chance_of_any(),
+    enough,
+    two_changes: halves,
+    advice: advice_of(trial, watch, fraction, enough, halves, risk),
+    peak: { nh3_mg_n_l: nh3, nitrite_mg_n_l: nitrite, nitrate_mg_n_l: nitrate },
+    doubts: recent_doubts(c, belief),
+    notes: notes_of(c, belief),
+  };
+}
+
+/** Tries changes on one and the same belief, with one and the same luck. */
+export class Trial {
+  /**
+   * @param {Settings} c @param {Belief} belief @param {any[]} plans @param {any} tank @param {Record<string, number>} source
+   * @param {Record<string, number>} limits @param {number} hours
+   */
+  constructor(c, belief, plans, tank, source, limits, hours) {
+    this.c = c;
+    this.belief = belief;
+    this.plans = plans;
+    this.tank = tank;
+    this.source = source;
+    this.limits = limits;
+    this.hours = hours;
+  }
+
+  /**
+   * What is seen until the next test after changing `fraction` now and `again` half-way.
+   * @param {number} fraction @param {{again?: number, feed?: number, hours?: number}} [besides]
+   */
+  run(fraction, { again = 0, feed = 1, hours = this.hours } = {}) {
+    const ahead = copy(this.belief);
+    const now_h = ahead.at_h;
+    change_water(ahead, fraction, this.source);
+    ahead.base *= feed;
+    let plans = this.plans.map((plan) => (plan.kind === "feeding" ? { ...plan, feed_g: plan.feed_g * feed } : plan));
+    const watch = new Watch(ahead, this.limits);
+    if (again) {
+      plans = [...plans, { kind: "change", at_h: now_h + hours / 2, fraction: again, source: this.source }];
+      plans.sort((one, other) => one.at_h - other.at_h);
+    }
+    follow(this.c, ahead, this.tank, plans, now_h + hours, watch.see);
+    return watch;
+  }
+
+  /**
+   * The smallest fraction, in hundredths, that keeps the risk; else the one that leaves least time over.
+   * @param {number} risk @param {number} max_fraction
+   */
+  smallest(risk, max_fraction) {
+    const tried = [];
+    for (let tenth = 0; tenth <= 10; tenth += 1) {
+      const fraction = Math.min(tenth / 10, max_fraction);
+      const watch = this.run(fraction);
+      if (watch.chance_of_any() <= risk) return this.refine(fraction, watch, risk);
+      tried.push({ fraction, watch, over: watch.mean_over_h() });
+      if (fraction === max_fraction) break;
+    }
+    const most = Math.min(...tried.map(({ over }) => over)) + this.c.plan_slack * this.hours;
+    return /** @type {{fraction: number, watch: Watch}} */ (tried.find(({ over }) => over <= most));
+  }
+
+  /** @param {number} fraction @param {Watch} watch @param {number} risk */
+  refine(fraction, watch, risk) {
+    if (fraction === 0) return { fraction, watch };
+    let high = Math.round(fraction * 100);
+    let low = Math.max(0, high - 10);
+    while (high - low > 1) {
+      const middle = Math.floor((low + high) / 2);
+      const tried = this.run(middle / 100);
+      if (tried.chance_of_any() <= risk) {
+        high = middle;
+        fraction = middle / 100;
+        watch = tried;
+      } else low = middle;
+    }
+    return { fraction, watch };
+  }
+
+  /** Two equal changes, now and half-way to the next test, that keep the risk. @param {number} risk @param {number} max_fraction */
+  two_changes(risk, max_fraction) {
+    for (let tenth = 1; tenth <= 10; tenth += 1) {
+      const fraction = Math.min(tenth / 10, max_fraction);
+      const pass_chance = this.run(fraction, { again: fraction }).chance_of_any();
+      if (pass_chance <= risk) return { fraction_each: fraction, after_h: this.hours / 2, pass_chance };
+      if (fraction === max_fraction) break;
+    }
+    return null;
+  }
+}
+
+/** Codes of what to do besides, each tried on the belief before it is given. @param {Trial} trial @param {Watch} watch @param {number} fraction @param {boolean} enough @param {any} halves @param {number} risk */
+function advice_of(trial, watch, fraction, enough, halves, risk) {
+  const { source, limits } = trial;
+  const dirty = ["nitrite_mg_n_l", "nitrate_mg_n_l"].some((name) => (source[name] ?? 0) > limits[name]);
+  const advice = dirty ? ["source_over_limit"] : [];
+  if (fraction > 0.5) advice.push("large_change");
+  if (enough) return fraction ? advice : [...advice, "no_change"];
+  if (halves) advice.push("two_changes");
+  const chances = watch.chances();
+  if (chances.nh3 <= risk && chances.nitrite <= risk && chances.nitrate > risk) return [...advice, "nitrate_slowly"];
+  advice.push(trial.run(fraction, { feed: 0 }).chance_of_any() <= risk ? "feed_nothing" : "feed_less");
+  const half_time = trial.run(fraction, { hours: trial.hours / 2 }).chance_of_any() <= risk;
+  advice.push(half_time ? "test_at_half_time" : "test_sooner");
+  return advice;
+}

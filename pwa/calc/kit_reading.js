@@ -1,0 +1,28 @@
+/** What one reading says: between which values the truth lies, and how well each draw agrees. Source: the Python twin. */
+
+/**
+ * Between which values, mg N/L, the water reads as `value`; null stands for no bound.
+ * @param {number} value @param {number[] | undefined} steps @param {number} offset @param {number} scale
+ * @returns {[number | null, number | null]}
+ */
+export function interval(value, steps, offset, scale) {
+  if (!steps || !steps.length) {
+    const half = Math.exp(0.5 * scale);
+    return [(value + offset) / half - offset, (value + offset) * half - offset];
+  }
+  const below = Math.max(...steps.filter((step) => step < value - 1e-12));
+  const above = Math.min(...steps.filter((step) => step > value + 1e-12));
+  return [
+    Number.isFinite(below) ? (below + value) / 2 : null,
+    Number.isFinite(above) ? (value + above) / 2 : null,
+  ];
+}
+
+/**
+ * Chance that a test of water at each of `values` reads below `bound`; `unbounded` where there is none.
+ * @param {Float64Array} values @param {number | null} bound @param {number} offset @param {number} scale @param {number} unbounded
+ */
+export function share_below(values, bound, offset, scale, unbounded) {
+  if (bound === null) return new Float64Array(values.length).fill(unbounded);
+  return values.map((value) => 1 / (1 + ((value + offset) / (bound + offset)) ** (1 / scale)));
+}

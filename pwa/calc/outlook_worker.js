@@ -1,0 +1,45 @@
+/**
+ * The belief off the main thread: a module Web Worker that answers outlook, change_plan and stock_headroom.
+ * It keeps the belief of each tank at its last record and goes on from there when only records were added.
+ *
+ * In:  {shared}                           once, first: the bundle of /shared.json
+ *      {ask, tank_id, name, input, kept?}  `kept`: what an earlier answer carried, from storage
+ * Out: {ask, tank_id, answer, kept?}       `kept` only when it changed: store it, a structured clone is enough
+ *   or {ask, tank_id, errors}              in the API's own words
+ */
+import { InvalidInput, install, run } from "../contracts.js";
+import { plan_of } from "./change_plan.js";
+import { settings } from "./kinetics.js";
+import { outlook_of } from "./outlook.js";
+import { headroom_of } from "./stock_headroom.js";
+import { believed } from "./tank_events.js";
+
+/** @typedef {import("./tank_events.js").Kept} Kept */
+
+/** @type {Record<string, (c: any, belief: any, plans: any[], input: any) => any>} */
+const ANSWERS = { outlook: outlook_of, change_plan: plan_of, stock_headroom: headroom_of };
+/** @type {Map<string, Kept>} */
+const tanks = new Map();
+
+/** @param {{ask: number, tank_id: string, name: string, input: unknown, kept?: Kept}} question */
+function answer({ ask, tank_id, name, input, kept }) {
+  const before = tanks.get(tank_id) ?? kept;
+  try {
+    const found = run(name, input, (values) => {
+      const c = settings();
+      const now = believed(c, values, before);
+      tanks.set(tank_id, now.kept);
+      return ANSWERS[name](c, now.belief, now.plans, values);
+    });
+    const after = tanks.get(tank_id);
+    return { ask, tank_id, answer: found, ...(after === before ? {} : { kept: after }) };
+  } catch (no) {
+    if (!(no instanceof InvalidInput)) throw no;
+    return { ask, tank_id, errors: no.errors };
+  }
+}
+
+self.addEventListener("message", ({ data }) => {
+  if (data.shared) install(data.shared);
+  else self.postMessage(answer(data));
+});

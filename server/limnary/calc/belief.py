@@ -1,0 +1,234 @@
+"""The belief about one tank: a weighted cloud of draws, moved by the model and corrected by readings.
+
+A particle filter (Gordon, Salmond, Smith 1993) with systematic resampling (Kitagawa 1996) and a kernel
+that keeps mean and spread (Liu and West 2001). Times in hours since the tank's start.
+"""
+
+import math
+from dataclasses import dataclass, field, replace
+
+import numpy as np
+
+from limnary.calc import kinetics as k
+from limnary.calc.kit_reading import interval, share_below
+from limnary.calc.random_numbers import normals, uniform
+
+_ROW_OF = {"total_ammonia": k.TAN, "nitrite": k.NITRITE, "nitrate": k.NITRATE}
+_JITTERED = (
+    k.CAPACITY_1,
+    k.CAPACITY_2,
+    k.INPUT,
+    k.UPTAKE,
+    k.GROWTH_1,
+    k.GROWTH_2,
+    k.HALF_1,
+    k.HALF_2,
+    k.DECAY,
+)
+_WALKS = (
+    (k.CAPACITY_1, "walk_capacity"),
+    (k.CAPACITY_2, "walk_capacity"),
+    (k.INPUT, "walk_input"),
+    (k.UPTAKE, "walk_uptake"),
+    (k.TAN, "walk_nitrogen"),
+    (k.NITRITE, "walk_nitrogen"),
+)
+
+
+@dataclass
+class Belief:
+    """All that is needed to go on: copy it, store it, resume it.
+
+    cloud (ROWS, N) in the units of kinetics; weight (N,) sums to 1; position: next free random counter;
+    base: nominal nitrogen input [mg N/L/day]; meal_n: food still to be freed [mg N/L].
+    """
+
+    cloud: np.ndarray
+    weight: np.ndarray
+    seed: int
+    position: int
+    at_h: float
+    base: float
+    temperature_c: float
+    ph: float
+    kh_dkh: float | None
+    meal_n: float = 0.0
+    fed_until_h: float = -1.0
+    readings: int = 0
+    doubts: list = field(default_factory=list)
+
+    def copy(self) -> "Belief":
+        """An independent copy."""
+        return replace(self, cloud=self.cloud.copy(), weight=self.weight.copy(), doubts=list(self.doubts))
+
+    def draw(self, rows: int) -> np.ndarray:
+        """Fresh standard normals, shape (rows, N)."""
+        n = self.cloud.shape[1]
+        out = normals(self.seed, self.position, rows * n)
+        self.position += rows * n // 2
+        return out.reshape(rows, n)
+
+
+def nominal_input(c: dict, tank: dict) -> tuple[float, float]:
+    """(mg N/L/day to expect from the feed, spread of its logarithm); feed x protein x 0.092 / volume."""
+    feed = tank.get("feed_g_day")
+    if feed is None and "fish_g" in tank:
+        feed = c["feed_of_fish"] * tank["fish_g"]
+    if feed is None:
+        return c["unknown_input"], c["sd_unknown_input"]
+    protein = tank.get("protein_fraction", c["protein_fraction"])
+    nominal = feed * protein * c["tan_per_protein"] * 1000.0 / tank["volume_l"]
+    return max(nominal, c["least_input"]), c["sd_input"]
+
+
+def prior(c: dict, tank: dict, seed: int, at_h: float) -> Belief:
+    """The belief before any reading: lognormal draws around the published kinetics."""
+    n = int(c["draws"])
+    base, sd_input = nominal_input(c, tank)
+    seeded = tank["seeded"]
+    start = c["mature_share"] * base if seeded == "mature_media" else c[f"capacity_{seeded}"]
+    belief = Belief(
+        cloud=np.empty((k.ROWS, n)),
+        weight=np.full(n, 1.0 / n),
+        seed=seed,
+        position=0,
+        at_h=at_h,
+        base=base,
+        temperature_c=tank["temperature_c"],
+        ph=tank["ph"],
+        kh_dkh=tank.get("kh_dkh"),
+    )
+    centres = (
+        (c["start_tan"], c["sd_start"]),
+        (c["start_nitrite"], c["sd_start"]),
+        (c["start_nitrate"], c["sd_start"]),
+        (start, c[f"sd_capacity_{seeded}"]),
+        (start, c[f"sd_capacity_{seeded}"]),
+        (1.0, sd_input),
+        (c[f"uptake_{tank['planting']}"], c["sd_uptake"]),
+        (c["growth_1"], c["sd_growth"]),
+        (c["growth_2"], c["sd_growth"]),
+        (c["half_1"], c["sd_half"]),
+        (c["half_2"], c["sd_half"]),
+        (c["decay"], c["sd_decay"]),
+        (1.0, 0.0),
+        (1.0, c["sd_appetite"]),
+    )
+    noise = belief.draw(k.ROWS)
+    for row, (centre, sd) in enumerate(centres):
+        belief.cloud[row] = centre * np.exp(sd * noise[row])
+    belief.cloud[k.PH_OFFSET] = c["sd_ph"] * noise[k.PH_OFFSET]
+    return belief
+
+
+def advance(c: dict, belief: Belief, until_h: float, seen=None) -> None:
+    """Move the belief to `until_h` in place; `seen(belief, hours)` is called after every step.
+
+    Steps of at most 3 h; every 12 h of the tank's clock the unknowns wander.
+    """
+    water = k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh)
+    while belief.at_h < until_h - 1e-9:
+        walk_at = (math.floor(belief.at_h / c["walk_h"] + 1e-9) + 1.0) * c["walk_h"]
+        stop = min(walk_at, until_h)
+        steps = math.ceil((stop - belief.at_h) / c["step_h"] - 1e-9)
+        start, hours = belief.at_h, (stop - belief.at_h) / steps
+        days = hours / 24.0
+        kept = math.exp(-c["meal_rate"] * days)
+        for i in range(steps):
+            base = 0.0 if start + i * hours < belief.fed_until_h else belief.base
+            released = belief.meal_n * (1.0 - kept)
+            belief.meal_n *= kept
+            k.step(belief.cloud, days, base, released, water, c)
+            belief.at_h = start + (i + 1) * hours
+            if seen:
+                seen(belief, hours)
+        belief.at_h = stop
+        if stop == walk_at:
+            _wander(c, belief)
+
+
+def _wander(c: dict, belief: Belief) -> None:
+    root = math.sqrt(c["walk_h"] / 24.0)
+    noise = belief.draw(len(_WALKS) + 1)
+    for i, (row, name) in enumerate(_WALKS):
+        belief.cloud[row] *= np.exp((c[name] * root) * noise[i])
+    belief.cloud[k.APPETITE] = np.exp(c["sd_appetite"] * noise[len(_WALKS)])
+
+
+def change_water(belief: Belief, fraction: float, source: dict) -> None:
+    """Exchange `fraction` of the water, exactly, for source water with its own nitrogen."""
+    for row, name in ((k.TAN, "tan_mg_n_l"), (k.NITRITE, "nitrite_mg_n_l"), (k.NITRATE, "nitrate_mg_n_l")):
+        belief.cloud[row] = belief.cloud[row] * (1.0 - fraction) + fraction * source.get(name, 0.0)
+
+
+def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[float] | None) -> None:
+    """Weigh the draws by one reading [mg N/L, steps too]; doubt it out loud when it does not fit.
+
+    A doubted reading still counts: a few draws then suppose that something happened (a death, a spill),
+    the rest that the test went wrong, and the next reading decides between them.
+    """
+    row, kind = _ROW_OF[parameter], "nitrate" if parameter == "nitrate" else "reading"
+    offset = c[f"{kind}_offset"]
+    scale = c[f"{kind}_sd"] * math.sqrt(3.0) / math.pi
+    low, high = interval(value, steps, offset, scale)
+    below_high = share_below(belief.cloud[row], high, offset, scale, 1.0)
+    below_low = share_below(belief.cloud[row], low, offset, scale, 0.0)
+    at_most = float(np.sum(belief.weight * below_high))
+    at_least = float(np.sum(belief.weight * (1.0 - below_low)))
+    belief.readings += 1
+    if min(at_most, at_least) < c["doubt_chance"]:
+        p10, p90 = weighted_quantiles(belief.cloud[row], belief.weight, (0.1, 0.9))
+        doubt = {"at_h": belief.at_h, "parameter": parameter, "value_mg_n_l": value}
+        belief.doubts.append({**doubt, "expected_p10_mg_n_l": p10, "expected_p90_mg_n_l": p90})
+        _suppose_event(c, belief, row, value, offset, scale)
+        below_high = share_below(belief.cloud[row], high, offset, scale, 1.0)
+        below_low = share_below(belief.cloud[row], low, offset, scale, 0.0)
+    fits = (1.0 - c["outlier"]) * (below_high - below_low) + c["outlier"] * c["outlier_spread"]
+    weight = belief.weight * fits
+    belief.weight = weight / np.sum(weight)
+    if 1.0 / np.sum(belief.weight**2) < 0.5 * len(weight):
+        resample(c, belief)
+
+
+def _suppose_event(c: dict, belief: Belief, row: int, value: float, offset: float, scale: float) -> None:
+    resample(c, belief)
+    n, every = len(belief.weight), int(c["event_every"])
+    noise = belief.draw(1)[0]
+    redrawn = (value + offset) * np.exp(scale * math.pi / math.sqrt(3.0) * noise) - offset
+    belief.cloud[row, ::every] = np.maximum(redrawn[::every], 1e-4)
+    weight = np.full(n, (1.0 - c["event_chance"]) / (n - n // every))
+    weight[::every] = c["event_chance"] / (n // every)
+    belief.weight = weight
+
+
+def resample(c: dict, belief: Belief) -> None:
+    """Draw the cloud anew by weight, then jitter the unknowns' logarithms around their mean."""
+    chosen = systematic(belief)
+    n = len(chosen)
+    belief.position += 1
+    belief.cloud = belief.cloud[:, chosen]
+    belief.weight = np.full(n, 1.0 / n)
+    width = c["jitter"]
+    keep = math.sqrt(1.0 - width * width)
+    noise = belief.draw(len(_JITTERED))
+    for i, row in enumerate(_JITTERED):
+        logs = np.log(belief.cloud[row])
+        mean = np.sum(logs) / n
+        sd = math.sqrt(np.sum((logs - mean) ** 2) / n)
+        belief.cloud[row] = np.exp(mean + keep * (logs - mean) + (width * sd) * noise[i])
+
+
+def systematic(belief: Belief) -> np.ndarray:
+    """The draws that stand for the weighted cloud with equal weights, as indices (N,), in order."""
+    n = len(belief.weight)
+    total = np.cumsum(belief.weight)
+    marks = (np.arange(n) + uniform(belief.seed, belief.position)) / n * total[-1]
+    return np.minimum(np.searchsorted(total, marks), n - 1)
+
+
+def weighted_quantiles(values: np.ndarray, weight: np.ndarray, shares: tuple) -> list[float]:
+    """The smallest of `values` whose cumulated weight reaches each share."""
+    order = np.argsort(values, kind="stable")
+    total = np.cumsum(weight[order])
+    marks = np.searchsorted(total, np.array(shares) * total[-1])
+    return [float(values[order[min(int(mark), len(values) - 1)]]) for mark in marks]

@@ -1,0 +1,143 @@
+"""The smallest water change now that keeps every limit, with the keeper's risk, until the next test."""
+
+from limnary.calc import belief as b
+from limnary.calc import kinetics as k
+from limnary.calc.outlook import Watch, band, even, notes_of, recent_doubts, working_limits
+from limnary.calc.tank_events import believed, follow
+
+
+def change_plan(
+    *,
+    tank: dict,
+    now_h: float,
+    readings: list = (),
+    changes: list = (),
+    doses: list = (),
+    feedings: list = (),
+    source: dict | None = None,
+    limits: dict | None = None,
+    risk: float = 0.1,
+    next_test_h: float = 24.0,
+    max_fraction: float = 0.9,
+    seed: int = 1,
+) -> dict:
+    """The fraction and litres to change now; the chance and peaks that then remain; what else to do.
+
+    Parameters and returns: shared_schema/calc/change_plan.json; limits in mg N/L. Without a change
+    that is enough, the answer is the one that leaves least time over a limit, and says so.
+    Raises Refusal reading_after_now. Source: the belief of `outlook`.
+
+    >>> tank = dict(volume_l=90, temperature_c=24, ph=7.4, planting="none", seeded="none", feed_g_day=0.2)
+    >>> plan = change_plan(tank=tank, now_h=0)
+    >>> plan["fraction"], plan["enough"], plan["advice"]
+    (0.0, True, ['no_change'])
+    """
+    c = k.settings()
+    belief, plans, _ = believed(c, tank, now_h, readings, changes, doses, feedings, seed)
+    return plan_of(c, belief, plans, tank, source, limits, risk, next_test_h, max_fraction)
+
+
+def plan_of(c, belief, plans, tank, source, limits, risk, next_test_h, max_fraction) -> dict:
+    """The answer of `change_plan` from a belief that has reached now."""
+    trial = Trial(c, even(belief), plans, tank, source or {}, working_limits(limits), next_test_h)
+    fraction, watch = trial.smallest(risk, max_fraction)
+    chance = watch.chance_of_any()
+    enough = chance <= risk
+    halves = None if enough else trial.two_changes(risk, max_fraction)
+    return {
+        "fraction": fraction,
+        "litres": fraction * tank["volume_l"],
+        "pass_chance": chance,
+        "pass_chance_without": trial.run(0.0).chance_of_any(),
+        "enough": enough,
+        "two_changes": halves,
+        "advice": _advice(trial, watch, fraction, enough, halves, risk),
+        "peak": {f"{name}_mg_n_l": band(values) for name, values in watch.peaks.items()},
+        "doubts": recent_doubts(c, belief),
+        "notes": notes_of(c, belief),
+    }
+
+
+class Trial:
+    """Tries changes on one and the same belief, with one and the same luck."""
+
+    def __init__(self, c, belief, plans, tank, source, limits, next_test_h):
+        self.c, self.belief, self.plans, self.tank = c, belief, plans, tank
+        self.source, self.limits, self.hours = source, limits, next_test_h
+
+    def run(self, fraction: float, again: float = 0.0, feed: float = 1.0, hours: float | None = None) -> Watch:
+        """What is seen until the next test after changing `fraction` now and `again` half-way."""
+        ahead = self.belief.copy()
+        now_h, hours = ahead.at_h, self.hours if hours is None else hours
+        b.change_water(ahead, fraction, self.source)
+        ahead.base *= feed
+        plans = [p if p["kind"] != "feeding" else {**p, "feed_g": p["feed_g"] * feed} for p in self.plans]
+        watch = Watch(ahead, self.limits)
+        if again:
+            half = {"kind": "change", "at_h": now_h + hours / 2, "fraction": again, "source": self.source}
+            plans = sorted([*plans, half], key=lambda plan: plan["at_h"])
+        follow(self.c, ahead, self.tank, plans, now_h + hours, watch.see)
+        return watch
+
+    def smallest(self, risk: float, max_fraction: float) -> tuple[float, Watch]:
+        """The smallest fraction, in hundredths, that keeps the risk; else the one that leaves least time over."""
+        tried = []
+        for tenth in range(11):
+            fraction = min(tenth / 10, max_fraction)
+            watch = self.run(fraction)
+            if watch.chance_of_any() <= risk:
+                return self._refine(fraction, watch, risk)
+            tried.append((fraction, watch, watch.mean_over_h()))
+            if fraction == max_fraction:
+                break
+        most = min(over for *_, over in tried) + self.c["plan_slack"] * self.hours
+        return next((fraction, watch) for fraction, watch, over in tried if over <= most)
+
+    def _refine(self, fraction: float, watch: Watch, risk: float) -> tuple[float, Watch]:
+        low, high = max(0, round(fraction * 100) - 10), round(fraction * 100)
+        if fraction == 0.0:
+            return fraction, watch
+        while high - low > 1:
+            middle = (low + high) // 2
+            tried = self.run(middle / 100)
+            if tried.chance_of_any() <= risk:
+                high, fraction, watch = middle, middle / 100, tried
+            else:
+                low = middle
+        return fraction, watch
+
+    def two_changes(self, risk: float, max_fraction: float) -> dict | None:
+        """Two equal changes, now and half-way to the next test, that keep the risk; None if none do."""
+        for tenth in range(1, 11):
+            fraction = min(tenth / 10, max_fraction)
+            watch = self.run(fraction, again=fraction)
+            if watch.chance_of_any() <= risk:
+                return {"fraction_each": fraction, "after_h": self.hours / 2, "pass_chance": watch.chance_of_any()}
+            if fraction == max_fraction:
+                break
+        return None
+
+
+def _advice(trial: Trial, watch: Watch, fraction: float, enough: bool, halves: dict | None, risk: float) -> list[str]:
+    """Codes of what to do besides, each tried on the belief before it is given."""
+    names = ("nitrite_mg_n_l", "nitrate_mg_n_l")
+    dirty = any(trial.source.get(name, 0.0) > trial.limits[name] for name in names)
+    advice = ["source_over_limit"] if dirty else []
+    if fraction > 0.5:
+        advice.append("large_change")
+    if enough:
+        return advice if fraction else [*advice, "no_change"]
+    if halves:
+        advice.append("two_changes")
+    chances = watch.chances()
+    if chances["nh3"] <= risk and chances["nitrite"] <= risk and chances["nitrate"] > risk:
+        return [*advice, "nitrate_slowly"]
+    if trial.run(fraction, feed=0.0).chance_of_any() <= risk:
+        advice.append("feed_nothing")
+    else:
+        advice.append("feed_less")
+    if trial.run(fraction, hours=trial.hours / 2).chance_of_any() <= risk:
+        advice.append("test_at_half_time")
+    else:
+        advice.append("test_sooner")
+    return advice

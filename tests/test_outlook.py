@@ -1,0 +1,223 @@
+"""The outlook's manners: the prior called that, wide bands said, doubt out loud, nothing dropped, resumable."""
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from limnary.calc import kinetics as k
+from limnary.calc.belief import observe, prior, resample
+from limnary.calc.kit_reading import interval
+from limnary.calc.tank_events import believed
+from limnary.contracts import InvalidInput, contracts, run
+
+TANK = {"volume_l": 100, "temperature_c": 24, "ph": 7.4, "feed_g_day": 0.4, "planting": "light", "seeded": "none"}
+STEPS = [0, 0.25, 0.5, 1, 2, 4, 8]
+
+
+def reading(day, parameter, value):
+    return {"at_h": 24.0 * day, "parameter": parameter, "value": value, "basis": "ion", "steps": STEPS}
+
+
+def quiet(days):
+    return [reading(day, parameter, 0) for day in days for parameter in ("total_ammonia", "nitrite")]
+
+
+def notes(answer, name="outlook"):
+    return {code for code, words in contracts()[name]["notes"].items() if words in answer["notes"]}
+
+
+def width(answer, parameter="nitrite_mg_n_l", at=-1):
+    band = answer["series"][at][parameter]
+    return band["p90"] - band["p10"]
+
+
+def test_without_readings_it_is_called_what_is_usual():
+    assert "prior_only" in notes(run("outlook", {"tank": TANK, "now_h": 240}))
+
+
+def test_few_readings_are_said_and_more_narrow_the_bands():
+    none = run("outlook", {"tank": TANK, "now_h": 241})
+    few = run("outlook", {"tank": TANK, "now_h": 241, "readings": quiet([10])})
+    many = run("outlook", {"tank": TANK, "now_h": 241, "readings": quiet(range(1, 11))})
+    assert "few_readings" in notes(few)
+    assert not notes(many) & {"few_readings", "prior_only"}
+    assert width(many) < width(few) < width(none)
+
+
+def test_a_contradicting_reading_is_doubted_and_not_dropped():
+    readings = [*quiet(range(1, 10)), reading(10, "nitrite", 4)]
+    tank = {**TANK, "seeded": "mature_media"}
+    before = run("outlook", {"tank": tank, "now_h": 240, "readings": readings[:-1]})
+    after = run("outlook", {"tank": tank, "now_h": 240, "readings": readings})
+    assert "doubted" not in notes(before) and "doubted" in notes(after)
+    (doubt,) = after["doubts"]
+    assert (doubt["parameter"], doubt["at_h"]) == ("nitrite", 240)
+    assert doubt["expected_p90_mg_n_l"] < 0.1 < doubt["value_mg_n_l"]
+    assert after["now"]["nitrite_mg_n_l"]["p90"] > 0.5 > after["now"]["nitrite_mg_n_l"]["p10"], "both held possible"
+
+
+def test_the_next_reading_decides_between_accident_and_wrong_test():
+    tank = {**TANK, "seeded": "mature_media"}
+    start = [*quiet(range(1, 10)), reading(10, "nitrite", 4)]
+    again, calm = ([*start, reading(10.1, "nitrite", value)] for value in (4, 0))
+    confirmed = run("outlook", {"tank": tank, "now_h": 243, "readings": again})["now"]["nitrite_mg_n_l"]
+    cleared = run("outlook", {"tank": tank, "now_h": 243, "readings": calm})["now"]["nitrite_mg_n_l"]
+    assert confirmed["p10"] > 0.7
+    assert cleared["p90"] < 0.2
+
+
+def test_a_doubt_is_said_for_three_days_only():
+    readings = [*quiet(range(1, 10)), reading(10, "nitrite", 4), *quiet(range(11, 15))]
+    tank = {**TANK, "seeded": "mature_media"}
+    assert run("outlook", {"tank": tank, "now_h": 14 * 24, "readings": readings})["doubts"] == []
+
+
+def test_a_planned_change_is_followed():
+    readings = [reading(10, "total_ammonia", 1), reading(10, "nitrite", 4)]
+    calm = run("outlook", {"tank": TANK, "now_h": 240, "horizon_h": 24, "readings": readings})
+    plan = [{"at_h": 246, "fraction": 0.5}]
+    changed = run("outlook", {"tank": TANK, "now_h": 240, "horizon_h": 24, "readings": readings, "changes": plan})
+    at_249 = [row["at_h"] for row in calm["series"]].index(249)
+    before, after = (x["series"][at_249]["nitrite_mg_n_l"]["p50"] for x in (calm, changed))
+    assert after == pytest.approx(before / 2, rel=0.15)
+
+
+def test_records_older_than_nine_months_do_not_count_and_newer_do():
+    old, new = 9000.0, 20000.0
+    base = run("outlook", {"tank": TANK, "now_h": new})
+    with_old = run("outlook", {"tank": TANK, "now_h": new, "readings": [{**reading(0, "nitrite", 4), "at_h": old}]})
+    with_new = run("outlook", {"tank": TANK, "now_h": new, "readings": [{**reading(0, "nitrite", 4), "at_h": new}]})
+    assert with_old["now"] == base["now"] != with_new["now"]
+
+
+def test_plan_is_the_smallest_and_less_water_breaks_the_risk():
+    readings = [reading(9, "total_ammonia", 0.5), reading(9, "nitrite", 0.5), reading(10, "nitrite", 1)]
+    asked = {"tank": TANK, "now_h": 240, "readings": readings, "limits": {"nitrite_mg_n_l": 0.2}}
+    plan = run("change_plan", asked)
+    assert plan["enough"] and 0 < plan["fraction"] < 0.9
+    assert plan["pass_chance"] <= 0.1 < plan["pass_chance_without"]
+    less = run("change_plan", {**asked, "max_fraction": max(0.1, plan["fraction"] - 0.03)})
+    assert not less["enough"] and less["pass_chance"] > 0.1
+
+
+def test_a_smaller_risk_and_a_later_test_take_more_water():
+    readings = [reading(9, "total_ammonia", 0.5), reading(9, "nitrite", 0.5), reading(10, "nitrite", 1)]
+    asked = {"tank": TANK, "now_h": 240, "readings": readings, "limits": {"nitrite_mg_n_l": 0.3}}
+    usual, careful = (run("change_plan", {**asked, "risk": risk})["fraction"] for risk in (0.2, 0.05))
+    later = run("change_plan", {**asked, "risk": 0.2, "next_test_h": 48})["fraction"]
+    assert careful > usual < later
+
+
+def test_chloramine_in_the_new_water_counts():
+    """Water that brings 1 mg N/L makes a change against ammonia useless, and the plan does not ask for it."""
+    tank = {**TANK, "ph": 8.2, "feed_g_day": 0.1}
+    asked = {"tank": tank, "now_h": 72, "readings": [reading(3, "total_ammonia", 0.5)]}
+    clean = run("change_plan", asked)
+    dirty = run("change_plan", {**asked, "source": {"tan_mg_n_l": 1.0}})
+    assert clean["enough"] and clean["fraction"] > 0
+    assert not dirty["enough"] and dirty["pass_chance"] > 0.1
+
+
+def test_when_no_change_is_enough_it_says_what_then():
+    readings = [
+        reading(day, p, v)
+        for day, a, n in ((8, 2, 2), (9, 1, 4), (10, 1, 4))
+        for p, v in (("total_ammonia", a), ("nitrite", n))
+    ]
+    plan = run("change_plan", {"tank": {**TANK, "feed_g_day": 2.0}, "now_h": 240, "readings": readings})
+    assert not plan["enough"] and plan["fraction"] > 0.5
+    assert {"feed_less", "feed_nothing"} & set(plan["advice"])
+    assert {"test_sooner", "test_at_half_time"} & set(plan["advice"])
+
+
+def test_two_changes_are_offered_where_one_is_not_enough():
+    readings = [
+        reading(day, p, v)
+        for day, a, n in ((8, 1, 1), (9, 0.5, 2), (10, 0.5, 2))
+        for p, v in (("total_ammonia", a), ("nitrite", n))
+    ]
+    plan = run(
+        "change_plan",
+        {"tank": TANK, "now_h": 240, "readings": readings, "max_fraction": 0.7, "limits": {"nitrite_mg_n_l": 0.4}},
+    )
+    assert not plan["enough"]
+    assert "two_changes" in plan["advice"]
+    assert plan["two_changes"]["pass_chance"] <= 0.1
+
+
+def test_source_over_the_limit_is_said():
+    asked = {"tank": TANK, "now_h": 24, "source": {"nitrate_mg_n_l": 12}}
+    asked["readings"] = [{"at_h": 24, "parameter": "nitrate", "value": 14, "basis": "n"}]
+    plan = run("change_plan", asked)
+    assert plan["advice"] == ["source_over_limit", "nitrate_slowly"]
+
+
+def test_more_food_growing_bacteria_and_warmth_show_in_headroom():
+    later = run("stock_headroom", {"tank": TANK, "now_h": 480})
+    now = run("stock_headroom", {"tank": TANK, "now_h": 0})
+    assert later["feed_g_day_now"]["p50"] > now["feed_g_day_now"]["p50"]
+    assert later["fish_g_now"]["p50"] == pytest.approx(later["feed_g_day_now"]["p50"] / 0.012)
+
+
+@pytest.mark.parametrize(
+    "wrong", [{"at_h": 49}, {"parameter": "ph", "value": 1}, {"parameter": "temperature", "value": 60}]
+)
+def test_impossible_readings_are_refused_by_name(wrong):
+    readings = [reading(1, "nitrite", 0), {**reading(2, "nitrite", 0), **wrong}]
+    with pytest.raises(InvalidInput) as no:
+        run("outlook", {"tank": TANK, "now_h": 48, "readings": readings})
+    assert no.value.errors[0]["field"].startswith("readings.1.")
+
+
+def test_going_on_from_the_last_record_changes_no_digit():
+    c = k.settings()
+    readings = [reading(day, p, v) for day in range(1, 20) for p, v in (("total_ammonia", 0.5), ("nitrite", day / 10))]
+    changes = [{"at_h": 24.0 * day, "fraction": 0.3} for day in (5, 9, 12)]
+    kept = None
+    for day in range(6, 21):
+        past = [r for r in readings if r["at_h"] <= 24.0 * day]
+        resumed, _, kept = believed(c, TANK, 24.0 * day + 1, past, changes, kept=kept)
+        anew, _, _ = believed(c, TANK, 24.0 * day + 1, past, changes)
+        assert np.array_equal(resumed.cloud, anew.cloud) and np.array_equal(resumed.weight, anew.weight)
+        assert resumed.position == anew.position
+
+
+def test_a_corrected_record_is_followed_anew():
+    c = k.settings()
+    readings = quiet(range(1, 8))
+    *_, kept = believed(c, TANK, 200, readings)
+    corrected = [*readings[:-1], {**readings[-1], "value": 2}]
+    resumed, *_ = believed(c, TANK, 200, corrected, kept=kept)
+    anew, *_ = believed(c, TANK, 200, corrected)
+    assert np.array_equal(resumed.cloud, anew.cloud)
+    shorter, *_ = believed(c, TANK, 200, readings[:-2], kept=kept)
+    assert np.array_equal(shorter.cloud, believed(c, TANK, 200, readings[:-2])[0].cloud)
+
+
+def test_resampling_keeps_mean_and_spread_of_the_unknowns():
+    c = k.settings()
+    belief = prior(c, TANK, 1, 0.0)
+    before = np.log(belief.cloud[k.CAPACITY_1])
+    resample(c, belief)
+    after = np.log(belief.cloud[k.CAPACITY_1])
+    assert np.mean(after) == pytest.approx(np.mean(before), abs=0.1)
+    assert np.std(after) == pytest.approx(np.std(before), rel=0.05)
+
+
+@settings(max_examples=60, deadline=None, derandomize=True, database=None)
+@given(st.sampled_from(["total_ammonia", "nitrite", "nitrate"]), st.floats(0, 1000), st.booleans())
+def test_any_reading_leaves_a_proper_belief(parameter, value, stepped):
+    c = {**k.settings(), "draws": 128}
+    belief = prior(c, TANK, 3, 0.0)
+    observe(c, belief, parameter, value, STEPS if stepped else None)
+    assert np.all(np.isfinite(belief.cloud)) and np.all(belief.cloud[:3] > 0)
+    assert np.sum(belief.weight) == pytest.approx(1)
+
+
+@given(st.lists(st.integers(0, 400).map(lambda quarter: quarter / 4), min_size=2, max_size=9, unique=True), st.data())
+def test_a_kit_leaves_no_gap_between_its_steps(steps, data):
+    """Every true value lies in exactly one step's interval."""
+    truth = data.draw(st.floats(0, 200))
+    bounds = [interval(step, steps, 0.1, 0.1) for step in steps]
+    inside = [(low is None or truth >= low) and (high is None or truth < high) for low, high in bounds]
+    assert sum(inside) == 1

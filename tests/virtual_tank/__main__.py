@@ -1,0 +1,10 @@
+"""`python -m tests.virtual_tank`: the full run; some ten minutes on an idle core."""
+
+import sys
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parents[2] / "server"))
+
+from tests.virtual_tank.report import write
+
+write()

@@ -1,0 +1,82 @@
+"""How keepers look after the virtual tanks: rules of thumb, and the belief's own plan."""
+
+import numpy as np
+from limnary.calc import belief as b
+from limnary.calc import kinetics as k
+from limnary.calc.change_plan import plan_of
+from limnary.calc.tank_events import follow
+
+from tests.virtual_tank.simulator import KIT_STEPS
+
+TEST_HOUR = 18  # daily test, an hour after the evening meal: the least favourable time
+
+
+def usual_rule(day: int, seen: dict) -> np.ndarray:
+    """Half when ammonia reads 0.5 mg/L or nitrite 0.25 mg/L or more, a quarter weekly."""
+    alarm = (seen["total_ammonia"] >= 0.5) | (seen["nitrite"] >= 0.25)
+    return np.where(alarm, 0.5, 0.25 if day % 7 == 6 else 0.0)
+
+
+def half_daily(day: int, seen: dict) -> np.ndarray:
+    """Half every day for two weeks, then a quarter weekly."""
+    fraction = 0.5 if day < 14 else (0.25 if day % 7 == 6 else 0.0)
+    return np.full(len(seen["nitrite"]), fraction)
+
+
+def patient_rule(day: int, seen: dict) -> np.ndarray:
+    """Half only when ammonia reads 4 mg/L or nitrite 2 mg/L or more, a quarter weekly."""
+    alarm = (seen["total_ammonia"] >= 4) | (seen["nitrite"] >= 2)
+    return np.where(alarm, 0.5, 0.25 if day % 7 == 6 else 0.0)
+
+
+def kit(tanks) -> dict:
+    """One test of all three nitrogen species in every tank, mg/L of the ion."""
+    return {parameter: tanks.kit(parameter) for parameter in KIT_STEPS}
+
+
+class Believers:
+    """One belief a tank, told only what a keeper could tell."""
+
+    def __init__(self, tanks, **settings):
+        self.c = {**k.settings(), **settings}
+        self.tanks = [tanks.keeper_says(i) for i in range(tanks.count)]
+        self.beliefs = [b.prior(self.c, tank, 1, 0.0) for tank in self.tanks]
+        self.sources = [{"nitrate_mg_n_l": float(x)} for x in tanks.source_nitrate]
+        self.changes = [[] for _ in self.tanks]
+
+    def wait(self, hour: float) -> None:
+        """Let time pass without news."""
+        for i, belief in enumerate(self.beliefs):
+            follow(self.c, belief, self.tanks[i], [], hour)
+
+    def test(self, hour: float, seen: dict, with_nitrate: bool) -> None:
+        """Hear the readings."""
+        for i, belief in enumerate(self.beliefs):
+            events = [
+                {
+                    "kind": "reading",
+                    "at_h": hour,
+                    "parameter": parameter,
+                    "value": float(values[i]),
+                    "basis": "ion",
+                    "steps": list(KIT_STEPS[parameter]),
+                }
+                for parameter, values in seen.items()
+                if with_nitrate or parameter != "nitrate"
+            ]
+            follow(self.c, belief, self.tanks[i], events, hour)
+
+    def changed(self, hour: float, fraction: np.ndarray) -> None:
+        """Hear of the water changes."""
+        for i, belief in enumerate(self.beliefs):
+            if fraction[i]:
+                event = {"kind": "change", "at_h": hour, "fraction": float(fraction[i]), "source": self.sources[i]}
+                follow(self.c, belief, self.tanks[i], [event], hour)
+                self.changes[i].append(event)
+
+    def plan(self, limits: dict, risk: float) -> list[dict]:
+        """What `change_plan` would answer in each tank now."""
+        return [
+            plan_of(self.c, belief, [], tank, source, limits, risk, 24.0, 0.9)
+            for belief, tank, source in zip(self.beliefs, self.tanks, self.sources, strict=True)
+        ]

@@ -1,0 +1,80 @@
+"""The full judgement on seeds that no setting was tuned on, as the table of README.md."""
+
+from pathlib import Path
+
+from tests.virtual_tank.scores import closed_loop, next_day_forecast, ready_date
+
+COUNT, SEEDS = 50, (7001, 7002)
+# The product's working limits: free ammonia 0.025 mg/L as NH3, nitrite 0.1 mg N/L.
+LIMITS = {"nh3_mg_n_l": 0.025 / 1.21589, "nitrite_mg_n_l": 0.1, "nitrate_mg_n_l": 10.0}
+README = Path(__file__).with_name("README.md")
+MARK = "<!-- written by python -m tests.virtual_tank -->\n"
+
+
+def mean(found: list[dict]) -> dict:
+    """Each figure's mean over the seeds."""
+    return {name: sum(one[name] for one in found) / len(found) for name in found[0]}
+
+
+def forecast_lines() -> list[str]:
+    """Next-day forecast, a row a parameter."""
+    lines = [
+        "| next-day forecast | belief, mean error | same as last, diluted | less error | 80 % band holds |",
+        "|---|---|---|---|---|",
+    ]
+    runs = [next_day_forecast(COUNT, seed) for seed in SEEDS]
+    for name in runs[0]:
+        f = mean([run[name] for run in runs])
+        lines.append(
+            f"| {name.replace('_', ' ')} | {f['mae']:.3f} mg N/L | {f['mae_same']:.3f} mg N/L "
+            f"| {f['gain']:.0%} | {f['held']:.0%} |"
+        )
+    return lines
+
+
+def care_lines() -> list[str]:
+    """Closed loop, a row a rule and stocking."""
+    lines = [
+        "| 35 days of care | rule | hours over a limit | water, tank volumes | against the usual rule |",
+        "|---|---|---|---|---|",
+    ]
+    alone = {"second_change": False, "less_feed": False}
+    rules = [
+        ("usual", "half at 0.5 / 0.25 mg/L, a quarter weekly", {}),
+        ("half daily", "half daily for two weeks", {}),
+        ("plan", "change_plan, risk 0.1", {}),
+        ("plan", "change_plan, risk 0.15", {"risk": 0.15}),
+        ("plan", "change_plan, risk 0.1, its one change and no other advice", alone),
+    ]
+    for stocking in ("light", "heavy"):
+        usual = None
+        for rule, words, options in rules:
+            f = mean([closed_loop(COUNT, seed, stocking, rule, LIMITS, **options) for seed in SEEDS])
+            usual = usual or f
+            lines.append(
+                f"| {stocking} | {words} | {f['over']:.2%} | {f['water']:.1f} "
+                f"| {f['over'] / usual['over']:.2f} of the hours, {f['water'] / usual['water']:.2f} of the water |"
+            )
+    return lines
+
+
+def ready_lines() -> list[str]:
+    """Ready date."""
+    f = mean([ready_date(COUNT, seed) for seed in SEEDS])
+    return [
+        "| ready date, from day 10 on | |",
+        "|---|---|",
+        f"| 80 % range holds the true day | {f['held']:.0%} |",
+        f"| ready tanks that are known to be | {f['known']:.0%} |",
+        f"| median width of the range | {f['width_days']:.0f} days |",
+    ]
+
+
+def write() -> None:
+    """Run all of it and put the tables into README.md, under the mark."""
+    head = README.read_text("utf-8").split(MARK)[0]
+    tables = []
+    for lines in (forecast_lines, care_lines, ready_lines):
+        tables.append("\n".join(lines()))
+        print(tables[-1], flush=True)
+    README.write_text(head + MARK + "\n" + "\n\n".join(tables) + "\n", "utf-8")

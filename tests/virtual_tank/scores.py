@@ -1,0 +1,160 @@
+"""The figures by which the belief is judged on virtual tanks: forecast, water changes, ready date."""
+
+import numpy as np
+from limnary.calc import kinetics as k
+from limnary.calc.belief import weighted_quantiles
+from limnary.calc.outlook import even, settled_band
+
+from tests.virtual_tank.keepers import TEST_HOUR, Believers, half_daily, kit, patient_rule, usual_rule
+from tests.virtual_tank.simulator import ION_PER_N, VirtualTanks
+
+NEVER = {"p10": None, "p50": None, "p90": None}
+BEYOND_H = 120 * 24.0
+ROWS = {"total_ammonia": k.TAN, "nitrite": k.NITRITE}
+
+
+def next_day_forecast(count: int, seed: int, days: int = 35, **settings) -> dict:
+    """Belief against "same as the last reading, diluted", a day ahead, measured on the true water.
+
+    Every other tank is changed by the usual rule, the rest by the patient one, so that quiet and bad
+    tanks both count. Per parameter: mae, mae_same, gain, held (share of truths inside the 80 % band).
+    """
+    tanks = VirtualTanks(count, seed, "mixed")
+    believers = Believers(tanks, **settings)
+    found = {name: {"error": [], "same": [], "held": []} for name in ROWS}
+    last = None
+    tanks.run(TEST_HOUR)
+    for day in range(days):
+        believers.wait(tanks.hour)
+        for name, row in ROWS.items() if last is not None else ():
+            bands = np.array([weighted_quantiles(x.cloud[row], x.weight, (0.1, 0.5, 0.9)) for x in believers.beliefs])
+            truth = tanks.tan if name == "total_ammonia" else tanks.nitrite
+            found[name]["error"].append(np.abs(bands[:, 1] - truth))
+            found[name]["same"].append(np.abs(last[name] - truth))
+            found[name]["held"].append((bands[:, 0] <= truth) & (truth <= bands[:, 2]))
+        seen = kit(tanks)
+        believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
+        fraction = np.where(np.arange(count) % 2 == 0, usual_rule(day, seen), patient_rule(day, seen))
+        tanks.change(fraction)
+        believers.changed(tanks.hour, fraction)
+        last = {name: seen[name] / ION_PER_N[name] * (1 - fraction) for name in ROWS}
+        tanks.run(24)
+    return {
+        name: {
+            "mae": float(np.mean(lists["error"])),
+            "mae_same": float(np.mean(lists["same"])),
+            "gain": 1 - float(np.mean(lists["error"]) / np.mean(lists["same"])),
+            "held": float(np.mean(lists["held"])),
+        }
+        for name, lists in found.items()
+    }
+
+
+def closed_loop(
+    count: int,
+    seed: int,
+    stocking: str,
+    rule: str,
+    limits: dict,
+    risk: float = 0.1,
+    days: int = 35,
+    second_change: bool = True,
+    less_feed: bool = True,
+    **settings,
+) -> dict:
+    """Look after `count` tanks for `days` by a rule; over: share of hours past a limit; water: tank volumes.
+
+    `rule`: "usual", "half daily" or "plan". With `second_change` the plan's keeper follows its advice of
+    two changes a day when one is not enough; with `less_feed`, of half the feed when even two are not.
+    """
+    tanks = VirtualTanks(count, seed, stocking)
+    believers = Believers(tanks, **settings) if rule == "plan" else None
+    over, water = np.zeros(count), np.zeros(count)
+
+    def run(hours):
+        truth = tanks.run(hours)
+        nonlocal over
+        over = over + np.sum((truth["nh3"] > limits["nh3_mg_n_l"]) | (truth["nitrite"] > limits["nitrite_mg_n_l"]), 0)
+
+    def change(fraction):
+        nonlocal water
+        tanks.change(fraction)
+        water = water + fraction
+        if believers:
+            believers.changed(tanks.hour, fraction)
+
+    run(TEST_HOUR)
+    for day in range(days):
+        seen = kit(tanks)
+        later = np.zeros(count)
+        if believers:
+            believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
+            plans = believers.plan(limits, risk)
+            fraction = np.array([p["fraction"] for p in plans])
+            if second_change:
+                later = np.array(
+                    [
+                        (p["two_changes"] or {}).get("fraction_each", 0.0 if p["enough"] else p["fraction"])
+                        for p in plans
+                    ]
+                )
+                later = np.where([p["enough"] for p in plans], 0.0, later)
+                fraction = np.where(later > 0, later, fraction)
+            if less_feed:
+                tanks.feed_share = np.array([0.5 if not p["enough"] and not p["two_changes"] else 1.0 for p in plans])
+        else:
+            fraction = {"usual": usual_rule, "half daily": half_daily}[rule](day, seen)
+        change(fraction)
+        left = 24 if day < days - 1 else 24 - TEST_HOUR
+        if np.any(later > 0) and left == 24:
+            run(12)
+            change(later)
+            run(12)
+        else:
+            run(left)
+    return {"over": float(np.mean(over)) / (24 * days), "water": float(np.mean(water))}
+
+
+def ready_date(count: int, seed: int, days: int = 45, first_day: int = 10, every: int = 5, **settings) -> dict:
+    """How often the 80 % range of the ready date holds the true hour, from `first_day` on.
+
+    held: of the tanks that are not ready yet; known: of those that are, how many the belief calls ready
+    (its median not later than now); width_days: the range's median width.
+    """
+    tanks = VirtualTanks(count, seed, "mixed")
+    believers = Believers(tanks, **settings)
+    ready_h = np.full(count, np.inf)
+    asked = []
+    tanks.run(TEST_HOUR)
+    for day in range(days + 25):
+        ready_h[np.isinf(ready_h) & tanks.ready()] = tanks.hour
+        seen = kit(tanks)
+        if day < days:
+            believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
+            if day >= first_day and day % every == 0:
+                bands = [
+                    settled_band(believers.c, even(x), changes)
+                    for x, changes in zip(believers.beliefs, believers.changes, strict=True)
+                ]
+                asked.append((tanks.hour, bands))
+        fraction = np.where(np.arange(count) % 2 == 0, usual_rule(day, seen), patient_rule(day, seen))
+        tanks.change(fraction)
+        if day < days:
+            believers.changed(tanks.hour, fraction)
+        tanks.run(24)
+    held, known, width = [], [], []
+    for hour, bands in asked:
+        for i, found in enumerate(bands):
+            first, middle, last = (np.inf if point is None else point for point in (found or NEVER).values())
+            if ready_h[i] <= hour:
+                known.append(middle <= hour)
+            else:
+                # a day is what a keeper reads: the range is widened to whole days
+                held.append(first - 12 <= ready_h[i] <= last + 12)
+                width.append((min(last, BEYOND_H) - min(first, BEYOND_H)) / 24)
+    return {
+        "held": float(np.mean(held)),
+        "asked": len(held),
+        "known": float(np.mean(known)),
+        "width_days": float(np.median(width)),
+    }
