@@ -1,8 +1,8 @@
 """How many calculations a second each language answers, as a ratio: `python tests/bench/calc_lines.py [ROUNDS]`.
 
-The same lines (every example and vector of every quick contract, repeated) go through `limnary calc --lines` and through
-Node's tests/js/calc_lines.js, both already started and warm. Rounds alternate, so that a busy machine slows both;
-the ratio is the median of the rounds' own ratios. Nothing is asserted: a figure for people, not a gate.
+The same lines (every example and vector of every quick contract, repeated) go through `limnary calc --lines` and
+through Node's tests/js/calc_lines.js, both already started and warm. Rounds alternate, so that a busy machine slows
+both; the ratio is the median of the rounds' own ratios. Nothing is asserted: a figure for people, not a gate.
 """
 
 import json
