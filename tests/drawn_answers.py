@@ -44,4 +44,37 @@ def water_blend(spec: dict, value_of) -> st.SearchStrategy[dict]:
     return st.lists(st.sampled_from(sorted(of_target)), min_size=1, max_size=3, unique=True).flatmap(wanting)
 
 
-ANSWERABLE = {"salt_dose": salt_dose, "water_blend": water_blend}
+def of_animals(spec: dict, value_of) -> st.SearchStrategy[dict]:
+    """Animals that are each in the table or have a length, with whole mass laws and whole ranges."""
+    needed = {field["name"]: value_of(field) for field in spec["inputs"] if field.get("required")}
+    free = {field["name"]: value_of(field) for field in spec["inputs"] if not field.get("required")}
+    return st.fixed_dictionaries(needed, optional=free).map(
+        lambda drawn: {**drawn, "animals": [_whole(animal) for animal in drawn.get("animals", [])]}
+    )
+
+
+def _whole(animal: dict) -> dict:
+    """The animal with what refuses it mended: a missing length, half a pair, a range turned round."""
+    out = dict(animal)
+    if out.get("species") not in read_folder("tables")["species"]["rows"]:
+        out.setdefault("length_cm", 5.0)
+    pairs = [(f"{name}_low{unit}", f"{name}_high{unit}") for name, unit in (("temperature", "_c"), ("gh", "_dgh"))]
+    for low, high in [*pairs, ("ph_low", "ph_high")]:
+        if low in out and high in out:
+            out[low], out[high] = sorted((out[low], out[high]))
+        else:
+            out.pop(low, None)
+            out.pop(high, None)
+    if ("mass_a" in out) != ("mass_b" in out):
+        out.pop("mass_a", None)
+        out.pop("mass_b", None)
+    return out
+
+
+ANSWERABLE = {
+    "compatibility": of_animals,
+    "oxygen_night": of_animals,
+    "salt_dose": salt_dose,
+    "stocking_limit": of_animals,
+    "water_blend": water_blend,
+}
