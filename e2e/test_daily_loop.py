@@ -1,10 +1,10 @@
 """The daily loop whole: set up a tank, lose the server, test, be told, change; a second phone finds it, once."""
 
 import json
-import math
 import re
 
 import pytest
+from foretold import bucket, forecast_is_there, plan_input
 from limnary.contracts import run
 from playwright.sync_api import expect
 
@@ -34,8 +34,9 @@ def test_a_day_without_signal_and_a_second_phone(server, new_phone):
     thumb.sees("4 readings saved on this phone")
 
     thumb.page.reload()
+    forecast_is_there(thumb)
     litres, dose = said_change(thumb)
-    assert (litres, dose) == calculated(litres_in)
+    assert (litres, dose) == calculated(thumb, litres_in)
     thumb.sees("= 0.39 mg/L as N")
 
     thumb.tap("link", "Change")
@@ -181,18 +182,10 @@ def said_change(thumb):
     return float(hit[1]), float(hit[2])
 
 
-def calculated(tank_l):
-    """The same from the server's calculations: one reading may rise by as much again; half is the most at once."""
-    limits = run("ammonia_limits", {"ph": 7.8, "temperature_c": 25})
-    worst = 0.0
-    for species, value, limit in (
-        ("nh4", 0.5, min(limits["eifac_tan_mg_n_l"], limits["chronic_tan_mg_n_l"])),
-        ("no2", 0.25, 0.1),
-    ):
-        now = run("nitrogen_units", {"value": value, "species": species, "basis": "ion"})["as_n_mg_l"]
-        needed = run("dilution", {"before_mg_l": now, "target_mg_l": limit - now})["fraction_needed"]
-        worst = max(worst, needed)
-    litres = math.ceil(min(worst, 0.5) * tank_l)
+def calculated(thumb, tank_l):
+    """The same from the server's calculations, asked what the phone asked."""
+    plan = run("change_plan", plan_input(thumb, "Reed pool"))
+    litres = bucket((plan["two_changes"] or {"fraction_each": plan["fraction"]})["fraction_each"] * tank_l, tank_l)
     label = {"basis": "new_water", "label_ml": 2, "label_per_l": 10}
     dose = run("dechlorinator_dose", {"change_l": litres, "tank_l": tank_l, **label})
     return litres, dose["label_dose_ml"]

@@ -11,6 +11,7 @@ import { BenchSheet } from "./screens/bench_sheet.js";
 import { Change } from "./screens/change.js";
 import { History } from "./screens/history.js";
 import { Join } from "./screens/join.js";
+import { Outlook } from "./screens/outlook.js";
 import { Room } from "./screens/room.js";
 import { Round } from "./screens/round.js";
 import { Setting } from "./screens/setting.js";
@@ -35,6 +36,7 @@ const ROUTES = [
   ["/tank/:id/edit", ({ id }) => html`<${TankForm} key=${id} id=${id} />`],
   ["/tank/:id/test", ({ id }) => html`<${Test} key=${id} id=${id} />`],
   ["/tank/:id/change", ({ id }) => html`<${Change} key=${id} id=${id} />`],
+  ["/tank/:id/outlook", ({ id }) => html`<${Outlook} key=${id} id=${id} />`],
   ["/tank/:id/history", ({ id }) => html`<${History} key=${id} id=${id} />`],
   ["/tank/:id/water", ({ id }) => html`<${Water} key=${id} id=${id} />`],
   ["/bench", () => html`<${Bench} />`],

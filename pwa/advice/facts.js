@@ -3,7 +3,7 @@
 /**
  * @param {{all: (kind: string) => any[], get: (kind: string, id: string) => any}} room
  * @param {any} tank its record @param {number} now ms
- * @returns {{now: number, tank: any, readings: any[], changes: any[], source: any, label: any}} oldest first
+ * @returns {{now: number, tank: any, readings: any[], changes: any[], doses: any[], feedings: any[], source: any, label: any}} oldest first
  */
 export function facts_of(room, tank, now) {
   const known = (/** @type {string} */ kind, /** @type {string | undefined} */ id) => (id ? room.get(kind, id) ?? null : null);
@@ -14,6 +14,8 @@ export function facts_of(room, tank, now) {
     tank,
     readings: of("reading"),
     changes: of("water_change").map((change) => ({ ...change, source: known("source_water", change.source_water) })),
+    doses: of("dose").map((dose) => ({ ...dose, label: known("label", dose.label) })),
+    feedings: of("feeding"),
     source: known("source_water", tank.source_water),
     label: known("label", tank.dechlorinator),
   };

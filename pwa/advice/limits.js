@@ -6,7 +6,7 @@ import { DAY } from "./level.js";
 /** pH and temperature of a tank hardly move in a week (common practice: measured weekly). */
 const RECENT = 7 * DAY;
 /** Where nothing is known (assumption, on the careful side: warmer and higher pH make more of the ammonia toxic). */
-const CAREFUL = { ph: 8, temperature_c: 26 };
+export const CAREFUL = { ph: 8, temperature_c: 26 };
 
 /**
  * @typedef {{value: number, from: "reading" | "usual" | "assumed", at?: string}} Figure

@@ -20,9 +20,10 @@ const SOON_HOURS = 12;
  * @typedef {{code: string, [part: string]: any}} Reason
  * @typedef {{
  *   state: "steady" | "watch" | "change today" | "act now",
- *   act: "nothing" | "test" | "change" | "hold" | "confirm",
+ *   act: "nothing" | "test" | "change" | "hold" | "confirm" | "retest",
+ *   from?: "forecast", besides?: string[], second?: {at: number, litres: number}, doubt?: any, brings?: any[],
  *   litres?: number, exact_litres?: number, fraction?: number, dose?: ReturnType<typeof dose_for>, by?: number, again: boolean, unhurried: boolean,
- *   next_test_hours: number, test_due: boolean, worst: any, levels: any[], limits: import("./limits.js").Limits, reasons: Reason[],
+ *   next_test_hours: number, usual_test_hours: number, test_due: boolean, worst: any, levels: any[], limits: import("./limits.js").Limits, reasons: Reason[],
  * }} Advice
  */
 
@@ -41,7 +42,7 @@ export function today(facts) {
   const last_test = Math.max(-Infinity, ...levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : -Infinity)));
   const unknown = levels.slice(0, 2).filter((one) => one.now_mg_n_l === null);
   const test_due = unknown.length > 0 || facts.now - last_test > next_test_hours * HOUR + GRACE;
-  const base = { again: false, unhurried: false, next_test_hours, test_due, worst, levels, limits };
+  const base = { again: false, unhurried: false, next_test_hours, usual_test_hours: next_test_hours, test_due, worst, levels, limits };
   const told = [...said_of(worst, days), ...unknown.map(({ parameter, reading }) => ({ code: reading ? "too_old" : "no_reading", parameter, at: reading?.at }))];
 
   const over = known.filter((one) => one.expected_mg_n_l > one.limit_mg_n_l);

@@ -1,16 +1,15 @@
 /** A water change: the litres the advice asks for (or the keeper's own), the dose for exactly those, logged together by one tap. */
 import { html, useSignal } from "../vendor/preact.js";
-import { facts_of } from "../advice/facts.js";
 import { bucket_litres, bucket_step, dose_for } from "../advice/litres.js";
 import { brought } from "../advice/level.js";
-import { today } from "../advice/today.js";
 import { InvalidInput, contracts, run } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
 import { forget, useDraft } from "../ui/draft.js";
 import { dose_said, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
+import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
-import { get, live_room, now } from "../ui/live.js";
+import { get, now } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
@@ -29,9 +28,8 @@ export function Change({ id }) {
   const problem = useSignal("");
   if (!tank) return html`<${Missing} up="/" />`;
 
-  const facts = facts_of(live_room, tank, now.value);
-  const advice = today(facts);
-  const suggested = advice.act === "change" ? /** @type {number} */ (advice.litres) : bucket_litres(USUAL * tank.water_l, tank.water_l);
+  const { facts, advice } = advice_for(tank);
+  const suggested = advice.litres ?? bucket_litres(USUAL * tank.water_l, tank.water_l);
   const { typed } = kept.value;
   const litres = typed === null ? suggested : Number(typed);
   const wrong = refused(facts, litres);
@@ -59,7 +57,7 @@ export function Change({ id }) {
   return html`
     <${Page} title=${t("change.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
       act=${html`<button class="main" type="button" disabled=${Boolean(wrong)} onClick=${tap(() => void log())}>${t(dose?.amount !== undefined ? "change.log_dose" : "change.log", said)}</button>`}>
-      <p class="soft">${advice.act === "change" ? sentence(advice, now.value) : t("change.usual", { litres: litres_said(suggested) })}</p>
+      <p class="soft">${advice.litres ? sentence(advice, now.value) : t("change.usual", { litres: litres_said(suggested) })}</p>
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
       <div class="stepper" role="group" aria-label=${t("change.litres")}>
         <button class="quiet" type="button" aria-label=${t("change.less", { step: litres_said(step) })} onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>

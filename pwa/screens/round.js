@@ -1,8 +1,8 @@
 /** Round: every tank in walking order, with its state, its one sentence and what to do about it. */
 import { html } from "../vendor/preact.js";
-import { facts_of, walk } from "../advice/facts.js";
-import { today } from "../advice/today.js";
+import { walk } from "../advice/facts.js";
 import { day, t } from "../i18n/words.js";
+import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { live_room, now } from "../ui/live.js";
 import { Page } from "../ui/page.js";
@@ -20,7 +20,7 @@ export function Round() {
 
 /** @param {{tank: any, place: number}} props */
 function Stop({ tank, place }) {
-  const advice = today(facts_of(live_room, tank, now.value));
+  const { advice } = advice_for(tank);
   const changing = advice.act === "change";
   return html`
     <li class="entry">

@@ -1,11 +1,10 @@
 /** One tank: what to do now and why, then its latest figures. */
 import { html } from "../vendor/preact.js";
-import { facts_of } from "../advice/facts.js";
-import { today } from "../advice/today.js";
 import { t, when } from "../i18n/words.js";
 import { figure, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
 import { TESTED } from "../ui/kits.js";
-import { get, live_room, now, room } from "../ui/live.js";
+import { advice_for } from "../ui/forecast.js";
+import { get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { Sentence, State, Why } from "../ui/sentence.js";
@@ -14,8 +13,7 @@ import { Sentence, State, Why } from "../ui/sentence.js";
 export function Tank({ id }) {
   const tank = get("tank", id);
   if (!tank) return html`<${Missing} up="/" />`;
-  const facts = facts_of(live_room, tank, now.value);
-  const advice = today(facts);
+  const { facts, advice } = advice_for(tank);
   return html`
     <${Page} title=${tank.name} up="/" place="round" aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`} act=${html`<${Actions} id=${id} advice=${advice} />`}>
       <section aria-label=${t("tank.now")}>
@@ -26,6 +24,7 @@ export function Tank({ id }) {
       <${Latest} facts=${facts} advice=${advice} />
       <nav class="section" aria-label=${tank.name}>
         <ul class="lines">
+          <li><a class="line" href=${`/tank/${id}/outlook`}>${t("outlook.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/history`}>${t("history.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/water`}><span>${t("water.title")}<br /><span class="soft small">${water_said(facts)}</span></span></a></li>
           ${room.value.may("tank") && html`<li><a class="line" href=${`/tank/${id}/edit`}>${t("tank.edit")}</a></li>`}

@@ -29,6 +29,9 @@ export function figure(reading) {
 /** mg N/L with the places that matter at its size. @param {number} value */
 export const nitrogen = (value) => number(value, value >= 10 ? 0 : value >= 2 ? 1 : 2);
 
+/** "= 0.33 mg/L as NO₂" of mg N/L. @param {string} parameter @param {number} mg_n_l */
+export const as_ion = (parameter, mg_n_l) => `= ${nitrogen(both_ways(parameter, mg_n_l, "n").as_ion_mg_l)} mg/L ${read_as(parameter, "ion")}`;
+
 /** @param {number} litres */
 export const litres_said = (litres) => `${short(litres, 1)} L`;
 

@@ -1,10 +1,13 @@
 /** The one sentence of a tank and its reasons, put into words: the only place that renders an advice. */
 import { html } from "../vendor/preact.js";
+import { contracts } from "../contracts.js";
 import { clock, number, short, t, weekday, when } from "../i18n/words.js";
+import { chance_said } from "./chance.js";
 import { dose_said, litres_said, nitrogen } from "./figures.js";
 import { StateShape } from "./icon.js";
 
 const QUARTER_MS = 15 * 60_000;
+const DAY_MS = 24 * 3_600_000;
 
 /** What to do now, in one sentence. @param {import("../advice/today.js").Advice} advice @param {number} now @returns {string} */
 export function sentence(advice, now) {
@@ -12,24 +15,40 @@ export function sentence(advice, now) {
   if (act === "test") return t("say.test");
   if (act === "nothing") return t(advice.state === "steady" ? "say.nothing" : "say.leave", { when: next_test(advice, now) });
   if (act === "hold") return t("say.hold");
+  if (act === "retest") return t("say.retest", { parameter: t(`name.${advice.doubt.parameter}`), read: mg_n(advice.doubt.value_mg_n_l) });
   if (act === "confirm") return t("say.confirm", { by: by_time(by, now) });
   const parts = { litres: litres_said(litres), by: by_time(by, now) };
   if (dose?.amount === undefined) return t("say.change", parts);
   return t("say.change_with", { ...parts, dose: dose_said(dose), label: dose.label.name });
 }
 
-/** What goes with it: a second step, or what is still to be set down. @param {import("../advice/today.js").Advice} advice */
-function further({ act, dose, again, unhurried, next_test_hours, test_due }) {
+/** What goes with it: a second step, what else to do, or what is still to be set down. @param {import("../advice/today.js").Advice} advice @param {number} now */
+function further(advice, now) {
+  const { act, dose, again, next_test_hours, test_due, from, litres, second, unhurried, besides = [] } = advice;
   if (act === "hold" && unhurried) return t("say.hold_unhurried");
-  if (act === "hold") return t("say.hold_further", { hours: next_test_hours });
-  if (act !== "change") return "";
-  const second = again ? t("say.again", { hours: next_test_hours }) : test_due ? t("say.test_too") : "";
-  return [dose?.missing && t(`say.missing_${dose.missing}`), second].filter(Boolean).join(" ");
+  if (act === "hold" && !from) return t("say.hold_further", { hours: next_test_hours });
+  const instead = litres && change_instead(advice);
+  const then = second ? t("say.second", { litres: litres_said(second.litres), when: when(second.at, now) }) : "";
+  const missing = litres && dose?.missing && t(`say.missing_${dose.missing}`);
+  if (act !== "change") return [instead, instead && missing, ...besides.map(besides_said)].filter(Boolean).join(" ");
+  const test = again ? t("say.again", { hours: next_test_hours }) : test_due ? t("say.test_too") : "";
+  return [then, missing, test, ...besides.map(besides_said)].filter(Boolean).join(" ");
 }
+
+/** The change that stands in for a test that cannot be made, or follows one that says the same again. @param {import("../advice/today.js").Advice} advice */
+function change_instead({ act, litres = 0, dose }) {
+  const parts = { litres: litres_said(litres), dose: dose?.amount === undefined ? "" : dose_said(dose), label: dose?.label?.name };
+  if (act === "retest") return t(parts.dose ? "say.if_same_with" : "say.if_same", parts);
+  return t(parts.dose ? "say.or_change_with" : "say.or_change", parts);
+}
+
+/** What `change_plan` advises besides, in its contract's words. @param {string} code */
+const besides_said = (code) =>
+  contracts().change_plan.outputs.find((/** @type {any} */ one) => one.name === "advice").item.choices.find((/** @type {any} */ one) => one.value === code).label;
 
 /** @param {{advice: import("../advice/today.js").Advice, now: number}} props */
 export const Sentence = ({ advice, now }) => {
-  const more = further(advice);
+  const more = further(advice, now);
   return html`<p class="sentence">${sentence(advice, now)}</p>${more && html`<p class="further">${more}</p>`}`;
 };
 
@@ -71,6 +90,13 @@ const FORMS = {
   expected: mg_n,
   source: mg_n,
   freed: mg_n,
+  low: nitrogen,
+  high: mg_n,
+  read: mg_n,
+  chance: chance_said,
+  until: (value, _, now) => (value - now > 1.5 * DAY_MS ? weekday(value, now) : when(Math.ceil(value / QUARTER_MS) * QUARTER_MS, now)),
+  filled: (listed) => listed.map((/** @type {any} */ one) => t(`filled.${one.code}`, { value: short(one.value ?? 0, 1) })).join(", "),
+  first: ({ at, message, allowed }, _, now) => `${when(at, now)}: ${message}. ${t("allowed", { allowed })}`,
   rise: mg_n,
   by: (value) => t(`limit.${value}`),
   days: (value) => (value === 1 ? t("until.tomorrow") : t("until.days", { count: value })),

@@ -24,7 +24,7 @@ test("every text is asked for somewhere, by its name or by its family", () => {
 });
 
 test("every reason the advice gives has its words", () => {
-  const advice = readFileSync(new URL("advice/today.js", pwa), "utf8");
+  const advice = ["today", "foretold"].map((name) => readFileSync(new URL(`advice/${name}.js`, pwa), "utf8")).join("\n");
   const codes = [...advice.matchAll(/code: "([a-z_]+)"/g)].map((hit) => hit[1]).concat(["over", "will_pass", "under", "rise_known", "rise_doubling", "rise_unknown", "no_reading", "too_old"]);
   for (const code of [...codes, "rise_none"]) assert.ok(has(`why.${code}`), code);
 });

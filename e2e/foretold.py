@@ -1,0 +1,45 @@
+"""What the forecast stories share: waiting for it, and the very question that the phone asked about a tank."""
+
+import math
+
+from playwright.sync_api import expect
+
+ASK = """async (name) => {
+  const { openRoom } = await import("/data/fish_room.js");
+  const { facts_of } = await import("/advice/facts.js");
+  const { today } = await import("/advice/today.js");
+  const { ask_of } = await import("/advice/questions.js");
+  const room = await openRoom();
+  const tank = room.all("tank").find((one) => one.name === name);
+  const facts = facts_of(room, tank, Date.now());
+  const { questions } = ask_of(facts, today(facts));
+  room.close();
+  return questions.find((one) => one.label === "plan").input;
+}"""
+WRITE = """async (records) => {
+  const { openRoom } = await import("/data/fish_room.js");
+  const room = await openRoom();
+  await room.write(records.map(([kind, id, fields]) => ({ type: "put", kind, id, fields })));
+  room.close();
+}"""
+
+
+def forecast_is_there(thumb):
+    """The sentence is the forecast's, and says so."""
+    expect(thumb.page.get_by_text("This is a forecast")).to_be_visible(timeout=30_000)
+
+
+def plan_input(thumb, tank):
+    """The input of change_plan as this phone asks it now."""
+    return thumb.page.evaluate(ASK, tank)
+
+
+def write(thumb, records):
+    """Put records on this phone as if they had been tapped in: (kind, id, fields)."""
+    thumb.page.evaluate(WRITE, records)
+
+
+def bucket(litres, water_l):
+    """Litres rounded up to what a bucket can do, as the sentence says them."""
+    step = 0.5 if water_l < 30 else 1 if water_l < 300 else 5
+    return min(math.ceil(litres / step - 1e-9) * step, water_l)

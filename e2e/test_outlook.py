@@ -1,0 +1,168 @@
+"""The outlook at the tank: the forecast’s sentence without signal, charts and their table, a reading that misfits."""
+
+import json
+import re
+import urllib.request
+from datetime import UTC, datetime, timedelta
+
+import pytest
+from foretold import bucket, forecast_is_there, plan_input, write
+from playwright.sync_api import expect
+
+pytestmark = pytest.mark.browser
+
+NOW = datetime(2026, 5, 20, 10, 20, tzinfo=UTC)
+DAYS = 12
+TANK, TAP, BOTTLE = "tank-reed-pool", "water-kitchen-tap", "label-tap-safe"
+STEPS = [0, 0.1, 0.2, 0.4, 0.8, 1.6]
+# What the invented keeper read each morning, as the ion.
+AMMONIA = [0.1, 0.2, 0.2, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4]
+NITRITE = [0, 0, 0, 0, 0, 0.1, 0.1, 0.2, 0.2, 0.4, 0.4, 0.8]
+
+
+def test_the_sentence_names_the_litres_of_change_plan_without_signal(server, new_phone):
+    thumb = a_phone_with_a_diary(new_phone)
+    server.stop()
+    thumb.open(f"/tank/{TANK}")
+    forecast_is_there(thumb)
+    said = thumb.page.locator(".sentence").first.inner_text()
+    hit = re.match(r"Change ([\d.]+) L .*, with ([\d.]+) ml of Tap safe\.", said)
+    assert hit, said
+    asked = plan_input(thumb, "Reed pool")
+    assert len(asked["readings"]) == 4 * DAYS
+    assert len(asked["changes"]) == 1
+
+    server.start()
+    plan = ask(server, "change_plan", asked)
+    assert plan["fraction"] > 0
+    assert float(hit[1]) == bucket(plan["litres"], 110)
+    dose = ask(
+        server, "dechlorinator_dose", {"change_l": float(hit[1]), "tank_l": 110, "label_ml": 2, "label_per_l": 10}
+    )
+    assert float(hit[2]) == pytest.approx(dose["label_dose_ml"], abs=0.005)
+    thumb.tap("link", "Change")
+    expect(thumb.page.get_by_role("button", name=f"Log {hit[1]} L and {hit[2]} ml")).to_be_visible()
+    assert thumb.page.evaluate("indexedDB.databases().then((all) => all.map((one) => one.name))").count(
+        "limnary-beliefs"
+    )
+
+
+def test_the_charts_are_drawn_and_the_same_stands_in_a_table(server, new_phone):
+    thumb = a_phone_with_a_diary(new_phone)
+    thumb.open(f"/tank/{TANK}")
+    thumb.tap("link", "Outlook")
+    thumb.title("Outlook")
+    expect(thumb.page.get_by_role("heading", name="When it will be ready")).to_be_visible(timeout=30_000)
+    expect(thumb.page.get_by_role("heading", name="How much it could carry")).to_be_visible(timeout=30_000)
+    charts = thumb.page.locator(".chart canvas")
+    expect(charts).to_have_count(4)
+    for chart in range(4):
+        assert charts.nth(chart).evaluate(INKED) > 1000, chart
+    thumb.sees("chance that it passes its limit before the next test")
+
+    nitrite = thumb.page.get_by_role("region", name="Nitrite")
+    # A screen reader has the table beside the chart; the eye has it after a tap.
+    expect(nitrite.get_by_role("table")).to_have_count(1)
+    assert nitrite.locator(".unseen").filter(has=thumb.page.get_by_role("table")).bounding_box()["width"] < 2
+    thumb.tap("button", "As a table")
+    expect(charts).to_have_count(0)
+    assert nitrite.get_by_role("table").bounding_box()["width"] > 200
+    # The newest reading: 0.8 as the ion, halfway to its neighbours; atomic weights 14.007 / 46.005.
+    row = nitrite.get_by_role("row").filter(has_text="read").first
+    expect(row).to_contain_text("0.24")
+    expect(row).to_contain_text("0.18 to 0.37")
+    expect(nitrite.get_by_role("row").filter(has_text="Changed 30 L")).to_have_count(1)
+    thumb.tap("button", "6 weeks")
+    expect(nitrite.get_by_role("row").filter(has_text="read")).to_have_count(DAYS)
+
+
+def test_a_reading_that_does_not_fit_is_doubted_out_loud(server, new_phone):
+    thumb = a_phone_with_a_diary(new_phone, quiet=True)
+    thumb.open(f"/tank/{TANK}")
+    forecast_is_there(thumb)
+    thumb.tap("link", "Test")
+    thumb.tap("button", "5", exact=True)
+    thumb.tap("button", "0", exact=True)
+    thumb.tap("button", "Save 2 readings")
+    thumb.sees("Test ammonia again now")
+    thumb.sees("Either the test went wrong or something happened in the tank")
+    thumb.tap("link", "Test")
+    thumb.tap("button", "0", exact=True)
+    thumb.tap("button", "Save 1 reading")
+    expect(thumb.page.get_by_text("Test ammonia again now")).to_have_count(0)
+    forecast_is_there(thumb)
+
+
+def test_a_tank_without_a_test_says_that_it_knows_only_what_is_usual(server, new_phone):
+    thumb = new_phone()
+    at(thumb, NOW)
+    thumb.open("/")
+    write(thumb, things())
+    thumb.open(f"/tank/{TANK}")
+    forecast_is_there(thumb)
+    thumb.sees("Test ammonia and nitrite today")
+    thumb.sees("No test of this tank yet: this is only what is usual for a tank like it (the prior)")
+
+
+KEPT = "indexedDB.databases().then((all) => all.map((one) => one.name))"
+INKED = """(canvas) => {
+  const { data } = canvas.getContext("2d").getImageData(0, 0, canvas.width, canvas.height);
+  let inked = 0;
+  for (let i = 3; i < data.length; i += 4) if (data[i]) inked += 1;
+  return inked;
+}"""
+
+
+def a_phone_with_a_diary(new_phone, *, quiet=False):
+    thumb = new_phone()
+    at(thumb, NOW)
+    thumb.open("/")
+    thumb.stored()
+    write(thumb, things() + diary(quiet))
+    return thumb
+
+
+def at(thumb, moment):
+    thumb.page.clock.set_fixed_time(moment)
+
+
+def things():
+    tank = {"name": "Reed pool", "water_l": 110, "temperature_c": 24, "ph": 7.6, "planting": "light", "feed_g_day": 0.4}
+    more = {"started_at": stamp(DAYS), "source_water": TAP, "dechlorinator": BOTTLE, "seeded": "starter"}
+    bottle = {"name": "Tap safe", "use": "dechlorinator", "amount": 2, "unit": "ml", "per_l": 10, "basis": "new_water"}
+    return [
+        ["source_water", TAP, {"name": "Kitchen tap", "disinfectant": "chlorine", "nitrate_mg_n_l": 2}],
+        ["label", BOTTLE, bottle],
+        ["tank", TANK, {**tank, **more}],
+    ]
+
+
+def diary(quiet):
+    """A test each morning, one change, food each evening; `quiet`: nothing ever showed."""
+    ion = {"basis": "ion", "steps": STEPS}
+    records = []
+    for day in range(DAYS):
+        ago = DAYS - day - 0.9
+        read = {
+            "total_ammonia": {"value": 0 if quiet else AMMONIA[day], **ion},
+            "nitrite": {"value": 0 if quiet else NITRITE[day], **ion},
+            "ph": {"value": 7.6},
+            "temperature": {"value": 24},
+        }
+        for parameter, said in read.items():
+            about = {"tank": TANK, "at": stamp(ago), "parameter": parameter, "test": f"test-of-day-{day}"}
+            records.append(["reading", f"reading-{day}-{parameter}", {**about, **said}])
+        records.append(["feeding", f"feeding-of-{day}", {"tank": TANK, "at": stamp(ago - 0.4), "feed_g": 0.4}])
+    change = {"tank": TANK, "at": stamp(4.8), "litres": 30, "fraction": 30 / 110, "source_water": TAP}
+    return [*records[:-1], ["water_change", "change-of-day-7", change]]
+
+
+def stamp(days_ago):
+    return (NOW - timedelta(days=days_ago)).strftime("%Y-%m-%dT%H:%M:%S.000Z")
+
+
+def ask(server, name, body):
+    request = urllib.request.Request(f"{server.origin}/api/v1/calc/{name}", json.dumps(body).encode())
+    request.add_header("Content-Type", "application/json")
+    with urllib.request.urlopen(request, timeout=60) as answer:
+        return json.load(answer)

@@ -1,0 +1,54 @@
+/** One tank's outlook: charts of what was read and what is likely next, when it will be ready, how much more it could carry. */
+import { html, useMemo, useSignal } from "../vendor/preact.js";
+import { chart_lines } from "../advice/chart_lines.js";
+import { ready, room_for } from "../advice/readiness.js";
+import { t } from "../i18n/words.js";
+import { outlook_for } from "../ui/forecast.js";
+import { get, now } from "../ui/live.js";
+import { Missing } from "../ui/missing.js";
+import { Cautions, Key, Ready, Room } from "../ui/outlook_parts.js";
+import { Page } from "../ui/page.js";
+import { Parameter } from "../ui/parameter.js";
+import { Sentence, State, Why } from "../ui/sentence.js";
+import { tap } from "../ui/tap.js";
+
+const DRAWN = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature"];
+/** How many weeks back a chart reaches. */
+const WEEKS = [2, 6];
+/** What is said above the charts; each chart says its own chance. */
+const ABOVE = ["doubt", "prior", "few", "rule_working", "rule_failed"];
+
+/** @param {{id: string}} props */
+export function Outlook({ id }) {
+  const tank = get("tank", id);
+  return tank ? html`<${Drawn} tank=${tank} />` : html`<${Missing} up="/" />`;
+}
+
+/** @param {{tank: any}} props */
+function Drawn({ tank }) {
+  const weeks = useSignal(WEEKS[0]);
+  const as_table = useSignal(false);
+  const { facts, asked, forecast, advice } = outlook_for(tank);
+  const { ahead, next, headroom } = forecast.answers;
+  const lines = useMemo(
+    () => DRAWN.map((parameter) => chart_lines(parameter, facts, asked, ahead, advice.limits, 7 * weeks.value)).filter(({ dots, fan }) => dots.length + fan.length > 0),
+    [asked, ahead, weeks.value],
+  );
+  return html`
+    <${Page} title=${t("outlook.title")} up=${`/tank/${tank.id}`} place="round" aside=${html`<span class="soft">${tank.name}</span>`}>
+      <section aria-label=${t("tank.now")}>
+        <${State} advice=${advice} />
+        <${Sentence} advice=${advice} now=${now.value} />
+        <${Why} advice=${{ ...advice, reasons: advice.reasons.filter(({ code }) => ABOVE.includes(code)) }} now=${now.value} />
+      </section>
+      <div class="row outlook-how" role="group" aria-label=${t("outlook.how")}>
+        ${WEEKS.map((count) => html`<button key=${count} class="quiet" type="button" aria-pressed=${weeks.value === count} onClick=${tap(() => (weeks.value = count))}>${t("outlook.weeks", { count })}</button>`)}
+        <button class="quiet" type="button" aria-pressed=${as_table.value} onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
+      </div>
+      ${!as_table.value && html`<${Key} />`}
+      ${lines.map((one) => html`<${Parameter} key=${one.parameter} lines=${one} next=${next} as_table=${as_table.value} now=${now.value} />`)}
+      ${ahead && html`<${Ready} ready=${ready(ahead.settled_h, asked.records.now_h, asked.start)} />`}
+      ${headroom && html`<${Room} rooms=${room_for(headroom)} expected=${headroom.feed_g_day_expected} />`}
+      <${Cautions} />
+    <//>`;
+}

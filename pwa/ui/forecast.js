@@ -1,0 +1,57 @@
+/** A tank's advice as the screens ask for it: by its forecast once that is there, by the rule until then. */
+import { signal } from "../vendor/preact.js";
+import { belief_store } from "../advice/belief_store.js";
+import { belief_worker } from "../advice/belief_worker.js";
+import { facts_of } from "../advice/facts.js";
+import { forecasts } from "../advice/forecast.js";
+import { foretold } from "../advice/foretold.js";
+import { HOUR } from "../advice/level.js";
+import { ask_of } from "../advice/questions.js";
+import { today } from "../advice/today.js";
+import { all, live_room, now } from "./live.js";
+
+/** Whatever an advice is made from; a room answers the same array until one of a kind changes. */
+const MADE_OF = ["tank", "reading", "water_change", "dose", "feeding", "source_water", "label"];
+
+const answers = signal(0);
+const { load, save } = belief_store();
+const ask = belief_worker({
+  start: () => new Worker("/calc/outlook_worker.js", { type: "module" }),
+  shared: async () => (await fetch("/shared.json")).json(),
+});
+const board = forecasts({ ask, load, save, changed: () => (answers.value += 1) });
+
+/** @typedef {{facts: any, rule: any, asked: import("../advice/questions.js").Asked, made_of: any[]}} Gathered */
+/** @type {Map<string, Gathered>} */
+const gathered = new Map();
+
+/** @param {any} tank its record @returns {{facts: any, advice: import("../advice/today.js").Advice}} */
+export function advice_for(tank) {
+  const { facts, rule, asked } = gather(tank);
+  return { facts, advice: foretold(facts, rule, asked, told(tank.id, asked.questions)) };
+}
+
+/** The same with what lies further ahead. @param {any} tank */
+export function outlook_for(tank) {
+  const { facts, rule, asked } = gather(tank);
+  const forecast = told(tank.id, [...asked.questions, ...asked.further]);
+  return { facts, asked, forecast, advice: foretold(facts, rule, asked, forecast) };
+}
+
+/** @param {string} tank_id @param {import("../advice/questions.js").Question[]} questions */
+function told(tank_id, questions) {
+  void answers.value;
+  return board.of(tank_id, questions);
+}
+
+/** Facts, rule and questions, made anew only when a record or the hour changed. @param {any} tank @returns {Gathered} */
+function gather(tank) {
+  const made_of = [tank, Math.floor(now.value / (HOUR / 6)), ...MADE_OF.map(all)];
+  const before = gathered.get(tank.id);
+  if (before && made_of.every((one, i) => one === before.made_of[i])) return before;
+  const facts = facts_of(live_room, tank, now.value);
+  const rule = today(facts);
+  const after = { facts, rule, asked: ask_of(facts, rule), made_of };
+  gathered.set(tank.id, after);
+  return after;
+}

@@ -1,0 +1,194 @@
+/** Asking the belief: resumed equals followed anew, one question a tank at a time, failures said and got over. */
+import "fake-indexeddb/auto";
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { belief_store } from "../../pwa/advice/belief_store.js";
+import { belief_worker } from "../../pwa/advice/belief_worker.js";
+import { forecasts } from "../../pwa/advice/forecast.js";
+import { ask_of } from "../../pwa/advice/questions.js";
+import { today } from "../../pwa/advice/today.js";
+import { install } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+const shared = sharedBundle();
+install(shared);
+
+const HOUR = 3_600_000;
+const START = Date.parse("2026-03-02T07:00:00.000Z");
+const DAYS = 20;
+const at = (hours) => new Date(START + hours * HOUR).toISOString();
+const STEPS = [0, 0.1, 0.25, 0.5, 1, 2.5];
+const TAP = { id: "tap-water-1", disinfectant: "none", nitrate_mg_n_l: 2 };
+
+/** A tank's facts after so many days of a test each morning, a change every third day, food each evening. */
+function diary(days, alter = (records) => records) {
+  const test = (day) => [
+    { parameter: "total_ammonia", value: STEPS[day < 8 ? 2 : 1] },
+    { parameter: "nitrite", value: STEPS[Math.min(4, Math.floor(day / 4))] },
+    { parameter: "ph", value: 7.2 + 0.1 * (day % 3) },
+  ].map((one) => ({ id: `reading-${day}-${one.parameter}`, at: at(day * 24 + 2), basis: "ion", ...(one.parameter === "ph" ? {} : { steps: STEPS }), ...one }));
+  const days_of = (make) => Array.from({ length: days }, (_, day) => make(day)).flat();
+  const records = alter({
+    readings: days_of(test),
+    changes: days_of((day) => (day % 3 === 2 ? [{ id: `change-${day}`, at: at(day * 24 + 3), litres: 25, fraction: 0.25, source: TAP }] : [])),
+    feedings: days_of((day) => [{ id: `feeding-${day}`, at: at(day * 24 + 12), feed_g: 0.2 }]),
+    doses: [],
+  });
+  const tank = { id: "tank-one-1", water_l: 100, started_at: at(0), temperature_c: 24, ph: 7.3, feed_g_day: 0.2, planting: "light", seeded: "none" };
+  return { now: START + (days * 24 - 6) * HOUR, tank, source: TAP, label: null, ...records };
+}
+
+/** The real worker's code, run in this process; `posts` counts what reached it. */
+async function a_worker() {
+  const heard = [];
+  globalThis.self = { addEventListener: (_, listener) => heard.push(listener), postMessage: () => {} };
+  await import(`../../pwa/calc/outlook_worker.js?${Math.random()}`);
+  const self_now = globalThis.self;
+  const worker = { posts: [], onmessage: null, onerror: null, terminated: false };
+  worker.terminate = () => (worker.terminated = true);
+  worker.postMessage = (data) => {
+    worker.posts.push(data);
+    setTimeout(() => {
+      self_now.postMessage = (answer) => !worker.terminated && worker.onmessage?.({ data: structuredClone(answer) });
+      globalThis.self = self_now;
+      heard.forEach((listener) => listener({ data: structuredClone(data) }));
+    });
+  };
+  return worker;
+}
+
+const nothing_stored = { load: async () => undefined, save: async () => {} };
+const asked_of = (facts) => ask_of(facts, today(facts));
+const questions_of = (facts) => {
+  const { questions, further } = asked_of(facts);
+  return [...questions, ...further];
+};
+
+/** Wait for every answer. */
+async function settled(board, changes, facts) {
+  for (;;) {
+    const now = board.of(facts.tank.id, questions_of(facts));
+    if (now.state !== "working") return now;
+    await changes();
+  }
+}
+
+function phone(ask, store = nothing_stored) {
+  let wake = () => {};
+  const board = forecasts({ ask, ...store, changed: () => wake() });
+  const changes = () => new Promise((done) => (wake = done));
+  return { board, answers: (facts) => settled(board, changes, facts) };
+}
+const asker = async () => {
+  const worker = await a_worker();
+  return { worker, ask: belief_worker({ start: () => worker, shared: async () => shared }) };
+};
+
+test("gone on with from the stored belief, the answers are those of following everything anew", async () => {
+  const store = belief_store("resume");
+  const first = await asker();
+  await phone(first.ask, store).answers(diary(DAYS));
+
+  const again = await asker();
+  const resumed = await phone(again.ask, store).answers(diary(DAYS + 1));
+  assert.ok(again.worker.posts[1].kept, "a new worker is given the stored belief");
+  assert.ok(again.worker.posts.slice(2).every((post) => !post.kept), "and only once");
+  const anew = await phone((await asker()).ask).answers(diary(DAYS + 1));
+  assert.equal(resumed.state, "ready");
+  assert.deepEqual(resumed.answers, anew.answers);
+  await store.close();
+});
+
+test("an older record altered, taken away or brought late by another phone is followed anew", async () => {
+  const store = belief_store("altered");
+  const held = phone((await asker()).ask, store);
+  const before = await held.answers(diary(DAYS));
+  const alterations = [
+    (records) => ({ ...records, readings: records.readings.map((one) => (one.id === "reading-15-nitrite" ? { ...one, value: 0 } : one)) }),
+    (records) => ({ ...records, changes: records.changes.slice(1) }),
+    (records) => ({ ...records, changes: [...records.changes, { id: "late", at: at(30), litres: 50, fraction: 0.5, source: TAP }] }),
+  ];
+  for (const alter of alterations) {
+    const after = await held.answers(diary(DAYS, alter));
+    const anew = await phone((await asker()).ask).answers(diary(DAYS, alter));
+    assert.deepEqual(after.answers, anew.answers);
+    assert.notDeepEqual(after.answers, before.answers);
+  }
+  await store.close();
+});
+
+test("an hour later the old answer stands until the new one is there; a new record puts it away at once", async () => {
+  const { board, answers } = phone((await asker()).ask);
+  const facts = diary(DAYS);
+  const before = await answers(facts);
+  const later = { ...facts, now: facts.now + HOUR };
+  assert.deepEqual(board.of(facts.tank.id, questions_of(later)), before);
+  const changed = diary(DAYS, (records) => ({ ...records, changes: [...records.changes, { id: "now", at: at(DAYS * 24 - 7), litres: 50, fraction: 0.5, source: TAP }] }));
+  assert.equal(board.of(facts.tank.id, questions_of(changed)).state, "working");
+  assert.deepEqual(board.of(facts.tank.id, questions_of(changed)).answers, {});
+});
+
+test("one question of a tank is under way at a time, whatever is asked meanwhile, and the last records win", async () => {
+  let under_way = 0;
+  let most = 0;
+  const inputs = [];
+  const ask = async ({ input }) => {
+    most = Math.max(most, ++under_way);
+    inputs.push(input);
+    await new Promise((done) => setTimeout(done, 5));
+    under_way -= 1;
+    return { answer: { of: input.readings.length } };
+  };
+  const { board, answers } = phone(ask);
+  for (const days of [5, 6, 7, 8]) board.of("tank-one-1", questions_of(diary(days)));
+  const last = await answers(diary(8));
+  assert.equal(most, 1);
+  assert.ok(Object.values(last.answers).every((one) => one.of === 8 * 3));
+  assert.deepEqual([...new Set(inputs.map((one) => one.readings.length))], [15, 24], "what was asked in between is skipped");
+});
+
+test("a worker that fails or never answers is said, ended, and started anew for the next record", async () => {
+  let mood = "silent";
+  const made = [];
+  const start = () => {
+    const worker = { onmessage: null, onerror: null, over: false, terminate: () => (worker.over = true) };
+    worker.postMessage = ({ shared: bundle, ask }) => {
+      if (bundle || mood === "silent") return;
+      setTimeout(() => (mood === "broken" ? worker.onerror({ message: "out of memory" }) : worker.onmessage({ data: { ask, answer: { ask } } })));
+    };
+    made.push(worker);
+    return worker;
+  };
+  const { answers } = phone(belief_worker({ start, shared: async () => shared, patience_ms: 20 }));
+  const silent = await answers(diary(4));
+  assert.deepEqual([silent.state, silent.problem, made[0].over], ["failed", "The forecast took too long.", true]);
+  mood = "broken";
+  const broken = await answers(diary(5));
+  assert.deepEqual([broken.state, broken.problem], ["failed", "out of memory"]);
+  mood = "well";
+  assert.equal((await answers(diary(6))).state, "ready");
+  assert.ok(made.slice(0, -1).every((worker) => worker.over) && !made.at(-1).over);
+});
+
+test("what the contract refuses is told in its words", async () => {
+  const facts = diary(3);
+  const { questions } = asked_of(facts);
+  const spoilt = questions.map((one) => ({ ...one, input: { ...one.input, risk: 2, horizon_h: 1 } }));
+  const { ask } = await asker();
+  const { answer, errors } = await ask({ tank_id: "tank-one-1", ...spoilt[0] });
+  assert.equal(answer, undefined);
+  assert.match(errors.map((one) => one.field).join(), /risk/);
+});
+
+test("a stored belief of other constants is not gone on with", async () => {
+  const store = belief_store("constants");
+  await store.save("tank-one-1", { tank: "one", applied: [], belief: {} });
+  assert.ok(await store.load("tank-one-1"));
+  const other = structuredClone(shared);
+  other.tables.constants.groups.belief_walk.values.walk_capacity.value *= 2;
+  install(other);
+  assert.equal(await store.load("tank-one-1"), undefined);
+  install(shared);
+  assert.ok(await store.load("tank-one-1"));
+  await store.close();
+});

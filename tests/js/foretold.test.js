@@ -1,0 +1,122 @@
+/** What a tank wants today by its forecast: the plan's own litres, when a test comes first, what is doubted, when the rule stands. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { foretold } from "../../pwa/advice/foretold.js";
+import { ask_of } from "../../pwa/advice/questions.js";
+import { today } from "../../pwa/advice/today.js";
+import { install, run } from "../../pwa/contracts.js";
+import { choose } from "../../pwa/i18n/words.js";
+import { chance_said } from "../../pwa/ui/chance.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+install(sharedBundle());
+choose(["en-GB"]);
+
+const HOUR = 3_600_000;
+const NOW = Date.parse("2026-05-10T08:00:00.000Z");
+const ago = (hours) => new Date(NOW - hours * HOUR).toISOString();
+const STEPS = [0, 0.05, 0.1, 0.2, 0.4, 0.8, 1.6];
+const TAP = { id: "tap-water-1", disinfectant: "chlorine", nitrate_mg_n_l: 1 };
+const LABEL = { id: "label-one-1", name: "Bottle", basis: "new_water", amount: 2, unit: "ml", per_l: 10 };
+const TANK = { id: "tank-one-1", water_l: 100, started_at: ago(12 * 24), temperature_c: 25, ph: 7.8, feed_g_day: 0.4, planting: "light", seeded: "none" };
+let made = 0;
+const read = (parameter, value, hours) => ({ id: `reading-${++made}`, at: ago(hours), parameter, value, ...(["ph", "temperature"].includes(parameter) ? {} : { basis: "n", steps: STEPS }) });
+/** Twelve mornings; values from oldest to newest, the last an hour ago. */
+const mornings = (parameter, values) => values.map((value, i) => read(parameter, value, (values.length - 1 - i) * 24 + 1));
+const water = (hours = 1) => [read("ph", 7.8, hours), read("temperature", 25, hours)];
+const facts = (readings, more = {}) => ({ now: NOW, tank: TANK, readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)), changes: [], doses: [], feedings: [], source: TAP, label: LABEL, ...more });
+
+function told(known) {
+  const rule = today(known);
+  const asked = ask_of(known, rule);
+  const answers = Object.fromEntries(asked.questions.map(({ label, name, input }) => [label, run(name, input)]));
+  return { rule, asked, answers, advice: foretold(known, rule, asked, { state: "ready", answers }) };
+}
+const codes = ({ reasons }) => reasons.map((one) => one.code);
+const RISING = [...mornings("total_ammonia", [0.1, 0.2, 0.2, 0.2, 0.2, 0.2]), ...mornings("nitrite", [0, 0, 0.05, 0.05, 0.1, 0.2])];
+
+test("the litres are the plan's, rounded up to a bucket, with the dose for exactly those", () => {
+  const { advice, answers } = told(facts([...RISING, ...water()]));
+  assert.deepEqual([advice.act, advice.from], ["change", "forecast"]);
+  assert.ok(answers.plan.enough && answers.plan.fraction > 0);
+  assert.equal(advice.exact_litres, answers.plan.fraction * 100);
+  assert.equal(advice.litres, Math.ceil(answers.plan.litres - 1e-9));
+  assert.equal(advice.dose.amount, run("dechlorinator_dose", { change_l: advice.litres, tank_l: 100, label_ml: 2, label_per_l: 10 }).label_dose_ml);
+  assert.equal(advice.by, NOW, "nitrite stands over its limit: now");
+  assert.ok(codes(advice).includes("stands_over") && codes(advice).includes("after") && codes(advice).at(-1) === "forecast");
+});
+
+test("once that change is logged, the forecast asks for no more", () => {
+  const { advice } = told(facts([...RISING, ...water()]));
+  const change = { id: "change-1", at: ago(0), litres: advice.litres, fraction: advice.fraction, source: TAP };
+  const after = told(facts([...RISING, ...water()], { changes: [change] })).advice;
+  assert.deepEqual([after.act, after.litres], ["nothing", undefined]);
+});
+
+test("nothing ever showed: steady, and the chance is said", () => {
+  const settled = facts([...mornings("total_ammonia", Array(12).fill(0)), ...mornings("nitrite", Array(12).fill(0)), ...water()], { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } });
+  const { advice } = told(settled);
+  assert.deepEqual([advice.state, advice.act, advice.litres], ["steady", "nothing", undefined]);
+  assert.ok(codes(advice).includes("chance"));
+});
+
+test("a reading that does not fit asks for the test again, until the next one settles it", () => {
+  const quiet = [...mornings("total_ammonia", [0, 0, 0, 0, 0, 0]), ...mornings("nitrite", [0, 0, 0, 0, 0, 0]), ...water()];
+  const doubted = told(facts([...quiet, read("nitrite", 1.6, 0.5)])).advice;
+  assert.deepEqual([doubted.act, doubted.doubt.parameter, doubted.doubt.value_mg_n_l], ["retest", "nitrite", 1.6]);
+  assert.equal(codes(doubted)[0], "doubt");
+  const settled = told(facts([...quiet, read("nitrite", 1.6, 0.5), read("nitrite", 0, 0.25)])).advice;
+  assert.notEqual(settled.act, "retest");
+  const confirmed = told(facts([...quiet, read("nitrite", 1.6, 0.5), read("nitrite", 1.6, 0.25)])).advice;
+  assert.deepEqual([confirmed.act, confirmed.state], ["change", "act now"]);
+});
+
+test("without a test it is the prior, called that, and a test comes first", () => {
+  const { advice } = told(facts([]));
+  assert.equal(advice.act, "test");
+  assert.ok(codes(advice).includes("prior") && !codes(advice).includes("few"));
+  assert.ok(codes(told(facts([read("nitrite", 0, 1), read("total_ammonia", 0, 1)])).advice).includes("few"));
+});
+
+test("a test that is overdue comes before a change, with the change for whoever cannot test", () => {
+  const old = RISING.map((one) => ({ ...one, at: new Date(Date.parse(one.at) - 60 * HOUR).toISOString() }));
+  const { advice } = told(facts([...old, ...water(61)]));
+  assert.equal(advice.act, advice.state === "act now" ? "change" : "test");
+  assert.ok(advice.litres > 0);
+});
+
+test("nitrate that nobody tested is not guessed at, and its missing is said", () => {
+  const { advice, asked } = told(facts([...mornings("total_ammonia", Array(8).fill(0)), ...mornings("nitrite", Array(8).fill(0)), ...water()], { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } }));
+  assert.equal(asked.limits.nitrate_mg_n_l, 1000);
+  assert.ok(advice.reasons.some(({ code, parameter }) => code === "no_reading" && parameter === "nitrate"));
+  assert.ok(!advice.reasons.some(({ code, parameter }) => code !== "no_reading" && parameter === "nitrate"));
+});
+
+test("nitrate alone is no matter of the hour: today, half at the most, and not with water that brings ammonia", () => {
+  const high = [...mornings("total_ammonia", Array(8).fill(0)), ...mornings("nitrite", Array(8).fill(0)), read("nitrate", 14, 1), ...water()];
+  const steps = (one) => (one.parameter === "nitrate" ? { ...one, steps: [0, 5, 10, 14, 20] } : one);
+  const settled = { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1, planting: "dense" } };
+  const { advice, asked } = told(facts(high.map(steps), settled));
+  assert.equal(asked.questions[0].input.max_fraction, 0.5);
+  assert.deepEqual([advice.act, advice.by, advice.state], ["change", undefined, "change today"]);
+  assert.ok(advice.litres <= 50);
+  const chloramine = { id: "tap-water-2", disinfectant: "chloramine", disinfectant_mg_l: 8, nitrate_mg_n_l: 1 };
+  const held = told(facts(high.map(steps), { ...settled, source: chloramine })).advice;
+  assert.deepEqual([held.act, held.unhurried, held.litres], ["hold", true, undefined]);
+  assert.ok(codes(held).includes("brings_over"));
+});
+
+test("until the forecast is there, or where it fails, the rule stands and says which", () => {
+  const known = facts([...RISING, ...water()]);
+  const rule = today(known);
+  const asked = ask_of(known, rule);
+  for (const [state, code] of [["working", "rule_working"], ["failed", "rule_failed"]]) {
+    const advice = foretold(known, rule, asked, { state, answers: {}, problem: "why" });
+    assert.deepEqual([advice.act, advice.litres, advice.from], [rule.act, rule.litres, undefined]);
+    assert.equal(codes(advice).at(-1), code);
+  }
+});
+
+test("a chance in plain words keeps its number", () => {
+  assert.deepEqual([0, 0.004, 1 / 12, 0.2, 0.29, 0.4, 0.72, 0.94, 0.99].map(chance_said), ["Under 1 in 100", "Under 1 in 100", "1 in 12", "1 in 5", "1 in 3", "4 in 10", "7 in 10", "9 in 10", "Over 95 in 100"]);
+});
