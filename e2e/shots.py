@@ -21,7 +21,7 @@ from real_server import RealServer  # noqa: E402
 OUT = HERE / "shots"
 EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join#not-a-secret", "/tank/none"]
 BESIDE = ["/tanks", "/tanks/new", "/bench", "/bench/free_ammonia", "/room", "/room/test_kit/new", "/room/label/new"]
-OF_TANK = ["", "/test", "/change", "/history", "/water", "/edit"]
+OF_TANK = ["", "/test", "/change", "/history", "/outlook", "/water", "/edit"]
 
 
 def main() -> None:
@@ -60,7 +60,7 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
     tanks = thumb.page.eval_on_selector_all(".tank-name", "all => all.map(one => new URL(one.href).pathname)")
     _shoot(thumb, "/", name)
     for place, tank in enumerate(tanks, 1):
-        for rest in OF_TANK if place == 1 else ["", "/change"]:
+        for rest in OF_TANK if place == 1 else ["", "/change", "/outlook"]:
             _shoot(thumb, f"{tank}{rest}", f"{name}-tank-{place}", rest or "page")
     for path in BESIDE:
         _shoot(thumb, path, name)

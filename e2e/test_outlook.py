@@ -104,6 +104,31 @@ def test_a_tank_without_a_test_says_that_it_knows_only_what_is_usual(server, new
     thumb.sees("No test of this tank yet: this is only what is usual for a tank like it (the prior)")
 
 
+def test_what_the_forecast_has_to_assume_can_be_set_down(server, new_phone):
+    thumb = new_phone()
+    at(thumb, NOW)
+    thumb.open("/")
+    write(thumb, [["tank", TANK, {"name": "Reed pool", "water_l": 110}]])
+    thumb.open(f"/tank/{TANK}")
+    thumb.sees("Not set down, so counted with: ")
+    thumb.sees("a start on the day of its first record")
+    measures = {"shape": "cuboid", "length_cm": 80, "width_cm": 40, "height_cm": 40, "measures": "inside"}
+    write(thumb, [["tank", TANK, {"measures": measures}]])
+    thumb.open(f"/tank/{TANK}/edit")
+    thumb.page.get_by_label("First filled").fill("2026-05-08")
+    thumb.type("Feed a day", "0,4")
+    thumb.type("Usual temperature", "24")
+    thumb.type("Usual pH", "7,4")
+    for tile in ("light", "nothing"):
+        thumb.pick(tile)
+    thumb.tap("button", "Save tank")
+    forecast_is_there(thumb)
+    expect(thumb.page.get_by_text("Not set down")).to_have_count(0)
+    asked = plan_input(thumb, "Reed pool")
+    assert asked["now_h"] == 12 * 24 - 2
+    assert asked["tank"]["feed_g_day"] == 0.4
+
+
 KEPT = "indexedDB.databases().then((all) => all.map((one) => one.name))"
 INKED = """(canvas) => {
   const { data } = canvas.getContext("2d").getImageData(0, 0, canvas.width, canvas.height);

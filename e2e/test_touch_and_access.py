@@ -40,7 +40,7 @@ def furnished(new_phone):
 
 def screens(thumb):
     tank = thumb.page.url[thumb.page.url.index("/tank/") :]
-    of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/history", "/water", "/edit")]
+    of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/history", "/outlook", "/water", "/edit")]
     settings = ["/room/test_kit/new?parameter=nitrite", "/room/label/new", "/room/source_water/new"]
     return ["/", "/tanks", "/tanks/new", *of_tank, "/bench", "/bench/dilution", "/room", *settings, "/join#secret"]
 

@@ -1,5 +1,5 @@
 /** A water change: the litres the advice asks for (or the keeper's own), the dose for exactly those, logged together by one tap. */
-import { html, useSignal } from "../vendor/preact.js";
+import { html, useRef, useSignal } from "../vendor/preact.js";
 import { bucket_litres, bucket_step, dose_for } from "../advice/litres.js";
 import { brought } from "../advice/level.js";
 import { InvalidInput, contracts, run } from "../contracts.js";
@@ -26,9 +26,14 @@ export function Change({ id }) {
   const kept = useDraft(`change.${id}`, () => ({ typed: /** @type {string | null} */ (null) }));
   const keypad = useSignal(false);
   const problem = useSignal("");
+  const came_for = useRef(/** @type {{last: string, advice: any} | null} */ (null));
   if (!tank) return html`<${Missing} up="/" />`;
 
-  const { facts, advice } = advice_for(tank);
+  const { facts, advice: latest } = advice_for(tank);
+  // The litres that a keeper came here to pour stand still while the hour moves on, until something new is recorded.
+  const last = [facts.readings, facts.changes].map((records) => records.at(-1)?.id).join();
+  if (latest.from && came_for.current?.last !== last) came_for.current = { last, advice: latest };
+  const advice = came_for.current?.last === last ? came_for.current.advice : latest;
   const suggested = advice.litres ?? bucket_litres(USUAL * tank.water_l, tank.water_l);
   const { typed } = kept.value;
   const litres = typed === null ? suggested : Number(typed);

@@ -15,7 +15,8 @@ import { tap } from "../ui/tap.js";
 
 /** Measures everyone takes; the rest of the contract's fields make it more exact. */
 const RULER = ["measures", "length_cm", "width_cm", "diameter_cm", "bow_cm", "height_cm", "glass_mm", "fill_height_cm"];
-const ABOUT = ["place", "planting", "filter", "seeded", "temperature_c", "ph", "note"];
+/** What the forecast wants to know beside the measures, and the rest. */
+const ABOUT = ["place", "started_at", "seeded", "planting", "filter", "feed_g_day", "protein_fraction", "fish_g", "temperature_c", "ph", "kh_dkh", "note"];
 
 /** @param {{id?: string}} props without an id: a new tank */
 export function TankForm({ id }) {

@@ -85,6 +85,7 @@ function control_of(spec) {
   if (spec.type === "list") return spec.item.type === "object" ? "rows" : "chips";
   if (spec.type === "number" || spec.type === "integer") return "figure";
   if (spec.type === "boolean") return "tick";
+  if (spec.name.endsWith("_at")) return "day";
   return spec.max_length > 300 ? "words" : "line";
 }
 
@@ -102,6 +103,11 @@ const CONTROLS = {
     <${Label} spec=${spec} id=${id} />
     <input id=${id} type="text" autocomplete="off" value=${value ?? ""} aria-describedby=${described} aria-invalid=${invalid}
       onInput=${(/** @type {any} */ e) => onValue(e.target.value)} onBlur=${onLeave} />`,
+
+  day: ({ spec, id, value, onValue, onLeave, described, invalid }) => html`
+    <${Label} spec=${spec} id=${id} />
+    <input id=${id} type="date" value=${value?.slice(0, 10) ?? ""} aria-describedby=${described} aria-invalid=${invalid}
+      onInput=${(/** @type {any} */ e) => onValue(e.target.value && `${e.target.value}T12:00:00.000Z`)} onBlur=${onLeave} />`,
 
   words: ({ spec, id, value, onValue, onLeave, described }) => html`
     <${Label} spec=${spec} id=${id} />
