@@ -20,6 +20,7 @@ import { TankForm } from "./screens/tank_form.js";
 import { Tanks } from "./screens/tanks.js";
 import { Test } from "./screens/test.js";
 import { Water } from "./screens/water.js";
+import { keep_to_this_room } from "./ui/forecast.js";
 import { keep_time, room, show } from "./ui/live.js";
 import { Missing } from "./ui/missing.js";
 import { address, match, start } from "./ui/router.js";
@@ -82,6 +83,7 @@ async function main() {
   await enter();
   ignore_ghosts();
   keep_time();
+  keep_to_this_room();
   keep_timers();
   start();
   render(html`<${App} />`, /** @type {HTMLElement} */ (document.getElementById("app")));

@@ -99,10 +99,10 @@ export const en = {
   "filled.ph": "pH {value}",
   "filled.temperature_c": "{value} °C",
 
-  "chance.under": "Under 1 in 100",
+  "chance.under": "less than a 1 in 100",
   "chance.one_in": "1 in {count}",
   "chance.in_ten": "{count} in 10",
-  "chance.over": "Over 95 in 100",
+  "chance.over": "more than a 95 in 100",
 
   "round.title": "Round",
   "round.empty": "No tank yet. Measure the first one, and this page tells you each day what it wants.",
@@ -198,6 +198,7 @@ export const en = {
   "outlook.from": "{low} or more",
   "key.reading": "reading, and what its kit cannot tell apart",
   "key.fan": "likely: the middle, and 8 times in 10",
+  "key.doubted": "reading that does not fit",
   "key.limit": "limit at today’s pH and temperature",
   "key.change": "change",
   "key.now": "now",

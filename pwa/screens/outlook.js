@@ -45,7 +45,7 @@ function Drawn({ tank }) {
         ${WEEKS.map((count) => html`<button key=${count} class="quiet" type="button" aria-pressed=${weeks.value === count} onClick=${tap(() => (weeks.value = count))}>${t("outlook.weeks", { count })}</button>`)}
         <button class="quiet" type="button" aria-pressed=${as_table.value} onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
       </div>
-      ${!as_table.value && html`<${Key} />`}
+      ${!as_table.value && html`<${Key} doubted=${lines.some(({ dots }) => dots.some((dot) => dot.doubted))} />`}
       ${lines.map((one) => html`<${Parameter} key=${one.parameter} lines=${one} next=${next} as_table=${as_table.value} now=${now.value} />`)}
       ${ahead && html`<${Ready} ready=${ready(ahead.settled_h, asked.records.now_h, asked.start)} />`}
       ${headroom && html`<${Room} rooms=${room_for(headroom)} expected=${headroom.feed_g_day_expected} />`}

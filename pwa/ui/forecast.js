@@ -1,5 +1,5 @@
 /** A tank's advice as the screens ask for it: by its forecast once that is there, by the rule until then. */
-import { signal } from "../vendor/preact.js";
+import { effect, signal } from "../vendor/preact.js";
 import { belief_store } from "../advice/belief_store.js";
 import { belief_worker } from "../advice/belief_worker.js";
 import { facts_of } from "../advice/facts.js";
@@ -14,12 +14,22 @@ import { all, live_room, now } from "./live.js";
 const MADE_OF = ["tank", "reading", "water_change", "dose", "feeding", "source_water", "label"];
 
 const answers = signal(0);
-const { load, save } = belief_store();
+const { load, save, keep_only } = belief_store();
 const ask = belief_worker({
   start: () => new Worker("/calc/outlook_worker.js", { type: "module" }),
   shared: async () => (await fetch("/shared.json")).json(),
 });
 const board = forecasts({ ask, load, save, changed: () => (answers.value += 1) });
+
+/** From now on this phone keeps beliefs of the open room's tanks only. */
+export function keep_to_this_room() {
+  let before = "";
+  effect(() => {
+    const tanks = all("tank").map(({ id }) => id);
+    if (tanks.join() !== before) void keep_only(tanks).catch(() => undefined);
+    before = tanks.join();
+  });
+}
 
 /** @typedef {{facts: any, rule: any, asked: import("../advice/questions.js").Asked, made_of: any[]}} Gathered */
 /** @type {Map<string, Gathered>} */

@@ -3,10 +3,11 @@ import { html } from "../vendor/preact.js";
 import { contracts } from "../contracts.js";
 import { day, number, short, t } from "../i18n/words.js";
 
-/** What the marks of the charts mean, each drawn as it stands there. */
-export const Key = () => html`
+/** What the marks of the charts mean, each drawn as it stands there. @param {{doubted: boolean}} props whether any reading is */
+export const Key = ({ doubted }) => html`
   <ul class="chart-key" aria-hidden="true">
     <li><svg width="18" height="24" viewBox="0 0 18 24"><path d="M9 2v20" stroke="currentColor" stroke-width="2" /><circle cx="9" cy="12" r="5" fill="currentColor" /></svg>${t("key.reading")}</li>
+    ${doubted && html`<li><svg width="18" height="24" viewBox="0 0 18 24"><path d="M9 2v20" stroke="currentColor" stroke-width="2" /><circle class="hollow" cx="9" cy="12" r="5" stroke="currentColor" stroke-width="2" /></svg>${t("key.doubted")}</li>`}
     <li><svg width="30" height="24" viewBox="0 0 30 24"><path class="fan" d="M0 8 30 1v22L0 16z" /><path class="middle" d="M0 12h30" /></svg>${t("key.fan")}</li>
     <li><svg width="30" height="24" viewBox="0 0 30 24"><path class="limit" d="M0 12h30" /></svg>${t("key.limit")}</li>
     <li><svg width="18" height="24" viewBox="0 0 18 24"><path d="M3 4h12l-2 9H5z" fill="currentColor" /><path d="M9 13v11" stroke="currentColor" stroke-dasharray="2 3" /></svg>${t("key.change")}</li>

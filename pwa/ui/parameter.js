@@ -32,8 +32,9 @@ function Chance({ lines, chance, standing }) {
   const over = standing.p50 > limit.mg_n_l;
   const last = fan.at(-1);
   const wide = last && last.p90 - last.p10 > limit.mg_n_l;
+  const said = over ? t("outlook.over") : t("outlook.chance", { chance: chance_said(chance) });
   return html`
-    <p class="chance">${over ? t("outlook.over") : t("outlook.chance", { chance: chance_said(chance) })}</p>
+    <p class="chance">${said[0].toLocaleUpperCase() + said.slice(1)}</p>
     <p class="soft small">${t("outlook.limit", { limit: nitrogen(limit.mg_n_l), also: as_ion(parameter, limit.mg_n_l), by: t(`limit.${limit.by}`) })} ${wide && t("outlook.wide")}</p>`;
 }
 

@@ -192,3 +192,11 @@ test("a stored belief of other constants is not gone on with", async () => {
   assert.ok(await store.load("tank-one-1"));
   await store.close();
 });
+
+test("beliefs of tanks that this phone no longer holds are let go", async () => {
+  const store = belief_store("rooms");
+  for (const tank of ["tank-one-1", "tank-two-2"]) await store.save(tank, { tank, applied: [], belief: {} });
+  await store.keep_only(["tank-two-2"]);
+  assert.deepEqual([Boolean(await store.load("tank-one-1")), Boolean(await store.load("tank-two-2"))], [false, true]);
+  await store.close();
+});
