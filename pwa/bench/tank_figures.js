@@ -10,7 +10,7 @@ import { historyFigures } from "./tank_history.js";
  * @typedef {object} TankRecords
  * @property {any} tank @property {any[]} [readings] of this tank @property {any} [source_water] @property {any} [label]
  * @property {any[]} [source_waters] of the room @property {any[]} [stock_changes] of this tank
- * @property {any[]} [changes] water changes of this tank, each with its `source` water @property {any[]} [doses] @property {any[]} [feedings]
+ * @property {any[]} [changes] water changes of this tank, each with its `source` water @property {any[]} [doses] each with its `label` @property {any[]} [feedings]
  * @property {number} [now] ms
  */
 

@@ -15,7 +15,7 @@ export function figuresOf(id) {
     source_water: get("source_water", tank.source_water),
     label: get("label", tank.dechlorinator),
     changes: of("water_change").map((change) => ({ ...change, source: get("source_water", change.source_water) })),
-    doses: of("dose"),
+    doses: of("dose").map((dose) => ({ ...dose, label: get("label", dose.label) })),
     feedings: of("feeding"),
     now: now.peek(),
   });
