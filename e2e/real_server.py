@@ -57,12 +57,29 @@ class RealServer:
             self._owner = self._post("/join", {"secret": secret, "keeper_name": "Owner", "device_name": "Desk"})
         return self._post(f"/rooms/{self._owner['room']['id']}/invites", {"role": role})["link"]
 
+    def set_role(self, name: str, role: str) -> None:
+        """Another role for the member of that name, given by the phone that made the invitations."""
+        self._call("PATCH", self._member(name), {"role": role})
+
+    def take_out(self, name: str) -> None:
+        """End the membership of the member of that name."""
+        self._call("DELETE", self._member(name), None)
+
+    def _member(self, name: str) -> str:
+        people = f"/rooms/{self._owner['room']['id']}/people"
+        (keeper,) = (one["id"] for one in self._call("GET", people, None)["people"] if one["name"] == name)
+        return f"{people}/{keeper}"
+
     def _post(self, path: str, body: dict) -> dict:
+        return self._call("POST", path, body)
+
+    def _call(self, method: str, path: str, body: dict | None) -> dict | None:
         key = {"Authorization": f"Bearer {self._owner['key']}"} if self._owner else {}
         headers = {"Content-Type": "application/json", **key}
-        request = urllib.request.Request(f"{self.origin}/api/v1{path}", json.dumps(body).encode(), headers)
+        load = None if body is None else json.dumps(body).encode()
+        request = urllib.request.Request(f"{self.origin}/api/v1{path}", load, headers, method=method)
         with urllib.request.urlopen(request, timeout=20) as answer:
-            return json.load(answer)
+            return json.load(answer) if answer.status != 204 else None
 
     def rows(self, sql: str, *values: str) -> list[sqlite3.Row]:
         """Ask the one room's database, read-only, past the app."""

@@ -22,6 +22,8 @@ OUT = HERE / "shots"
 EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join#not-a-secret", "/tank/none"]
 BESIDE = ["/tanks", "/tanks/new", "/bench", "/bench/free_ammonia", "/room", "/room/test_kit/new", "/room/label/new"]
 OF_TANK = ["", "/test", "/change", "/history", "/outlook", "/water", "/edit"]
+ROOM = ["/room/rooms", "/room/copy", "/room/people"]
+PEOPLE = "main a[href^='/room/person/']"
 
 
 def main() -> None:
@@ -74,13 +76,48 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
     thumb.tap("button", "Next")
     thumb.tap("button", "Skip")
     _snap(thumb, f"{name}-answers")
-    thumb.open("/room")
-    thumb.tap("button", "Invite a keeper")
-    thumb.page.locator(".invitation").wait_for()
-    _snap(thumb, f"{name}-invite")
+    _room(thumb, name)
     thumb.page.context.set_offline(True)
-    for path in ("/", tanks[0], "/room"):
+    for path in ("/", tanks[0], "/room", "/room/people"):
         _shoot(thumb, path, f"{name}-offline", "tank" if path == tanks[0] else None)
+    thumb.page.context.set_offline(False)
+    _trouble(thumb, name, server)
+
+
+def _room(thumb: Thumb, name: str) -> None:
+    for path in ROOM:
+        _shoot(thumb, path, name)
+    for place, link in enumerate(thumb.page.eval_on_selector_all(PEOPLE, "all => all.map(one => one.href)")):
+        _shoot(thumb, link, name, f"person-{place}")
+        _snap(thumb, f"{name}-person-{place}-whole", whole=True)
+    thumb.open("/room/invite")
+    _snap(thumb, f"{name}-invite-asked")
+    thumb.tap("button", "Make the link")
+    thumb.page.locator(".invitation").wait_for()
+    _snap(thumb, f"{name}-invite", whole=True)
+
+
+def _trouble(thumb: Thumb, name: str, server: RealServer) -> None:
+    """A phone that was made helper while it held a change of a tank, and is then taken out."""
+    thumb.open("/tanks")
+    thumb.page.locator("main a.line").first.tap()
+    thumb.tap("link", "About this tank")
+    thumb.page.context.set_offline(True)
+    thumb.type("Name", "Night pool")
+    thumb.tap("button", "Save tank")
+    thumb.title("Night pool")
+    server.set_role("Marit", "helper")
+    thumb.page.context.set_offline(False)
+    thumb.open("/room")
+    thumb.page.get_by_role("link", name="Needs you").wait_for()
+    _snap(thumb, f"{name}-refused")
+    _shoot(thumb, "/room/needs-you", name)
+    server.take_out("Marit")
+    thumb.open("/room")
+    thumb.sees("You are no longer in this room.")
+    _snap(thumb, f"{name}-ended-room")
+    for path in ("/", "/room/rooms", "/room/needs-you"):
+        _shoot(thumb, path, f"{name}-ended")
 
 
 def _bench(thumb: Thumb, name: str) -> None:
@@ -109,9 +146,9 @@ def _shoot(thumb: Thumb, path: str, name: str, what: str | None = None) -> None:
     _snap(thumb, f"{name}-{what or path}")
 
 
-def _snap(thumb: Thumb, name: str) -> None:
+def _snap(thumb: Thumb, name: str, *, whole: bool = False) -> None:
     plain = name.replace("/", "_").replace("#", "_").replace("__", "_").strip("-_")
-    thumb.page.screenshot(path=OUT / f"{plain}.png")
+    thumb.page.screenshot(path=OUT / f"{plain}.png", full_page=whole)
 
 
 if __name__ == "__main__":

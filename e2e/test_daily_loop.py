@@ -7,6 +7,7 @@ import pytest
 from foretold import bucket, forecast_is_there, plan_input
 from limnary.contracts import run
 from playwright.sync_api import expect
+from room_hands import invite, join
 
 pytestmark = pytest.mark.browser
 
@@ -51,8 +52,7 @@ def test_a_day_without_signal_and_a_second_phone(server, new_phone):
     thumb.open("/room")
     thumb.tap("button", "Share now")
     thumb.sees("Everything on this phone is shared.")
-    thumb.tap("button", "Invite a keeper")
-    link = thumb.page.locator(".invitation .link").inner_text()
+    link = invite(thumb)
     expect(thumb.page.get_by_role("img", name="QR code")).to_be_visible()
 
     other = new_phone()
@@ -136,14 +136,6 @@ def test_bad_measures_are_refused_in_the_calculations_words_and_stay_typed(serve
     thumb.page.reload()
     for label, text in (("Length", "-80"), ("Width", "abc"), ("Height", "40,5")):
         expect(thumb.page.get_by_label(label).first).to_have_value(text)
-
-
-def join(thumb, link, keeper, phone):
-    thumb.open(link[link.index("/join") :])
-    thumb.type("Your name", keeper)
-    thumb.type("A name for this phone", phone)
-    thumb.tap("button", "Join")
-    thumb.title("Round")
 
 
 def set_up_tank(thumb, name):

@@ -1,66 +1,234 @@
-"""A room's people, phones and copies: a lost phone is shut out but keeps what it wrote; a copy is taken in."""
+"""A room's people and phones, as stories on two phones: let in, refused, promoted, shut out, handed over, left."""
 
-import zipfile
+import json
+import re
 
 import pytest
 from playwright.sync_api import expect
-from test_daily_loop import join, set_up_tank
+from room_hands import invite, join, made_link, members, person, read_ammonia, share
+from test_daily_loop import set_up_tank
 
 pytestmark = pytest.mark.browser
 
 
-def test_a_lost_phone_is_shut_out(server, new_phone):
-    owner, lost = new_phone(), new_phone()
-    join(owner, server.links[0], "Aino", "Aino's phone")
-    set_up_tank(owner, "Reed pool")
+@pytest.fixture
+def owner(server, new_phone):
+    """Aino's phone, with a tank that is shared."""
+    thumb = new_phone()
+    join(thumb, server.links[0], "Aino", "Aino's phone")
+    set_up_tank(thumb, "Reed pool")
+    share(thumb)
+    thumb.sees("Everything on this phone is shared.")
+    return thumb
+
+
+@pytest.fixture
+def helper(owner, new_phone):
+    """Bo's phone, let in as a helper, with the tank."""
+    link = invite(owner, "helper", "an hour")
+    owner.sees("It lets one helper in, once")
+    expect(owner.page.get_by_role("img", name="QR code")).to_be_visible()
+    thumb = new_phone()
+    join(thumb, link, "Bo", "Bo's phone")
+    thumb.sees("Reed pool")
+    thumb.stored()
+    return thumb
+
+
+def test_a_helper_records_but_changes_no_tank(server, owner, helper):
+    read_ammonia(helper, "Reed pool")
+    helper.open("/")
+    helper.tap("link", "Reed pool")
+    helper.sees("History")
+    expect(helper.page.get_by_role("link", name="About this tank")).to_have_count(0)
+    refused_change(owner, helper)
+    helper.sees("1 entry was refused and needs you. It is kept on this phone.")
+    helper.tap("link", "Needs you")
+    helper.sees("Tank “Night pool”: change")
+    helper.sees("Your role here is helper, and that does not go as far. It is for: owner, keeper.")
+    with helper.page.expect_download() as held:
+        helper.tap("button", "Keep them as a file")
+    head, *lines = [json.loads(line) for line in held.value.path().read_text().splitlines()]
+    assert (head["format"], [line["op"]["fields"]["name"] for line in lines]) == ("limnary-room", ["Night pool"])
+
+    helper.tap("button", "Discard")
+    helper.sees("Nothing needs you.")
+    helper.tap("button", "Undo")
+    helper.sees("Tank “Night pool”: change")
+    helper.tap("button", "Try again Tank")
+    helper.sees("Your role here is helper")
+
+    person(owner, "Bo")
+    owner.tap("button", "keeper")
+    owner.sees("Bo is keeper now")
+    share(helper)
+    helper.tap("link", "Needs you")
+    helper.tap("button", "Try all again")
+    helper.sees("Nothing needs you.")
+    share(helper)
+    helper.sees("Everything on this phone is shared.")
+    assert names_on_the_server(server) == ["Night pool"]
+    share(owner)
+    owner.open("/")
+    owner.tap("link", "Night pool")
+    owner.tap("link", "History")
+    owner.sees("Ammonia (total) 0.1")
+    expect(owner.page.get_by_text(re.compile("· Bo")).first).to_be_visible()
+
+
+def test_discarding_for_good_brings_back_what_the_others_see(server, owner, helper):
+    refused_change(owner, helper)
+    helper.tap("link", "Needs you")
+    helper.tap("button", "Discard")
+    helper.sees("Nothing needs you.")
+    helper.open("/")
+    helper.sees("Reed pool")
+    helper.open("/room")
+    helper.sees("Everything on this phone is shared.")
+
+
+def test_a_role_is_changed_and_changed_back(server, owner, helper):
+    person(owner, "Bo")
+    owner.tap("button", "viewer")
+    owner.sees("Bo is viewer now")
+    assert members(server)["Bo"] == "viewer"
+    owner.tap("button", "Undo")
+    expect(owner.page.get_by_role("button", name="helper")).to_have_attribute("aria-pressed", "true")
+    assert members(server)["Bo"] == "helper"
+
+
+def test_a_link_is_withdrawn_and_opens_nothing(server, owner, new_phone):
+    link = invite(owner, "viewer", "a week")
+    owner.tap("button", "Done")
+    owner.sees("Open links")
+    owner.tap("button", "Withdraw viewer")
+    owner.sees("The link opens nothing any more")
+    owner.sees("No link is open.")
+    other = new_phone()
+    other.open(link[link.index("/join") :])
+    other.type("Your name", "Cai")
+    other.type("A name for this phone", "Cai's phone")
+    other.tap("button", "Join")
+    expect(other.page.get_by_role("alert")).to_contain_text("used, withdrawn or is too old")
+    assert "Cai" not in members(server)
+
+
+def test_a_lost_phone_is_shut_out_keeps_everything_and_comes_in_again(server, owner, helper):
+    person(owner, "Bo")
+    owner.sees("This cannot be undone, but a new link lets it in again.")
+    owner.tap("button", "Shut out Bo's phone")
+    owner.sees("Bo's phone is shut out")
+    owner.sees("no phone")
+
+    read_ammonia(helper, "Reed pool")
+    share(helper)
+    helper.sees("The server no longer knows this phone")
+    helper.sees("1 entry is saved on this phone and waits to be shared.")
+    helper.open("/")
+    helper.sees("The server no longer knows this phone")
+    helper.sees("Reed pool")
+    assert readings_on_the_server(server) == 0
+
+    person(owner, "Bo")
+    owner.tap("link", "Add a phone")
+    owner.tap("button", "Make the link")
+    owner.sees("It lets one more phone of Bo in, once")
+    link = made_link(owner)
+    helper.open(link[link.index("/join") :])
+    helper.type("A name for this phone", "Bo's phone again")
+    helper.tap("button", "Join")
+    helper.title("Round")
+    share(helper)
+    helper.sees("Everything on this phone is shared.")
+    assert readings_on_the_server(server) == 1
+
+
+def test_a_person_is_taken_out_and_what_waited_is_kept(server, owner, helper):
+    helper.page.context.set_offline(True)
+    read_ammonia(helper, "Reed pool")
+    person(owner, "Bo")
+    owner.tap("button", "Take Bo out")
+    owner.sees("Bo is no longer in the room")
+    assert members(server) == {"Aino": "owner", "Bo": None}
+
+    helper.page.context.set_offline(False)
+    helper.open("/room")
+    helper.sees("You are no longer in this room. What was not shared is still here.")
+    helper.tap("link", "Needs you")
+    helper.sees("Reading: new")
+    helper.sees("You were no longer in this room when it was to be shared.")
+    helper.open("/")
+    helper.sees("You are no longer in this room.")
+
+    join_again(helper, invite(owner, "helper"))
+    share(helper)
+    helper.sees("Everything on this phone is shared.")
+    assert readings_on_the_server(server) == 1
+
+
+def test_a_room_is_handed_over_and_left(server, owner, helper):
+    person(owner, "Aino")
+    owner.sees("The room’s only owner.")
+    expect(owner.page.get_by_role("button", name="Leave")).to_have_count(0)
+    person(owner, "Bo")
+    owner.sees("Only Bo can give it back.")
+    owner.tap("button", "Hand over to Bo")
+    owner.sees("Bo is the owner now, and you are keeper")
+    assert members(server) == {"Aino": "keeper", "Bo": "owner"}
+
+    person(owner, "Aino")
+    owner.tap("button", "Leave")
+    owner.sees("You have left")
+    owner.sees("You are no longer in this room.")
+    assert members(server) == {"Aino": None, "Bo": "owner"}
+    owner.open("/")
+    expect(owner.page.get_by_text("Reed pool")).to_have_count(0)
+    owner.open("/room/rooms")
+    owner.tap("button", "Take it off this phone")
+    owner.sees("is off this phone")
     owner.open("/room")
-    owner.page.get_by_text("Rename this room").tap()
-    owner.type("Name of the room", "Cellar")
-    owner.tap("button", "Save", exact=True)
-    owner.title("Cellar")
-    owner.tap("button", "Invite a helper")
-    join(lost, owner.page.locator(".invitation .link").inner_text(), "Bo", "Bo's phone")
-    lost.sees("Reed pool")
+    owner.sees("Everything is saved on this phone, and only here.")
 
-    owner.open("/room")
-    owner.page.locator("summary").filter(has_text="Bo").tap()
-    shut = owner.page.locator("details").filter(has_text="Bo").get_by_role("button", name="Shut out").first
-    shut.tap()
-    expect(shut).to_have_text("Shut out Bo's phone for good")
-    owner.settled()
-    shut.tap()
-    expect(owner.page.locator("summary").filter(has_text="Bo")).to_contain_text("no phone")
-
-    lost.tap("link", "Test")
-    lost.tap("button", "0.1", exact=True)
-    lost.tap("button", "Save 1 reading")
-    lost.sees("1 reading saved on this phone")
-    lost.open("/room")
-    lost.tap("button", "Share now")
-    lost.sees("The server no longer knows this phone")
-    lost.sees("1 entry is saved on this phone and waits to be shared.")
-    lost.open("/")
-    lost.sees("Reed pool")
+    share(helper)
+    helper.sees("You are owner here")
 
 
-def test_a_copy_of_one_phone_is_taken_in_by_another(server, new_phone, tmp_path):
-    first, second = new_phone(), new_phone()
-    first.open("/")
-    set_up_tank(first, "Reed pool")
-    first.open("/room")
-    with first.page.expect_download() as held:
-        first.tap("button", "Keep as a file")
-    kept = tmp_path / "kept.zip"
-    held.value.save_as(kept)
-    assert "room.jsonl" in zipfile.ZipFile(kept).namelist()
+def join_again(thumb, link):
+    thumb.open(link[link.index("/join") :])
+    thumb.type("A name for this phone", "Bo's phone")
+    thumb.tap("button", "Join")
+    thumb.title("Round")
 
-    second.open("/room")
-    second.page.get_by_label("Take in a file").set_input_files(kept)
-    second.sees("The file is taken in")
-    second.open("/")
-    second.sees("Reed pool")
-    broken = tmp_path / "broken.zip"
-    broken.write_bytes(b"no archive")
-    second.open("/room")
-    second.page.get_by_label("Take in a file").set_input_files(broken)
-    expect(second.page.get_by_role("alert")).to_be_visible()
+
+def refused_change(owner, helper):
+    """A change made without signal as keeper, which is to be shared as helper."""
+    person(owner, "Bo")
+    owner.tap("button", "keeper")
+    owner.sees("Bo is keeper now")
+    helper.open("/room")
+    helper.page.reload()
+    share(helper)
+    helper.sees("You are keeper here")
+    helper.page.context.set_offline(True)
+    change_tank(helper, "Night pool")
+    owner.tap("button", "helper")
+    owner.sees("Bo is helper now")
+    helper.page.context.set_offline(False)
+    share(helper)
+
+
+def change_tank(thumb, name):
+    thumb.open("/")
+    thumb.tap("link", "Reed pool")
+    thumb.tap("link", "About this tank")
+    thumb.type("Name", name)
+    thumb.tap("button", "Save tank")
+    thumb.title(name)
+
+
+def names_on_the_server(server):
+    return [json.loads(row["fields"])["name"] for row in server.rows("SELECT fields FROM records WHERE kind = 'tank'")]
+
+
+def readings_on_the_server(server):
+    return len(server.rows("SELECT id FROM records WHERE kind = 'reading' AND deleted IS NULL"))

@@ -3,6 +3,7 @@
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import expect
+from room_hands import join
 from test_daily_loop import set_down_water_and_label, set_up_tank
 
 pytestmark = pytest.mark.browser
@@ -24,10 +25,10 @@ MAIN_PX, OTHER_PX = 64, 48
 
 
 @pytest.fixture
-def furnished(new_phone):
-    """A phone with one tank that has been tested once."""
+def furnished(server, new_phone):
+    """A phone in a room, with one tank that has been tested once."""
     thumb = new_phone()
-    thumb.open("/")
+    join(thumb, server.links[0], "Aino", "Aino's phone")
     set_up_tank(thumb, "Reed pool")
     set_down_water_and_label(thumb)
     thumb.tap("link", "Test")
@@ -41,8 +42,21 @@ def furnished(new_phone):
 def screens(thumb):
     tank = thumb.page.url[thumb.page.url.index("/tank/") :]
     of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/history", "/outlook", "/water", "/edit")]
+    me = thumb.page.evaluate("() => import('/ui/live.js').then(({ room }) => room.value.me().id)")
+    ways = ["/room", *(f"/room/{way}" for way in ("rooms", "people", f"person/{me}", "invite", "needs-you", "copy"))]
     settings = ["/room/test_kit/new?parameter=nitrite", "/room/label/new", "/room/source_water/new"]
-    return ["/", "/tanks", "/tanks/new", *of_tank, "/bench", "/bench/dilution", "/room", *settings, "/join#secret"]
+    return [
+        "/",
+        "/tanks",
+        "/tanks/new",
+        *of_tank,
+        "/bench",
+        "/bench/dilution",
+        "/room",
+        *(f"/room/{way}" for way in ways),
+        *settings,
+        "/join#secret",
+    ]
 
 
 def test_targets_are_large_enough(server, furnished):

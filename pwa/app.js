@@ -3,16 +3,23 @@ import { html, render, signal } from "./vendor/preact.js";
 import { Workbox } from "./vendor/workbox-window.js";
 import { install } from "./contracts.js";
 import { openRoom, useRoom } from "./data/fish_room.js";
+import { shareOthers } from "./data/other_rooms.js";
 import { thisPhone } from "./data/phone.js";
 import * as sync from "./data/sync.js";
 import { choose, chosen, t } from "./i18n/words.js";
 import { Bench } from "./screens/bench.js";
 import { BenchSheet } from "./screens/bench_sheet.js";
 import { Change } from "./screens/change.js";
+import { Copy } from "./screens/copy.js";
 import { History } from "./screens/history.js";
+import { Invite } from "./screens/invite.js";
 import { Join } from "./screens/join.js";
+import { NeedsYou } from "./screens/needs_you.js";
 import { Outlook } from "./screens/outlook.js";
+import { People } from "./screens/people.js";
+import { Person } from "./screens/person.js";
 import { Room } from "./screens/room.js";
+import { Rooms } from "./screens/rooms.js";
 import { Round } from "./screens/round.js";
 import { Setting } from "./screens/setting.js";
 import { Tank } from "./screens/tank.js";
@@ -26,6 +33,7 @@ import { Missing } from "./ui/missing.js";
 import { address, match, start } from "./ui/router.js";
 import { ignore_ghosts, tap } from "./ui/tap.js";
 import { keep_timers } from "./ui/timers.js";
+import { Trouble } from "./ui/trouble.js";
 
 /** @type {[string, (parts: Record<string, string>, url: URL) => any][]} */
 const ROUTES = [
@@ -42,7 +50,13 @@ const ROUTES = [
   ["/tank/:id/water", ({ id }) => html`<${Water} key=${id} id=${id} />`],
   ["/bench", () => html`<${Bench} />`],
   ["/bench/:name", ({ name }) => html`<${BenchSheet} key=${name} name=${name} />`],
-  ["/room", () => html`<${Room} enter=${enter} />`],
+  ["/room", () => html`<${Room} />`],
+  ["/room/people", () => html`<${People} />`],
+  ["/room/person/:id", ({ id }) => html`<${Person} key=${id} id=${id} />`],
+  ["/room/invite", (_, url) => html`<${Invite} query=${url.searchParams} />`],
+  ["/room/rooms", () => html`<${Rooms} enter=${enter} />`],
+  ["/room/needs-you", () => html`<${NeedsYou} />`],
+  ["/room/copy", () => html`<${Copy} />`],
   ["/room/:kind/new", ({ kind }, url) => html`<${Setting} key=${kind} kind=${kind} query=${url.searchParams} />`],
   ["/room/:kind/:id", ({ kind, id }, url) => html`<${Setting} key=${id} kind=${kind} id=${id} query=${url.searchParams} />`],
   ["/join", (_, url) => html`<${Join} secret=${url.hash.slice(1)} enter=${enter} />`],
@@ -57,19 +71,22 @@ function App() {
   const said = notice.value;
   return html`
     ${said && html`<div class="bar" role="status"><span>${said.text}</span><button class="quiet" type="button" onClick=${tap(said.work)}>${said.action}</button></div>`}
+    <${Trouble} path=${url.pathname} />
     ${hit ? hit.found(hit.parts, url) : html`<${Missing} up="/" />`}`;
 }
 
 let stop_sharing = () => {};
 
-/** Open a room, the one used last if none is named, and keep it shared. @param {string} [id] */
+/** Open a room, the one used last if none is named, and keep it and the others shared. @param {string} [id] */
 async function enter(id) {
   if (id) await useRoom(id);
   stop_sharing();
   room.value?.close();
   const opened = await openRoom();
   show(opened);
-  stop_sharing = sync.start(opened);
+  const stop_this = sync.start(opened);
+  const stop_others = await shareOthers(await thisPhone(), opened.id);
+  stop_sharing = () => (stop_this(), stop_others());
 }
 
 async function main() {

@@ -6,6 +6,7 @@ import { isZip, unzip } from "./zip.js";
 export const FORMAT = "limnary-room";
 export const VERSION = 1;
 export const LINES = "room.jsonl";
+export const READINGS = "readings.csv";
 export const ENDINGS = /** @type {Record<string, string>} */ ({ "image/jpeg": "jpg", "image/png": "png", "image/webp": "webp" });
 const TYPES = Object.fromEntries(Object.entries(ENDINGS).map(([type, ending]) => [ending, type]));
 const ID = /^[A-Za-z0-9_-]{8,64}$/;

@@ -1,15 +1,15 @@
 /** A room out of the phone: the server's rows as it said them, and every op that no row confirms yet. */
-import { ENDINGS, FORMAT, LINES, VERSION } from "./archive.js";
+import { ENDINGS, FORMAT, LINES, READINGS, VERSION } from "./archive.js";
 import { ofRoom } from "./database.js";
 import { correctedNow, isoOf } from "./write.js";
 import { zip } from "./zip.js";
 
 /**
  * All of a room that is on this phone, pictures included.
- * @param {import("./phone.js").Phone} phone @param {string} room
+ * @param {import("./phone.js").Phone} phone @param {string} room @param {string} readings as CSV
  * @returns {Promise<Blob>} a ZIP
  */
-export async function exportRoom(phone, room) {
+export async function exportRoom(phone, room, readings) {
   const { lines, photos } = await phone.database.read(["rows", "outbox", "kept", "rooms", "device", "photos"], async (t) => {
     const held = await t.rooms.get(room);
     const rows = (await t.rows.getAll(ofRoom(room))).map((/** @type {any} */ { room: _room, ...row }) => row);
@@ -26,7 +26,8 @@ export async function exportRoom(phone, room) {
     return { lines: [head, ...rows, ...entries.map(asLine)], photos: await t.photos.getAll(ofRoom(room)) };
   });
   const pictures = photos.map((/** @type {any} */ { sha256: hash, type, bytes }) => ({ name: `photos/${hash}.${ENDINGS[type] ?? "bin"}`, bytes: new Uint8Array(bytes) }));
-  return zip([{ name: LINES, bytes: jsonLines(lines) }, ...pictures]);
+  const table = { name: READINGS, bytes: new TextEncoder().encode(readings) };
+  return zip([{ name: LINES, bytes: jsonLines(lines) }, table, ...pictures]);
 }
 
 /**

@@ -1,11 +1,13 @@
 /** The only door the screens use: one fish room's records, as they stand on this phone. */
 import { LOCAL, identity, join as joinBy, makeRoom as makeBy, rooms as knownRooms, wake } from "./identity.js";
-import { again } from "./outbox.js";
+import { again, discard, undiscard } from "./outbox.js";
 import { ofRoom } from "./database.js";
 import { exportNeedsYou, exportRoom } from "./export_room.js";
 import { importRoom } from "./import_room.js";
 import { thisPhone } from "./phone.js";
+import { forget as forgetBy, list } from "./room_list.js";
 import { photoBytes, photosAgain, savePhoto } from "./photos.js";
+import { readingsCsv } from "./readings_csv.js";
 import { fold, show } from "./view.js";
 import { WRITE_STORES, correctedNow, isoOf, queue } from "./write.js";
 import { records as recordKinds } from "../contracts.js";
@@ -48,11 +50,11 @@ export async function openRoom(roomId, given = thisPhone()) {
 
   async function readAll() {
     const { rows, entries, kept } = await phone.database.read(["rows", "outbox", "kept", "rooms"], async (t) => {
-      const settled = (await t.rooms.get(id))?.settled ?? 0;
+      const confirmed = confirmedTo(await t.rooms.get(id));
       return {
         rows: await t.rows.getAll(ofRoom(id)),
         entries: await t.outbox.index("room").getAll(id),
-        kept: await t.kept.index("seq").getAll(IDBKeyRange.bound([id, settled], [id, []], true)),
+        kept: await t.kept.index("seq").getAll(IDBKeyRange.bound([id, confirmed], [id, []], true)),
       };
     });
     /** @type {Map<string, {kind: string, id: string, row?: any, entries: any[]}>} */ const parts = new Map();
@@ -71,11 +73,11 @@ export async function openRoom(roomId, given = thisPhone()) {
 
   async function readSome(/** @type {{kind: string, id: string}[]} */ keys) {
     await phone.database.read(["rows", "outbox", "kept", "rooms"], async (t) => {
-      const settled = (await t.rooms.get(id))?.settled ?? 0;
+      const confirmed = confirmedTo(await t.rooms.get(id));
       for (const one of keys) {
         const key = [id, one.kind, one.id];
         const row = await t.rows.get(key);
-        const kept = (await t.kept.index("record").getAll(key)).filter((/** @type {any} */ entry) => entry.seq > settled);
+        const kept = (await t.kept.index("record").getAll(key)).filter((/** @type {any} */ entry) => entry.seq > confirmed);
         const entries = [...kept, ...(await t.outbox.index("record").getAll(key))];
         if (row || entries.length) keep(one.kind, one.id, fold(row, entries));
         else folded.get(one.kind)?.delete(one.id);
@@ -174,6 +176,8 @@ export async function openRoom(roomId, given = thisPhone()) {
         problem: state.room?.problem ?? null,
       };
     },
+    /** The records that ops here change and are not shared yet, refused ones left out. @returns {{kind: string, id: string}[]} */
+    unshared: () => state.entries.filter((/** @type {any} */ entry) => entry.state !== "needs you").map((/** @type {any} */ { op }) => ({ kind: op.kind, id: op.id })),
     /** The room's name and this keeper's role, null before joining. */
     about: () => (state.room ? { id, name: state.room.name, role: state.room.role, ended: state.room.ended } : null),
     /** This phone's keeper, null before joining. @returns {{id: string, name: string} | null} */
@@ -186,7 +190,13 @@ export async function openRoom(roomId, given = thisPhone()) {
     /** Whether this keeper may write a kind; anyone may before joining. @param {string} kind */
     may: (kind) => !state.room || recordKinds()[kind].written_by.includes(state.room.role),
     /** All of the room that is on this phone, as an open archive (a ZIP). @returns {Promise<Blob>} */
-    export: () => exportRoom(phone, id),
+    export() {
+      return exportRoom(phone, id, this.readings());
+    },
+    /** The readings that stand as CSV (RFC 4180), the same columns as the archive's `readings.csv`. @returns {string} */
+    readings() {
+      return readingsCsv(this.all("reading"), this.all("tank"), this.nameOf);
+    },
     /** What the server refused, as an open archive (JSON lines). @returns {Promise<Blob>} */
     exportNeedsYou: () => exportNeedsYou(phone, id),
     /**
@@ -208,6 +218,16 @@ export async function openRoom(roomId, given = thisPhone()) {
       });
       await refresh(null);
       for (const heard of writers) heard();
+    },
+    /** Let go of refused ops, and of what hangs on them. @param {string[]} ops @returns {Promise<() => Promise<void>>} the undo */
+    async discard(ops) {
+      const gone = await phone.database.write(["outbox", "kept", "rows"], (t) => discard(t, id, ops));
+      const keys = gone.map((/** @type {any} */ { op }) => ({ kind: op.kind, id: op.id }));
+      await refresh(keys);
+      return async () => {
+        await phone.database.write(["outbox", "kept"], (t) => undiscard(t, gone));
+        await refresh(keys);
+      };
     },
     close() {
       unhear();
@@ -232,11 +252,21 @@ export async function openRoom(roomId, given = thisPhone()) {
   };
 }
 
+/**
+ * Up to where the mirror speaks for the ops that were acknowledged. Of a room that has ended all of them
+ * are the others' now: only what was not shared is still seen.
+ * @param {{settled: number, ended: boolean} | undefined} room
+ */
+const confirmedTo = (room) => (room?.ended ? Infinity : room?.settled ?? 0);
+
 /** @param {import("./phone.js").Phone} phone */
 async function lastRoom(phone) {
-  const open = (await knownRooms(phone)).filter((room) => !room.ended);
+  const all = await knownRooms(phone);
   const used = await phone.database.read(["device"], (t) => t.device.get("last-room"));
-  return open.find((room) => room.id === used?.id)?.id ?? open[0]?.id ?? LOCAL;
+  // One that has ended opens too if it was the last used: its page says so, and holds what was not shared.
+  const open = all.filter((room) => !room.ended);
+  if (used?.id === LOCAL && !open.length) return LOCAL;
+  return (all.find((room) => room.id === used?.id) ?? open[0])?.id ?? LOCAL;
 }
 
 /** Remember the room to open next time. @param {string} id */
@@ -247,6 +277,12 @@ export async function useRoom(id, given = thisPhone()) {
 
 /** The rooms this phone is or was in. */
 export const rooms = async (given = thisPhone()) => knownRooms(await given);
+
+/** Every room of this phone with how far it is shared; `local` too where it holds something or is all there is. */
+export const roomList = async (given = thisPhone()) => list(await given);
+
+/** Take a room that has ended off this phone, with all that is left of it. @param {string} id */
+export const forgetRoom = async (id, given = thisPhone()) => forgetBy(await given, id);
 
 /** Who holds this phone. */
 export const who = async (given = thisPhone()) => {

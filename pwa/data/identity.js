@@ -46,10 +46,11 @@ export async function join(phone, { secret, keeperName, deviceName }) {
     if (!key) throw null;
     answer = await asking({ key, body });
   } catch (failed) {
-    // A key that was revoked opens nothing any more: come in as a new phone.
+    // A key that was revoked opens nothing any more: come in as a new phone, under the name one had.
     if (failed && !(failed instanceof Refused && failed.status === 401)) throw failed;
     key = await newKey(phone, secret);
-    answer = await asking({ body: { ...body, device_key: key } });
+    const named = held.keeper ? { keeper_name: held.keeper.name } : {};
+    answer = await asking({ body: { ...named, ...body, device_key: key } });
   }
   await phone.database.write(["device", "rooms", "rows", "outbox", "kept", "photos"], async (t) => {
     const before = await t.device.get("identity");
@@ -104,7 +105,8 @@ async function enter(t, room, role, epoch, keeper) {
 
 /**
  * Ask the server who we are, and take over names and roles. A room that had ended for us and is open
- * again (its server was restored, or this keeper was let in on another phone) goes on as after joining.
+ * again (its server was restored, or this keeper was let in on another phone) goes on as after joining;
+ * a room this keeper joined on another phone comes to this one too.
  * @param {import("./phone.js").Phone} phone
  * @returns {Promise<boolean>} whether a room is open again
  */
@@ -120,6 +122,7 @@ export async function refreshMe(phone) {
       const room = await t.rooms.get(id);
       if (room?.ended) await enter(t, { id, name }, role, epoch, me.keeper);
       else if (room) await t.rooms.put({ ...room, name, role });
+      else await t.rooms.put(joinedRoom({ id, name }, role, epoch));
       reopened ||= Boolean(room?.ended);
     }
     return reopened;

@@ -11,7 +11,9 @@ import { latest, rebuild, see } from "./clock.js";
 export const STATES = {
   waiting: { send: "sending" },
   sending: { send: "sending", acknowledge: "shared", refuse: "needs you", unanswered: "waiting" },
-  "needs you": { again: "waiting" },
+  "needs you": { again: "waiting", discard: "discarded" },
+  // A discarded op has left the outbox; only its undo brings it back.
+  discarded: { undo: "needs you" },
   // A shared op has left the outbox for `kept`; only a server restored from a backup sends it back.
   shared: { restored: "waiting" },
 };
@@ -116,6 +118,32 @@ export async function again(t, room, which) {
   for (const entry of await t.outbox.index("room").getAll(room)) {
     if (entry.state !== "needs you" || !which(entry)) continue;
     await t.outbox.put({ ...entry, state: next("needs you", "again"), reason: undefined, errors: undefined });
+  }
+}
+
+/**
+ * Let go of refused ops because their keeper says so (stores: outbox, kept, rows). With the op that was to
+ * create a record go the ops that change it: without it they could never be sent.
+ * @param {any} t @param {string} room @param {string[]} ops @returns {Promise<any[]>} the entries, for the undo
+ */
+export async function discard(t, room, ops) {
+  const entries = await t.outbox.index("room").getAll(room);
+  const chosen = entries.filter((/** @type {any} */ entry) => entry.state === "needs you" && ops.includes(entry.op.op));
+  const never = new Set();
+  for (const { creates, op } of chosen) if (creates && !(await known(t, room, op))) never.add(recordOf(op));
+  const gone = entries.filter((/** @type {any} */ entry) => chosen.includes(entry) || (never.has(recordOf(entry.op)) && entry.state !== "sending"));
+  for (const entry of gone) {
+    if (chosen.includes(entry)) next(entry.state, "discard");
+    await t.outbox.delete(entry.n);
+  }
+  return gone;
+}
+
+/** Take a discard back: the entries stand again where they stood (stores: outbox, kept). @param {any} t @param {any[]} entries */
+export async function undiscard(t, entries) {
+  for (const entry of entries) {
+    if ((await t.outbox.index("op").getKey(entry.op.op)) || (await t.kept.getKey(entry.op.op))) continue;
+    await t.outbox.put(entry);
   }
 }
 

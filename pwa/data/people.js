@@ -1,27 +1,56 @@
 /** Who is in a room, on the server: asked for when looked at, never kept as if it were still true. */
-import { ask } from "./api.js";
+import { Refused, ask } from "./api.js";
 import { identity, refreshMe } from "./identity.js";
 
 /** @typedef {{inner: {phone: import("./phone.js").Phone, id: string}}} Room */
 /** @typedef {{id: string, name: string, role: string, devices: {id: string, name: string, last_seen: string | null}[]}} Person */
+/** @typedef {{id: string, role: string, keeper: string | null, made_by: string, made_at: string, expires_at: string}} OpenInvite */
 
 /** @param {Room} room @returns {Promise<Person[]>} */
 export const people = async (room) => (await call(room, "GET", "/people")).people;
 
-/** A single-use link for one more keeper. @param {Room} room @param {string} role @returns {Promise<{link: string, role: string, expires_at: string}>} */
-export const invite = (room, role) => call(room, "POST", "/invites", { role });
+/**
+ * A single-use link: for one more keeper, or for one more phone of the member `keeper`.
+ * @param {Room} room @param {{role?: string, hours?: number, keeper?: string}} how
+ * @returns {Promise<{id: string, link: string, role: string, keeper: string | null, expires_at: string}>}
+ */
+export const invite = (room, how) => call(room, "POST", "/invites", how);
+
+/** Links that still open the door, without their secrets. @param {Room} room @returns {Promise<OpenInvite[]>} */
+export const openInvites = async (room) => (await call(room, "GET", "/invites")).invites;
+
+/** Close a link before it is used. @param {Room} room @param {string} id */
+export const withdraw = (room, id) => call(room, "DELETE", `/invites/${id}`);
 
 /** @param {Room} room @param {string} name */
 export const rename = (room, name) => call(room, "PATCH", "", { name });
 
-/** Take a keeper out of the room, or oneself. @param {Room} room @param {string} keeper */
-export const leave = (room, keeper) => call(room, "DELETE", `/people/${keeper}`);
+/** @param {Room} room @param {string} keeper @param {string} role */
+export const setRole = (room, keeper, role) => call(room, "PATCH", `/people/${keeper}`, { role });
+
+/**
+ * Make another the owner and step back to keeper: the other first, so that the room is never without one.
+ * @param {Room} room @param {string} to @param {string} from oneself
+ */
+export async function handOver(room, to, from) {
+  await setRole(room, to, "owner");
+  await setRole(room, from, "keeper");
+}
+
+/** Take a keeper out of the room, or oneself. One who is out already is out. @param {Room} room @param {string} keeper */
+export async function leave(room, keeper) {
+  try {
+    await call(room, "DELETE", `/people/${keeper}`);
+  } catch (failed) {
+    if (!(failed instanceof Refused && failed.status === 410)) throw failed;
+  }
+}
 
 /** Shut out a lost or sold phone. @param {Room} room @param {string} device */
 export const revoke = (room, device) => send(room, "DELETE", `/api/v1/devices/${device}`);
 
 /** Take over the room's name and one's role as the server has them now. @param {Room & {inner: {refreshState: () => Promise<void>}}} room */
-export async function refresh_me({ inner }) {
+export async function refreshRole({ inner }) {
   await refreshMe(inner.phone);
   await inner.refreshState();
 }

@@ -73,6 +73,14 @@ export function when(at, now) {
   return `${day}, ${clock(at)}`;
 }
 
+/** "now", "5 minutes ago", "3 days ago": how long since. @param {string} at @param {number} now */
+export function ago(at, now) {
+  const seconds = Math.max(0, (now - Date.parse(at)) / 1000);
+  if (seconds < 90) return new Intl.RelativeTimeFormat(locale, { numeric: "auto" }).format(0, "second");
+  const [unit, size] = seconds < 3600 ? [/** @type {const} */ ("minute"), 60] : seconds < 86_400 ? [/** @type {const} */ ("hour"), 3600] : [/** @type {const} */ ("day"), 86_400];
+  return new Intl.RelativeTimeFormat(locale).format(-Math.floor(seconds / size), unit);
+}
+
 /** "Wednesday 4 August". @param {number} at */
 export const day = (at) => new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
 

@@ -1,5 +1,7 @@
-/** What happened to a tank, newest first: tests, changes with their doses, notes; each can be taken out, and put back. */
+/** What happened to a tank, newest first, by whom and when; each can be taken out, and put back. */
 import { html, useSignal } from "../vendor/preact.js";
+import { table } from "../calc/tables.js";
+import { records } from "../contracts.js";
 import { t, when } from "../i18n/words.js";
 import { dose_said, figure, litres_said, parameter_name } from "../ui/figures.js";
 import { Icon } from "../ui/icon.js";
@@ -64,6 +66,10 @@ function events_of(tank) {
     }),
     ...apart.map((dose) => ({ records: [dose], at: dose.at, what: t("history.dose"), said: [dosed(dose)] })),
     ...of("feeding").map((one) => ({ records: [one], at: one.at, what: t("history.feeding"), said: [t("history.fed", { grams: String(one.feed_g) })] })),
+    ...of("stock_change").map((one) => ({ records: [one], at: one.at, what: t("kind.stock_change"), said: [life_said(one, "species", String(one.count ?? "")), ...remark(one)] })),
+    ...of("planting").map((one) => ({ records: [one], at: one.at, what: t("kind.planting"), said: [life_said(one, "plants", one.amount ?? ""), ...remark(one)] })),
+    ...all("task_done").filter((one) => get("task", one.task)?.tank === tank).map((one) => ({ records: [one], at: one.at, what: t("kind.task_done"), said: [get("task", one.task).title, ...remark(one)] })),
+    ...of("photo").map((one) => ({ records: [one], at: one.at, what: t("kind.photo"), said: [one.caption ?? t("kind.photo")] })),
     ...of("note").map((note) => ({ records: [note], at: note.at, what: t("history.note"), said: note.text.split("\n") })),
   ].toSorted((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
 }
@@ -73,6 +79,16 @@ function reading_said(reading) {
   const { value, unit } = figure(reading);
   return `${parameter_name(reading.parameter)} ${value} ${unit}`.trim();
 }
+
+/** "12 neon tetra, moved in". @param {any} one @param {string} rows table of the kinds of life @param {string} amount */
+function life_said(one, rows, amount) {
+  const name = table(rows).rows[one.species]?.name ?? one.species;
+  const change = records()[one.kind].fields.find((/** @type {any} */ field) => field.name === "change").choices.find((/** @type {any} */ choice) => choice.value === one.change);
+  return `${amount} ${name}, ${change?.label ?? one.change}`.trim();
+}
+
+/** @param {any} one @returns {string[]} */
+const remark = (one) => (one.note ? one.note.split("\n") : []);
 
 /** @param {any} dose */
 const dosed = (dose) => `${dose_said(dose)} ${dose.what}`;

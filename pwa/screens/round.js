@@ -4,13 +4,13 @@ import { walk } from "../advice/facts.js";
 import { day, t } from "../i18n/words.js";
 import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
-import { live_room, now } from "../ui/live.js";
+import { live_room, now, room } from "../ui/live.js";
 import { Page } from "../ui/page.js";
 import { Sentence, State } from "../ui/sentence.js";
 
 export function Round() {
   const tanks = walk(live_room);
-  if (tanks.length === 0) return html`<${FirstTank} />`;
+  if (tanks.length === 0) return room.value.about()?.ended ? html`<${Ended} />` : html`<${FirstTank} />`;
   return html`
     <${Page} title=${t("round.title")} place="round" book>
       <p class="date">${day(now.value)}</p>
@@ -47,4 +47,10 @@ const FirstTank = () => html`
         <p class="soft">${t("round.empty_more")}</p>
       </div>
     </div>
+  <//>`;
+
+/** The open room has ended for this keeper: its tanks are gone from here. */
+const Ended = () => html`
+  <${Page} title=${t("round.title")} place="round" act=${html`<a class="main" href="/room/rooms">${t("rooms.title")}</a>`}>
+    <p class="sentence">${t("problem.ended")}</p>
   <//>`;

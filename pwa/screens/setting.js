@@ -3,13 +3,14 @@ import { html, useSignal } from "../vendor/preact.js";
 import { InvalidInput, records } from "../contracts.js";
 import { SPECIES } from "../advice/level.js";
 import { t } from "../i18n/words.js";
+import { Authors } from "../ui/authors.js";
 import { forget, useDraft } from "../ui/draft.js";
 import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
 import { UNITS, common_kit } from "../ui/kits.js";
 import { get, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
+import { changed_fields, new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
 import { tap } from "../ui/tap.js";
 
@@ -40,11 +41,12 @@ export function Setting({ kind, id, query }) {
     const fields = payload_of(specs, kept.value);
     const emptied = id ? Object.fromEntries(specs.filter((/** @type {any} */ one) => !one.required && !(one.name in fields) && held[one.name] !== undefined).map((/** @type {any} */ one) => [one.name, null])) : {};
     const own = id ?? new_id();
-    /** @type {any[]} */ const writes = [{ type: "put", kind, id: own, fields: { ...emptied, ...fields } }];
+    const changed = changed_fields(held, { ...emptied, ...fields });
+    /** @type {any[]} */ const writes = Object.keys(changed).length ? [{ type: "put", kind, id: own, fields: changed }] : [];
     const filled = FILLS[kind];
     if (tank && filled) writes.push({ type: "put", kind: "tank", id: tank.id, fields: { [filled]: own } });
     try {
-      await record(writes, t("saved.setting", { name: fields.name }));
+      if (writes.length) await record(writes, t("saved.setting", { name: fields.name }));
       forget(name);
       go(then, { replace: true });
     } catch (no) {
@@ -66,6 +68,7 @@ export function Setting({ kind, id, query }) {
       <p class="soft">${t(`setting.${kind}_why`)}</p>
       <${Fields} specs=${specs} raw=${kept.value} onRaw=${(/** @type {any} */ raw) => ((kept.value = raw), (refused.value = []))} errors=${refused.value} tried=${tried.value} />
       ${strays.map((one) => html`<${Wrong} error=${one} />`)}
+      ${held && html`<${Authors} meta=${held.meta} />`}
       ${id && room.value.may(kind) && html`<p><button class="quiet" type="button" onClick=${tap(() => void drop())}>${t("setting.remove")}</button></p>`}
     <//>`;
 }

@@ -3,13 +3,14 @@ import { html, useSignal } from "../vendor/preact.js";
 import { InvalidInput, contracts, records, run } from "../contracts.js";
 import { walk } from "../advice/facts.js";
 import { number, t } from "../i18n/words.js";
+import { Authors } from "../ui/authors.js";
 import { forget, useDraft } from "../ui/draft.js";
 import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
 import { Icon } from "../ui/icon.js";
 import { get, live_room, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
+import { changed_fields, new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
 import { tap } from "../ui/tap.js";
 
@@ -29,8 +30,7 @@ export function TankForm({ id }) {
 
   const { measures, about } = kept.value;
   const found = litres_of(measures);
-  const fields = records().tank.fields;
-  const specs = (/** @type {string[]} */ names) => fields.filter((/** @type {any} */ field) => names.includes(field.name));
+  const specs = (/** @type {string[]} */ names) => records().tank.fields.filter((/** @type {any} */ field) => names.includes(field.name));
   const inputs = contracts().volume.inputs;
   const set_measures = (/** @type {any} */ raw) => (kept.value = { ...kept.value, measures: raw });
   const set_about = (/** @type {any} */ raw) => (kept.value = { ...kept.value, about: raw });
@@ -46,8 +46,9 @@ export function TankForm({ id }) {
     const order = walk(live_room).reduce((most, one) => Math.max(most, one.walk_order ?? 0), 0) + 1;
     const figures = { measures: found.payload, water_l: found.answer.water_l, gross_l: found.answer.gross_l };
     const extra = id ? {} : { walk_order: order };
+    const fields = changed_fields(tank, { ...emptied, ...known, ...figures, ...extra });
     try {
-      await record([{ type: "put", kind: "tank", id: own, fields: { ...emptied, ...known, ...figures, ...extra } }], t(id ? "saved.tank" : "saved.new_tank", { tank: known.name }));
+      if (Object.keys(fields).length) await record([{ type: "put", kind: "tank", id: own, fields }], t(id ? "saved.tank" : "saved.new_tank", { tank: known.name }));
       forget(name);
       go(`/tank/${own}`, { replace: true });
     } catch (no) {
@@ -84,6 +85,7 @@ export function TankForm({ id }) {
             <${Fields} specs=${specs(ABOUT)} raw=${about} onRaw=${set_about} errors=${errors} tried=${tried.value} />
           </details>
           ${contracts().volume.cautions.map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
+          ${tank && html`<${Authors} meta=${tank.meta} />`}
           ${id && html`<p><button class="quiet" type="button" onClick=${tap(() => void put_away())}>${t(tank.resting ? "tank.back" : "tank.away")}</button></p>`}
         </div></section>`}
     <//>`;

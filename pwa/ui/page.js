@@ -41,10 +41,11 @@ const Places = ({ here }) => html`
 
 /** How far this phone is shared, in one glance and in true words. */
 const Sharing = () => {
-  const { waiting, sending, needsYou, joined } = sharing();
-  const left = waiting + sending;
-  const [icon, words] = needsYou.length
-    ? ["needs", t("sharing.needs_you", { count: needsYou.length })]
+  const { waiting, sending, needsYou, photosWaiting, photosNeedYou, joined } = sharing();
+  const left = waiting + sending + photosWaiting;
+  const refused = needsYou.length + photosNeedYou;
+  const [icon, words] = refused
+    ? ["needs", t("sharing.needs_you", { count: refused })]
     : !joined || left
       ? ["saved", joined ? t("sharing.waiting", { count: left }) : t("sharing.local")]
       : ["shared", t("sharing.all")];

@@ -34,8 +34,19 @@ export async function record(writes, said) {
   }
 }
 
+/**
+ * Of a form's fields those that say something else than the record does: what another keeper changed meanwhile
+ * is not overwritten by what this form merely showed.
+ * @param {Record<string, any> | null} held @param {Record<string, any>} fields
+ */
+export const changed_fields = (held, fields) =>
+  Object.fromEntries(Object.entries(fields).filter(([name, value]) => !held || JSON.stringify(value) !== JSON.stringify(held[name] ?? null)));
+
 /** Say something that cannot be undone. @param {string} said */
 export const say = (said) => note(said, null);
+
+/** Say what was done where it can be taken back by other means than a write. @param {string} said @param {() => Promise<any>} undoing */
+export const offer = (said, undoing) => note(said, undoing);
 
 /** Take it back. */
 export async function undo() {

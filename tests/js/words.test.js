@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";
 import { en } from "../../pwa/i18n/en.js";
-import { choose, has, minutes, number, parse, separator, short, t } from "../../pwa/i18n/words.js";
+import { ago, choose, has, minutes, number, parse, separator, short, t } from "../../pwa/i18n/words.js";
 
 const pwa = new URL("../../pwa/", import.meta.url);
 const sources = ["app.js", ...["screens", "ui"].flatMap((folder) => readdirSync(new URL(folder, pwa)).map((file) => `${folder}/${file}`))].map((path) => [path, readFileSync(new URL(path, pwa), "utf8")]);
@@ -36,6 +36,16 @@ test("plural forms and separators by language", () => {
   assert.deepEqual([separator(), number(1234.5, 1), short(0.25), parse("7.8"), parse("7,8"), parse("abc")], [".", "1,234.5", "0.25", 7.8, 7.8, "abc"]);
   assert.equal(number(0.125, 2), "0.13", "halves go away from zero");
   assert.equal(minutes(305), "5:05");
+});
+
+test("how long ago, in whole steps that have passed", () => {
+  choose(["en-GB"]);
+  const now = Date.parse("2026-05-04T08:00:00.000Z");
+  const said = (iso) => ago(iso, now);
+  assert.deepEqual(
+    ["2026-05-04T08:00:30.000Z", "2026-05-04T07:59:00.000Z", "2026-05-04T07:55:00.000Z", "2026-05-04T06:01:00.000Z", "2026-05-01T07:00:00.000Z"].map(said),
+    ["now", "now", "5 minutes ago", "1 hour ago", "3 days ago"],
+  );
 });
 
 test("a text that is not there is an error, not an empty label", () => assert.throws(() => t("no.such.text"), RangeError));

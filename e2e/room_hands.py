@@ -1,0 +1,58 @@
+"""What keepers do in the Room place, in words: join, invite, share, look at a person."""
+
+import sqlite3
+
+
+def join(thumb, link, keeper, phone):
+    thumb.open(link[link.index("/join") :])
+    thumb.type("Your name", keeper)
+    thumb.type("A name for this phone", phone)
+    thumb.tap("button", "Join")
+    thumb.title("Round")
+
+
+def invite(owner, role="keeper", hours="two days"):
+    """A link from the Room place of an owner's phone."""
+    owner.open("/room/people")
+    owner.tap("link", "Invite someone")
+    owner.pick(role)
+    owner.pick(hours)
+    owner.tap("button", "Make the link")
+    return made_link(owner)
+
+
+def made_link(owner):
+    return owner.page.locator(".invitation .link").inner_text()
+
+
+def share(thumb):
+    thumb.open("/room")
+    thumb.tap("button", "Share now")
+    thumb.page.get_by_role("button", name="Share now").wait_for()
+
+
+def person(thumb, name):
+    thumb.open("/room/people")
+    thumb.tap("link", name)
+    thumb.title(name)
+
+
+def read_ammonia(thumb, tank, step="0.1"):
+    """One reading of a tank, from the round."""
+    thumb.open("/")
+    thumb.tap("link", tank)
+    thumb.tap("link", "Test")
+    thumb.tap("button", step, exact=True)
+    thumb.tap("button", "Save 1 reading")
+    thumb.sees("1 reading saved on this phone")
+
+
+def members(server):
+    """Who is in which room with which role, asked of the server's file past the app."""
+    with sqlite3.connect(f"file:{server.data / 'people.sqlite'}?mode=ro", uri=True) as db:
+        found = db.execute(
+            "SELECT keepers.name, memberships.role, memberships.ended_at IS NULL FROM memberships"
+            " JOIN keepers ON keepers.id = memberships.keeper"
+        ).fetchall()
+    db.close()
+    return {name: role if here else None for name, role, here in found}

@@ -1,0 +1,68 @@
+/** What the server refused, said so that its keeper knows what it was, what it said and why it was refused. Pure. */
+
+/** Reasons that have their own words; the others are quoted. */
+export const REASONS = ["role", "fields", "envelope", "other-kind", "insert-only", "membership-ended", "too-large", "invalid"];
+
+/**
+ * @typedef {{
+ *   op: string, kind: string, doing: "new" | "change" | "remove" | "restore", name: string | null, tank: string | null,
+ *   said: {label: string, value: string}[], by: string | null, at: string,
+ *   why: string, reason: string, may_now: boolean, wrong: {label: string, message: string, allowed: string}[], follows: number,
+ * }} Refusal `why`: one of REASONS or "other"; `follows`: changes of the same record that wait for this one
+ */
+
+/**
+ * The refused ops, oldest first.
+ * @param {any[]} entries of the outbox that need their keeper
+ * @param {{
+ *   kinds: Record<string, any>,
+ *   get: (kind: string, id: string) => any,
+ *   may: (kind: string) => boolean,
+ *   held?: {kind: string, id: string}[],
+ *   yes_no: (value: boolean) => string,
+ *   number: (value: number) => string,
+ * }} room the kinds, the records as they stand, what the keeper may write now, the records of ops that wait
+ * @returns {Refusal[]}
+ */
+export function refusals(entries, room) {
+  return entries.toSorted((a, b) => a.n - b.n).map((entry) => {
+    const { op, by, at, creates, reason, errors = [] } = entry;
+    const kind = room.kinds[op.kind];
+    const spec = (/** @type {string} */ name) => kind?.fields.find((/** @type {any} */ field) => field.name === name);
+    const record = room.get(op.kind, op.id);
+    const fields = op.fields ?? {};
+    const doing = { put: creates ? "new" : "change", del: "remove", restore: "restore" }[/** @type {"put" | "del" | "restore"} */ (op.type)];
+    const tank = fields.tank ?? record?.tank;
+    return {
+      op: op.op,
+      kind: op.kind,
+      doing: /** @type {Refusal["doing"]} */ (doing),
+      name: fields.name ?? record?.name ?? null,
+      tank: (tank && room.get("tank", tank)?.name) ?? null,
+      said: Object.entries(fields)
+        .filter(([name]) => !["name", "tank", "at"].includes(name))
+        .map(([name, value]) => ({ label: label_of(spec(name), name), value: said(spec(name), value, room) })),
+      by,
+      at: fields.at ?? at,
+      why: REASONS.includes(reason) ? reason : "other",
+      reason,
+      may_now: room.may(op.kind),
+      wrong: errors.map((/** @type {any} */ one) => ({ label: label_of(spec(one.field), one.field), message: one.message, allowed: one.allowed })),
+      follows: creates ? (room.held ?? []).filter((one) => one.kind === op.kind && one.id === op.id).length : 0,
+    };
+  });
+}
+
+/** A field's label without the explanation that a form adds in brackets. @param {any} spec @param {string} name @returns {string} */
+const label_of = (spec, name) => spec?.label.replace(/ \(.*\)$/, "") ?? name;
+
+/** A field's value in words. @param {any} spec @param {any} value @param {Parameters<typeof refusals>[1]} room @returns {string} */
+function said(spec, value, room) {
+  if (value === null) return "–";
+  if (Array.isArray(value)) return value.map((one) => said(spec?.item, one, room)).join(", ");
+  if (typeof value === "object") return Object.values(value).filter((one) => typeof one !== "object").map((one) => said(null, one, room)).join(", ");
+  if (typeof value === "boolean") return room.yes_no(value);
+  if (typeof value === "number") return `${room.number(value)} ${spec?.unit ?? ""}`.trim();
+  if (spec?.refers_to) return room.get(spec.refers_to, value)?.name ?? value;
+  return spec?.choices?.find((/** @type {any} */ one) => one.value === value)?.label ?? value;
+}

@@ -1,0 +1,52 @@
+/** Keep a copy: the whole room as an open archive, its readings as a table; and a copy taken in. */
+import { html, useSignal } from "../vendor/preact.js";
+import { ArchiveBroken, NotSaved } from "../data/fish_room.js";
+import { t } from "../i18n/words.js";
+import { Problem } from "../ui/ask.js";
+import { keep_file } from "../ui/keep_file.js";
+import { room } from "../ui/live.js";
+import { Page } from "../ui/page.js";
+import { say } from "../ui/record.js";
+import { tap } from "../ui/tap.js";
+
+export function Copy() {
+  const problem = useSignal("");
+  const busy = useSignal(false);
+  const here = room.value;
+  const doing = async (/** @type {() => Promise<string>} */ work) => {
+    if (busy.value) return;
+    problem.value = "";
+    busy.value = true;
+    try {
+      say(await work());
+    } catch (failed) {
+      if (!(failed instanceof ArchiveBroken || failed instanceof NotSaved)) throw failed;
+      problem.value = failed.message;
+    } finally {
+      busy.value = false;
+    }
+  };
+  const whole = async () => t("archive.kept", { file: keep_file(await here.export(), "limnary-room", "zip") });
+  const readings = async () => t("archive.kept", { file: keep_file(new Blob([here.readings()], { type: "text/csv" }), "limnary-readings", "csv") });
+  const take_in = (/** @type {any} */ event) => {
+    const [file] = event.target.files;
+    event.target.value = "";
+    if (!file) return;
+    void doing(async () => {
+      const { records, ops, photos } = await here.import(file);
+      const count = records + ops + photos;
+      return count ? t("archive.taken_in", { count }) : t("archive.nothing_new");
+    });
+  };
+  return html`
+    <${Page} title=${t("archive.title")} place="room" up="/room" aside=${html`<span></span>`}
+      act=${html`<button class="main" type="button" disabled=${busy.value} onClick=${tap(() => void doing(whole))}>${t("archive.export")}</button>`}>
+      <p class="sentence">${t("archive.why")}</p>
+      <p>${t("archive.export_why")}</p>
+      <section class="section"><h2>${t("archive.readings")}</h2><p>${t("archive.readings_why")}</p>
+        <p><button class="quiet" type="button" onClick=${tap(() => void doing(readings))}>${t("archive.readings")}</button></p></section>
+      ${here.may("tank") && !here.about()?.ended && html`<section class="section"><h2>${t("archive.import")}</h2><p>${t("archive.import_why")}</p>
+        <label class="quiet file">${t("archive.import")}<input class="unseen" type="file" accept=".zip,.jsonl,application/zip" disabled=${busy.value} onChange=${take_in} /></label></section>`}
+      <${Problem} text=${problem.value} />
+    <//>`;
+}

@@ -1,0 +1,81 @@
+/** Letting someone in: as what, for how long, and then the link, to be read by a camera or sent. */
+import { html, useSignal } from "../vendor/preact.js";
+import { invite } from "../data/people.js";
+import { t, when } from "../i18n/words.js";
+import { Problem, useAsk } from "../ui/ask.js";
+import { useDraft } from "../ui/draft.js";
+import { now, room } from "../ui/live.js";
+import { Page } from "../ui/page.js";
+import { Qr } from "../ui/qr.js";
+import { say } from "../ui/record.js";
+import { go } from "../ui/router.js";
+import { tap } from "../ui/tap.js";
+
+const ROLES = ["keeper", "helper", "viewer", "owner"];
+const HOURS = [1, 48, 168, 720];
+
+/** @param {{query: URLSearchParams}} props `keeper` and `name`: one more phone of that member */
+export function Invite({ query }) {
+  const keeper = query.get("keeper");
+  const name = query.get("name") ?? "";
+  const up = keeper ? `/room/person/${keeper}` : "/room/people";
+  const kept = useDraft("invite", () => ({ role: "keeper", hours: 48 }));
+  const made = useSignal(/** @type {any} */ (null));
+  const { problem, busy, ask } = useAsk();
+  const { role, hours } = kept.value;
+  const make = () => ask(async () => void (made.value = await invite(room.value, keeper ? { keeper, hours } : { role, hours })));
+  const title = t(keeper ? "invite.title_phone" : "invite.title");
+  if (made.value) return html`<${Link} made=${made.value} name=${name} title=${title} up=${up} />`;
+  return html`
+    <${Page} title=${title} up=${up}
+      act=${html`<button class="main" type="button" disabled=${busy.value} onClick=${tap(() => void make())}>${t("invite.make")}</button>`}>
+      ${keeper
+        ? html`<p class="sentence">${t("invite.phone_why", { name })}</p>`
+        : html`<${Tiles} label=${t("invite.role")} name="role" chosen=${role} onChoose=${(/** @type {string} */ to) => (kept.value = { ...kept.value, role: to })}
+            choices=${ROLES.map((one) => [one, html`<b>${t(`role.${one}`)}</b><span class="soft small">${t(`role_may.${one}`)}</span>`])} />`}
+      <${Tiles} label=${t("invite.hours")} name="hours" chosen=${hours} onChoose=${(/** @type {number} */ to) => (kept.value = { ...kept.value, hours: to })}
+        choices=${HOURS.map((one) => [one, t(`invite.hours.${one}`)])} />
+      <${Problem} text=${problem.value} />
+    <//>`;
+}
+
+/** @param {{label: string, name: string, chosen: any, choices: [any, any][], onChoose: (to: any) => void}} props */
+const Tiles = ({ label, name, chosen, choices, onChoose }) => html`
+  <fieldset class="field"><legend>${label}</legend>
+    <div class="tiles two">${choices.map(([value, said]) => html`
+      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen} onChange=${() => onChoose(value)} />${said}</label>`)}</div>
+  </fieldset>`;
+
+/** @param {{made: any, name: string, title: string, up: string}} props */
+function Link({ made, name, title, up }) {
+  const copied = useSignal(false);
+  const until = when(made.expires_at, now.value);
+  const copy = async () => {
+    await navigator.clipboard.writeText(made.link);
+    copied.value = true;
+  };
+  const send = async () => {
+    try {
+      await navigator.share({ title: t("invite.share_title", { room: room.value.about()?.name ?? "" }), url: made.link });
+    } catch (no) {
+      // The keeper closed the sheet: the link is still here.
+      if (!(no instanceof DOMException)) throw no;
+    }
+  };
+  const sends = typeof navigator.share === "function";
+  const copies = Boolean(navigator.clipboard);
+  const finish = () => go(up, { replace: true });
+  return html`
+    <${Page} title=${title} up=${up}
+      act=${html`
+        ${sends && html`<button class="main" type="button" onClick=${tap(() => void send())}>${t("invite.share")}</button>`}
+        ${copies && html`<button class=${sends ? "quiet" : "main"} type="button" onClick=${tap(() => void copy().catch(() => say(made.link)))}>${t(copied.value ? "invite.copied" : "invite.copy")}</button>`}
+        <button class=${sends || copies ? "quiet" : "main"} type="button" onClick=${tap(finish)}>${t("invite.close")}</button>`}>
+      <div class="invitation">
+        <p class="sentence">${made.keeper ? t("invite.how_phone", { name, until }) : t("invite.how", { role: t(`role.${made.role}`), until })}</p>
+        <${Qr} text=${made.link} label=${t("invite.qr")} />
+        <p class="soft small">${t("invite.once")}</p>
+        <p class="small link" aria-label=${t("invite.link")}>${made.link}</p>
+      </div>
+    <//>`;
+}

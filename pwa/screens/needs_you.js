@@ -1,0 +1,65 @@
+/** Needs you: what the server refused, each with its reason; tried again, kept as a file, or discarded with an undo. */
+import { html } from "../vendor/preact.js";
+import { records } from "../contracts.js";
+import { refusals } from "../room/needs_you.js";
+import { short, t, when } from "../i18n/words.js";
+import { who_said } from "../ui/authors.js";
+import { Icon } from "../ui/icon.js";
+import { keep_file } from "../ui/keep_file.js";
+import { now, room, sharing } from "../ui/live.js";
+import { Page } from "../ui/page.js";
+import { offer, say } from "../ui/record.js";
+import { tap } from "../ui/tap.js";
+
+export function NeedsYou() {
+  const { needsYou, photosNeedYou } = sharing();
+  const here = room.value;
+  const list = refusals(needsYou, {
+    kinds: records(),
+    get: (kind, id) => here.get(kind, id),
+    may: here.may,
+    held: here.unshared(),
+    yes_no: (value) => t(value ? "said.yes" : "said.no"),
+    number: (value) => short(value, 4),
+  });
+  const any = list.length + photosNeedYou > 0;
+  const keep = async () => say(t("archive.kept", { file: keep_file(await here.exportNeedsYou(), "limnary-needs-you", "jsonl") }));
+  return html`
+    <${Page} title=${t("needs_you.title")} place="room" up="/room" aside=${html`<span></span>`}
+      act=${any && html`
+        <button class="main" type="button" disabled=${here.about()?.ended} onClick=${tap(() => void here.tryAgain())}>${t("needs_you.all_again")}</button>
+        ${list.length > 0 && html`<button class="quiet" type="button" onClick=${tap(() => void keep())}>${t("needs_you.export")}</button>`}`}>
+      <p class=${any ? "" : "sentence"}>${t(any ? "needs_you.why" : "needs_you.none")}</p>
+      <ul class="lines">${list.map((one) => html`<${Refused} key=${one.op} one=${one} />`)}</ul>
+      ${photosNeedYou > 0 && html`<section class="section"><h2>${t("needs_you.photos", { count: photosNeedYou })}</h2><p>${t("needs_you.photos_why")}</p></section>`}
+    <//>`;
+}
+
+/** @param {{one: import("../room/needs_you.js").Refusal}} props */
+function Refused({ one }) {
+  const here = room.value;
+  const kind = t(`kind.${one.kind}`);
+  const what = one.name ? t("needs_you.named", { kind, name: one.name }) : one.tank ? `${kind} ${t("needs_you.in_tank", { tank: one.tank })}` : kind;
+  const discard = async () => offer(t("needs_you.discarded", { what }), await here.discard([one.op]));
+  return html`
+    <li class="refused">
+      <h2>${t(`needs_you.${one.doing}`, { what })}</h2>
+      <p class="soft small">${t("needs_you.by", { who: who_said(one.by), when: when(one.at, now.value) })}</p>
+      ${one.said.map(({ label, value }) => html`<p class="said-field" key=${label}><span class="soft">${label}</span> ${value}</p>`)}
+      <p class="wrong"><${Icon} name="needs" size=${20} /><span>${why_said(one)}</span></p>
+      ${one.wrong.map((wrong) => html`<p class="small" key=${wrong.label}>${t("needs_you.wrong", wrong)}</p>`)}
+      ${one.follows > 0 && html`<p class="soft small">${t("needs_you.follows", { count: one.follows })}</p>`}
+      <div class="row">
+        ${!here.about()?.ended && html`<button class="quiet" type="button" onClick=${tap(() => void here.tryAgain([one.op]))}>${t("needs_you.again")}<span class="unseen"> ${what}</span></button>`}
+        <button class="quiet" type="button" onClick=${tap(() => void discard())}>${t("needs_you.discard")}<span class="unseen"> ${what}</span></button>
+      </div>
+    </li>`;
+}
+
+/** @param {import("../room/needs_you.js").Refusal} one */
+function why_said({ why, reason, kind, may_now }) {
+  if (why !== "role") return t(`why_not.${why}`, { reason });
+  if (may_now) return t("why_not.role_now");
+  const roles = records()[kind].written_by.map((/** @type {string} */ role) => t(`role.${role}`)).join(", ");
+  return t("why_not.role", { role: t(`role.${room.value.about()?.role ?? "viewer"}`), roles });
+}

@@ -1,0 +1,14 @@
+/** Above every page but the Room's own: what only the keeper can mend before this phone is shared again. */
+import { html } from "../vendor/preact.js";
+import { t } from "../i18n/words.js";
+import { Icon } from "./icon.js";
+import { sharing } from "./live.js";
+
+const WANTS_THE_KEEPER = ["signed-out", "ended", "upgrade"];
+
+/** @param {{path: string}} props the page that is open */
+export function Trouble({ path }) {
+  const { problem } = sharing();
+  if (!WANTS_THE_KEEPER.includes(problem) || path.startsWith("/room") || path === "/join") return null;
+  return html`<a class="bar trouble" href="/room"><${Icon} name="needs" size=${20} /><span class="grow">${t(`problem.${problem}`)}</span></a>`;
+}

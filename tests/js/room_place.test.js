@@ -1,0 +1,134 @@
+/** The Room place without its screen: refusals in words, who may do what, what a call's failure means, true words of sharing. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { records } from "../../pwa/contracts.js";
+import { Refused, Unreachable } from "../../pwa/data/api.js";
+import { openRoom, join } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/round.js";
+import { en } from "../../pwa/i18n/en.js";
+import { REASONS, refusals } from "../../pwa/room/needs_you.js";
+import { ROLES, powers } from "../../pwa/room/powers.js";
+import { refusal } from "../../pwa/room/refusal.js";
+import { sharing_lines } from "../../pwa/room/sharing_lines.js";
+import { TANK, WELCOME, page, pushed, row, scripted, testPhone } from "./test_phone.js";
+
+/** A helper's phone whose changes of the tank were refused. */
+async function refusedPhone() {
+  const answer = (op) => (op.kind === "reading" ? { op: op.op, status: "ok", stamp: op.stamp, seq: 9 } : { op: op.op, status: "forbidden", reason: "role" });
+  const server = scripted({
+    join: () => ({ status: 201, body: { ...WELCOME, role: "helper" } }),
+    pull: (request) => page(request, request.path.includes("since=0") ? [row(5, "tank", "tank-0001", TANK)] : []),
+    push: ({ body }) => pushed(body.ops.map(answer)),
+  });
+  const phone = await testPhone({ send: server.send });
+  const id = await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  const room = await openRoom(id, phone);
+  const share = async () => {
+    await round(phone, room.id, room.inner.refresh);
+    await room.inner.refreshState();
+  };
+  await share();
+  return { phone, room, share, server };
+}
+
+const said = (room) =>
+  refusals(room.sharing().needsYou, { kinds: records(), get: (kind, id) => room.get(kind, id), may: room.may, yes_no: String, number: String, held: [] });
+
+test("a refused change says what it was, of which tank, and why", async () => {
+  const { room, share } = await refusedPhone();
+  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50, planting: "dense", resting: true } }]);
+  await share();
+  const [one] = said(room);
+  assert.deepEqual([one.kind, one.doing, one.name, one.why, one.may_now], ["tank", "change", "Moss corner", "role", false]);
+  assert.deepEqual(one.said, [
+    { label: "Water in it", value: "50 L" },
+    { label: "Planting", value: "dense" },
+    { label: "Put away", value: "true" },
+  ]);
+  assert.equal(one.by, "keeper-a");
+});
+
+test("a refusal over fields names each by its label, in the server's words", () => {
+  const op = { op: "op-00001", kind: "reading", id: "reading-1", type: "put", fields: { tank: "tank-1", parameter: "ph", value: 99999999, at: "2026-05-04T07:00:00.000Z" } };
+  const errors = [{ field: "value", message: "must be from -5 to 100000", allowed: "a number" }];
+  const room = { kinds: records(), get: (kind) => (kind === "tank" ? { name: "Reed pool" } : null), may: () => true, yes_no: String, number: String, held: [{ kind: "reading", id: "reading-1" }] };
+  const [one] = refusals([{ n: 1, op, by: null, at: "2026-05-05T07:00:00.000Z", creates: true, reason: "fields", errors }], room);
+  assert.deepEqual([one.doing, one.tank, one.at, one.follows], ["new", "Reed pool", "2026-05-04T07:00:00.000Z", 1]);
+  assert.deepEqual(one.wrong, [{ label: "Value", message: "must be from -5 to 100000", allowed: "a number" }]);
+  assert.deepEqual(one.said[0], { label: "What was measured", value: "pH" });
+});
+
+test("every reason and every code has its words; a strange reason is quoted", () => {
+  for (const reason of [...REASONS, "other"]) assert.ok(`why_not.${reason}` in en, reason);
+  const [one] = refusals([{ n: 1, op: { op: "o", kind: "note", id: "n", type: "del", fields: {} }, reason: "moonlight" }], { kinds: records(), get: () => null, may: () => true, yes_no: String, number: String });
+  assert.deepEqual([one.why, one.reason, one.doing], ["other", "moonlight", "remove"]);
+  const codes = ["unreachable", "server-full", "server-failed", "signed-out", "not-allowed", "not-here", "conflict", "ended", "upgrade", "too-often", "last-owner", "invite-spent"];
+  for (const code of codes) assert.ok(`refusal.${code}` in en, code);
+});
+
+test("discarding takes what hangs on it along; its undo puts everything back where it stood", async () => {
+  const { room, share } = await refusedPhone();
+  const [tank] = await room.write([{ type: "put", kind: "tank", fields: { name: "Sill", water_l: 20 } }]);
+  await share();
+  await room.write([{ type: "put", kind: "tank", id: tank, fields: { water_l: 21 } }]);
+  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50 } }]);
+  await share();
+  const before = room.sharing();
+  assert.deepEqual([before.needsYou.length, before.waiting], [2, 1], "the change of the refused tank is held back");
+  const undo = await room.discard([before.needsYou[0].op.op]);
+  assert.deepEqual([room.sharing().needsYou.length, room.sharing().waiting, room.get("tank", tank)], [1, 0, null]);
+  assert.equal(room.get("tank", "tank-0001").water_l, 50, "the other refused change stays");
+  await undo();
+  assert.deepEqual(room.sharing(), before);
+  assert.equal(room.get("tank", tank).water_l, 21);
+  await undo();
+  assert.equal(room.sharing().needsYou.length, 2, "twice undone is once undone");
+});
+
+test("only what was refused can be discarded", async () => {
+  const { room } = await refusedPhone();
+  await room.write([{ type: "put", kind: "tank", fields: { name: "Sill", water_l: 20 } }]);
+  const { op } = (await room.inner.phone.database.read(["outbox"], (t) => t.outbox.getAll()))[0];
+  await room.discard([op.op]);
+  assert.equal(room.sharing().waiting, 1);
+});
+
+test("who may do what: an owner everything but leave a room ownerless, the others look after themselves", () => {
+  const people = ROLES.map((role) => ({ id: role, role }));
+  const can = (who, whom, all = people) => {
+    const { self: _self, last_owner: _last, ...rest } = powers(all.find((one) => one.id === whom), { people: all, me: who, role: all.find((one) => one.id === who).role });
+    return Object.keys(rest).filter((power) => rest[power]);
+  };
+  assert.deepEqual(can("owner", "helper"), ["change_role", "hand_over", "remove", "phones"]);
+  assert.deepEqual(can("owner", "owner"), ["phones"], "the last owner neither leaves nor steps back");
+  const two = [...people, { id: "second", role: "owner" }];
+  assert.deepEqual(can("owner", "owner", two), ["change_role", "leave", "phones"]);
+  assert.deepEqual(can("owner", "second", two), ["change_role", "remove", "phones"]);
+  for (const role of ["keeper", "helper", "viewer"]) {
+    assert.deepEqual(can(role, role), ["leave", "phones"]);
+    assert.deepEqual(can(role, "owner"), []);
+  }
+});
+
+test("what a failed call means", () => {
+  const refused = (status, type) => new Refused({ status, retryAfterMs: null, body: { type: `/problems/${type}`, title: "In the server's words" } });
+  assert.deepEqual(refusal(new Unreachable("no")), { code: "unreachable" });
+  assert.deepEqual(refusal(new Unreachable("no", { status: 507 })), { code: "server-full" });
+  assert.deepEqual(refusal(new Unreachable("no", { status: 500 })), { code: "server-failed" });
+  assert.deepEqual(refusal(refused(401, "key-revoked")), { code: "signed-out" });
+  assert.deepEqual(refusal(refused(409, "last-owner")), { code: "last-owner" });
+  assert.deepEqual(refusal(refused(410, "membership-ended")), { code: "ended" });
+  assert.deepEqual(refusal(refused(422, "invalid")), { words: "In the server's words" });
+  assert.throws(() => refusal(new TypeError("ours")), TypeError);
+});
+
+test("nothing is called shared while anything is left", () => {
+  const none = { waiting: 0, sending: 0, needsYou: [], photosWaiting: 0, photosNeedYou: 0, joined: true };
+  const lines = (more) => sharing_lines({ ...none, ...more }).map(({ line }) => line);
+  assert.deepEqual(lines({}), ["all_long"]);
+  for (const [left, line] of [[{ waiting: 1 }, "waiting_long"], [{ sending: 1 }, "sending_long"], [{ needsYou: [{}] }, "needs_you_long"], [{ photosWaiting: 1 }, "photos_waiting"], [{ photosNeedYou: 1 }, "photos_need_you"]]) {
+    assert.deepEqual(lines(left), [line]);
+  }
+  assert.deepEqual(lines({ joined: false, waiting: 3 }), ["only_here"]);
+  for (const line of ["all_long", "only_here", "waiting_long", "sending_long", "needs_you_long", "photos_waiting", "photos_need_you"]) assert.ok(`sharing.${line}` in en, line);
+});

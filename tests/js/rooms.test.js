@@ -1,0 +1,131 @@
+/** Several rooms on one phone: listed, switched between, ended and let go; readings as a table. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { forgetRoom, join, makeRoom, openRoom, roomList, useRoom } from "../../pwa/data/fish_room.js";
+import { refreshMe, rooms as knownRooms } from "../../pwa/data/identity.js";
+import { shareOthers } from "../../pwa/data/other_rooms.js";
+import { handOver, leave } from "../../pwa/data/people.js";
+import { round } from "../../pwa/data/round.js";
+import { unzip } from "../../pwa/data/zip.js";
+import { TANK, WELCOME, pushed, reading, scripted, stored, testPhone } from "./test_phone.js";
+
+const GONE = { status: 410, body: { type: "/problems/membership-ended", title: "Your membership of this room has ended" } };
+
+async function joined(handlers = {}) {
+  const server = scripted({ rooms: () => ({ status: 201, body: { id: "room-2", name: "Attic", role: "owner", epoch: "epoch-2" } }), ...handlers });
+  const phone = await testPhone({ send: server.send });
+  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  return { phone, server };
+}
+
+test("a second room is made, listed beside the first, and opened next time; each keeps its own", async () => {
+  const { phone } = await joined();
+  const first = await openRoom("room-1", phone);
+  await first.write([{ type: "put", kind: "tank", fields: TANK }]);
+  assert.equal(await makeRoom("Attic", phone), "room-2");
+  await useRoom("room-2", phone);
+  const second = await openRoom(undefined, phone);
+  assert.deepEqual([second.id, second.all("tank")], ["room-2", []]);
+  const listed = await roomList(phone);
+  assert.deepEqual(listed.map(({ id, name, unshared }) => [id, name, unshared]), [["room-2", "Attic", 0], ["room-1", "Cellar", 1]]);
+});
+
+test("what waits in a room that is not on the screen is shared too", async () => {
+  const { phone, server } = await joined({ push: ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: 1 })), { epoch: body.epoch }) });
+  const first = await openRoom("room-1", phone);
+  await first.write([{ type: "put", kind: "tank", fields: TANK }]);
+  await makeRoom("Attic", phone);
+  const stop = await shareOthers(phone, "room-2");
+  const deadline = Date.now() + 10_000;
+  while ((await stored(phone, "outbox")).length && Date.now() < deadline) await new Promise((done) => setTimeout(done, 20));
+  stop();
+  assert.deepEqual(await stored(phone, "outbox"), []);
+  assert.deepEqual([...new Set(server.sent.filter(({ what }) => what === "push").map(({ path }) => path))], ["/api/v1/rooms/room-1/push"]);
+});
+
+test("a room that has ended stays listed with what it still holds, opens, and goes when it is let go", async () => {
+  const { phone, server } = await joined();
+  const room = await openRoom("room-1", phone);
+  await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  await assert.rejects(forgetRoom("room-1", phone), RangeError);
+  server.handlers.push = () => GONE;
+  server.handlers.pull = () => GONE;
+  await useRoom("room-1", phone);
+  await round(phone, "room-1", room.inner.refresh);
+  const again = await openRoom(undefined, phone);
+  assert.deepEqual([again.id, again.about().ended, again.sharing().problem, again.sharing().needsYou.length], ["room-1", true, "ended", 1]);
+  assert.deepEqual((await roomList(phone)).map(({ id, ended, needsYou }) => [id, ended, needsYou]), [["local", false, 0], ["room-1", true, 1]]);
+  await useRoom("local", phone);
+  assert.equal((await openRoom(undefined, phone)).id, "local", "one may go on alone");
+  await forgetRoom("room-1", phone);
+  assert.deepEqual(await stored(phone, "rooms", "rows", "outbox", "kept", "photos"), { rooms: [], rows: [], outbox: [], kept: [], photos: [] });
+});
+
+test("of a room that has ended only what was not shared is still seen", async () => {
+  const { phone, server } = await joined();
+  const room = await openRoom("room-1", phone);
+  await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  await round(phone, "room-1", room.inner.refresh);
+  assert.equal(room.all("tank").length, 1);
+  const [late] = await room.write([{ type: "put", kind: "note", fields: { text: "Still to be shared" } }]);
+  server.handlers.push = () => GONE;
+  await round(phone, "room-1", room.inner.refresh);
+  for (const seen of [room, await openRoom("room-1", phone)]) {
+    await seen.inner.refreshState();
+    assert.deepEqual([seen.all("tank"), seen.all("note").map(({ id }) => id)], [[], [late]]);
+  }
+});
+
+test("a room joined on another phone of the same keeper comes to this one", async () => {
+  const { phone, server } = await joined();
+  server.handlers.me = () => ({ body: { keeper: WELCOME.keeper, device: WELCOME.device, rooms: [{ id: "room-1", name: "Cellar", role: "owner", epoch: "epoch-1" }, { id: "room-9", name: "Porch", role: "helper", epoch: "epoch-9" }] } });
+  await refreshMe(phone);
+  assert.deepEqual((await knownRooms(phone)).map(({ id, role, since }) => [id, role, since]), [["room-1", "owner", 0], ["room-9", "helper", 0]]);
+});
+
+test("a phone that was shut out comes in again by a new link under the name it had, and keeps what it held", async () => {
+  let calls = 0;
+  const asked = [];
+  const { phone } = await joined({
+    join: ({ key, body }) => {
+      asked.push(body);
+      calls += 1;
+      if (key && calls > 1) return { status: 401, body: { type: "/problems/key-revoked", title: "This phone's key was revoked" } };
+      return { status: 201, body: { ...WELCOME, key: body.device_key } };
+    },
+  });
+  const room = await openRoom("room-1", phone);
+  await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  await join({ secret: "t", deviceName: "phone" }, phone);
+  assert.equal(asked.at(-1).keeper_name, "Ada");
+  assert.equal((await openRoom("room-1", phone)).sharing().waiting, 1);
+});
+
+test("handing over makes the other owner first; one who has left already has left", async () => {
+  const asked = [];
+  const { phone } = await joined();
+  const room = await openRoom("room-1", phone);
+  phone.send = async ({ method, path, body }) => (asked.push([method, path.split("/").at(-1), body?.role]), { status: method === "DELETE" ? 410 : 200, body: method === "DELETE" ? GONE.body : {}, retryAfterMs: null });
+  await handOver(room, "keeper-b", "keeper-a");
+  await leave(room, "keeper-a");
+  assert.deepEqual(asked, [["PATCH", "keeper-b", "owner"], ["PATCH", "keeper-a", "keeper"], ["DELETE", "keeper-a", undefined]]);
+});
+
+test("readings that stand come out as a table, oldest first; the archive holds it too", async () => {
+  const { phone } = await joined();
+  const room = await openRoom("room-1", phone);
+  const [tank] = await room.write([{ type: "put", kind: "tank", fields: { ...TANK, name: '=Moss, "north"' } }]);
+  const at = (minute) => `2026-05-04T07:${minute}:00.000Z`;
+  const [wrong] = await room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at: at("05") }) }]);
+  const [right] = await room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.25, { at: at("05"), supersedes: wrong, basis: "ion", unit: "mg/L", note: "two\nlines" }) }]);
+  const [first] = await room.write([{ type: "put", kind: "reading", fields: reading(tank, 7, { parameter: "ph", at: at("01") }) }]);
+  const table = [
+    "at,tank,parameter,value,unit,basis,by,note,tank_id,test,id",
+    `${at("01")},"'=Moss, ""north""",ph,7,,,Ada,,${tank},,${first}`,
+    `${at("05")},"'=Moss, ""north""",total_ammonia,0.25,mg/L,ion,Ada,"two\nlines",${tank},,${right}`,
+    "",
+  ].join("\r\n");
+  assert.equal(room.readings(), table);
+  const files = await unzip(new Uint8Array(await (await room.export()).arrayBuffer()));
+  assert.equal(new TextDecoder().decode(files.get("readings.csv")), table);
+});
