@@ -140,6 +140,9 @@ def test_calculates_without_signal_after_a_reload(bench, context):
     bench.reload()
     expect(bench.get_by_label("pH")).to_have_value("8,")
     expect(bench.locator(".answer-main .figure")).to_contain_text("0.0537")
+    for name in NAMES:
+        bench.goto(f"/bench/{name}")
+        expect(bench.get_by_role("heading", level=1)).to_have_text(contracts()[name]["title"])
 
 
 def test_switching_units_there_and_back_keeps_what_was_typed(bench):

@@ -28,11 +28,13 @@ export function answerOf(spec, filling) {
 }
 
 /**
- * Labels of the fields whose emptiness is the error, or [] if something typed is wrong.
+ * Labels of the fields whose emptiness is the error, or [] if something typed is wrong. A calculation's own
+ * refusal is said in full, but not to a form that nobody has touched.
  * @param {any} spec @param {import("./form.js").Filling} filling @param {FieldError} error @returns {string[]}
  */
 function emptyOf(spec, filling, error) {
-  if (Object.values(spec.refusals).some((words) => words.message === error.message)) return [];
+  const untouched = Object.keys(filling.draft.typed ?? {}).length === 0;
+  if (!untouched && Object.values(spec.refusals).some((words) => words.message === error.message)) return [];
   const between = error.message.match(NAMES_FOLLOW);
   const asked = new Set(formOf(spec, filling).flatMap((view) => ("key" in view ? [view.key] : [])));
   const keys = between ? between[2].split(", ").filter((name) => asked.has(name)) : [error.field];

@@ -18,15 +18,15 @@ export const Wrong = ({ errors, at }) =>
   errors.has(at) &&
   html`<p class="wrong" id="${idOf(at)}-wrong"><${Icon} name="needs" size=${20} /><span>${errors.get(at)}</span></p>`;
 
-/** What belongs under a field: where its figure comes from, its help, its error. @param {FieldProps} props */
+/** What belongs under a field: its error, where its figure comes from, its help. @param {FieldProps} props */
 const Under = ({ view, edit, errors }) => html`
+  <${Wrong} errors=${errors} at=${view.key} />
   ${view.aside && html`<p class="help">${view.aside}</p>`}
   ${view.ambiguous && html`<p class="help">${t("bench.ambiguous", { typed: view.value })}</p>`}
   ${view.from === "tank" && html`<p class="help">${t("bench.from_tank")}</p>`}
   ${view.own !== undefined &&
   html`<button type="button" class="quiet own" onClick=${tap(() => edit(view.path, undefined))}>${t("bench.use_own", { figure: view.own })}</button>`}
-  ${view.spec.help && html`<p class="help" id="${idOf(view.key)}-help">${view.spec.help}</p>`}
-  <${Wrong} errors=${errors} at=${view.key} />`;
+  ${view.spec.help && html`<p class="help" id="${idOf(view.key)}-help">${view.spec.help}</p>`}`;
 
 /** @param {FieldView} view @param {Map<string, string>} errors */
 const describedBy = (view, errors) =>

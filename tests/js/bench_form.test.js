@@ -168,6 +168,15 @@ test("an error's field is read out with its row", () => {
   assert.equal(labelOf(named, "waters.0.name"), "Water 1: Name");
 });
 
+test("a calculation's own refusal is said in full, but an untouched form is only asked", () => {
+  const real = contracts().compatibility;
+  assert.deepEqual(answerOf(real, { draft: {}, marks }).wrong, []);
+  assert.ok(answerOf(real, { draft: {}, marks }).needed.length > 0);
+  const touched = put(real.inputs, {}, {}, ["animals", 0, "count"], typed("3", ""));
+  const { wrong } = answerOf(real, { draft: touched, marks });
+  assert.ok(wrong.length > 0 && Object.values(real.refusals).some(({ message }) => message === wrong[0].message));
+});
+
 test("a range is said in the unit shown", () => {
   assert.equal(rangeShown(spec.inputs[7], "us", marks), "32 – 122 °F");
   assert.equal(rangeShown(spec.inputs[7], "metric", marks), "");
