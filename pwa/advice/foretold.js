@@ -22,7 +22,8 @@ const QUICK = ["nh3", "nitrite"];
 export function foretold(facts, rule, asked, forecast) {
   const { plan, next } = forecast.answers;
   if (!plan || !next) return { ...rule, reasons: rule.reasons.map((one) => (one.code === "rule" ? why_rule(forecast) : one)) };
-  const levels = rule.levels.map((one) => ({ ...one, now_mg_n_l: next.now[`${one.parameter}_mg_n_l`].p50, band: next.now[`${one.parameter}_mg_n_l`] }));
+  const guessed = (/** @type {string} */ parameter) => parameter === "nitrate" && !asked.nitrate_known;
+  const levels = rule.levels.map((one) => (guessed(one.parameter) ? one : { ...one, now_mg_n_l: next.now[`${one.parameter}_mg_n_l`].p50 }));
   const doubt = standing(plan.doubts, asked);
   const base = { ...rule, ...what(facts, rule, asked, forecast.answers, doubt), levels, from: /** @type {const} */ ("forecast") };
   return { ...base, reasons: reasons(facts, rule, base, asked, forecast.answers, doubt) };
@@ -40,12 +41,14 @@ function what(facts, rule, asked, { plan, next }, doubt) {
   const changing = fraction > 0;
   const above = QUICK.some((name) => over(next, name, asked.limits, 0, "p50"));
   const tested = asked.records.readings.some(({ parameter }) => parameter === "total_ammonia" || parameter === "nitrite");
-  const urgent = changing && tested && ["total_ammonia", "nitrite"].some((name) => next.now[`${name}_mg_n_l`].p50 > rule.limits.act_at[name]);
+  const urgent = changing && ["total_ammonia", "nitrite"].some((name) => next.now[`${name}_mg_n_l`].p50 > rule.limits.act_at[name]);
   const by = above ? facts.now : passing(facts, asked, next);
   const amount = changing ? { litres, exact_litres, fraction: litres / water_l, dose: dose_for(facts, litres), by } : {};
   const none = { next_test_hours: rule.usual_test_hours, litres: undefined, exact_litres: undefined, fraction: undefined, dose: undefined, by: undefined, again: false };
   const besides = plan.advice.filter((/** @type {string} */ code) => !["no_change", "two_changes"].includes(code));
   const second = plan.two_changes ? { at: facts.now + plan.two_changes.after_h * HOUR, litres } : undefined;
+  // Nobody carries water for what is only usual: the first test comes first.
+  if (!tested) return { ...none, state: /** @type {const} */ ("watch"), act: /** @type {const} */ ("test"), besides: [], brings: [], unhurried: false };
   const unhurried = QUICK.every((name) => next.pass_chance[name] <= RISK);
   // A change for nitrate alone is not worth ammonia or nitrite over its limit.
   const brings = unhurried && changing && !plan.enough ? brought_over(plan, asked.limits) : [];
@@ -92,8 +95,8 @@ function reasons(facts, rule, advice, asked, { plan, next }, doubt) {
   const without = litres > 0 ? "chance_without" : "chance";
   const chances = WATCHED.filter(([name]) => name !== "nitrate" || asked.nitrate_known).map(([name, parameter]) => {
     const { p10, p50, p90 } = next.now[`${parameter}_mg_n_l`];
-    const above = p50 > limits[parameter].mg_n_l;
-    return { code: above ? "stands_over" : without, parameter, chance: next.pass_chance[name], low: p10, high: p90, limit: limits[parameter].mg_n_l, by: limits[parameter].by, until };
+    const limit = limits[parameter].mg_n_l;
+    return { code: p10 > limit ? "stands_over" : p50 > limit ? "perhaps_over" : without, parameter, chance: next.pass_chance[name], low: p10, high: p90, limit, by: limits[parameter].by, until };
   }).toSorted((a, b) => b.chance - a.chance);
   const told = chances.filter((one, i) => i === 0 || one.chance > RISK / 2);
   const known = asked.records.readings.filter(({ parameter }) => parameter !== "ph" && parameter !== "temperature").length;

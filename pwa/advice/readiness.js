@@ -3,7 +3,7 @@ import { settings } from "../calc/kinetics.js";
 import { HOUR } from "./level.js";
 
 /**
- * @typedef {{code: "now" | "likely" | "between" | "not_before" | "not_in_sight", from?: number, likely?: number, to?: number}} Ready times in ms
+ * @typedef {{code: "now" | "likely" | "soon" | "between" | "not_before" | "not_in_sight", from?: number, likely?: number, to?: number}} Ready times in ms
  * @typedef {{days: number, feed_g_day: {p10: number, p50: number, p90: number}, more_fish_g: {p10: number, p50: number, p90: number}}} Room
  */
 
@@ -15,6 +15,7 @@ export function ready(settled_h, now_h, start) {
   if (p50 === null || p90 === null) return { code: "not_before", from: ms(p10) };
   if (p90 <= now_h) return { code: "now" };
   if (p50 <= now_h) return { code: "likely", to: ms(p90) };
+  if (p10 <= now_h) return { code: "soon", likely: ms(p50), to: ms(p90) };
   return { code: "between", from: ms(p10), likely: ms(p50), to: ms(p90) };
 }
 

@@ -29,10 +29,11 @@ export function Parameter({ lines, next, as_table, now }) {
 function Chance({ lines, chance, standing }) {
   const { parameter, limit, fan } = lines;
   if (!limit || fan.length === 0) return null;
-  const over = standing.p50 > limit.mg_n_l;
   const last = fan.at(-1);
   const wide = last && last.p90 - last.p10 > limit.mg_n_l;
-  const said = over ? t("outlook.over") : t("outlook.chance", { chance: chance_said(chance) });
+  const parts = { chance: chance_said(chance) };
+  const perhaps = standing.p50 > limit.mg_n_l ? t("outlook.perhaps_over", parts) : t("outlook.chance", parts);
+  const said = standing.p10 > limit.mg_n_l ? t("outlook.over") : perhaps;
   return html`
     <p class="chance">${said[0].toLocaleUpperCase() + said.slice(1)}</p>
     <p class="soft small">${t("outlook.limit", { limit: nitrogen(limit.mg_n_l), also: as_ion(parameter, limit.mg_n_l), by: t(`limit.${limit.by}`) })} ${wide && t("outlook.wide")}</p>`;

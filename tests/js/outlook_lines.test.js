@@ -1,0 +1,52 @@
+/** When a tank will be ready and what it could carry, and what its charts show, from the contracts' own answers. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { chart_lines, span } from "../../pwa/advice/chart_lines.js";
+import { ready, room_for } from "../../pwa/advice/readiness.js";
+import { install } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+install(sharedBundle());
+
+const HOUR = 3_600_000;
+const START = Date.parse("2026-05-01T06:00:00.000Z");
+const at = (hours) => new Date(START + hours * HOUR).toISOString();
+
+test("a range of days, what lies behind, and what is not in sight", () => {
+  const says = (settled) => ready(settled, 100, START);
+  assert.deepEqual(says({ p10: 150, p50: 200, p90: 300 }), { code: "between", from: START + 150 * HOUR, likely: START + 200 * HOUR, to: START + 300 * HOUR });
+  assert.deepEqual([says({ p10: 100, p50: 200, p90: 300 }).code, says({ p10: 100, p50: 100, p90: 300 }).code, says({ p10: 100, p50: 100, p90: 100 }).code], ["soon", "likely", "now"]);
+  assert.deepEqual([says({ p10: 150, p50: 200, p90: null }).code, says(null).code], ["not_before", "not_in_sight"]);
+});
+
+test("fish beyond today's are the feed beyond today's by the share they eat, never less than none", () => {
+  const band = (p10, p50, p90) => ({ p10, p50, p90 });
+  const rooms = room_for({ feed_g_day_now: band(0.1, 0.4, 1), feed_g_day_in_7_days: band(0.5, 1, 2), feed_g_day_in_14_days: band(1, 2, 3), feed_g_day_expected: 0.4 });
+  // Fish eat about 1.2 % of their mass a day: 0.6 g of feed more is 50 g of fish.
+  assert.deepEqual(Object.values(rooms[0].more_fish_g).map((grams) => Math.round(grams)), [0, 0, 50]);
+  assert.deepEqual(rooms.map(({ days }) => days), [0, 7, 14]);
+});
+
+const facts = {
+  feedings: [{ at: at(99), feed_g: 0.3 }, { at: at(120), feed_g: 0.3 }],
+  changes: [{ at: at(50), litres: 20 }],
+};
+const reading = (at_h, value, parameter = "nitrite") => ({ at_h, parameter, value, basis: "n", steps: [0, 0.1, 0.4, 0.8] });
+const asked = { start: START, nitrate_known: false, records: { now_h: 100, readings: [reading(98, 0.4), reading(20, 0), reading(60, 0.8), { at_h: 60, parameter: "ph", value: 7.2 }] } };
+const fan = { at_h: 100, nitrite_mg_n_l: { p10: 0.1, p50: 0.2, p90: 0.9 }, nitrate_mg_n_l: { p10: 0, p50: 1, p90: 9 } };
+const limits = { nitrite: { mg_n_l: 0.1, by: "working" }, nitrate: { mg_n_l: 10, by: "working" }, ph: { value: 7.2 } };
+
+test("a reading spans to halfway between its kit's neighbouring steps; below the first and above the last there is no bound", () => {
+  const { dots, marks } = chart_lines("nitrite", facts, asked, { series: [fan], doubts: [{ parameter: "nitrite", at_h: 60 }] }, limits, 14);
+  assert.deepEqual(dots.map(({ value, low, high, doubted }) => [value, low, high && Number(high.toFixed(3)), doubted]), [[0.4, 0.25, 0.6, false], [0, null, 0.05, false], [0.8, 0.6000000000000001, null, true]]);
+  assert.deepEqual(marks.map(({ kind, said }) => [kind, said]), [["change", 20], ["feeding", 0.3]], "what is still to come is no mark");
+});
+
+test("only what lies in the window is drawn, limit and fan always fit, and nitrate that nobody tested has no fan", () => {
+  const lines = chart_lines("nitrite", facts, asked, { series: [fan], doubts: [] }, limits, 1);
+  assert.equal(lines.dots.length, 1, "older readings lie outside");
+  assert.ok(span(lines)[0] === 0 && span(lines)[1] > 0.9);
+  assert.deepEqual(chart_lines("nitrate", facts, asked, { series: [fan], doubts: [] }, limits, 14).fan, []);
+  const ph = chart_lines("ph", facts, asked, { series: [fan], doubts: [] }, limits, 14);
+  assert.deepEqual([ph.limit, ph.fan, span(ph).map((edge) => Number(edge.toFixed(9)))], [null, [], [6.7, 7.7]]);
+});
