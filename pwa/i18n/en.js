@@ -337,6 +337,7 @@ export const en = {
   "bench.take_none": "None of these",
 
   "bench.answer": "Answer",
+  "bench.answer_below": "The answer stands below",
   "bench.needed": "Still needed:",
   "bench.still_needed": "Still needed: {fields}",
   "bench.to_mend": { one: "1 entry to mend", other: "{count} entries to mend" },

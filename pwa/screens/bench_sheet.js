@@ -116,6 +116,9 @@ const Sheet = ({ spec }) => {
     </${Page}>`;
 };
 
+/** A longer answer is only pointed to at the thumb. */
+const LONGEST_BRIEF = 80;
+
 /** @param {string | null | undefined} asked @param {any[]} tanks */
 function tankFor(asked, tanks) {
   const wanted = new URLSearchParams(location.search).get("tank") ?? asked ?? last_tank.value;
@@ -183,8 +186,8 @@ const Act = ({ outcome, waiting, rows, show, keep, copy, tank }) => {
 function brief(outcome, rows) {
   const clipped = (/** @type {string} */ text) => html`<span class="clipped">${text}</span>`;
   if ("answer" in outcome) {
-    const [row] = [...rows.filter((/** @type {any} */ one) => !one.rows), ...rows];
-    return row ? html`${clipped(row.label)}<strong class="clipped">${rowText(row)}</strong>` : t("bench.answer");
+    const said = rows.length ? rowText(rows[0]) : "";
+    return said && said.length <= LONGEST_BRIEF ? html`${clipped(rows[0].label)}<strong class="clipped">${said}</strong>` : t("bench.answer_below");
   }
   if (outcome.wrong.length) return t("bench.to_mend", { count: outcome.wrong.length });
   return clipped(t("bench.still_needed", { fields: outcome.needed.join(", ") }));
