@@ -45,6 +45,7 @@ def test_a_helper_records_but_changes_no_tank(server, owner, helper):
     helper.sees("1 entry was refused and needs you. It is kept on this phone.")
     helper.tap("link", "Needs you")
     helper.sees("Tank “Night pool”: change")
+    expect(helper.page.locator(".said-field")).to_have_text(["Name Night pool"])
     helper.sees("Your role here is helper, and that does not go as far. It is for: owner, keeper.")
     with helper.page.expect_download() as held:
         helper.tap("button", "Keep them as a file")
@@ -191,6 +192,29 @@ def test_a_room_is_handed_over_and_left(server, owner, helper):
 
     share(helper)
     helper.sees("You are owner here")
+
+
+def test_a_link_goes_by_the_phones_own_sheet(server, owner):
+    owner.page.add_init_script("navigator.share = async (what) => { window.sent = what; }")
+    link = invite(owner, "viewer", "30 days")
+    owner.tap("button", "Send the link")
+    assert owner.page.evaluate("() => window.sent.url") == link
+
+
+def test_an_app_of_another_age_says_so_and_loses_nothing(server, owner):
+    problem = {"type": "/problems/schema", "title": "The app on this phone and the server are of different ages"}
+    answer = {"status": 426, "content_type": "application/problem+json", "body": json.dumps(problem)}
+    owner.page.context.route("**/push", lambda route: route.fulfill(**answer))
+    read_ammonia(owner, "Reed pool")
+    share(owner)
+    owner.sees("The server needs another version of this app. Nothing is lost")
+    owner.sees("1 entry is saved on this phone and waits to be shared.")
+    owner.open("/")
+    owner.sees("The server needs another version of this app.")
+    owner.page.context.unroute("**/push")
+    share(owner)
+    owner.sees("Everything on this phone is shared.")
+    assert readings_on_the_server(server) == 1
 
 
 def join_again(thumb, link):

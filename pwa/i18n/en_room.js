@@ -67,6 +67,7 @@ export const en_room = {
   "needs_you.photos_why": "They are too large or of a kind the server does not take. “Keep a copy” holds them.",
   "needs_you.wrong": "{label} {message}. Allowed: {allowed}.",
   "why_not.role": "Your role here is {role}, and that does not go as far. It is for: {roles}.",
+  "why_not.role_then": "Your role did not go as far when it was sent. It is for: {roles}.",
   "why_not.role_now": "Your role did not go as far when it was sent. Now it does: try again.",
   "why_not.fields": "The server does not take what stands in it.",
   "why_not.envelope": "The server cannot read it. A newer version of this app may help.",
@@ -149,6 +150,7 @@ export const en_room = {
   "invite.withdrawn": "The link opens nothing any more",
 
   "rooms.title": "Rooms",
+  "rooms.none_here": "Its tanks have gone from this phone. Open another room, or go on with this phone alone.",
   "rooms.here": "open now",
   "rooms.local": "Only on this phone",
   "rooms.shared": "shared",

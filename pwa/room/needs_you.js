@@ -40,7 +40,7 @@ export function refusals(entries, room) {
       name: fields.name ?? record?.name ?? null,
       tank: (tank && room.get("tank", tank)?.name) ?? null,
       said: Object.entries(fields)
-        .filter(([name]) => !["name", "tank", "at"].includes(name))
+        .filter(([name]) => !["tank", "at", ...(doing === "new" ? ["name"] : [])].includes(name))
         .map(([name, value]) => ({ label: label_of(spec(name), name), value: said(spec(name), value, room) })),
       by,
       at: fields.at ?? at,

@@ -61,5 +61,6 @@ function why_said({ why, reason, kind, may_now }) {
   if (why !== "role") return t(`why_not.${why}`, { reason });
   if (may_now) return t("why_not.role_now");
   const roles = records()[kind].written_by.map((/** @type {string} */ role) => t(`role.${role}`)).join(", ");
-  return t("why_not.role", { role: t(`role.${room.value.about()?.role ?? "viewer"}`), roles });
+  const role = room.value.about()?.role;
+  return role ? t("why_not.role", { role: t(`role.${role}`), roles }) : t("why_not.role_then", { roles });
 }

@@ -15,7 +15,7 @@ export function Room() {
   const about = room.value.about();
   const refused = state.needsYou.length + state.photosNeedYou;
   const rooms = useSignal(0);
-  useEffect(() => void roomList().then((list) => (rooms.value = list.length)), [room.value]);
+  useEffect(() => void roomList().then((list) => (rooms.value = list.length)), [room.value, about?.ended]);
   return html`
     <${Page} title=${about?.name ?? t("room.title")} place="room" aside=${html`<span></span>`}>
       <${Sharing} state=${state} ended=${Boolean(about?.ended)} />

@@ -52,5 +52,5 @@ const FirstTank = () => html`
 /** The open room has ended for this keeper: its tanks are gone from here. */
 const Ended = () => html`
   <${Page} title=${t("round.title")} place="round" act=${html`<a class="main" href="/room/rooms">${t("rooms.title")}</a>`}>
-    <p class="sentence">${t("problem.ended")}</p>
+    <p class="sentence">${t("rooms.none_here")}</p>
   <//>`;

@@ -36,11 +36,12 @@ const said = (room) =>
 
 test("a refused change says what it was, of which tank, and why", async () => {
   const { room, share } = await refusedPhone();
-  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50, planting: "dense", resting: true } }]);
+  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { name: "Fern corner", water_l: 50, planting: "dense", resting: true } }]);
   await share();
   const [one] = said(room);
-  assert.deepEqual([one.kind, one.doing, one.name, one.why, one.may_now], ["tank", "change", "Moss corner", "role", false]);
+  assert.deepEqual([one.kind, one.doing, one.name, one.why, one.may_now], ["tank", "change", "Fern corner", "role", false]);
   assert.deepEqual(one.said, [
+    { label: "Name", value: "Fern corner" },
     { label: "Water in it", value: "50 L" },
     { label: "Planting", value: "dense" },
     { label: "Put away", value: "true" },
