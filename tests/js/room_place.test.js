@@ -86,6 +86,17 @@ test("discarding takes what hangs on it along; its undo puts everything back whe
   assert.equal(room.sharing().needsYou.length, 2, "twice undone is once undone");
 });
 
+test("the undo of a discard does not double what a kept file has brought back meanwhile", async () => {
+  const { room, share } = await refusedPhone();
+  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50 } }]);
+  await share();
+  const kept = await room.exportNeedsYou();
+  const undo = await room.discard([room.sharing().needsYou[0].op.op]);
+  assert.equal((await room.import(kept)).ops, 1);
+  await undo();
+  assert.deepEqual([room.sharing().needsYou.length, room.sharing().waiting], [0, 1]);
+});
+
 test("only what was refused can be discarded", async () => {
   const { room } = await refusedPhone();
   await room.write([{ type: "put", kind: "tank", fields: { name: "Sill", water_l: 20 } }]);
