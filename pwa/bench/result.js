@@ -40,7 +40,7 @@ function rowOf(output, value, manner) {
 
 /** A share said in per cent too. @param {any} output @param {any} value @param {Manner} manner @returns {string | undefined} */
 function percent(output, value, { marks = marksOf() }) {
-  if (typeof value !== "number" || unitLabel(output.unit ?? "") || !/fraction|share/.test(output.name ?? "")) return undefined;
+  if (typeof value !== "number" || unitLabel(output.unit ?? "") || !/fraction|share|chance/.test(output.name ?? "")) return undefined;
   return `${grouped(display(value * 100, Math.max(0, (output.decimals ?? 3) - 2)), marks)} %`;
 }
 
