@@ -42,6 +42,14 @@ test("a reading spans to halfway between its kit's neighbouring steps; below the
   assert.deepEqual(marks.map(({ kind, said }) => [kind, said]), [["change", 20], ["feeding", 0.3]], "what is still to come is no mark");
 });
 
+test("a meter's figure spans its own error, never below nothing; a meter of pH has no bar", () => {
+  const meter = { ...asked, records: { now_h: 100, readings: [{ at_h: 98, parameter: "nitrite", value: 0, basis: "n" }, { at_h: 98, parameter: "ph", value: 7.2 }] } };
+  const [dot] = chart_lines("nitrite", facts, meter, null, limits, 14).dots;
+  assert.ok(dot.low === 0 && dot.high > 0 && dot.high < 0.02);
+  const [ph] = chart_lines("ph", facts, meter, null, limits, 14).dots;
+  assert.deepEqual([ph.low, ph.high], [7.2, 7.2]);
+});
+
 test("only what lies in the window is drawn, limit and fan always fit, and nitrate that nobody tested has no fan", () => {
   const lines = chart_lines("nitrite", facts, asked, { series: [fan], doubts: [] }, limits, 1);
   assert.equal(lines.dots.length, 1, "older readings lie outside");
