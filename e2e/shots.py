@@ -144,6 +144,9 @@ def _shoot(thumb: Thumb, path: str, name: str, what: str | None = None) -> None:
     if path == "/" or path.startswith("/tank/demo"):
         thumb.page.wait_for_timeout(1500)  # for the forecast
     _snap(thumb, f"{name}-{what or path}")
+    if path.endswith("/outlook") and "demo" in path:
+        thumb.page.locator(".chart").first.evaluate("(one) => one.scrollIntoView({ block: 'center' })")
+        _snap(thumb, f"{name}-{what or path}-chart")
 
 
 def _snap(thumb: Thumb, name: str, *, whole: bool = False) -> None:

@@ -8,7 +8,7 @@ import { get, now } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Cautions, Key, Ready, Room } from "../ui/outlook_parts.js";
 import { Page } from "../ui/page.js";
-import { Parameter } from "../ui/parameter.js";
+import { CHANCE_OF, Parameter } from "../ui/parameter.js";
 import { Sentence, State, Why } from "../ui/sentence.js";
 import { tap } from "../ui/tap.js";
 
@@ -30,9 +30,11 @@ function Drawn({ tank }) {
   const as_table = useSignal(false);
   const { facts, asked, forecast, advice } = outlook_for(tank);
   const { ahead, next, headroom } = forecast.answers;
+  // What is nearest its limit comes first.
+  const chance = (/** @type {string} */ parameter) => next?.pass_chance[CHANCE_OF[parameter]] ?? -1;
   const lines = useMemo(
-    () => DRAWN.map((parameter) => chart_lines(parameter, facts, asked, ahead, advice.limits, 7 * weeks.value)).filter(({ dots, fan }) => dots.length + fan.length > 0),
-    [asked, ahead, weeks.value],
+    () => DRAWN.toSorted((a, b) => chance(b) - chance(a)).map((parameter) => chart_lines(parameter, facts, asked, ahead, advice.limits, 7 * weeks.value)).filter(({ dots, fan }) => dots.length + fan.length > 0),
+    [asked, ahead, next, weeks.value],
   );
   return html`
     <${Page} title=${t("outlook.title")} up=${`/tank/${tank.id}`} place="round" aside=${html`<span class="soft">${tank.name}</span>`}>
@@ -45,8 +47,8 @@ function Drawn({ tank }) {
         ${WEEKS.map((count) => html`<button key=${count} class="quiet" type="button" aria-pressed=${weeks.value === count} onClick=${tap(() => (weeks.value = count))}>${t("outlook.weeks", { count })}</button>`)}
         <button class="quiet" type="button" aria-pressed=${as_table.value} onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
       </div>
-      ${!as_table.value && html`<${Key} doubted=${lines.some(({ dots }) => dots.some((dot) => dot.doubted))} />`}
       ${lines.map((one) => html`<${Parameter} key=${one.parameter} lines=${one} next=${next} as_table=${as_table.value} now=${now.value} />`)}
+      ${!as_table.value && html`<${Key} doubted=${lines.some(({ dots }) => dots.some((dot) => dot.doubted))} />`}
       ${ahead && html`<${Ready} ready=${ready(ahead.settled_h, asked.records.now_h, asked.start)} />`}
       ${headroom && html`<${Room} rooms=${room_for(headroom)} expected=${headroom.feed_g_day_expected} />`}
       <${Cautions} />

@@ -8,7 +8,8 @@ import { as_ion, litres_said, nitrogen, parameter_name } from "./figures.js";
 
 /** @typedef {import("../advice/chart_lines.js").Lines} Lines */
 
-const CHANCE_OF = /** @type {Record<string, string>} */ ({ total_ammonia: "nh3", nitrite: "nitrite", nitrate: "nitrate" });
+/** Which of the outlook’s chances is whose. */
+export const CHANCE_OF = /** @type {Record<string, string>} */ ({ total_ammonia: "nh3", nitrite: "nitrite", nitrate: "nitrate" });
 /** So many of the fan's points stand in the table. */
 const POINTS = 6;
 
