@@ -87,3 +87,5 @@ class Thumb:
     def settled(self) -> None:
         # The app drops taps that follow a change of page at once, as it does for a real thumb's double tap.
         self.page.wait_for_timeout(400)
+        # A tank's page moves once more when its forecast comes: a keeper taps what stands still.
+        expect(self.page.get_by_text("forecast is being worked out")).to_have_count(0, timeout=20_000)

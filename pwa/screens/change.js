@@ -34,7 +34,8 @@ export function Change({ id }) {
   const last = [facts.readings, facts.changes].map((records) => records.at(-1)?.id).join();
   if (latest.from && came_for.current?.last !== last) came_for.current = { last, advice: latest };
   const advice = came_for.current?.last === last ? came_for.current.advice : latest;
-  const suggested = advice.litres ?? bucket_litres(USUAL * tank.water_l, tank.water_l);
+  // While a reading is doubted its litres are no suggestion: the next test decides.
+  const suggested = (advice.act !== "retest" && advice.litres) || bucket_litres(USUAL * tank.water_l, tank.water_l);
   const { typed } = kept.value;
   const litres = typed === null ? suggested : Number(typed);
   const wrong = refused(facts, litres);
@@ -62,7 +63,7 @@ export function Change({ id }) {
   return html`
     <${Page} title=${t("change.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
       act=${html`<button class="main" type="button" disabled=${Boolean(wrong)} onClick=${tap(() => void log())}>${t(dose?.amount !== undefined ? "change.log_dose" : "change.log", said)}</button>`}>
-      <p class="soft">${advice.litres ? sentence(advice, now.value) : t("change.usual", { litres: litres_said(suggested) })}</p>
+      <p class="soft">${advice.litres || advice.act === "retest" ? sentence(advice, now.value) : t("change.usual", { litres: litres_said(suggested) })}</p>
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
       <div class="stepper" role="group" aria-label=${t("change.litres")}>
         <button class="quiet" type="button" aria-label=${t("change.less", { step: litres_said(step) })} onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>
