@@ -104,8 +104,6 @@ async function main() {
   keep_timers();
   start();
   render(html`<${App} />`, /** @type {HTMLElement} */ (document.getElementById("app")));
-  // Ask that the phone does not throw our records away when space runs short.
-  void navigator.storage?.persist?.();
 }
 
 /** Store the shell; a new version waits, is offered, and takes over only after a tap. */

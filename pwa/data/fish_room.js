@@ -92,21 +92,36 @@ export async function openRoom(roomId, given = thisPhone()) {
   }
 
   // Readings of the database follow one another, so that an older one never lands on a newer.
-  /** @type {Promise<any>} */ let reading = Promise.resolve();
+  /** @type {Promise<void>} */ let reading = Promise.resolve();
+  /** @type {Promise<void> | null} a reading of everything that has not begun */ let readingAll = null;
   function refreshQuietly(/** @type {{kind: string, id: string}[] | null} */ keys) {
-    reading = reading
+    const all = keys === null || keys.length > MANY;
+    if (readingAll) return readingAll;
+    const mine = reading
+      .catch(() => {})
       .then(async () => {
-        if (keys === null || keys.length > MANY) await readAll();
-        else if (keys.length) await readSome(keys);
+        if (all) {
+          readingAll = null;
+          await readAll();
+        } else if (keys.length) await readSome(keys);
         await readState();
-      })
-      .then(announce);
-    return reading;
+        announce();
+      });
+    if (all) readingAll = mine;
+    reading = mine;
+    return mine;
   }
 
   function refresh(/** @type {{kind: string, id: string}[] | null} */ keys) {
     phone.tell({ room: id, keys });
     return refreshQuietly(keys);
+  }
+
+  /** What is saved is saved: a reading that fails afterwards must not be told as a failed write. */
+  async function saved(/** @type {{kind: string, id: string}[] | null} */ keys) {
+    await refresh(keys).catch((failed) => console.warn("Saved, but not yet shown:", failed));
+    phone.keep?.();
+    for (const heard of writers) heard();
   }
 
   const announce = () => listeners.forEach((listener) => listener());
@@ -138,8 +153,7 @@ export async function openRoom(roomId, given = thisPhone()) {
      */
     async write(changes) {
       const records = await phone.database.write(WRITE_STORES, (t) => queue(t, phone, recordKinds(), id, changes));
-      await refresh(records);
-      for (const heard of writers) heard();
+      await saved(records);
       return records.map((/** @type {any} */ one) => one.id);
     },
     /**
@@ -148,8 +162,7 @@ export async function openRoom(roomId, given = thisPhone()) {
      */
     async addPhoto(picture, fields) {
       const records = await savePhoto(phone, recordKinds(), id, picture, fields);
-      await refresh(records);
-      for (const heard of writers) heard();
+      await saved(records);
       return records[0].id;
     },
     /** A picture's bytes, null if they are not here and cannot be had now. @param {string} hash */
@@ -206,8 +219,7 @@ export async function openRoom(roomId, given = thisPhone()) {
      */
     async import(file) {
       const done = await importRoom(phone, recordKinds(), id, file);
-      await refresh(null);
-      for (const heard of writers) heard();
+      await saved(null);
       return done;
     },
     /** Send refused ops again: those named, or all, and pictures too. @param {string[]} [ops] */
@@ -216,8 +228,7 @@ export async function openRoom(roomId, given = thisPhone()) {
         await again(t, id, (entry) => !ops || ops.includes(entry.op.op));
         if (!ops) await photosAgain(t, id, "needs you");
       });
-      await refresh(null);
-      for (const heard of writers) heard();
+      await saved(null);
     },
     /** Let go of refused ops, and of what hangs on them. @param {string[]} ops @returns {Promise<() => Promise<void>>} the undo */
     async discard(ops) {

@@ -13,6 +13,7 @@ import { openDatabase } from "./database.js";
  *   tell: (message: any) => void,
  *   hear: (listener: (message: any) => void) => () => void,
  *   later: (ms: number, work: () => void) => () => void,
+ *   keep?: () => void,
  * }} Phone
  */
 
@@ -33,6 +34,7 @@ export function thisPhone(how) {
 
 /** @param {import("./database.js").Database} database @returns {Phone} */
 function browserPhone(database) {
+  let askedToKeep = false;
   const channel = typeof BroadcastChannel === "function" ? new BroadcastChannel("limnary-data") : null;
   return {
     database,
@@ -50,6 +52,11 @@ function browserPhone(database) {
     later(ms, work) {
       const timer = setTimeout(work, ms);
       return () => clearTimeout(timer);
+    },
+    // Ask the browser, once there is something to keep, not to clear it when space runs short.
+    keep() {
+      if (!askedToKeep) void navigator.storage?.persist?.().catch(() => {});
+      askedToKeep = true;
     },
   };
 }

@@ -5,6 +5,8 @@ import { openDB } from "../../pwa/vendor/idb.js";
 import { MIGRATIONS, NotSaved, openDatabase } from "../../pwa/data/database.js";
 import { join, openRoom } from "../../pwa/data/fish_room.js";
 import { round } from "../../pwa/data/round.js";
+import { install } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
 import { TANK, WELCOME, reading, scripted, stored, testPhone } from "./test_phone.js";
 
 let made = 0;
@@ -129,4 +131,30 @@ test("a database of the first version, with ops not yet shared, loses none of th
   const { ops } = server.sent.find((one) => one.what === "push").body;
   assert.deepEqual(ops, waiting);
   assert.deepEqual(await stored(phone, "outbox"), []);
+});
+
+test("ops written before a kind gained a field go out as they were written; new ones carry the new schema", async () => {
+  const server = scripted();
+  const phone = await testPhone({ send: server.send });
+  const local = await openRoom("local", phone);
+  await local.write([{ type: "put", kind: "tank", fields: TANK }]);
+  const [{ op: old }] = await stored(phone, "outbox");
+
+  const newer = structuredClone(sharedBundle());
+  newer.records.tank.schema = 2;
+  newer.records.tank.fields.push({ name: "window_m", label: "From the window", type: "number", unit: "m", min: 0, max: 100 });
+  install(newer);
+  try {
+    const room = await openRoom("local", phone);
+    assert.equal(room.all("tank").length, 1);
+    await room.write([{ type: "put", kind: "tank", id: old.id, fields: { window_m: 2 } }]);
+    await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+    await round(phone, WELCOME.room.id, () => {});
+    const { ops } = server.sent.find((one) => one.what === "push").body;
+    assert.deepEqual(ops[0], old);
+    assert.deepEqual(ops.map((op) => op.schema), [1, 2]);
+    assert.deepEqual(await stored(phone, "outbox"), []);
+  } finally {
+    install(sharedBundle());
+  }
 });

@@ -122,3 +122,26 @@ test("two tabs write at the same time: no stamp twice, and each sees what the ot
     assert.equal(room.all("tank").length, 4);
   }
 });
+
+test("a reading that fails after the write was saved is not told as a failed write, and later ones work again", async () => {
+  const { phone, room } = await opened();
+  const real = phone.database.read;
+  phone.database.read = () => Promise.reject(new Error("storage hiccup"));
+  const { warn } = console;
+  console.warn = () => {};
+  const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  console.warn = warn;
+  phone.database.read = real;
+  assert.equal((await stored(phone, "outbox")).length, 1);
+  await room.write([{ type: "put", kind: "tank", id: tank, fields: { water_l: 60 } }]);
+  assert.equal(room.get("tank", tank).water_l, 60);
+});
+
+test("many changes at once are read in one go", async () => {
+  const { phone, room } = await opened();
+  const real = phone.database.read;
+  let readings = 0;
+  phone.database.read = (names, work) => (names.includes("rows") && readings++, real(names, work));
+  await Promise.all([room.inner.refresh(null), room.inner.refresh(null), room.inner.refresh([{ kind: "tank", id: "tank-0001" }])]);
+  assert.equal(readings, 1);
+});
