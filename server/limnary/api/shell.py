@@ -9,6 +9,7 @@ from pathlib import Path
 
 from flask import Blueprint, Response, request
 
+from limnary.api.lean_scripts import without_comments
 from limnary.api.reading import config
 from limnary.errors import NotFound
 from limnary.schema_files import pwa_dir, shared_bundle
@@ -117,9 +118,15 @@ def _file(path: str) -> Page:
         raise NotFound() from None
     version = (state.st_mtime_ns, state.st_size)
     if _pages.get(full, (None,))[0] != version:
-        page = Page(full.read_bytes(), ENDINGS[full.suffix], full.suffix in TEXT)
+        page = Page(_lean(full), ENDINGS[full.suffix], full.suffix in TEXT)
         _pages[full] = (version, page)
     return _pages[full][1]
+
+
+def _lean(path: Path) -> bytes:
+    data = path.read_bytes()
+    ours = path.suffix == ".js" and "vendor" not in path.relative_to(pwa_dir()).parts
+    return without_comments(data.decode("utf-8")).encode("utf-8") if ours else data
 
 
 _bundles: list[Page] = []
