@@ -11,7 +11,7 @@ import urllib.error
 import urllib.request
 
 import pytest
-from real_server import ROOT, RealServer, free_port
+from started_server import ROOT, RealServer, free_port
 
 LINK = re.compile(r"(https?://\S+)/join#(\S+)")
 

@@ -17,7 +17,7 @@ from pathlib import Path
 sys.path[:0] = [str(Path(__file__).parents[1]), str(Path(__file__).parents[2] / "server")]
 
 from fish_rooms import FishRoom  # noqa: E402
-from real_server import RealServer  # noqa: E402
+from started_server import RealServer  # noqa: E402
 
 PUSHERS = 2
 BATCH = 20
