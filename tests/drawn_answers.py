@@ -72,6 +72,7 @@ def _whole(animal: dict) -> dict:
 
 
 ANSWERABLE = {
+    "animal_mass": of_animals,
     "compatibility": of_animals,
     "oxygen_night": of_animals,
     "salt_dose": salt_dose,

@@ -1,6 +1,7 @@
 /** The calculations: one module a contract, named like it, pure. The twin of each is server/limnary/calc/NAME.py. */
 import { acclimation } from "./acclimation.js";
 import { ammonia_limits } from "./ammonia_limits.js";
+import { animal_mass } from "./animal_mass.js";
 import { carbon_dioxide } from "./carbon_dioxide.js";
 import { change_plan } from "./change_plan.js";
 import { compatibility } from "./compatibility.js";
@@ -11,6 +12,7 @@ import { filled_weight } from "./filled_weight.js";
 import { free_ammonia } from "./free_ammonia.js";
 import { hardness_units } from "./hardness_units.js";
 import { heater_power } from "./heater_power.js";
+import { ionic_strength } from "./ionic_strength.js";
 import { light_dose } from "./light_dose.js";
 import { nitrite_risk } from "./nitrite_risk.js";
 import { nitrogen_load } from "./nitrogen_load.js";
@@ -30,6 +32,7 @@ import { water_blend } from "./water_blend.js";
 export const calculations = {
   acclimation,
   ammonia_limits,
+  animal_mass,
   carbon_dioxide,
   change_plan,
   compatibility,
@@ -40,6 +43,7 @@ export const calculations = {
   free_ammonia,
   hardness_units,
   heater_power,
+  ionic_strength,
   light_dose,
   nitrite_risk,
   nitrogen_load,

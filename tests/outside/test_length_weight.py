@@ -6,6 +6,7 @@ from pathlib import Path
 from statistics import mean
 
 import pytest
+from limnary.contracts import run
 from limnary.schema_files import read_folder
 
 SPECIES = read_folder("tables")["species"]
@@ -59,3 +60,10 @@ def test_exponents_lie_where_froese_found_them():
 def test_slim_shapes_are_lighter_than_deep_ones():
     masses = [SPECIES["shapes"][shape]["a"] * 8 ** SPECIES["shapes"][shape]["b"] for shape in SPECIES["shapes"]]
     assert masses == sorted(masses)
+
+
+@pytest.mark.parametrize("key", [key for key, source in QUOTED.items() if source not in NOT_THE_FIRST_PAIR])
+def test_animal_mass_by_the_pair_of_the_collection(key):
+    law = DATA[QUOTED[key]]
+    got = run("animal_mass", {"animals": [{"species": key, "count": 3, "length_cm": 4}]})
+    assert got["total_g"] == pytest.approx(3 * float(law["a"]) * 4 ** float(law["b"]))

@@ -1,0 +1,18 @@
+/** What the animals weigh by their length, and the food that mass eats in a day. */
+import { resolve } from "./animals.js";
+
+/**
+ * The mass of a list of animals and their dry food a day. Equations, units and sources: the Python twin.
+ * @param {{animals: import("./animals.js").Animal[], feed_share_day?: number}} input
+ */
+export function animal_mass({ animals, feed_share_day = 0.012 }) {
+  const each = resolve(animals).map(({ name, count, length_cm, mass_g }) => ({
+    name,
+    count,
+    length_cm,
+    each_g: mass_g,
+    total_g: count * mass_g,
+  }));
+  const total_g = each.reduce((sum, one) => sum + one.total_g, 0);
+  return { total_g, feed_g_day: total_g * feed_share_day, each };
+}
