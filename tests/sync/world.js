@@ -259,7 +259,8 @@ export class World {
     // Small pages, so that a pull takes several.
     const request = { ...asked, path: asked.path.replace("limit=1000", "limit=4") };
     const answer = await this.server.ask("request", { request, now: this.now, crash });
-    if (!answer.died) this.invariants.answered(request, answer);
+    if (!answer.died) this.invariants.answered(request, answer, phone.joining);
+    if (request.path.endsWith("/join")) phone.joining = Boolean(answer.died);
     if (request.path.endsWith("/join") && answer.status === 201) {
       this.membership.joined({ key: answer.body.key, ...answer.body });
       Object.assign(phone, { key: answer.body.key ?? phone.key, device: answer.body.device, keeper: answer.body.keeper.id });
