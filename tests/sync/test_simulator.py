@@ -4,7 +4,7 @@ and every planted bug is caught. LIMNARY_SEEDS sets how many seeds (1,000 if it 
 import os
 
 import pytest
-from many_seeds import run
+from many_runs import run
 from planting import BUGS, ROOT, plant, rules_hold, simulate
 
 SEEDS = int(os.environ.get("LIMNARY_SEEDS", "1000"))

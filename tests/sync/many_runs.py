@@ -1,4 +1,4 @@
-"""Many seeds over several processes: python many_seeds.py --seeds 10000 --jobs 2 [--from 1] [--seconds 60]."""
+"""Many seeds over several processes: python many_runs.py --seeds 10000 --jobs 2 [--from 1] [--seconds 60]."""
 
 import argparse
 import json
