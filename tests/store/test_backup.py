@@ -126,6 +126,7 @@ def damage(saved, name, change):
     ("name", "change"),
     [
         ("people.sqlite", lambda data: data[:-100] + b"x" * 100),
+        ("people.sqlite", lambda data: data.replace(b"Ada", b"Eve")),
         ("people.sqlite", lambda _: None),
         ("backup.json", lambda data: data.replace(b"limnary-backup", b"another")),
         ("backup.json", lambda data: data.replace(b"people.sqlite", b"../../evil.sqlite")),

@@ -112,6 +112,22 @@ def test_phones_at_the_same_moment(fish_room):
     assert set(fish_room.owner.rows()) == {tank["id"] for mine in tanks.values() for tank in mine}
 
 
+def test_invitations_at_the_same_moment(fish_room):
+    statuses = []
+
+    def invite():
+        for _ in range(15):
+            statuses.append(fish_room.owner.call("POST", "/rooms/{room}/invites", {}).status_code)
+
+    threads = [threading.Thread(target=invite) for _ in range(6)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+    assert statuses == [201] * 90
+    assert len(fish_room.owner.call("GET", "/rooms/{room}/invites").json["invites"]) == 90
+
+
 def test_ops_of_an_older_schema_are_taken(fish_room, monkeypatch):
     """A kind that has gained an optional field since: what an old phone kept unsent still goes up."""
     tank = kinds()["tank"]
