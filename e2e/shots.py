@@ -66,8 +66,7 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
             _shoot(thumb, f"{tank}{rest}", f"{name}-tank-{place}", rest or "page")
     for path in BESIDE:
         _shoot(thumb, path, name)
-    if size_of(thumb) == SMALL:
-        _bench(thumb, name)
+    _bench(thumb, name)
     thumb.open(f"{tanks[0]}/test")
     for _ in range(3):
         thumb.tap("button", "Skip")

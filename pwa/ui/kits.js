@@ -1,5 +1,5 @@
 /** Which kit reads a parameter: the keeper's own, else a plainly labelled set of common steps. */
-import { all, get } from "./live.js";
+import { all } from "./live.js";
 
 /** The order of a test, and the unit each is read in. */
 export const TESTED = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature"];
@@ -39,6 +39,3 @@ export function reading_of(kit, value) {
     ...(kit.id ? { kit: kit.id } : {}),
   };
 }
-
-/** The kit of a reading, if it is still known. @param {any} reading */
-export const kit_of = (reading) => get("test_kit", reading.kit);
