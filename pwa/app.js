@@ -11,6 +11,7 @@ import { Bench } from "./screens/bench.js";
 import { BenchSheet } from "./screens/bench_sheet.js";
 import { Change } from "./screens/change.js";
 import { Copy } from "./screens/copy.js";
+import { Feed } from "./screens/feed.js";
 import { History } from "./screens/history.js";
 import { Invite } from "./screens/invite.js";
 import { Join } from "./screens/join.js";
@@ -45,6 +46,7 @@ const ROUTES = [
   ["/tank/:id/edit", ({ id }) => html`<${TankForm} key=${id} id=${id} />`],
   ["/tank/:id/test", ({ id }) => html`<${Test} key=${id} id=${id} />`],
   ["/tank/:id/change", ({ id }) => html`<${Change} key=${id} id=${id} />`],
+  ["/tank/:id/feed", ({ id }) => html`<${Feed} key=${id} id=${id} />`],
   ["/tank/:id/outlook", ({ id }) => html`<${Outlook} key=${id} id=${id} />`],
   ["/tank/:id/history", ({ id }) => html`<${History} key=${id} id=${id} />`],
   ["/tank/:id/water", ({ id }) => html`<${Water} key=${id} id=${id} />`],

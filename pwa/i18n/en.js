@@ -1,9 +1,11 @@
 /** English: every text of the screens. A text with plural forms is an object by the language's plural rule, picked by {count}. */
 
+import { en_journal } from "./en_journal.js";
 import { en_room } from "./en_room.js";
 
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en = {
+  ...en_journal,
   ...en_room,
   "back": "Back",
   "undo": "Undo",

@@ -4,10 +4,16 @@ import { t, when } from "../i18n/words.js";
 import { figure, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
 import { TESTED } from "../ui/kits.js";
 import { advice_for } from "../ui/forecast.js";
+import { Icon } from "../ui/icon.js";
 import { get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { Sentence, State, Why } from "../ui/sentence.js";
+
+/** What is written down at the tank: the page's path and icon, and the record kind it writes. */
+const WRITE_DOWN = [
+  ["feed", "feeding"],
+];
 
 /** @param {{id: string}} props */
 export function Tank({ id }) {
@@ -22,6 +28,7 @@ export function Tank({ id }) {
         <${Why} advice=${advice} now=${now.value} />
       </section>
       <${Latest} facts=${facts} advice=${advice} />
+      <${WriteDown} id=${id} />
       <nav class="section" aria-label=${tank.name}>
         <ul class="lines">
           <li><a class="line" href=${`/tank/${id}/outlook`}>${t("outlook.title")}</a></li>
@@ -39,6 +46,15 @@ const Actions = ({ id, advice }) => {
   const test = html`<a class=${advice.act === "change" ? "quiet tall" : "main"} href=${`/tank/${id}/test`}>${t("test.do")}</a>`;
   return advice.act === "change" ? [test, change] : [change, test];
 };
+
+/** @param {{id: string}} props */
+function WriteDown({ id }) {
+  const open = WRITE_DOWN.filter(([, kind]) => room.value.may(kind));
+  return open.length > 0 && html`
+    <nav class="section" aria-label=${t("write_down.title")}><h2>${t("write_down.title")}</h2>
+      <div class="tiles">${open.map(([name]) => html`<a key=${name} href=${`/tank/${id}/${name}`}><${Icon} name=${name} size=${28} />${t(`write_down.${name}`)}</a>`)}</div>
+    </nav>`;
+}
 
 /** @param {{facts: any, advice: any}} props */
 function Latest({ facts, advice }) {

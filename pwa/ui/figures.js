@@ -35,5 +35,8 @@ export const as_ion = (parameter, mg_n_l) => `= ${nitrogen(both_ways(parameter, 
 /** @param {number} litres */
 export const litres_said = (litres) => `${short(litres, 1)} L`;
 
+/** "0.3 g". @param {number} grams */
+export const grams_said = (grams) => `${short(grams, 3)} g`;
+
 /** "3 ml". @param {{amount?: number, unit?: string}} dose */
 export const dose_said = (dose) => `${short(dose.amount ?? 0, 2)} ${t(`unit.${dose.unit ?? "ml"}`)}`;

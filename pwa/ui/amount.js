@@ -1,0 +1,25 @@
+/** An amount by thumb: less and more in steps, and behind a tap on the figure the keypad. */
+import { html, useSignal } from "../vendor/preact.js";
+import { stepped } from "../advice/steps.js";
+import { short, t } from "../i18n/words.js";
+import { Icon } from "./icon.js";
+import { Keypad } from "./keypad.js";
+import { tap } from "./tap.js";
+
+/**
+ * @param {{label: string, unit: string, value: number, typed: string | null, step: number, least: number, most: number, onType: (text: string) => void}} props
+ * `typed`: what the keeper set, as text with a point; null while `value` is only suggested
+ */
+export function Amount({ label, unit, value, typed, step, least, most, onType }) {
+  const keypad = useSignal(false);
+  const said = (/** @type {number} */ amount) => `${short(amount, 3)} ${unit}`.trim();
+  const by = (/** @type {1 | -1} */ way) => onType(String(stepped(value || 0, step, way, least, most)));
+  return html`
+    <div class="stepper" role="group" aria-label=${label}>
+      <button class="quiet" type="button" aria-label=${t("amount.less", { step: said(step) })} onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>
+      <button class="amount" type="button" aria-expanded=${keypad.value} aria-label=${t("amount.type", { amount: said(value || 0) })} onClick=${tap(() => (keypad.value = !keypad.value))}>
+        <span>${short(value || 0, 3)} <small>${unit}</small></span></button>
+      <button class="quiet" type="button" aria-label=${t("amount.more", { step: said(step) })} onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
+    </div>
+    ${keypad.value && html`<${Keypad} label=${label} unit=${unit} value=${typed ?? ""} onValue=${onType} />`}`;
+}

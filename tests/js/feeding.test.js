@@ -1,0 +1,43 @@
+/** Meals: what is usual, the foods a room knows, what a meal becomes, and the steps a thumb counts in. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { becomes, feed_step, foods, usual_meal } from "../../pwa/advice/feeding.js";
+import { nice_step, stepped } from "../../pwa/advice/steps.js";
+import { install } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+install(sharedBundle());
+
+const meal = (day, feed_g, more = {}) => ({ at: `2026-05-0${day}T07:00:00.000Z`, feed_g, ...more });
+
+test("the usual meal is the middle of the last five, fasts left out, with the food of last time", () => {
+  const meals = [meal(1, 9), meal(2, 0.3), meal(3, 0), meal(4, 0.3), meal(5, 0.4), meal(6, 2), meal(7, 0.35, { food: "flakes", protein_fraction: 0.44 })];
+  assert.deepEqual(usual_meal({ feed_g_day: 5 }, meals), { feed_g: 0.35, from: "meals", food: "flakes", protein_fraction: 0.44 });
+});
+
+test("without meals the tank's own figure is usual, without that a pinch", () => {
+  assert.deepEqual(usual_meal({ feed_g_day: 0.5, protein_fraction: 0.4 }, [meal(1, 0)]), { feed_g: 0.5, from: "tank", protein_fraction: 0.4 });
+  assert.deepEqual(usual_meal({}, []), { feed_g: 0.1, from: "pinch" });
+});
+
+test("foods by when they were fed last, each once, with the protein of then", () => {
+  const fed = [meal(3, 1, { food: "pellets" }), meal(1, 1, { food: "flakes", protein_fraction: 0.4 }), meal(5, 1, { food: "flakes", protein_fraction: 0.42 }), meal(6, 1)];
+  assert.deepEqual(foods(fed), [{ food: "flakes", protein_fraction: 0.42 }, { food: "pellets" }]);
+});
+
+test("a meal becomes what the nitrogen calculation says: Timmons and Ebeling's 0.092 g N for each gram of protein", () => {
+  const { answer, assumed } = becomes({ water_l: 50 }, 0.5, 0.4);
+  assert.equal(assumed, false);
+  assert.ok(Math.abs(answer.tan_mg_n_day - 0.5 * 0.4 * 92) < 1e-9);
+  assert.ok(Math.abs(answer.tan_mg_n_l_day - (0.5 * 0.4 * 92) / 50) < 1e-9);
+  assert.equal(becomes({ water_l: 50 }, 0.5, undefined).assumed, true);
+});
+
+test("steps are one, two or five of a power of ten", () => {
+  assert.deepEqual([0.003, 0.01, 0.011, 0.03, 0.05, 0.7, 1, 30].map(nice_step), [0.005, 0.01, 0.02, 0.05, 0.05, 1, 1, 50]);
+  assert.deepEqual([0.05, 0.3, 0.8, 12].map(feed_step), [0.01, 0.05, 0.1, 2]);
+});
+
+test("a step lands on whole steps and stays within bounds", () => {
+  assert.deepEqual([stepped(0.3, 0.05, 1, 0.01, 10), stepped(0.33, 0.05, -1, 0.01, 10), stepped(0.05, 0.05, -1, 0.01, 10), stepped(9.99, 0.05, 1, 0.01, 10), stepped(10, 0.05, 1, 0.01, 10)], [0.35, 0.3, 0.01, 10, 10]);
+});
