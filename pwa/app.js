@@ -7,74 +7,58 @@ import { shareOthers } from "./data/other_rooms.js";
 import { thisPhone } from "./data/phone.js";
 import * as sync from "./data/sync.js";
 import { choose, chosen, t } from "./i18n/words.js";
-import { Bench } from "./screens/bench.js";
-import { BenchSheet } from "./screens/bench_sheet.js";
-import { Change } from "./screens/change.js";
-import { Copy } from "./screens/copy.js";
-import { Feed } from "./screens/feed.js";
-import { History } from "./screens/history.js";
-import { Invite } from "./screens/invite.js";
-import { Join } from "./screens/join.js";
-import { NeedsYou } from "./screens/needs_you.js";
-import { Outlook } from "./screens/outlook.js";
-import { People } from "./screens/people.js";
-import { Person } from "./screens/person.js";
-import { Room } from "./screens/room.js";
-import { Rooms } from "./screens/rooms.js";
-import { Round } from "./screens/round.js";
-import { Setting } from "./screens/setting.js";
-import { Tank } from "./screens/tank.js";
-import { TankForm } from "./screens/tank_form.js";
-import { Tanks } from "./screens/tanks.js";
-import { Test } from "./screens/test.js";
-import { Water } from "./screens/water.js";
+import { ROUTES } from "./routes.js";
 import { keep_to_this_room } from "./ui/forecast.js";
 import { keep_time, room, show } from "./ui/live.js";
 import { Missing } from "./ui/missing.js";
-import { address, match, start } from "./ui/router.js";
+import { address, arrived, match, start } from "./ui/router.js";
 import { ignore_ghosts, tap } from "./ui/tap.js";
 import { keep_timers } from "./ui/timers.js";
 import { Trouble } from "./ui/trouble.js";
 
-/** @type {[string, (parts: Record<string, string>, url: URL) => any][]} */
-const ROUTES = [
-  ["/", () => html`<${Round} />`],
-  ["/index.html", () => html`<${Round} />`],
-  ["/tanks", () => html`<${Tanks} />`],
-  ["/tanks/new", () => html`<${TankForm} key="new" />`],
-  ["/tank/:id", ({ id }) => html`<${Tank} key=${id} id=${id} />`],
-  ["/tank/:id/edit", ({ id }) => html`<${TankForm} key=${id} id=${id} />`],
-  ["/tank/:id/test", ({ id }) => html`<${Test} key=${id} id=${id} />`],
-  ["/tank/:id/change", ({ id }) => html`<${Change} key=${id} id=${id} />`],
-  ["/tank/:id/feed", ({ id }) => html`<${Feed} key=${id} id=${id} />`],
-  ["/tank/:id/outlook", ({ id }) => html`<${Outlook} key=${id} id=${id} />`],
-  ["/tank/:id/history", ({ id }) => html`<${History} key=${id} id=${id} />`],
-  ["/tank/:id/water", ({ id }) => html`<${Water} key=${id} id=${id} />`],
-  ["/bench", () => html`<${Bench} />`],
-  ["/bench/:name", ({ name }) => html`<${BenchSheet} key=${name} name=${name} />`],
-  ["/room", () => html`<${Room} />`],
-  ["/room/people", () => html`<${People} />`],
-  ["/room/person/:id", ({ id }) => html`<${Person} key=${id} id=${id} />`],
-  ["/room/invite", (_, url) => html`<${Invite} query=${url.searchParams} />`],
-  ["/room/rooms", () => html`<${Rooms} enter=${enter} />`],
-  ["/room/needs-you", () => html`<${NeedsYou} />`],
-  ["/room/copy", () => html`<${Copy} />`],
-  ["/room/:kind/new", ({ kind }, url) => html`<${Setting} key=${kind} kind=${kind} query=${url.searchParams} />`],
-  ["/room/:kind/:id", ({ kind, id }, url) => html`<${Setting} key=${id} kind=${kind} id=${id} query=${url.searchParams} />`],
-  ["/join", (_, url) => html`<${Join} secret=${url.hash.slice(1)} enter=${enter} />`],
-];
-
 /** What the app itself has to say, above every page: `text`, and what a tap on `action` does. */
 const notice = signal(/** @type {{text: string, action: string, work: () => void} | null} */ (null));
 
-function App() {
+/** Screens that are here, by what fetches them. @type {Map<() => Promise<any>, any>} */
+const screens = new Map();
+/** The page on the screen: it stays until the next one's module is here. */
+const page = signal(/** @type {{path: string, screen: any, props: any} | null} */ (null));
+
+/** Turn to the page of the address. */
+async function turn() {
   const url = new URL(address.value, location.origin);
-  const hit = match(ROUTES, url.pathname);
+  const hit = match(ROUTES.map(([pattern, ...rest]) => [pattern, rest]), url.pathname);
+  if (!hit) return show_page(url, Missing, { up: "/" });
+  const [fetch_screen, props_of] = hit.found;
+  try {
+    if (!screens.has(fetch_screen)) screens.set(fetch_screen, await fetch_screen());
+  } catch (failed) {
+    console.error(failed);
+    notice.value = { text: t("notice.page_missing"), action: t("notice.reload"), work: () => location.reload() };
+    return;
+  }
+  // A keeper who went on meanwhile is not called back.
+  if (url.href === new URL(address.value, location.origin).href) show_page(url, screens.get(fetch_screen), props_of?.(hit.parts, url, { enter }) ?? {});
+}
+
+/** @param {URL} url @param {any} screen @param {any} props */
+function show_page(url, screen, props) {
+  const turned = page.peek() !== null;
+  page.value = { path: url.pathname, screen, props };
+  if (turned) arrived();
+}
+
+/** Without a worker that stores them, the other screens are fetched once the first is shown: the signal may be gone later. */
+const fetch_the_rest = () => "serviceWorker" in navigator || setTimeout(() => ROUTES.forEach(([, fetch_screen]) => void fetch_screen().catch(() => {})), 1000);
+
+function App() {
   const said = notice.value;
+  if (!page.value) return null;
+  const { path, screen: Screen, props } = page.value;
   return html`
     ${said && html`<div class="bar" role="status"><span>${said.text}</span><button class="quiet" type="button" onClick=${tap(said.work)}>${said.action}</button></div>`}
-    <${Trouble} path=${url.pathname} />
-    ${hit ? hit.found(hit.parts, url) : html`<${Missing} up="/" />`}`;
+    <${Trouble} path=${path} />
+    <${Screen} ...${props} />`;
 }
 
 let stop_sharing = () => {};
@@ -105,6 +89,8 @@ async function main() {
   keep_to_this_room();
   keep_timers();
   start();
+  address.subscribe(() => void turn());
+  fetch_the_rest();
   render(html`<${App} />`, /** @type {HTMLElement} */ (document.getElementById("app")));
 }
 

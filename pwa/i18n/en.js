@@ -371,6 +371,7 @@ export const en = {
   "notice.use_it": "Use it",
   "notice.blocked": "Another tab holds an older version open. Close it to go on.",
   "notice.outdated": "A newer version runs in another tab.",
+  "notice.page_missing": "This page could not be fetched. What you have typed stays.",
   "notice.reload": "Reload",
   "notice.cannot_start": "Limnary could not start. Nothing that was recorded is lost. Reload with signal once; if it stays, say this to whoever runs the server:",
 };

@@ -47,6 +47,11 @@ export function match(routes, path) {
 function arrive() {
   settle();
   address.value = here();
+}
+
+/** The page of the address is on the screen now. */
+export function arrived() {
+  settle();
   scrollTo(0, 0);
   // A screen reader hears the new page's name.
   requestAnimationFrame(() => document.querySelector("h1")?.focus({ preventScroll: true }));

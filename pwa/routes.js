@@ -1,0 +1,35 @@
+/** The pages by path. A screen is fetched when it is first shown, so that the app opens with no more than its first page needs. */
+
+/** @typedef {{enter: (id?: string) => Promise<void>}} App what a screen may ask of the app itself */
+/** @typedef {(parts: Record<string, string>, url: URL, app: App) => Record<string, any>} Props */
+
+/** @type {Props} */
+const of_id = ({ id }) => ({ key: id, id });
+
+/** @type {[string, () => Promise<any>, Props?][]} */
+export const ROUTES = [
+  ["/", () => import("./screens/round.js").then((module) => module.Round)],
+  ["/index.html", () => import("./screens/round.js").then((module) => module.Round)],
+  ["/tanks", () => import("./screens/tanks.js").then((module) => module.Tanks)],
+  ["/tanks/new", () => import("./screens/tank_form.js").then((module) => module.TankForm), () => ({ key: "new" })],
+  ["/tank/:id", () => import("./screens/tank.js").then((module) => module.Tank), of_id],
+  ["/tank/:id/edit", () => import("./screens/tank_form.js").then((module) => module.TankForm), of_id],
+  ["/tank/:id/test", () => import("./screens/test.js").then((module) => module.Test), of_id],
+  ["/tank/:id/change", () => import("./screens/change.js").then((module) => module.Change), of_id],
+  ["/tank/:id/outlook", () => import("./screens/outlook.js").then((module) => module.Outlook), of_id],
+  ["/tank/:id/feed", () => import("./screens/feed.js").then((module) => module.Feed), of_id],
+  ["/tank/:id/history", () => import("./screens/history.js").then((module) => module.History), of_id],
+  ["/tank/:id/water", () => import("./screens/water.js").then((module) => module.Water), of_id],
+  ["/bench", () => import("./screens/bench.js").then((module) => module.Bench)],
+  ["/bench/:name", () => import("./screens/bench_sheet.js").then((module) => module.BenchSheet), ({ name }) => ({ key: name, name })],
+  ["/room", () => import("./screens/room.js").then((module) => module.Room)],
+  ["/room/people", () => import("./screens/people.js").then((module) => module.People)],
+  ["/room/person/:id", () => import("./screens/person.js").then((module) => module.Person), of_id],
+  ["/room/invite", () => import("./screens/invite.js").then((module) => module.Invite), (_, url) => ({ query: url.searchParams })],
+  ["/room/rooms", () => import("./screens/rooms.js").then((module) => module.Rooms), (_, __, { enter }) => ({ enter })],
+  ["/room/needs-you", () => import("./screens/needs_you.js").then((module) => module.NeedsYou)],
+  ["/room/copy", () => import("./screens/copy.js").then((module) => module.Copy)],
+  ["/room/:kind/new", () => import("./screens/setting.js").then((module) => module.Setting), ({ kind }, url) => ({ key: kind, kind, query: url.searchParams })],
+  ["/room/:kind/:id", () => import("./screens/setting.js").then((module) => module.Setting), ({ kind, id }, url) => ({ key: id, kind, id, query: url.searchParams })],
+  ["/join", () => import("./screens/join.js").then((module) => module.Join), (_, url, { enter }) => ({ secret: url.hash.slice(1), enter })],
+];
