@@ -6,7 +6,7 @@ import { en } from "../../pwa/i18n/en.js";
 import { ago, choose, has, minutes, number, parse, separator, short, t } from "../../pwa/i18n/words.js";
 
 const pwa = new URL("../../pwa/", import.meta.url);
-const sources = ["app.js", ...["screens", "ui"].flatMap((folder) => readdirSync(new URL(folder, pwa)).map((file) => `${folder}/${file}`))].map((path) => [path, readFileSync(new URL(path, pwa), "utf8")]);
+const sources = ["app.js", "routes.js", ...["screens", "ui"].flatMap((folder) => readdirSync(new URL(folder, pwa)).map((file) => `${folder}/${file}`))].map((path) => [path, readFileSync(new URL(path, pwa), "utf8")]);
 
 test("every text named in the code is in the catalogue", () => {
   for (const [path, code] of sources) {
