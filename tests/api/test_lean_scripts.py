@@ -65,11 +65,12 @@ def test_the_app_opens_within_its_budget(tmp_path):
     stores meanwhile for the other screens.
     """
     client = create_app(Config(data_dir=tmp_path)).test_client()
-    page = client.get("/index.html").get_data(as_text=True)
+    page = client.get("/").get_data(as_text=True)
     linked = re.findall(r'(?:href|src)="(/[^"]+)"', page)
     scripts = fetched_before(client, "/app.js", "/screens/round.js")
     assert {"/vendor/preact.js", "/ui/page.js", "/calc/index.js"} <= scripts
-    shell = {"/index.html", *linked, *scripts}
+    assert "/styles/page.css" in linked
+    shell = {"/", *linked, *scripts}
     sizes = {
         url: len(client.get(url, headers={"Accept-Encoding": "gzip"}).data)
         for url in shell
