@@ -13,6 +13,7 @@ import { Sentence, State, Why } from "../ui/sentence.js";
 /** What is written down at the tank: the page's path and icon, and the record kind it writes. */
 const WRITE_DOWN = [
   ["feed", "feeding"],
+  ["dose", "dose"],
 ];
 
 /** @param {{id: string}} props */

@@ -12,13 +12,14 @@ import { tap } from "./tap.js";
  */
 export function Amount({ label, unit, value, typed, step, least, most, onType }) {
   const keypad = useSignal(false);
-  const said = (/** @type {number} */ amount) => `${short(amount, 3)} ${unit}`.trim();
+  const figure = (/** @type {number} */ amount) => short(amount, amount >= 100 ? 1 : amount >= 10 ? 2 : 3);
+  const said = (/** @type {number} */ amount) => `${figure(amount)} ${unit}`.trim();
   const by = (/** @type {1 | -1} */ way) => onType(String(stepped(value || 0, step, way, least, most)));
   return html`
     <div class="stepper" role="group" aria-label=${label}>
       <button class="quiet" type="button" aria-label=${t("amount.less", { step: said(step) })} onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>
       <button class="amount" type="button" aria-expanded=${keypad.value} aria-label=${t("amount.type", { amount: said(value || 0) })} onClick=${tap(() => (keypad.value = !keypad.value))}>
-        <span>${short(value || 0, 3)} <small>${unit}</small></span></button>
+        <span>${figure(value || 0)} <small>${unit}</small></span></button>
       <button class="quiet" type="button" aria-label=${t("amount.more", { step: said(step) })} onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
     </div>
     ${keypad.value && html`<${Keypad} label=${label} unit=${unit} value=${typed ?? ""} onValue=${onType} />`}`;

@@ -1,0 +1,153 @@
+/** A dose: by one of the room's labels for this tank's litres or typed ones, of the salt worked out last, or of ammonia to start without fish. */
+import { html, useSignal } from "../vendor/preact.js";
+import { animals_known, label_dose, labels_by_use, litres_for, salt_of, starter, wanted_tan } from "../advice/dosing.js";
+import { facts_of } from "../advice/facts.js";
+import { bucket_step } from "../advice/litres.js";
+import { nice_step } from "../advice/steps.js";
+import { marksOf } from "../bench/number_text.js";
+import { InvalidInput, contracts } from "../contracts.js";
+import { chosen, short, t, when } from "../i18n/words.js";
+import { Amount } from "../ui/amount.js";
+import { draft, forget, useDraft } from "../ui/draft.js";
+import { dose_said, litres_said, nitrogen } from "../ui/figures.js";
+import { Wrong } from "../ui/form.js";
+import { Icon } from "../ui/icon.js";
+import { KnownFrom } from "../ui/known_from.js";
+import { all, get, live_room, now, room } from "../ui/live.js";
+import { measures } from "../ui/measures.js";
+import { Missing } from "../ui/missing.js";
+import { Page } from "../ui/page.js";
+import { new_id, record } from "../ui/record.js";
+import { go } from "../ui/router.js";
+import { tap } from "../ui/tap.js";
+
+const SALT = "salt";
+const AMMONIA = "ammonia";
+const first = () => ({ way: "", litres: /** @type {string | null} */ (null), tan: /** @type {string | null} */ (null), household: false, percent: "" });
+
+/** @param {{id: string}} props */
+export function Dose({ id }) {
+  const tank = get("tank", id);
+  const name = `dose.${id}`;
+  const kept = useDraft(name, first);
+  const problem = useSignal("");
+  if (!tank) return html`<${Missing} up="/" />`;
+
+  const { changes, doses } = facts_of(live_room, tank, now.value);
+  const labels = labels_by_use(all("label"), doses);
+  const salt = salt_of(tank, draft("bench.salt_dose", () => ({})).value, { system: measures.value, marks: marksOf(chosen()) });
+  const animals = animals_known(all("stock_change").filter((one) => one.tank === id));
+  const { way } = kept.value;
+  const label = labels.find((one) => one.id === way);
+  const set = (/** @type {any} */ more) => (kept.value = { ...kept.value, ...more });
+  const dose = dose_of(kept.value, { tank, label, salt, animals, changes });
+
+  const log = async () => {
+    const { fields } = dose;
+    try {
+      if (!(await record([{ type: "put", kind: "dose", id: new_id(), fields: { tank: id, ...fields } }], t("dosing.saved", { dose: dose_said(fields), what: fields.what, tank: tank.name })))) return;
+      forget(name);
+      go(`/tank/${id}`, { replace: true });
+    } catch (failed) {
+      problem.value = /** @type {Error} */ (failed).message;
+    }
+  };
+  const may = room.value.may("dose");
+  const act = dose.fields && may && html`<button class="main" type="button" onClick=${tap(() => void log())}>${t("dosing.log", { dose: dose_said(dose.fields) })}</button>`;
+  const pick = (/** @type {string} */ picked) => tap(() => set({ way: picked, litres: null }));
+  return html`
+    <${Page} title=${t("dosing.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
+      <${Last} dose=${doses.at(-1)} />
+      ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
+      <div class="tiles two" role="group" aria-label=${t("dosing.what")}>
+        ${labels.map((one) => html`<button type="button" key=${one.id} aria-pressed=${way === one.id} onClick=${pick(one.id)}><b>${one.name}</b>
+          <span class="soft small">${t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: short(one.per_l) })}</span></button>`)}
+        ${salt && html`<button type="button" aria-pressed=${way === SALT} onClick=${pick(SALT)}><b>${salt.what}</b><span class="soft small">${t("dosing.from_bench")}</span></button>`}
+        <button type="button" aria-pressed=${way === AMMONIA} onClick=${pick(AMMONIA)}><b>${t("dosing.ammonia")}</b><span class="soft small">${t("dosing.ammonia_why")}</span></button>
+      </div>
+      <div class="row section">
+        ${room.value.may("label") && html`<a class="quiet" href=${`/room/label/new?then=/tank/${id}/dose`}><${Icon} name="plus" size=${20} />${t("water.new_label")}</a>`}
+        <a class="quiet" href=${`/bench/salt_dose?tank=${id}`}>${t("dosing.work_out_salt")}</a>
+      </div>
+      ${label && html`<${ForLitres} tank=${tank} label=${label} litres=${litres_in(kept.value, tank, label, changes)} typed=${kept.value.litres} dose=${dose} onType=${(/** @type {string} */ text) => set({ litres: text })} />`}
+      ${way === SALT && salt && html`<${Answer} dose=${dose} said=${t("dosing.for_tank", { litres: litres_said(tank.water_l) })} />`}
+      ${way === AMMONIA && html`<${Ammonia} tank=${tank} kept=${kept.value} set=${set} dose=${dose} animals=${animals} />`}
+      ${cautions(way, label).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
+    <//>`;
+}
+
+/**
+ * What would be logged, or why nothing can be.
+ * @param {ReturnType<typeof first>} kept @param {{tank: any, label: any, salt: any, animals: boolean, changes: any[]}} known
+ * @returns {{fields?: any, errors?: any[], name?: string, input?: any, answer?: any}}
+ */
+function dose_of(kept, { tank, label, salt, animals, changes }) {
+  try {
+    if (label) {
+      const for_litres = litres_in(kept, tank, label, changes);
+      return { fields: { ...label_dose(label, for_litres), label: label.id, what: label.name, for_litres } };
+    }
+    if (kept.way === SALT && salt) {
+      const { what, amount, unit, input, answer } = salt;
+      return { fields: { what, amount, unit, for_litres: tank.water_l }, name: "salt_dose", input, answer };
+    }
+    if (kept.way === AMMONIA && !animals && (!kept.household || Number(kept.percent) > 0)) {
+      const { amount, unit, tan_mg_n_l, input, answer } = starter(tank, tan_in(kept, tank), kept.household ? Number(kept.percent) : undefined);
+      const what = t(kept.household ? "dosing.household" : "dosing.ammonium_chloride");
+      return { fields: { what, amount, unit, tan_mg_n_l, for_litres: tank.water_l }, name: "starter_dose", input, answer };
+    }
+    return {};
+  } catch (no) {
+    if (!(no instanceof InvalidInput)) throw no;
+    return { errors: no.errors };
+  }
+}
+
+/** @param {{litres: string | null}} kept @param {any} tank @param {any} label @param {any[]} changes */
+const litres_in = (kept, tank, label, changes) => (kept.litres === null ? litres_for(tank, label, changes) : Number(kept.litres));
+/** @param {{tan: string | null}} kept @param {any} tank */
+const tan_in = (kept, tank) => (kept.tan === null ? wanted_tan(tank) : Number(kept.tan));
+
+/** @param {{dose: any}} props */
+const Last = ({ dose }) => html`<p class="soft">${dose ? t("dosing.last", { dose: dose_said(dose), what: dose.what, when: when(dose.at, now.value) }) : t("dosing.never")}</p>`;
+
+/** @param {{tank: any, label: any, litres: number, typed: string | null, dose: any, onType: (text: string) => void}} props */
+const ForLitres = ({ tank, label, litres, typed, dose, onType }) => html`
+  <section class="section"><h2>${t("dosing.for_water")}</h2>
+    <${Amount} label=${t("dosing.for_water")} unit="L" value=${litres} typed=${typed} step=${bucket_step(tank.water_l)} least=${bucket_step(tank.water_l)} most=${100000} onType=${onType} />
+    <${Answer} dose=${dose} said=${t(`dose.basis_${label.basis}`)} />
+  </section>`;
+
+/** @param {{tank: any, kept: any, set: (more: any) => void, dose: any, animals: boolean}} props */
+function Ammonia({ tank, kept, set, dose, animals }) {
+  if (animals) return html`<p class="wrong section" role="status"><${Icon} name="needs" /><span>${t("dosing.animals_here")}</span></p>`;
+  const tan = tan_in(kept, tank);
+  const kind = (/** @type {boolean} */ household) => tap(() => set({ household }));
+  return html`
+    <section class="section"><h2>${t("dosing.wanted")}</h2>
+      <${Amount} label=${t("dosing.wanted")} unit="mg N/L" value=${tan} typed=${kept.tan} step=${nice_step(Math.max(wanted_tan(tank) / 10, 0.05))} least=${0.05} most=${50} onType=${(/** @type {string} */ text) => set({ tan: text })} />
+    </section>
+    <div class="tiles two section" role="group" aria-label=${t("dosing.with")}>
+      <button type="button" aria-pressed=${!kept.household} onClick=${kind(false)}>${t("dosing.ammonium_chloride")}</button>
+      <button type="button" aria-pressed=${kept.household} onClick=${kind(true)}>${t("dosing.household")}</button>
+    </div>
+    ${kept.household && html`<section class="section"><h2>${t("dosing.strength")}</h2>
+      <${Amount} label=${t("dosing.strength")} unit="%" value=${Number(kept.percent)} typed=${kept.percent} step=${0.5} least=${0.5} most=${35} onType=${(/** @type {string} */ text) => set({ percent: text })} />
+      ${!(Number(kept.percent) > 0) && html`<p class="soft center">${t("dosing.no_strength")}</p>`}</section>`}
+    <${Answer} dose=${dose} said=${t("dosing.gives", { tan: nitrogen(tan || 0), litres: litres_said(tank.water_l) })} />`;
+}
+
+/** @param {{dose: any, said: string}} props */
+const Answer = ({ dose, said }) => html`
+  ${(dose.errors ?? []).map((/** @type {any} */ error) => html`<${Wrong} key=${error.field} error=${error} spec=${{ label: t("dosing.this") }} />`)}
+  ${dose.fields && html`
+    <p class="dose"><span class="big">${dose_said(dose.fields)}</span><br /><span class="soft small">${said}</span></p>
+    ${(dose.answer?.notes ?? []).map((/** @type {string} */ note) => html`<p class="small" key=${note}>${note}</p>`)}
+    ${dose.name && html`<${KnownFrom} name=${dose.name} input=${dose.input} answer=${dose.answer} />`}`}`;
+
+/** @param {string} way @param {any} label @returns {string[]} */
+function cautions(way, label) {
+  if (way === SALT) return contracts().salt_dose.cautions;
+  if (way === AMMONIA) return contracts().starter_dose.cautions;
+  return [t("dosing.label_first"), ...(label?.use === "dechlorinator" ? contracts().dechlorinator_dose.cautions.slice(0, 3) : [])];
+}
