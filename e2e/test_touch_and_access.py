@@ -41,7 +41,7 @@ def furnished(server, new_phone):
 
 def screens(thumb):
     tank = thumb.page.url[thumb.page.url.index("/tank/") :]
-    of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/feed", "/dose", "/history", "/outlook", "/water", "/edit")]
+    of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/feed", "/dose", "/note", "/history", "/outlook", "/water", "/edit")]
     me = thumb.page.evaluate("() => import('/ui/live.js').then(({ room }) => room.value.me().id)")
     ways = ["/room", *(f"/room/{way}" for way in ("rooms", "people", f"person/{me}", "invite", "needs-you", "copy"))]
     settings = ["/room/test_kit/new?parameter=nitrite", "/room/label/new", "/room/source_water/new"]

@@ -19,6 +19,7 @@ export const ROUTES = [
   ["/tank/:id/outlook", () => import("./screens/outlook.js").then((module) => module.Outlook), of_id],
   ["/tank/:id/feed", () => import("./screens/feed.js").then((module) => module.Feed), of_id],
   ["/tank/:id/dose", () => import("./screens/dose.js").then((module) => module.Dose), of_id],
+  ["/tank/:id/note", () => import("./screens/note.js").then((module) => module.Note), of_id],
   ["/tank/:id/history", () => import("./screens/history.js").then((module) => module.History), of_id],
   ["/tank/:id/water", () => import("./screens/water.js").then((module) => module.Water), of_id],
   ["/bench", () => import("./screens/bench.js").then((module) => module.Bench)],

@@ -6,7 +6,7 @@ import { exportNeedsYou, exportRoom } from "./export_room.js";
 import { importRoom } from "./import_room.js";
 import { thisPhone } from "./phone.js";
 import { forget as forgetBy, list } from "./room_list.js";
-import { photoBytes, photosAgain, savePhoto } from "./photos.js";
+import { dropPhoto, keepPhotos, photoBytes, photosAgain, readyPhoto, refusedPhotos } from "./photos.js";
 import { readingsCsv } from "./readings_csv.js";
 import { fold, show } from "./view.js";
 import { WRITE_STORES, correctedNow, isoOf, queue } from "./write.js";
@@ -145,14 +145,32 @@ export async function openRoom(roomId, given = thisPhone()) {
     get(kind, its) {
       return this.all(kind).find((one) => one.id === its) ?? null;
     },
+    /** What a record said before it was corrected, the latest first. @param {string} kind @param {string} its @returns {any[]} */
+    earlier(kind, its) {
+      const found = [];
+      const seen = new Set([its]);
+      let before = folded.get(kind)?.get(its)?.fields.supersedes;
+      while (before && !seen.has(before)) {
+        const record = folded.get(kind)?.get(before);
+        if (!record) break;
+        seen.add(before);
+        found.push({ ...record.fields, id: before, kind, meta: record.meta });
+        before = record.fields.supersedes;
+      }
+      return found;
+    },
     /**
-     * Save changes on this phone, all or none; the ids, in the order given.
-     * @param {import("./write.js").Change[]} changes @returns {Promise<string[]>}
+     * Save changes on this phone, and pictures with their records, all or none; the ids, in the order given, pictures last.
+     * @param {import("./write.js").Change[]} changes @param {import("./photos.js").Picture[]} [pictures] @returns {Promise<string[]>}
      * @throws {import("../contracts.js").InvalidInput} a field breaks its kind; nothing is written
      * @throws {import("./database.js").NotSaved} the phone has no room or its storage failed; nothing is written
      */
-    async write(changes) {
-      const records = await phone.database.write(WRITE_STORES, (t) => queue(t, phone, recordKinds(), id, changes));
+    async write(changes, pictures = []) {
+      const ready = await Promise.all(pictures.map(readyPhoto));
+      const records = await phone.database.write(ready.length ? [...WRITE_STORES, "photos"] : WRITE_STORES, async (t) => {
+        await keepPhotos(t, id, ready);
+        return queue(t, phone, recordKinds(), id, [...changes, ...ready.map(({ change }) => change)]);
+      });
       await saved(records);
       return records.map((/** @type {any} */ one) => one.id);
     },
@@ -161,9 +179,30 @@ export async function openRoom(roomId, given = thisPhone()) {
      * @returns {Promise<string>} the record's id
      */
     async addPhoto(picture, fields) {
-      const records = await savePhoto(phone, recordKinds(), id, picture, fields);
+      const [its] = await this.write([], [{ picture, fields }]);
+      return its;
+    },
+    /** The pictures that the server refused. @returns {Promise<{sha256: string, reason: string}[]>} */
+    refusedPhotos: () => refusedPhotos(phone, id),
+    /** Let go of a refused picture: its bytes and its records. @param {string} hash @returns {Promise<() => Promise<void>>} the undo */
+    async discardPhoto(hash) {
+      const records = this.all("photo").filter((/** @type {any} */ one) => one.sha256 === hash);
+      const change = (/** @type {"del" | "restore"} */ type) => records.map((/** @type {any} */ one) => ({ type, kind: "photo", id: one.id }));
+      const stores = [...WRITE_STORES, "photos"];
+      let dropped = /** @type {any} */ (null);
+      await phone.database.write(stores, async (t) => {
+        dropped = await dropPhoto(t, id, hash);
+        if (dropped) await queue(t, phone, recordKinds(), id, change("del"));
+      });
       await saved(records);
-      return records[0].id;
+      return async () => {
+        if (!dropped) return;
+        await phone.database.write(stores, async (t) => {
+          await t.photos.put(dropped);
+          await queue(t, phone, recordKinds(), id, change("restore"));
+        });
+        await saved(records);
+      };
     },
     /** A picture's bytes, null if they are not here and cannot be had now. @param {string} hash */
     photo: (hash) => photoBytes(phone, id, hash),

@@ -4,23 +4,25 @@
  */
 import { Refused, Unreachable, ask } from "./api.js";
 import { sha256 } from "./sha256.js";
-import { WRITE_STORES, queue } from "./write.js";
 
 const UPLOAD_LIMIT_MS = 120_000;
 
-/**
- * Save a picture and its record together.
- * @param {import("./phone.js").Phone} phone @param {Record<string, any>} kinds @param {string} room
- * @param {Blob} picture already shrunk @param {Record<string, any>} fields of the photo record, without hash, size and type
- */
-export async function savePhoto(phone, kinds, room, picture, fields) {
+/** @typedef {{picture: Blob, fields: Record<string, any>, id?: string}} Picture already shrunk; fields of its record, without hash, size and type */
+/** @typedef {{hash: string, type: string, bytes: ArrayBuffer, change: import("./write.js").Change}} Ready */
+
+/** A picture made ready to be kept: hashed, with the write of its record. @param {Picture} picture @returns {Promise<Ready>} */
+export async function readyPhoto({ picture, fields, id }) {
   const bytes = await picture.arrayBuffer();
   const hash = await sha256(bytes);
   const record = { ...fields, sha256: hash, media_type: picture.type, bytes: bytes.byteLength };
-  return phone.database.write([...WRITE_STORES, "photos"], async (t) => {
-    if (!(await t.photos.get([room, hash]))) await t.photos.put({ sha256: hash, room, type: picture.type, bytes, state: "waiting" });
-    return queue(t, phone, kinds, room, [{ type: "put", kind: "photo", fields: record }]);
-  });
+  return { hash, type: picture.type, bytes, change: { type: "put", kind: "photo", ...(id ? { id } : {}), fields: record } };
+}
+
+/** Keep the bytes of pictures that are not here yet (stores: photos). @param {any} t @param {string} room @param {Ready[]} pictures */
+export async function keepPhotos(t, room, pictures) {
+  for (const { hash, type, bytes } of pictures) {
+    if (!(await t.photos.getKey([room, hash]))) await t.photos.put({ sha256: hash, room, type, bytes, state: "waiting" });
+  }
 }
 
 /**
@@ -70,4 +72,18 @@ export async function photoBytes(phone, room, hash) {
 /** Let pictures of one state wait again: refused ones, or shared ones that a restored server may lack (stores: photos). @param {any} t @param {string} room @param {"shared" | "needs you"} state */
 export async function photosAgain(t, room, state) {
   for (const photo of await t.photos.index("state").getAll([room, state])) await t.photos.put({ ...photo, state: "waiting", reason: undefined });
+}
+
+/** The pictures the server refused, with its reason. @param {import("./phone.js").Phone} phone @param {string} room @returns {Promise<{sha256: string, reason: string}[]>} */
+export async function refusedPhotos(phone, room) {
+  const found = await phone.database.read(["photos"], (t) => t.photos.index("state").getAll([room, "needs you"]));
+  return found.map((/** @type {any} */ { sha256: hash, reason = "" }) => ({ sha256: hash, reason }));
+}
+
+/** Let go of a refused picture's bytes (stores: photos). @param {any} t @param {string} room @param {string} hash @returns {Promise<any>} the entry, for the undo; null if it is not refused */
+export async function dropPhoto(t, room, hash) {
+  const photo = await t.photos.get([room, hash]);
+  if (photo?.state !== "needs you") return null;
+  await t.photos.delete([room, hash]);
+  return photo;
 }

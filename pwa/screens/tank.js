@@ -14,6 +14,7 @@ import { Sentence, State, Why } from "../ui/sentence.js";
 const WRITE_DOWN = [
   ["feed", "feeding"],
   ["dose", "dose"],
+  ["note", "note"],
 ];
 
 /** @param {{id: string}} props */

@@ -16,17 +16,19 @@ let busy = false;
 /** A new record's id. */
 export const new_id = () => uuid7(Date.now(), (count) => crypto.getRandomValues(new Uint8Array(count)));
 
+/** @typedef {{picture: Blob, fields: Record<string, any>, id: string}} Picture shrunk already, with the fields and id of its record */
+
 /**
  * Write all of it or nothing, then offer the undo. A second call while the first still runs does nothing.
- * @param {Write[]} writes @param {string} said what the note says
+ * @param {Write[]} writes @param {string} said what the note says @param {Picture[]} [pictures] saved in the same transaction
  * @returns {Promise<boolean>} whether it was this call that recorded
  */
-export async function record(writes, said) {
+export async function record(writes, said, pictures = []) {
   if (busy) return false;
   busy = true;
   try {
-    const undoing = writes.map(inverse);
-    await room.value.write(writes);
+    const undoing = [...writes.map(inverse), ...pictures.map(({ id }) => ({ type: /** @type {const} */ ("del"), kind: "photo", id }))];
+    await room.value.write(writes, pictures);
     note(said, () => room.value.write(undoing));
     return true;
   } finally {

@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
 import { join, openRoom } from "../../pwa/data/fish_room.js";
+import { photo_drafts } from "../../pwa/data/photo_drafts.js";
 import { round } from "../../pwa/data/round.js";
 import { TANK, WELCOME, reading, scripted, stored, testPhone } from "./test_phone.js";
 
@@ -95,4 +96,64 @@ test("a picture taken before joining goes along into the room", async () => {
   await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
   await round(phone, WELCOME.room.id, () => {});
   assert.deepEqual((await stored(phone, "photos")).map(({ room, state }) => [room, state]), [[WELCOME.room.id, "shared"]]);
+});
+
+test("a note and its pictures are saved together or not at all", async () => {
+  const { phone, room } = await joined();
+  const entry = "entry-0001";
+  const note = { type: "put", kind: "note", fields: { tank: "tank-0001", text: "New roots", entry } };
+  const [, first, second] = await room.write([note], [picture(1), picture(2)].map((one, i) => ({ picture: one, id: `photo-000${i}`, fields: { tank: "tank-0001", entry } })));
+  assert.deepEqual([first, second], ["photo-0000", "photo-0001"]);
+  assert.deepEqual(room.all("photo").map((one) => [one.entry, one.bytes]), [[entry, 4], [entry, 4]]);
+  assert.equal(new Set([...room.all("photo"), ...room.all("note")].map(({ at }) => at)).size, 1, "taken as one moment");
+  await assert.rejects(room.write([note], [{ picture: picture(3), fields: { caption: "x".repeat(301) } }]));
+  assert.equal(room.all("note").length, 1);
+  assert.equal((await states(phone)).length, 2);
+});
+
+test("a refused picture can be let go of, alone, and that taken back", async () => {
+  const { phone, room, server, share } = await joined();
+  await room.addPhoto(picture(1), {});
+  await room.addPhoto(picture(2), {});
+  server.handlers.blobs = () => ({ status: 415, body: { title: "This kind of content is not taken here" } });
+  await share();
+  const refused = await room.refusedPhotos();
+  assert.deepEqual(refused.map(({ reason }) => reason), Array(2).fill("This kind of content is not taken here"));
+  const undo = await room.discardPhoto(refused[0].sha256);
+  assert.deepEqual(room.all("photo").map(({ sha256 }) => sha256), [refused[1].sha256]);
+  assert.equal(room.sharing().photosNeedYou, 1);
+  await undo();
+  assert.equal(room.all("photo").length, 2);
+  assert.equal(room.sharing().photosNeedYou, 2);
+  assert.equal((await stored(phone, "photos")).length, 2);
+  await share();
+  await (await room.discardPhoto("0".repeat(64)))();
+  assert.equal(room.all("photo").length, 2, "what is not refused is not let go of");
+});
+
+test("pictures taken but not saved outlive the page, each draft its own", async () => {
+  const drafts = photo_drafts("drafts-test");
+  const first = await drafts.add("note.tank-0001", { picture: picture(1), width: 8, height: 6 });
+  await drafts.add("note.tank-0001", { picture: picture(2), width: 8, height: 6 });
+  await drafts.add("note.tank-0002", { picture: picture(3), width: 8, height: 6 });
+  await drafts.close();
+  const after = photo_drafts("drafts-test");
+  assert.deepEqual((await after.list("note.tank-0001")).map(({ id, picture: { size, type }, width }) => [id, size, type, width]), [[first, 4, "image/jpeg", 8], [first + 1, 4, "image/jpeg", 8]]);
+  const undo = await after.remove(first);
+  assert.equal((await after.list("note.tank-0001")).length, 1);
+  await undo();
+  assert.deepEqual((await after.list("note.tank-0001")).map(({ id }) => id), [first, first + 1]);
+  await after.forget("note.tank-0001");
+  assert.deepEqual([(await after.list("note.tank-0001")).length, (await after.list("note.tank-0002")).length], [0, 1]);
+  await after.close();
+});
+
+test("what a corrected record said before stays known, the latest first", async () => {
+  const { room } = await joined();
+  const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 1) }]);
+  const [second] = await room.write([{ type: "put", kind: "reading", fields: { ...reading("tank-0001", 2), supersedes: first } }]);
+  const [third] = await room.write([{ type: "put", kind: "reading", fields: { ...reading("tank-0001", 3), supersedes: second } }]);
+  assert.deepEqual(room.all("reading").map(({ id }) => id), [third]);
+  assert.deepEqual(room.earlier("reading", third).map(({ id, value }) => [id, value]), [[second, 2], [first, 1]]);
+  assert.deepEqual(room.earlier("reading", first), []);
 });
