@@ -2,11 +2,13 @@
 
 import { en_journal } from "./en_journal.js";
 import { en_room } from "./en_room.js";
+import { en_tasks } from "./en_tasks.js";
 
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en = {
   ...en_journal,
   ...en_room,
+  ...en_tasks,
   "back": "Back",
   "undo": "Undo",
   "close": "Close",

@@ -84,6 +84,18 @@ export function ago(at, now) {
 /** "Wednesday 4 August". @param {number} at */
 export const day = (at) => new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
 
+/** "08:00" of minutes after midnight. @param {number} minutes */
+export const time_of_day = (minutes) => new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit", timeZone: "UTC" }).format(minutes * 60_000);
+
+/** "Monday", or "Mon", of 0 to 6 from Monday on. @param {number} place @param {"long" | "short"} [width] */
+export const weekday_name = (place, width = "long") => new Intl.DateTimeFormat(locale, { weekday: width, timeZone: "UTC" }).format(Date.UTC(2024, 0, 1 + place));
+
+/** "a, b and c". @param {string[]} words */
+export const listed = (words) => new Intl.ListFormat(locale, { type: "conjunction" }).format(words);
+
+/** "Wed 25 Nov" of a date written as UTC. @param {number} day */
+export const date_said = (day) => new Intl.DateTimeFormat(locale, { weekday: "short", day: "numeric", month: "short", timeZone: "UTC" }).format(day);
+
 /** "today", "tomorrow", "Friday". @param {number} at @param {number} now */
 export function weekday(at, now) {
   const days = Math.round((midnight(at) - midnight(now)) / 86_400_000);

@@ -21,6 +21,7 @@ const LINES = {
   dose: "M10 2.5h4v4l3.5 5v8a2 2 0 0 1-2 2h-7a2 2 0 0 1-2-2v-8L10 6.5zM7 14h10",
   note: "M4.5 19.5l1-4.5L16.5 4l3.5 3.5L9 18.5zM14.5 6l3.5 3.5",
   camera: "M3.5 7.5h4l2-3h5l2 3h4v12h-17zM12 10a3.5 3.5 0 1 0 .01 0",
+  done: "M4.5 12.5l5 5 10-11",
   // Tanks by shape, seen from above but for the bowl.
   cuboid: "M3 7.5h18v9H3z",
   bow_front: "M3 7h18v7c-5 4.5-13 4.5-18 0z",

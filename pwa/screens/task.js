@@ -1,0 +1,64 @@
+/** One task: its repeat in words, whether it is due, done by one tap or left out once, and what was done so far. */
+import { html } from "../vendor/preact.js";
+import { clock, t, when } from "../i18n/words.js";
+import { Icon } from "../ui/icon.js";
+import { all, get, now, room } from "../ui/live.js";
+import { Missing } from "../ui/missing.js";
+import { Page } from "../ui/page.js";
+import { record } from "../ui/record.js";
+import { rule_said } from "../ui/rule_said.js";
+import { tap } from "../ui/tap.js";
+import { close_task, standing_here } from "../ui/tasks_due.js";
+
+const SHOWN = 20;
+
+/** @param {{id: string}} props */
+export function Task({ id }) {
+  const task = get("task", id);
+  if (!task) return html`<${Missing} up="/tasks" />`;
+  const stands = standing_here(task);
+  const tank = task.tank ? get("tank", task.tank) : null;
+  const may_close = room.value.may("task_done") && stands && !task.over && !stands.unread;
+  const at = stands?.due[0] ?? stands?.next ?? null;
+  return html`
+    <${Page} title=${task.title} up=${tank ? `/tank/${tank.id}/tasks` : "/tasks"} aside=${html`<span class="soft">${tank?.name ?? t("tasks.room")}</span>`}
+      act=${may_close && at !== null && html`
+        <button class="quiet tall" type="button" onClick=${tap(() => void close_task(task, at, { skipped: true }))}>${t("task.skip")}</button>
+        <button class="main" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" />${t(stands.due.length ? "task.done" : "task.done_early")}</button>`}>
+      <p class="sentence">${rule_said(task)}</p>
+      ${stands?.unread && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${t("task.unread", { rule: task.rule })}</span></p>`}
+      ${stands && !task.over && !stands.unread && html`<p>${stands_said(stands)}</p>`}
+      ${task.note && html`<p>${task.note}</p>`}
+      <p class="caution small">${t("task.hands")}</p>
+      <${SoFar} task=${task} />
+      ${room.value.may("task") && html`
+        <ul class="lines section">
+          <li><a class="line" href=${`/task/${id}/edit`}>${t("task.edit")}</a></li>
+          <li><button class="line whole" type="button" onClick=${tap(() => void end(task))}><span>${t(task.over ? "task.resume" : "task.end")}${!task.over && html`<br /><span class="soft small">${t("task.end_why")}</span>`}</span></button></li>
+        </ul>`}
+    <//>`;
+}
+
+/** @param {import("../advice/tasks.js").Standing} stands */
+function stands_said({ due, overdue, next }) {
+  if (due.length > 0) return overdue ? t("task.since", { when: when(due[0], now.value) }) : when(due[0], now.value);
+  return next === null ? t("task.no_next") : t("task.next", { when: when(next, now.value) });
+}
+
+/** @param {any} task */
+const end = (task) => record([{ type: "put", kind: "task", id: task.id, fields: { over: !task.over } }], t(task.over ? "saved.task_resumed" : "saved.task_ended", { title: task.title }));
+
+/** @param {{task: any}} props */
+function SoFar({ task }) {
+  const dones = all("task_done").filter((one) => one.task === task.id).toSorted((a, b) => (a.at < b.at ? 1 : -1));
+  if (dones.length === 0) return html`<p class="soft">${t("task.never")}</p>`;
+  const remove = (/** @type {any} */ one, /** @type {string} */ what) => record([{ type: "del", kind: "task_done", id: one.id }], t("saved.removed", { what }));
+  return html`
+    <section class="section"><h2>${t("task.history")}</h2>
+      <ul class="lines">${dones.slice(0, SHOWN).map((one) => {
+        const what = t(one.skipped ? "task.was_skipped" : "task.was_done");
+        const who = room.value.nameOf(one.meta.made_by);
+        return html`<li class="line" key=${one.id}><span class="grow">${what} <span class="soft">${[when(one.at, now.value), who].filter(Boolean).join(" · ")}</span></span>
+          ${room.value.may("task_done") && html`<button class="quiet square" type="button" aria-label=${t("remove_named", { what: `${what}, ${when(one.at, now.value)}` })} onClick=${tap(() => void remove(one, what))}><${Icon} name="remove" size=${20} /></button>`}</li>`;
+      })}</ul></section>`;
+}

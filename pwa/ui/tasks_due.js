@@ -1,0 +1,65 @@
+/** Tasks on the screens: the reader of rules, fetched once there is a task; what is due; done by one tap. */
+import { html, signal } from "../vendor/preact.js";
+import { due_now, standing } from "../advice/tasks.js";
+import { clock, t, when } from "../i18n/words.js";
+import { Icon } from "./icon.js";
+import { all, get, now, room } from "./live.js";
+import { new_id, record } from "./record.js";
+import { tap } from "./tap.js";
+
+/** @type {import("../vendor/preact.js").Signal<import("../advice/tasks.js").Expand | null>} */
+const reader = signal(null);
+let asked = false;
+
+/** What expands rules, null until it is here. */
+export function rule_reader() {
+  if (!asked) {
+    asked = true;
+    import("../advice/recurrence.js").then(
+      ({ occurrences }) => (reader.value = occurrences),
+      (failed) => ((asked = false), console.warn("The reader of rules could not be fetched:", failed)),
+    );
+  }
+  return reader.value;
+}
+
+/** This phone's time zone. */
+export const zone_here = () => Intl.DateTimeFormat().resolvedOptions().timeZone;
+
+/** Tasks of tanks in the round and of the room. @param {string | null} [tank] only this tank's, null: only the room's */
+export const tasks_here = (tank) =>
+  all("task").filter((task) => (tank === undefined || (task.tank ?? null) === tank) && (!task.tank || (get("tank", task.tank) && !get("tank", task.tank).resting)));
+
+/** What is due today, of one tank or of all. @param {string | null} [tank] */
+export function due_here(tank) {
+  const tasks = tasks_here(tank);
+  const expand = tasks.length > 0 ? rule_reader() : null;
+  return expand ? due_now(tasks, all("task_done"), now.value, zone_here(), expand) : [];
+}
+
+/** Where one task stands, null until rules can be read. @param {any} task */
+export function standing_here(task) {
+  const expand = rule_reader();
+  return expand && standing(task, all("task_done"), now.value, zone_here(), expand);
+}
+
+/** Write down that it was done, or left out. @param {any} task @param {number | null} at the occurrence @param {{skipped?: boolean}} [how] */
+export const close_task = (task, at, { skipped = false } = {}) =>
+  record(
+    [{ type: "put", kind: "task_done", id: new_id(), fields: { task: task.id, ...(at === null ? {} : { due_at: new Date(at).toISOString() }), ...(skipped ? { skipped } : {}) } }],
+    t(skipped ? "saved.task_skipped" : "saved.task_done", { title: task.title }),
+  );
+
+/** One due task with its tap. @param {{task: any, at: number, overdue?: boolean, named?: boolean}} props `named`: its tank is said */
+export const DueTask = ({ task, at, overdue = false, named = false }) => html`
+  <li class="line due">
+    <a class="grow" href=${`/task/${task.id}`}><b>${task.title}</b>
+      <span class="soft small">${[overdue ? t("task.since", { when: when(at, now.value) }) : clock(at), named && task.tank && get("tank", task.tank)?.name].filter(Boolean).join(" · ")}</span></a>
+    ${room.value.may("task_done") && html`<button class="quiet" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" size=${20} />${t("task.done")}<span class="unseen"> ${task.title}</span></button>`}
+  </li>`;
+
+/** The due tasks of one tank, or of the room, as a list; nothing where none is due. @param {{tank: string | null, label: string}} props */
+export function DueTasks({ tank, label }) {
+  const due = due_here(tank);
+  return due.length > 0 && html`<ul class="lines tasks" aria-label=${label}>${due.map((one) => html`<${DueTask} key=${`${one.task.id}.${one.at}`} ...${one} />`)}</ul>`;
+}
