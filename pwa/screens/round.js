@@ -7,6 +7,7 @@ import { Icon } from "../ui/icon.js";
 import { live_room, now, room } from "../ui/live.js";
 import { Page } from "../ui/page.js";
 import { Sentence, State } from "../ui/sentence.js";
+import { DueTasks, due_here } from "../ui/tasks_due.js";
 
 export function Round() {
   const tanks = walk(live_room);
@@ -14,7 +15,9 @@ export function Round() {
   return html`
     <${Page} title=${t("round.title")} place="round" book>
       <p class="date">${day(now.value)}</p>
-      <ol>${tanks.map((tank, i) => html`<${Stop} key=${tank.id} tank=${tank} place=${i + 1} />`)}</ol>
+      <ol>${tanks.map((tank, i) => html`<${Stop} key=${tank.id} tank=${tank} place=${i + 1} />`)}
+        <${RoomTasks} /></ol>
+      <p class="beside-margin"><a class="quiet" href="/tasks">${t("tasks.title")}</a></p>
     <//>`;
 }
 
@@ -29,6 +32,7 @@ function Stop({ tank, place }) {
         <h2><a class="tank-name" href=${`/tank/${tank.id}`}>${tank.name}</a></h2>
         <${State} advice=${advice} />
         <${Sentence} advice=${advice} now=${now.value} />
+        <${DueTasks} tank=${tank.id} label=${t("tasks.of", { tank: tank.name })} />
         <div class="row">
           ${changing && html`<a class="main grow" href=${`/tank/${tank.id}/change`}>${t("change.do")}</a>`}
           <a class=${changing || (advice.act === "nothing" && !advice.test_due) ? "quiet tall" : "main grow"} href=${`/tank/${tank.id}/test`}>${t("test.do")}</a>
@@ -36,6 +40,11 @@ function Stop({ tank, place }) {
       </div>
     </li>`;
 }
+
+/** What is due for the whole room, on a line of its own. */
+const RoomTasks = () => due_here(null).length > 0 && html`
+  <li class="entry"><span class="in-margin" aria-hidden="true"><${Icon} name="room" size=${20} /></span>
+    <div><h2 class="tank-name">${t("tasks.room")}</h2><${DueTasks} tank=${null} label=${t("tasks.room")} /></div></li>`;
 
 const FirstTank = () => html`
   <${Page} title=${t("round.title")} place="round" book

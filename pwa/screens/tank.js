@@ -9,6 +9,7 @@ import { get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { Sentence, State, Why } from "../ui/sentence.js";
+import { DueTasks, tasks_here } from "../ui/tasks_due.js";
 
 /** What is written down at the tank: the page's path and icon, and the record kind it writes. */
 const WRITE_DOWN = [
@@ -29,12 +30,14 @@ export function Tank({ id }) {
         <${Sentence} advice=${advice} now=${now.value} />
         <${Why} advice=${advice} now=${now.value} />
       </section>
+      <${DueTasks} tank=${id} label=${t("tasks.today")} />
       <${Latest} facts=${facts} advice=${advice} />
       <${WriteDown} id=${id} />
       <nav class="section" aria-label=${tank.name}>
         <ul class="lines">
           <li><a class="line" href=${`/tank/${id}/outlook`}>${t("outlook.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/history`}>${t("history.title")}</a></li>
+          <li><a class="line" href=${`/tank/${id}/tasks`}><span>${t("tasks.title")}<br /><span class="soft small">${tasks_said(id)}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/water`}><span>${t("water.title")}<br /><span class="soft small">${water_said(facts)}</span></span></a></li>
           ${room.value.may("tank") && html`<li><a class="line" href=${`/tank/${id}/edit`}>${t("tank.edit")}</a></li>`}
         </ul>
@@ -82,3 +85,9 @@ function Latest({ facts, advice }) {
 
 /** @param {any} facts */
 const water_said = ({ source, label }) => [source?.name ?? t("water.none"), label?.name ?? t("label.none")].join(" · ");
+
+/** @param {string} id */
+function tasks_said(id) {
+  const count = tasks_here(id).filter((task) => !task.over).length;
+  return count ? t("tasks.count", { count }) : t("tasks.none");
+}

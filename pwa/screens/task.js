@@ -1,6 +1,6 @@
 /** One task: its repeat in words, whether it is due, done by one tap or left out once, and what was done so far. */
 import { html } from "../vendor/preact.js";
-import { clock, t, when } from "../i18n/words.js";
+import { t, when } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
 import { all, get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
@@ -21,10 +21,11 @@ export function Task({ id }) {
   const may_close = room.value.may("task_done") && stands && !task.over && !stands.unread;
   const at = stands?.due[0] ?? stands?.next ?? null;
   return html`
-    <${Page} title=${task.title} up=${tank ? `/tank/${tank.id}/tasks` : "/tasks"} aside=${html`<span class="soft">${tank?.name ?? t("tasks.room")}</span>`}
+    <${Page} title=${task.title} up=${tank ? `/tank/${tank.id}/tasks` : "/tasks"} aside=${html`<span></span>`}
       act=${may_close && at !== null && html`
         <button class="quiet tall" type="button" onClick=${tap(() => void close_task(task, at, { skipped: true }))}>${t("task.skip")}</button>
         <button class="main" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" />${t(stands.due.length ? "task.done" : "task.done_early")}</button>`}>
+      <p class="soft">${tank?.name ?? t("tasks.room")}</p>
       <p class="sentence">${rule_said(task)}</p>
       ${stands?.unread && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${t("task.unread", { rule: task.rule })}</span></p>`}
       ${stands && !task.over && !stands.unread && html`<p>${stands_said(stands)}</p>`}
@@ -58,7 +59,7 @@ function SoFar({ task }) {
       <ul class="lines">${dones.slice(0, SHOWN).map((one) => {
         const what = t(one.skipped ? "task.was_skipped" : "task.was_done");
         const who = room.value.nameOf(one.meta.made_by);
-        return html`<li class="line" key=${one.id}><span class="grow">${what} <span class="soft">${[when(one.at, now.value), who].filter(Boolean).join(" · ")}</span></span>
-          ${room.value.may("task_done") && html`<button class="quiet square" type="button" aria-label=${t("remove_named", { what: `${what}, ${when(one.at, now.value)}` })} onClick=${tap(() => void remove(one, what))}><${Icon} name="remove" size=${20} /></button>`}</li>`;
+        return html`<li key=${one.id}><div class="line"><span class="grow">${what} <span class="soft">${[when(one.at, now.value), who].filter(Boolean).join(" · ")}</span></span>
+          ${room.value.may("task_done") && html`<button class="quiet square" type="button" aria-label=${t("remove_named", { what: `${what}, ${when(one.at, now.value)}` })} onClick=${tap(() => void remove(one, what))}><${Icon} name="remove" size=${20} /></button>`}</div></li>`;
       })}</ul></section>`;
 }

@@ -64,7 +64,7 @@ export function TaskForm({ id, query }) {
       <${Days} form=${form} set=${set} />
       <${Choice} label=${t("task_form.time")} name="time" chosen=${form.minutes} onChoose=${(/** @type {number} */ to) => set({ minutes: to })} three
         choices=${TIMES.map((one) => [one, time_of_day(one)])} />
-      <${Stepper} label=${t("task_form.time")} said=${time_of_day(form.minutes)} onStep=${(/** @type {number} */ way) => set({ minutes: (form.minutes + way * STEP_MINUTES + 1440) % 1440 })} />
+      <${Stepper} label=${t("task_form.other_time")} said=${time_of_day(form.minutes)} onStep=${(/** @type {number} */ way) => set({ minutes: (form.minutes + way * STEP_MINUTES + 1440) % 1440 })} />
       <p class="sentence" role="status">${form_said(form, held?.rule)}</p>
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
     <//>`;

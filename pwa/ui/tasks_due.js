@@ -52,11 +52,11 @@ export const close_task = (task, at, { skipped = false } = {}) =>
 
 /** One due task with its tap. @param {{task: any, at: number, overdue?: boolean, named?: boolean}} props `named`: its tank is said */
 export const DueTask = ({ task, at, overdue = false, named = false }) => html`
-  <li class="line due">
+  <li><div class="line due">
     <a class="grow" href=${`/task/${task.id}`}><b>${task.title}</b>
       <span class="soft small">${[overdue ? t("task.since", { when: when(at, now.value) }) : clock(at), named && task.tank && get("tank", task.tank)?.name].filter(Boolean).join(" · ")}</span></a>
     ${room.value.may("task_done") && html`<button class="quiet" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" size=${20} />${t("task.done")}<span class="unseen"> ${task.title}</span></button>`}
-  </li>`;
+  </div></li>`;
 
 /** The due tasks of one tank, or of the room, as a list; nothing where none is due. @param {{tank: string | null, label: string}} props */
 export function DueTasks({ tank, label }) {

@@ -16,10 +16,12 @@ from limnary.demo.scenario import (
     TANKS,
     TAP,
     TASKS,
+    ZONE,
     Tank,
 )
 from limnary.demo.water import Water
 from limnary.ids import utc
+from limnary.recurrence import local_of, ms_of_local, occurrences, zone_of
 from limnary.stamps import stamp_of
 
 HOUR_MS = 3_600_000
@@ -58,6 +60,7 @@ class _Book:
     """Collects entries. Day 0 is six weeks before today, at midnight UTC."""
 
     def __init__(self, now_ms: int):
+        self.now_ms = now_ms
         self.start_ms = now_ms // DAY_MS * DAY_MS - DAYS * DAY_MS
         self.dice = random.Random(8)
         self.entries: list[Entry] = []
@@ -81,15 +84,19 @@ class _Book:
         self.kits = {parameter: self.write(first, OWNER, "test_kit", kit) for parameter, kit in KITS.items()}
 
     def chores(self) -> None:
-        """Repeating tasks, and some of them done."""
-        for day, rule, tank, title in TASKS:
-            fields = {"title": title, "starts_at": utc(self.at(day, 8)), "rule": rule}
+        """Repeating tasks, done on their days but for the last few."""
+        where = zone_of(ZONE)
+        for rule, tank, title, hour, left in TASKS:
+            first = local_of(self.start_ms + DAY_MS, where).replace(hour=hour, minute=0, second=0)
+            starts_at = utc(ms_of_local(first, where))
+            fields = {"title": title, "starts_at": starts_at, "rule": rule, "zone": ZONE}
             about = {"tank": f"demo-tank-{tank}"} if tank else {}
             task = self.write(self.at(0, 2), OWNER, "task", {**fields, **about})
-            every = 28 if rule == "FREQ=MONTHLY" else 7
-            for done in range(day + every, DAYS - every, every):
-                at = self.at(done, 18)
-                self.write(at, KEEPER, "task_done", {"task": task, "at": utc(at)})
+            begun = next((max(one.first_day, 0) for one in TANKS if one.key == tank), 0)
+            due = occurrences(rule, starts_at, ZONE, self.start_ms + begun * DAY_MS, self.now_ms)
+            for due_ms in due[: len(due) - left]:
+                at = min(due_ms + self.dice.randrange(600_000, 3_600_000), self.now_ms)
+                self.write(at, KEEPER, "task_done", {"task": task, "at": utc(at), "due_at": utc(due_ms)})
 
 
 class _Keeping:

@@ -210,9 +210,12 @@ YOUNG = Tank(
 )
 TANKS = (STEADY, DUE, YOUNG)
 
-# What is done again and again: day of the first, rule, tank key or None, title.
+# Tasks by the clock of the room: rule, tank key or None, title, hour, how many of the last ones are not done yet.
+ZONE = "Europe/Berlin"
 TASKS = (
-    (0, "FREQ=WEEKLY;BYDAY=SA", "steady", "Change water, window trough"),
-    (0, "FREQ=WEEKLY;BYDAY=SU", "due", "Change water, landing cube"),
-    (5, "FREQ=MONTHLY", None, "Squeeze the sponges out in tank water"),
+    ("FREQ=WEEKLY;BYDAY=SA", "steady", "Change water", 10, 0),
+    ("FREQ=WEEKLY;BYDAY=SU", "due", "Change water", 10, 2),
+    ("FREQ=DAILY;INTERVAL=3", "young", "Top up the water", 8, 1),
+    ("FREQ=MONTHLY;BYMONTHDAY=5", None, "Squeeze the sponges out in tank water", 17, 0),
+    ("FREQ=DAILY", None, "Look at every thermometer", 8, 1),
 )

@@ -1,0 +1,67 @@
+"""Tasks, as one story: set down by tiles, due in the round, done by one tap, taken back, skipped, ended."""
+
+import json
+
+import pytest
+from foretold import write
+from playwright.sync_api import expect
+from room_hands import join, share
+
+pytestmark = pytest.mark.browser
+
+
+def test_a_task_from_its_tiles_to_its_end(server, new_phone):
+    thumb = new_phone()
+    join(thumb, server.links[0], "Aino", "Aino's phone")
+    write(thumb, [["tank", "tank-0001", {"name": "Reed pool", "water_l": 80, "walk_order": 1}]])
+    thumb.stored()
+    thumb.open("/")
+    thumb.page.context.set_offline(True)
+    thumb.tap("link", "Tasks")
+    thumb.sees("No task yet.")
+    thumb.tap("link", "New task")
+    thumb.tap("button", "Save task")
+    expect(thumb.page.get_by_role("alert")).to_contain_text("Say what is to be done")
+    thumb.tap("button", "Wipe the glass")
+    thumb.pick("Reed pool")
+    thumb.pick("every few days")
+    thumb.tap("button", "Days from one to the next: more")
+    thumb.sees("Every 3 days at 08:00, from")
+    thumb.page.reload()
+    thumb.sees("Every 3 days at 08:00, from")
+    thumb.pick("18:00")
+    thumb.tap("button", "Save task")
+    thumb.sees("Wipe the glass saved on this phone")
+
+    thumb.open("/")
+    thumb.tap("button", "Done Wipe the glass")
+    thumb.sees("Wipe the glass: done, saved on this phone")
+    expect(thumb.page.get_by_role("button", name="Done Wipe the glass")).to_have_count(0)
+    thumb.tap("button", "Undo")
+    expect(thumb.page.get_by_role("button", name="Done Wipe the glass")).to_have_count(1)
+    thumb.tap("link", "Wipe the glass")
+    thumb.tap("button", "Skip once")
+    thumb.sees("skipped once, saved on this phone")
+    thumb.sees("Next:")
+    thumb.tap("button", "Done already")
+    thumb.sees("Wipe the glass: done, saved on this phone")
+    thumb.tap("button", "End it")
+    thumb.sees("Wipe the glass is ended")
+    expect(thumb.page.get_by_role("button", name="Done already")).to_have_count(0)
+
+    thumb.page.context.set_offline(False)
+    share(thumb)
+    thumb.sees("Everything on this phone is shared.")
+    (task,) = kept(server, "task")
+    assert (task["title"], task["rule"], task["zone"], task["over"]) == (
+        "Wipe the glass", "FREQ=DAILY;INTERVAL=3", "Europe/Berlin", True,
+    )  # fmt: skip
+    dones = kept(server, "task_done")
+    assert sorted(one.get("skipped", False) for one in dones) == [False, True]
+    assert len({one["due_at"] for one in dones}) == 2
+
+
+def kept(server, kind):
+    """The fields of a kind's records that stand on the server."""
+    rows = server.rows("SELECT fields FROM records WHERE kind = ? AND deleted IS NULL", kind)
+    return [json.loads(row["fields"]) for row in rows]
