@@ -22,6 +22,7 @@ OUT = HERE / "shots"
 EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join#not-a-secret", "/tank/none"]
 BESIDE = ["/tanks", "/tanks/new", "/bench", "/bench/free_ammonia", "/room", "/room/test_kit/new", "/room/label/new"]
 OF_TANK = ["", "/test", "/change", "/feed", "/dose", "/note", "/history", "/outlook", "/water", "/edit"]
+TASKS = ["/tasks", "/task/new"]
 ROOM = ["/room/rooms", "/room/copy", "/room/people"]
 PEOPLE = "main a[href^='/room/person/']"
 
@@ -64,7 +65,7 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
     for place, tank in enumerate(tanks, 1):
         for rest in OF_TANK if place == 1 else ["", "/change", "/outlook"]:
             _shoot(thumb, f"{tank}{rest}", f"{name}-tank-{place}", rest or "page")
-    for path in BESIDE:
+    for path in [*BESIDE, *TASKS, f"{tanks[0]}/tasks"]:
         _shoot(thumb, path, name)
     _bench(thumb, name)
     thumb.open(f"{tanks[0]}/test")

@@ -2,6 +2,7 @@
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
+from foretold import write
 from playwright.sync_api import expect
 from room_hands import join
 from test_daily_loop import set_down_water_and_label, set_up_tank
@@ -36,12 +37,18 @@ def furnished(server, new_phone):
     thumb.tap("button", "0.25", exact=True)
     thumb.tap("button", "Save 2 readings")
     thumb.title("Reed pool")
+    weekly = {"title": "Wipe the glass", "starts_at": "2026-05-04T07:30:00.000Z", "rule": "FREQ=WEEKLY"}
+    write(thumb, [["task", "task-0001", {**weekly, "zone": "Europe/Berlin"}]])
     return thumb
 
 
 def screens(thumb):
     tank = thumb.page.url[thumb.page.url.index("/tank/") :]
-    of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/feed", "/dose", "/note", "/history", "/outlook", "/water", "/edit")]
+    of_tank = [
+        f"{tank}{rest}"
+        for rest in ("", "/test", "/change", "/feed", "/dose", "/note", "/history", "/outlook", "/water", "/edit")
+    ]
+    tasks = [f"{tank}/tasks", "/tasks", "/task/new", "/task/task-0001", "/task/task-0001/edit"]
     me = thumb.page.evaluate("() => import('/ui/live.js').then(({ room }) => room.value.me().id)")
     ways = ["/room", *(f"/room/{way}" for way in ("rooms", "people", f"person/{me}", "invite", "needs-you", "copy"))]
     settings = ["/room/test_kit/new?parameter=nitrite", "/room/label/new", "/room/source_water/new"]
@@ -50,6 +57,7 @@ def screens(thumb):
         "/tanks",
         "/tanks/new",
         *of_tank,
+        *tasks,
         "/bench",
         "/bench/dilution",
         "/room",
