@@ -23,7 +23,7 @@ EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join#not-a-secret", "
 BESIDE = ["/tanks", "/tanks/new", "/bench", "/bench/free_ammonia", "/room", "/room/test_kit/new", "/room/label/new"]
 OF_TANK = ["", "/test", "/change", "/feed", "/dose", "/note", "/history", "/outlook", "/water", "/edit"]
 TASKS = ["/tasks", "/task/new"]
-ROOM = ["/room/rooms", "/room/copy", "/room/people"]
+ROOM = ["/room/rooms", "/room/copy", "/room/people", "/room/display"]
 PEOPLE = "main a[href^='/room/person/']"
 
 

@@ -50,7 +50,10 @@ def screens(thumb):
     ]
     tasks = [f"{tank}/tasks", "/tasks", "/task/new", "/task/task-0001", "/task/task-0001/edit"]
     me = thumb.page.evaluate("() => import('/ui/live.js').then(({ room }) => room.value.me().id)")
-    ways = ["/room", *(f"/room/{way}" for way in ("rooms", "people", f"person/{me}", "invite", "needs-you", "copy"))]
+    ways = [
+        "/room",
+        *(f"/room/{way}" for way in ("rooms", "people", f"person/{me}", "invite", "needs-you", "copy", "display")),
+    ]
     settings = ["/room/test_kit/new?parameter=nitrite", "/room/label/new", "/room/source_water/new"]
     return [
         "/",

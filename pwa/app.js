@@ -1,14 +1,14 @@
 /** Puts the parts together: the shared files, the fish room, sharing, the pages by path, the service worker. */
 import { html, render, signal } from "./vendor/preact.js";
 import { Workbox } from "./vendor/workbox-window.js";
-import { install } from "./contracts.js";
 import { openRoom, useRoom } from "./data/fish_room.js";
 import { shareOthers } from "./data/other_rooms.js";
 import { thisPhone } from "./data/phone.js";
 import * as sync from "./data/sync.js";
-import { choose, chosen, t } from "./i18n/words.js";
+import { t } from "./i18n/words.js";
 import { ROUTES } from "./routes.js";
 import { keep_to_this_room } from "./ui/forecast.js";
+import { keep_language, spoken } from "./ui/language.js";
 import { keep_time, room, show } from "./ui/live.js";
 import { Missing } from "./ui/missing.js";
 import { address, arrived, match, start } from "./ui/router.js";
@@ -61,6 +61,9 @@ function App() {
     <${Screen} ...${props} />`;
 }
 
+/** Everything is drawn afresh in another language; what is half typed is kept by its drafts. */
+const Spoken = () => html`<${App} key=${spoken.value} />`;
+
 let stop_sharing = () => {};
 
 /** Open a room, the one used last if none is named, and keep it and the others shared. @param {string} [id] */
@@ -76,9 +79,7 @@ async function enter(id) {
 }
 
 async function main() {
-  choose(navigator.languages);
-  document.documentElement.lang = chosen();
-  install(await (await fetch("/shared.json")).json());
+  await keep_language();
   await thisPhone({
     onBlocked: () => (notice.value = { text: t("notice.blocked"), action: t("notice.reload"), work: () => location.reload() }),
     onOutdated: () => (notice.value = { text: t("notice.outdated"), action: t("notice.reload"), work: () => location.reload() }),
@@ -91,7 +92,7 @@ async function main() {
   start();
   address.subscribe(() => void turn());
   fetch_the_rest();
-  render(html`<${App} />`, /** @type {HTMLElement} */ (document.getElementById("app")));
+  render(html`<${Spoken} />`, /** @type {HTMLElement} */ (document.getElementById("app")));
 }
 
 /** Store the shell; a new version waits, is offered, and takes over only after a tap. */

@@ -21,11 +21,22 @@ export class InvalidInput extends Error {
 /** @type {Bundle} */
 let bundle = { calc: {}, tables: {}, messages: {}, records: {} };
 
-/** Make contracts, tables and wording known. @param {Bundle} shared what /shared.json serves */
-export function install(shared) {
+/** How a number stands in a refusal; as the API writes it unless a screen says otherwise. @type {(value: number) => string} */
+let figure = String;
+
+/**
+ * Make contracts, tables and wording known.
+ * @param {Bundle} shared what /shared.json serves, its texts in the keeper's language or in English
+ * @param {(value: number) => string} [as_figure] how the keeper's language writes a number
+ */
+export function install(shared, as_figure = String) {
   bundle = shared;
+  figure = as_figure;
   installTables(shared.tables);
 }
+
+/** The bundle in force, for a worker that answers in the same words. */
+export const installed = () => bundle;
 
 /** Every contract by name. */
 export const contracts = () => bundle.calc;
@@ -64,7 +75,7 @@ export function run(name, payload, calculate = calculations[name]) {
 
 /** The payload with defaults, or InvalidInput. @param {any} spec @param {unknown} payload */
 export function check(spec, payload) {
-  if (!isObject(payload)) throw new InvalidInput([{ field: "", message: words("not_body"), allowed: "a JSON object" }]);
+  if (!isObject(payload)) throw new InvalidInput([{ field: "", message: words("not_body"), allowed: words("allowed_body") }]);
   const { values, errors } = checkFields(spec.inputs, /** @type {any} */ (payload));
   if (errors.length) throw new InvalidInput(errors);
   const between = [...missingWhen(spec.inputs, values), ...brokenRules(spec, values)];
@@ -188,25 +199,24 @@ function brokenRules(spec, values) {
 export function allowed(spec) {
   switch (spec.type) {
     case "number":
-      return `a number from ${spec.min} to ${spec.max}${unit(spec)}`;
     case "integer":
-      return `a whole number from ${spec.min} to ${spec.max}${unit(spec)}`;
+      return words(`allowed_${spec.type}`, { min: spec.min, max: spec.max, unit: unit(spec) });
     case "choice":
       return spec.choices.map((/** @type {any} */ c) => c.value).join(", ");
     case "list":
-      return `a list of ${spec.min_items} to ${spec.max_items} entries`;
+      return words("allowed_list", { min: spec.min_items, max: spec.max_items });
     case "object":
-      return `an object with ${spec.fields.map((/** @type {any} */ f) => f.name).join(", ")}`;
+      return words("allowed_object", { fields: spec.fields.map((/** @type {any} */ f) => f.name).join(", ") });
     case "text":
-      return `text of ${spec.min_length ?? 0} to ${spec.max_length} characters`;
+      return words("allowed_text", { min: spec.min_length ?? 0, max: spec.max_length });
     default:
-      return "true or false";
+      return words("allowed_boolean");
   }
 }
 
 /** @param {string} code @param {Record<string, any>} [parts] */
 function words(code, parts = {}) {
-  return bundle.messages[code].replace(/\{(\w+)\}/g, (_, name) => String(parts[name]));
+  return bundle.messages[code].replace(/\{(\w+)\}/g, (_, name) => (typeof parts[name] === "number" ? figure(parts[name]) : String(parts[name])));
 }
 
 /** @param {string} field @param {string} message @param {any} spec @returns {FieldError} */

@@ -36,6 +36,7 @@ export const ROUTES = [
   ["/room/rooms", () => import("./screens/rooms.js").then((module) => module.Rooms), (_, __, { enter }) => ({ enter })],
   ["/room/needs-you", () => import("./screens/needs_you.js").then((module) => module.NeedsYou)],
   ["/room/copy", () => import("./screens/copy.js").then((module) => module.Copy)],
+  ["/room/display", () => import("./screens/display.js").then((module) => module.Display)],
   ["/room/:kind/new", () => import("./screens/setting.js").then((module) => module.Setting), ({ kind }, url) => ({ key: kind, kind, query: url.searchParams })],
   ["/room/:kind/:id", () => import("./screens/setting.js").then((module) => module.Setting), ({ kind, id }, url) => ({ key: id, kind, id, query: url.searchParams })],
   ["/join", () => import("./screens/join.js").then((module) => module.Join), (_, url, { enter }) => ({ secret: url.hash.slice(1), enter })],

@@ -17,7 +17,8 @@ export function unitIn(spec, system) {
 /** A unit as it is printed; none for a bare number. @param {string} unit */
 export function unitLabel(unit) {
   if (unit === "1") return "";
-  return table("units").units[unit]?.label ?? unit;
+  const { units, in_words } = table("units");
+  return units[unit]?.label ?? in_words[unit]?.label ?? unit;
 }
 
 /**

@@ -1,11 +1,13 @@
 /** English: every text of the screens. A text with plural forms is an object by the language's plural rule, picked by {count}. */
 
+import { en_display } from "./en_display.js";
 import { en_journal } from "./en_journal.js";
 import { en_room } from "./en_room.js";
 import { en_tasks } from "./en_tasks.js";
 
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en = {
+  ...en_display,
   ...en_journal,
   ...en_room,
   ...en_tasks,

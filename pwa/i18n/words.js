@@ -5,32 +5,49 @@ import { en } from "./en.js";
 
 /** @typedef {string | Partial<Record<Intl.LDMLPluralRule, string>>} Entry */
 
-/** @type {Record<string, Record<string, Entry>>} */
-const CATALOGUES = { en };
+/** The languages there are, by their own names, each with the way to its catalogue: a phone reads only the one it needs. */
+export const LANGUAGES = /** @type {const} */ ({ en: "English", de: "Deutsch", fr: "Français" });
+/** @type {Record<string, () => Promise<Record<string, Entry>>>} */
+const CATALOGUES = {
+  en: async () => en,
+  de: async () => (await import("./de.js")).de,
+  fr: async () => (await import("./fr.js")).fr,
+};
+/** English rules for an English text that has no sister yet. */
+const ENGLISH = new Intl.PluralRules("en");
 
 let locale = "en";
 /** @type {Record<string, Entry>} */
 let catalogue = en;
-let plurals = new Intl.PluralRules("en");
+let plurals = ENGLISH;
 
-/** Choose the language of the words and the locale of numbers and dates. @param {readonly string[]} wanted most wanted first */
-export function choose(wanted) {
-  locale = wanted.find((one) => one.split("-")[0] in CATALOGUES) ?? "en";
-  catalogue = CATALOGUES[locale.split("-")[0]];
-  plurals = new Intl.PluralRules(locale);
+/**
+ * Choose the language of the words and the locale of numbers and dates. A catalogue that cannot be read leaves English words.
+ * @param {readonly string[]} wanted most wanted first
+ */
+export async function choose(wanted) {
+  const chosen = wanted.find((one) => language_of(one) in CATALOGUES) ?? "en";
+  const words = await CATALOGUES[language_of(chosen)]().catch(() => en);
+  [locale, catalogue, plurals] = [chosen, words, new Intl.PluralRules(chosen)];
 }
+
+/** "de" of "de-AT". @param {string} tag */
+const language_of = (tag) => tag.split("-")[0].toLowerCase();
 
 /** The locale in force, as a BCP 47 tag. */
 export const chosen = () => locale;
+/** The language in force, as its tag alone. */
+export const language = () => language_of(locale);
 
 /**
  * The text of `key` with its {parts} filled in; `count` picks the plural form.
  * @param {string} key @param {Record<string, any>} [parts] @returns {string}
  */
 export function t(key, parts = {}) {
-  const entry = catalogue[key] ?? en[key];
+  const own = Object.hasOwn(catalogue, key);
+  const entry = own ? catalogue[key] : en[key];
   if (entry === undefined) throw new RangeError(`no text for ${key}`);
-  const text = typeof entry === "string" ? entry : entry[plurals.select(parts.count)] ?? entry.other ?? "";
+  const text = typeof entry === "string" ? entry : entry[(own ? plurals : ENGLISH).select(parts.count)] ?? entry.other ?? "";
   return text.replace(/\{(\w+)\}/g, (_, name) => (typeof parts[name] === "number" ? integer(parts[name]) : String(parts[name])));
 }
 

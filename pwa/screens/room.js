@@ -24,6 +24,7 @@ export function Room() {
         ${state.joined && html`<${Way} to="/room/people" title=${t("people.title")} said=${t("room.you_are", { role: t(`role.${about?.role}`) })} />`}
         <${Way} to="/room/rooms" title=${t("rooms.title")} said=${t("rooms.count", { count: rooms.value })} />
         <${Way} to="/room/copy" title=${t("archive.title")} said=${t("archive.short")} />
+        <${Way} to="/room/display" title=${t("display.title")} said=${t("display.short")} />
       </ul>
       ${!about?.ended && html`
         <${Settings} kind="test_kit" said=${(/** @type {any} */ kit) => parameter_name(kit.parameter)} />

@@ -1,7 +1,9 @@
 /** Figures as they are said: a reading as its kit wrote it and as nitrogen, doses, litres. */
 import { records } from "../contracts.js";
 import { SPECIES, both_ways } from "../advice/level.js";
+import { convert, unitIn, unitLabel } from "../bench/units.js";
 import { number, short, t } from "../i18n/words.js";
+import { measures } from "./measures.js";
 
 const ION = { nh4: "NH₄", no2: "NO₂", no3: "NO₃" };
 
@@ -32,8 +34,17 @@ export const nitrogen = (value) => number(value, value >= 10 ? 0 : value >= 2 ? 
 /** "= 0.33 mg/L as NO₂" of mg N/L. @param {string} parameter @param {number} mg_n_l */
 export const as_ion = (parameter, mg_n_l) => `= ${nitrogen(both_ways(parameter, mg_n_l, "n").as_ion_mg_l)} mg/L ${read_as(parameter, "ion")}`;
 
-/** @param {number} litres */
-export const litres_said = (litres) => `${short(litres, 1)} L`;
+/** "23.5 L", "6.2 US gal": litres in the units of this phone. @param {number} litres */
+export const litres_said = (litres) => measured(litres, "L", 1);
+
+/** "24.5 °C", "76.1 °F". @param {number} celsius */
+export const temperature_said = (celsius) => measured(celsius, "°C", 1);
+
+/** A figure held in a unit of ours, said in the units of this phone. @param {number} value @param {string} unit @param {number} most decimals at most, in either unit */
+export function measured(value, unit, most) {
+  const shown = unitIn({ name: "", unit }, measures.value);
+  return `${short(convert(value, unit, shown), most)} ${unitLabel(shown)}`;
+}
 
 /** "0.3 g". @param {number} grams */
 export const grams_said = (grams) => `${short(grams, 3)} g`;

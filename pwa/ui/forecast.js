@@ -8,6 +8,7 @@ import { foretold } from "../advice/foretold.js";
 import { HOUR } from "../advice/level.js";
 import { ask_of } from "../advice/questions.js";
 import { today } from "../advice/today.js";
+import { installed } from "../contracts.js";
 import { all, live_room, now } from "./live.js";
 
 /** Whatever an advice is made from; a room answers the same array until one of a kind changes. */
@@ -17,7 +18,7 @@ const answers = signal(0);
 const { load, save, keep_only } = belief_store();
 const ask = belief_worker({
   start: () => new Worker("/calc/outlook_worker.js", { type: "module" }),
-  shared: async () => (await fetch("/shared.json")).json(),
+  shared: async () => installed(),
 });
 const board = forecasts({ ask, load, save, changed: () => (answers.value += 1) });
 

@@ -64,7 +64,7 @@ def run(name: str, payload: object) -> dict:
 def check(spec: dict, payload: object) -> dict:
     """The payload with defaults filled in, or InvalidInput. Stage 1: each field; stage 2: between fields."""
     if not isinstance(payload, dict):
-        raise InvalidInput([{"field": "", "message": messages()["not_body"], "allowed": "a JSON object"}])
+        raise InvalidInput([{"field": "", "message": messages()["not_body"], "allowed": messages()["allowed_body"]}])
     values = load(marshmallow_schema(spec["name"]), spec["inputs"], payload)
     errors = [*_missing_when(spec["inputs"], values), *_broken_rules(spec, values)]
     if errors:
@@ -256,18 +256,18 @@ def _flat_field(path: str, spec: dict, found: dict | list):
 def allowed(spec: dict) -> str:
     """What a field takes, in words: the `allowed` of an error."""
     kind = spec["type"]
-    if kind in ("number", "integer"):
-        noun = "a number" if kind == "number" else "a whole number"
-        return f"{noun} from {_plain(spec['min'])} to {_plain(spec['max'])}{_unit(spec)}"
     if kind == "choice":
         return ", ".join(choice["value"] for choice in spec["choices"])
-    if kind == "list":
-        return f"a list of {spec['min_items']} to {spec['max_items']} entries"
-    if kind == "object":
-        return "an object with " + ", ".join(inner["name"] for inner in spec["fields"])
-    if kind == "text":
-        return f"text of {spec.get('min_length', 0)} to {spec['max_length']} characters"
-    return "true or false"
+    parts: dict = {}
+    if kind in ("number", "integer"):
+        parts = {"min": _plain(spec["min"]), "max": _plain(spec["max"]), "unit": _unit(spec)}
+    elif kind == "list":
+        parts = {"min": spec["min_items"], "max": spec["max_items"]}
+    elif kind == "object":
+        parts = {"fields": ", ".join(inner["name"] for inner in spec["fields"])}
+    elif kind == "text":
+        parts = {"min": spec.get("min_length", 0), "max": spec["max_length"]}
+    return messages()[f"allowed_{kind}"].format(**parts)
 
 
 def _unit(spec: dict) -> str:

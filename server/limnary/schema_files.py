@@ -38,6 +38,11 @@ def messages() -> dict[str, str]:
     return json.loads((shared_schema_dir() / "messages.json").read_text("utf-8"))
 
 
+def words(language: str) -> dict[str, str] | None:
+    """The texts of shared_schema in one language, by their English; None for a language that is not there."""
+    return read_folder("words").get(language)
+
+
 def shared_bundle() -> dict:
     """All that the phone needs of shared_schema, as /shared.json serves it."""
     return {

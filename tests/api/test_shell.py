@@ -6,7 +6,7 @@ import json
 import re
 
 import pytest
-from limnary.schema_files import shared_bundle
+from limnary.schema_files import shared_bundle, words
 
 PAGES = {
     "index.html": "<!doctype html><title>Test</title>",
@@ -61,12 +61,21 @@ def test_the_worker_lists_exactly_the_shell(client):
     answer = client.get("/sw.js")
     assert answer.headers["Cache-Control"] == "no-cache"
     listed = json.loads(re.fullmatch(r"const list = (\[.*\]);", answer.text)[1])
-    shared = {"url": "/shared.json", "revision": client.get("/shared.json").headers["ETag"].strip('W/"')}
+    shared = [
+        {"url": url, "revision": client.get(url).headers["ETag"].strip('W/"')}
+        for url in ("/shared.json", "/words/de.json", "/words/fr.json")
+    ]
     expected = [
         {"url": f"/{name}", "revision": hashlib.sha256(PAGES[name].encode()).hexdigest()[:32]}
         for name in ("app.js", "index.html", "styles/base.css")
     ]
-    assert listed == [*expected, shared]
+    assert listed == [*expected, *shared]
+
+
+def test_words_are_served_by_language_and_no_other(client):
+    answer = client.get("/words/de.json")
+    assert (answer.status_code, answer.mimetype, answer.json) == (200, "application/json", words("de"))
+    assert client.get("/words/xx.json").status_code == 404
 
 
 def test_a_changed_file_changes_the_worker(client, pwa):

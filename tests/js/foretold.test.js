@@ -10,7 +10,7 @@ import { chance_said } from "../../pwa/ui/chance.js";
 import { sharedBundle } from "./shared_bundle.js";
 
 install(sharedBundle());
-choose(["en-GB"]);
+await choose(["en-GB"]);
 
 const HOUR = 3_600_000;
 const NOW = Date.parse("2026-05-10T08:00:00.000Z");

@@ -29,8 +29,8 @@ test("every reason the advice gives has its words", () => {
   for (const code of [...codes, "rise_none"]) assert.ok(has(`why.${code}`), code);
 });
 
-test("plural forms and separators by language", () => {
-  choose(["en-GB"]);
+test("plural forms and separators by language", async () => {
+  await choose(["en-GB"]);
   assert.equal(t("saved.readings", { count: 1 }), "1 reading saved on this phone");
   assert.equal(t("saved.readings", { count: 2 }), "2 readings saved on this phone");
   assert.deepEqual([separator(), number(1234.5, 1), short(0.25), parse("7.8"), parse("7,8"), parse("abc")], [".", "1,234.5", "0.25", 7.8, 7.8, "abc"]);
@@ -38,8 +38,8 @@ test("plural forms and separators by language", () => {
   assert.equal(minutes(305), "5:05");
 });
 
-test("how long ago, in whole steps that have passed", () => {
-  choose(["en-GB"]);
+test("how long ago, in whole steps that have passed", async () => {
+  await choose(["en-GB"]);
   const now = Date.parse("2026-05-04T08:00:00.000Z");
   const said = (iso) => ago(iso, now);
   assert.deepEqual(

@@ -84,7 +84,7 @@ def body_fields(name: str, inputs: list[dict]) -> dict:
     """The body as an object of these fields, checked like a contract's input; InvalidInput."""
     payload = body_json()
     if not isinstance(payload, dict):
-        raise InvalidInput([{"field": "", "message": messages()["not_body"], "allowed": "a JSON object"}])
+        raise InvalidInput([{"field": "", "message": messages()["not_body"], "allowed": messages()["allowed_body"]}])
     return load(_schema(name, inputs), inputs, payload)
 
 

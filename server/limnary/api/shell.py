@@ -1,10 +1,10 @@
-"""Serves the app itself: the files of pwa/, /shared.json, and a worker that knows every file's hash."""
+"""Serves the app itself: the files of pwa/, /shared.json, its words, and a worker that knows every file's hash."""
 
 import gzip
 import hashlib
 import json
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cache, cached_property
 from pathlib import Path
 
 from flask import Blueprint, Response, request
@@ -12,7 +12,7 @@ from flask import Blueprint, Response, request
 from limnary.api.lean_scripts import without_comments
 from limnary.api.reading import config
 from limnary.errors import NotFound
-from limnary.schema_files import pwa_dir, shared_bundle
+from limnary.schema_files import pwa_dir, read_folder, shared_bundle, words
 
 blueprint = Blueprint("shell", __name__)
 INDEX = "index.html"
@@ -62,6 +62,14 @@ def shared():
     return _serve(_bundle())
 
 
+@blueprint.get("/words/<language>.json")
+def shared_words(language: str):
+    """The texts of /shared.json in another language, by their English."""
+    if words(language) is None:
+        raise NotFound()
+    return _serve(_words(language))
+
+
 @blueprint.get("/sw.js")
 def worker():
     """The service worker, with the list of files it stores."""
@@ -94,9 +102,10 @@ def file(path: str):
 
 
 def manifest() -> list[dict]:
-    """What the worker stores: each file of the shell with its hash, and the shared bundle."""
+    """What the worker stores: each file of the shell with its hash, the shared bundle, and its words."""
     shell = [{"url": f"/{path}", "revision": _file(path).etag} for path in _served() if path != WORKER]
-    return [*shell, {"url": "/shared.json", "revision": _bundle().etag}]
+    languages = [{"url": f"/words/{one}.json", "revision": _words(one).etag} for one in read_folder("words")]
+    return [*shell, {"url": "/shared.json", "revision": _bundle().etag}, *languages]
 
 
 def _served() -> list[str]:
@@ -129,14 +138,19 @@ def _lean(path: Path) -> bytes:
     return without_comments(data.decode("utf-8")).encode("utf-8") if ours else data
 
 
-_bundles: list[Page] = []
-
-
+@cache
 def _bundle() -> Page:
-    if not _bundles:
-        text = json.dumps(shared_bundle(), ensure_ascii=False, separators=(",", ":"))
-        _bundles.append(Page(text.encode("utf-8"), "application/json"))
-    return _bundles[0]
+    return _json(shared_bundle())
+
+
+@cache
+def _words(language: str) -> Page:
+    return _json(words(language))
+
+
+def _json(value: object) -> Page:
+    text = json.dumps(value, ensure_ascii=False, separators=(",", ":"))
+    return Page(text.encode("utf-8"), "application/json")
 
 
 def _serve(page: Page) -> Response:

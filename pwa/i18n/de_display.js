@@ -1,0 +1,5 @@
+/** German of en_display.js. */
+
+/** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+export const de_display = {
+};

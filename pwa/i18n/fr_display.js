@@ -1,0 +1,5 @@
+/** French of en_display.js. */
+
+/** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+export const fr_display = {
+};

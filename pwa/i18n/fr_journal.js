@@ -1,0 +1,5 @@
+/** French of en_journal.js. */
+
+/** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+export const fr_journal = {
+};

@@ -1,0 +1,80 @@
+/**
+ * Which fields of /shared.json a keeper reads, and the same bundle in another language, keyed by the English text.
+ * Names, values and keys are never touched: a calculation answers alike in every language.
+ */
+
+/** @typedef {(english: string) => string} Say */
+
+/** Fields of a contract or a record kind that are words, wherever they stand in inputs, outputs and choices. */
+const OF_FIELD = ["label", "help"];
+/** Tables of which a keeper reads names or labels. @type {Record<string, "name" | "label">} */
+const TABLES = { species: "name", plants: "name", salts: "label", hardness_scales: "label", tank_classes: "label", units: "label" };
+
+/** Sources that are no citation. */
+const OURS = ["common practice", "assumption"];
+
+/** @template {{calc: any, records: any, tables: any, messages: any}} B @param {B} bundle @param {Say} say @returns {B} a copy whose texts are said by `say` */
+export function said_by(bundle, say) {
+  const { calc, records, tables, messages } = bundle;
+  return { ...bundle, calc: each(calc, (one) => contract(one, say)), records: each(records, (one) => kind(one, say)), tables: with_tables(tables, say), messages: each(messages, say) };
+}
+
+/** Every text of the bundle, once, in its order. @param {any} bundle @returns {string[]} */
+export function texts_of(bundle) {
+  /** @type {Set<string>} */ const texts = new Set();
+  said_by(bundle, (english) => (texts.add(english), english));
+  return [...texts];
+}
+
+/** The bundle with what `words` holds; the rest stays English. @param {any} bundle @param {Record<string, string>} words */
+export const in_words = (bundle, words) => said_by(bundle, (english) => (Object.hasOwn(words, english) ? words[english] : english));
+
+/** @param {any} spec @param {Say} say */
+function contract(spec, say) {
+  return {
+    ...spec,
+    title: say(spec.title),
+    purpose: say(spec.purpose),
+    inputs: fields(spec.inputs, say),
+    outputs: fields(spec.outputs, say),
+    working: (spec.working ?? []).map(say),
+    uncertainty: say(spec.uncertainty),
+    cautions: spec.cautions.map(say),
+    ...(spec.notes ? { notes: each(spec.notes, say) } : {}),
+    ...(spec.refusals ? { refusals: each(spec.refusals, (one) => ({ ...one, message: say(one.message), allowed: say(one.allowed) })) } : {}),
+  };
+}
+
+/** @param {any} spec @param {Say} say */
+const kind = (spec, say) => ({ ...spec, title: say(spec.title), fields: fields(spec.fields, say) });
+
+/** @param {any[]} specs @param {Say} say @returns {any[]} */
+const fields = (specs, say) => specs.map((spec) => field(spec, say));
+
+/** @param {any} spec @param {Say} say @returns {any} */
+function field(spec, say) {
+  const made = { ...spec };
+  for (const name of OF_FIELD) if (made[name]) made[name] = say(made[name]);
+  if (made.choices) made.choices = made.choices.map((/** @type {any} */ one) => ({ ...one, label: say(one.label) }));
+  if (made.fields) made.fields = fields(made.fields, say);
+  if (made.item) made.item = field(made.item, say);
+  return made;
+}
+
+/** @param {Record<string, any>} tables @param {Say} say */
+function with_tables(tables, say) {
+  const made = each(tables, (table, name) => (name in TABLES ? named(table, TABLES[name], say) : table));
+  // A citation stands in its own language; practice and assumptions are sentences of ours.
+  const sources = each(tables.sources.sources, (one) => (OURS.includes(one.provenance) ? { ...one, title: say(one.title) } : one));
+  return { ...made, sources: { ...tables.sources, sources } };
+}
+
+/** Every `key` that holds a text, at any depth. @param {any} value @param {string} key @param {Say} say @returns {any} */
+function named(value, key, say) {
+  if (Array.isArray(value)) return value.map((one) => named(one, key, say));
+  if (typeof value !== "object" || value === null) return value;
+  return each(value, (one, name) => (name === key && typeof one === "string" ? say(one) : named(one, key, say)));
+}
+
+/** @param {Record<string, any>} of @param {(one: any, name: string) => any} make @returns {Record<string, any>} */
+const each = (of, make) => Object.fromEntries(Object.entries(of).map(([name, one]) => [name, make(one, name)]));

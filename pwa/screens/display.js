@@ -1,0 +1,37 @@
+/** Words and units: the language and the measures that this phone shows, each by one tap, at once. */
+import { html } from "../vendor/preact.js";
+import { systems } from "../bench/units.js";
+import { LANGUAGES, t } from "../i18n/words.js";
+import { litres_said, temperature_said } from "../ui/figures.js";
+import { wanted_language } from "../ui/language.js";
+import { measures } from "../ui/measures.js";
+import { Page } from "../ui/page.js";
+
+/** What the sample shows: any figures with a decimal. */
+const SAMPLE = { litres: 22.5, temperature_c: 24.5 };
+
+export function Display() {
+  const languages = [{ value: "phone", label: t("display.as_phone") }, ...Object.entries(LANGUAGES).map(([value, label]) => ({ value, label, lang: value }))];
+  const units = systems().map(({ key }) => ({ value: key, label: t(`display.${key}`) }));
+  return html`
+    <${Page} title=${t("display.title")} place="room" up="/room">
+      <${Choice} name="language" label=${t("display.language")} choices=${languages} kept=${wanted_language} />
+      <${Choice} name="units" label=${t("display.units")} choices=${units} kept=${measures} />
+      <section class="section">
+        <h2>${t("display.sample")}</h2>
+        <p class="sentence">${t("display.sample_said", { litres: litres_said(SAMPLE.litres), temperature: temperature_said(SAMPLE.temperature_c) })}</p>
+        <p class="soft">${t("display.kept")}</p>
+        <p class="soft">${t("display.kept_units")}</p>
+      </section>
+    <//>`;
+}
+
+/** @param {{name: string, label: string, choices: {value: string, label: string, lang?: string}[], kept: import("../vendor/preact.js").Signal<string>}} props */
+const Choice = ({ name, label, choices, kept }) => html`
+  <fieldset class="field">
+    <legend class="label">${label}</legend>
+    <div class="chips">
+      ${choices.map((one) => html`
+        <label key=${one.value} lang=${one.lang}><input class="unseen" type="radio" name=${name} value=${one.value} checked=${one.value === kept.value} onChange=${() => (kept.value = one.value)} />${one.label}</label>`)}
+    </div>
+  </fieldset>`;
