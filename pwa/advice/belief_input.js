@@ -6,6 +6,7 @@
 import { checkFields, contracts, run } from "../contracts.js";
 import { brought } from "./level.js";
 import { CAREFUL } from "./limits.js";
+import { stock_g } from "./stock.js";
 
 const HOUR = 3_600_000;
 /** A phone whose clock is a little slow still counts what it has just recorded (assumption). */
@@ -77,7 +78,7 @@ export function limits_of(limits) {
 }
 
 /** The contract's `tank`: its record, then its first readings, then what is assumed. @param {any} facts */
-function tank_of({ tank, readings }) {
+function tank_of({ tank, readings, now, stock = [], own_species = [] }) {
   /** @type {Filled[]} */ const filled = [];
   const { fields } = spec_of("tank");
   const usable = (/** @type {string} */ name, /** @type {any} */ value) => {
@@ -91,8 +92,10 @@ function tank_of({ tank, readings }) {
     return read ? read.value : CAREFUL[name];
   };
   const hardness = tank.kh_dkh ?? readings.find((/** @type {any} */ one) => one.parameter === "kh")?.value;
-  const known = { kh_dkh: hardness, feed_g_day: tank.feed_g_day, protein_fraction: tank.protein_fraction, fish_g: tank.fish_g };
-  if (known.feed_g_day === undefined) filled.push({ code: known.fish_g === undefined ? "feed" : "feed_of_fish" });
+  // Animals that were written down with their lengths weigh what those say; else the tank's own figure stands.
+  const weighed_g = stock_g(stock, own_species, now);
+  const known = { kh_dkh: hardness, feed_g_day: tank.feed_g_day, protein_fraction: tank.protein_fraction, fish_g: weighed_g ?? tank.fish_g };
+  if (known.feed_g_day === undefined) filled.push(weighed_g !== undefined ? { code: "feed_of_stock", value: weighed_g } : { code: known.fish_g === undefined ? "feed" : "feed_of_fish" });
   for (const name of ["planting", "seeded"]) if (!tank[name]) filled.push({ code: name });
   return {
     filled,

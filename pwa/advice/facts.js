@@ -1,9 +1,10 @@
 /** What the advice needs to know of one tank, gathered from the fish room's records. */
+import { tank_water } from "./tank_water.js";
 
 /**
  * @param {{all: (kind: string) => any[], get: (kind: string, id: string) => any}} room
  * @param {any} tank its record @param {number} now ms
- * @returns {{now: number, tank: any, readings: any[], changes: any[], doses: any[], feedings: any[], source: any, label: any}} oldest first
+ * @returns {{now: number, tank: any, readings: any[], changes: any[], doses: any[], feedings: any[], stock: any[], own_species: any[], source: any, label: any}} oldest first
  */
 export function facts_of(room, tank, now) {
   const known = (/** @type {string} */ kind, /** @type {string | undefined} */ id) => (id ? room.get(kind, id) ?? null : null);
@@ -13,9 +14,11 @@ export function facts_of(room, tank, now) {
     now,
     tank,
     readings: of("reading"),
-    changes: of("water_change").map((change) => ({ ...change, source: known("source_water", change.source_water) })),
+    changes: of("water_change").map((change) => ({ ...change, source: change.from_tank ? tank_water(room.all("reading"), change) : known("source_water", change.source_water) })),
     doses: of("dose").map((dose) => ({ ...dose, label: known("label", dose.label) })),
     feedings: of("feeding"),
+    stock: of("stock_change"),
+    own_species: room.all("own_species"),
     source: known("source_water", tank.source_water),
     label: known("label", tank.dechlorinator),
   };

@@ -2,23 +2,24 @@
  * A tank's own figures, by the field names that the contracts share: what its record says, then the newest reading
  * of each parameter, its source water, its dechlorinator's label, its animals, its history. A form takes those it has fields for.
  */
-import { constants, table } from "../calc/tables.js";
+import { as_animals, stock_of } from "../advice/stock.js";
+import { constants } from "../calc/tables.js";
 import { InvalidInput, run } from "../contracts.js";
 import { historyFigures } from "./tank_history.js";
 
 /**
  * @typedef {object} TankRecords
  * @property {any} tank @property {any[]} [readings] of this tank @property {any} [source_water] @property {any} [label]
- * @property {any[]} [source_waters] of the room @property {any[]} [stock_changes] of this tank
+ * @property {any[]} [source_waters] of the room @property {any[]} [stock_changes] of this tank @property {any[]} [own_species] of the room
  * @property {any[]} [changes] water changes of this tank, each with its `source` water @property {any[]} [doses] each with its `label` @property {any[]} [feedings]
  * @property {number} [now] ms
  */
 
 /** @param {TankRecords} records @returns {Record<string, any>} figures in contract units; what is not known is not there */
 export function tankFigures(records) {
-  const { tank, readings = [], source_water, label, source_waters = [], stock_changes = [] } = records;
+  const { tank, readings = [], source_water, label, source_waters = [], stock_changes = [], own_species = [], now = 0 } = records;
   const newest = newestReadings(readings);
-  const animals = animalsIn(stock_changes).map(({ species, ...more }) => (Object.hasOwn(table("species").rows, species) ? { species, ...more } : { name: species, ...more }));
+  const animals = as_animals(stock_of(stock_changes, now).animals, own_species);
   const figures = known({
     ...tank.measures,
     ...pick(tank, ["water_l", "gross_l", "planting", "filter", "feed_g_day", "protein_fraction", "fish_g"]),
@@ -80,20 +81,6 @@ function sourceFigures(water) {
 function labelFigures(label) {
   if (!label) return {};
   return label.unit === "ml" ? { label_ml: label.amount, label_per_l: label.per_l, basis: label.basis } : { basis: label.basis };
-}
-
-const IN = ["arrival", "birth", "move_in"];
-
-/** What lives in the tank by its arrivals and losses. @param {any[]} changes @returns {{species: string, count: number, length_cm?: number}[]} */
-export function animalsIn(changes) {
-  /** @type {Map<string, {species: string, count: number, length_cm?: number}>} */ const by = new Map();
-  for (const { species, count, change, length_cm } of [...changes].sort((a, b) => (a.at < b.at ? -1 : 1))) {
-    const now = by.get(species) ?? /** @type {{species: string, count: number, length_cm?: number}} */ ({ species, count: 0 });
-    now.count += IN.includes(change) ? count : -count;
-    if (length_cm !== undefined) now.length_cm = length_cm;
-    by.set(species, now);
-  }
-  return [...by.values()].filter(({ count }) => count > 0);
 }
 
 /** @param {any} record @param {string[]} names */

@@ -2,6 +2,7 @@
 
 import { en_display } from "./en_display.js";
 import { en_journal } from "./en_journal.js";
+import { en_life } from "./en_life.js";
 import { en_room } from "./en_room.js";
 import { en_tasks } from "./en_tasks.js";
 
@@ -9,6 +10,7 @@ import { en_tasks } from "./en_tasks.js";
 export const en = {
   ...en_display,
   ...en_journal,
+  ...en_life,
   ...en_room,
   ...en_tasks,
   "back": "Back",
@@ -106,6 +108,7 @@ export const en = {
   "filled.seeded": "no bacteria brought in at the start",
   "filled.feed": "a usual amount of food",
   "filled.feed_of_fish": "food by the grams of fish",
+  "filled.feed_of_stock": "food by what the animals of the stock list weigh, {value} g",
   "filled.ph": "pH {value}",
   "filled.temperature_c": "{value} °C",
 

@@ -11,6 +11,7 @@ export function figuresOf(id) {
     tank,
     readings: of("reading"),
     stock_changes: of("stock_change"),
+    own_species: all("own_species"),
     source_waters: all("source_water"),
     source_water: get("source_water", tank.source_water),
     label: get("label", tank.dechlorinator),

@@ -12,7 +12,7 @@ import { installed } from "../contracts.js";
 import { all, live_room, now } from "./live.js";
 
 /** Whatever an advice is made from; a room answers the same array until one of a kind changes. */
-const MADE_OF = ["tank", "reading", "water_change", "dose", "feeding", "source_water", "label"];
+const MADE_OF = ["tank", "reading", "water_change", "dose", "feeding", "source_water", "label", "stock_change", "own_species"];
 
 const answers = signal(0);
 const { load, save, keep_only } = belief_store();

@@ -5,7 +5,7 @@ import { plainResult } from "../../pwa/bench/kept.js";
 import { resultRows } from "../../pwa/bench/result.js";
 import { MOMENTS, shelf } from "../../pwa/bench/search.js";
 import { pickRows, rowsWith } from "../../pwa/bench/table_rows.js";
-import { animalsIn, fitting, tankFigures } from "../../pwa/bench/tank_figures.js";
+import { fitting, tankFigures } from "../../pwa/bench/tank_figures.js";
 import { workingSteps } from "../../pwa/bench/working.js";
 import { contracts, install, run } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
@@ -127,14 +127,6 @@ test("a tank's figures: the newest reading before the usual figure, nitrogen in 
     [figures.ph, figures.temperature_c, figures.volume_l, figures.tan_mg_n_l.toFixed(3), figures.nitrate_mg_n_l, figures.length_cm, figures.label_per_l, "nitrite_mg_n_l" in figures],
     [7.6, 24, 96, "0.388", 5, 80, 40, false],
   );
-});
-
-test("animals in a tank: arrivals less losses, nothing below one", () => {
-  const changes = [
-    { species: "a", count: 8, change: "arrival", length_cm: 2, at: "1" }, { species: "a", count: 3, change: "death", at: "3" },
-    { species: "b", count: 2, change: "move_in", at: "2" }, { species: "b", count: 2, change: "move_out", at: "4" },
-  ];
-  assert.deepEqual(animalsIn(changes), [{ species: "a", count: 5, length_cm: 2 }]);
 });
 
 test("a tank's history comes in hours since its start, oldest first, with the new water of each change", () => {

@@ -1,0 +1,34 @@
+/** What grows in a tank by what was planted, trimmed, taken out and moved. Pure. */
+
+const IN = ["plant", "move_in"];
+
+/**
+ * @typedef {{id: string, at: string, tank: string, change: string, species: string, amount?: string, other_tank?: string}} Planting
+ * @typedef {{species: string, since: string, amounts: string[], last_trim?: string}} Growing `amounts`: as they were put in, oldest first
+ */
+
+/**
+ * The plants of one tank now, and those that are gone. Amounts are the keeper's words, so nothing is added up:
+ * a plant is gone when it was taken out or moved without an amount, which means all of it.
+ * @param {Planting[]} plantings of the tank, in any order @returns {{growing: Growing[], gone: Growing[]}} in the order in which they came
+ */
+export function plants_of(plantings) {
+  /** @type {Map<string, Growing & {here: boolean}>} */ const kinds = new Map();
+  for (const { species, at, change, amount } of plantings.toSorted(in_order)) {
+    const plant = kinds.get(species) ?? { species, since: at, amounts: [], here: false };
+    kinds.set(species, plant);
+    if (IN.includes(change)) {
+      if (!plant.here) Object.assign(plant, { since: at, amounts: [], here: true });
+      if (amount) plant.amounts.push(amount);
+    } else if (change === "trim") {
+      plant.last_trim = at;
+      // A plant that is trimmed grows here, whether its planting was written down or not.
+      plant.here = true;
+    } else if (!amount) plant.here = false;
+  }
+  const all = [...kinds.values()].map(({ here, ...plant }) => ({ here, plant }));
+  return { growing: all.filter(({ here }) => here).map(({ plant }) => plant), gone: all.filter(({ here }) => !here).map(({ plant }) => plant) };
+}
+
+/** By time; of the same moment what came in stands first. @param {Planting} a @param {Planting} b */
+const in_order = (a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : Number(IN.includes(b.change)) - Number(IN.includes(a.change)) || (a.id < b.id ? -1 : 1));
