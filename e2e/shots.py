@@ -20,7 +20,16 @@ from real_server import RealServer  # noqa: E402
 
 OUT = HERE / "shots"
 EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join#not-a-secret", "/tank/none"]
-BESIDE = ["/tanks", "/tanks/new", "/bench", "/bench/free_ammonia", "/room", "/room/test_kit/new", "/room/label/new"]
+BESIDE = [
+    "/tanks",
+    "/tanks/new",
+    "/timeline",
+    "/bench",
+    "/bench/free_ammonia",
+    "/room",
+    "/room/test_kit/new",
+    "/room/label/new",
+]
 OF_TANK = ["", "/test", "/change", "/feed", "/dose", "/note", "/history", "/outlook", "/water", "/edit"]
 TASKS = ["/tasks", "/task/new"]
 ROOM = ["/room/rooms", "/room/copy", "/room/people", "/room/display"]

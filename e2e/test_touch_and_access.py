@@ -3,6 +3,7 @@
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 from foretold import write
+from journal_hands import write_note
 from playwright.sync_api import expect
 from room_hands import join
 from test_daily_loop import set_down_water_and_label, set_up_tank
@@ -39,6 +40,8 @@ def furnished(server, new_phone):
     thumb.title("Reed pool")
     weekly = {"title": "Wipe the glass", "starts_at": "2026-05-04T07:30:00.000Z", "rule": "FREQ=WEEKLY"}
     write(thumb, [["task", "task-0001", {**weekly, "zone": "Europe/Berlin"}]])
+    write_note(thumb, "All is well")
+    thumb.title("Reed pool")
     return thumb
 
 
@@ -49,6 +52,10 @@ def screens(thumb):
         for rest in ("", "/test", "/change", "/feed", "/dose", "/note", "/history", "/outlook", "/water", "/edit")
     ]
     tasks = [f"{tank}/tasks", "/tasks", "/task/new", "/task/task-0001", "/task/task-0001/edit"]
+    thumb.open(f"{tank}/history")
+    thumb.page.locator(".happened img").first.wait_for()
+    written = ("/photo/", "/correct/reading/", "/correct/note/")
+    of_record = [thumb.page.locator(f"a[href^='{way}']").first.get_attribute("href") for way in written]
     me = thumb.page.evaluate("() => import('/ui/live.js').then(({ room }) => room.value.me().id)")
     ways = [
         "/room",
@@ -61,6 +68,8 @@ def screens(thumb):
         "/tanks/new",
         *of_tank,
         *tasks,
+        *of_record,
+        "/timeline",
         "/bench",
         "/bench/dilution",
         "/room",

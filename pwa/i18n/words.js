@@ -120,6 +120,14 @@ export function weekday(at, now) {
   return new Intl.DateTimeFormat(locale, { weekday: "long" }).format(new Date(at));
 }
 
+/** "Today", "Yesterday", "Monday 23 November": a day as a heading. @param {number} at @param {number} now */
+export function day_named(at, now) {
+  const days = Math.round((midnight(now) - midnight(at)) / 86_400_000);
+  const far = Math.abs(days) > 300 ? { year: /** @type {const} */ ("numeric") } : {};
+  const said = days === 0 || days === 1 ? weekday(at, now) : new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long", ...far }).format(new Date(at));
+  return said[0].toLocaleUpperCase(locale) + said.slice(1);
+}
+
 /** "4:05" of a number of seconds. @param {number} seconds */
 export function minutes(seconds) {
   const left = Math.max(0, Math.ceil(seconds));

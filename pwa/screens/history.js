@@ -1,94 +1,71 @@
-/** What happened to a tank, newest first, by whom and when; each can be taken out, and put back. */
-import { html, useSignal } from "../vendor/preact.js";
-import { table } from "../calc/tables.js";
-import { records } from "../contracts.js";
-import { t, when } from "../i18n/words.js";
-import { dose_said, figure, litres_said, parameter_name } from "../ui/figures.js";
+/** What happened to a tank, or to all of them: by days, newest first, by whom; looked through by kind, corrected, taken out and put back. */
+import { html, signal, useMemo, useSignal } from "../vendor/preact.js";
+import { CORRECTED, GROUPS, GROUP_OF, by_day, removal, timeline } from "../advice/timeline.js";
+import { clock, day_named, t } from "../i18n/words.js";
+import { event_lines, event_name, record_lines } from "../ui/event_said.js";
 import { Icon } from "../ui/icon.js";
 import { all, get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
+import { Picture } from "../ui/picture.js";
 import { record } from "../ui/record.js";
 import { tap } from "../ui/tap.js";
 
 const PAGE = 40;
+/** What is looked at; it stays while one goes to a photo and back. */
+const looked_at = signal(/** @type {string | null} */ (null));
 
-/** @param {{id: string}} props */
+/** @param {{id?: string}} props without an id: of all tanks */
 export function History({ id }) {
-  const tank = get("tank", id);
+  const tank = id ? get("tank", id) : null;
   const shown = useSignal(PAGE);
-  if (!tank) return html`<${Missing} up="/" />`;
-  const events = events_of(id);
+  const made_of = [...Object.keys(GROUP_OF), "task"].map(all);
+  const events = useMemo(() => timeline(room.value, { tank: id }), [id, ...made_of]);
+  if (id && !tank) return html`<${Missing} up="/" />`;
+  const groups = GROUPS.filter((group) => events.some((event) => event.group === group));
+  const wanted = groups.includes(looked_at.value ?? "") ? looked_at.value : null;
+  const found = wanted ? events.filter(({ group }) => group === wanted) : events;
+  const look = (/** @type {string | null} */ group) => tap(() => ((looked_at.value = group), (shown.value = PAGE)));
   return html`
-    <${Page} title=${t("history.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}>
+    <${Page} title=${t(id ? "history.title" : "history.all_tanks")} up=${id ? `/tank/${id}` : "/tanks"} aside=${tank && html`<span class="soft">${tank.name}</span>`}>
       ${events.length === 0 && html`<p class="sentence">${t("history.empty")}</p>`}
-      <ol class="lines">${events.slice(0, shown.value).map((event) => html`<${Event} key=${event.records[0].id} event=${event} />`)}</ol>
-      ${events.length > shown.value && html`<p class="center"><button class="quiet tall" type="button" onClick=${tap(() => (shown.value += PAGE))}>${t("history.more")}</button></p>`}
+      ${groups.length > 1 && html`<div class="row chips" role="group" aria-label=${t("history.look_for")}>
+        <button class="quiet" type="button" aria-pressed=${wanted === null} onClick=${look(null)}>${t("history.group.all")}</button>
+        ${groups.map((group) => html`<button key=${group} class="quiet" type="button" aria-pressed=${wanted === group} onClick=${look(group)}>${t(`history.group.${group}`)}</button>`)}
+      </div>`}
+      ${by_day(found.slice(0, shown.value)).map(({ day, events: of_day }) => html`
+        <section class="section" key=${day}><h2>${day_named(day, now.value)}</h2>
+          <ol class="lines">${of_day.map((event) => html`<${Event} key=${event.records[0].id} event=${event} tank=${id ? null : get("tank", event.tank ?? undefined)} />`)}</ol>
+        </section>`)}
+      ${found.length > shown.value && html`<p class="center section"><button class="quiet tall" type="button" onClick=${tap(() => (shown.value += PAGE))}>${t("history.more")}</button></p>`}
     <//>`;
 }
 
-/** @param {{event: any}} props */
-function Event({ event }) {
-  const { records, said, what } = event;
-  const { made_by } = records[0].meta;
-  const who = made_by === null ? null : room.value.nameOf(made_by);
-  const state = records.map((/** @type {any} */ one) => one.meta.state);
-  const shared = state.includes("needs you") ? "needs_you" : state.every((/** @type {string} */ one) => one === "shared") ? "shared" : "saved";
-  const may = records.every((/** @type {any} */ one) => room.value.may(one.kind));
-  const remove = () => record(records.map((/** @type {any} */ one) => ({ type: "del", kind: one.kind, id: one.id })), t("saved.removed", { what }));
+/** @param {{event: import("../advice/timeline.js").Event, tank: any}} props `tank`: said where the tanks stand together */
+function Event({ event, tank }) {
+  const { records, earlier } = event;
+  const who = records[0].meta.made_by === null ? null : room.value.nameOf(records[0].meta.made_by);
+  const state = records.map((one) => one.meta.state);
+  const shared = state.includes("needs you") ? "needs_you" : state.every((one) => one === "shared") ? "shared" : "saved";
+  const may = records.every((one) => room.value.may(one.kind));
+  const what = event_name(event);
+  const named = `${what}, ${day_named(Date.parse(event.at), now.value)} ${clock(event.at)}`;
+  const photos = records.filter((one) => one.kind === "photo");
+  const before = earlier.flatMap(record_lines);
+  const remove = () => record(removal(event), t("saved.removed", { what }));
   return html`
-    <li class="line">
-      <div>
-        <time class="soft small" datetime=${event.at}>${when(event.at, now.value)}${who && ` · ${who}`}</time>
-        <div class="said">${said.map((/** @type {string} */ line) => html`<span key=${line}>${line}</span>`)}</div>
+    <li class="line happened">
+      <div class="grow">
+        <p class="soft small">${tank && html`<a class="of-tank" href=${`/tank/${tank.id}`}>${tank.name}</a> `}<time datetime=${event.at}>${clock(event.at)}</time>${who && ` · ${who}`}</p>
+        <div class="said">${event_lines(event).map((line) => html`<span key=${line}>${line}</span>`)}</div>
+        ${before.length > 0 && html`<p class="soft small">${t("history.corrected", { before: before.join(" · ") })}</p>`}
+        ${photos.length > 0 && html`<ul class="pictures small">${photos.map((photo, i) => html`
+          <li key=${photo.id}><a href=${`/photo/${photo.id}`} aria-label=${`${t("photo.numbered", { at: i + 1 })}, ${named}`}><${Picture} photo=${photo} said=${photo.caption ?? ""} /></a></li>`)}</ul>`}
         <span class="soft small row tight"><${Icon} name=${shared === "needs_you" ? "needs" : shared} size=${16} />${t(`record.${shared}`)}</span>
       </div>
-      ${may && html`<button class="quiet square" type="button" aria-label=${t("remove_named", { what: `${what}, ${when(event.at, now.value)}` })} onClick=${tap(() => void remove())}><${Icon} name="remove" size=${20} /></button>`}
+      ${may && html`<div class="stack">
+        ${event.kind in CORRECTED && html`<a class="quiet square" href=${`/correct/${event.kind}/${records[0].id}`} aria-label=${t("history.correct_named", { what: named })}><${Icon} name="note" size=${20} /></a>`}
+        <button class="quiet square" type="button" aria-label=${t("remove_named", { what: named })} onClick=${tap(() => void remove())}><${Icon} name="remove" size=${20} /></button>
+      </div>`}
     </li>`;
 }
-
-/** Records of a tank gathered into what happened, newest first. @param {string} tank */
-function events_of(tank) {
-  const of = (/** @type {string} */ kind) => all(kind).filter((one) => one.tank === tank);
-  /** @type {Map<string, any[]>} */ const tests = new Map();
-  for (const reading of of("reading")) {
-    const key = reading.test ?? reading.id;
-    tests.set(key, [...(tests.get(key) ?? []), reading]);
-  }
-  const doses = of("dose");
-  const changes = of("water_change");
-  const apart = doses.filter((dose) => !changes.some((change) => change.id === dose.water_change));
-  return [
-    ...[...tests.values()].map((records) => ({ records, at: records[0].at, what: t("history.test"), said: records.map(reading_said) })),
-    ...changes.map((change) => {
-      const with_it = doses.filter((dose) => dose.water_change === change.id);
-      return { records: [change, ...with_it], at: change.at, what: t("history.change"), said: [t("history.changed", { litres: litres_said(change.litres) }), ...with_it.map(dosed)] };
-    }),
-    ...apart.map((dose) => ({ records: [dose], at: dose.at, what: t("history.dose"), said: [dosed(dose)] })),
-    ...of("feeding").map((one) => ({ records: [one], at: one.at, what: t("history.feeding"), said: [t("history.fed", { grams: String(one.feed_g) })] })),
-    ...of("stock_change").map((one) => ({ records: [one], at: one.at, what: t("kind.stock_change"), said: [life_said(one, "species", String(one.count ?? "")), ...remark(one)] })),
-    ...of("planting").map((one) => ({ records: [one], at: one.at, what: t("kind.planting"), said: [life_said(one, "plants", one.amount ?? ""), ...remark(one)] })),
-    ...all("task_done").filter((one) => get("task", one.task)?.tank === tank).map((one) => ({ records: [one], at: one.at, what: t("kind.task_done"), said: [get("task", one.task).title, ...remark(one)] })),
-    ...of("photo").map((one) => ({ records: [one], at: one.at, what: t("kind.photo"), said: [one.caption ?? t("kind.photo")] })),
-    ...of("note").map((note) => ({ records: [note], at: note.at, what: t("history.note"), said: note.text.split("\n") })),
-  ].toSorted((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
-}
-
-/** @param {any} reading */
-function reading_said(reading) {
-  const { value, unit } = figure(reading);
-  return `${parameter_name(reading.parameter)} ${value} ${unit}`.trim();
-}
-
-/** "12 neon tetra, moved in". @param {any} one @param {string} rows table of the kinds of life @param {string} amount */
-function life_said(one, rows, amount) {
-  const name = table(rows).rows[one.species]?.name ?? one.species;
-  const change = records()[one.kind].fields.find((/** @type {any} */ field) => field.name === "change").choices.find((/** @type {any} */ choice) => choice.value === one.change);
-  return `${amount} ${name}, ${change?.label ?? one.change}`.trim();
-}
-
-/** @param {any} one @returns {string[]} */
-const remark = (one) => (one.note ? one.note.split("\n") : []);
-
-/** @param {any} dose */
-const dosed = (dose) => `${dose_said(dose)} ${dose.what}`;

@@ -1,0 +1,55 @@
+/** An event of the timeline in words: what it is called, and a line for each thing it says. */
+import { table } from "../calc/tables.js";
+import { records } from "../contracts.js";
+import { t } from "../i18n/words.js";
+import { dose_said, figure, grams_said, litres_said, parameter_name } from "./figures.js";
+import { get } from "./live.js";
+
+/** Which tables hold the names of life. @type {Record<string, string>} */
+const LIFE = { stock_change: "species", planting: "plants" };
+
+/** @param {{kind: string}} event */
+export const event_name = ({ kind }) => NAMES[kind]?.() ?? t(`kind.${kind}`);
+/** @type {Record<string, () => string>} */
+const NAMES = {
+  reading: () => t("history.test"),
+  water_change: () => t("history.change"),
+  dose: () => t("history.dose"),
+  feeding: () => t("history.feeding"),
+  note: () => t("history.note"),
+};
+
+/** The lines of an event; photos say nothing unless they have a caption. @param {{records: any[]}} event @returns {string[]} */
+export const event_lines = ({ records: all }) => all.flatMap((one) => [...record_lines(one), ...(one.note ? one.note.split("\n") : [])]);
+
+/** @param {any} one a record @returns {string[]} */
+export function record_lines(one) {
+  if (one.kind === "reading") return [reading_said(one)];
+  if (one.kind === "water_change") return [t("history.changed", { litres: litres_said(one.litres) })];
+  if (one.kind === "dose") return [`${dose_said(one)} ${one.what}`];
+  if (one.kind === "feeding") return [fed(one)];
+  if (one.kind === "note") return one.text.split("\n");
+  if (one.kind === "photo") return one.caption ? [one.caption] : [];
+  if (one.kind === "task_done") return [get("task", one.task)?.title ?? t("kind.task_done")];
+  if (one.kind in LIFE) return [life_said(one)];
+  return [];
+}
+
+/** @param {any} reading */
+function reading_said(reading) {
+  const { value, unit } = figure(reading);
+  return `${parameter_name(reading.parameter)} ${value} ${unit}`.trim();
+}
+
+/** @param {any} meal */
+function fed({ feed_g, food }) {
+  if (feed_g === 0) return t("history.fed_none");
+  return food ? t("history.fed_food", { amount: grams_said(feed_g), food }) : t("history.fed", { amount: grams_said(feed_g) });
+}
+
+/** "12 neon tetra, moved in". @param {any} one */
+function life_said(one) {
+  const name = table(LIFE[one.kind]).rows[one.species]?.name ?? one.species;
+  const change = records()[one.kind].fields.find((/** @type {any} */ field) => field.name === "change").choices.find((/** @type {any} */ choice) => choice.value === one.change);
+  return `${one.count ?? one.amount ?? ""} ${name}, ${change?.label ?? one.change}`.trim();
+}

@@ -1,0 +1,87 @@
+/** The timeline: what belongs together, in groups and days, corrected and taken out, on the real records of a phone. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { CORRECTED, GROUPS, by_day, correction, removal, timeline } from "../../pwa/advice/timeline.js";
+import { records } from "../../pwa/contracts.js";
+import { openRoom } from "../../pwa/data/fish_room.js";
+import { TANK, testPhone } from "./test_phone.js";
+
+const at = (day, hour) => `2026-05-${String(day).padStart(2, "0")}T${String(hour).padStart(2, "0")}:00:00.000Z`;
+let made = 0;
+const new_id = () => `made-${String(++made).padStart(4, "0")}`;
+
+async function kept() {
+  const room = await openRoom("local", await testPhone());
+  const put = (kind, id, fields) => ({ type: "put", kind, id, fields });
+  const tank = "tank-0001";
+  await room.write([
+    put("tank", tank, TANK),
+    put("tank", "tank-0002", TANK),
+    put("task", "task-0001", { title: "Trim", tank, starts_at: at(1, 8) }),
+    put("reading", "read-0001", { tank, at: at(2, 6), parameter: "total_ammonia", value: 0.5, test: "test-0001" }),
+    put("reading", "read-0002", { tank, at: at(2, 6), parameter: "nitrite", value: 0.1, test: "test-0001" }),
+    put("water_change", "chng-0001", { tank, at: at(2, 17), litres: 20, fraction: 0.2 }),
+    put("dose", "dose-0001", { tank, at: at(2, 17), what: "Bottle", amount: 2, unit: "ml", water_change: "chng-0001" }),
+    put("dose", "dose-0002", { tank, at: at(3, 17), what: "Food", amount: 1, unit: "ml" }),
+    put("feeding", "feed-0001", { tank, at: at(3, 18), feed_g: 0.3 }),
+    put("note", "note-0001", { tank, at: at(3, 19), text: "New roots", entry: "entr-0001" }),
+    put("photo", "phot-0001", { tank, at: at(3, 19), sha256: "a".repeat(64), media_type: "image/jpeg", entry: "entr-0001" }),
+    put("photo", "phot-0002", { tank: "tank-0002", at: at(4, 9), sha256: "b".repeat(64), media_type: "image/jpeg", entry: "entr-0002" }),
+    put("photo", "phot-0003", { tank: "tank-0002", at: at(4, 9), sha256: "c".repeat(64), media_type: "image/jpeg", entry: "entr-0002" }),
+    put("task_done", "done-0001", { task: "task-0001", at: at(4, 10) }),
+  ]);
+  return room;
+}
+const names = (events) => events.map(({ records }) => records.map(({ id }) => id).join("+"));
+
+test("what was written together is one event, newest first", async () => {
+  const events = timeline(await kept());
+  assert.deepEqual(names(events), ["done-0001", "phot-0002+phot-0003", "note-0001+phot-0001", "feed-0001", "dose-0002", "chng-0001+dose-0001", "read-0001+read-0002"]);
+  assert.deepEqual(events.map(({ group }) => group), ["tasks", "notes", "notes", "food", "water", "water", "tests"]);
+});
+
+test("of one tank, of one group", async () => {
+  const room = await kept();
+  assert.deepEqual(names(timeline(room, { tank: "tank-0002" })), ["phot-0002+phot-0003"]);
+  assert.deepEqual(names(timeline(room, { tank: "tank-0001", group: "water" })), ["dose-0002", "chng-0001+dose-0001"]);
+  assert.deepEqual(names(timeline(room, { tank: "tank-0001", group: "tasks" })), ["done-0001"]);
+});
+
+test("every event kind is in a group, and what is corrected is a field of its kind", () => {
+  const events = Object.entries(records()).filter(([, { event }]) => event).map(([kind]) => kind);
+  const told = timeline({ all: (kind) => [{ id: "x", kind, at: at(1, 1) }], get: () => null, earlier: () => [] }).map(({ kind }) => kind);
+  // A photo of the same entry stands with its note.
+  for (const kind of events) assert.ok(told.includes(kind) || kind === "photo", `${kind} is not in the timeline`);
+  for (const [kind, field] of Object.entries(CORRECTED)) assert.ok(records()[kind].fields.some(({ name }) => name === field));
+  assert.equal(GROUPS.length, new Set(GROUPS).size);
+});
+
+test("days are the keeper's own, newest first", async () => {
+  const days = by_day(timeline(await kept()));
+  assert.ok(days.every(({ day }, i) => i === 0 || day < days[i - 1].day));
+  assert.equal(days.flatMap(({ events }) => events).length, 7);
+  for (const { day, events } of days) for (const event of events) assert.equal(new Date(event.at).toDateString(), new Date(day).toDateString());
+});
+
+test("a corrected reading stands in its test with what it said before; taking the test out brings nothing back", async () => {
+  const room = await kept();
+  await room.write(correction(room, room.get("reading", "read-0002"), 0.2, new_id));
+  const [event] = timeline(room, { group: "tests" });
+  assert.deepEqual(event.records.map(({ parameter, value }) => [parameter, value]), [["total_ammonia", 0.5], ["nitrite", 0.2]]);
+  assert.deepEqual(event.earlier.map(({ value }) => value), [0.1]);
+  await room.write(correction(room, event.records.find(({ parameter }) => parameter === "nitrite"), 0.4, new_id));
+  const [again] = timeline(room, { group: "tests" });
+  assert.deepEqual(again.earlier.map(({ value }) => value), [0.2, 0.1]);
+  await room.write(removal(again));
+  assert.deepEqual(timeline(room, { group: "tests" }), []);
+});
+
+test("a corrected change takes its dose along and keeps its share of the water", async () => {
+  const room = await kept();
+  await room.write(correction(room, room.get("water_change", "chng-0001"), 30, new_id));
+  const event = timeline(room, { group: "water" }).find(({ kind }) => kind === "water_change");
+  const [change, dose] = event.records;
+  assert.deepEqual([change.litres, change.supersedes, dose.amount, dose.water_change], [30, "chng-0001", 2, change.id]);
+  assert.ok(Math.abs(change.fraction - 0.3) < 1e-12);
+  assert.equal(timeline(room, { group: "water" }).filter(({ kind }) => kind === "dose").length, 1, "its dose is not told twice");
+});
