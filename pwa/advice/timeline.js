@@ -11,6 +11,7 @@ export const GROUP_OF = {
   note: "notes",
   photo: "notes",
   task_done: "tasks",
+  shared_tool: "tools",
 };
 /** The groups in the order in which they are offered. */
 export const GROUPS = [...new Set(Object.values(GROUP_OF))];
@@ -30,8 +31,11 @@ export function timeline(room, { tank, group } = {}) {
     .filter((kind) => !group || GROUP_OF[kind] === group)
     .flatMap((kind) => gathered(room, kind))
     .map((records) => event_of(room, records));
-  return events.filter((event) => !tank || event.tank === tank).sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
+  return events.filter((event) => !tank || event.tank === tank || shared_with(event) === tank).sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
 }
+
+/** The other tank that a shared tool's event belongs to as well. @param {Event} event */
+const shared_with = ({ kind, records }) => (kind === "shared_tool" ? records[0].other_tank : null);
 
 /** The events of each day, newest first. @param {Event[]} events @returns {{day: number, events: Event[]}[]} `day`: its midnight here, in ms */
 export function by_day(events) {

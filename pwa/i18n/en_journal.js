@@ -101,6 +101,8 @@ export const en_journal = {
   "history.group.plants": "Plants",
   "history.group.notes": "Notes, photos",
   "history.group.tasks": "Tasks",
+  "history.group.tools": "Tools",
+  "history.shared_tool": "{tool}: {tanks}",
   "history.test": "Test",
   "history.change": "Change",
   "history.changed": "Changed {litres}",

@@ -31,6 +31,7 @@ export function record_lines(one) {
   if (one.kind === "note") return one.text.split("\n");
   if (one.kind === "photo") return one.caption ? [one.caption] : [];
   if (one.kind === "task_done") return [get("task", one.task)?.title ?? t("kind.task_done")];
+  if (one.kind === "shared_tool") return [t("history.shared_tool", { tool: choice_said(one, "tool"), tanks: [one.tank, one.other_tank].map((id) => get("tank", id)?.name).filter(Boolean).join(" · ") })];
   if (one.kind in LIFE) return [life_said(one)];
   return [];
 }
@@ -50,6 +51,9 @@ function fed({ feed_g, food }) {
 /** "12 neon tetra, moved in". @param {any} one */
 function life_said(one) {
   const name = table(LIFE[one.kind]).rows[one.species]?.name ?? one.species;
-  const change = records()[one.kind].fields.find((/** @type {any} */ field) => field.name === "change").choices.find((/** @type {any} */ choice) => choice.value === one.change);
-  return `${one.count ?? one.amount ?? ""} ${name}, ${change?.label ?? one.change}`.trim();
+  return `${one.count ?? one.amount ?? ""} ${name}, ${choice_said(one, "change")}`.trim();
 }
+
+/** What is chosen in a field, in its words. @param {any} one @param {string} name */
+const choice_said = (one, name) =>
+  records()[one.kind].fields.find((/** @type {any} */ field) => field.name === name).choices.find((/** @type {any} */ choice) => choice.value === one[name])?.label ?? one[name];
