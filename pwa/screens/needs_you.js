@@ -1,5 +1,5 @@
 /** Needs you: what the server refused, each with its reason; tried again, kept as a file, or discarded with an undo. */
-import { html } from "../vendor/preact.js";
+import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { records } from "../contracts.js";
 import { refusals } from "../room/needs_you.js";
 import { short, t, when } from "../i18n/words.js";
@@ -8,6 +8,7 @@ import { Icon } from "../ui/icon.js";
 import { keep_file } from "../ui/keep_file.js";
 import { now, room, sharing } from "../ui/live.js";
 import { Page } from "../ui/page.js";
+import { Picture } from "../ui/picture.js";
 import { offer, say } from "../ui/record.js";
 import { tap } from "../ui/tap.js";
 
@@ -31,8 +32,28 @@ export function NeedsYou() {
         ${list.length > 0 && html`<button class="quiet" type="button" onClick=${tap(() => void keep())}>${t("needs_you.export")}</button>`}`}>
       <p class=${any ? "" : "sentence"}>${t(any ? "needs_you.why" : "needs_you.none")}</p>
       <ul class="lines">${list.map((one) => html`<${Refused} key=${one.op} one=${one} />`)}</ul>
-      ${photosNeedYou > 0 && html`<section class="section"><h2>${t("needs_you.photos", { count: photosNeedYou })}</h2><p>${t("needs_you.photos_why")}</p></section>`}
+      ${photosNeedYou > 0 && html`<section class="section"><h2>${t("needs_you.photos", { count: photosNeedYou })}</h2><p>${t("needs_you.photos_why")}</p><${Pictures} count=${photosNeedYou} /></section>`}
     <//>`;
+}
+
+/** The refused pictures one by one, each to be let go of alone. @param {{count: number}} props */
+function Pictures({ count }) {
+  const here = room.value;
+  const refused = useSignal(/** @type {{sha256: string, reason: string}[]} */ ([]));
+  useEffect(() => void here.refusedPhotos().then((/** @type {any} */ found) => (refused.value = found)), [here, count]);
+  const discard = async (/** @type {string} */ hash) => offer(t("needs_you.discarded", { what: t("kind.photo") }), await here.discardPhoto(hash));
+  return html`
+    <ul class="lines">${refused.value.map(({ sha256, reason }, i) => {
+      const [record] = here.all("photo").filter((/** @type {any} */ one) => one.sha256 === sha256);
+      const what = t("photo.numbered", { at: i + 1 });
+      return html`
+        <li class="refused" key=${sha256}>
+          <${Picture} photo=${{ ...record, sha256 }} said=${what} />
+          ${record && html`<p class="soft small">${t("needs_you.by", { who: who_said(record.meta.made_by), when: when(record.at, now.value) })}</p>`}
+          <p class="wrong"><${Icon} name="needs" size=${20} /><span>${t("why_not.other", { reason })}</span></p>
+          <div class="row"><button class="quiet" type="button" onClick=${tap(() => void discard(sha256))}>${t("needs_you.discard")}<span class="unseen"> ${what}</span></button></div>
+        </li>`;
+    })}</ul>`;
 }
 
 /** @param {{one: import("../room/needs_you.js").Refusal}} props */
