@@ -30,7 +30,7 @@ BESIDE = [
     "/room/test_kit/new",
     "/room/label/new",
 ]
-OF_TANK = ["", "/test", "/change", "/feed", "/dose", "/note", "/history", "/outlook", "/water", "/edit"]
+OF_TANK = ["", "/test", "/change", "/feed", "/dose", "/note", "/history", "/trends", "/outlook", "/water", "/edit"]
 TASKS = ["/tasks", "/task/new"]
 ROOM = ["/room/rooms", "/room/copy", "/room/people", "/room/display"]
 PEOPLE = "main a[href^='/room/person/']"

@@ -49,7 +49,7 @@ def screens(thumb):
     tank = thumb.page.url[thumb.page.url.index("/tank/") :]
     of_tank = [
         f"{tank}{rest}"
-        for rest in ("", "/test", "/change", "/feed", "/dose", "/note", "/history", "/outlook", "/water", "/edit")
+        for rest in ("", "/test", "/change", "/feed", "/dose", "/note", "/history", "/trends", "/outlook", "/water", "/edit")
     ]
     tasks = [f"{tank}/tasks", "/tasks", "/task/new", "/task/task-0001", "/task/task-0001/edit"]
     thumb.open(f"{tank}/history")

@@ -20,6 +20,7 @@ export const ROUTES = [
   ["/tank/:id/feed", () => import("./screens/feed.js").then((module) => module.Feed), of_id],
   ["/tank/:id/dose", () => import("./screens/dose.js").then((module) => module.Dose), of_id],
   ["/tank/:id/note", () => import("./screens/note.js").then((module) => module.Note), of_id],
+  ["/tank/:id/trends", () => import("./screens/trends.js").then((module) => module.Trends), of_id],
   ["/tank/:id/history", () => import("./screens/history.js").then((module) => module.History), of_id],
   ["/tank/:id/water", () => import("./screens/water.js").then((module) => module.Water), of_id],
   ["/tank/:id/tasks", () => import("./screens/tasks.js").then((module) => module.Tasks), of_id],

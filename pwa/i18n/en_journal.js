@@ -122,4 +122,16 @@ export const en_journal = {
   "correct.save": "Save corrected",
   "correct.kept": "What it said before stays behind it and is shown with it.",
   "correct.saved": "{what} corrected, saved on this phone",
+
+  "trends.title": "Trends",
+  "trends.how": "How far back, and how it is shown",
+  "trends.days": { one: "{count} day", other: "{count} days" },
+  "trends.none": "Nothing is written down for this long. Look further back, or test.",
+  "trends.feed": "Food a day",
+  "trends.water": "Water changed a week",
+  "trends.brief": { one: "{last}, {when}: the only reading.", other: "Last {last}, {when}. From {low} to {high} in {count} readings." },
+  "trends.brief_feed": { one: "{mean} on the only day written down.", other: "{mean} on average, on {count} days written down." },
+  "trends.brief_changed": { one: "{mean} in the only week.", other: "{mean} a week on average, over {count} weeks." },
+  "trends.changed": "water changed",
+  "trends.rows": "The newest {count} of {of} are shown.",
 };

@@ -36,6 +36,7 @@ export function Tank({ id }) {
       <nav class="section" aria-label=${tank.name}>
         <ul class="lines">
           <li><a class="line" href=${`/tank/${id}/outlook`}>${t("outlook.title")}</a></li>
+          <li><a class="line" href=${`/tank/${id}/trends`}>${t("trends.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/history`}>${t("history.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/tasks`}><span>${t("tasks.title")}<br /><span class="soft small">${tasks_said(id)}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/water`}><span>${t("water.title")}<br /><span class="soft small">${water_said(facts)}</span></span></a></li>

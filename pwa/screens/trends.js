@@ -1,0 +1,84 @@
+/** A tank's trends: each figure over a week, a month, a season or a year, drawn or as a table, with the changes of water. */
+import { html, useMemo, useSignal } from "../vendor/preact.js";
+import { facts_of } from "../advice/facts.js";
+import { SPECIES } from "../advice/level.js";
+import { SPANS, TRENDS, in_brief, trend } from "../advice/trends.js";
+import { convert, unitIn, unitLabel } from "../bench/units.js";
+import { day_named, number, short, t, when } from "../i18n/words.js";
+import { nitrogen, parameter_name } from "../ui/figures.js";
+import { all, get, live_room, now } from "../ui/live.js";
+import { measures } from "../ui/measures.js";
+import { Missing } from "../ui/missing.js";
+import { Page } from "../ui/page.js";
+import { tap } from "../ui/tap.js";
+import { TrendChart } from "../ui/trend_chart.js";
+
+/** How far back is looked; it stays while one goes away and comes back. */
+const FIRST_DAYS = 30;
+/** So many rows stand in a table at once. */
+const ROWS = 60;
+
+/** @param {{id: string}} props */
+export function Trends({ id }) {
+  const tank = get("tank", id);
+  const days = useSignal(FIRST_DAYS);
+  const as_table = useSignal(false);
+  const hour = Math.floor(now.value / 3_600_000);
+  const trends = useMemo(() => {
+    if (!tank) return [];
+    const facts = facts_of(live_room, tank, now.value);
+    return Object.keys(TRENDS).map((what) => shown(trend(what, facts, days.value))).filter(({ points }) => points.length > 0);
+  }, [tank, days.value, hour, measures.value, ...["reading", "water_change", "feeding"].map(all)]);
+  if (!tank) return html`<${Missing} up="/" />`;
+  return html`
+    <${Page} title=${t("trends.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}>
+      <div class="row chips" role="group" aria-label=${t("trends.how")}>
+        ${SPANS.map((count) => html`<button key=${count} class="quiet" type="button" aria-pressed=${days.value === count} onClick=${tap(() => (days.value = count))}>${t("trends.days", { count })}</button>`)}
+        <button class="quiet" type="button" aria-pressed=${as_table.value} onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
+      </div>
+      ${trends.length === 0 && html`<p class="sentence section">${t("trends.none")}</p>`}
+      ${trends.map((one) => html`<${One} key=${one.what} trend=${one} as_table=${as_table.value} />`)}
+    <//>`;
+}
+
+/** In the units of this phone. @param {import("../advice/trends.js").Trend} trend @returns {import("../advice/trends.js").Trend} */
+function shown(trend) {
+  const { unit, points } = trend;
+  const there = unitIn({ name: "", unit }, measures.value);
+  return { ...trend, unit: there, points: points.map(({ at, value }) => ({ at, value: convert(value, unit, there) })) };
+}
+
+/** @param {{trend: import("../advice/trends.js").Trend, as_table: boolean}} props */
+function One({ trend, as_table }) {
+  const { what, unit } = trend;
+  const id = `trend-${what}`;
+  const brief = in_brief(trend);
+  if (!brief) return null;
+  const said = (/** @type {number} */ value) => figure_said(what, value);
+  const parts = { last: said(brief.last.value), when: when(brief.last.at, now.value), low: said(brief.low), high: said(brief.high), mean: said(brief.mean), count: brief.count };
+  return html`
+    <section class="parameter" aria-labelledby=${id}>
+      <h2 id=${id}>${name_of(what)} <span class="unit">${unitLabel(unit)}</span></h2>
+      <p class="soft">${t(trend.bars ? `trends.brief_${what}` : "trends.brief", parts)}</p>
+      ${as_table ? html`<${Table} trend=${trend} said=${said} />` : html`<${TrendChart} trend=${trend} />`}
+    </section>`;
+}
+
+/** @param {{trend: import("../advice/trends.js").Trend, said: (value: number) => string}} props */
+function Table({ trend: { what, unit, points, bars, marks }, said }) {
+  const rows = [
+    ...points.map(({ at, value }) => ({ at, label: bars ? day_named(at, now.value) : when(at, now.value), value: said(value) })),
+    ...marks.map((at) => ({ at, label: when(at, now.value), value: t("trends.changed") })),
+  ].toSorted((a, b) => b.at - a.at);
+  return html`
+    <table class="measured"><caption class="unseen">${name_of(what)} ${unitLabel(unit)}</caption>
+      <tbody>${rows.slice(0, ROWS).map(({ at, label, value }, i) => html`<tr key=${`${at}-${i}`}><th scope="row">${label}</th><td>${value}</td></tr>`)}</tbody></table>
+    ${rows.length > ROWS && html`<p class="soft small">${t("trends.rows", { count: ROWS, of: rows.length })}</p>`}`;
+}
+
+/** What is no parameter of a test. @type {Record<string, () => string>} */
+const NAMES = { feed: () => t("trends.feed"), changed: () => t("trends.water") };
+/** @param {string} what */
+const name_of = (what) => NAMES[what]?.() ?? parameter_name(what);
+/** @param {string} what @param {number} value */
+const figure_said = (what, value) => (what in SPECIES ? nitrogen(value) : what === "feed" ? short(value, 2) : number(value, 1));
