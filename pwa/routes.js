@@ -25,6 +25,7 @@ export const ROUTES = [
   ["/tank/:id/water", () => import("./screens/water.js").then((module) => module.Water), of_id],
   ["/tank/:id/tasks", () => import("./screens/tasks.js").then((module) => module.Tasks), of_id],
   ["/tasks", () => import("./screens/tasks.js").then((module) => module.Tasks), () => ({ key: "all" })],
+  ["/calendar", () => import("./screens/calendar.js").then((module) => module.CalendarPage)],
   ["/task/new", () => import("./screens/task_form.js").then((module) => module.TaskForm), (_, url) => ({ key: "new", query: url.searchParams })],
   ["/task/:id", () => import("./screens/task.js").then((module) => module.Task), of_id],
   ["/task/:id/edit", () => import("./screens/task_form.js").then((module) => module.TaskForm), ({ id }, url) => ({ key: id, id, query: url.searchParams })],

@@ -59,8 +59,8 @@ function walls(parts, start, after, before) {
   return rule.between(new Date(Math.max(after, -1e13)), new Date(Math.min(before, FOREVER)), true).map(Number);
 }
 
-/** @param {import("./rule.js").Rule} parts @param {string} zone */
-function until_of({ UNTIL }, zone) {
+/** The last instant of a rule's UNTIL, a date to its end. @param {import("./rule.js").Rule} parts @param {string} zone */
+export function until_of({ UNTIL }, zone) {
   if (UNTIL === undefined) return FOREVER;
   const [year, month, day, hour, minute, second] = [[0, 4], [4, 6], [6, 8], [9, 11], [11, 13], [13, 15]].map(([a, b]) => Number(UNTIL.slice(a, b) || 0));
   const wall = Date.UTC(year, month - 1, day, hour, minute, second);

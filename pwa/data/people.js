@@ -46,6 +46,15 @@ export async function leave(room, keeper) {
   }
 }
 
+/** Since when this keeper has a calendar link, null if there is none. @param {Room} room @returns {Promise<string | null>} */
+export const calendarSince = async (room) => (await call(room, "GET", "/calendar")).made_at;
+
+/** A calendar link of one's own, in place of the former. @param {Room} room @returns {Promise<{link: string, made_at: string}>} */
+export const makeCalendar = (room) => call(room, "POST", "/calendar");
+
+/** Close one's own calendar link. @param {Room} room */
+export const closeCalendar = (room) => call(room, "DELETE", "/calendar");
+
 /** Shut out a lost or sold phone. @param {Room} room @param {string} device */
 export const revoke = (room, device) => send(room, "DELETE", `/api/v1/devices/${device}`);
 

@@ -5,7 +5,7 @@ import gzip
 from flask import Flask, Response, request
 
 from limnary import errors
-from limnary.api import archive, calc, health, openapi, people, shell, sync
+from limnary.api import archive, calc, calendars, health, openapi, people, shell, sync
 from limnary.api.attempts import Attempts
 from limnary.config import Config
 from limnary.store import Store
@@ -50,7 +50,7 @@ def create_app(config: Config | None = None) -> Flask:
         "limnary_store": store,
         "limnary_attempts": Attempts(config.join_attempts, config.join_window_s),
     }
-    for part in (calc, openapi, sync, people, archive, health, shell):
+    for part in (calc, openapi, sync, people, calendars, archive, health, shell):
         app.register_blueprint(part.blueprint)
     errors.install(app)
     app.after_request(_finish)

@@ -156,11 +156,11 @@ def occurrences(
         return [start_ms] if from_ms <= start_ms <= to_ms else []
     parts = parse_rule(rule)
     start = local_of(start_ms, where)
-    until_ms = min(to_ms, _until(parts, where))
+    last_ms = min(to_ms, until_ms(parts, where))
     found = set()
-    for local in _from(parts, start, _local_bound(from_ms - DAY_MS), _local_bound(until_ms + DAY_MS)):
+    for local in _from(parts, start, _local_bound(from_ms - DAY_MS), _local_bound(last_ms + DAY_MS)):
         ms = ms_of_local(local, where)
-        if from_ms <= ms <= until_ms:
+        if from_ms <= ms <= last_ms:
             found.add(ms)
         if len(found) > most:
             break
@@ -190,7 +190,8 @@ def _local_bound(ms: int) -> datetime:
     return _EPOCH + timedelta(milliseconds=min(max(ms, -(10**13)), 10**14))
 
 
-def _until(parts: dict, zone: ZoneInfo) -> int:
+def until_ms(parts: dict, zone: ZoneInfo) -> int:
+    """The last instant of a rule's UNTIL: as it says in UTC, else by the clock of the place, a date to its end."""
     text = parts.get("UNTIL")
     if text is None:
         return 10**14

@@ -40,6 +40,11 @@ TABLE = {
     ("POST", "/api/v1/rooms/<room>/invites"): with_status(OWNERS, 201),
     ("GET", "/api/v1/rooms/<room>/invites"): OWNERS,
     ("DELETE", "/api/v1/rooms/<room>/invites/<invitation>"): with_status(OWNERS, 204),
+    ("GET", "/api/v1/rooms/<room>/calendar"): MEMBERS,
+    ("POST", "/api/v1/rooms/<room>/calendar"): with_status(MEMBERS, 201),
+    ("DELETE", "/api/v1/rooms/<room>/calendar"): with_status(MEMBERS, 204),
+    # A phone's key opens no calendar: that has a key of its own, in test_calendar.py.
+    ("GET", "/api/v1/calendar.ics"): row(404, 404, 404, 404, 404, 404, 404, 404),
     # Someone whose membership ended shares no room with the phone any more.
     ("DELETE", "/api/v1/devices/<phone>"): {**with_status(OWNERS, 204), "ended": 404},
     ("GET", "/api/v1/me"): KNOWN,

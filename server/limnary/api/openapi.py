@@ -117,6 +117,17 @@ def _paths() -> dict[str, dict]:
             "post": _operation("invite", "Make an invitation (owner)", forms.INVITE, 201),
         },
         f"{room}/invites/{{invitation}}": {"delete": _operation("withdraw", "Close an invitation (owner)", status=204)},
+        f"{room}/calendar": {
+            "get": _operation("calendar_held", "Since when this keeper has a calendar link"),
+            "post": _operation("make_calendar", "A calendar link of one's own, in place of the former", status=201),
+            "delete": _operation("revoke_calendar", "Close one's own calendar link", status=204),
+        },
+        "/api/v1/calendar.ics": {
+            "get": {
+                **_bytes(_operation("calendar", "The tasks as a calendar", key=False), {"text/calendar": {}}, 404),
+                "parameters": [{"name": "key", "in": "query", "required": True, "schema": {"type": "string"}}],
+            }
+        },
         "/api/v1/devices/{device}": {"delete": _operation("revoke", "Revoke a phone's key", status=204)},
         f"{room}/push": {"post": _operation("push", "Apply writes, each once", forms.PUSH)},
         f"{room}/pull": {"get": {**_operation("pull", "Rows changed since a cursor"), "parameters": _PULL}},
@@ -137,10 +148,10 @@ _PULL = [
 ]
 
 
-def _bytes(operation: dict, content: dict) -> dict:
-    """The operation, answering bytes of these media types."""
+def _bytes(operation: dict, content: dict, *refused: int) -> dict:
+    """The operation, answering bytes of these media types, or refused."""
     answer = {"description": "The bytes", "content": content}
-    return {**operation, "responses": {**operation["responses"], "200": answer}}
+    return {**operation, "responses": {**operation["responses"], **_refusals(*refused), "200": answer}}
 
 
 def _operation(name: str, summary: str, fields: list | None = None, status: int = 200, key: bool | None = True) -> dict:

@@ -71,7 +71,7 @@ def restore(files: Files, backup: Path, now_ms: int) -> tuple[int, Path | None]:
 
     Each room gets a new epoch, so every phone pulls anew and sends again what the backup lacks.
     What was closed since the backup stays closed: revoked phones, used and withdrawn invitations,
-    ended memberships. No server may use the folder meanwhile.
+    ended memberships, revoked calendar links. No server may use the folder meanwhile.
     """
     workshop = files.folder / WORKSHOP
     shutil.rmtree(workshop, ignore_errors=True)
@@ -152,6 +152,10 @@ _CLOSED = (
     " WHERE n.room = memberships.room AND n.keeper = memberships.keeper) WHERE ended_at IS NULL AND"
     " (room, keeper) IN (SELECT room, keeper FROM now.memberships WHERE ended_at IS NOT NULL)",
 )
+_CLOSED_CALENDARS = (
+    "UPDATE calendar_keys SET revoked_at = (SELECT revoked_at FROM now.calendar_keys AS n"
+    " WHERE n.id = calendar_keys.id) WHERE id IN (SELECT id FROM now.calendar_keys WHERE revoked_at IS NOT NULL)"
+)
 
 
 def _keep_closed(restored: Path, current: Path) -> None:
@@ -161,6 +165,9 @@ def _keep_closed(restored: Path, current: Path) -> None:
         connection.execute("BEGIN IMMEDIATE")
         for statement in _CLOSED:
             connection.execute(statement)
+        # Data of an older version have no calendar keys to close.
+        if connection.execute("SELECT 1 FROM now.sqlite_master WHERE name = 'calendar_keys'").fetchone():
+            connection.execute(_CLOSED_CALENDARS)
         connection.execute("COMMIT")
         connection.execute("DETACH now")
         connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")

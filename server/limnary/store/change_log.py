@@ -178,3 +178,13 @@ def write_row(connection: sqlite3.Connection, row: dict) -> None:
     """Store one row whole."""
     out = {**row, "fields": json.dumps(row["fields"]), "stamps": json.dumps(row["stamps"])}
     connection.execute(_WRITE, [out[name] for name in COLUMNS])
+
+
+def standing(connection: sqlite3.Connection, kind: str) -> list[dict]:
+    """The fields of a kind's records that are not deleted, each with `id` and `changed_at`."""
+    rows = connection.execute(
+        "SELECT id, fields, changed_at FROM records"
+        " WHERE kind = ? AND (deleted IS NULL OR deleted <= coalesce(restored, '')) ORDER BY id",
+        [kind],
+    )
+    return [{**json.loads(row["fields"]), "id": row["id"], "changed_at": row["changed_at"]} for row in rows]

@@ -57,6 +57,19 @@ def keepers_devices_rooms(db: Database) -> None:
     db["invites"].create_index(["room"])
 
 
+@PEOPLE()
+def calendar_keys(db: Database) -> None:
+    """Keys that read one room's tasks as a calendar; stored as SHA-256 only."""
+    db["calendar_keys"].create(
+        {"id": str, "room": str, "keeper": str, "key_hash": str, "made_at": str, "revoked_at": str},
+        pk="id",
+        not_null={"room", "keeper", "key_hash", "made_at"},
+        foreign_keys=[("room", "rooms", "id"), ("keeper", "keepers", "id")],
+    )
+    db["calendar_keys"].create_index(["key_hash"], unique=True)
+    db["calendar_keys"].create_index(["room", "keeper"])
+
+
 @ROOM()
 def records_ops_photos(db: Database) -> None:
     """`records`: what pull answers. `ops`: every write ever acknowledged, so an overwritten value is not lost."""

@@ -9,7 +9,7 @@ from typing import IO, BinaryIO
 from limnary.errors import NotFound, SchemaUnknown
 from limnary.ids import new_room_id, utc
 from limnary.records import unknown_schema, versions
-from limnary.store import archive, backup, change_log, invites, people, photos
+from limnary.store import archive, backup, calendar_keys, change_log, invites, people, photos
 from limnary.store.files import Files
 
 
@@ -130,6 +130,34 @@ class Store:
             with self.files.writing(self.files.people) as db:
                 joined = invites.join(db, secret, held, keeper_name, device_name, key, self.clock())
             return {**joined, "epoch": self.epoch(joined["room"]["id"])}
+
+    # The tasks as a calendar
+
+    def make_calendar_key(self, room: str, keeper: str) -> dict:
+        """A key that reads this room's tasks and nothing else; it replaces the keeper's former one."""
+        with self.files.writing(self.files.people) as db:
+            people.role_in(db, room, keeper)
+            return calendar_keys.make(db, room, keeper, self.clock())
+
+    def calendar_key(self, room: str, keeper: str) -> str | None:
+        """When the keeper's key was made, None if there is none."""
+        with self.files.reading(self.files.people) as db:
+            people.role_in(db, room, keeper)
+            return calendar_keys.held(db, room, keeper)
+
+    def revoke_calendar_key(self, room: str, keeper: str) -> None:
+        with self.files.writing(self.files.people) as db:
+            people.role_in(db, room, keeper)
+            calendar_keys.revoke(db, room, keeper, self.clock())
+
+    def tasks_by_calendar_key(self, key: str) -> tuple[str, list[dict], list[dict], list[dict]]:
+        """The room's name, its tasks, its tanks and what was done; NotFound."""
+        with self.files.reading(self.files.people) as db:
+            room = calendar_keys.room_of(db, key)
+            name = people.room_name(db, room)
+        with self._room(room) as db:
+            tasks, tanks, dones = (change_log.standing(db, kind) for kind in ("task", "tank", "task_done"))
+        return name, tasks, tanks, dones
 
     # Records
 

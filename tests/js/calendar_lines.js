@@ -1,0 +1,9 @@
+/** The phone's calendar file: one JSON line in, {room, tasks, tanks, dones, now}, the file out as one JSON text. */
+import { createInterface } from "node:readline";
+import { calendar_file } from "../../pwa/advice/calendar.js";
+import { occurrences, until_of } from "../../pwa/advice/recurrence.js";
+
+for await (const line of createInterface({ input: process.stdin })) {
+  const { tanks, ...what } = JSON.parse(line);
+  process.stdout.write(JSON.stringify(calendar_file({ ...what, tanks: new Map(Object.entries(tanks)) }, occurrences, until_of)) + "\n");
+}
