@@ -19,6 +19,7 @@ from phones import LARGE, SMALL, Thumb, chromium, phone  # noqa: E402
 from real_server import RealServer  # noqa: E402
 
 OUT = HERE / "shots"
+TASKS = ["/tasks", "/task/new", "/calendar"]
 EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join#not-a-secret", "/tank/none"]
 BESIDE = [
     "/tanks",
@@ -31,7 +32,6 @@ BESIDE = [
     "/room/label/new",
 ]
 OF_TANK = ["", "/test", "/change", "/feed", "/dose", "/note", "/history", "/trends", "/outlook", "/water", "/edit"]
-TASKS = ["/tasks", "/task/new"]
 ROOM = ["/room/rooms", "/room/copy", "/room/people", "/room/display"]
 PEOPLE = "main a[href^='/room/person/']"
 

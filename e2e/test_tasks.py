@@ -1,9 +1,12 @@
 """Tasks, as one story: set down by tiles, due in the round, done by one tap, taken back, skipped, ended."""
 
 import json
+import urllib.error
+import urllib.request
 
 import pytest
 from foretold import write
+from icalendar import Calendar
 from playwright.sync_api import expect
 from room_hands import join, share
 
@@ -52,6 +55,22 @@ def test_a_task_from_its_tiles_to_its_end(server, new_phone):
     thumb.page.context.set_offline(False)
     share(thumb)
     thumb.sees("Everything on this phone is shared.")
+    thumb.open("/calendar")
+    with thumb.page.expect_download() as held:
+        thumb.tap("button", "Keep the file")
+    assert Calendar.from_ical(held.value.path().read_bytes())["version"] == "2.0"
+    thumb.tap("button", "Make my link")
+    expect(thumb.page.get_by_role("img", name="QR code of the calendar link")).to_be_visible()
+    link = thumb.page.get_by_label("The calendar link", exact=True).inner_text()
+    with urllib.request.urlopen(link) as answer:
+        assert Calendar.from_ical(answer.read()).walk("VEVENT") == [], "its only task has ended"
+    thumb.tap("button", "Close my link")
+    thumb.sees("The calendar link opens nothing any more")
+    with pytest.raises(urllib.error.HTTPError) as gone:
+        urllib.request.urlopen(link)
+    gone.value.close()
+    assert gone.value.code == 404
+
     (task,) = kept(server, "task")
     assert (task["title"], task["rule"], task["zone"], task["over"]) == (
         "Wipe the glass", "FREQ=DAILY;INTERVAL=3", "Europe/Berlin", True,

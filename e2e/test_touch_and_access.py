@@ -24,6 +24,7 @@ TARGETS = """() => {
 }"""
 WIDER = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
 MAIN_PX, OTHER_PX = 64, 48
+TASK_PAGES = ("/tasks", "/calendar", "/task/new", "/task/task-0001", "/task/task-0001/edit")
 
 
 @pytest.fixture
@@ -51,7 +52,7 @@ def screens(thumb):
         f"{tank}{rest}"
         for rest in ("", "/test", "/change", "/feed", "/dose", "/note", "/history", "/trends", "/outlook", "/water", "/edit")
     ]
-    tasks = [f"{tank}/tasks", "/tasks", "/task/new", "/task/task-0001", "/task/task-0001/edit"]
+    tasks = [f"{tank}/tasks", *TASK_PAGES]
     thumb.open(f"{tank}/history")
     thumb.page.locator(".happened img").first.wait_for()
     written = ("/photo/", "/correct/reading/", "/correct/note/")

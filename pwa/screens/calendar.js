@@ -18,7 +18,7 @@ export function CalendarPage() {
     const tanks = new Map(walk(live_room).map((tank) => [tank.id, tank.name]));
     const name = room.value.about()?.name ?? t("room.title");
     const file = calendar_file({ room: name, tasks: all("task"), tanks, dones: all("task_done"), now: now.value }, occurrences, until_of);
-    const kept = keep_file(new Blob([file], { type: "text/calendar" }), "tasks.ics");
+    const kept = keep_file(new Blob([file], { type: "text/calendar" }), "tasks", "ics");
     say(t("archive.kept", { file: kept }));
   };
   return html`
