@@ -165,7 +165,7 @@ export const fr = {
   "kit.edit": "Kit",
 
   "change.do": "Changer",
-  "change.title": "Changement",
+  "change.title": "Changer",
   "change.usual": "Rien ne demande de changement à présent. Un quart ferait {litres}.",
   "change.litres": "Litres à changer",
   "change.type": "{litres}, taper un autre chiffre",
@@ -232,9 +232,9 @@ export const fr = {
   "carry.when": "Quand",
   "carry.feed": "Nourriture par jour",
   "carry.fish": "Poissons en plus",
-  "carry.in_0": "maintenant",
-  "carry.in_7": "dans une semaine",
-  "carry.in_14": "dans deux semaines",
+  "carry.in_0": "tout de suite",
+  "carry.in_7": "dans 7 jours",
+  "carry.in_14": "dans 14 jours",
 
   "record.saved": "enregistré sur ce téléphone",
   "record.shared": "partagé",

@@ -123,4 +123,16 @@ export const fr_journal = {
   "correct.save": "Enregistrer corrigé",
   "correct.kept": "Ce qui était écrit avant reste derrière et est montré avec.",
   "correct.saved": "{what} : corrigé, enregistré sur ce téléphone",
+
+  "trends.title": "Tendances",
+  "trends.how": "Jusqu’où remonter, et la présentation",
+  "trends.days": forms("{count} jour", "{count} jours"),
+  "trends.none": "Rien n’est noté pour cette durée. Remonte plus loin, ou teste.",
+  "trends.feed": "Nourriture par jour",
+  "trends.water": "Eau changée par semaine",
+  "trends.brief": forms("{last}, {when} : le seul relevé.", "Dernier : {last}, {when}. De {low} à {high} en {count} relevés."),
+  "trends.brief_feed": forms("{mean} le seul jour noté.", "{mean} en moyenne, sur {count} jours notés."),
+  "trends.brief_changed": forms("{mean} la seule semaine.", "{mean} par semaine en moyenne, sur {count} semaines."),
+  "trends.changed": "eau changée",
+  "trends.rows": "Les {count} plus récents sur {of} sont montrés.",
 };

@@ -30,9 +30,10 @@ export function screens(catalogue, language, english = en) {
     if ((typeof own === "string") !== (typeof other === "string")) return [`${key}: plural forms in one language only`];
     const texts = typeof own === "string" ? { other: own } : own;
     const lacking = typeof own === "string" ? [] : forms.filter((form) => !own[form]).map((form) => `${key}: no form for ${form}`);
-    const wanted = parts_of(typeof other === "string" ? other : other.other);
-    // "one tank" may say its number in a word, in any language.
-    const parted = Object.entries(texts).filter(([form, text]) => parts_of(text) !== wanted && !(form === "one" && parts_of(`${text}{count}`) === wanted)).map(([form]) => `${key}: other {parts} in ${form}`);
+    // A form holds the parts of the English form of its name or of "other"; "one tank" may say its number in a word.
+    const wanted = (form) => (typeof other === "string" ? [other] : [other.other, other[form] ?? other.other]).map(parts_of);
+    const holds = (form, text) => wanted(form).includes(parts_of(text)) || (form === "one" && wanted(form).includes(parts_of(`${text}{count}`)));
+    const parted = Object.entries(texts).filter(([form, text]) => !holds(form, text)).map(([form]) => `${key}: other {parts} in ${form}`);
     return [...lacking, ...parted, ...Object.values(texts).filter((text) => !text.trim()).map(() => `${key}: empty`)];
   });
   return { missing_keys, unused_keys, wrong_keys };
