@@ -48,10 +48,8 @@ def furnished(server, new_phone):
 
 def screens(thumb):
     tank = thumb.page.url[thumb.page.url.index("/tank/") :]
-    of_tank = [
-        f"{tank}{rest}"
-        for rest in ("", "/test", "/change", "/feed", "/dose", "/note", "/history", "/trends", "/outlook", "/water", "/edit")
-    ]
+    of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/outlook", "/water", "/edit")]
+    of_tank += [f"{tank}/{rest}" for rest in ("feed", "dose", "note", "history", "trends")]
     tasks = [f"{tank}/tasks", *TASK_PAGES]
     thumb.open(f"{tank}/history")
     thumb.page.locator(".happened img").first.wait_for()

@@ -15,6 +15,8 @@ export const en_tasks = {
   "tasks.none": "none yet",
   "tasks.ended": "Ended.",
 
+  "round.next": "Next: {tank}",
+
   "task.done": "Done",
   "task.done_early": "Done already",
   "task.skip": "Skip once",

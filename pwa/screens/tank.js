@@ -7,6 +7,7 @@ import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
+import { next_tank } from "../ui/next_stop.js";
 import { Page } from "../ui/page.js";
 import { Sentence, State, Why } from "../ui/sentence.js";
 import { DueTasks, tasks_here } from "../ui/tasks_due.js";
@@ -46,11 +47,14 @@ export function Tank({ id }) {
     <//>`;
 }
 
-/** @param {{id: string, advice: any}} props */
+/** What is to be done is the primary; once nothing is, the way on to the next tank. @param {{id: string, advice: any}} props */
 const Actions = ({ id, advice }) => {
-  const change = html`<a class=${advice.act === "change" ? "main" : "quiet tall"} href=${`/tank/${id}/change`}>${t("change.do")}</a>`;
-  const test = html`<a class=${advice.act === "change" ? "quiet tall" : "main"} href=${`/tank/${id}/test`}>${t("test.do")}</a>`;
-  return advice.act === "change" ? [test, change] : [change, test];
+  const next = next_tank(id);
+  const main = next ? "next" : advice.act === "change" ? "change" : "test";
+  const change = html`<a class=${main === "change" ? "main" : "quiet tall"} href=${`/tank/${id}/change`}>${t("change.do")}</a>`;
+  const test = html`<a class=${main === "test" ? "main" : "quiet tall"} href=${`/tank/${id}/test`}>${t("test.do")}</a>`;
+  const on = next && html`<a class="main" href=${`/tank/${next.id}`}>${t("round.next", { tank: next.name })}</a>`;
+  return [...(main === "change" ? [test, change] : [change, test]), on];
 };
 
 /** @param {{id: string}} props */

@@ -1,0 +1,34 @@
+/** The walk of the round: on to the next tank that wants something, and round again. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { next_stop, wants } from "../../pwa/advice/next_stop.js";
+
+const tanks = ["a", "b", "c", "d"].map((id) => ({ id }));
+const from = (id, ...wanting) => next_stop(tanks, id, (tank) => wanting.includes(tank.id))?.id ?? null;
+
+test("the next one that wants something, past those that do not, and round again", () => {
+  assert.equal(from("a", "c", "d"), "c");
+  assert.equal(from("c", "a", "b"), "a");
+  assert.equal(from("d", "b"), "b");
+});
+
+test("nobody is sent on while this tank wants something, nor when no other does, nor from a tank put away", () => {
+  assert.equal(from("a", "a", "b"), null);
+  assert.equal(from("a"), null);
+  assert.equal(from("away", "b"), null);
+});
+
+test("what counts as wanting something", () => {
+  const now = Date.parse("2026-05-04T18:00:00.000Z");
+  const at = (time) => [{ at: `2026-05-04T${time}:00.000Z` }];
+  const facts = { now, readings: at("07:00"), changes: [] };
+  const asks = (act, more = {}, test_due = false, tasks = 0) => wants({ act, test_due }, tasks, { ...facts, ...more });
+  assert.deepEqual(["nothing", "test", "change", "hold", "confirm", "retest"].map((act) => asks(act)), [false, true, true, false, false, true]);
+  assert.equal(asks("nothing", {}, true), true);
+  assert.equal(asks("nothing", {}, false, 1), true);
+  assert.equal(asks("change", { readings: at("17:30"), changes: at("17:40") }), false, "just changed");
+  assert.equal(asks("change", { readings: at("17:50"), changes: at("17:40") }), true, "a test after the change asks again");
+  assert.equal(asks("change", { readings: at("07:00"), changes: at("08:00") }), true, "hours ago");
+  assert.equal(asks("test", { readings: at("17:30"), changes: at("17:40") }), false, "the change shows in a while");
+  assert.equal(wants({ act: "test", test_due: true }, 0, { now, readings: [], changes: [] }), true, "never tested");
+});
