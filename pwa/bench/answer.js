@@ -2,6 +2,7 @@
 import { InvalidInput, run } from "../contracts.js";
 import { nodeAt } from "./draft.js";
 import { formOf, payloadOf } from "./form.js";
+import { partsOf, withParts } from "./refusal_parts.js";
 
 /** @typedef {import("../contracts.js").FieldError} FieldError */
 /**
@@ -35,9 +36,9 @@ export function answerOf(spec, filling) {
 function emptyOf(spec, filling, error) {
   const untouched = Object.keys(filling.draft.typed ?? {}).length === 0;
   if (!untouched && Object.values(spec.refusals).some((words) => words.message === error.message)) return [];
-  const between = error.message.match(NAMES_FOLLOW);
+  const between = betweenFields(error.message);
   const asked = new Set(formOf(spec, filling).flatMap((view) => ("key" in view ? [view.key] : [])));
-  const keys = between ? between[2].split(", ").filter((name) => asked.has(name)) : [error.field];
+  const keys = between ? between.names.filter((name) => asked.has(name)) : [error.field];
   return keys.filter((key) => isEmpty(spec, filling, key)).map((key) => labelOf(spec, key));
 }
 
@@ -72,16 +73,24 @@ export function labelOf(spec, key) {
   return words.join(": ");
 }
 
-const NAMES_FOLLOW = /^(give (?:exactly one|at most one|all or none) of: )(.+)$/;
-const BESIDE = /^is needed when (\w+) is (.+)$/;
+const RULES = ["exactly_one", "at_most_one", "together"];
+
+/** The rule between fields that the message tells of, with the names it lists. @param {string} message */
+function betweenFields(message) {
+  for (const rule of RULES) {
+    const parts = partsOf(rule, message);
+    if (parts) return { rule, names: parts.fields.split(", ") };
+  }
+  return null;
+}
 
 /** The API's sentence with the labels of the form where the API names its fields. @param {any} spec @param {string} message */
 function readOut(spec, message) {
-  const between = message.match(NAMES_FOLLOW);
-  if (between) return between[1] + between[2].split(", ").map((name) => labelOf(spec, name)).join(", ");
-  const beside = message.match(BESIDE);
-  const other = beside && spec.inputs.find((/** @type {any} */ one) => one.name === beside[1]);
+  const between = betweenFields(message);
+  if (between) return withParts(between.rule, { fields: between.names.map((name) => labelOf(spec, name)).join(", ") });
+  const beside = partsOf("missing_when", message);
+  const other = beside && spec.inputs.find((/** @type {any} */ one) => one.name === beside.other);
   if (!other) return message;
-  const choice = other.choices?.find((/** @type {any} */ one) => one.value === beside[2]);
-  return `is needed when ${other.label} is ${choice?.label ?? beside[2]}`;
+  const choice = other.choices?.find((/** @type {any} */ one) => one.value === beside.value);
+  return withParts("missing_when", { other: other.label, value: choice?.label ?? beside.value });
 }

@@ -1,10 +1,13 @@
 /** The form of a calculation: what it shows, what it hands over, and that nothing typed is ever lost. */
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import { answerOf, labelOf } from "../../pwa/bench/answer.js";
 import { addRow, put, removeRow } from "../../pwa/bench/draft.js";
 import { formOf, payloadOf, rangeShown } from "../../pwa/bench/form.js";
+import { partsOf, withParts } from "../../pwa/bench/refusal_parts.js";
 import { contracts, install } from "../../pwa/contracts.js";
+import { in_words } from "../../pwa/i18n/shared_texts.js";
 import { sharedBundle } from "./shared_bundle.js";
 
 install(sharedBundle());
@@ -157,6 +160,21 @@ test("an either-or left empty asks for the side that is shown, and the words nam
   assert.deepEqual(answerOf(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks }).needed, ["FEED_G"]);
   const half = fill([[["feed_g"], typed("1", "g")]], either.inputs);
   assert.deepEqual(answerOf(either, { draft: half, marks }).needed, ["PROTEIN_FRACTION"]);
+  install(sharedBundle());
+});
+
+test("a rule's refusal is told from an empty field in every language, and is taken apart as it was put together", () => {
+  for (const language of ["de", "fr"]) {
+    const bundle = in_words(sharedBundle(), JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8")));
+    const either = { ...bundle.calc.free_ammonia, inputs: spec.inputs.slice(3, 7), rules: spec.rules.slice(0, 2) };
+    install({ ...bundle, calc: { ...bundle.calc, free_ammonia: either } });
+    const outcome = answerOf(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks });
+    assert.deepEqual([outcome.needed, outcome.wrong], [["FEED_G"], []], language);
+    for (const [code, parts] of [["together", { fields: "ph, kh_dkh" }], ["missing_when", { other: "shape", value: "tube" }]]) {
+      assert.deepEqual({ ...partsOf(code, withParts(code, parts)) }, parts);
+      assert.equal(partsOf(code, "something else"), null);
+    }
+  }
   install(sharedBundle());
 });
 
