@@ -17,6 +17,7 @@ from bench_hands import type_input  # noqa: E402
 from limnary.contracts import contracts  # noqa: E402
 from phones import LARGE, SMALL, Thumb, chromium, phone  # noqa: E402
 from real_server import RealServer  # noqa: E402
+from setup_hands import OF_PLAN, plan_tank  # noqa: E402
 
 OUT = HERE / "shots"
 TASKS = ["/tasks", "/task/new", "/calendar"]
@@ -85,12 +86,22 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
     thumb.tap("button", "Next")
     thumb.tap("button", "Skip")
     _snap(thumb, f"{name}-answers")
+    _plan(thumb, name)
     _room(thumb, name)
     thumb.page.context.set_offline(True)
     for path in ("/", tanks[0], "/room", "/room/people"):
         _shoot(thumb, path, f"{name}-offline", "tank" if path == tanks[0] else None)
     thumb.page.context.set_offline(False)
     _trouble(thumb, name, server)
+
+
+def _plan(thumb: Thumb, name: str) -> None:
+    """A tank that is still being set up, whole pages."""
+    plan = plan_tank(thumb)
+    for rest in (*OF_PLAN, "/setup/place", "/setup/hardscape", "/setup/warmth", "/setup/first_fish"):
+        thumb.open(f"{plan}{rest}")
+        _snap(thumb, f"{name}-plan{rest}", whole=True)
+    _shoot(thumb, "/tanks/setup", name)
 
 
 def _room(thumb: Thumb, name: str) -> None:

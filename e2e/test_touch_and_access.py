@@ -6,6 +6,7 @@ from foretold import write
 from journal_hands import write_note
 from playwright.sync_api import expect
 from room_hands import join
+from setup_hands import OF_PLAN, plan_tank
 from test_daily_loop import set_down_water_and_label, set_up_tank
 
 pytestmark = pytest.mark.browser
@@ -55,6 +56,7 @@ def screens(thumb):
     thumb.page.locator(".happened img").first.wait_for()
     written = ("/photo/", "/correct/reading/", "/correct/note/")
     of_record = [thumb.page.locator(f"a[href^='{way}']").first.get_attribute("href") for way in written]
+    plan = plan_tank(thumb)
     me = thumb.page.evaluate("() => import('/ui/live.js').then(({ room }) => room.value.me().id)")
     ways = [
         "/room",
@@ -65,10 +67,12 @@ def screens(thumb):
         "/",
         "/tanks",
         "/tanks/new",
+        "/tanks/setup",
         *of_tank,
         *tasks,
         *of_record,
         "/timeline",
+        *(f"{plan}{rest}" for rest in OF_PLAN),
         "/bench",
         "/bench/dilution",
         "/room",

@@ -6,7 +6,7 @@
 import { checkFields, contracts, run } from "../contracts.js";
 import { brought } from "./level.js";
 import { CAREFUL } from "./limits.js";
-import { stock_g } from "./stock.js";
+import { stock_g, stock_of } from "./stock.js";
 
 const HOUR = 3_600_000;
 /** A phone whose clock is a little slow still counts what it has just recorded (assumption). */
@@ -78,7 +78,7 @@ export function limits_of(limits) {
 }
 
 /** The contract's `tank`: its record, then its first readings, then what is assumed. @param {any} facts */
-function tank_of({ tank, readings, now, stock = [], own_species = [] }) {
+function tank_of({ tank, readings, now, feedings, stock = [], own_species = [] }) {
   /** @type {Filled[]} */ const filled = [];
   const { fields } = spec_of("tank");
   const usable = (/** @type {string} */ name, /** @type {any} */ value) => {
@@ -95,7 +95,11 @@ function tank_of({ tank, readings, now, stock = [], own_species = [] }) {
   // Animals that were written down with their lengths weigh what those say; else the tank's own figure stands.
   const weighed_g = stock_g(stock, own_species, now);
   const known = { kh_dkh: hardness, feed_g_day: tank.feed_g_day, protein_fraction: tank.protein_fraction, fish_g: weighed_g ?? tank.fish_g };
-  if (known.feed_g_day === undefined) filled.push(weighed_g !== undefined ? { code: "feed_of_stock", value: weighed_g } : { code: known.fish_g === undefined ? "feed" : "feed_of_fish" });
+  // A tank set up here keeps its animals' records from the first: none recorded are none in it.
+  if (tank.setup && known.feed_g_day === undefined && known.fish_g === undefined && feedings.length === 0 && stock_of(stock, now).animals.length === 0) {
+    known.feed_g_day = 0;
+    filled.push({ code: "no_animals" });
+  } else if (known.feed_g_day === undefined) filled.push(weighed_g !== undefined ? { code: "feed_of_stock", value: weighed_g } : { code: known.fish_g === undefined ? "feed" : "feed_of_fish" });
   for (const name of ["planting", "seeded"]) if (!tank[name]) filled.push({ code: name });
   return {
     filled,

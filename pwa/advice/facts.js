@@ -1,4 +1,5 @@
 /** What the advice needs to know of one tank, gathered from the fish room's records. */
+import { planned } from "./setting_up.js";
 import { tank_water } from "./tank_water.js";
 
 /**
@@ -24,10 +25,13 @@ export function facts_of(room, tank, now) {
   };
 }
 
-/** Tanks in walking order; those put away last or left out. @param {{all: (kind: string) => any[]}} room @param {{resting?: boolean}} [which] */
+/** Tanks in walking order; those put away last or left out, those never filled yet left out. @param {{all: (kind: string) => any[]}} room @param {{resting?: boolean}} [which] */
 export function walk(room, { resting = false } = {}) {
   return room
     .all("tank")
-    .filter((tank) => Boolean(tank.resting) === resting)
+    .filter((tank) => Boolean(tank.resting) === resting && (resting || !planned(tank)))
     .toSorted((a, b) => (a.walk_order ?? 1e9) - (b.walk_order ?? 1e9) || a.name.localeCompare(b.name));
 }
+
+/** The place in the walk of one more tank: after all the others. @param {{all: (kind: string) => any[]}} room */
+export const last_place = (room) => room.all("tank").reduce((most, one) => Math.max(most, one.walk_order ?? 0), 0) + 1;

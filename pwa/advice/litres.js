@@ -20,13 +20,16 @@ export function dose_for({ tank, source, label }, litres) {
   if (!source) return { needed: true, missing: "source" };
   if (source.disinfectant === "none") return { needed: false };
   if (!label) return { needed: true, missing: "label" };
-  const answer = run("dechlorinator_dose", {
-    change_l: litres,
-    tank_l: tank.water_l,
-    basis: label.basis,
-    label_ml: label.amount,
-    label_per_l: label.per_l,
-    ...(source.disinfectant_mg_l === undefined ? {} : { disinfectant: source.disinfectant, disinfectant_mg_l: source.disinfectant_mg_l }),
-  });
+  const answer = run("dechlorinator_dose", dose_input(tank, source, label, litres));
   return { needed: true, amount: answer.label_dose_ml, unit: label.unit, label, answer };
 }
+
+/** The question to `dechlorinator_dose`. @param {any} tank @param {any} source @param {any} label @param {number} litres */
+export const dose_input = (tank, source, label, litres) => ({
+  change_l: litres,
+  tank_l: tank.water_l,
+  basis: label.basis,
+  label_ml: label.amount,
+  label_per_l: label.per_l,
+  ...(source.disinfectant_mg_l === undefined ? {} : { disinfectant: source.disinfectant, disinfectant_mg_l: source.disinfectant_mg_l }),
+});

@@ -5,6 +5,7 @@ import { en_journal } from "./en_journal.js";
 import { en_life } from "./en_life.js";
 import { en_room } from "./en_room.js";
 import { en_tasks } from "./en_tasks.js";
+import { en_setup } from "./en_setup.js";
 
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en = {
@@ -13,6 +14,7 @@ export const en = {
   ...en_life,
   ...en_room,
   ...en_tasks,
+  ...en_setup,
   "back": "Back",
   "undo": "Undo",
   "close": "Close",

@@ -6,17 +6,19 @@ import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { live_room, now, room } from "../ui/live.js";
 import { Page } from "../ui/page.js";
+import { BeingSetUp, plans } from "../ui/setup_lines.js";
 import { Sentence, State } from "../ui/sentence.js";
 import { DueTasks, due_here } from "../ui/tasks_due.js";
 
 export function Round() {
   const tanks = walk(live_room);
-  if (tanks.length === 0) return room.value.about()?.ended ? html`<${Ended} />` : html`<${FirstTank} />`;
+  if (tanks.length === 0 && plans().length === 0) return room.value.about()?.ended ? html`<${Ended} />` : html`<${FirstTank} />`;
   return html`
     <${Page} title=${t("round.title")} place="round" book>
       <p class="date">${day(now.value)}</p>
       <ol>${tanks.map((tank, i) => html`<${Stop} key=${tank.id} tank=${tank} place=${i + 1} />`)}
         <${RoomTasks} /></ol>
+      <${BeingSetUp} book />
       <p class="beside-margin"><a class="quiet" href="/tasks">${t("tasks.title")}</a></p>
     <//>`;
 }

@@ -1,5 +1,6 @@
 /** One tank: what to do now and why, then its latest figures. */
 import { html } from "../vendor/preact.js";
+import { YOUNG_MS, planned } from "../advice/setting_up.js";
 import { t, when } from "../i18n/words.js";
 import { figure, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
 import { TESTED } from "../ui/kits.js";
@@ -9,6 +10,8 @@ import { get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { next_tank } from "../ui/next_stop.js";
 import { Page } from "../ui/page.js";
+import { FirstFishSaid, inside_of } from "../ui/setup_first_fish.js";
+import { SetupOverview } from "../ui/setup_lines.js";
 import { Sentence, State, Why } from "../ui/sentence.js";
 import { DueTasks, tasks_here } from "../ui/tasks_due.js";
 
@@ -23,6 +26,7 @@ const WRITE_DOWN = [
 export function Tank({ id }) {
   const tank = get("tank", id);
   if (!tank) return html`<${Missing} up="/" />`;
+  if (planned(tank)) return html`<${SetupOverview} tank=${tank} />`;
   const { facts, advice } = advice_for(tank);
   return html`
     <${Page} title=${tank.name} up="/" place="round" aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`} act=${html`<${Actions} id=${id} advice=${advice} />`}>
@@ -32,6 +36,7 @@ export function Tank({ id }) {
         <${Why} advice=${advice} now=${now.value} />
       </section>
       <${DueTasks} tank=${id} label=${t("tasks.today")} />
+      <${FirstFish} tank=${tank} />
       <${Latest} facts=${facts} advice=${advice} />
       <${WriteDown} id=${id} />
       <nav class="section" aria-label=${tank.name}>
@@ -64,6 +69,17 @@ function WriteDown({ id }) {
     <nav class="section" aria-label=${t("write_down.title")}><h2>${t("write_down.title")}</h2>
       <div class="tiles">${open.map(([name]) => html`<a key=${name} href=${`/tank/${id}/${name}`}><${Icon} name=${name} size=${28} />${t(`write_down.${name}`)}</a>`)}</div>
     </nav>`;
+}
+
+/** When the planned animals may come: while none lives in it, or it is young. @param {{tank: any}} props */
+function FirstFish({ tank }) {
+  const young = tank.started_at && now.value - Date.parse(tank.started_at) < YOUNG_MS;
+  if (!tank.setup || !(young || inside_of(tank.id).length === 0)) return null;
+  return html`
+    <section class="section"><h2>${t("first_fish.title")}</h2><${FirstFishSaid} tank=${tank} />
+      <ul class="lines">${room.value.may("stock_change") && html`<li><a class="line" href=${`/tank/${tank.id}/setup/first_fish`}>${t("first_fish.open")}</a></li>`}
+        <li><a class="line" href=${`/tank/${tank.id}/setup`}>${t("setup.plans_of")}</a></li></ul>
+    </section>`;
 }
 
 /** @param {{facts: any, advice: any}} props */

@@ -1,7 +1,7 @@
 /** Setting up a tank, or changing it: shape, measures with the litres at once, then what else is known. */
 import { html, useSignal } from "../vendor/preact.js";
 import { InvalidInput, contracts, records, run } from "../contracts.js";
-import { walk } from "../advice/facts.js";
+import { last_place } from "../advice/facts.js";
 import { number, t } from "../i18n/words.js";
 import { Authors } from "../ui/authors.js";
 import { forget, useDraft } from "../ui/draft.js";
@@ -43,9 +43,8 @@ export function TankForm({ id }) {
     const known = payload_of(specs(["name", ...ABOUT]), about);
     const emptied = id ? Object.fromEntries(ABOUT.filter((field) => !(field in known)).map((field) => [field, null])) : {};
     const own = id ?? new_id();
-    const order = walk(live_room).reduce((most, one) => Math.max(most, one.walk_order ?? 0), 0) + 1;
     const figures = { measures: found.payload, water_l: found.answer.water_l, gross_l: found.answer.gross_l };
-    const extra = id ? {} : { walk_order: order };
+    const extra = id ? {} : { walk_order: last_place(live_room) };
     const fields = changed_fields(tank, { ...emptied, ...known, ...figures, ...extra });
     try {
       if (Object.keys(fields).length) await record([{ type: "put", kind: "tank", id: own, fields }], t(id ? "saved.tank" : "saved.new_tank", { tank: known.name }));
@@ -61,6 +60,7 @@ export function TankForm({ id }) {
   return html`
     <${Page} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} book
       act=${html`<${Found} found=${found} /><button class="main" type="button" onClick=${tap(() => void save())}>${t("tank.save")}</button>`}>
+      ${!id && html`<p class="from-glass"><a class="quiet" href="/tanks/setup">${t("setup.from_glass")}</a><br /><span class="soft small">${t("setup.from_glass_why")}</span></p>`}
       <section class="entry"><span class="in-margin" aria-hidden="true">1</span><div>
         <fieldset><legend class="label">${t("tank.shape")}</legend>
           <div class="tiles two">${inputs[0].choices.map((/** @type {any} */ choice) => html`

@@ -6,6 +6,7 @@ import { litres_said } from "../ui/figures.js";
 import { Icon } from "../ui/icon.js";
 import { live_room, room } from "../ui/live.js";
 import { Page } from "../ui/page.js";
+import { BeingSetUp, plans } from "../ui/setup_lines.js";
 
 export function Tanks() {
   const away = walk(live_room, { resting: true });
@@ -13,7 +14,8 @@ export function Tanks() {
   return html`
     <${Page} title=${t("place.tanks")} place="tanks"
       act=${room.value.may("tank") && html`<a class="main" href="/tanks/new"><${Icon} name="plus" />${t(tanks.length ? "tank.new" : "tank.first")}</a>`}>
-      ${tanks.length > 0 ? html`<${List} tanks=${tanks} />` : html`<p class="sentence">${t("tanks.empty")}</p>`}
+      ${tanks.length > 0 ? html`<${List} tanks=${tanks} />` : plans().length === 0 && html`<p class="sentence">${t("tanks.empty")}</p>`}
+      <${BeingSetUp} />
       ${tanks.length > 0 && html`<ul class="lines section"><li><a class="line" href="/timeline"><span><b>${t("history.all_tanks")}</b><br /><span class="soft small">${t("history.ways")}</span></span></a></li></ul>`}
       ${away.length > 0 && html`<section class="section"><h2>${t("tanks.away")}</h2><${List} tanks=${away} /></section>`}
     <//>`;

@@ -1,0 +1,49 @@
+/** What to buy for a tank: ticked off in the shop, sent as text, printed; with what it will weigh and when the first test is. */
+import { html, useSignal } from "../vendor/preact.js";
+import { planned } from "../advice/setting_up.js";
+import { to_buy, weight_of } from "../advice/shopping.js";
+import { t } from "../i18n/words.js";
+import { useDraft } from "../ui/draft.js";
+import { litres_said } from "../ui/figures.js";
+import { all, get } from "../ui/live.js";
+import { Missing } from "../ui/missing.js";
+import { Page } from "../ui/page.js";
+import { say } from "../ui/record.js";
+import { thing_said, whole_kg } from "../ui/shopping_words.js";
+import { tap } from "../ui/tap.js";
+
+/** @param {{id: string}} props */
+export function Buy({ id }) {
+  const tank = get("tank", id);
+  const bought = useDraft(`buy.${id}`, () => /** @type {string[]} */ ([]));
+  const by_hand = useSignal("");
+  if (!tank) return html`<${Missing} up="/tanks" />`;
+  const things = to_buy(tank, { kits: all("test_kit"), source: get("source_water", tank.source_water), label: get("label", tank.dechlorinator) });
+  const weight = weight_of(tank);
+  const facts = [
+    t("buy.water", { litres: litres_said(tank.water_l) }),
+    ...(weight === null ? [] : [t("buy.weight", { kg: whole_kg(weight) })]),
+    t(planned(tank) ? "buy.first_test" : "buy.tests"),
+  ];
+  const text = () => [t("buy.for", { tank: tank.name }), ...things.map((one) => `– ${thing_said(one)}`), "", ...facts].join("\n");
+  const send = async () => {
+    try {
+      if (navigator.share) return await navigator.share({ title: t("buy.for", { tank: tank.name }), text: text() });
+      await navigator.clipboard.writeText(text());
+      say(t("bench.copied"));
+    } catch (no) {
+      // Turned away by the keeper, or no clipboard without a secure connection: then the words lie there to be taken.
+      if (/** @type {Error} */ (no).name !== "AbortError") by_hand.value = text();
+    }
+  };
+  const toggle = (/** @type {string} */ key) => (bought.value = bought.value.includes(key) ? bought.value.filter((one) => one !== key) : [...bought.value, key]);
+  return html`
+    <${Page} title=${t("buy.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
+      act=${html`<button class="quiet tall screen-only" type="button" onClick=${tap(() => print())}>${t("buy.print")}</button><button class="main screen-only" type="button" onClick=${tap(() => void send())}>${t("buy.send")}</button>`}>
+      <ul class="lines buy">${things.map((one) => html`
+        <li class="line" key=${one.key}><label class="check grow"><input type="checkbox" checked=${bought.value.includes(one.key)} onChange=${() => toggle(one.key)} /><span>${thing_said(one)}</span></label></li>`)}</ul>
+      ${by_hand.value && html`<textarea class="to-copy" readonly rows="8" aria-label=${t("bench.copy_by_hand")} onFocus=${(/** @type {any} */ e) => e.target.select()}>${by_hand.value}</textarea>`}
+      <section class="section"><h2>${t("buy.know")}</h2><ul class="why">${facts.map((one) => html`<li key=${one}>${one}</li>`)}</ul>
+        <p class="caution small">${t("buy.floor")}</p><p class="soft small">${t("buy.ticks")}</p></section>
+    <//>`;
+}

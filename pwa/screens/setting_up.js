@@ -1,0 +1,28 @@
+/** Setting a tank up from the empty glass, one step a page: each may be skipped, left and come back to. */
+import { html } from "../vendor/preact.js";
+import { STEPS, planned } from "../advice/setting_up.js";
+import { get, room } from "../ui/live.js";
+import { Missing } from "../ui/missing.js";
+import { HardscapeStep, SubstrateStep } from "../ui/setup_bed.js";
+import { FillStep } from "../ui/setup_fill.js";
+import { FirstFishStep } from "../ui/setup_first_fish.js";
+import { GlassStep, PlaceStep } from "../ui/setup_glass.js";
+import { SetupOverview } from "../ui/setup_lines.js";
+import { PlantsStep, WarmthStep } from "../ui/setup_plants.js";
+import { StockStep } from "../ui/setup_stock.js";
+
+/** @type {Record<string, (props: {tank: any}) => any>} */
+const PAGES = { glass: GlassStep, place: PlaceStep, substrate: SubstrateStep, hardscape: HardscapeStep, warmth: WarmthStep, plants: PlantsStep, stock: StockStep, fill: FillStep, first_fish: FirstFishStep };
+/** Once there is water in it, what lies under the water is done. */
+const WITH_WATER = ["stock", "first_fish"];
+
+/** @param {{id?: string, step?: string}} props without an id: a new tank */
+export function SettingUp({ id, step }) {
+  if (!id) return room.value.may("tank") ? html`<${GlassStep} tank=${null} />` : html`<${Missing} up="/tanks" />`;
+  const tank = get("tank", id);
+  if (!tank?.setup) return html`<${Missing} up="/tanks" />`;
+  const allowed = step === "first_fish" ? room.value.may("stock_change") : room.value.may("tank");
+  if (!step || !STEPS.includes(step) || !allowed || !(planned(tank) || WITH_WATER.includes(step))) return html`<${SetupOverview} tank=${tank} />`;
+  const Step = PAGES[step];
+  return html`<${Step} tank=${tank} />`;
+}

@@ -1,0 +1,31 @@
+/** What a calculation answers within a screen: the figures asked for, what it notes, cautions, and its source within reach. */
+import { html } from "../vendor/preact.js";
+import { labelOf } from "../bench/answer.js";
+import { marksOf } from "../bench/number_text.js";
+import { resultRows } from "../bench/result.js";
+import { workingSteps } from "../bench/working.js";
+import { table } from "../calc/tables.js";
+import { contracts } from "../contracts.js";
+import { chosen, t } from "../i18n/words.js";
+import { AnswerFigures, Sources, Working } from "./answer_block.js";
+import { Icon } from "./icon.js";
+
+/**
+ * @param {{name: string, found: {payload: any, answer?: any, errors: any[]}, show: string[], cautions?: number}} props
+ * `found`: what asked() gave; `show`: its outputs in this order, the first one large; `cautions`: how many of the contract's, all if left out
+ */
+export function Calculated({ name, found, show, cautions = 99 }) {
+  const spec = contracts()[name];
+  const manner = { marks: marksOf(chosen()), yes: t("bench.yes"), no: t("bench.no") };
+  const rows = found.answer ? resultRows(spec, found.answer, manner) : [];
+  const wanted = show.flatMap((output) => rows.filter((row) => row.name === output));
+  return html`
+    <section class="section answer" aria-label=${spec.title}>
+      ${found.answer
+        ? html`<${AnswerFigures} rows=${wanted} notes=${found.answer.notes} />`
+        : found.errors.map((one) => html`<p class="wrong" key=${one.field}><${Icon} name="needs" size=${20} /><span>${labelOf(spec, one.field)} ${one.message}. ${t("allowed", { allowed: one.allowed })}</span></p>`)}
+      ${spec.cautions.slice(0, cautions).map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
+      ${found.answer && html`<${Working} steps=${workingSteps(spec, found.payload, found.answer, manner)} other_units=${false} />`}
+      <${Sources} spec=${spec} sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />
+    </section>`;
+}

@@ -1,0 +1,32 @@
+/** Figures asked one under the other: a row each, tapped open to the app's own keypad. */
+import { html, useState } from "../vendor/preact.js";
+import { separator, t } from "../i18n/words.js";
+import { Icon } from "./icon.js";
+import { Keypad } from "./keypad.js";
+import { tap } from "./tap.js";
+
+/**
+ * @param {{specs: any[], raw: Record<string, any>, onRaw: (more: Record<string, any>) => void, wrong?: {field: string, message: string, allowed: string}[]}} props
+ * `specs`: number fields of a contract or of one's own ({name, label, unit, help}); `raw`: figures or texts by name; `wrong`: shown beside figures that are typed
+ */
+export function FigureRows({ specs, raw, onRaw, wrong = [] }) {
+  const [open, setOpen] = useState(/** @type {string | null} */ (null));
+  return html`
+    <ul class="lines figure-rows">${specs.map((spec, i) => {
+      const said = String(raw[spec.name] ?? "");
+      const unit = spec.unit === "1" ? "" : spec.unit;
+      const bad = said === "" ? undefined : wrong.find(({ field }) => field === spec.name);
+      const next = specs[i + 1];
+      return html`<li key=${spec.name}>
+        <button type="button" class="line whole" aria-expanded=${open === spec.name} onClick=${tap(() => setOpen(open === spec.name ? null : spec.name))}>
+          <span class="grow">${spec.label}</span>
+          <span class="figures">${said === "" ? html`<span class="soft">–</span>` : html`<b class="hand">${said.replace(".", separator())}</b>`} <span class="unit soft">${unit}</span></span>
+        </button>
+        ${bad && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${bad.message}. ${t("allowed", { allowed: bad.allowed })}</span></p>`}
+        ${open === spec.name && html`
+          ${spec.help && html`<p class="help">${spec.help}</p>`}
+          <${Keypad} label=${spec.label} unit=${unit} value=${said} onValue=${(/** @type {string} */ text) => onRaw({ [spec.name]: text })} />
+          <p class="figure-next"><button type="button" class="quiet tall" onClick=${tap(() => setOpen(next ? next.name : null))}>${next ? t("figures.next", { what: next.label }) : t("figures.done")}</button></p>`}
+      </li>`;
+    })}</ul>`;
+}

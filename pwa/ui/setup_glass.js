@@ -1,0 +1,71 @@
+/** Setting up, the glass and where it stands: shape, measures, litres; and what all of it weighs. */
+import { html, useSignal } from "../vendor/preact.js";
+import { last_place } from "../advice/facts.js";
+import { asked, figures_of, weight_input } from "../advice/setting_up.js";
+import { contracts, records } from "../contracts.js";
+import { number, t } from "../i18n/words.js";
+import { Calculated } from "./calculated.js";
+import { ChoiceTiles } from "./choice_tiles.js";
+import { forget, useDraft } from "./draft.js";
+import { FigureRows } from "./figure_rows.js";
+import { Fields, matters, payload_of } from "./form.js";
+import { all, live_room } from "./live.js";
+import { new_id, record } from "./record.js";
+import { go } from "./router.js";
+import { Next, SetupStep, next_path, useStep, water_of } from "./setup_step.js";
+
+const RULER = ["length_cm", "width_cm", "diameter_cm", "bow_cm", "height_cm", "glass_mm", "fill_height_cm"];
+
+/** The first step makes the tank; gone back to, it measures it anew. @param {{tank: any}} props */
+export function GlassStep({ tank }) {
+  const draft_name = `setup.${tank?.id ?? "new"}.glass`;
+  const kept = useDraft(draft_name, () => /** @type {Record<string, any>} */ ({}));
+  const problem = useSignal("");
+  const { inputs } = contracts().volume;
+  const raw = { measures: "outside", ...tank?.measures, name: tank?.name ?? t("setup.name_first", { count: all("tank").length + 1 }), ...kept.value };
+  const set = (/** @type {Record<string, any>} */ more) => (kept.value = { ...kept.value, ...more });
+  const of = (/** @type {string} */ name) => inputs.find((/** @type {any} */ one) => one.name === name);
+  const { name, ...typed } = raw;
+  const glass = payload_of(inputs.filter((/** @type {any} */ one) => ["shape", "measures", ...RULER].includes(one.name)), figures_of(typed));
+  const found = raw.shape ? asked("volume", glass) : { payload: glass, errors: [] };
+
+  const save = async () => {
+    const id = tank?.id ?? new_id();
+    const setup = tank?.setup ?? { steps: {} };
+    const place = tank ? {} : { walk_order: last_place(live_room) };
+    const fields = { ...place, name: String(name).trim() || t("setup.name_first", { count: all("tank").length + 1 }), setup, ...water_of(glass, setup) };
+    try {
+      if (!(await record([{ type: "put", kind: "tank", id, fields }], t("setup.saved", { step: t("setup.step.glass") })))) return;
+      forget(draft_name);
+      go(next_path(id, "glass"));
+    } catch (no) {
+      problem.value = /** @type {Error} */ (no).message;
+    }
+  };
+  return html`
+    <${SetupStep} step="glass" up=${tank ? `/tank/${tank.id}` : "/tanks/new"} problem=${problem.value} act=${html`<${Next} disabled=${!found.answer} onClick=${() => void save()} />`}>
+      <${ChoiceTiles} label=${t("tank.shape")} name="shape" choices=${inputs[0].choices} value=${raw.shape} icons onValue=${(/** @type {string} */ shape) => set({ shape })} />
+      ${raw.shape && html`
+        <${ChoiceTiles} label=${of("measures").label} name="measures" choices=${of("measures").choices} value=${raw.measures} onValue=${(/** @type {string} */ measures) => set({ measures })} />
+        <${FigureRows} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name) && matters(one, inputs, raw))} raw=${raw} onRaw=${set} wrong=${found.errors} />
+        <${Calculated} name="volume" found=${found.answer ? found : { ...found, errors: [] }} show=${["gross_l", "water_l", "surface_cm2"]} cautions=${0} />
+        <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "name")} raw=${{ name }} onRaw=${set} errors=${[]} />`}
+    <//>`;
+}
+
+/** @param {{tank: any}} props */
+export function PlaceStep({ tank }) {
+  const { raw, said, set, save, problem } = useStep(tank, "place");
+  const { inputs } = contracts().filled_weight;
+  const box = tank.measures.shape === "cuboid";
+  const asks = [...(box ? [] : ["tank_kg"]), ...(box && !tank.measures.glass_mm ? ["glass_mm"] : []), "stand_kg", "equipment_kg", "footprint_length_cm", "footprint_width_cm"];
+  const found = asked("filled_weight", weight_input(tank, said));
+  return html`
+    <${SetupStep} step="place" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
+      act=${html`<${Next} onClick=${() => void save("done", said.place ? { place: String(raw.place).trim() } : {})}>${found.answer ? t("setup.next_with", { figure: `${number(found.answer.total_kg, 0)} kg` }) : t("setup.next")}<//>`}>
+      <p>${t("setup.place_why")}</p>
+      <${FigureRows} specs=${asks.map((name) => inputs.find((/** @type {any} */ one) => one.name === name))} raw=${raw} onRaw=${set} wrong=${found.errors} />
+      <${Calculated} name="filled_weight" found=${found} show=${["total_kg", "footprint_kpa", "foot_kg", "empty_tank_kg"]} />
+      <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "place")} raw=${{ place: raw.place ?? tank.place }} onRaw=${set} errors=${[]} />
+    <//>`;
+}

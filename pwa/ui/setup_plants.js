@@ -1,0 +1,91 @@
+/** Setting up, warmth and light, then plants: watts and hours, how many portions the floor wants, and which. */
+import { html } from "../vendor/preact.js";
+import { asked, heater_input, light_input, said_at } from "../advice/setting_up.js";
+import { plants_for, portions_for } from "../advice/setting_up_life.js";
+import { constants, table } from "../calc/tables.js";
+import { contracts, records } from "../contracts.js";
+import { number, short, t } from "../i18n/words.js";
+import { Calculated } from "./calculated.js";
+import { ChoiceTiles } from "./choice_tiles.js";
+import { FigureRows } from "./figure_rows.js";
+import { Icon } from "./icon.js";
+import { Next, SetupStep, useStep } from "./setup_step.js";
+import { StepRow } from "./step_row.js";
+import { TablePicker } from "./table_picker.js";
+import { tap } from "./tap.js";
+
+/** @param {{tank: any}} props */
+export function WarmthStep({ tank }) {
+  const { raw, said, set, save, problem } = useStep(tank, "warmth");
+  const heat = asked("heater_power", heater_input(tank, said));
+  const light = asked("light_dose", light_input(said));
+  const ppfd = contracts().light_dose.inputs[0];
+  return html`
+    <${SetupStep} step="warmth" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
+      act=${html`<${Next} disabled=${heat.errors.length + light.errors.length > 0} onClick=${() => void save("done", { temperature_c: said.temperature_c })}>${heat.answer ? t("setup.next_with", { figure: `${number(heat.answer.heater_w, 0)} W` }) : t("setup.next")}<//>`}>
+      <section><h2>${t("setup.warmth")}</h2>
+        <${StepRow} label=${t("setup.water_warm")} unit="°C" min=${10} max=${32} value=${Number(raw.temperature_c)} onValue=${(/** @type {number} */ temperature_c) => set({ temperature_c })} />
+        <${StepRow} label=${t("setup.room_cold")} also=${t("setup.room_cold_why")} unit="°C" min=${-5} max=${35} value=${Number(raw.room_c)} onValue=${(/** @type {number} */ room_c) => set({ room_c })} />
+        <${ChoiceTiles} label=${t("setup.cover")} name="cover" choices=${["lid", "open"].map((value) => ({ value, label: t(`setup.cover_${value}`) }))} value=${raw.cover} onValue=${(/** @type {string} */ cover) => set({ cover })} />
+        <${Calculated} name="heater_power" found=${heat} show=${["heater_w", "loss_w", "warming_c_hour", "cooling_c_hour"]} />
+      </section>
+      <section class="section"><h2>${t("setup.light")}</h2>
+        <${ChoiceTiles} label=${t("setup.light_band")} name="light" choices=${["low", "medium", "high"].map((value) => ({ value, label: t(`setup.light_${value}`) }))} value=${raw.light} onValue=${(/** @type {string} */ band) => set({ light: band, ppfd_umol_m2_s: "" })} />
+        <${StepRow} label=${contracts().light_dose.inputs[1].label} unit="h" step=${0.5} max=${24} value=${Number(raw.hours)} onValue=${(/** @type {number} */ hours) => set({ hours })} />
+        <${FigureRows} specs=${[{ ...ppfd, label: t("setup.light_measured") }]} raw=${raw} onRaw=${set} wrong=${light.errors} />
+        ${said.ppfd_umol_m2_s === undefined && html`<p class="soft small">${t("setup.light_counted", { light: short(light_input(said).ppfd_umol_m2_s, 0) })}</p>`}
+        <${Calculated} name="light_dose" found=${light} show=${["dli_mol_m2_day", "band"]} />
+      </section>
+    <//>`;
+}
+
+/** So many suggestions are shown at once. */
+const SHOWN = 8;
+
+/** @param {{tank: any}} props */
+export function PlantsStep({ tank }) {
+  const { raw, said, set, save, problem } = useStep(tank, "plants");
+  const planting = records().tank.fields.find((/** @type {any} */ one) => one.name === "planting");
+  const practice = constants("planting_practice");
+  const wanted = portions_for(tank.measures, raw.planting);
+  const warmth = said_at(tank, "warmth");
+  /** @type {{species: string, portions: number}[]} */ const list = raw.list;
+  const have = list.reduce((sum, one) => sum + one.portions, 0);
+  const put = (/** @type {string} */ species, /** @type {number} */ portions) =>
+    set({ list: list.some((one) => one.species === species) ? list.map((one) => (one.species === species ? { species, portions } : one)) : [...list, { species, portions }] });
+  const open = plants_for(warmth).filter(({ key }) => !list.some(({ species }) => species === key));
+  return html`
+    <${SetupStep} step="plants" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
+      act=${html`<${Next} onClick=${() => void save("done", { planting: said.planting })}>${have ? t("setup.next_portions", { count: have }) : t("setup.next")}<//>`}>
+      <p>${t("setup.plants_why")}</p>
+      <${ChoiceTiles} label=${planting.label} name="planting" choices=${planting.choices} value=${raw.planting} onValue=${(/** @type {string} */ value) => set({ planting: value })} />
+      <p class="sentence">${t("setup.portions", { count: wanted })}</p>
+      ${raw.planting !== "none" && html`<details class="more"><summary>${t("bench.sources")}</summary>
+        <p>${t("setup.portions_how", { percent: number(100 * practice[`cover_${raw.planting}`], 0), area: number(practice.portion_cm2, 0) })}</p>
+        <p class="soft small">${table("constants").groups.planting_practice.note}</p>
+        <p class="soft small">${t("bench.provenance.common practice")}</p></details>`}
+      ${list.length > 0 && html`<section class="section"><h2>${t("setup.plants_chosen", { have, wanted })}</h2>
+        ${list.map(({ species, portions }) => html`
+          <div class="chosen" key=${species}>
+            <${StepRow} label=${plant_name(species)} also=${about(species)} max=${500} value=${portions} onValue=${(/** @type {number} */ value) => put(species, value)} />
+            ${portions === 0 && html`<button class="quiet" type="button" onClick=${tap(() => set({ list: list.filter((one) => one.species !== species) }))}><${Icon} name="remove" size=${20} />${t("remove_named", { what: plant_name(species) })}</button>`}
+          </div>`)}</section>`}
+      <section class="section"><h2>${t("setup.plants_fit")}</h2>
+        <p class="soft small">${t("setup.plants_order")}</p>
+        <ul class="lines">${open.slice(0, SHOWN).map(({ key }) => html`
+          <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, 1))}><span class="grow">${plant_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button></li>`)}</ul>
+        <${TablePicker} view=${{ spec: { table: "plants" }, path: [], key: "plant", label: t("setup.plant_other"), value: "", optional: false }} errors=${new Map()} edit=${(/** @type {any} */ _, /** @type {string} */ key) => put(key, 1)} />
+      </section>
+    <//>`;
+}
+
+/** @param {string} species */
+export const plant_name = (species) => table("plants").rows[species]?.name ?? species;
+
+/** How it grows, where it stands, and its water. @param {string} species */
+function about(species) {
+  const row = table("plants").rows[species];
+  if (!row) return "";
+  const [low, high] = row.temperature_c;
+  return t("setup.plant_about", { growth: t(`setup.growth_${row.growth}`), position: t(`setup.position_${row.position}`), low: number(low, 0), high: number(high, 0), light: t(`setup.light_${row.light}`) });
+}

@@ -1,0 +1,66 @@
+/** The frame of one step of setting a tank up: where one is, skip and next at the thumb, what was said kept until it is recorded. */
+import { html, useSignal } from "../vendor/preact.js";
+import { FIRST, STEPS, after, figures_of, volume_input } from "../advice/setting_up.js";
+import { InvalidInput, run } from "../contracts.js";
+import { t } from "../i18n/words.js";
+import { forget, useDraft } from "./draft.js";
+import { Icon } from "./icon.js";
+import { Page } from "./page.js";
+import { record } from "./record.js";
+import { go } from "./router.js";
+import { tap } from "./tap.js";
+
+/**
+ * What is said at a step: the record, over it what was touched on this phone and not recorded yet.
+ * @param {any} tank @param {string} step
+ */
+export function useStep(tank, step) {
+  const name = `setup.${tank.id}.${step}`;
+  const kept = useDraft(name, () => /** @type {Record<string, any> | null} */ (null));
+  const problem = useSignal("");
+  const raw = { ...FIRST[step], ...tank.setup?.[step], ...kept.value };
+  const said = figures_of(raw);
+  const set = (/** @type {Record<string, any>} */ more) => (kept.value = { ...kept.value, ...more });
+
+  /**
+   * @param {"done" | "skipped"} state @param {Record<string, any>} [fields] of the tank, beside the plan
+   * @param {{more?: any[], words?: string, then?: string}} [how] `more`: writes of the same moment
+   */
+  const save = async (state, fields = {}, { more = [], words, then } = {}) => {
+    const setup = { ...tank.setup, ...(state === "done" ? { [step]: said } : {}), steps: { ...tank.setup?.steps, [step]: state } };
+    try {
+      const water = tank.started_at ? {} : water_of(tank.measures, setup);
+      const writes = [{ type: /** @type {const} */ ("put"), kind: "tank", id: tank.id, fields: { setup, ...water, ...fields } }, ...more];
+      if (!(await record(writes, words ?? t(state === "done" ? "setup.saved" : "setup.skipped", { step: t(`setup.step.${step}`) })))) return;
+      forget(name);
+      go(then ?? next_path(tank.id, step));
+    } catch (no) {
+      problem.value = no instanceof InvalidInput ? no.errors.map((one) => `${one.field} ${one.message}. ${t("allowed", { allowed: one.allowed })}`).join(" ") : /** @type {Error} */ (no).message;
+    }
+  };
+  return { raw, said, set, save, problem: problem.value };
+}
+
+/** The litres that the plan leaves for water. @param {any} glass @param {any} setup */
+export function water_of(glass, setup) {
+  const measures = volume_input(glass, setup);
+  const { water_l, gross_l } = run("volume", measures);
+  return { measures, water_l, gross_l };
+}
+
+/** @param {string} id @param {string} step */
+export const next_path = (id, step) => (after(step) ? `/tank/${id}/setup/${after(step)}` : `/tank/${id}`);
+
+/**
+ * @param {{step: string, up: string, name?: string, problem?: string, skip?: (() => void) | null, act: any, children?: any}} props `act`: the primary action's button
+ */
+export const SetupStep = ({ step, up, name, problem, skip, act, children }) => html`
+  <${Page} title=${t(`setup.step.${step}`)} up=${up} aside=${html`<span class="soft figures">${t("test.place", { at: STEPS.indexOf(step) + 1, of: STEPS.length })}</span>`}
+    act=${html`${skip && html`<button class="quiet tall" type="button" onClick=${tap(skip)}>${t("setup.skip")}</button>`}${act}`}>
+    ${name && html`<p class="soft">${name}</p>`}
+    ${problem && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem}</span></p>`}
+    ${children}
+  <//>`;
+
+/** @param {{onClick: () => void, disabled?: boolean, children?: any}} props */
+export const Next = ({ onClick, disabled = false, children }) => html`<button class="main" type="button" disabled=${disabled} onClick=${tap(onClick)}>${children ?? t("setup.next")}</button>`;

@@ -1,0 +1,84 @@
+/** Setting up, who shall live in it: the planned animals, what the tank can bear of them, and whether they suit each other and the water. */
+import { html, useMemo } from "../vendor/preact.js";
+import { asked } from "../advice/setting_up.js";
+import { animals_for, limit_input, maturity_of, together_input } from "../advice/setting_up_life.js";
+import { table } from "../calc/tables.js";
+import { contracts } from "../contracts.js";
+import { number, short, t } from "../i18n/words.js";
+import { Calculated } from "./calculated.js";
+import { Icon } from "./icon.js";
+import { get, now } from "./live.js";
+import { Next, SetupStep, useStep } from "./setup_step.js";
+import { StepRow } from "./step_row.js";
+import { TablePicker } from "./table_picker.js";
+import { tap } from "./tap.js";
+
+/** So many suggestions are shown at once. */
+const SHOWN = 8;
+
+/** @param {{tank: any}} props */
+export function StockStep({ tank }) {
+  const { raw, set, save, problem } = useStep(tank, "stock");
+  /** @type {{species: string, count: number, length_cm?: number}[]} */ const list = raw.list ?? tank.planned_stock ?? [];
+  const stock = list.filter(({ count }) => count > 0);
+  const put = (/** @type {string} */ species, /** @type {number} */ count) =>
+    set({ list: list.some((one) => one.species === species) ? list.map((one) => (one.species === species ? { ...one, count } : one)) : [...list, { species, count }] });
+  const source = get("source_water", tank.source_water);
+  const young = asked("stocking_limit", limit_input(tank, stock, maturity_of(tank, now.value)));
+  const grown = asked("stocking_limit", limit_input(tank, stock, "mature"));
+  const fitting = useMemo(() => animals_for(tank, source, stock), [tank, source, JSON.stringify(stock)]).slice(0, SHOWN);
+  const together = asked("compatibility", together_input(tank, source, stock));
+  return html`
+    <${SetupStep} step="stock" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
+      act=${html`<${Next} onClick=${() => void save("done", { planned_stock: stock })} />`}>
+      <p>${t("setup.stock_why")}</p>
+      ${list.map(({ species, count }) => html`
+        <div class="chosen" key=${species}>
+          <${StepRow} label=${animal_name(species)} also=${about(species)} max=${500} value=${count} onValue=${(/** @type {number} */ value) => put(species, value)} />
+          ${count === 0 && html`<button class="quiet" type="button" onClick=${tap(() => set({ list: list.filter((one) => one.species !== species) }))}><${Icon} name="remove" size=${20} />${t("remove_named", { what: animal_name(species) })}</button>`}
+        </div>`)}
+      ${fitting.length > 0 && html`<section class="section"><h2>${t("setup.animals_fit")}</h2>
+        <p class="soft small">${t("setup.animals_order")}</p>
+        <ul class="lines">${fitting.map(({ key, row }) => html`
+          <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, row.group_min))}><span class="grow">${animal_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button></li>`)}</ul></section>`}
+      <${TablePicker} view=${{ spec: { table: "species" }, path: [], key: "animal", label: t("setup.animal_other"), value: "", optional: false }} errors=${new Map()}
+        edit=${(/** @type {any} */ _, /** @type {string} */ key) => put(key, table("species").rows[key].group_min)} />
+      ${young.answer && grown.answer && html`
+        <p class="sentence">${t(tank.started_at ? "setup.bears_today" : "setup.bears_plan", { planned: whole(young.answer.present_g), now: whole(young.answer.limit_g), later: whole(grown.answer.limit_g) })}
+          ${" "}${t(grown.answer.present_g > grown.answer.limit_g ? "setup.bears_too_many" : young.answer.present_g > young.answer.limit_g ? "setup.bears_later" : "setup.bears_small_lots")}</p>
+        ${young.answer.notes.concat(grown.answer.notes).filter((/** @type {string} */ note, /** @type {number} */ i, /** @type {string[]} */ all) => all.indexOf(note) === i).map((/** @type {string} */ note) => html`<p class="soft small" key=${note}>${note}</p>`)}
+        <details class="more"><summary>${t("setup.bears_grown")}</summary><${Calculated} name="stocking_limit" found=${grown} show=${["limit_g", "binding", "more", "nitrogen_g", "oxygen_g", "room_g"]} cautions=${0} /></details>
+        <${Together} answer=${together.answer} />
+        <${Calculated} name="compatibility" found=${together} show=${[]} cautions=${0} />
+        ${[...contracts().stocking_limit.cautions, ...contracts().compatibility.cautions].map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}`}
+    <//>`;
+}
+
+/** The water that suits all: output, unit in its name, decimals. */
+const WATER = /** @type {[string, string, number][]} */ ([["temperature", "_c", 0], ["ph", "", 1], ["gh", "_dgh", 0]]);
+
+/** The verdict, and each finding in the contract's words. @param {{answer: any}} props */
+function Together({ answer }) {
+  if (!answer) return null;
+  const { outputs } = contracts().compatibility;
+  const words = (/** @type {any} */ spec, /** @type {string} */ value) => spec.choices.find((/** @type {any} */ one) => one.value === value).label;
+  const finding = outputs.find((/** @type {any} */ one) => one.name === "findings").item.fields[0];
+  return html`
+    <section class="section"><h2>${outputs[0].label}: ${words(outputs[0], answer.verdict)}</h2>
+      <p>${WATER.flatMap(([of, unit, places]) => (answer[`${of}_low${unit}`] === undefined ? [] : [t(`setup.water_${of}`, { low: number(answer[`${of}_low${unit}`], places), high: number(answer[`${of}_high${unit}`], places) })])).join(" · ")}</p>
+      <ul class="why">${answer.findings.map((/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>${t("setup.finding", { who: [one.a, one.b].filter(Boolean).join(" – "), what: words(finding, one.kind) })}</li>`)}</ul>
+    </section>`;
+}
+
+/** @param {string} species */
+export const animal_name = (species) => table("species").rows[species]?.name ?? species;
+
+/** @param {string} species */
+function about(species) {
+  const row = table("species").rows[species];
+  if (!row) return "";
+  const [low, high] = row.temperature_c;
+  return t("setup.animal_about", { length: short(row.length_cm, 1), group: row.group_min, low: number(low, 0), high: number(high, 0) });
+}
+
+const whole = (/** @type {number} */ grams) => `${short(grams, grams < 10 ? 1 : 0)}\u00a0g`;

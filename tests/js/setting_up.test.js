@@ -1,0 +1,181 @@
+/** Setting up from the empty glass: steps, what each asks of the calculations, what to buy, when the animals may come. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { belief_input } from "../../pwa/advice/belief_input.js";
+import { facts_of, last_place, walk } from "../../pwa/advice/facts.js";
+import { asked, figures_of, floor_of, hardscape_of, next_step, planned, steps_of, substrate_input, volume_input, weight_input } from "../../pwa/advice/setting_up.js";
+import { animals_for, animals_of, bears, limit_input, maturity_of, plants_for, portions_for, starter, still_to_come } from "../../pwa/advice/setting_up_life.js";
+import { to_buy, weight_of } from "../../pwa/advice/shopping.js";
+import { check, contracts, install, records, run } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+install(sharedBundle());
+
+const GLASS = { shape: "cuboid", measures: "outside", length_cm: 101.6, width_cm: 41.6, height_cm: 50.8, glass_mm: 8, fill_height_cm: 45 };
+const NOW = Date.parse("2026-05-04T08:00:00.000Z");
+const near = (a, b, what) => assert.ok(Math.abs(a - b) < 1e-6 * Math.max(1, Math.abs(b)), `${what ?? ""} ${a} is not ${b}`);
+const tank_of = (setup, more = {}) => ({ id: "tank-plan-1", name: "Long tank", measures: GLASS, water_l: 180, setup, ...more });
+
+test("a tank is a plan until it is filled, and a plan is not in the walk", () => {
+  const plan = tank_of({ steps: { place: "done", substrate: "skipped" } });
+  assert.ok(planned(plan));
+  assert.ok(!planned({ ...plan, started_at: "2026-05-01T08:00:00.000Z" }));
+  assert.ok(!planned({ id: "tank-quick-1", name: "Quick" }), "the quick form's tank needs no first filling");
+  const room = { all: () => [plan, { id: "tank-quick-1", name: "Quick", walk_order: 4 }] };
+  assert.deepEqual(walk(room).map(({ name }) => name), ["Quick"]);
+  assert.equal(last_place(room), 5);
+  assert.equal(next_step(plan), "hardscape");
+  assert.deepEqual(steps_of(plan).slice(0, 4).map(({ state }) => state), ["done", "done", "skipped", "open"]);
+});
+
+test("what is said fits the tank's record", () => {
+  const fields = records().tank.fields.filter(({ name }) => name === "planned_stock" || name === "setup");
+  assert.deepEqual(fields.map(({ name, type, required }) => [name, type, Boolean(required)]), [["planned_stock", "list", false], ["setup", "object", false]]);
+});
+
+test("typed figures become numbers, words stay words, nothing stays nothing", () =>
+  assert.deepEqual(figures_of({ a: "36.5", b: "", c: "lid", d: 4, e: undefined, f: "12.", g: true }), { a: 36.5, c: "lid", d: 4, f: 12, g: true }));
+
+test("the floor of a box is its inside; of any other shape a rectangle as large and as deep", () => {
+  const box = floor_of(GLASS);
+  near(box.length_cm, 100);
+  near(box.width_cm, 40);
+  const round = floor_of({ shape: "cylinder", measures: "inside", diameter_cm: 50, height_cm: 40 });
+  near(round.length_cm * round.width_cm, Math.PI * 25 * 25, "the circle's area");
+  for (const shape of contracts().volume.inputs[0].choices.map(({ value }) => value)) {
+    const glass = { shape, measures: "outside", length_cm: 70, width_cm: 45, diameter_cm: 60, bow_cm: 6, height_cm: 40, glass_mm: 6 };
+    const wanted = contracts().volume.inputs.filter((one) => one.name in glass && (!one.when?.shape || one.when.shape.includes(shape)));
+    const { length_cm, width_cm, area_cm2 } = floor_of(Object.fromEntries(wanted.map(({ name }) => [name, glass[name]])));
+    assert.ok(width_cm > 20 && length_cm > 20, shape);
+    near(length_cm * width_cm, area_cm2, shape);
+  }
+});
+
+test("two layers by hand: 100 x 40 cm, 1 to 3 cm of potting soil under 3 to 5 cm of sand", () => {
+  const said = { bed: "capped", nutrient: "potting_soil", nutrient_front_cm: 1, nutrient_back_cm: 3, nutrient_pack: 5, cap: "sand", cap_front_cm: 3, cap_back_cm: 5, cap_pack: 10, support_bags: 0 };
+  const input = substrate_input(GLASS, said);
+  const { layers, litres } = run("substrate", input);
+  // 100 x 40 x 2 cm are 8 L, 100 x 40 x 4 cm are 16 L, of 1.6 kg each.
+  [[layers[0].litres, 8], [layers[1].litres, 16], [layers[1].kg, 25.6], [litres, 24]].forEach(([is, should]) => near(is, should));
+  assert.deepEqual([layers[0].packs, layers[1].packs], [2, 3]);
+  assert.equal(substrate_input(GLASS, { bed: "bare" }), null);
+  assert.deepEqual(run("substrate", substrate_input(GLASS, { ...said, bed: "plain" })).layers.length, 1);
+});
+
+test("stone and wood together push out what each does", () => {
+  const { kg, litres, density_kg_l } = hardscape_of({ stone_kg: 5.2, wood_kg: 1.1 });
+  near(kg, 6.3);
+  near(litres, 2 + 1);
+  near(density_kg_l, 2.1);
+  assert.equal(hardscape_of({}).litres, 0);
+});
+
+test("water is what glass, bed and stones leave, and the weight is the sum of its parts", () => {
+  const setup = { steps: { substrate: "done" }, substrate: { bed: "plain", cap: "sand", cap_front_cm: 5, cap_back_cm: 5 }, hardscape: { stone_kg: 5.2 } };
+  const { water_l } = run("volume", volume_input(GLASS, setup));
+  // 100 x 40 x 45 cm, less the grains of 20 L of sand (6 parts in 10) and 2 L of stone.
+  near(water_l, 180 - 0.6 * 20 - 2);
+  assert.equal(run("volume", volume_input(GLASS, setup, 150)).water_l, 150, "counted litres win");
+  const answer = run("filled_weight", weight_input(tank_of(setup, { water_l }), { stand_kg: 40, equipment_kg: 5 }));
+  near(answer.total_kg, answer.empty_tank_kg + answer.water_kg + 32 + 5.2 + 40 + 5);
+  near(weight_of(tank_of({ ...setup, place: { stand_kg: 40, equipment_kg: 5 } }, { water_l })), answer.total_kg);
+  assert.equal(weight_of(tank_of({}, { measures: { shape: "bowl", diameter_cm: 40, height_cm: 30 } })), null, "a bowl's empty weight is asked for, not guessed");
+});
+
+test("a bed that fills the glass is refused in the calculation's words", () => {
+  const found = asked("volume", volume_input(GLASS, { steps: { substrate: "done" }, substrate: { bed: "plain", cap: "sand", cap_front_cm: 60, cap_back_cm: 60 } }));
+  assert.equal(found.errors[0].field, "substrate_l");
+  assert.deepEqual(asked("substrate", null), { payload: {}, errors: [] });
+});
+
+test("portions cover seven tenths of a densely planted floor, a hundred square centimetres each", () => {
+  assert.deepEqual(["dense", "medium", "light", "none"].map((planting) => portions_for(GLASS, planting)), [28, 16, 6, 0]);
+});
+
+test("plants that fit come first when they are fast and need no ground", () => {
+  const plants = plants_for({ temperature_c: 23, light: "medium" });
+  assert.ok(plants.length > 30);
+  for (const { key, row } of plants) {
+    assert.ok(row.temperature_c[0] <= 23 && row.temperature_c[1] >= 23, key);
+    assert.ok(row.light !== "high", key);
+  }
+  assert.ok(plants.slice(0, 8).every(({ row }) => row.growth === "fast" && ["free", "floating"].includes(row.form)));
+  assert.ok(!plants_for({ temperature_c: 23, light: "low" }).some(({ row }) => row.light !== "low"));
+});
+
+test("animals are counted grown, and as they come where that is asked; one that no table knows keeps its length", () => {
+  const stock = [{ species: "Danio rerio", count: 8, length_cm: 2.5 }, { species: "grey one", count: 1, length_cm: 6 }];
+  assert.deepEqual(animals_of(stock), [{ species: "Danio rerio", count: 8 }, { name: "grey one", count: 1, length_cm: 6 }]);
+  assert.equal(animals_of(stock, { as_they_come: true })[0].length_cm, 2.5);
+  for (const maturity of ["new", "mature"]) assert.ok(check(contracts().stocking_limit, limit_input(tank_of({ steps: { substrate: "done" } }), stock, maturity)));
+  assert.deepEqual(still_to_come(stock, [{ species: "Danio rerio", count: 8 }]), [stock[1]]);
+});
+
+test("animals are suggested that bear the water, fit the length and have room for a whole group", () => {
+  const tank = tank_of({ steps: {} }, { temperature_c: 21, planting: "dense" });
+  const fitting = animals_for(tank, { ph: 7.5, gh_dgh: 10 }, []);
+  assert.ok(fitting.length > 5);
+  for (const { key, row } of fitting) {
+    const answer = run("compatibility", { animals: [{ species: key, count: row.group_min }], temperature_c: 21, ph: 7.5, gh_dgh: 10 });
+    assert.ok(!answer.findings.some(({ kind }) => kind.startsWith("tank_")), `${key}: its water`);
+    const { more_g, more } = run("stocking_limit", limit_input(tank, [{ species: key, count: row.group_min }], "mature"));
+    assert.ok(more_g >= 0 && more[0].long_enough, `${key}: its room`);
+  }
+  const [first] = fitting;
+  assert.ok(!animals_for(tank, null, [{ species: first.key, count: 5 }]).some(({ key }) => key === first.key));
+});
+
+test("a tank matures by the weeks since it was filled", () => {
+  const filled = (days) => ({ started_at: new Date(NOW - days * 86_400_000).toISOString() });
+  assert.deepEqual([{}, filled(1), filled(20), filled(60)].map((tank) => maturity_of(tank, NOW)), ["new", "new", "starting", "mature"]);
+});
+
+test("the starting dose is a day of the planned food, or so many days' as scales and tests can show", () => {
+  // 2 g of food, 42 % protein, 92 mg N of each gram of protein, in 100 L.
+  const day = starter(100, 2, undefined);
+  assert.equal(day.days, 1);
+  near(run("starter_dose", day.input).tan_mg_n_l, (2 * 0.42 * 92) / 100);
+  const little = starter(100, 0.1, 9.5);
+  assert.deepEqual([little.days, run("starter_dose", little.input).tan_mg_n_l], [13, 0.5]);
+  assert.ok(run("starter_dose", little.input).household_ammonia_ml > 0);
+});
+
+test("when they may come is held to the lower end of the band", () => {
+  const band = (now, week, weeks, middle = now) => ({ fish_g_now: { p10: now, p50: middle }, fish_g_in_7_days: { p10: week }, fish_g_in_14_days: { p10: weeks } });
+  assert.deepEqual([band(12, 1, 1), band(5, 10, 1), band(5, 6, 10), band(5, 6, 7, 30), band(5, 6, 7)].map((one) => bears(10, one)), ["now", "in_7", "in_14", "perhaps", "later"]);
+});
+
+test("the list to buy follows the steps that are done, and leaves out kits that are there", () => {
+  const setup = {
+    steps: { substrate: "done", hardscape: "done", warmth: "done", plants: "done" },
+    substrate: { bed: "capped", nutrient: "garden_soil", nutrient_front_cm: 2, nutrient_back_cm: 2, nutrient_pack: 3, cap: "gravel", cap_front_cm: 3, cap_back_cm: 3, support_bags: 2 },
+    hardscape: { lava_kg: 3 },
+    plants: { planting: "dense", list: [{ species: "Ceratophyllum demersum", portions: 20 }] },
+  };
+  const room = { kits: [{ parameter: "nitrite" }, { parameter: "ph", retired: true }], source: { disinfectant: "chlorine" }, label: { id: "label-1", name: "Bottle", amount: 5, unit: "ml", per_l: 40, basis: "new_water" } };
+  const things = to_buy(tank_of(setup), room);
+  assert.equal(new Set(things.map(({ key }) => key)).size, things.length, "ticks tell them apart");
+  const of = (code) => things.filter((one) => one.code === code);
+  near(of("layer_packs")[0].litres, 100 * 40 * 2 / 1000 - 2, "less what lies in the mesh bags");
+  assert.equal(of("layer_packs")[0].count, 2);
+  assert.equal(of("layer")[0].material, "gravel");
+  assert.deepEqual([of("mesh")[0].count, of("hardscape")[0].kg, of("plant")[0].count, of("plants_more")[0].count], [2, 3, 20, 8]);
+  assert.equal(of("heater")[0].watts % 5, 0);
+  near(of("dechlorinator")[0].amount, (180 * 5) / 40);
+  assert.deepEqual(of("test").map(({ parameter }) => parameter), ["total_ammonia", "nitrate", "ph", "kh", "gh"]);
+  assert.deepEqual(to_buy(tank_of({}), { kits: [], source: null, label: null }).slice(0, 2).map(({ code }) => code), ["dechlorinator_source", "test"]);
+  assert.ok(!to_buy(tank_of({}), { kits: [], source: { disinfectant: "none" }, label: null }).some(({ key }) => key === "dechlorinator"));
+});
+
+test("the belief counts no food while no animal lives in a tank set up here", () => {
+  const tank = tank_of({ steps: {} }, { started_at: "2026-05-03T08:00:00.000Z", temperature_c: 23, ph: 7, planting: "dense", seeded: "none" });
+  const room = (stock) => ({ get: () => null, all: (kind) => (kind === "stock_change" ? stock : []) });
+  const arrival = { id: "stock-1", tank: tank.id, at: "2026-05-03T09:00:00.000Z", change: "arrival", species: "Danio rerio", count: 6 };
+  const known = (stock, of = tank) => belief_input(facts_of(room(stock), of, NOW));
+  assert.equal(known([]).records.tank.feed_g_day, 0);
+  assert.deepEqual(known([]).filled, [{ code: "no_animals" }]);
+  assert.notEqual(known([arrival]).records.tank.feed_g_day, 0);
+  assert.equal(known([], { ...tank, feed_g_day: 0.4 }).records.tank.feed_g_day, 0.4, "what the keeper says stands");
+  const { setup: _, ...quick } = tank;
+  assert.equal(known([], quick).records.tank.feed_g_day, undefined, "others need not keep a list of animals");
+});
