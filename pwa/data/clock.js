@@ -58,7 +58,7 @@ export async function see(t, stamps) {
 }
 
 /**
- * Rebuild the clock from everything stored (stores: device, outbox, kept, rows).
+ * Rebuild the clock from everything stored (stores: device, outbox, kept, rows, former).
  * `forget`: the stored clock itself counts for nothing, because the server has just moved back a
  * stamp that lay in the future; otherwise the clock never steps back.
  * @param {any} t @param {{forget?: boolean}} [how]
@@ -68,7 +68,8 @@ export async function rebuild(t, { forget = false } = {}) {
   const waiting = await t.outbox.index("stamp").openKeyCursor(null, "prev");
   const kept = await t.kept.index("stamp").openKeyCursor(null, "prev");
   const rows = await t.rows.getAll();
-  const last = latest([stored, waiting?.key, kept?.key, ...rows.flatMap(stampsOfRow)]);
+  const former = (await t.former.getAll()).map((/** @type {any} */ { row }) => row);
+  const last = latest([stored, waiting?.key, kept?.key, ...[...rows, ...former].flatMap(stampsOfRow)]);
   await t.device.put({ name: "clock", last });
   return last;
 }

@@ -47,6 +47,9 @@ export const MIGRATIONS = [
     photos.createIndex("state", ["room", "state"]);
     transaction.objectStore("kept").createIndex("sharedAt", "sharedAt");
   },
+  function rowsOfBeforeARestore(db) {
+    db.createObjectStore("former", { keyPath: ["room", "kind", "id", "epoch"] });
+  },
 ];
 
 /**

@@ -1,4 +1,4 @@
-/** A room out of the phone: the server's rows as it said them, and every op that no row confirms yet. */
+/** A room out of the phone: the server's rows as it said them (before a restore too, where it lacks them), and every op that no row confirms yet. */
 import { ENDINGS, FORMAT, LINES, READINGS, VERSION } from "./archive.js";
 import { ofRoom } from "./database.js";
 import { correctedNow, isoOf } from "./write.js";
@@ -10,9 +10,10 @@ import { zip } from "./zip.js";
  * @returns {Promise<Blob>} a ZIP
  */
 export async function exportRoom(phone, room, readings) {
-  const { lines, photos } = await phone.database.read(["rows", "outbox", "kept", "rooms", "device", "photos"], async (t) => {
+  const { lines, photos } = await phone.database.read(["rows", "former", "outbox", "kept", "rooms", "device", "photos"], async (t) => {
     const held = await t.rooms.get(room);
-    const rows = (await t.rows.getAll(ofRoom(room))).map((/** @type {any} */ { room: _room, ...row }) => row);
+    const mirror = (await t.rows.getAll(ofRoom(room))).map((/** @type {any} */ { room: _room, ...row }) => row);
+    const rows = [...mirror, ...(await t.former.getAll(ofRoom(room))).map((/** @type {any} */ { row }) => row)];
     const kept = (await t.kept.index("room").getAll(room)).filter((/** @type {any} */ entry) => entry.seq > (held?.settled ?? 0));
     const entries = [...kept, ...(await t.outbox.index("room").getAll(room))];
     const head = {

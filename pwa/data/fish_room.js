@@ -1,5 +1,6 @@
 /** The only door the screens use: one fish room's records, as they stand on this phone. */
 import { LOCAL, identity, join as joinBy, makeRoom as makeBy, rooms as knownRooms, wake } from "./identity.js";
+import { bringAgain } from "./bring_back.js";
 import { again, discard, undiscard } from "./outbox.js";
 import { ofRoom } from "./database.js";
 import { exportNeedsYou, exportRoom } from "./export_room.js";
@@ -38,13 +39,14 @@ export async function openRoom(roomId, given = thisPhone()) {
   /** @type {Set<() => void>} */ const writers = new Set();
 
   async function readState() {
-    await phone.database.read(["rooms", "outbox", "photos", "device"], async (t) => {
+    await phone.database.read(["rooms", "outbox", "photos", "device", "former"], async (t) => {
       const room = (await t.rooms.get(id)) ?? null;
       const entries = await t.outbox.index("room").getAll(id);
       offsetMs = (await t.device.get("offset"))?.ms ?? 0;
       const photosWaiting = await t.photos.index("state").count([id, "waiting"]);
       const photosNeedYou = await t.photos.index("state").count([id, "needs you"]);
-      state = { room, entries, photosWaiting, photosNeedYou, identity: await t.device.get("identity") };
+      const former = await t.former.count(ofRoom(id));
+      state = { room, entries, former, photosWaiting, photosNeedYou, identity: await t.device.get("identity") };
     });
   }
 
@@ -223,6 +225,7 @@ export async function openRoom(roomId, given = thisPhone()) {
         needsYou: entries.filter((/** @type {any} */ entry) => entry.state === "needs you"),
         photosWaiting: state.photosWaiting,
         photosNeedYou: state.photosNeedYou,
+        notBack: state.former,
         lastShared: state.room?.lastShared ?? null,
         joined: Boolean(state.room && !state.room.ended && state.identity?.key),
         problem: state.room?.problem ?? null,
@@ -263,9 +266,11 @@ export async function openRoom(roomId, given = thisPhone()) {
     },
     /** Send refused ops again: those named, or all, and pictures too. @param {string[]} [ops] */
     async tryAgain(ops) {
-      await phone.database.write(["outbox", "photos"], async (t) => {
+      await phone.database.write(["outbox", "photos", "former"], async (t) => {
         await again(t, id, (entry) => !ops || ops.includes(entry.op.op));
-        if (!ops) await photosAgain(t, id, "needs you");
+        if (ops) return;
+        await photosAgain(t, id, "needs you");
+        await bringAgain(t, id);
       });
       await saved(null);
     },

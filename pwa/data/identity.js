@@ -1,7 +1,7 @@
 /** Who holds this phone: its key, its keeper, the rooms it is in. Before the first room, everything is in `local`. */
 import { Refused, ask } from "./api.js";
 import { rebuild } from "./clock.js";
-import { joinedRoom, newEpoch } from "./mirror.js";
+import { MIRROR_STORES, joinedRoom, newEpoch } from "./mirror.js";
 import { again } from "./outbox.js";
 import { uuid7 } from "./uuid7.js";
 
@@ -9,7 +9,7 @@ export const LOCAL = "local";
 
 /** The phone's own entry, made on the first start; the clock is rebuilt from what is stored. @param {import("./phone.js").Phone} phone */
 export function wake(phone) {
-  return phone.database.write(["device", "outbox", "kept", "rows"], async (t) => {
+  return phone.database.write(["device", "outbox", "kept", "rows", "former"], async (t) => {
     const identity = (await t.device.get("identity")) ?? {
       name: "identity",
       device: uuid7(phone.now(), phone.random),
@@ -52,7 +52,7 @@ export async function join(phone, { secret, keeperName, deviceName }) {
     const named = held.keeper ? { keeper_name: held.keeper.name } : {};
     answer = await asking({ body: { ...named, ...body, device_key: key } });
   }
-  await phone.database.write(["device", "rooms", "rows", "outbox", "kept", "photos"], async (t) => {
+  await phone.database.write(["device", ...MIRROR_STORES], async (t) => {
     const before = await t.device.get("identity");
     const { device, keeper } = answer;
     await t.device.put({ ...before, device, keeper, key: answer.key ?? key });
@@ -78,7 +78,7 @@ function newKey(phone, secret) {
 export async function makeRoom(phone, name) {
   const held = await identity(phone);
   const made = await ask(phone, { method: "POST", path: "/api/v1/rooms", key: held.key ?? undefined, body: { name } });
-  await phone.database.write(["device", "rooms", "rows", "outbox", "kept", "photos"], (t) =>
+  await phone.database.write(["device", ...MIRROR_STORES], (t) =>
     enter(t, { id: made.id, name: made.name }, made.role, made.epoch, held.keeper),
   );
   return made.id;
@@ -114,7 +114,7 @@ export async function refreshMe(phone) {
   const held = await identity(phone);
   if (!held?.key) return false;
   const me = await ask(phone, { method: "GET", path: "/api/v1/me", key: held.key });
-  return phone.database.write(["device", "rooms", "rows", "outbox", "kept", "photos"], async (t) => {
+  return phone.database.write(["device", ...MIRROR_STORES], async (t) => {
     const before = await t.device.get("identity");
     await t.device.put({ ...before, keeper: me.keeper });
     let reopened = false;

@@ -64,7 +64,7 @@ function opsOf(row, schema, here) {
   }
   if (row.deleted && row.deleted > (here?.deleted ?? "")) ops.push(made(row, "del", {}, row.deleted, schema));
   if (row.restored && row.restored > (here?.restored ?? "")) ops.push(made(row, "restore", {}, row.restored, schema));
-  return ops;
+  return row.moved ? ops.map((op) => ({ ...op, moved: row.moved })) : ops;
 }
 
 /** An op whose id follows from what it says. @param {any} row @param {string} type @param {any} fields @param {string} stamp @param {number} schema */

@@ -5,10 +5,15 @@
  * Law: rows and cursor move in one transaction, and only from the very place the answer was asked for.
  * The functions run inside a transaction of their caller and name the stores they need.
  */
+import { putAside } from "./bring_back.js";
 import { see, stampsOfRow } from "./clock.js";
 import { ofRoom } from "./database.js";
 import { refuseAll, requeueKept, unsent } from "./outbox.js";
 import { photosAgain } from "./photos.js";
+import { records } from "../contracts.js";
+
+/** The stores of `newEpoch`. */
+export const MIRROR_STORES = ["rooms", "rows", "former", "outbox", "kept", "photos"];
 
 /** A room that has just been joined. @param {{id: string, name: string}} room @param {string} role @param {string} epoch */
 export const joinedRoom = (room, role, epoch) => ({
@@ -54,24 +59,27 @@ export async function dropMirror(t, room, changes = {}) {
   await t.rooms.put({ ...held, ...changes, since: 0, settled: 0, count: 0 });
 }
 
-/** The server was restored from a backup (stores: rooms, rows, outbox, kept, photos). @param {any} t @param {string} room @param {string} epoch */
+/** The server was restored from a backup (stores: MIRROR_STORES). @param {any} t @param {string} room @param {string} epoch */
 export async function newEpoch(t, room, epoch) {
   const held = await t.rooms.get(room);
   if (!held || held.epoch === epoch) return;
+  await putAside(t, room, held.epoch);
   await dropMirror(t, room, { epoch });
   await unsent(t, room);
   await requeueKept(t, room);
-  await photosAgain(t, room, "shared");
+  if (records().photo.written_by.includes(held.role)) await photosAgain(t, room, "shared");
 }
 
-/** The membership has ended: the mirror goes, what was not shared stays and can be exported (stores: rooms, rows, outbox). @param {any} t @param {string} room */
+/** The membership has ended: the mirror goes, what was not shared stays and can be exported (stores: rooms, rows, former, outbox). @param {any} t @param {string} room */
 export async function endMembership(t, room) {
   await dropMirror(t, room, { ended: true, role: null, problem: "ended" });
+  await t.former.delete(ofRoom(room));
   await refuseAll(t, room, "membership-ended");
 }
 
-/** Rows that vanished under us (storage cleared in part) are pulled again (stores: rooms, rows). @param {any} t @param {string} room */
+/** Rows that vanished under us (storage cleared in part) are pulled again; those that are left stay (stores: rooms, rows). @param {any} t @param {string} room */
 export async function mendMirror(t, room) {
   const held = await t.rooms.get(room);
-  if (held && held.count !== (await t.rows.count(ofRoom(room)))) await dropMirror(t, room);
+  const count = await t.rows.count(ofRoom(room));
+  if (held && held.count !== count) await t.rooms.put({ ...held, since: 0, settled: 0, count });
 }

@@ -1,11 +1,12 @@
 /**
  * The outbox: ops this phone wrote that the server has not yet acknowledged. Its law is one table.
  *
- * An entry: {n, room, state, by, at, creates, op: {op, kind, id, type, fields, stamp, schema}, reason?, errors?}
+ * An entry: {n, room, state, by, at, creates, op: {op, kind, id, type, fields, stamp, schema, moved?}, reason?, errors?}
  *   `n` the order of writing, `by` the keeper, `at` the time (corrected), `creates` true for a record's first op.
  * The functions below run inside a transaction of their caller and name the stores they need.
  */
 import { latest, rebuild, see } from "./clock.js";
+import { takenAs } from "./moved.js";
 
 /** @type {Record<string, Record<string, string>>} */
 export const STATES = {
@@ -60,7 +61,7 @@ async function known(t, room, op) {
 }
 
 /**
- * Apply the answers to a push (stores: outbox, kept, device, rows).
+ * Apply the answers to a push (stores: outbox, kept, device, rows, former).
  * Only answers to ops that are here count, so an answer that comes twice has one effect.
  * @param {any} t @param {string} room @param {any[]} results @param {string} sharedAt
  * @returns {Promise<any[]>} the ops that were settled
@@ -76,7 +77,7 @@ export async function acknowledge(t, room, results, sharedAt) {
       const stamp = result.stamp ?? entry.op.stamp;
       movedBack ||= stamp < entry.op.stamp;
       await t.outbox.delete(entry.n);
-      await t.kept.put({ ...entry, state: undefined, op: { ...entry.op, stamp }, seq: result.seq ?? 0, sharedAt });
+      await t.kept.put({ ...entry, state: undefined, op: takenAs(entry.op, stamp), seq: result.seq ?? 0, sharedAt });
     } else if (result.status === "forbidden" || result.status === "invalid") {
       await t.outbox.put({ ...entry, state: next("sending", "refuse"), reason: result.reason ?? result.status, errors: result.errors ?? [] });
     } else continue;

@@ -28,9 +28,10 @@ export function list(phone) {
  * @param {import("./phone.js").Phone} phone @param {string} id @throws {RangeError} the room has not ended
  */
 export function forget(phone, id) {
-  return phone.database.write(["rooms", "rows", "outbox", "kept", "photos", "device"], async (t) => {
+  return phone.database.write(["rooms", "rows", "former", "outbox", "kept", "photos", "device"], async (t) => {
     if (!(await t.rooms.get(id))?.ended) throw new RangeError("Only a room that has ended can be taken off this phone");
     await t.rows.delete(ofRoom(id));
+    await t.former.delete(ofRoom(id));
     for (const { n } of await t.outbox.index("room").getAll(id)) await t.outbox.delete(n);
     for (const { op } of await t.kept.index("room").getAll(id)) await t.kept.delete(op.op);
     await t.photos.delete(ofRoom(id));

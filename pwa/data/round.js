@@ -3,13 +3,14 @@
  * Whatever happens, an op is in the outbox until an answer of the current epoch has settled it.
  */
 import { Refused, Unreachable, ask } from "./api.js";
-import { applyPage, endMembership, mendMirror, newEpoch } from "./mirror.js";
+import { broughtBack, takeBack } from "./bring_back.js";
+import { MIRROR_STORES, applyPage, endMembership, mendMirror, newEpoch } from "./mirror.js";
 import { KEPT_DAYS, MOST_OPS, acknowledge, refuse, refuseAll, takeBatch, trimKept, unanswered, unsent } from "./outbox.js";
 import { sharePhotos } from "./photos.js";
 import { isoOf } from "./write.js";
 
 const PAGE = 1000;
-const EVERYTHING = ["rooms", "rows", "outbox", "kept", "device"];
+const EVERYTHING = ["rooms", "rows", "former", "outbox", "kept", "device"];
 
 /**
  * What stands in the way, by status: `problem` is shown, `wait` says when to try again.
@@ -42,7 +43,8 @@ export async function round(phone, room, changed) {
     while (more) {
       await pushAll(phone, room, key, changed);
       await pullAll(phone, room, key, changed);
-      more = await someReady(phone, room);
+      const back = await bringAllBack(phone, room, key, changed);
+      more = back || (await someReady(phone, room));
     }
     await sharePhotos(phone, room, key);
     outcome = { problem: null, wait: "idle" };
@@ -130,12 +132,35 @@ async function pullAll(phone, room, key, changed) {
   }
 }
 
+/**
+ * Give a restored server what it lacks of the rows that were here before.
+ * @param {any} phone @param {string} room @param {string} key @param {(keys: null) => void} changed
+ * @returns {Promise<boolean>} whether there is more to pull now
+ */
+async function bringAllBack(phone, room, key, changed) {
+  /** @type {Set<string>} */ const tried = new Set();
+  let taken = 0;
+  for (;;) {
+    const { epoch, people, batch } = await phone.database.write(["rooms", "rows", "former"], (/** @type {any} */ t) => takeBack(t, room, tried));
+    if (!batch.length) return taken > 0;
+    for (const { ref } of batch) tried.add(ref);
+    try {
+      const answer = await timed(phone, { method: "POST", path: `/api/v1/rooms/${room}/bring-back`, key, body: { epoch, rows: batch, people } }, isBack);
+      taken += await phone.database.write(["rooms", "former"], (/** @type {any} */ t) => broughtBack(t, room, answer));
+    } catch (failed) {
+      if (!(failed instanceof Refused && failed.status === 409)) throw failed;
+      await restored(phone, room, failed, changed);
+      return true;
+    }
+  }
+}
+
 /** 409: the server was restored; everything starts from its new epoch. @param {any} phone @param {string} room @param {Refused} failed @param {(keys: null) => void} changed */
 async function restored(phone, room, failed, changed) {
   const { epoch } = failed.problem;
   const before = (await phone.database.read(["rooms"], (/** @type {any} */ t) => t.rooms.get(room)))?.epoch;
   if (typeof epoch !== "string" || epoch === before) throw new Unreachable("The server names no new epoch");
-  await phone.database.write(["rooms", "rows", "outbox", "kept", "photos"], (/** @type {any} */ t) => newEpoch(t, room, epoch));
+  await phone.database.write(MIRROR_STORES, (/** @type {any} */ t) => newEpoch(t, room, epoch));
   changed(null);
 }
 
@@ -167,6 +192,9 @@ async function timed(phone, out, fits) {
 const isPushAnswer = (body) =>
   typeof body?.epoch === "string" && Array.isArray(body.results) && body.results.every((/** @type {any} */ one) => typeof one?.op === "string");
 /** @param {any} body */
+const isBack = (body) =>
+  typeof body?.epoch === "string" && Array.isArray(body.results) && body.results.every((/** @type {any} */ one) => typeof one?.ref === "string");
+/** @param {any} body */
 const isPage = (body) =>
   typeof body?.epoch === "string" &&
   Number.isInteger(body.since) &&
@@ -181,7 +209,7 @@ async function inTheWay(phone, room, failed) {
     return { problem, wait: "backoff", retryAfterMs: failed.retryAfterMs };
   }
   if (!(failed instanceof Refused)) throw failed;
-  if (failed.status === 410) await phone.database.write(["rooms", "rows", "outbox"], (/** @type {any} */ t) => endMembership(t, room));
+  if (failed.status === 410) await phone.database.write(["rooms", "rows", "former", "outbox"], (/** @type {any} */ t) => endMembership(t, room));
   const { problem, wait } = IN_THE_WAY[failed.status] ?? { problem: "refused", wait: "backoff" };
   return { problem, wait, retryAfterMs: failed.retryAfterMs };
 }

@@ -16,6 +16,7 @@ export function fold(row, entries) {
   let deleted = row?.deleted ?? null;
   let restored = row?.restored ?? null;
   let { made_by = null, made_at = null, changed_by = null, changed_at = null } = row ?? {};
+  const brought = row?.brought_by ? { brought_by: row.brought_by, brought_at: row.brought_at } : {};
   let state = "shared";
   let first = null;
   let last = null;
@@ -35,7 +36,7 @@ export function fold(row, entries) {
   }
   if (!row && first) [made_by, made_at] = [first.by, first.at];
   if (last && (!changed_at || msOf(last.stamp) >= Date.parse(changed_at))) [changed_by, changed_at] = [last.by, last.at];
-  return { fields, stamps, deleted, restored, meta: { state, made_by, made_at, changed_by, changed_at } };
+  return { fields, stamps, deleted, restored, meta: { state, made_by, made_at, changed_by, changed_at, ...brought } };
 }
 
 /** @param {string | null} a @param {string} b */

@@ -1,6 +1,7 @@
 /** Writing: check what the keeper recorded, then queue all of it in one transaction, or none of it. */
 import { InvalidInput, allowed, checkFields } from "../contracts.js";
 import { take } from "./clock.js";
+import { movedIn } from "./moved.js";
 import { uuid7 } from "./uuid7.js";
 
 /** @typedef {{type: "put" | "del" | "restore", kind: string, id?: string, fields?: Record<string, any>}} Change */
@@ -45,14 +46,14 @@ async function checked(t, phone, kinds, room, change, now, stamp) {
   const spec = Object.hasOwn(kinds, change.kind) ? kinds[change.kind] : null;
   if (!spec) throw invalid("kind", "is not known here", Object.keys(kinds).join(", "));
   const id = change.id ?? uuid7(now, phone.random);
-  const { exists, names } = await standing(t, room, change.kind, id);
+  const { exists, names, row } = await standing(t, room, change.kind, id);
   let fields = {};
   if (change.type === "put") fields = checkedFields(spec, { ...change.fields }, exists, names, isoOf(now));
   else if (change.type !== "del" && change.type !== "restore") throw invalid("type", "is not known here", "put, del, restore");
   else if (!exists) throw invalid("id", "is not known here", `the id of a ${spec.title.toLowerCase()}`);
   return {
     creates: !exists,
-    op: { op: uuid7(now, phone.random), kind: change.kind, id, type: change.type, fields, stamp, schema: spec.schema },
+    op: { op: uuid7(now, phone.random), kind: change.kind, id, type: change.type, fields, stamp, schema: spec.schema, ...movedIn(row) },
   };
 }
 
@@ -63,7 +64,7 @@ async function standing(t, room, kind, id) {
   const entries = [...(await t.outbox.index("record").getAll(key)), ...(await t.kept.index("record").getAll(key))];
   const puts = entries.filter((entry) => entry.op.type === "put");
   const names = new Set([...Object.keys(row?.fields ?? {}), ...puts.flatMap((entry) => Object.keys(entry.op.fields))]);
-  return { exists: Boolean(row) || puts.length > 0, names };
+  return { exists: Boolean(row) || puts.length > 0, names, row };
 }
 
 /**

@@ -18,6 +18,7 @@ export const fr_room = {
   "sharing.photos_waiting": forms("{count} image est enregistrée sur ce téléphone et attend d’être partagée.", "{count} images sont enregistrées sur ce téléphone et attendent d’être partagées."),
   "sharing.needs_you_long": forms("{count} entrée a été refusée et attend ta décision. Elle est gardée sur ce téléphone.", "{count} entrées ont été refusées et attendent ta décision. Elles sont gardées sur ce téléphone."),
   "sharing.photos_need_you": forms("{count} image a été refusée et attend ta décision. Elle est gardée sur ce téléphone.", "{count} images ont été refusées et attendent ta décision. Elles sont gardées sur ce téléphone."),
+  "sharing.not_back": forms("{count} note a été perdue quand le serveur a été restauré depuis une sauvegarde, et se trouve encore sur ce téléphone. Un téléphone dont le tenant peut l’écrire la rend ; « Garder une copie » la contient aussi.", "{count} notes ont été perdues quand le serveur a été restauré depuis une sauvegarde, et se trouvent encore sur ce téléphone. Un téléphone dont le tenant peut les écrire les rend ; « Garder une copie » les contient aussi."),
   "sharing.all_long": "Tout ce qui est sur ce téléphone est partagé.",
   "sharing.last": "Dernier partage {when}.",
   "sharing.offline": "Pas de réseau. Continue à noter : c’est gardé ici et partagé plus tard.",
@@ -187,5 +188,6 @@ export const fr_room = {
 
   "authors.made": "Noté par {who}, {when}.",
   "authors.changed": "Dernière modification par {who}, {when}.",
+  "authors.brought": "Rendu par {who} après la restauration du serveur, {when}.",
   "authors.this_phone": "ce téléphone",
 };

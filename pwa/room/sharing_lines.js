@@ -1,16 +1,17 @@
 /** How far this phone is shared, line by line, in the true words of the outbox. Pure. */
 
 /**
- * @param {{waiting: number, sending: number, needsYou: any[], photosWaiting: number, photosNeedYou: number, joined: boolean}} state of a room
+ * @param {{waiting: number, sending: number, needsYou: any[], photosWaiting: number, photosNeedYou: number, notBack: number, joined: boolean}} state of a room
  * @returns {{line: string, count?: number}[]} never "all" while anything is left
  */
-export function sharing_lines({ waiting, sending, needsYou, photosWaiting, photosNeedYou, joined }) {
+export function sharing_lines({ waiting, sending, needsYou, photosWaiting, photosNeedYou, notBack, joined }) {
   const lines = [
     { line: "waiting_long", count: waiting },
     { line: "sending_long", count: sending },
     { line: "photos_waiting", count: photosWaiting },
     { line: "needs_you_long", count: needsYou.length },
     { line: "photos_need_you", count: photosNeedYou },
+    { line: "not_back", count: notBack },
   ].filter(({ count }) => count > 0);
   if (!joined) return [{ line: "only_here" }, ...lines.filter(({ line }) => line.includes("need"))];
   return lines.length ? lines : [{ line: "all_long" }];

@@ -8,6 +8,7 @@ from functools import cache
 from marshmallow import Schema
 
 from limnary.contracts import InvalidInput, allowed, load, schema_of
+from limnary.moved import are_moved
 from limnary.schema_files import messages, read_folder
 from limnary.stamps import is_stamp
 
@@ -16,6 +17,8 @@ TYPES = ("put", "del", "restore")
 # An open object (a tank's measures) is kept as it came, within these bounds.
 OPEN_CHARACTERS = 8_000
 OPEN_DEPTH = 6
+_STAMP = "13 digits, 5 digits, device, as in 1767225600000-00000-phone"
+_MOVED = "stamps as written, each with the earlier one of the same device that a server took it for"
 
 
 class Refused(Exception):
@@ -77,6 +80,35 @@ def check_fields(kind: dict, fields: dict, new: bool) -> dict:
     return {**values, **dict.fromkeys(emptied)}
 
 
+def check_row(row: dict) -> dict:
+    """The kind of a well-formed row; Refused if it is none."""
+    errors = list(_row_errors(row))
+    if errors:
+        raise Refused("invalid", "envelope", errors)
+    kind = kinds()[row["kind"]]
+    check_fields(kind, row["fields"], new=bool(row["stamps"]))
+    return kind
+
+
+def _row_errors(row: dict):
+    if not isinstance(row.get("kind"), str) or row["kind"] not in kinds():
+        yield _wrong("kind", messages()["not_choice"], ", ".join(kinds()))
+    if not is_id(row.get("id")):
+        yield _wrong("id", messages()["not_text"], "8 to 64 letters, digits, - or _")
+    fields, stamps = row.get("fields"), row.get("stamps")
+    if not isinstance(fields, dict) or not isinstance(stamps, dict) or set(fields) != set(stamps):
+        yield _wrong("fields", "and stamps must be objects of the same names", "two objects of the same names")
+    every = list(stamps.values()) if isinstance(stamps, dict) else []
+    every += [row[name] for name in ("deleted", "restored") if row.get(name) is not None]
+    if not all(is_stamp(stamp) for stamp in every):
+        yield _wrong("stamps", "must look like 1767225600000-00000-phone", _STAMP)
+    if not are_moved(row.get("moved", {})):
+        yield _wrong("moved", messages()["not_object"], _MOVED)
+    for name in ("made_by", "made_at", "changed_by", "changed_at"):
+        if not isinstance(row.get(name), str) or len(row[name]) > 64:
+            yield _wrong(name, messages()["not_text"], "up to 64 characters")
+
+
 @cache
 def _schema(kind: str) -> Schema:
     return schema_of(kinds()[kind]["fields"], kind)
@@ -87,7 +119,7 @@ def _may_empty(spec: dict | None) -> bool:
 
 
 def _envelope_errors(op: dict):
-    names = ("op", "kind", "id", "type", "fields", "stamp", "schema")
+    names = ("op", "kind", "id", "type", "fields", "stamp", "schema", "moved")
     if not isinstance(op.get("kind"), str) or op["kind"] not in kinds():
         yield _wrong("kind", messages()["not_choice"], ", ".join(kinds()))
     if not is_id(op.get("id")):
@@ -95,7 +127,9 @@ def _envelope_errors(op: dict):
     if op.get("type") not in TYPES:
         yield _wrong("type", messages()["not_choice"], ", ".join(TYPES))
     if not is_stamp(op.get("stamp")):
-        yield _wrong("stamp", messages()["not_text"], "13 digits, 5 digits, device, as in 1767225600000-00000-phone")
+        yield _wrong("stamp", messages()["not_text"], _STAMP)
+    if not are_moved(op.get("moved", {})):
+        yield _wrong("moved", messages()["not_object"], _MOVED)
     if type(op.get("schema")) is not int:
         yield _wrong("schema", messages()["not_integer"], "a whole number")
     fields = op.get("fields")

@@ -30,6 +30,7 @@ def with_status(table: dict[str, int], status: int) -> dict[str, int]:
 TABLE = {
     ("GET", "/api/v1/rooms/<room>/pull"): MEMBERS,
     ("POST", "/api/v1/rooms/<room>/push"): MEMBERS,  # what the role may not write is refused op by op, below
+    ("POST", "/api/v1/rooms/<room>/bring-back"): MEMBERS,  # and row by row
     ("GET", "/api/v1/rooms/<room>/people"): MEMBERS,
     ("GET", "/api/v1/rooms/<room>/export"): MEMBERS,
     ("GET", "/api/v1/rooms/<room>/blobs/<sha256>"): MEMBERS,
@@ -59,6 +60,7 @@ TABLE = {
 }
 BODIES = {
     ("POST", "/api/v1/rooms/<room>/push"): lambda house: {"epoch": house.epoch, "ops": []},
+    ("POST", "/api/v1/rooms/<room>/bring-back"): lambda house: {"epoch": house.epoch, "rows": []},
     ("PATCH", "/api/v1/rooms/<room>"): lambda _: {"name": "Renamed"},
     ("PATCH", "/api/v1/rooms/<room>/people/<keeper>"): lambda _: {"role": "viewer"},
     ("POST", "/api/v1/rooms/<room>/invites"): lambda _: {"role": "viewer"},

@@ -135,12 +135,12 @@ test("what a failed call means", () => {
 });
 
 test("nothing is called shared while anything is left", () => {
-  const none = { waiting: 0, sending: 0, needsYou: [], photosWaiting: 0, photosNeedYou: 0, joined: true };
+  const none = { waiting: 0, sending: 0, needsYou: [], photosWaiting: 0, photosNeedYou: 0, notBack: 0, joined: true };
   const lines = (more) => sharing_lines({ ...none, ...more }).map(({ line }) => line);
   assert.deepEqual(lines({}), ["all_long"]);
-  for (const [left, line] of [[{ waiting: 1 }, "waiting_long"], [{ sending: 1 }, "sending_long"], [{ needsYou: [{}] }, "needs_you_long"], [{ photosWaiting: 1 }, "photos_waiting"], [{ photosNeedYou: 1 }, "photos_need_you"]]) {
+  for (const [left, line] of [[{ waiting: 1 }, "waiting_long"], [{ sending: 1 }, "sending_long"], [{ needsYou: [{}] }, "needs_you_long"], [{ photosWaiting: 1 }, "photos_waiting"], [{ photosNeedYou: 1 }, "photos_need_you"], [{ notBack: 1 }, "not_back"]]) {
     assert.deepEqual(lines(left), [line]);
   }
   assert.deepEqual(lines({ joined: false, waiting: 3 }), ["only_here"]);
-  for (const line of ["all_long", "only_here", "waiting_long", "sending_long", "needs_you_long", "photos_waiting", "photos_need_you"]) assert.ok(`sharing.${line}` in en, line);
+  for (const line of ["all_long", "only_here", "waiting_long", "sending_long", "needs_you_long", "photos_waiting", "photos_need_you", "not_back"]) assert.ok(`sharing.${line}` in en, line);
 });

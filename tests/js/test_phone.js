@@ -88,6 +88,7 @@ export function scripted(handlers = {}) {
     me: () => ({ body: { keeper: WELCOME.keeper, device: WELCOME.device, rooms: [{ ...WELCOME.room, role: "owner", epoch: "epoch-1" }] } }),
     push: ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: ++seq })), { epoch: body.epoch }),
     pull: (request) => page(request, []),
+    "bring-back": ({ body }) => ({ body: { epoch: body.epoch, server_time: "2026-05-04T07:30:00.000Z", results: body.rows.map(({ ref }) => ({ ref, status: "ok" })) } }),
     blobs: () => ({ status: 201, body: null }),
   };
   const send = async (request) => {

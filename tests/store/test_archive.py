@@ -114,7 +114,7 @@ BROKEN = {
     "a later version": ([{**HEAD, "version": 2}], "first line"),
     "unknown kind": ([HEAD, {**ROW, "kind": "unicorn"}], "line 2: kind must be one of"),
     "bad id": ([HEAD, {**ROW, "id": "/etc"}], "line 2: id"),
-    "bad stamp": ([HEAD, {**ROW, "deleted": "yesterday"}], "line 2: a stamp"),
+    "bad stamp": ([HEAD, {**ROW, "deleted": "yesterday"}], "line 2: stamps must look like"),
     "stamps of other fields": ([HEAD, {**ROW, "stamps": {}}], "line 2: fields and stamps"),
     "a value out of range": ([HEAD, {**ROW, "fields": {"name": "x", "water_l": -5}}], "line 2: water_l"),
     "rows missing": ([{**HEAD, "rows": 2}, ROW], "2 rows are announced, 1"),

@@ -35,7 +35,7 @@ export class Invariants {
 
   /** `joining`: a join of this phone met a dying server, and may have been stored or not. */
   answered(request, { status, body }, joining) {
-    if (!/\/(push|pull)(\?|$)/.test(request.path)) return;
+    if (!/\/(push|pull|bring-back)(\?|$)/.test(request.path)) return;
     const refusal = this.world.membership.refusal(request.key);
     const mayBeIn = joining && (status === 200 || status === 409);
     if (refusal !== null) return this.hold(status === refusal || mayBeIn, `push or pull without membership was answered ${status}, not ${refusal}`);
@@ -56,7 +56,8 @@ export class Invariants {
 
   async read(phone) {
     const tab = await this.reader(phone);
-    return tab.read(["outbox", "kept", "rows", "rooms", "device"], async (t) => ({
+    return tab.read(["outbox", "kept", "rows", "former", "rooms", "device"], async (t) => ({
+      former: await t.former.getAll(),
       outbox: await t.outbox.getAll(),
       kept: await t.kept.getAll(),
       rows: await t.rows.getAll(),
@@ -71,12 +72,18 @@ export class Invariants {
     return this.stores.get(phone);
   }
 
+  /** A phone is lost for good. */
+  gone(phone) {
+    this.stores.get(phone)?.close();
+    this.stores.delete(phone);
+  }
+
   async harvest(phone) {
     const { outbox } = await this.read(phone);
     for (const { op } of outbox) {
       if (this.ops.has(op.op)) continue;
       const seen = phone.seen?.get(op.id) ?? {};
-      this.ops.set(op.op, { phone, op, seen, epochs: this.world.epochs });
+      this.ops.set(op.op, { phone, op, seen });
       phone.found++;
     }
     if (phone.saved !== undefined) this.hold(phone.found === phone.saved, `${phone.saved} records were said to be saved on ${phone.name}, ${phone.found} are stored`);
@@ -96,6 +103,7 @@ export class Invariants {
     const server = await this.world.server.ask("dump");
     await this.everywhere(server, true);
     await this.converged(server);
+    await this.broughtBack(server);
     this.editsBeatWhatWasSeen(server);
   }
 
@@ -123,8 +131,8 @@ export class Invariants {
   }
 
   /** Rows go when the membership has; and no op here breaks its kind, so only a role or an ended membership refuses any. */
-  onlyWhatIsOurs(phone, { outbox, rows, room }) {
-    this.hold(!room?.ended || !rows.length, `${phone.name} keeps rows of a room it is no longer in`);
+  onlyWhatIsOurs(phone, { outbox, rows, former, room }) {
+    this.hold(!room?.ended || !(rows.length || former.length), `${phone.name} keeps rows of a room it is no longer in`);
     for (const { state, reason, op } of outbox) {
       this.hold(state !== "needs you" || ["role", "membership-ended"].includes(reason), `${phone.name}: refused as ${reason}: ${JSON.stringify(op)}`);
     }
@@ -143,12 +151,21 @@ export class Invariants {
     }
   }
 
-  /** An oracle of its own: every op the server took, folded one after the other, the later stamp winning by field. */
+  /** An oracle of its own: all the server took, ops and rows, folded one after the other, the later stamp winning by field. */
   lastWriterWins({ records, ops }) {
     const oracle = new Map();
     for (const { op, id, type, stamp, fields: stored } of ops) {
       const record = oracle.get(id) ?? { fields: {}, stamps: {}, deleted: null, restored: null };
       oracle.set(id, record);
+      if (type === "row") {
+        for (const [name, its] of Object.entries(stored.stamps)) {
+          if (record.stamps[name] > its) continue;
+          record.stamps[name] = its;
+          record.fields[name] = stored.fields[name];
+        }
+        for (const register of ["deleted", "restored"]) if (stored[register] > (record[register] ?? "")) record[register] = stored[register];
+        continue;
+      }
       const fields = this.ops.get(op)?.op.fields ?? stored;
       if (type === "del" && !(record.deleted >= stamp)) record.deleted = stamp;
       if (type === "restore" && !(record.restored >= stamp)) record.restored = stamp;
@@ -177,20 +194,57 @@ export class Invariants {
     const stamps = new Map(ops.map(({ op, stamp }) => [op, stamp]));
     const writer = new Map();
     for (const [id, { op }] of this.ops) for (const [name, value] of Object.entries(op.fields)) writer.set(`${op.id} ${name} ${value}`, id);
-    for (const [id, { op, seen, epochs }] of this.ops) {
+    for (const [id, { op, seen }] of this.ops) {
       for (const name of Object.keys(op.fields)) {
         const before = writer.get(`${op.id} ${name} ${seen[name]}`);
         if (!before || before === id || !stamps.has(id) || !stamps.has(before)) continue;
-        // A restore may have taken back a stamp that was moved; the op seen then gets a new one when sent again.
-        if (epochs !== this.world.epochs) continue;
         this.hold(stamps.get(id) > stamps.get(before), `${JSON.stringify(op)} lost to what its author had seen (${stamps.get(before)})`);
       }
     }
   }
 
+  /** A restore: whatever a phone's mirror holds now must not be lost, as long as this phone can give it back. */
+  async restored() {
+    for (const phone of this.world.phones) {
+      const { rows, former } = await this.read(phone);
+      for (const row of [...rows, ...former.map((entry) => entry.row)]) phone.shown.push(row);
+    }
+  }
+
+  /** Rows were taken from under a phone, or its membership has ended: only what it still holds is owed. */
+  async forgot(phone) {
+    const { former } = await this.read(phone);
+    phone.shown = former.map((entry) => entry.row);
+  }
+
+  /** What phones showed when the server was restored is back, or a later edit of it, whoever had written it. */
+  async broughtBack({ records }) {
+    const written = this.world.core.writtenBy();
+    const found = new Map(records.map((record) => [record.id, record]));
+    for (const phone of this.world.phones) {
+      const { identity, former } = await this.read(phone);
+      const role = this.world.membership.mayShare(identity.key) ? this.world.membership.roles.get(phone.keeper) : null;
+      for (const row of phone.shown) {
+        if (!written[row.kind].includes(role)) continue;
+        this.world.count("shown row back");
+        const record = found.get(row.id);
+        this.hold(record, `${phone.name} had shown ${JSON.stringify(row)}, and it did not come back`);
+        const place = (stamp) => placeOf(stamp, row.moved ?? {}, record.moved ?? {});
+        for (const [name, stamp] of Object.entries(row.stamps)) {
+          this.hold(record.stamps[name] >= place(stamp), `${phone.name} had shown ${name} of ${stamp}, and ${JSON.stringify(record)} came back`);
+        }
+        for (const register of ["deleted", "restored"]) {
+          this.hold(!row[register] || record[register] >= place(row[register]), `${phone.name} knew of ${register} ${row[register]}, and ${JSON.stringify(record)} came back`);
+        }
+      }
+      const left = former.filter(({ kind }) => written[kind].includes(role));
+      this.hold(!left.length, `${phone.name} still puts aside ${JSON.stringify(left)}`);
+    }
+  }
+
   /** All who may see have the same rows as the server, and their screens show the same. */
   async converged(server) {
-    const rows = server.records.map((record) => JSON.stringify(record)).sort();
+    const rows = server.records.map((record) => JSON.stringify(inOrder(record))).sort();
     let shown = null;
     const known = new Set(server.records.map(({ id }) => id));
     for (const phone of this.world.phones) {
@@ -198,7 +252,7 @@ export class Invariants {
       if (!this.world.membership.mayShare(held.identity.key)) continue;
       const open = held.outbox.filter(({ state, op, creates }) => state !== "needs you" && (creates || known.has(op.id)));
       this.hold(!open.length, `${phone.name} still holds back ${JSON.stringify(open)}`);
-      const mirror = held.rows.map(({ room: _room, ...row }) => JSON.stringify(inOrder(row, server.records[0]))).sort();
+      const mirror = held.rows.map(({ room: _room, ...row }) => JSON.stringify(inOrder(row))).sort();
       this.same(rows, mirror, `${phone.name}'s mirror is not the server's`);
       if (held.outbox.length) continue;
       for (const tab of phone.tabs) {
@@ -214,12 +268,18 @@ export class Invariants {
   async fingerprint() {
     const phones = [];
     for (const phone of this.world.phones) {
-      const { outbox, rows, room } = await this.read(phone);
-      phones.push([outbox.map(({ state, op }) => [state, op.op]), rows.length, room?.since, room?.epoch, room?.ended, room?.problem]);
+      const { outbox, rows, former, room } = await this.read(phone);
+      phones.push([former.length, outbox.map(({ state, op }) => [state, op.op]), rows.length, room?.since, room?.epoch, room?.ended, room?.problem]);
     }
     return JSON.stringify(phones);
   }
 }
 
-/** The row's members in the order of another, so that they compare as text. */
-const inOrder = (row, like) => Object.fromEntries(Object.keys(like ?? row).map((name) => [name, row[name]]));
+/** Where a stamp of a row stands in another that knows what became of those in the future. */
+function placeOf(stamp, its, known) {
+  const written = Object.keys(its).find((one) => its[one] === stamp) ?? stamp;
+  return known[written] ?? stamp;
+}
+
+/** The row's members by name, so that rows compare as text. */
+const inOrder = (row) => Object.fromEntries(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)));

@@ -2,8 +2,8 @@
 
 planted_bugs.json lists bugs that sync protocols are known to have, each as edits of our own code. An edit's
 text must occur exactly once in its file, so that a bug that no longer fits the code fails loudly. `seed` is
-where the search for it starts: a seed found to show it, to save time. `caught_by` "rules" marks what random
-runs show too rarely: tests/js/round.test.js or clock.test.js has a test for it.
+where the search for it starts: a seed found to show it, to save time. `caught_by` marks what random runs show too
+rarely: with "rules" a test of the phone's, with "server rules" one of the server's has to see it.
 """
 
 import json
@@ -18,6 +18,7 @@ BUGS = json.loads(Path(__file__).with_name("planted_bugs.json").read_text("utf-8
 NEEDED = [
     *("pwa/contracts.js", "pwa/package.json", "pwa/calc", "pwa/data", "pwa/vendor/idb.js"),
     *("shared_schema", "server/limnary", "tests/js", "tests/sync", "tests/package.json"),
+    *("tests/conftest.py", "tests/fish_rooms.py", "tests/api/test_bring_back.py"),
 ]
 
 
@@ -37,16 +38,27 @@ def plant(bug: dict, folder: Path) -> Path:
     return folder
 
 
-def simulate(root: Path, *, first: int, seeds: int, steps: int = 80, seconds: float = 3600) -> dict:
-    """The simulator's report: {from, seeds, violation: {seed, words} | null, counts}."""
+def simulate(root: Path, *, first: int, seeds: int, steps: int = 80, seconds: float = 3600, told=None) -> dict:
+    """The simulator's report: {from, seeds, violation: {seed, words} | null, counts}. `told`: where progress goes."""
     options = {"from": first, "seeds": seeds, "steps": steps, "seconds": seconds, "python": sys.executable}
     command = ["node", str(root / "tests/sync/run.js"), *(f"--{name}={value}" for name, value in options.items())]
-    done = subprocess.run(command, capture_output=True, text=True, env={**os.environ, "PYTHONDONTWRITEBYTECODE": "1"})
+    env = {**os.environ, "PYTHONDONTWRITEBYTECODE": "1"}
+    err = told or subprocess.PIPE
+    done = subprocess.run(command, stdout=subprocess.PIPE, stderr=err, text=True, env=env)
     assert done.returncode == 0, done.stderr
     return json.loads(done.stdout.splitlines()[-1])
 
 
 def rules_hold(root: Path) -> bool:
-    """Whether the rules' own tests pass."""
-    tests = [str(root / f"tests/js/{name}.test.js") for name in ("round", "clock")]
+    """Whether the tests of the phone's rules pass."""
+    tests = [str(root / f"tests/js/{name}.test.js") for name in ("round", "clock", "bring_back")]
     return subprocess.run(["node", "--test", *tests], capture_output=True).returncode == 0
+
+
+def server_rules_hold(root: Path) -> bool:
+    """Whether the tests of the server's rules after a restore pass."""
+    command = [sys.executable, "-m", "pytest", "-x", "-q", "-p", "no:cacheprovider", "tests/api/test_bring_back.py"]
+    path = {"PYTHONPATH": str(root / "server"), "PYTHONDONTWRITEBYTECODE": "1"}
+    done = subprocess.run(command, cwd=root, capture_output=True, text=True, env={**os.environ, **path})
+    assert done.returncode in (0, 1), done.stdout + done.stderr
+    return done.returncode == 0

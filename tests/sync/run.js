@@ -1,4 +1,4 @@
-/** Run seeds: node run.js --from 1 --seeds 100 --steps 80 --pwa DIR --server DIR --python PATH [--trace] [--seconds 3600]. Prints one JSON line. */
+/** Run seeds: node run.js --from 1 --seeds 100 [--every 5] --steps 80 --pwa DIR --server DIR --python PATH [--trace] [--seconds 3600]. Prints one JSON line. */
 import { parseArgs } from "node:util";
 import { loadCore } from "./core.js";
 import { startServer } from "./server.js";
@@ -9,6 +9,7 @@ const { values } = parseArgs({
   options: {
     from: { type: "string", default: "1" },
     seeds: { type: "string", default: "100" },
+    every: { type: "string", default: "1" },
     steps: { type: "string", default: "80" },
     pwa: { type: "string", default: here("../../pwa") },
     server: { type: "string", default: here("../../server") },
@@ -25,7 +26,7 @@ const first = Number(values.from);
 const total = {};
 const report = { from: first, seeds: 0, violation: null };
 const until = Date.now() + 1000 * Number(values.seconds);
-for (let seed = first; seed < first + Number(values.seeds) && Date.now() < until; seed++) {
+for (let seed = first; seed < first + Number(values.seeds) && Date.now() < until; seed += Number(values.every)) {
   const world = new World(core, server, seed, { trace: values.trace });
   // What fails after a promise was let go of still counts against the seed.
   const stray = (failed) => (world.invariants.failed ??= failed);
@@ -38,6 +39,8 @@ for (let seed = first; seed < first + Number(values.seeds) && Date.now() < until
   process.off("unhandledRejection", stray);
   world.close();
   report.seeds++;
+  if (report.violation) console.error(JSON.stringify(report.violation));
+  if (report.seeds % 500 === 0) console.error(`${report.seeds} seeds up to ${seed}: no violation`);
   for (const [what, count] of Object.entries(world.counts)) total[what] = (total[what] ?? 0) + count;
   if (report.violation) break;
 }

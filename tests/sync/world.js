@@ -1,6 +1,7 @@
 /**
  * One seed: four phones of three keepers, one server, and everything that can come between them.
  * Every choice comes from the seed, and a choice is made only when nothing is running, so a seed runs again alike.
+ * Every fifth seed is a storm: clocks leap ahead, all edit the same name, answers get lost, the server is often restored.
  */
 import { IDBFactory } from "fake-indexeddb";
 import { seeded } from "./core.js";
@@ -16,12 +17,12 @@ export class World {
   constructor(core, server, seed, { trace = false } = {}) {
     Object.assign(this, { core, server, seed, trace });
     this.chance = seeded(seed);
+    this.storm = seed % 5 === 0;
     this.now = START;
     this.load = { running: 0 };
     this.network = new Network(core);
     this.membership = new Membership();
     this.backup = null;
-    this.epochs = 0;
     this.values = 0;
     this.counts = {};
     this.invariants = new Invariants(this);
@@ -62,7 +63,11 @@ export class World {
 
   note(...words) {
     if (this.trace) console.error(this.seed, new Date(this.now).toISOString(), ...words);
-    this.counts[words[0]] = (this.counts[words[0]] ?? 0) + 1;
+    this.count(words[0]);
+  }
+
+  count(what) {
+    this.counts[what] = (this.counts[what] ?? 0) + 1;
   }
 
   /** Wait until every transaction has ended and what follows from it has run. */
@@ -87,7 +92,7 @@ export class World {
 
   makePhone(name, at) {
     const chance = seeded(this.seed * 7 + at);
-    const phone = { name, chance, databaseName: name, tabs: new Set(), locks: new Map(), offline: false, skew: this.skew() };
+    const phone = { name, chance, databaseName: name, tabs: new Set(), locks: new Map(), offline: false, shown: [], skew: this.skew() };
     phone.hasLocks = this.chance() < 0.7;
     phone.now = () => Math.max(0, this.now + phone.skew);
     return phone;
@@ -150,7 +155,7 @@ export class World {
   }
 
   async rejoin(phone) {
-    const keeper = this.membership.roles.get(phone.keeper) ? { keeper: phone.keeper } : { role: phone.name === "cleo" ? "helper" : "keeper" };
+    const keeper = this.membership.roles.get(phone.keeper) ? { keeper: phone.keeper } : { role: phone.name.startsWith("cleo") ? "helper" : "keeper" };
     const { secret } = await this.invite(keeper);
     if (!secret) return;
     this.note("rejoin", phone.name);
@@ -165,7 +170,9 @@ export class World {
     if (this.chance() < 0.5 && phone.keeper !== this.phones[0].keeper) {
       const { status } = await this.ask({ method: "DELETE", path: `/api/v1/rooms/${this.room}/people/${phone.keeper}`, key });
       this.note("end membership", phone.name, status);
-      if (status === 204) this.membership.roles.set(phone.keeper, null);
+      if (status !== 204) return;
+      this.membership.roles.set(phone.keeper, null);
+      for (const one of this.phones) if (one.keeper === phone.keeper) one.shown = [];
     } else {
       const { status } = await this.ask({ method: "DELETE", path: `/api/v1/devices/${phone.device}`, key });
       this.note("revoke device", phone.name, status);
@@ -195,9 +202,9 @@ export class World {
   async restore() {
     if (!this.backup) return;
     this.note("restore");
+    await this.invariants.restored();
     await this.server.ask("restore", { now: this.now });
     this.membership = this.backup.restoredOver(this.membership);
-    this.epochs++;
   }
 
   async evict() {
@@ -209,7 +216,22 @@ export class World {
     await tab.real.write(["rows"], async (t) => {
       for (const key of await t.rows.getAllKeys()) if (whole || this.chance() < 0.5) await t.rows.delete(key);
     });
-    phone.evicted = true;
+    await this.invariants.forgot(phone);
+  }
+
+  /** A phone falls into the water, with all that was on it. Its keeper comes back with a new one. */
+  async losePhone() {
+    const at = 1 + this.below(this.phones.length - 1);
+    const lost = this.phones[at];
+    this.note("lose phone", lost.name);
+    for (const tab of [...lost.tabs]) tab.die();
+    while (this.network.parked.length) await this.deliver(0, "lost request");
+    await this.settle();
+    this.invariants.gone(lost);
+    const name = `${lost.name}-again`;
+    this.phones[at] = this.makePhone(name, 10 * at + this.counts["lose phone"]);
+    this.phones[at].keeper = lost.keeper;
+    await this.openTab(this.phones[at]);
   }
 
   crashPhone() {
@@ -286,7 +308,8 @@ export class World {
 
   fate() {
     const roll = this.chance();
-    for (const [fate, share] of [["lost request", 0.08], ["lost answer", 0.16], ["doubled", 0.22], ["stale answer", 0.27], ["server crash", 0.34]]) {
+    const lost = this.storm ? 0.28 : 0.16;
+    for (const [fate, share] of [["lost request", 0.08], ["lost answer", lost], ["doubled", lost + 0.06], ["stale answer", lost + 0.11], ["server crash", lost + 0.18]]) {
       if (roll < share) return fate;
     }
     return "well";
@@ -294,8 +317,7 @@ export class World {
 
   // What the keepers do.
 
-  async write() {
-    const phone = this.pick(this.phones);
+  async write(phone = this.pick(this.phones)) {
     const tab = this.pick([...phone.tabs]);
     if (!tab?.room) return;
     const changes = this.changes(tab.room);
@@ -317,11 +339,11 @@ export class World {
     const tanks = room.all("tank");
     const readings = room.all("reading");
     const tank = tanks.length ? this.pick(tanks) : null;
-    const roll = this.chance();
+    const roll = this.chance() * (this.storm ? 0.45 : 1);
     if (!tank || (tanks.length < 2 && roll < 0.15)) return [{ type: "put", kind: "tank", fields: { name: `T${value()}`, water_l: value(), place: `P${value()}` } }];
     if (roll < 0.4) {
       const fields = { name: `T${value()}`, water_l: value(), place: `P${value()}`, note: `N${value()}` };
-      const names = Object.keys(fields).filter(() => this.chance() < 0.4);
+      const names = this.storm ? ["name"] : Object.keys(fields).filter(() => this.chance() < 0.4);
       const changed = Object.fromEntries((names.length ? names : ["water_l"]).map((name) => [name, fields[name]]));
       if (this.chance() < 0.1) changed.place = null;
       return [{ type: "put", kind: "tank", id: tank.id, fields: changed }];
@@ -359,12 +381,14 @@ export class World {
       [0.85, () => this.changeRole()],
       [0.88, () => this.makeBackup()],
       [0.9, () => this.restore()],
-      [0.91, () => this.lateDouble()],
+      [0.905, () => this.lateDouble()],
+      [0.91, () => this.losePhone()],
       [0.92, () => this.tryAgain()],
       [0.96, () => this.jump()],
       [0.98, () => this.rejoinSomeone()],
       [1, () => this.partition()],
     ];
+    if (this.storm && this.chance() < 0.3) return this.pick([() => this.leap(), () => this.makeBackup(), () => this.restore(), () => this.fireTimer(), () => this.write()])();
     const which = this.chance();
     return acts.find(([share]) => which < share)[1]();
   }
@@ -374,6 +398,14 @@ export class World {
     const phone = this.pick(this.phones);
     phone.skew = this.skew();
     this.note("clock jump", phone.name, phone.skew);
+  }
+
+  /** A phone's clock leaps days ahead, and its keeper writes before the server has set it right. */
+  async leap() {
+    const phone = this.pick(this.phones);
+    phone.skew += this.below(4 * DAY);
+    this.note("leap", phone.name, phone.skew);
+    await this.write(phone);
   }
 
   partition() {

@@ -45,8 +45,9 @@ INVITE = [
     {"name": "keeper", "label": "One more phone of this member", **_ID},
 ]
 MOST_OPS = 500
+_EPOCH = {"name": "epoch", "label": "The room's epoch", "type": "text", "min_length": 1, "max_length": 64}
 PUSH = [
-    {"name": "epoch", "label": "The room's epoch", "type": "text", "min_length": 1, "max_length": 64, "required": True},
+    {**_EPOCH, "required": True},
     {
         "name": "ops",
         "label": "Writes, oldest first",
@@ -56,4 +57,36 @@ PUSH = [
         "item": {"type": "object", "open": True, "fields": []},
         "required": True,
     },
+]
+BRING_BACK = [
+    {**_EPOCH, "required": True},
+    {
+        "name": "rows",
+        "label": "Rows that this phone pulled before the server was restored, each with a name of the phone's own",
+        "type": "list",
+        "min_items": 0,
+        "max_items": MOST_OPS,
+        "item": {
+            "type": "object",
+            "fields": [
+                {
+                    "name": "ref",
+                    "label": "Comes back with the result",
+                    "type": "text",
+                    "max_length": 200,
+                    "required": True,
+                },
+                {
+                    "name": "row",
+                    "label": "As pull answered it",
+                    "type": "object",
+                    "open": True,
+                    "fields": [],
+                    "required": True,
+                },
+            ],
+        },
+        "required": True,
+    },
+    {"name": "people", "label": "Names by keeper", "type": "object", "open": True, "fields": []},
 ]

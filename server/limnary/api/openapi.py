@@ -130,6 +130,9 @@ def _paths() -> dict[str, dict]:
         },
         "/api/v1/devices/{device}": {"delete": _operation("revoke", "Revoke a phone's key", status=204)},
         f"{room}/push": {"post": _operation("push", "Apply writes, each once", forms.PUSH)},
+        f"{room}/bring-back": {
+            "post": _operation("bring_back", "Give a restored server the rows it lacks", forms.BRING_BACK)
+        },
         f"{room}/pull": {"get": {**_operation("pull", "Rows changed since a cursor"), "parameters": _PULL}},
         f"{room}/export": {"get": _bytes(_operation("export", "The room's archive"), {"application/zip": {}})},
         f"{room}/blobs/{{sha256}}": {

@@ -4,7 +4,7 @@ import re
 
 from flask import Blueprint, Response, request
 
-from limnary.api.forms import PUSH
+from limnary.api.forms import BRING_BACK, PUSH
 from limnary.api.reading import body_bytes, body_fields, config, device, store
 from limnary.contracts import InvalidInput
 from limnary.errors import NotFound
@@ -30,6 +30,17 @@ def push(room: str):
     if nameless:
         raise InvalidInput(nameless)
     results = store().push(room, who, given["epoch"], given["ops"])
+    return {"epoch": given["epoch"], "server_time": now(), "results": results}
+
+
+@blueprint.post("/bring-back")
+def bring_back(room: str):
+    """Rows that a restored server may lack; one result each."""
+    who = device()
+    store().role(room, who["keeper"])
+    given = body_fields("bring_back", BRING_BACK)
+    people = {keeper: str(name)[:60] for keeper, name in (given.get("people") or {}).items() if is_id(keeper)}
+    results = store().bring_back(room, who, given["epoch"], given["rows"], people)
     return {"epoch": given["epoch"], "server_time": now(), "results": results}
 
 

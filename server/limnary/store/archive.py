@@ -10,10 +10,9 @@ from typing import IO, BinaryIO
 
 from limnary.errors import LimnaryError
 from limnary.ids import utc
-from limnary.records import Refused, check_fields, is_id, kinds
-from limnary.stamps import is_stamp
+from limnary.records import Refused, check_row, is_id
 from limnary.store import photos
-from limnary.store.change_log import Author, as_row, push
+from limnary.store.change_log import Author, Log, as_row, push
 from limnary.store.merging import merge_row
 
 FORMAT, VERSION = "limnary-room", 1
@@ -105,9 +104,11 @@ class Archive:
         if isinstance(line.get("op"), dict) and is_id(line["op"].get("op")):
             self.ops.append(line)
             return
-        reason = _row_fault(line)
-        if reason:
-            wrong.append(f"line {number}: {reason}")
+        try:
+            check_row(line)
+        except Refused as no:
+            faults = "; ".join(f"{error['field']} {error['message']}" for error in no.errors)
+            wrong.append(f"line {number}: {faults}")
         else:
             self.rows.append(line)
 
@@ -125,7 +126,9 @@ def take_in(db: sqlite3.Connection, archive: Archive, now_ms: int) -> dict[str, 
         "INSERT INTO authors (id, name) VALUES (?, ?) ON CONFLICT (id) DO UPDATE SET name = excluded.name",
         archive.people.items(),
     )
-    changed = sum(merge_row(db, row, now_ms) for row in archive.rows)
+    log = Log(db, Author("archive", "archive", "owner"), now_ms)
+    changed = sum(merge_row(log, row) for row in archive.rows)
+    log.save()
     refused = 0
     for line in archive.ops:
         author = Author(str(line.get("by") or "unknown"), "archive", "owner")
@@ -152,24 +155,3 @@ def _objects(lines: IO[bytes], wrong: list[str]) -> Iterator[dict]:
             yield value
         else:
             wrong.append(f"line {number} is no JSON object")
-
-
-def _row_fault(row: dict) -> str | None:
-    """Why a line is no row of the protocol, or None."""
-    if not isinstance(row.get("kind"), str) or row["kind"] not in kinds():
-        return f"kind must be one of {', '.join(kinds())}"
-    if not is_id(row.get("id")):
-        return "id must be 8 to 64 letters, digits, - or _"
-    fields, stamps = row.get("fields"), row.get("stamps")
-    if not isinstance(fields, dict) or not isinstance(stamps, dict) or set(fields) != set(stamps):
-        return "fields and stamps must be objects of the same names"
-    every = [*stamps.values(), *(row.get(name) for name in ("deleted", "restored") if row.get(name) is not None)]
-    if not all(is_stamp(stamp) for stamp in every):
-        return "a stamp must look like 1767225600000-00000-phone"
-    if not all(isinstance(row.get(name), str) for name in ("made_by", "made_at", "changed_by", "changed_at")):
-        return "made_by, made_at, changed_by and changed_at must be text"
-    try:
-        check_fields(kinds()[row["kind"]], fields, new=bool(stamps))
-    except Refused as no:
-        return "; ".join(f"{error['field']} {error['message']}" for error in no.errors)
-    return None

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from limnary.errors import EpochChanged
 from limnary.ids import new_epoch, utc
+from limnary.moved import learn, places
 from limnary.records import Refused, check_envelope, check_fields
 from limnary.stamps import Clamp
 
@@ -51,7 +52,7 @@ def push(connection: sqlite3.Connection, ops: list[dict], author: Author, now_ms
 
     Only `ok` is stored: a refused op may be sent again once the keeper's role allows it.
     """
-    log = _Log(connection, author, now_ms)
+    log = Log(connection, author, now_ms)
     results = [log.take(op) for op in ops]
     log.save()
     return results
@@ -76,15 +77,19 @@ def pull(connection: sqlite3.Connection, since: int, limit: int) -> dict:
 def as_row(row: sqlite3.Row) -> dict:
     """A stored record as the protocol's row."""
     out = dict(row)
-    return {**out, "fields": json.loads(out["fields"]), "stamps": json.loads(out["stamps"])}
+    moved, by, at = json.loads(out.pop("moved")), out.pop("brought_by"), out.pop("brought_at")
+    # Members that few rows need are left out of the others.
+    seldom = ({"moved": moved} if moved else {}) | ({"brought_by": by, "brought_at": at} if by else {})
+    return {**out, "fields": json.loads(out["fields"]), "stamps": json.loads(out["stamps"]), **seldom}
 
 
-class _Log:
-    """The room's counters during one push."""
+class Log:
+    """The room's counters during one request, and the steps that both a push and a merge take."""
 
     def __init__(self, connection: sqlite3.Connection, author: Author, now_ms: int):
         meta = {row["key"]: row["value"] for row in connection.execute("SELECT key, value FROM meta")}
-        self.connection, self.author, self.now = connection, author, utc(now_ms)
+        self.connection, self.author = connection, author
+        self.now_ms, self.now = now_ms, utc(now_ms)
         self.seq = int(meta["seq"])
         self.clamp = Clamp(int(meta["top_ms"]), int(meta["top_counter"]), now_ms)
 
@@ -93,23 +98,66 @@ class _Log:
         self.connection.executemany("UPDATE meta SET value = ? WHERE key = ?", [(str(v), k) for k, v in meta.items()])
 
     def take(self, op: dict) -> dict:
-        known = self.connection.execute("SELECT result FROM ops WHERE op = ?", [op["op"]]).fetchone()
+        """One op's result."""
+        known = self.known(op["op"])
         if known:
-            return json.loads(known["result"])
+            return known
         try:
             kind = check_envelope(op, self.author.role)
-            row = self._row(op["id"])
+            row = self.row(op["id"])
             fields = self._allowed_fields(op, kind, row)
         except Refused as no:
             return {"op": op["op"], "status": no.status, "reason": no.reason, "errors": no.errors}
-        stamp = self.clamp.accept(op["stamp"])
-        result = {"op": op["op"], "status": "ok", "stamp": stamp, "seq": self._merge(op, row, fields, stamp)}
-        self._remember(op, fields, stamp, result)
+        row = row or blank(op, self.author.keeper, self.now)
+        heard = op.get("moved") or {}
+        before = _standing(row)
+        self.learn(row, heard)
+        stamp = self.place(row, places(row["moved"], heard).get(op["stamp"], op["stamp"]))
+        result = {"op": op["op"], "status": "ok", "stamp": stamp, "seq": self._merge(op, row, fields, stamp, before)}
+        self.remember(op, {**op, "fields": fields, "stamp": stamp}, result)
         return result
 
-    def _row(self, record: str) -> dict | None:
+    def known(self, op: str) -> dict | None:
+        """The result of an op that was taken before."""
+        found_op = self.connection.execute("SELECT result FROM ops WHERE op = ?", [op]).fetchone()
+        return json.loads(found_op["result"]) if found_op else None
+
+    def row(self, record: str) -> dict | None:
+        """A record as it stands, with `moved` even if it is empty."""
         row = self.connection.execute("SELECT * FROM records WHERE id = ?", [record]).fetchone()
-        return as_row(row) if row else None
+        return {"moved": {}, **as_row(row)} if row else None
+
+    def place(self, row: dict, stamp: str) -> str:
+        """The stamp that is stored for `stamp`; that it was moved back is noted in the row."""
+        taken = self.clamp.accept(stamp)
+        if taken != stamp:
+            moved = row["moved"]
+            moved |= {written: taken for written, place in moved.items() if place == stamp} | {stamp: taken}
+        return taken
+
+    def learn(self, row: dict, heard: dict[str, str]) -> None:
+        """Writes on this record stood at earlier places, as someone saw: they go there, in the log and in the row."""
+        earlier = learn(row["moved"], heard)
+        if not earlier:
+            return
+        at = _placed(row, earlier)
+        row |= {name: at[name] for name in ("stamps", "deleted", "restored")}
+        # What had lost against a later place may win against the earlier one.
+        for entry in self.connection.execute("SELECT * FROM ops WHERE id = ? ORDER BY rowid", [row["id"]]).fetchall():
+            was = as_parts(entry)
+            became = _placed(was, earlier)
+            if became != was:
+                self._replace(entry, became, earlier)
+            fold(row, became)
+
+    def _replace(self, entry: sqlite3.Row, became: dict, earlier: dict[str, str]) -> None:
+        result = json.loads(entry["result"])
+        stamp = earlier.get(entry["stamp"], entry["stamp"])
+        if "stamp" in result:
+            result["stamp"] = stamp
+        fields = json.dumps(became) if entry["type"] == "row" else entry["fields"]
+        values = [fields, stamp, json.dumps(result), entry["op"]]
+        self.connection.execute("UPDATE ops SET fields = ?, stamp = ?, result = ? WHERE op = ?", values)
 
     def _allowed_fields(self, op: dict, kind: dict, row: dict | None) -> dict:
         if row and row["kind"] != op["kind"]:
@@ -123,39 +171,70 @@ class _Log:
             raise Refused("invalid", "insert-only")
         return fields
 
-    def _merge(self, op: dict, row: dict | None, fields: dict, stamp: str) -> int:
+    def _merge(self, op: dict, row: dict, fields: dict, stamp: str, before: tuple) -> int:
         """The record with this op folded in; its seq moves on only if something changed."""
-        row = row or self._blank(op)
-        before = (dict(row["stamps"]), row["deleted"], row["restored"])
         if op["type"] == "put" and not row["stamps"]:
             row["made_by"], row["made_at"] = self.author.keeper, self.now
-        for name, value in fields.items():
-            if stamp > row["stamps"].get(name, ""):
-                row["fields"][name], row["stamps"][name] = value, stamp
-        register = {"del": "deleted", "restore": "restored"}.get(op["type"])
-        if register and stamp > (row[register] or ""):
-            row[register] = stamp
-        if row["seq"] and before == (row["stamps"], row["deleted"], row["restored"]):
+        fold(row, parts_of(op["type"], fields, stamp))
+        if row["seq"] and before == _standing(row):
             return row["seq"]
+        return self.store(row | {"changed_by": self.author.keeper, "changed_at": self.now})
+
+    def store(self, row: dict) -> int:
+        """The row under the next seq."""
         self.seq += 1
-        row |= {"seq": self.seq, "changed_by": self.author.keeper, "changed_at": self.now}
-        write_row(self.connection, row)
+        write_row(self.connection, {**row, "seq": self.seq})
         return self.seq
 
-    def _blank(self, op: dict) -> dict:
-        who = {"made_by": self.author.keeper, "made_at": self.now, "changed_by": "", "changed_at": ""}
-        empty = {"fields": {}, "stamps": {}, "deleted": None, "restored": None}
-        return {"id": op["id"], "kind": op["kind"], "seq": 0, **empty, **who}
-
-    def _remember(self, op: dict, fields: dict, stamp: str, result: dict) -> None:
+    def remember(self, op: dict, taken: dict, result: dict) -> None:
+        """Log what was taken of an op, under its id."""
         self.connection.execute(
             "INSERT INTO ops (op, kind, id, type, fields, stamp, schema, keeper, device, at, result)"
             " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
             [
-                *(op["op"], op["kind"], op["id"], op["type"], json.dumps(fields), stamp, op["schema"]),
-                *(self.author.keeper, self.author.device, self.now, json.dumps(result)),
+                *(op["op"], op["kind"], op["id"], op["type"], json.dumps(taken["fields"]), taken["stamp"]),
+                *(op["schema"], self.author.keeper, self.author.device, self.now, json.dumps(result)),
             ],
         )
+
+
+def blank(record: dict, keeper: str, at: str) -> dict:
+    """A row for a record that is not here yet."""
+    who = {"made_by": keeper, "made_at": at, "changed_by": "", "changed_at": ""}
+    empty = {"fields": {}, "stamps": {}, "deleted": None, "restored": None, "moved": {}}
+    return {"id": record["id"], "kind": record["kind"], "seq": 0, **empty, **who}
+
+
+def _standing(row: dict) -> tuple:
+    return dict(row["stamps"]), row["deleted"], row["restored"], dict(row["moved"])
+
+
+def parts_of(type: str, fields: dict, stamp: str) -> dict:
+    """What one op says of its record: `{fields, stamps, deleted, restored}`."""
+    said = {"fields": fields, "stamps": dict.fromkeys(fields, stamp), "deleted": None, "restored": None}
+    return said | ({"del": {"deleted": stamp}, "restore": {"restored": stamp}}.get(type) or {})
+
+
+def as_parts(entry: sqlite3.Row) -> dict:
+    """What an entry of the log says of its record; a whole row was logged as it is."""
+    fields = json.loads(entry["fields"])
+    return fields if entry["type"] == "row" else parts_of(entry["type"], fields, entry["stamp"])
+
+
+def _placed(said: dict, earlier: dict[str, str]) -> dict:
+    stamps = {name: earlier.get(stamp, stamp) for name, stamp in said["stamps"].items()}
+    registers = {name: earlier.get(said[name], said[name]) for name in ("deleted", "restored")}
+    return {"fields": said["fields"], "stamps": stamps, **registers}
+
+
+def fold(row: dict, said: dict) -> None:
+    """Fold what was said of a record into its row, in place: later stamps win, field by field."""
+    for name, stamp in said["stamps"].items():
+        if stamp > row["stamps"].get(name, ""):
+            row["fields"][name], row["stamps"][name] = said["fields"][name], stamp
+    for register in ("deleted", "restored"):
+        if (said[register] or "") > (row[register] or ""):
+            row[register] = said[register]
 
 
 COLUMNS = (
@@ -170,14 +249,17 @@ COLUMNS = (
     "made_at",
     "changed_by",
     "changed_at",
+    "moved",
+    "brought_by",
+    "brought_at",
 )
 _WRITE = f"INSERT OR REPLACE INTO records ({', '.join(COLUMNS)}) VALUES ({', '.join('?' * len(COLUMNS))})"
 
 
 def write_row(connection: sqlite3.Connection, row: dict) -> None:
     """Store one row whole."""
-    out = {**row, "fields": json.dumps(row["fields"]), "stamps": json.dumps(row["stamps"])}
-    connection.execute(_WRITE, [out[name] for name in COLUMNS])
+    texts = {name: json.dumps(row.get(name, {})) for name in ("fields", "stamps", "moved")}
+    connection.execute(_WRITE, [texts.get(name, row.get(name)) for name in COLUMNS])
 
 
 def standing(connection: sqlite3.Connection, kind: str) -> list[dict]:

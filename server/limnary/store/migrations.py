@@ -117,3 +117,10 @@ def records_ops_photos(db: Database) -> None:
         pk="sha256",
         not_null={"media_type", "bytes", "made_at"},
     )
+
+
+@ROOM()
+def rows_brought_back(db: Database) -> None:
+    """`moved`: stamps that lay in the future, as written and as taken. `brought_by`: who gave a row back."""
+    for column in ("moved TEXT NOT NULL DEFAULT '{}'", "brought_by TEXT", "brought_at TEXT"):
+        db.execute(f"ALTER TABLE records ADD COLUMN {column}")

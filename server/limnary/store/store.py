@@ -9,7 +9,7 @@ from typing import IO, BinaryIO
 from limnary.errors import NotFound, SchemaUnknown
 from limnary.ids import new_room_id, utc
 from limnary.records import unknown_schema, versions
-from limnary.store import archive, backup, calendar_keys, change_log, invites, people, photos
+from limnary.store import archive, backup, calendar_keys, change_log, invites, merging, people, photos
 from limnary.store.files import Files
 
 
@@ -173,6 +173,20 @@ class Store:
                 change_log.check_epoch(db, epoch)
                 author = change_log.Author(device["keeper"], device["id"], role)
                 return change_log.push(db, ops, author, self.clock())
+
+    def bring_back(self, room: str, device: dict, epoch: str, rows: list[dict], people: dict[str, str]) -> list[dict]:
+        """One result a row; `people` names those who wrote them and are not known here any more."""
+        with self.files.alone:
+            role = self.role(room, device["keeper"])
+            with self._writing_room(room) as db:
+                change_log.check_epoch(db, epoch)
+                author = change_log.Author(device["keeper"], device["id"], role)
+                results = merging.bring_back(db, rows, author, self.clock())
+                back = {one["ref"] for one in results if one["status"] == "ok"}
+                wrote = [one["row"][by] for one in rows if one["ref"] in back for by in ("made_by", "changed_by")]
+                names = [(keeper, people[keeper]) for keeper in dict.fromkeys(wrote) if keeper in people]
+                db.executemany("INSERT INTO authors (id, name) VALUES (?, ?) ON CONFLICT (id) DO NOTHING", names)
+                return results
 
     def pull(self, room: str, device: dict, epoch: str, since: int, limit: int) -> dict:
         """A page of rows, with the names of all who wrote any."""

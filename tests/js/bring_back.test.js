@@ -1,0 +1,191 @@
+/** After a restore: what the phone held before is put aside, compared once the pull is through, and given back. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { Unreachable } from "../../pwa/data/api.js";
+import { readArchive } from "../../pwa/data/archive.js";
+import { holdsMore } from "../../pwa/data/bring_back.js";
+import { join, openRoom } from "../../pwa/data/fish_room.js";
+import { movedIn, takenAs } from "../../pwa/data/moved.js";
+import { round } from "../../pwa/data/round.js";
+import { records } from "../../pwa/contracts.js";
+import { TANK, WELCOME, page, pushed, reading, row, scripted, stored, testPhone } from "./test_phone.js";
+
+const ROOM = WELCOME.room.id;
+const since0 = (request) => request.path.includes("since=0");
+
+/** A phone that holds two rows of others; then the server answers from `after`, in a new epoch. */
+async function restored({ after = [], role = "owner", back } = {}) {
+  const before = [row(3, "tank", "tank-0001", TANK), row(4, "reading", "reading-0001", { ...reading("tank-0001"), at: "2026-05-04T07:00:00.000Z" })];
+  const handlers = { pull: (request) => page(request, since0(request) ? before : []), join: () => ({ status: 201, body: { ...WELCOME, role } }) };
+  const server = scripted(handlers);
+  const phone = await testPhone({ send: server.send });
+  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  const room = await openRoom(ROOM, phone);
+  const share = async () => {
+    const outcome = await round(phone, ROOM, room.inner.refresh);
+    await room.inner.refreshState();
+    return outcome;
+  };
+  await share();
+  const on = (epoch, rows) => (request) => (request.path.includes(`epoch=${epoch}`) ? page(request, since0(request) ? rows : []) : { status: 409, body: { type: "/problems/epoch-changed", epoch } });
+  server.handlers.pull = on("epoch-2", after);
+  server.handlers["bring-back"] = back ?? (({ body }) => answered(body));
+  return { phone, room, share, server, on, before, former: () => stored(phone, "former"), sent: () => server.sent.filter(({ what }) => what === "bring-back").map(({ body }) => body) };
+}
+
+const answered = (body, status = "ok", more = {}) => ({
+  body: { epoch: body.epoch, server_time: "2026-05-04T07:30:00.000Z", results: body.rows.map(({ ref }) => ({ ref, status, ...more })) },
+});
+
+test("rows of others that the restored server lacks are given back, and are seen again", async () => {
+  const { room, share, server, on, before, former, sent } = await restored({});
+  server.handlers["bring-back"] = ({ body }) => {
+    server.handlers.pull = on("epoch-2", before);
+    return answered(body);
+  };
+  assert.equal((await share()).problem, null);
+  assert.deepEqual(sent()[0].rows.map(({ row: its }) => its).sort((a, b) => a.seq - b.seq), before);
+  assert.equal(sent()[0].epoch, "epoch-2");
+  assert.equal(sent().length, 1);
+  assert.deepEqual(await former(), []);
+  assert.deepEqual(room.all("tank").map(({ name }) => name), [TANK.name]);
+  assert.equal(room.sharing().notBack, 0);
+});
+
+test("what the server has as it was is not sent, only the row with a later field", async () => {
+  const { share, sent, before, former } = await restored({ after: [row(1, "tank", "tank-0001", TANK, "1000000000000-00000-device-b"), row(2, "reading", "reading-0001", { ...reading("tank-0001"), at: "2026-05-04T07:00:00.000Z" })] });
+  await share();
+  assert.deepEqual(sent().map(({ rows }) => rows.map(({ row: its }) => its)), [[before[0]]]);
+  assert.deepEqual(await former(), []);
+});
+
+test("nothing is given back before the pull has reached its end", async () => {
+  const { share, server, former, sent } = await restored();
+  let asked = 0;
+  const page2 = server.handlers.pull;
+  server.handlers.pull = async (request) => {
+    const answer = await page2(request);
+    if (answer.status === 409) return answer;
+    if (asked++) throw new Unreachable("lost");
+    return page(request, [row(1, "tank", "tank-0009", TANK)], { more: true, next: 1 });
+  };
+  assert.equal((await share()).problem, "unreachable");
+  assert.deepEqual([sent().length, (await former()).length], [0, 2]);
+});
+
+test("an answer that is lost, is strange or speaks of another epoch lets go of nothing", async () => {
+  const { share, server, former } = await restored();
+  for (const back of [
+    () => Promise.reject(new Unreachable("lost")),
+    () => ({ body: { ok: true } }),
+    ({ body }) => ({ body: { ...answered(body).body, epoch: "epoch-1" } }),
+    ({ body }) => ({ body: { ...answered(body).body, results: [{ ref: "another", status: "ok" }] } }),
+    ({ body }) => answered(body, "forbidden", { reason: "role" }),
+    ({ body }) => answered(body, "perhaps"),
+  ]) {
+    server.handlers["bring-back"] = back;
+    await share();
+    assert.equal((await former()).length, 2);
+  }
+});
+
+test("a viewer's phone puts the rows aside and says so; with another role it gives them back", async () => {
+  const { phone, room, share, former, sent } = await restored({ role: "viewer" });
+  await share();
+  assert.deepEqual([sent().length, room.sharing().notBack], [0, 2]);
+  await phone.database.write(["rooms"], async (t) => t.rooms.put({ ...(await t.rooms.get(ROOM)), role: "helper" }));
+  await share();
+  assert.deepEqual(sent()[0].rows.map(({ row: its }) => its.kind), ["reading"]);
+  assert.deepEqual((await former()).map(({ kind }) => kind), ["tank"]);
+});
+
+test("a row that the server finds invalid is kept, is not sent at every round, and can be tried again", async () => {
+  const { room, share, server, former, sent } = await restored({ back: ({ body }) => answered(body, "invalid", { reason: "insert-only" }) });
+  await share();
+  await share();
+  assert.deepEqual([sent().length, room.sharing().notBack], [1, 2]);
+  assert.deepEqual((await former()).map(({ refused }) => refused), ["insert-only", "insert-only"]);
+  server.handlers["bring-back"] = ({ body }) => answered(body);
+  await room.tryAgain();
+  await share();
+  assert.deepEqual(await former(), []);
+});
+
+test("a second restore on the way: both former rows of a record are kept, and both are given back", async () => {
+  const { share, server, on, former, sent } = await restored({ after: [row(1, "tank", "tank-0001", { ...TANK, name: "Of the second epoch" }, "1000000000000-00000-device-b")], back: () => Promise.reject(new Unreachable("lost")) });
+  await share();
+  server.handlers.pull = on("epoch-3", []);
+  server.handlers["bring-back"] = ({ body }) => answered(body);
+  server.handlers.push = () => pushed([], { epoch: "epoch-3" });
+  await share();
+  const names = sent().at(-1).rows.filter(({ row: its }) => its.id === "tank-0001").map(({ row: its }) => its.fields.name);
+  assert.deepEqual(names.sort(), [TANK.name, "Of the second epoch"].sort());
+  assert.deepEqual(await former(), []);
+});
+
+test("many rows go in several requests of at most 500", async () => {
+  const { phone, share, sent, former } = await restored();
+  await phone.database.write(["former"], async (t) => {
+    for (let n = 0; n < 1201; n++) await t.former.put({ room: ROOM, kind: "tank", id: `tank-${n + 100000}`, epoch: "epoch-0", row: row(n, "tank", `tank-${n + 100000}`, TANK) });
+  });
+  await share();
+  assert.deepEqual(sent().map(({ rows }) => rows.length), [500, 500, 203]);
+  assert.deepEqual(await former(), []);
+});
+
+test("an ended membership takes what was put aside with it; the archive holds it until then", async () => {
+  const { room, share, server, former, before } = await restored({ role: "viewer" });
+  await share();
+  const { rows } = await readArchive(records(), new Uint8Array(await (await room.export()).arrayBuffer()));
+  assert.deepEqual(rows.map(({ id }) => id).sort(), before.map(({ id }) => id).sort());
+  server.handlers.pull = () => ({ status: 410, body: { type: "/problems/membership-ended" } });
+  await share();
+  assert.deepEqual(await former(), []);
+});
+
+// Pure rules.
+
+const AT = (n) => `${n}000000000000-00000-a`;
+const bare = { fields: { name: "x" }, stamps: { name: AT(2) }, deleted: null, restored: null };
+
+for (const [what, here, former, more] of [
+  ["no row", undefined, bare, true],
+  ["the same", bare, bare, false],
+  ["a later field here", { ...bare, stamps: { name: AT(3) } }, bare, false],
+  ["an earlier field here", { ...bare, stamps: { name: AT(1) } }, bare, true],
+  ["a field that is missing here", { ...bare, stamps: {} }, bare, true],
+  ["a tombstone", bare, { ...bare, deleted: AT(3) }, true],
+  ["a lifted tombstone", { ...bare, deleted: AT(3) }, { ...bare, deleted: AT(3), restored: AT(4) }, true],
+  ["a place that the server does not know", bare, { ...bare, moved: { [AT(9)]: AT(2) } }, true],
+  ["a later place than the server knows", { ...bare, moved: { [AT(9)]: AT(2) } }, { ...bare, stamps: { name: AT(3) }, moved: { [AT(9)]: AT(3) } }, false],
+  ["a write as it was written, which the server knows at its place", { ...bare, moved: { [AT(9)]: AT(2) } }, { ...bare, stamps: { name: AT(9) } }, false],
+]) {
+  test(`whether a former row holds more: ${what}`, () => assert.equal(holdsMore(here, former), more));
+}
+
+test("an op keeps how it was written, through several places, and never moves forward", () => {
+  const op = { op: "x", stamp: AT(9) };
+  const once = takenAs(op, AT(5));
+  assert.deepEqual(once, { op: "x", stamp: AT(5), moved: { [AT(9)]: AT(5) } });
+  const twice = takenAs(once, AT(3));
+  assert.equal(twice.moved[AT(9)], AT(3));
+  assert.equal(takenAs(op, AT(9)), op);
+});
+
+test("an edit tells the moved stamps that its author sees, and no others", () => {
+  const its = { ...bare, moved: { [AT(9)]: AT(2), [AT(8)]: AT(1) } };
+  assert.deepEqual(movedIn(its), { moved: { [AT(9)]: AT(2) } });
+  assert.deepEqual(movedIn(bare), {});
+  assert.deepEqual(movedIn(undefined), {});
+});
+
+test("an op of this phone carries them", async () => {
+  const { phone, room, share, server } = await restored();
+  const moved = { [`9000000000000-00000-device-b`]: row(1, "tank", "tank-0001", TANK).stamps.name };
+  server.handlers.pull = (request) => page(request, since0(request) ? [{ ...row(1, "tank", "tank-0001", TANK), moved }] : [], {});
+  await phone.database.write(["rooms", "rows"], async (t) => (await t.rows.clear(), t.rooms.put({ ...(await t.rooms.get(ROOM)), since: 0, count: 0 })));
+  await share();
+  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { name: "Mine" } }]);
+  const [entry] = await stored(phone, "outbox");
+  assert.deepEqual(entry.op.moved, moved);
+});
