@@ -49,3 +49,17 @@ export function becomes(tank, feed_g, protein_fraction) {
   const input = { feed_g_day: feed_g, protein_fraction: protein_fraction ?? settings().protein_fraction, volume_l: tank.water_l };
   return { input, answer: run("nitrogen_load", input), assumed: protein_fraction === undefined };
 }
+
+/**
+ * The tanks to be fed as usual in one go: a meal is known of them, none is written down today, and nothing is amiss
+ * that food would make worse.
+ * @param {{tank: any, advice: {act: string}, feedings: any[]}[]} stops feedings oldest first @param {number} now
+ * @returns {{tank: any, meal: Meal}[]}
+ */
+export function to_feed(stops, now) {
+  const today = new Date(now).setHours(0, 0, 0, 0);
+  return stops
+    .filter(({ advice, feedings }) => ["nothing", "test"].includes(advice.act) && !(Date.parse(feedings.at(-1)?.at) >= today))
+    .map(({ tank, feedings }) => ({ tank, meal: usual_meal(tank, feedings) }))
+    .filter(({ meal }) => meal.from !== "pinch");
+}

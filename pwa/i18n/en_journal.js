@@ -29,6 +29,9 @@ export const en_journal = {
   "feed.becomes": "What it becomes",
   "feed.nitrogen": "Eaten, it becomes about {mg} mg of ammonia nitrogen: a rise of {rise} mg N/L here, if neither bacteria nor plants took it up.",
   "feed.assumed": "Counted with {percent} % protein, for none is set down.",
+  "feed.all": { one: "Feed {count} tank as usual", other: "Feed {count} tanks as usual" },
+  "feed.each": "{tank} {amount}",
+  "feed.saved_all": { one: "{count} meal saved on this phone, {grams}", other: "{count} meals saved on this phone, {grams} in all" },
   "feed.saved": "{tank}: {amount} of food saved on this phone",
   "feed.saved_none": "{tank}: nothing fed, saved on this phone",
 
@@ -112,6 +115,7 @@ export const en_journal = {
   "history.fed_food": "Fed {amount} of {food}",
   "history.fed_none": "Fed nothing",
   "history.note": "Note",
+  "history.task_skipped": "{title}, left out",
   "history.corrected": "Corrected; before: {before}",
   "history.correct_named": "Correct {what}",
   "history.ways": "Who did what and when",

@@ -5,6 +5,7 @@ import { facts_of } from "../advice/facts.js";
 import { bucket_step } from "../advice/litres.js";
 import { nice_step } from "../advice/steps.js";
 import { marksOf } from "../bench/number_text.js";
+import { convert, unitIn, unitLabel } from "../bench/units.js";
 import { InvalidInput, contracts } from "../contracts.js";
 import { chosen, short, t, when } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
@@ -23,7 +24,7 @@ import { tap } from "../ui/tap.js";
 
 const SALT = "salt";
 const AMMONIA = "ammonia";
-const first = () => ({ way: "", litres: /** @type {string | null} */ (null), tan: /** @type {string | null} */ (null), household: false, percent: "" });
+const first = () => ({ way: "", litres: /** @type {{text: string, unit: string} | null} */ (null), tan: /** @type {string | null} */ (null), household: false, percent: "" });
 
 /** @param {{id: string}} props */
 export function Dose({ id }) {
@@ -69,7 +70,7 @@ export function Dose({ id }) {
         ${room.value.may("label") && html`<a class="quiet" href=${`/room/label/new?then=/tank/${id}/dose`}><${Icon} name="plus" size=${20} />${t("water.new_label")}</a>`}
         <a class="quiet" href=${`/bench/salt_dose?tank=${id}`}>${t("dosing.work_out_salt")}</a>
       </div>
-      ${label && html`<${ForLitres} tank=${tank} label=${label} litres=${litres_in(kept.value, tank, label, changes)} typed=${kept.value.litres} dose=${dose} onType=${(/** @type {string} */ text) => set({ litres: text })} />`}
+      ${label && html`<${ForLitres} tank=${tank} label=${label} litres=${litres_in(kept.value, tank, label, changes)} typed=${kept.value.litres} dose=${dose} onType=${(/** @type {string} */ text) => set({ litres: { text, unit: unitIn({ name: "", unit: "L" }, measures.value) } })} />`}
       ${way === SALT && salt && html`<${Answer} dose=${dose} said=${t("dosing.for_tank", { litres: litres_said(tank.water_l) })} />`}
       ${way === AMMONIA && html`<${Ammonia} tank=${tank} kept=${kept.value} set=${set} dose=${dose} animals=${animals} />`}
       ${cautions(way, label).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
@@ -103,20 +104,24 @@ function dose_of(kept, { tank, label, salt, animals, changes }) {
   }
 }
 
-/** @param {{litres: string | null}} kept @param {any} tank @param {any} label @param {any[]} changes */
-const litres_in = (kept, tank, label, changes) => (kept.litres === null ? litres_for(tank, label, changes) : Number(kept.litres));
+/** @param {{litres: {text: string, unit: string} | null}} kept @param {any} tank @param {any} label @param {any[]} changes */
+const litres_in = (kept, tank, label, changes) => (kept.litres === null ? litres_for(tank, label, changes) : convert(Number(kept.litres.text), kept.litres.unit, "L"));
 /** @param {{tan: string | null}} kept @param {any} tank */
 const tan_in = (kept, tank) => (kept.tan === null ? wanted_tan(tank) : Number(kept.tan));
 
 /** @param {{dose: any}} props */
 const Last = ({ dose }) => html`<p class="soft">${dose ? t("dosing.last", { dose: dose_said(dose), what: dose.what, when: when(dose.at, now.value) }) : t("dosing.never")}</p>`;
 
-/** @param {{tank: any, label: any, litres: number, typed: string | null, dose: any, onType: (text: string) => void}} props */
-const ForLitres = ({ tank, label, litres, typed, dose, onType }) => html`
-  <section class="section"><h2>${t("dosing.for_water")}</h2>
-    <${Amount} label=${t("dosing.for_water")} unit="L" value=${litres} typed=${typed} step=${bucket_step(tank.water_l)} least=${bucket_step(tank.water_l)} most=${100000} onType=${onType} />
-    <${Answer} dose=${dose} said=${t(`dose.basis_${label.basis}`)} />
-  </section>`;
+/** @param {{tank: any, label: any, litres: number, typed: {text: string, unit: string} | null, dose: any, onType: (text: string) => void}} props the water is set in the units of this phone */
+function ForLitres({ tank, label, litres, typed, dose, onType }) {
+  const unit = unitIn({ name: "", unit: "L" }, measures.value);
+  const step = nice_step(convert(bucket_step(tank.water_l), "L", unit));
+  return html`
+    <section class="section"><h2>${t("dosing.for_water")}</h2>
+      <${Amount} label=${t("dosing.for_water")} unit=${unitLabel(unit)} value=${convert(litres, "L", unit)} typed=${typed?.unit === unit ? typed.text : null} step=${step} least=${step} most=${100000} onType=${onType} />
+      <${Answer} dose=${dose} said=${t(`dose.basis_${label.basis}`)} />
+    </section>`;
+}
 
 /** @param {{tank: any, kept: any, set: (more: any) => void, dose: any, animals: boolean}} props */
 function Ammonia({ tank, kept, set, dose, animals }) {

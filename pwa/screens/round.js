@@ -2,6 +2,7 @@
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { day, t } from "../i18n/words.js";
+import { FeedAll } from "../ui/feed_all.js";
 import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { live_room, now, room } from "../ui/live.js";
@@ -18,6 +19,7 @@ export function Round() {
       <p class="date">${day(now.value)}</p>
       <ol>${tanks.map((tank, i) => html`<${Stop} key=${tank.id} tank=${tank} place=${i + 1} />`)}
         <${RoomTasks} /></ol>
+      <${FeedAll} tanks=${tanks} />
       <${BeingSetUp} book />
       <p class="beside-margin"><a class="quiet" href="/tasks">${t("tasks.title")}</a></p>
     <//>`;

@@ -30,7 +30,7 @@ export function record_lines(one) {
   if (one.kind === "feeding") return [fed(one)];
   if (one.kind === "note") return one.text.split("\n");
   if (one.kind === "photo") return one.caption ? [one.caption] : [];
-  if (one.kind === "task_done") return [get("task", one.task)?.title ?? t("kind.task_done")];
+  if (one.kind === "task_done") return [task_said(one)];
   if (one.kind === "shared_tool") return [t("history.shared_tool", { tool: choice_said(one, "tool"), tanks: [one.tank, one.other_tank].map((id) => get("tank", id)?.name).filter(Boolean).join(" · ") })];
   if (one.kind in LIFE) return [life_said(one)];
   return [];
@@ -46,6 +46,12 @@ function reading_said(reading) {
 function fed({ feed_g, food }) {
   if (feed_g === 0) return t("history.fed_none");
   return food ? t("history.fed_food", { amount: grams_said(feed_g), food }) : t("history.fed", { amount: grams_said(feed_g) });
+}
+
+/** @param {any} one */
+function task_said({ task, skipped }) {
+  const title = get("task", task)?.title ?? t("kind.task_done");
+  return skipped ? t("history.task_skipped", { title }) : title;
 }
 
 /** "12 neon tetra, moved in". @param {any} one */

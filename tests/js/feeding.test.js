@@ -1,7 +1,7 @@
 /** Meals: what is usual, the foods a room knows, what a meal becomes, and the steps a thumb counts in. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { becomes, feed_step, foods, usual_meal } from "../../pwa/advice/feeding.js";
+import { becomes, feed_step, foods, to_feed, usual_meal } from "../../pwa/advice/feeding.js";
 import { nice_step, stepped } from "../../pwa/advice/steps.js";
 import { install } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
@@ -40,4 +40,19 @@ test("steps are one, two or five of a power of ten", () => {
 
 test("a step lands on whole steps and stays within bounds", () => {
   assert.deepEqual([stepped(0.3, 0.05, 1, 0.01, 10), stepped(0.33, 0.05, -1, 0.01, 10), stepped(0.05, 0.05, -1, 0.01, 10), stepped(9.99, 0.05, 1, 0.01, 10), stepped(10, 0.05, 1, 0.01, 10)], [0.35, 0.3, 0.01, 10, 10]);
+});
+
+test("fed as usual in one go is what has a usual meal, none today, and nothing amiss", () => {
+  const now = new Date(2026, 4, 7, 12).getTime();
+  const at = (day) => new Date(2026, 4, day, 8).toISOString();
+  const stop = (name, act, ...feedings) => ({ tank: { name }, advice: { act }, feedings });
+  const meals = to_feed([
+    stop("hungry", "nothing", { at: at(6), feed_g: 0.3, food: "flakes" }),
+    stop("due a test", "test", { at: at(5), feed_g: 0.2 }),
+    stop("fed", "nothing", { at: at(6), feed_g: 0.3 }, { at: at(7), feed_g: 0.3 }),
+    stop("fasting", "nothing", { at: at(6), feed_g: 0.3 }, { at: at(7), feed_g: 0 }),
+    stop("never fed", "nothing"),
+    ...["change", "hold", "confirm", "retest"].map((act) => stop(act, act, { at: at(6), feed_g: 0.3 })),
+  ], now);
+  assert.deepEqual(meals.map(({ tank, meal }) => [tank.name, meal.feed_g, meal.food]), [["hungry", 0.3, "flakes"], ["due a test", 0.2, undefined]]);
 });

@@ -1,0 +1,56 @@
+"""The first run: an empty phone, no room joined, no signal after the first load; then a daily record in few taps."""
+
+import pytest
+from playwright.sync_api import expect
+from test_daily_loop import set_up_tank
+
+pytestmark = pytest.mark.browser
+
+MOST_TAPS = 6
+LOADED = "() => performance.getEntriesByType('resource').map(({ name }) => new URL(name).pathname)"
+READINGS = """() => import("/ui/live.js").then(({ room }) =>
+  room.value.all("reading").map(({ parameter, value, meta }) => [parameter, value, meta.state]))"""
+
+
+def test_from_an_empty_phone_to_a_first_record_and_a_daily_one(server, new_phone):
+    thumb = new_phone()
+    thumb.open("/")
+    thumb.sees("No tank yet.")
+    loaded = thumb.page.evaluate(LOADED)
+    assert "/screens/round.js" in loaded
+    not_yet = {"/vendor/uplot.js", "/vendor/qrcode.js", "/screens/bench_sheet.js", "/screens/history.js"}
+    assert not not_yet & set(loaded), "the app opens with more than its first page needs"
+    thumb.stored()
+
+    server.stop()
+    thumb.page.context.set_offline(True)
+    thumb.open("/")
+    expect(thumb.page.get_by_role("link", name="Set up the first tank")).to_be_visible()
+    set_up_tank(thumb, "Reed pool")
+    read(thumb, "0.1", "0.05")
+
+    # The next day: from opening the app, counted.
+    thumb.page.close()
+    thumb.page = thumb.page.context.new_page()
+    thumb.open("/")
+    before = thumb.taps
+    read(thumb, "0.25", "0.1")
+    taps = thumb.taps - before
+    print(f"a daily record of ammonia and nitrite: {taps} taps")
+    assert taps <= MOST_TAPS
+    thumb.page.reload()
+    assert sorted(thumb.page.evaluate(READINGS)) == [
+        ["nitrite", 0.05, "waiting"],
+        ["nitrite", 0.1, "waiting"],
+        ["total_ammonia", 0.1, "waiting"],
+        ["total_ammonia", 0.25, "waiting"],
+    ]
+
+
+def read(thumb, ammonia, nitrite):
+    """Ammonia and nitrite from where the app stands."""
+    thumb.tap("link", "Test")
+    thumb.tap("button", ammonia, exact=True)
+    thumb.tap("button", nitrite, exact=True)
+    thumb.tap("button", "Save 2 readings")
+    thumb.sees("2 readings saved on this phone")

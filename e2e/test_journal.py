@@ -1,0 +1,52 @@
+"""What two keepers write down of one tank, a photo and a correction: each sees what the other did, and when."""
+
+import hashlib
+import json
+import re
+
+import pytest
+from journal_hands import write_note
+from playwright.sync_api import expect
+from room_hands import invite, join, read_ammonia, share
+from test_daily_loop import set_up_tank
+
+pytestmark = pytest.mark.browser
+
+
+def test_a_photo_and_a_correction_reach_the_other_phone(server, new_phone):
+    thumb = new_phone()
+    join(thumb, server.links[0], "Aino", "Aino's phone")
+    set_up_tank(thumb, "Reed pool")
+    thumb.stored()
+    thumb.page.context.set_offline(True)
+    write_note(thumb, "Plants pearling", "Algae on the glass", pictures=2)
+    read_ammonia(thumb, "Reed pool", "0.25")
+    thumb.tap("link", "History")
+    thumb.tap("link", "Correct Test")
+    thumb.tap("button", "0.1", exact=True)
+    thumb.tap("button", "Save corrected")
+    thumb.sees("Corrected; before: Ammonia (total) 0.25 mg/L as NH₄")
+    thumb.tap("button", "Notes, photos")
+    expect(thumb.page.get_by_text("Ammonia (total)")).to_have_count(0)
+    thumb.tap("link", "Photo 1")
+    thumb.title("Photo")
+    thumb.sees("Algae on the glass")
+
+    thumb.page.context.set_offline(False)
+    share(thumb)
+    other = new_phone()
+    join(other, invite(thumb), "Bo", "Bo's phone")
+    other.open("/timeline")
+    other.sees("Corrected; before: Ammonia (total) 0.25 mg/L as NH₄")
+    expect(other.page.get_by_text(re.compile("· Aino")).first).to_be_visible()
+    other.tap("link", "Photo 2")
+    large = other.page.locator("figure img")
+    expect(large).to_be_visible()
+    assert large.evaluate("(one) => one.decode().then(() => [one.naturalWidth, one.naturalHeight])") == [64, 48]
+    other.sees("Plants pearling")
+
+    readings = [json.loads(row["fields"]) for row in server.rows("SELECT fields FROM records WHERE kind = 'reading'")]
+    assert sorted((one["value"], "supersedes" in one) for one in readings) == [(0.1, True), (0.25, False)]
+    photos = server.rows("SELECT sha256, bytes FROM photos")
+    assert len(photos) == 2
+    assert all(hashlib.sha256(row["bytes"]).hexdigest() == row["sha256"] for row in photos)

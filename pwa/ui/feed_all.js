@@ -1,0 +1,22 @@
+/** Feeding the whole walk as usual by one tap: a record for each tank, one undo for all. */
+import { html } from "../vendor/preact.js";
+import { to_feed } from "../advice/feeding.js";
+import { t } from "../i18n/words.js";
+import { grams_said } from "./figures.js";
+import { advice_for } from "./forecast.js";
+import { Icon } from "./icon.js";
+import { now, room } from "./live.js";
+import { new_id, record } from "./record.js";
+import { tap } from "./tap.js";
+
+/** @param {{tanks: any[]}} props in walking order */
+export function FeedAll({ tanks }) {
+  if (!room.value.may("feeding")) return null;
+  const hungry = to_feed(tanks.map((tank) => ({ tank, ...advice_for(tank) })).map(({ tank, advice, facts }) => ({ tank, advice, feedings: facts.feedings })), now.value);
+  if (hungry.length < 2) return null;
+  const grams = grams_said(hungry.reduce((sum, { meal }) => sum + meal.feed_g, 0));
+  const writes = () => hungry.map(({ tank, meal: { from: _from, ...fields } }) => ({ type: /** @type {const} */ ("put"), kind: "feeding", id: new_id(), fields: { tank: tank.id, ...fields } }));
+  return html`
+    <p class="beside-margin"><button class="quiet tall" type="button" onClick=${tap(() => void record(writes(), t("feed.saved_all", { count: hungry.length, grams })))}><${Icon} name="feed" size=${20} />${t("feed.all", { count: hungry.length })}</button>
+      <span class="soft small">${hungry.map(({ tank, meal }) => t("feed.each", { tank: tank.name, amount: grams_said(meal.feed_g) })).join(" · ")}</span></p>`;
+}
