@@ -7,6 +7,10 @@ from contextlib import contextmanager
 
 from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expect
 
+SETTLED = """async () => {
+  const { is_echo } = await import("/ui/tap.js");
+  while (is_echo()) await new Promise((resolve) => setTimeout(resolve, 20));
+}"""
 SMALL = {"width": 360, "height": 740}
 LARGE = {"width": 412, "height": 915}
 
@@ -54,14 +58,18 @@ class Thumb:
         expect(self.page.get_by_role("heading", level=1)).to_be_visible()
 
     def tap(self, role: str, name: str, *, exact: bool = False) -> None:
+        target = self.page.get_by_role(role, name=name, exact=exact).first
+        target.wait_for()
         self.settled()
-        self.page.get_by_role(role, name=name, exact=exact).first.tap()
+        target.tap()
         self.taps += 1
 
     def pick(self, name: str) -> None:
         """Choose a tile of a form by its words."""
+        target = self.page.locator("label").filter(has_text=name).first
+        target.wait_for()
         self.settled()
-        self.page.locator("label").filter(has_text=name).first.tap()
+        target.tap()
         self.taps += 1
 
     def type(self, label: str, text: str) -> None:
@@ -86,6 +94,6 @@ class Thumb:
 
     def settled(self) -> None:
         # The app drops taps that follow a change of page at once, as it does for a real thumb's double tap.
-        self.page.wait_for_timeout(400)
+        self.page.evaluate(SETTLED)
         # A tank's page moves once more when its forecast comes: a keeper taps what stands still.
         expect(self.page.get_by_text("forecast is being worked out")).to_have_count(0, timeout=20_000)
