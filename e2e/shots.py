@@ -77,6 +77,10 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
             _shoot(thumb, f"{tank}{rest}", f"{name}-tank-{place}", rest or "page")
     for path in [*BESIDE, *TASKS, f"{tanks[0]}/tasks"]:
         _shoot(thumb, path, name)
+    thumb.open(f"{tanks[0]}/history")
+    for way in ("/photo/", "/correct/reading/", "/correct/note/"):
+        _shoot(thumb, thumb.page.locator(f"a[href^='{way}']").first.get_attribute("href"), name, way)
+        thumb.open(f"{tanks[0]}/history")
     _bench(thumb, name)
     thumb.open(f"{tanks[0]}/test")
     for _ in range(3):

@@ -7,6 +7,8 @@ export const en_journal = {
   "write_down.dose": "Dose",
   "write_down.note": "Note",
 
+  "looking_only": "In this room you may look, not write. Its owner can change that.",
+
   "amount.less": "{step} less",
   "amount.more": "{step} more",
   "amount.type": "{amount}, type another figure",

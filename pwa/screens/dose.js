@@ -16,6 +16,7 @@ import { Icon } from "../ui/icon.js";
 import { KnownFrom } from "../ui/known_from.js";
 import { all, get, live_room, now, room } from "../ui/live.js";
 import { measures } from "../ui/measures.js";
+import { LookingOnly } from "../ui/looking_only.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
@@ -33,6 +34,7 @@ export function Dose({ id }) {
   const kept = useDraft(name, first);
   const problem = useSignal("");
   if (!tank) return html`<${Missing} up="/" />`;
+  if (!room.value.may("dose")) return html`<${LookingOnly} title=${t("dosing.title")} up=${`/tank/${id}`} />`;
 
   const { changes, doses } = facts_of(live_room, tank, now.value);
   const labels = labels_by_use(all("label"), doses);
@@ -53,8 +55,7 @@ export function Dose({ id }) {
       problem.value = /** @type {Error} */ (failed).message;
     }
   };
-  const may = room.value.may("dose");
-  const act = dose.fields && may && html`<button class="main" type="button" onClick=${tap(() => void log())}>${t("dosing.log", { dose: dose_said(dose.fields) })}</button>`;
+  const act = dose.fields && html`<button class="main" type="button" onClick=${tap(() => void log())}>${t("dosing.log", { dose: dose_said(dose.fields) })}</button>`;
   const pick = (/** @type {string} */ picked) => tap(() => set({ way: picked, litres: null }));
   return html`
     <${Page} title=${t("dosing.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>

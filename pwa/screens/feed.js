@@ -11,6 +11,7 @@ import { Fields, Wrong, payload_of } from "../ui/form.js";
 import { Icon } from "../ui/icon.js";
 import { KnownFrom } from "../ui/known_from.js";
 import { all, get, live_room, now, room } from "../ui/live.js";
+import { LookingOnly } from "../ui/looking_only.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
@@ -29,6 +30,7 @@ export function Feed({ id }) {
   const problem = useSignal("");
   const wrong = useSignal(/** @type {any[]} */ ([]));
   if (!tank) return html`<${Missing} up="/" />`;
+  if (!room.value.may("feeding")) return html`<${LookingOnly} title=${t("feed.title")} up=${`/tank/${id}`} />`;
 
   const { feedings } = facts_of(live_room, tank, now.value);
   const usual = usual_meal(tank, feedings);
@@ -52,27 +54,25 @@ export function Feed({ id }) {
     }
   };
 
-  const may = room.value.may("feeding");
   const act = html`
     <button class="quiet tall" type="button" onClick=${tap(() => void log(0))}>${t("feed.none")}</button>
     <button class="main" type="button" disabled=${!(feed_g > 0)} onClick=${tap(() => void log(feed_g))}>${t("feed.log", { amount: grams_said(feed_g || 0) })}</button>`;
   return html`
-    <${Page} title=${t("feed.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${may && act}>
+    <${Page} title=${t("feed.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
       <${Last} feedings=${feedings} />
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
-      ${may && html`
-        <${Amount} label=${t("feed.grams")} unit="g" value=${feed_g} typed=${typed} step=${feed_step(usual.feed_g)} least=${0.01} most=${spec("feed_g").max} onType=${(/** @type {string} */ text) => set({ typed: text })} />
-        <p class="soft center">${t(`feed.from_${typed === null || feed_g === usual.feed_g ? usual.from : "keeper"}`, { usual: grams_said(usual.feed_g) })}</p>
-        ${wrong.value.map((one) => html`<${Wrong} key=${one.field} spec=${spec(one.field)} error=${one} />`)}
-        <section class="section"><h2>${t("feed.food")}</h2>
-          <div class="tiles two" role="group" aria-label=${t("feed.food")}>
-            ${known.map(({ food, protein_fraction }) => html`
-              <button type="button" key=${food} aria-pressed=${given.food === food} onClick=${tap(() => set({ food }))}>
-                <b>${food}</b>${protein_fraction !== undefined && html`<span class="soft small">${t("feed.protein", { percent: number(100 * protein_fraction, 0) })}</span>`}</button>`)}
-            <button type="button" aria-pressed=${kept.value.food === ""} onClick=${tap(() => set({ food: "" }))}><${Icon} name="plus" />${t("feed.other")}</button>
-          </div>
-          ${kept.value.food === "" && html`<div class="section"><${Fields} specs=${OWN.map(spec)} raw=${own} onRaw=${(/** @type {any} */ raw) => set({ own: raw })} errors=${wrong.value} tried=${true} /></div>`}
-        </section>`}
+      <${Amount} label=${t("feed.grams")} unit="g" value=${feed_g} typed=${typed} step=${feed_step(usual.feed_g)} least=${0.01} most=${spec("feed_g").max} onType=${(/** @type {string} */ text) => set({ typed: text })} />
+      <p class="soft center">${t(`feed.from_${typed === null || feed_g === usual.feed_g ? usual.from : "keeper"}`, { usual: grams_said(usual.feed_g) })}</p>
+      ${wrong.value.map((one) => html`<${Wrong} key=${one.field} spec=${spec(one.field)} error=${one} />`)}
+      <section class="section"><h2>${t("feed.food")}</h2>
+        <div class="tiles two" role="group" aria-label=${t("feed.food")}>
+          ${known.map(({ food, protein_fraction }) => html`
+            <button type="button" key=${food} aria-pressed=${given.food === food} onClick=${tap(() => set({ food }))}>
+              <b>${food}</b>${protein_fraction !== undefined && html`<span class="soft small">${t("feed.protein", { percent: number(100 * protein_fraction, 0) })}</span>`}</button>`)}
+          <button type="button" aria-pressed=${kept.value.food === ""} onClick=${tap(() => set({ food: "" }))}><${Icon} name="plus" />${t("feed.other")}</button>
+        </div>
+        ${kept.value.food === "" && html`<div class="section"><${Fields} specs=${OWN.map(spec)} raw=${own} onRaw=${(/** @type {any} */ raw) => set({ own: raw })} errors=${wrong.value} tried=${true} /></div>`}
+      </section>
       ${feed_g > 0 && html`<${Becomes} tank=${tank} feed_g=${feed_g} protein_fraction=${given.protein_fraction} />`}
       ${contracts().nitrogen_load.cautions.map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;

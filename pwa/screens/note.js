@@ -5,6 +5,7 @@ import { t } from "../i18n/words.js";
 import { forget, useDraft } from "../ui/draft.js";
 import { Icon } from "../ui/icon.js";
 import { get, room } from "../ui/live.js";
+import { LookingOnly } from "../ui/looking_only.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { Loose } from "../ui/picture.js";
@@ -31,6 +32,7 @@ export function Note({ id }) {
   const look = async () => void (photos.value = await taken.list(name));
   useEffect(() => void look().catch(() => (problem.value = t("note.photos_not_kept"))), [name]);
   if (!tank) return html`<${Missing} up="/" />`;
+  if (!room.value.may("note")) return html`<${LookingOnly} title=${t("note.title")} up=${`/tank/${id}`} />`;
 
   const { picked, text } = kept.value;
   const words = [...QUICK.filter((one) => picked.includes(one)).map((one) => t(`quick.${one}`)), text.trim()].filter(Boolean).join("\n");
@@ -71,8 +73,7 @@ export function Note({ id }) {
     }
   };
 
-  const may = room.value.may("note");
-  const act = may && html`<button class="main" type="button" disabled=${(!words && photos.value.length === 0) || busy.value > 0 || words.length > LONGEST} onClick=${tap(() => void save())}>
+  const act = html`<button class="main" type="button" disabled=${(!words && photos.value.length === 0) || busy.value > 0 || words.length > LONGEST} onClick=${tap(() => void save())}>
     ${photos.value.length ? t("note.save_photos", { count: photos.value.length }) : t("note.save")}</button>`;
   return html`
     <${Page} title=${t("note.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>

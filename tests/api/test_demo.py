@@ -1,6 +1,7 @@
 """The invented fish room: passes its own contracts, hangs together, ends today, and is made once."""
 
 import json
+import struct
 
 import pytest
 from fish_rooms import START_MS, FishRoom, Phone
@@ -10,6 +11,7 @@ from limnary.demo.diary import diary
 from limnary.demo.scenario import KEEPERS, KITS
 from limnary.ids import ms_of
 from limnary.schema_files import read_folder
+from limnary.store import photos
 
 DAY_MS = 86_400_000
 ENTRIES = diary(START_MS)
@@ -71,6 +73,20 @@ def test_animals_and_plants_are_known_to_the_tables():
     for kind, table in (("stock_change", "species"), ("planting", "plants")):
         known = read_folder("tables")[table]["rows"]
         assert {record["species"] for record in fields(kind)} <= set(known)
+
+
+def test_the_picture_is_there_and_is_what_its_record_says(tmp_path):
+    house = FishRoom(tmp_path / "data")
+    filled = fill(house.store)
+    (photo,) = fields("photo")
+    (note,) = [one for one in fields("note") if one.get("entry") == photo["entry"]]
+    assert note["at"] == photo["at"]
+    with house.store.files.reading(house.store.files.room(filled.room)) as db:
+        kept = photos.get(db, photo["sha256"])
+    width, height = struct.unpack(">II", kept["bytes"][16:24])
+    assert (kept["media_type"], len(kept["bytes"])) == (photo["media_type"], photo["bytes"])
+    assert (width, height) == (photo["width"], photo["height"])
+    house.close()
 
 
 def test_filled_once_and_open_to_both_keepers(tmp_path):

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from limnary.demo.diary import diary
 from limnary.demo.scenario import KEEPERS, ROOM
 from limnary.ids import new_key, uuid7
-from limnary.store import Store, change_log, people
+from limnary.store import Store, change_log, people, photos
 
 
 @dataclass(frozen=True)
@@ -55,4 +55,6 @@ def _make(store: Store) -> Filled:
             (result,) = change_log.push(db, [entry.op(uuid7(entry.at_ms), author.device)], author, entry.at_ms)
             if result["status"] != "ok":
                 raise AssertionError(f"the demo breaks its own contract: {entry} {result}")
+            if entry.picture:
+                photos.put(db, entry.fields["sha256"], entry.picture, author.keeper, entry.at_ms)
     return Filled(room, {author.keeper: name for name, author in authors.items()})

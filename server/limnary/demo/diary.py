@@ -1,10 +1,12 @@
 """Six weeks of entries: each tank's simulated water, fed, changed and read as its keepers would."""
 
+import hashlib
 import math
 import random
 from dataclasses import dataclass
 
 from limnary.contracts import run
+from limnary.demo.picture import drawn
 from limnary.demo.scenario import (
     BARREL,
     DAYS,
@@ -39,6 +41,7 @@ class Entry:
     kind: str
     id: str
     fields: dict
+    picture: bytes | None = None
 
     def op(self, op: str, device: str) -> dict:
         """The entry as the protocol's op."""
@@ -68,9 +71,11 @@ class _Book:
     def at(self, day: float, hour: float) -> int:
         return self.start_ms + round(day * DAY_MS + hour * HOUR_MS) + self.dice.randrange(1, 240_000)
 
-    def write(self, at_ms: int, by: str, kind: str, fields: dict, record: str | None = None) -> str:
+    def write(
+        self, at_ms: int, by: str, kind: str, fields: dict, record: str | None = None, picture: bytes | None = None
+    ) -> str:
         record = record or f"demo-{kind.replace('_', '-')}-{len(self.entries):04d}"
-        self.entries.append(Entry(at_ms, by, kind, record, fields))
+        self.entries.append(Entry(at_ms, by, kind, record, fields, picture))
         return record
 
     def things(self) -> None:
@@ -141,6 +146,15 @@ class _Keeping:
         for on, text in tank.notes:
             at = self.book.at(on, 20)
             self.book.write(at, KEEPER, "note", {**about, "at": utc(at), "text": text})
+        for on, text in tank.drawn:
+            self._note_with_picture(self.book.at(on, 19), text)
+
+    def _note_with_picture(self, at: int, text: str) -> None:
+        picture = drawn()
+        shared = {"tank": self.id, "at": utc(at), "entry": f"demo-entry-{self.tank.key}-{at}"}
+        self.book.write(at, KEEPER, "note", {**shared, "text": text})
+        held = {"sha256": hashlib.sha256(picture).hexdigest(), "media_type": "image/png", "bytes": len(picture)}
+        self.book.write(at, KEEPER, "photo", {**shared, **held, "width": 480, "height": 360}, picture=picture)
 
     def _hour(self, day: int, hour: int) -> None:
         by = OWNER if day % 3 else KEEPER

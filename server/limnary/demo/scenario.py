@@ -90,6 +90,8 @@ class Tank:
     stock: list[tuple[int, dict]] = field(default_factory=list)
     plants: list[tuple[int, dict]] = field(default_factory=list)
     notes: list[tuple[int, str]] = field(default_factory=list)
+    # Notes with a drawn picture.
+    drawn: list[tuple[int, str]] = field(default_factory=list)
     # Change this share whenever a test shows so much nitrite [mg N/L]; for the tank in its first weeks.
     change_at_nitrite: float | None = None
 
@@ -137,6 +139,7 @@ STEADY = Tank(
         (9, {"change": "trim", "species": "Vallisneria spiralis"}),
     ],
     notes=[(16, "Two of the small catfish dig at the left end every evening.")],
+    drawn=[(41, "The hedge has reached the surface: trim it this week. (Drawn, not photographed.)")],
 )
 DUE = Tank(
     key="due",
