@@ -4,6 +4,7 @@ import { forms } from "./fr_forms.js";
 import { fr_journal } from "./fr_journal.js";
 import { fr_life } from "./fr_life.js";
 import { fr_room } from "./fr_room.js";
+import { fr_setup } from "./fr_setup.js";
 import { fr_tasks } from "./fr_tasks.js";
 
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
@@ -12,6 +13,7 @@ export const fr = {
   ...fr_journal,
   ...fr_life,
   ...fr_room,
+  ...fr_setup,
   ...fr_tasks,
   "back": "Retour",
   "undo": "Annuler",

@@ -8,6 +8,8 @@ export const fr_journal = {
   "write_down.dose": "Doser",
   "write_down.note": "Note",
 
+  "looking_only": "Dans cette salle, tu peux regarder, pas écrire. La personne propriétaire peut le changer.",
+
   "amount.less": "{step} de moins",
   "amount.more": "{step} de plus",
   "amount.type": "{amount}, taper un autre chiffre",
@@ -30,6 +32,9 @@ export const fr_journal = {
   "feed.becomes": "Ce qu’elle devient",
   "feed.nitrogen": "Mangée, elle devient environ {mg} mg d’azote ammoniacal : ici une montée de {rise} mg N/L, si ni bactéries ni plantes n’en prenaient.",
   "feed.assumed": "Compté avec {percent} % de protéines, car rien n’est indiqué.",
+  "feed.all": forms("Nourrir {count} bac comme d’habitude", "Nourrir {count} bacs comme d’habitude"),
+  "feed.each": "{tank} {amount}",
+  "feed.saved_all": forms("{count} repas enregistré sur ce téléphone, {grams}", "{count} repas enregistrés sur ce téléphone, {grams} en tout"),
   "feed.saved": "{tank} : {amount} de nourriture, enregistré sur ce téléphone",
   "feed.saved_none": "{tank} : rien donné, enregistré sur ce téléphone",
 
@@ -113,6 +118,7 @@ export const fr_journal = {
   "history.fed_food": "{amount} de {food} donnés",
   "history.fed_none": "Rien donné",
   "history.note": "Note",
+  "history.task_skipped": "{title}, passée",
   "history.corrected": "Corrigé ; avant : {before}",
   "history.correct_named": "Corriger {what}",
   "history.ways": "Qui a fait quoi et quand",

@@ -16,6 +16,8 @@ export const fr_tasks = {
   "tasks.none": "aucune encore",
   "tasks.ended": "Terminée.",
 
+  "round.next": "Suivant : {tank}",
+
   "task.done": "Fait",
   "task.done_early": "Déjà fait",
   "task.skip": "Passer une fois",
