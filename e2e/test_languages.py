@@ -1,7 +1,10 @@
 """Other words and units: a German phone speaks German, a US phone says gallons, and records still hold litres."""
 
+import json
+
 import pytest
 from playwright.sync_api import expect
+from room_hands import join, share
 
 pytestmark = pytest.mark.browser
 
@@ -24,4 +27,33 @@ def test_language_and_units_change_at_once_and_keep_what_is_typed(new_phone):
     thumb.page.locator("label").filter(has_text="English").tap()
     expect(thumb.page.locator("html")).to_have_attribute("lang", "en-GB")
     thumb.open("/tanks/new")
-    expect(thumb.page.get_by_label("Length").first).to_have_value("61.5")
+    expect(thumb.page.get_by_label("Length").first).to_have_value("24.213")
+
+
+def test_a_phone_in_gallons_says_gallons_and_records_litres(server, new_phone):
+    thumb = new_phone(locale="en-US")
+    join(thumb, server.links[0], "Ada", "Ada's phone")
+    thumb.open("/tanks/new")
+    thumb.pick("rectangular")
+    for label, figure in (("Length", "30"), ("Width", "12.5"), ("Height", "16")):
+        thumb.type(label, figure)
+    expect(thumb.page.get_by_label("Water in it").first).to_have_text("26.0 US gal")
+    thumb.type("Name", "Reed pool")
+    thumb.tap("button", "Save tank")
+    thumb.title("Reed pool")
+    thumb.tap("link", "Test")
+    for _ in range(4):
+        thumb.tap("button", "Skip")
+    thumb.key_in("77")
+    thumb.tap("button", "Save 1 reading")
+    thumb.sees("77.0")
+    thumb.tap("link", "Change")
+    thumb.tap("button", "6.5 US gal, type another figure")
+    thumb.key_in("7.5")
+    thumb.tap("button", "Log 7.5 US gal")
+    thumb.sees("7.5 US gal saved on this phone")
+    share(thumb)
+    held = {row["kind"]: json.loads(row["fields"]) for row in server.rows("SELECT kind, fields FROM records")}
+    assert held["tank"]["water_l"] == pytest.approx(30 * 12.5 * 16 * 16.387064 / 1000)
+    assert held["reading"]["value"] == 25 and held["reading"]["unit"] == "°C"
+    assert held["water_change"]["litres"] == pytest.approx(7.5 * 3.785411784)

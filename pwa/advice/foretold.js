@@ -37,7 +37,7 @@ function what(facts, rule, asked, { plan, next }, doubt) {
   const { water_l } = facts.tank;
   const fraction = plan.two_changes?.fraction_each ?? plan.fraction;
   const exact_litres = fraction * water_l;
-  const litres = bucket_litres(exact_litres, water_l);
+  const litres = bucket_litres(exact_litres, water_l, facts.water_unit);
   const changing = fraction > 0;
   const above = QUICK.some((name) => over(next, name, asked.limits, 0, "p50"));
   const tested = asked.records.readings.some(({ parameter }) => parameter === "total_ammonia" || parameter === "nitrite");

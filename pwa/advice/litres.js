@@ -1,12 +1,16 @@
 /** Litres that a bucket can do, and the dechlorinator for exactly those litres. */
+import { convert } from "../bench/units.js";
 import { run } from "../contracts.js";
 
-/** The step in which litres are said: half a litre, a litre or five, by the size of the tank (assumption: what a bucket can do). @param {number} water_l */
-export const bucket_step = (water_l) => (water_l < 30 ? 0.5 : water_l < 300 ? 1 : 5);
+/** Steps in which water is said, for a small, a middling and a large tank (assumption: what a bucket with marks can do). @type {Record<string, [number, number, number]>} */
+const STEPS = { L: [0.5, 1, 5], "US gal": [0.1, 0.5, 1], "UK gal": [0.1, 0.5, 1] };
 
-/** Litres rounded up to what a bucket can do, never more than the tank holds. @param {number} litres @param {number} water_l */
-export function bucket_litres(litres, water_l) {
-  const step = bucket_step(water_l);
+/** The step in which water is said, in litres, a whole step of the unit that the phone shows. @param {number} water_l @param {string} [unit] */
+export const bucket_step = (water_l, unit = "L") => convert(STEPS[unit][water_l < 30 ? 0 : water_l < 300 ? 1 : 2], unit, "L");
+
+/** Litres rounded up to what a bucket can do, never more than the tank holds. @param {number} litres @param {number} water_l @param {string} [unit] */
+export function bucket_litres(litres, water_l, unit) {
+  const step = bucket_step(water_l, unit);
   return Math.min(Math.ceil(litres / step - 1e-9) * step, water_l);
 }
 

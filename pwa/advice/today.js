@@ -92,7 +92,7 @@ function change(over, facts, limits, days) {
   const again = needs.some((need) => need > MOST_AT_ONCE);
   const fraction = Math.min(Math.max(...needs), MOST_AT_ONCE);
   const exact_litres = fraction * facts.tank.water_l;
-  const litres = bucket_litres(exact_litres, facts.tank.water_l);
+  const litres = bucket_litres(exact_litres, facts.tank.water_l, facts.water_unit);
   return {
     state,
     act: "change",

@@ -112,7 +112,7 @@ export const en = {
   "filled.feed_of_fish": "food by the grams of fish",
   "filled.feed_of_stock": "food by what the animals of the stock list weigh, {value} g",
   "filled.ph": "pH {value}",
-  "filled.temperature_c": "{value} °C",
+  "filled.temperature_c": "{value}",
 
   "chance.under": "less than a 1 in 100",
   "chance.one_in": "1 in {count}",
@@ -246,7 +246,7 @@ export const en = {
   "water.short": "Water",
   "water.none": "no source water set",
   "label.none": "no dechlorinator set",
-  "label.line": "{amount} {unit} for {litres} L",
+  "label.line": "{amount} {unit} for {litres}",
   "water.source_water": "Source water",
   "water.dechlorinator": "Dechlorinator",
   "water.new_source_water": "New source water",

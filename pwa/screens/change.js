@@ -10,6 +10,7 @@ import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
 import { get, now } from "../ui/live.js";
+import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
@@ -23,7 +24,7 @@ const USUAL = 0.25;
 /** @param {{id: string}} props */
 export function Change({ id }) {
   const tank = get("tank", id);
-  const kept = useDraft(`change.${id}`, () => ({ typed: /** @type {string | null} */ (null) }));
+  const kept = useDraft(`change.${id}`, () => /** @type {{typed: string | null, unit?: string}} */ ({ typed: null }));
   const keypad = useSignal(false);
   const problem = useSignal("");
   const came_for = useRef(/** @type {{last: string, advice: any} | null} */ (null));
@@ -35,14 +36,15 @@ export function Change({ id }) {
   if (latest.from && came_for.current?.last !== last) came_for.current = { last, advice: latest };
   const advice = came_for.current?.last === last ? came_for.current.advice : latest;
   // While a reading is doubted its litres are no suggestion: the next test decides.
-  const suggested = (advice.act !== "retest" && advice.litres) || bucket_litres(USUAL * tank.water_l, tank.water_l);
-  const { typed } = kept.value;
-  const litres = typed === null ? suggested : Number(typed);
+  const suggested = (advice.act !== "retest" && advice.litres) || bucket_litres(USUAL * tank.water_l, tank.water_l, facts.water_unit);
+  const water = shown_in("L");
+  const { typed, unit: keyed_in = "L" } = kept.value;
+  const litres = typed === null ? suggested : at_most(water.hold(Number(typed), keyed_in), tank.water_l);
   const wrong = refused(facts, litres);
   const dose = wrong ? null : dose_for(facts, litres);
-  const step = bucket_step(tank.water_l);
-  const set = (/** @type {string | null} */ text) => (kept.value = { typed: text });
-  const by = (/** @type {number} */ steps) => set(String(Math.min(Math.max(litres + steps * step, step), tank.water_l)));
+  const step = bucket_step(tank.water_l, water.unit);
+  const set = (/** @type {string | null} */ text) => (kept.value = { typed: text, unit: water.unit });
+  const by = (/** @type {number} */ steps) => set(String(water.show(Math.min(Math.max(litres + steps * step, step), tank.water_l))));
 
   const log = async () => {
     const water_change = new_id();
@@ -68,12 +70,12 @@ export function Change({ id }) {
       <div class="stepper" role="group" aria-label=${t("change.litres")}>
         <button class="quiet" type="button" aria-label=${t("change.less", { step: litres_said(step) })} onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>
         <button class="amount" type="button" aria-expanded=${keypad.value} aria-label=${t("change.type", said)} onClick=${tap(() => (keypad.value = !keypad.value))}>
-          <span>${short(litres || 0, 2)} <small>L</small></span></button>
+          <span>${short(water.show(litres || 0), 2)} <small>${water.label}</small></span></button>
         <button class="quiet" type="button" aria-label=${t("change.more", { step: litres_said(step) })} onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
       </div>
       ${wrong ? html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${t("change.litres")} ${wrong.message}. ${t("allowed", { allowed: wrong.allowed })}</span></p>`
         : html`<p class="soft center">${t("change.share", { percent: number((100 * litres) / tank.water_l, 0) })}</p>`}
-      ${keypad.value && html`<${Keypad} label=${t("change.litres")} unit="L" value=${typed ?? ""} onValue=${set} />`}
+      ${keypad.value && html`<${Keypad} label=${t("change.litres")} unit=${water.label} value=${water.text(typed, keyed_in)} onValue=${set} />`}
       ${typed !== null && litres !== suggested && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`}
       ${dose && html`<${Dose} id=${id} dose=${dose} />`}
       ${!wrong && html`<${After} facts=${facts} advice=${advice} fraction=${litres / tank.water_l} />`}
@@ -101,6 +103,9 @@ const After = ({ facts, advice, fraction }) => {
           <td class="figures">${nitrogen(one.now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span class="unit">mg N/L</span></td></tr>`;
       })}</tbody></table>`;
 };
+
+/** All of the water, where converting there and back left a grain more or less. @param {number} litres @param {number} water_l */
+const at_most = (litres, water_l) => (Math.abs(litres - water_l) < 1e-6 ? water_l : litres);
 
 /** Litres that the calculation refuses, in its words. @param {any} facts @param {number} litres */
 function refused({ tank }, litres) {

@@ -8,6 +8,7 @@ import { forget, useDraft } from "../ui/draft.js";
 import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
 import { Icon } from "../ui/icon.js";
 import { get, live_room, room } from "../ui/live.js";
+import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { changed_fields, new_id, record } from "../ui/record.js";
@@ -93,7 +94,7 @@ export function TankForm({ id }) {
 
 /** @param {{found: ReturnType<typeof litres_of>}} props */
 const Found = ({ found }) => html`
-  <output class="found" aria-label=${t("tank.litres")}>${found.answer ? html`<b class="hand">${number(found.answer.water_l, 1)}</b> L` : html`<span class="soft">– L</span>`}</output>`;
+  <output class="found" aria-label=${t("tank.litres")}>${found.answer ? html`<b class="hand">${number(shown_in("L").show(found.answer.water_l), 1)}</b> ${shown_in("L").label}` : html`<span class="soft">– ${shown_in("L").label}</span>`}</output>`;
 
 /** The litres, or which measures are missing or wrong. @param {Record<string, any>} measures @returns {{answer?: any, payload: any, errors: any[]}} */
 function litres_of(measures) {

@@ -7,6 +7,7 @@ import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
 import { TESTED, UNITS, kit_for, reading_of } from "../ui/kits.js";
 import { get, now, room } from "../ui/live.js";
+import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
@@ -58,21 +59,22 @@ export function Test({ id }) {
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
       ${parameter
         ? html`<${Parameter} key=${parameter} tank=${id} parameter=${parameter} test=${test} onPick=${(/** @type {any} */ fields) => to(test.at + 1, answer(fields))}
-            onType=${(/** @type {string} */ text, /** @type {any} */ fields) => {
+            onType=${(/** @type {string} */ text, /** @type {any} */ fields, /** @type {string} */ keyed_in) => {
               const { [parameter]: _, ...others } = test.readings;
-              kept.value = { ...test, typed: { ...test.typed, [parameter]: text }, readings: fields ? answer(fields).readings : others };
+              kept.value = { ...test, keyed_in: { ...test.keyed_in, [parameter]: keyed_in }, typed: { ...test.typed, [parameter]: text }, readings: fields ? answer(fields).readings : others };
             }} />`
         : html`<${Answers} readings=${test.readings} onGo=${(/** @type {number} */ at) => to(at)} />`}
     <//>`;
 }
 
-/** @param {{tank: string, parameter: string, test: any, onPick: (fields: any) => void, onType: (text: string, fields: any) => void}} props */
+/** @param {{tank: string, parameter: string, test: any, onPick: (fields: any) => void, onType: (text: string, fields: any, keyed_in: string) => void}} props */
 function Parameter({ tank, parameter, test, onPick, onType }) {
   const kit = kit_for(parameter);
   const chosen = test.readings[parameter]?.value;
   const unit = kit.unit ?? UNITS[parameter];
+  const { label, unit: shown, hold, text: keyed } = shown_in(unit);
   return html`
-    <h2 class="asked">${parameter_name(parameter)} <span class="soft unit">${[unit, read_as(parameter, kit.basis)].join(" ")}</span></h2>
+    <h2 class="asked">${parameter_name(parameter)} <span class="soft unit">${[kit.entry === "steps" ? unit : label, read_as(parameter, kit.basis)].join(" ")}</span></h2>
     <p class="row apart small kit">
       <span class="soft">${kit.common ? (kit.entry === "steps" ? t("kit.common") : t("kit.keypad")) : kit.name}</span>
       <a class="quiet" href=${kit.id ? `/room/test_kit/${kit.id}` : `/room/test_kit/new?parameter=${parameter}&then=/tank/${tank}/test`}>${t(kit.id ? "kit.edit" : "kit.set_up")}</a>
@@ -83,8 +85,8 @@ function Parameter({ tank, parameter, test, onPick, onType }) {
           ${kit.steps.map((/** @type {number} */ step) => html`
             <button type="button" key=${step} aria-pressed=${chosen === step} onClick=${tap(() => onPick(reading_of(kit, step)))}>${short(step)}</button>`)}
         </div>`
-      : html`<${Keypad} label=${parameter_name(parameter)} unit=${unit} value=${test.typed[parameter] ?? ""}
-          onValue=${(/** @type {string} */ text) => onType(text, text === "" ? null : reading_of(kit, Number(text)))} />`}`;
+      : html`<${Keypad} label=${parameter_name(parameter)} unit=${label} value=${keyed(test.typed[parameter] ?? null, test.keyed_in?.[parameter])}
+          onValue=${(/** @type {string} */ text) => onType(text, text === "" ? null : reading_of(kit, Number(hold(Number(text)).toPrecision(6))), shown)} />`}`;
 }
 
 /** The kit's timed steps, each started by a tap; several may run. @param {{kit: any, tank: string}} props */

@@ -1,9 +1,8 @@
 /** Figures as they are said: a reading as its kit wrote it and as nitrogen, doses, litres. */
 import { records } from "../contracts.js";
 import { SPECIES, both_ways } from "../advice/level.js";
-import { convert, unitIn, unitLabel } from "../bench/units.js";
 import { number, short, t } from "../i18n/words.js";
-import { measures } from "./measures.js";
+import { shown_in } from "./measures.js";
 
 const ION = { nh4: "NH₄", no2: "NO₂", no3: "NO₃" };
 
@@ -21,6 +20,10 @@ export function read_as(parameter, basis) {
 /** The figure as read and, for the nitrogen three, the other way too. @param {any} reading @returns {{value: string, unit: string, also: string | null}} */
 export function figure(reading) {
   const { parameter, value, basis, unit = "" } = reading;
+  if (parameter === "temperature" && unit === "°C") {
+    const { show, label } = shown_in(unit);
+    return { value: number(show(value), 1), unit: label, also: null };
+  }
   const plain = { value: parameter === "ph" || parameter === "temperature" ? number(value, 1) : short(value, 3), unit: [unit, read_as(parameter, basis)].join(" ").trim() };
   if (!(parameter in SPECIES) || value === 0) return { ...plain, also: null };
   const both = both_ways(parameter, value, basis);
@@ -42,8 +45,8 @@ export const temperature_said = (celsius) => measured(celsius, "°C", 1);
 
 /** A figure held in a unit of ours, said in the units of this phone. @param {number} value @param {string} unit @param {number} most decimals at most, in either unit */
 export function measured(value, unit, most) {
-  const shown = unitIn({ name: "", unit }, measures.value);
-  return `${short(convert(value, unit, shown), most)} ${unitLabel(shown)}`;
+  const { show, label } = shown_in(unit);
+  return `${short(show(value), most)} ${label}`;
 }
 
 /** "0.3 g". @param {number} grams */

@@ -10,6 +10,7 @@ import { ask_of } from "../advice/questions.js";
 import { today } from "../advice/today.js";
 import { installed } from "../contracts.js";
 import { all, live_room, now } from "./live.js";
+import { shown_in } from "./measures.js";
 
 /** Whatever an advice is made from; a room answers the same array until one of a kind changes. */
 const MADE_OF = ["tank", "reading", "water_change", "dose", "feeding", "source_water", "label", "stock_change", "own_species"];
@@ -57,10 +58,11 @@ function told(tank_id, questions) {
 
 /** Facts, rule and questions, made anew only when a record or the hour changed. @param {any} tank @returns {Gathered} */
 function gather(tank) {
-  const made_of = [tank, Math.floor(now.value / (HOUR / 6)), ...MADE_OF.map(all)];
+  const { unit } = shown_in("L");
+  const made_of = [tank, unit, Math.floor(now.value / (HOUR / 6)), ...MADE_OF.map(all)];
   const before = gathered.get(tank.id);
   if (before && made_of.every((one, i) => one === before.made_of[i])) return before;
-  const facts = facts_of(live_room, tank, now.value);
+  const facts = { ...facts_of(live_room, tank, now.value), water_unit: unit };
   const rule = today(facts);
   const after = { facts, rule, asked: ask_of(facts, rule), made_of };
   gathered.set(tank.id, after);

@@ -1,10 +1,15 @@
 /** A form drawn from field specifications (a contract's inputs or a record kind's fields). What is typed is kept as typed. */
 import { html, useState } from "../vendor/preact.js";
-import { parse, t } from "../i18n/words.js";
+import { rangeShown } from "../bench/form.js";
+import { shownNumber, valueOf } from "../bench/draft.js";
+import { marksOf, typedForm } from "../bench/number_text.js";
+import { unitIn, unitLabel } from "../bench/units.js";
+import { chosen, t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
+import { measures } from "./measures.js";
 
 /** @typedef {{field: string, message: string, allowed: string}} FieldError */
-/** @typedef {Record<string, any>} Raw texts as typed, choices and ticks as chosen, lists of them */
+/** @typedef {Record<string, any>} Raw texts as typed (with the unit where it is not the field’s own), choices and ticks as chosen, lists of them */
 
 /** Whether a field matters beside what is chosen. @param {any} spec @param {any[]} specs @param {Raw} raw */
 export function matters(spec, specs, raw) {
@@ -23,7 +28,7 @@ export function payload_of(specs, raw) {
 /** @param {any} spec @param {any} typed @returns {any} */
 function value_of(spec, typed) {
   if (typed === undefined || typed === null || typed === "") return undefined;
-  if (spec.type === "number" || spec.type === "integer") return parse(String(typed));
+  if (is_figure(spec)) return valueOf(spec, node_of(spec, typed), marks());
   if (spec.type === "list") {
     const list = typed.map((/** @type {any} */ one) => value_of(spec.item, one)).filter((/** @type {any} */ one) => one !== undefined);
     return list.length ? list : undefined;
@@ -32,13 +37,22 @@ function value_of(spec, typed) {
   return typeof typed === "string" ? typed.trim() || undefined : typed;
 }
 
+/** @param {any} spec */
+const is_figure = (spec) => spec.type === "number" || spec.type === "integer";
+/** @param {any} spec */
+const own_unit = (spec) => spec.unit ?? "";
+/** A figure keeps its text and the unit it was typed in; a text alone is in the field's own. @param {any} spec @param {any} typed */
+const node_of = (spec, typed) => (typeof typed === "object" ? typed : { text: String(typed), unit: own_unit(spec) });
+/** How the language of the words writes numbers. */
+const marks = () => marksOf(chosen());
+
 /** A record's or example's values as the form would hold them typed. @param {any[]} specs @param {Record<string, any>} values */
 export const raw_of = (specs, values) =>
   Object.fromEntries(specs.filter((spec) => values[spec.name] !== undefined).map((spec) => [spec.name, typed_of(spec, values[spec.name])]));
 
 /** @param {any} spec @param {any} value @returns {any} */
 function typed_of(spec, value) {
-  if (spec.type === "number" || spec.type === "integer") return String(value);
+  if (is_figure(spec)) return typedForm(value, marks());
   if (spec.type === "list") return value.map((/** @type {any} */ one) => typed_of(spec.item, one));
   return spec.type === "object" && !spec.open ? raw_of(spec.fields, value) : value;
 }
@@ -77,7 +91,7 @@ function Field({ spec, at, value, onValue, wrong, errors, tried, onLeave }) {
 
 /** The same words as the API, beside the field. @param {{spec?: any, error: FieldError}} props */
 export const Wrong = ({ spec, error }) => html`
-  <p class="wrong"><${Icon} name="needs" size=${20} /><span>${spec?.label ?? error.field} ${error.message}. ${t("allowed", { allowed: error.allowed })}</span></p>`;
+  <p class="wrong"><${Icon} name="needs" size=${20} /><span>${spec?.label ?? error.field} ${error.message}. ${t("allowed", { allowed: (spec && is_figure(spec) && rangeShown(spec, measures.value, marks())) || error.allowed })}</span></p>`;
 
 /** @param {any} spec */
 function control_of(spec) {
@@ -89,15 +103,20 @@ function control_of(spec) {
   return spec.max_length > 300 ? "words" : "line";
 }
 
-/** @param {{spec: any, id: string}} props */
-const Label = ({ spec, id }) => html`<label for=${id}>${spec.label} ${spec.unit && spec.unit !== "1" && html`<span class="unit">${spec.unit}</span>`}</label>`;
+/** @param {{spec: any, id: string, unit?: string}} props */
+const Label = ({ spec, id, unit = unitLabel(own_unit(spec)) }) => html`<label for=${id}>${spec.label} ${unit && html`<span class="unit">${unit}</span>`}</label>`;
 
 /** @type {Record<string, (props: any) => any>} */
 const CONTROLS = {
-  figure: ({ spec, id, value, onValue, onLeave, described, invalid }) => html`
-    <${Label} spec=${spec} id=${id} />
-    <input id=${id} type="text" inputmode="decimal" autocomplete="off" value=${value ?? ""} placeholder=${spec.default ?? ""}
-      aria-describedby=${described} aria-invalid=${invalid} onInput=${(/** @type {any} */ e) => onValue(e.target.value)} onBlur=${onLeave} />`,
+  figure: ({ spec, id, value, onValue, onLeave, described, invalid }) => {
+    const shown = shownNumber(node_of(spec, value ?? ""), unitIn(spec, measures.value), marks());
+    const usual = spec.default === undefined ? "" : shownNumber({ value: spec.default, unit: own_unit(spec) }, shown.unit, marks()).text;
+    const say = (/** @type {string} */ text) => onValue(text === "" || shown.unit === own_unit(spec) ? text : { text, unit: shown.unit });
+    return html`
+      <${Label} spec=${spec} unit=${unitLabel(shown.unit)} id=${id} />
+      <input id=${id} type="text" inputmode="decimal" autocomplete="off" value=${shown.text} placeholder=${usual}
+        aria-describedby=${described} aria-invalid=${invalid} onInput=${(/** @type {any} */ e) => say(e.target.value)} onBlur=${onLeave} />`;
+  },
 
   line: ({ spec, id, value, onValue, onLeave, described, invalid }) => html`
     <${Label} spec=${spec} id=${id} />

@@ -5,6 +5,7 @@ import { number, short, t, when } from "../i18n/words.js";
 import { chance_said } from "./chance.js";
 import { Chart } from "./chart.js";
 import { as_ion, litres_said, nitrogen, parameter_name } from "./figures.js";
+import { shown_in } from "./measures.js";
 
 /** @typedef {import("../advice/chart_lines.js").Lines} Lines */
 
@@ -74,7 +75,7 @@ function span_said({ low, high }, said) {
 }
 
 /** @param {string} parameter @param {number} value */
-const figure_said = (parameter, value) => (parameter in SPECIES ? nitrogen(value) : number(value, 1));
+const figure_said = (parameter, value) => (parameter in SPECIES ? nitrogen(value) : number(parameter === "temperature" ? shown_in("°C").show(value) : value, 1));
 
 /** @param {string} parameter */
-const unit_of = (parameter) => (parameter in SPECIES ? "mg N/L" : parameter === "temperature" ? "°C" : "");
+const unit_of = (parameter) => (parameter in SPECIES ? "mg N/L" : parameter === "temperature" ? shown_in("°C").label : "");

@@ -3,7 +3,7 @@ import { html } from "../vendor/preact.js";
 import { contracts } from "../contracts.js";
 import { clock, number, short, t, weekday, when } from "../i18n/words.js";
 import { chance_said } from "./chance.js";
-import { dose_said, litres_said, nitrogen } from "./figures.js";
+import { dose_said, litres_said, nitrogen, temperature_said } from "./figures.js";
 import { StateShape } from "./icon.js";
 
 const QUARTER_MS = 15 * 60_000;
@@ -95,13 +95,13 @@ const FORMS = {
   read: mg_n,
   chance: chance_said,
   until: (value, _, now) => (value - now > 1.5 * DAY_MS ? weekday(value, now) : when(Math.ceil(value / QUARTER_MS) * QUARTER_MS, now)),
-  filled: (listed) => listed.map((/** @type {any} */ one) => t(`filled.${one.code}`, { value: short(one.value ?? 0, 1) })).join(", "),
+  filled: (listed) => listed.map((/** @type {any} */ one) => t(`filled.${one.code}`, { value: one.code === "temperature_c" ? temperature_said(one.value) : short(one.value ?? 0, 1) })).join(", "),
   first: ({ at, message, allowed }, _, now) => `${when(at, now)}: ${message}. ${t("allowed", { allowed })}`,
   rise: mg_n,
   by: (value) => t(`limit.${value}`),
   days: (value) => (value === 1 ? t("until.tomorrow") : t("until.days", { count: value })),
   at: (value, _, now) => (value ? when(value, now) : ""),
-  value: (value, { code }) => (code.endsWith("ph") ? number(value, 1) : `${short(value, 1)} °C`),
+  value: (value, { code }) => (code.endsWith("ph") ? number(value, 1) : temperature_said(value)),
 };
 
 /** @param {number} a @param {number} b */

@@ -170,4 +170,9 @@ test("what is not set down is asked for, not guessed", () => {
 
 test("litres are rounded up to what a bucket can do, never above the tank", () => {
   assert.deepEqual([bucket_litres(3.2, 20), bucket_litres(20.2, 100), bucket_litres(40, 100), bucket_litres(101, 400), bucket_litres(9.9, 9.7)], [3.5, 21, 40, 105, 9.7]);
+  const gallon = 3.785411784; // NIST SP 811
+  near(bucket_litres(10.1, 100, "US gal"), 3 * gallon);
+  near(bucket_litres(3.2, 20, "US gal"), 0.9 * gallon);
+  near(bucket_litres(40, 400, "UK gal"), 9 * 4.54609);
+  assert.equal(bucket_litres(99.9, 100, "US gal"), 100, "all of it, not a gallon more");
 });
