@@ -42,8 +42,9 @@ def test_a_phone_in_gallons_says_gallons_and_records_litres(server, new_phone):
     thumb.tap("button", "Save tank")
     thumb.title("Reed pool")
     thumb.tap("link", "Test")
-    for _ in range(4):
+    for place in range(2, 6):
         thumb.tap("button", "Skip")
+        thumb.sees(f"{place} of 5")
     thumb.key_in("77")
     thumb.tap("button", "Save 1 reading")
     thumb.sees("77.0")
