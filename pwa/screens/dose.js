@@ -63,7 +63,7 @@ export function Dose({ id }) {
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
       <div class="tiles two" role="group" aria-label=${t("dosing.what")}>
         ${labels.map((one) => html`<button type="button" key=${one.id} aria-pressed=${way === one.id} onClick=${pick(one.id)}><b>${one.name}</b>
-          <span class="soft small">${t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: short(one.per_l) })}</span></button>`)}
+          <span class="soft small">${t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: litres_said(one.per_l) })}</span></button>`)}
         ${salt && html`<button type="button" aria-pressed=${way === SALT} onClick=${pick(SALT)}><b>${salt.what}</b><span class="soft small">${t("dosing.from_bench")}</span></button>`}
         <button type="button" aria-pressed=${way === AMMONIA} onClick=${pick(AMMONIA)}><b>${t("dosing.ammonia")}</b><span class="soft small">${t("dosing.ammonia_why")}</span></button>
       </div>
