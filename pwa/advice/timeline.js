@@ -27,9 +27,10 @@ export const CORRECTED = { reading: "value", water_change: "litres", dose: "amou
 
 /** @param {Room} room @param {{tank?: string, group?: string}} [which] @returns {Event[]} newest first */
 export function timeline(room, { tank, group } = {}) {
+  const hanging = hanging_of(room);
   const events = Object.keys(GROUP_OF)
     .filter((kind) => !group || GROUP_OF[kind] === group)
-    .flatMap((kind) => gathered(room, kind))
+    .flatMap((kind) => gathered(room, kind, hanging))
     .map((records) => event_of(room, records));
   return events.filter((event) => !tank || event.tank === tank || shared_with(event) === tank).sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
 }
@@ -68,45 +69,51 @@ function instead({ id, kind, meta: _meta, ...fields }, its, change) {
   return { type: "put", kind, id: its, fields: { ...fields, ...change, supersedes: id } };
 }
 
-/** Records of a kind, those written together in one list. @param {Room} room @param {string} kind @returns {any[][]} */
-function gathered(room, kind) {
-  const records = room.all(kind);
-  if (kind === "reading") return together(records, ({ test }) => test).map((test) => as_written(room, test));
-  if (kind === "water_change") return records.map((change) => [change, ...doses_of(room, change)]);
-  if (kind === "dose") return records.filter((dose) => !dose.water_change || !change_of(room, dose)).map((dose) => [dose]);
-  if (kind === "note") return records.map((note) => [note, ...(note.entry ? room.all("photo").filter(({ entry }) => entry === note.entry) : [])]);
-  if (kind === "photo") {
-    const noted = new Set(room.all("note").map(({ entry }) => entry));
-    return together(records.filter(({ entry }) => !entry || !noted.has(entry)), ({ entry }) => entry);
+/** @typedef {{doses: Map<string, any[]>, photos: Map<string, any[]>, apart: any[], loose: any[]}} Hanging doses by their change, photos by their note's entry, and those that stand alone */
+
+/** What hangs on changes and notes. @param {Room} room @returns {Hanging} */
+function hanging_of(room) {
+  /** @type {Map<string, string>} a change's names, those before its corrections too, to its own */ const names = new Map();
+  for (const { id, supersedes } of room.all("water_change")) {
+    names.set(id, id);
+    for (const before of supersedes ? room.earlier("water_change", id) : []) names.set(before.id, id);
   }
-  return records.map((record) => [record]);
+  const noted = new Set(room.all("note").map(({ entry }) => entry));
+  const doses = split(room.all("dose"), ({ water_change }) => names.get(water_change));
+  const photos = split(room.all("photo"), ({ entry }) => (entry && noted.has(entry) ? entry : undefined));
+  return { doses: doses.lists, apart: doses.rest, photos: photos.lists, loose: photos.rest };
 }
 
 /** @param {any[]} records @param {(record: any) => string | undefined} key */
-function together(records, key) {
+function split(records, key) {
   /** @type {Map<string, any[]>} */ const lists = new Map();
+  /** @type {any[]} */ const rest = [];
   for (const record of records) {
-    const its = key(record) ?? record.id;
-    lists.set(its, [...(lists.get(its) ?? []), record]);
+    const its = key(record);
+    if (its === undefined) rest.push(record);
+    else if (!lists.get(its)?.push(record)) lists.set(its, [record]);
   }
-  return [...lists.values()];
+  return { lists, rest };
 }
+
+/** Records of a kind, those written together in one list. @param {Room} room @param {string} kind @param {Hanging} hanging @returns {any[][]} */
+function gathered(room, kind, { doses, photos, apart, loose }) {
+  if (kind === "reading") return together(room.all(kind), ({ test }) => test).map((test) => as_written(room, test));
+  if (kind === "water_change") return room.all(kind).map((change) => [change, ...(doses.get(change.id) ?? [])]);
+  if (kind === "dose") return apart.map((dose) => [dose]);
+  if (kind === "note") return room.all(kind).map((note) => [note, ...(photos.get(note.entry) ?? [])]);
+  if (kind === "photo") return together(loose, ({ entry }) => entry);
+  return room.all(kind).map((record) => [record]);
+}
+
+/** @param {any[]} records @param {(record: any) => string | undefined} key @returns {any[][]} */
+const together = (records, key) => [...split(records, (record) => key(record) ?? record.id).lists.values()];
 
 /** In the order in which they were first written down: a correction keeps its place. @param {Room} room @param {any[]} records */
 function as_written(room, records) {
   const first = (/** @type {any} */ { kind, id, supersedes }) => (supersedes ? room.earlier(kind, id).at(-1)?.id : null) ?? id;
   return records.toSorted((a, b) => (first(a) < first(b) ? -1 : 1));
 }
-
-/** A change's own name and those it had before it was corrected. @param {Room} room @param {any} change */
-const names_of = (room, change) => [change.id, ...(change.supersedes ? room.earlier("water_change", change.id).map(({ id }) => id) : [])];
-/** @param {Room} room @param {any} change */
-const doses_of = (room, change) => {
-  const names = names_of(room, change);
-  return room.all("dose").filter((dose) => names.includes(dose.water_change));
-};
-/** @param {Room} room @param {any} dose */
-const change_of = (room, dose) => room.all("water_change").find((change) => names_of(room, change).includes(dose.water_change));
 
 /** @param {Room} room @param {any[]} records @returns {Event} */
 function event_of(room, records) {
