@@ -23,6 +23,7 @@ export function Room() {
         ${refused > 0 && html`<${Way} to="/room/needs-you" title=${t("needs_you.title")} said=${t("sharing.needs_you", { count: refused })} icon="needs" />`}
         ${state.joined && html`<${Way} to="/room/people" title=${t("people.title")} said=${t("room.you_are", { role: t(`role.${about?.role}`) })} />`}
         <${Way} to="/room/rooms" title=${t("rooms.title")} said=${t("rooms.count", { count: rooms.value })} />
+        ${!about?.ended && html`<${Way} to="/away" title=${t("away.title")} said=${t("away.short")} />`}
         <${Way} to="/room/copy" title=${t("archive.title")} said=${t("archive.short")} />
         <${Way} to="/room/display" title=${t("display.title")} said=${t("display.short")} />
       </ul>

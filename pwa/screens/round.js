@@ -1,11 +1,12 @@
 /** Round: every tank in walking order, with its state, its one sentence and what to do about it. */
 import { html } from "../vendor/preact.js";
+import { in_round, sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
 import { day, t } from "../i18n/words.js";
 import { FeedAll } from "../ui/feed_all.js";
 import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
-import { live_room, now, room } from "../ui/live.js";
+import { all, live_room, now, room } from "../ui/live.js";
 import { Page } from "../ui/page.js";
 import { BeingSetUp, plans } from "../ui/setup_lines.js";
 import { Sentence, State } from "../ui/sentence.js";
@@ -17,6 +18,7 @@ export function Round() {
   return html`
     <${Page} title=${t("round.title")} place="round" book>
       <p class="date">${day(now.value)}</p>
+      ${in_round(sheet_now(all("away_sheet"), now.value), now.value) && html`<p class="beside-margin"><a class="quiet" href="/away">${t("away.title")}</a></p>`}
       <ol>${tanks.map((tank, i) => html`<${Stop} key=${tank.id} tank=${tank} place=${i + 1} />`)}
         <${RoomTasks} /></ol>
       <${FeedAll} tanks=${tanks} />

@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from limnary.contracts import run
 from limnary.demo.picture import drawn
 from limnary.demo.scenario import (
+    AWAY,
+    AWAY_DAYS,
     BARREL,
     DAYS,
     DECHLORINATOR,
@@ -56,6 +58,7 @@ def diary(now_ms: int) -> list[Entry]:
     for tank in TANKS:
         _Keeping(book, tank).whole()
     book.chores()
+    book.away()
     return sorted((entry for entry in book.entries if entry.at_ms <= now_ms), key=lambda entry: entry.at_ms)
 
 
@@ -102,6 +105,13 @@ class _Book:
             for due_ms in due[: len(due) - left]:
                 at = min(due_ms + self.dice.randrange(600_000, 3_600_000), self.now_ms)
                 self.write(at, KEEPER, "task_done", {"task": task, "at": utc(at), "due_at": utc(due_ms)})
+
+    def away(self) -> None:
+        """The sheet for who looks after the tanks next week, set down an hour ago."""
+        first, last = (self.now_ms // DAY_MS * DAY_MS + day * DAY_MS + 12 * HOUR_MS for day in AWAY_DAYS)
+        tanks = [f"demo-tank-{tank.key}" for tank in TANKS]
+        fields = {"from_at": utc(first), "to_at": utc(last), "tanks": tanks, **AWAY}
+        self.write(self.now_ms - HOUR_MS, OWNER, "away_sheet", fields)
 
 
 class _Keeping:

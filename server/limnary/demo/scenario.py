@@ -222,3 +222,13 @@ TASKS = (
     ("FREQ=MONTHLY;BYMONTHDAY=5", None, "Squeeze the sponges out in tank water", 17, 0),
     ("FREQ=DAILY", None, "Look at every thermometer", 8, 1),
 )
+# The keepers go away soon; who looks after the tanks calls these.
+AWAY_DAYS = (1, 8)
+AWAY = {
+    "feed_every_days": 2,
+    "calls": [
+        {"who": "Marit Solvang", "phone": "+49 30 5550 0142"},
+        {"who": "Dr Imani Okoye, vet for fish", "phone": "+49 30 5550 0177"},
+    ],
+    "note": "The key hangs behind the green coat. The cellar light is the left switch.",
+}
