@@ -16,6 +16,8 @@ from limnary.demo.scenario import (
     KEEPER,
     KITS,
     OWNER,
+    PLAN,
+    PLAN_GLASS,
     PLANT_FOOD,
     TANKS,
     TAP,
@@ -57,6 +59,7 @@ def diary(now_ms: int) -> list[Entry]:
     book.things()
     for tank in TANKS:
         _Keeping(book, tank).whole()
+    book.plan()
     book.chores()
     book.away()
     return sorted((entry for entry in book.entries if entry.at_ms <= now_ms), key=lambda entry: entry.at_ms)
@@ -90,6 +93,27 @@ class _Book:
         self.bottle = self.write(first, OWNER, "label", DECHLORINATOR)
         self.plant_food = self.write(first, OWNER, "label", PLANT_FOOD)
         self.kits = {parameter: self.write(first, OWNER, "test_kit", kit) for parameter, kit in KITS.items()}
+
+    def plan(self) -> None:
+        """One tank more, still being set up."""
+        said = PLAN["setup"]["substrate"]
+        glass = PLAN_GLASS["glass_mm"] / 5
+        layers = [
+            {
+                "role": name,
+                "material": said[name],
+                "front_cm": said[f"{name}_front_cm"],
+                "back_cm": said[f"{name}_back_cm"],
+            }
+            for name in ("nutrient", "cap")
+        ]
+        inside = {name: PLAN_GLASS[name] - glass for name in ("length_cm", "width_cm")}
+        wood = {"hardscape_kg": PLAN["setup"]["hardscape"]["wood_kg"], "hardscape_density_kg_l": 1.1}
+        measures = {**PLAN_GLASS, "substrate_l": run("substrate", {**inside, "layers": layers})["litres"], **wood}
+        size = run("volume", measures)
+        water = {"source_water": self.waters["tap"], "dechlorinator": self.bottle}
+        fields = {**PLAN, **water, "measures": measures, "water_l": size["water_l"], "gross_l": size["gross_l"]}
+        self.write(self.at(DAYS - 3, 19), OWNER, "tank", fields, "demo-tank-plan")
 
     def chores(self) -> None:
         """Repeating tasks, done on their days but for the last few."""

@@ -213,6 +213,57 @@ YOUNG = Tank(
 )
 TANKS = (STEADY, DUE, YOUNG)
 
+# A tank that is still being set up: measured, weighed and planted on paper, not filled.
+PLAN = {
+    "name": "Shelf in the hall",
+    "place": "Hall, on the low shelf",
+    "walk_order": 4,
+    "temperature_c": 24,
+    "planting": "dense",
+    "planned_stock": [{"species": "Boraras maculatus", "count": 10, "length_cm": 1.5}],
+    "setup": {
+        "place": {"stand_kg": 24, "equipment_kg": 4},
+        "substrate": {
+            "bed": "capped",
+            "nutrient": "garden_soil",
+            "nutrient_front_cm": 1,
+            "nutrient_back_cm": 2.5,
+            "nutrient_pack": 10,
+            "cap": "sand",
+            "cap_front_cm": 3,
+            "cap_back_cm": 4,
+            "cap_pack": 12.5,
+            "support_bags": 0,
+        },
+        "hardscape": {"wood_kg": 1.5},
+        "warmth": {"temperature_c": 24, "room_c": 17, "cover": "lid", "light": "medium", "hours": 8},
+        "plants": {
+            "planting": "dense",
+            "list": [
+                {"species": "Ceratophyllum demersum", "portions": 4},
+                {"species": "Cryptocoryne beckettii", "portions": 6},
+            ],
+        },
+        "steps": {
+            "place": "done",
+            "substrate": "done",
+            "hardscape": "done",
+            "warmth": "done",
+            "plants": "done",
+            "stock": "done",
+        },
+    },
+}
+PLAN_GLASS = {
+    "shape": "cuboid",
+    "length_cm": 75,
+    "width_cm": 35,
+    "height_cm": 38,
+    "measures": "outside",
+    "glass_mm": 6,
+    "fill_height_cm": 33,
+}
+
 # Tasks by the clock of the room: rule, tank key or None, title, hour, how many of the last ones are not done yet.
 ZONE = "Europe/Berlin"
 TASKS = (
