@@ -86,7 +86,7 @@ def adds_stone(thumb, bed):
 
 
 def plans_warmth(thumb, water_l):
-    thumb.title("Warmth and light")
+    thumb.title("Warmth, light, filter")
     for _ in range(4):
         thumb.page.get_by_role("button", name="Less: Water").tap()
     warm = {**INSIDE, "height_cm": 40, "glass_mm": 8, "temperature_c": 20, "room_c": 17, "open_fraction": 0.05}

@@ -10,7 +10,7 @@ export const FIRST = {
   place: {},
   substrate: { bed: "capped", nutrient: "garden_soil", nutrient_front_cm: 1.5, nutrient_back_cm: 2.5, cap: "sand", cap_front_cm: 3, cap_back_cm: 4, support_bags: 0 },
   hardscape: {},
-  warmth: { temperature_c: 24, room_c: 17, cover: "lid", light: "medium", hours: 8 },
+  warmth: { temperature_c: 24, room_c: 17, cover: "lid", light: "medium", hours: 8, filter: "sponge" },
   plants: { planting: "dense", list: [] },
   stock: {},
   fill: { plants_in: true },

@@ -60,7 +60,7 @@ export function limit_input(tank, stock, maturity) {
     planting: tank.planting ?? said_at(tank, "plants").planting,
     substrate: BOTTOM[tank.setup?.steps?.substrate === "done" ? said_at(tank, "substrate").bed : "plain"],
     cover: warmth.cover,
-    ...(tank.filter ? { filter: tank.filter } : {}),
+    filter: tank.filter ?? warmth.filter,
   };
 }
 

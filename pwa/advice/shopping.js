@@ -54,6 +54,7 @@ function warmth(tank) {
   const { ppfd_umol_m2_s, hours } = light_input(said);
   return [
     ...(heat?.heater_w > 0 ? [{ code: "heater", key: "heater", watts: heat.heater_w }] : []),
+    ...(said.filter === "none" ? [] : [{ code: "filter", key: "filter", filter: said.filter }]),
     { code: "lamp", key: "lamp", light: ppfd_umol_m2_s, hours, area_cm2: floor_of(tank.measures).area_cm2 },
   ];
 }

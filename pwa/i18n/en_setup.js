@@ -13,6 +13,7 @@ export const en_setup = {
   "setup.plans_of": "How it was set up",
   "setup.next_is": "Next: {step}",
   "setup.is_plan": "Being set up. Take any step, in any order; all of it is kept.",
+  "setup.is_plan_seen": "Being set up, not filled yet.",
   "setup.is_filled": "Filled and running. What was planned for it stands here.",
   "setup.state_done": "done",
   "setup.state_skipped": "skipped",
@@ -29,7 +30,7 @@ export const en_setup = {
   "setup.step.place": "Where it stands",
   "setup.step.substrate": "Substrate",
   "setup.step.hardscape": "Stone and wood",
-  "setup.step.warmth": "Warmth and light",
+  "setup.step.warmth": "Warmth, light, filter",
   "setup.step.plants": "Plants",
   "setup.step.stock": "Who shall live in it",
   "setup.step.fill": "Fill it",
@@ -77,6 +78,9 @@ export const en_setup = {
   "setup.light_measured": "Measured, or by the lamp’s own curve",
   "setup.light_counted": "Counted with {light} µmol/m²/s, the middle of that band.",
 
+  "setup.moves": "What moves the water",
+  "setup.moves_why": "At night plants and bed breathe too. Ripples or bubbles bring the air that fish need by dawn; still water carries far fewer.",
+
   "setup.plants_why": "Plant densely from the first day: fast plants take up the ammonia while bacteria are still few.",
   "setup.portions": { one: "{count} portion for this floor", other: "{count} portions for this floor" },
   "setup.portions_how": "{percent} % of the floor planted, {area} cm² for each portion: a pot, a bunch of about five stems or a handful.",
@@ -107,6 +111,7 @@ export const en_setup = {
   "setup.bears_small_lots": "Still bring them in small lots, a few weeks apart.",
   "setup.bears_grown": "What it carries, matured",
   "setup.finding": "{who}: {what}",
+  "setup.finding_figures": "{who}: {what}, {figures}",
 
   "setup.fill_why": "Pour slowly onto a plate, so that the bed stays where it is. Count the buckets if you can: that is better than any ruler.",
   "setup.plants_in": { one: "The plant is in", other: "All {count} kinds of plants are in" },
@@ -167,6 +172,7 @@ export const en_setup = {
   "buy.mesh": { one: "{count} mesh bag, holding {litres} in all", other: "{count} mesh bags, holding {litres} in all" },
   "buy.hardscape": "{kind}, {kg}",
   "buy.heater": "Heater, at least {watts}",
+  "buy.filter": "One {filter}",
   "buy.lamp": "Lamp with a timer: {light} µmol/m²/s at the plants over {area_cm2} cm², {hours} h a day",
   "buy.plant": { one: "{species}: {count} portion", other: "{species}: {count} portions" },
   "buy.plants_more": { one: "Plants of your choice: {count} portion", other: "Plants of your choice: {count} portions" },

@@ -59,12 +59,15 @@ export function PlaceStep({ tank }) {
   const { inputs } = contracts().filled_weight;
   const box = tank.measures.shape === "cuboid";
   const asks = [...(box ? [] : ["tank_kg"]), ...(box && !tank.measures.glass_mm ? ["glass_mm"] : []), "stand_kg", "equipment_kg", "footprint_length_cm", "footprint_width_cm"];
-  const found = asked("filled_weight", weight_input(tank, said));
+  const needed = (box ? (tank.measures.glass_mm ? [] : ["glass_mm"]) : ["tank_kg", "footprint_length_cm", "footprint_width_cm"]).filter((name) => said[name] === undefined);
+  const found = needed.length > 0 ? { payload: {}, errors: [] } : asked("filled_weight", weight_input(tank, said));
+  const of = (/** @type {string} */ name) => inputs.find((/** @type {any} */ one) => one.name === name);
   return html`
     <${SetupStep} step="place" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
       act=${html`<${Next} onClick=${() => void save("done", said.place ? { place: String(raw.place).trim() } : {})}>${found.answer ? t("setup.next_with", { figure: `${number(found.answer.total_kg, 0)} kg` }) : t("setup.next")}<//>`}>
       <p>${t("setup.place_why")}</p>
-      <${FigureRows} specs=${asks.map((name) => inputs.find((/** @type {any} */ one) => one.name === name))} raw=${raw} onRaw=${set} wrong=${found.errors} />
+      <${FigureRows} specs=${asks.map(of)} raw=${raw} onRaw=${set} wrong=${found.errors} />
+      ${needed.length > 0 && html`<p class="soft">${t("bench.still_needed", { fields: needed.map((name) => of(name).label).join(", ") })}</p>`}
       <${Calculated} name="filled_weight" found=${found} show=${["total_kg", "footprint_kpa", "foot_kg", "empty_tank_kg"]} />
       <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "place")} raw=${{ place: raw.place ?? tank.place }} onRaw=${set} errors=${[]} />
     <//>`;

@@ -30,7 +30,7 @@ export function SetupOverview({ tank }) {
   return html`
     <${Page} title=${tank.name} up=${planned(tank) ? "/tanks" : `/tank/${tank.id}`} place="tanks" aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`}
       act=${may && on && html`<a class="main" href=${`/tank/${tank.id}/setup/${on}`}>${t(`setup.step.${on}`)}</a>`}>
-      <p class="sentence">${t(planned(tank) ? "setup.is_plan" : "setup.is_filled")}</p>
+      <p class="sentence">${t(planned(tank) ? (may ? "setup.is_plan" : "setup.is_plan_seen") : "setup.is_filled")}</p>
       <ol class="lines">${steps_of(tank).map(({ name, state }, i) => {
         const what = html`<span class="grow">${i + 1}. ${t(`setup.step.${name}`)}</span><span class="soft small">${t(`setup.state_${state}`)}</span>`;
         return html`<li key=${name}>${open(name) ? html`<a class="line" href=${`/tank/${tank.id}/setup/${name}`}>${what}</a>` : html`<span class="line">${what}</span>`}</li>`;

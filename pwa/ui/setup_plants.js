@@ -19,10 +19,11 @@ export function WarmthStep({ tank }) {
   const { raw, said, set, save, problem } = useStep(tank, "warmth");
   const heat = asked("heater_power", heater_input(tank, said));
   const light = asked("light_dose", light_input(said));
+  const filter = records().tank.fields.find((/** @type {any} */ one) => one.name === "filter");
   const ppfd = contracts().light_dose.inputs[0];
   return html`
     <${SetupStep} step="warmth" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
-      act=${html`<${Next} disabled=${heat.errors.length + light.errors.length > 0} onClick=${() => void save("done", { temperature_c: said.temperature_c })}>${heat.answer ? t("setup.next_with", { figure: `${number(heat.answer.heater_w, 0)} W` }) : t("setup.next")}<//>`}>
+      act=${html`<${Next} disabled=${heat.errors.length + light.errors.length > 0} onClick=${() => void save("done", { temperature_c: said.temperature_c, filter: said.filter })}>${heat.answer ? t("setup.next_with", { figure: `${number(heat.answer.heater_w, 0)} W` }) : t("setup.next")}<//>`}>
       <section><h2>${t("setup.warmth")}</h2>
         <${StepRow} label=${t("setup.water_warm")} unit="°C" min=${10} max=${32} value=${Number(raw.temperature_c)} onValue=${(/** @type {number} */ temperature_c) => set({ temperature_c })} />
         <${StepRow} label=${t("setup.room_cold")} also=${t("setup.room_cold_why")} unit="°C" min=${-5} max=${35} value=${Number(raw.room_c)} onValue=${(/** @type {number} */ room_c) => set({ room_c })} />
@@ -35,6 +36,10 @@ export function WarmthStep({ tank }) {
         <${FigureRows} specs=${[{ ...ppfd, label: t("setup.light_measured") }]} raw=${raw} onRaw=${set} wrong=${light.errors} />
         ${said.ppfd_umol_m2_s === undefined && html`<p class="soft small">${t("setup.light_counted", { light: short(light_input(said).ppfd_umol_m2_s, 0) })}</p>`}
         <${Calculated} name="light_dose" found=${light} show=${["dli_mol_m2_day", "band"]} />
+      </section>
+      <section class="section"><h2>${t("setup.moves")}</h2>
+        <p>${t("setup.moves_why")}</p>
+        <${ChoiceTiles} label=${filter.label} name="filter" choices=${filter.choices} value=${raw.filter} onValue=${(/** @type {string} */ value) => set({ filter: value })} />
       </section>
     <//>`;
 }

@@ -66,8 +66,16 @@ function Together({ answer }) {
   return html`
     <section class="section"><h2>${outputs[0].label}: ${words(outputs[0], answer.verdict)}</h2>
       <p>${WATER.flatMap(([of, unit, places]) => (answer[`${of}_low${unit}`] === undefined ? [] : [t(`setup.water_${of}`, { low: number(answer[`${of}_low${unit}`], places), high: number(answer[`${of}_high${unit}`], places) })])).join(" · ")}</p>
-      <ul class="why">${answer.findings.map((/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>${t("setup.finding", { who: [one.a, one.b].filter(Boolean).join(" – "), what: words(finding, one.kind) })}</li>`)}</ul>
+      <ul class="why">${answer.findings.map((/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>${finding_said(one, words(finding, one.kind))}</li>`)}</ul>
     </section>`;
+}
+
+/** Who, what, and the figures that the words speak of. @param {any} found @param {string} what */
+function finding_said({ a, b, a_low, a_high, b_low, b_high }, what) {
+  const who = [a, b].filter(Boolean).join(" – ");
+  const range = (/** @type {number} */ low, /** @type {number} */ high) => (low === undefined ? [] : [low === high || high === undefined ? short(low, 1) : t("outlook.between", { low: short(low, 1), high: short(high, 1) })]);
+  const figures = [...range(a_low, a_high), ...range(b_low, b_high)].join("; ");
+  return figures ? t("setup.finding_figures", { who, what, figures }) : t("setup.finding", { who, what });
 }
 
 /** @param {string} species */

@@ -1,5 +1,5 @@
 /** What to buy, in words. */
-import { contracts } from "../contracts.js";
+import { contracts, records } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
 import { dose_said, litres_said, parameter_name } from "./figures.js";
 import { plant_name } from "./setup_plants.js";
@@ -13,21 +13,25 @@ export function thing_said({ code, key: _, ...parts }) {
 /** Each part as it stands in a sentence. @type {Record<string, (value: any, parts: any) => any>} */
 const SAID = {
   material: (value) => substrate_material(value),
-  litres: (value) => litres_said(value),
-  kg: (value) => `${short(value, 1)} kg`,
-  pack: (value, { pack_unit }) => `${short(value, 1)} ${pack_unit}`,
+  litres: (value) => whole(litres_said(value)),
+  kg: (value) => whole(`${short(value, 1)} kg`),
+  filter: (value) => records().tank.fields.find((/** @type {any} */ one) => one.name === "filter").choices.find((/** @type {any} */ one) => one.value === value).label,
+  pack: (value, { pack_unit }) => whole(`${short(value, 1)} ${pack_unit}`),
   kind: (value) => t(`setup.of_${value}`),
-  watts: (value) => `${number(value, 0)} W`,
+  watts: (value) => whole(`${number(value, 0)} W`),
   light: (value) => number(value, 0),
   hours: (value) => short(value, 1),
   area_cm2: (value) => number(value, 0),
   species: (value) => `${plant_name(value)} (${value})`,
-  amount: (value, { unit }) => dose_said({ amount: value, unit }),
+  amount: (value, { unit }) => whole(dose_said({ amount: value, unit })),
   parameter: (value) => parameter_name(value),
 };
 
+/** A figure and its unit that no line break parts. @param {string} text */
+const whole = (text) => text.replaceAll(" ", "\u00a0");
+
 /** @param {number} kg */
-export const whole_kg = (kg) => `${number(kg, 0)} kg`;
+export const whole_kg = (kg) => whole(`${number(kg, 0)} kg`);
 
 /** @param {string} value */
 const substrate_material = (value) =>

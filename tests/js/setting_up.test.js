@@ -161,6 +161,7 @@ test("the list to buy follows the steps that are done, and leaves out kits that 
   assert.equal(of("layer")[0].material, "gravel");
   assert.deepEqual([of("mesh")[0].count, of("hardscape")[0].kg, of("plant")[0].count, of("plants_more")[0].count], [2, 3, 20, 8]);
   assert.equal(of("heater")[0].watts % 5, 0);
+  assert.equal(of("filter")[0].filter, "sponge");
   near(of("dechlorinator")[0].amount, (180 * 5) / 40);
   assert.deepEqual(of("test").map(({ parameter }) => parameter), ["total_ammonia", "nitrate", "ph", "kh", "gh"]);
   assert.deepEqual(to_buy(tank_of({}), { kits: [], source: null, label: null }).slice(0, 2).map(({ code }) => code), ["dechlorinator_source", "test"]);

@@ -220,7 +220,8 @@ PLAN = {
     "walk_order": 4,
     "temperature_c": 24,
     "planting": "dense",
-    "planned_stock": [{"species": "Boraras maculatus", "count": 10, "length_cm": 1.5}],
+    "filter": "sponge",
+    "planned_stock": [{"species": "Danio margaritatus", "count": 10, "length_cm": 1.5}],
     "setup": {
         "place": {"stand_kg": 24, "equipment_kg": 4},
         "substrate": {
@@ -236,7 +237,14 @@ PLAN = {
             "support_bags": 0,
         },
         "hardscape": {"wood_kg": 1.5},
-        "warmth": {"temperature_c": 24, "room_c": 17, "cover": "lid", "light": "medium", "hours": 8},
+        "warmth": {
+            "temperature_c": 24,
+            "room_c": 17,
+            "cover": "lid",
+            "light": "medium",
+            "hours": 8,
+            "filter": "sponge",
+        },
         "plants": {
             "planting": "dense",
             "list": [
