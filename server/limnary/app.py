@@ -3,6 +3,7 @@
 import gzip
 
 from flask import Flask, Response, request
+from werkzeug.middleware.proxy_fix import ProxyFix
 
 from limnary import errors
 from limnary.api import archive, calc, calendars, health, openapi, people, shell, sync
@@ -54,6 +55,8 @@ def create_app(config: Config | None = None) -> Flask:
         app.register_blueprint(part.blueprint)
     errors.install(app)
     app.after_request(_finish)
+    if config.proxies:
+        app.wsgi_app = ProxyFix(app.wsgi_app, x_for=config.proxies, x_proto=config.proxies)
     return app
 
 

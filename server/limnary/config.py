@@ -6,6 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from limnary.errors import LimnaryError
+
 CHECKOUT = Path(__file__).resolve().parents[2]
 
 
@@ -23,17 +25,37 @@ def wall_clock() -> int:
     return time.time_ns() // 1_000_000
 
 
+MOST_PROXIES = 9
+
+
+class BadSetting(LimnaryError):
+    """An environment variable holds what cannot be used."""
+
+    title = "A setting cannot be used"
+
+
+def proxies() -> int:
+    """$LIMNARY_PROXIES: how many reverse proxies of one's own stand before the server, usually 0 or 1."""
+    text = os.environ.get("LIMNARY_PROXIES") or "0"
+    if not (text.isascii() and text.isdigit() and int(text) <= MOST_PROXIES):
+        raise BadSetting(f"LIMNARY_PROXIES is {text!r}: it must be a whole number from 0 to {MOST_PROXIES}")
+    return int(text)
+
+
 @dataclass(frozen=True)
 class Config:
     """Everything `create_app` needs to know.
 
     origin: what links start with, such as https://fish.example; None takes it from each request.
+    proxies: how many addresses at the end of `X-Forwarded-For` were written by proxies of one's own. With too
+        many a caller could name any address; with none all callers behind a proxy share one limit of attempts.
     authority: the certificate that phones on the home network are asked to trust, if there is one.
     """
 
     data_dir: Path = field(default_factory=default_data_dir)
     clock: Callable[[], int] = wall_clock
     origin: str | None = field(default_factory=lambda: os.environ.get("LIMNARY_ORIGIN") or None)
+    proxies: int = field(default_factory=proxies)
     authority: Path | None = None
     json_limit_bytes: int = 1_000_000
     unpacked_limit_bytes: int = 8_000_000

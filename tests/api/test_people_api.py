@@ -3,7 +3,8 @@
 import sqlite3
 
 import pytest
-from fish_rooms import Phone
+from fish_rooms import FishRoom, Phone
+from limnary.config import BadSetting, Config
 from limnary.ids import new_key, utc
 
 
@@ -82,6 +83,31 @@ def test_wrong_secrets_are_limited(fish_room):
     assert (limited.status_code, limited.headers["Retry-After"]) == (429, "600")
     fish_room.at += 600_001
     assert join(Phone(fish_room), secret=good, keeper_name="Kim").status_code == 201
+
+
+def wrong_secret(room, forwarded: str) -> int:
+    """The answer to a wrong secret that reached the server with this `X-Forwarded-For`."""
+    body = {"secret": "wrong-secret", "keeper_name": "Eve", "device_name": "x"}
+    return Phone(room).call("POST", "/join", body, headers={"X-Forwarded-For": forwarded}).status_code
+
+
+def test_behind_a_proxy_attempts_are_counted_by_caller(tmp_path):
+    room = FishRoom(tmp_path, proxies=1)
+    # What the caller wrote itself stands before what the proxy added.
+    assert [wrong_secret(room, f"198.51.100.{n}, 203.0.113.5") for n in range(11)] == [404] * 10 + [429]
+    assert wrong_secret(room, "203.0.113.6") == 404
+    room.close()
+
+
+def test_without_a_proxy_nobody_passes_for_another(fish_room):
+    assert [wrong_secret(fish_room, f"203.0.113.{n}") for n in range(11)] == [404] * 10 + [429]
+
+
+@pytest.mark.parametrize("text", ["one", "-1", "10", "1.5", "²"])
+def test_a_number_of_proxies_that_is_none_is_refused_in_words(monkeypatch, text):
+    monkeypatch.setenv("LIMNARY_PROXIES", text)
+    with pytest.raises(BadSetting, match="whole number from 0 to 9"):
+        Config()
 
 
 def test_a_revoked_phone_is_told_so(fish_room):
