@@ -2,6 +2,7 @@
 import { answerOf } from "../bench/answer.js";
 import { contracts, run } from "../contracts.js";
 import { bucket_litres } from "./litres.js";
+import { planned_feed, starter as planned_starter } from "./setting_up_life.js";
 
 /** Where no change is known, a quarter is what new water usually means (common practice). */
 const USUAL_CHANGE = 0.25;
@@ -59,8 +60,10 @@ export function starter(tank, tan_mg_n_l, ammonia_percent) {
   return { input, answer, amount: salt ? answer.ammonium_chloride_g : answer.household_ammonia_ml, unit: salt ? "g" : "ml", tan_mg_n_l: answer.tan_mg_n_l };
 }
 
-/** A day's load of the food this tank is to get, else what is usual. @param {any} tank */
-export function wanted_tan(tank) {
+/** A day's load of the food this tank is to get, else as its planned animals want, else what is usual. @param {any} tank @param {any[]} [own] own_species records */
+export function wanted_tan(tank, own = []) {
+  const of_plan = planned_feed(tank, own);
+  if (!(tank.feed_g_day > 0) && of_plan > 0) return run("starter_dose", planned_starter(tank.water_l, of_plan).input).tan_mg_n_l;
   if (!(tank.feed_g_day > 0) || !(tank.protein_fraction > 0)) return USUAL_TAN_MG_N_L;
   return run("starter_dose", { volume_l: tank.water_l, feed_g_day: tank.feed_g_day, protein_fraction: tank.protein_fraction }).tan_mg_n_l;
 }

@@ -1,7 +1,8 @@
 /** Setting a tank up, its life: how many plants, which first, what the planned animals ask, when they may come. Pure. */
 import { constants, table } from "../calc/tables.js";
 import { run } from "../contracts.js";
-import { FIRST, floor_of, said_at } from "./setting_up.js";
+import { floor_of, said_at } from "./setting_up.js";
+import { animals_for, as_animals, has_length, mass_of } from "./stock.js";
 
 const BRIGHTNESS = ["low", "medium", "high"];
 const SPEED = ["fast", "medium", "slow"];
@@ -30,12 +31,20 @@ export function plants_for({ temperature_c, light }) {
 /** @param {any} row */
 const rank = (row) => 100 * SPEED.indexOf(row.growth) + 10 * (FREE.includes(row.form) ? 0 : 1) + BRIGHTNESS.indexOf(row.light);
 
-/** The planned animals as the calculations take them; grown, unless `as_they_come`. @param {any[]} stock @param {{as_they_come?: boolean}} [how] */
-export const animals_of = (stock, { as_they_come = false } = {}) =>
-  stock.map(({ species, count, length_cm }) => {
-    const known = Object.hasOwn(table("species").rows, species);
-    return { ...(known ? { species } : { name: species }), count, ...(length_cm && (as_they_come || !known) ? { length_cm } : {}) };
+/**
+ * The planned animals, grown, as a calculation takes them; kinds without any known length are left out.
+ * @param {string} name of the contract @param {any[]} stock @param {any[]} own own_species records
+ */
+export function animals_of(name, stock, own) {
+  const grown = stock.map(({ species, count, length_cm }) => {
+    const known = Object.hasOwn(table("species").rows, species) || own.some((one) => one.name === species && one.length_cm);
+    return { species, count, ...(known ? {} : { length_cm }) };
   });
+  return animals_for(name, as_animals(grown, own).filter(has_length));
+}
+
+/** Planned kinds whose length nobody knows. @param {any[]} stock @param {any[]} own */
+export const unweighed = (stock, own) => stock.filter((one) => !has_length(as_animals([one], own)[0])).map(({ species }) => species);
 
 /** How old a tank is, in the words of the stocking limit. @param {any} tank @param {number} now ms */
 export function maturity_of(tank, now) {
@@ -45,13 +54,14 @@ export function maturity_of(tank, now) {
 
 const BOTTOM = /** @type {Record<string, string>} */ ({ bare: "bare", plain: "sand", capped: "soil" });
 
-/** What the tank carries of these animals. @param {any} tank @param {any[]} stock @param {string} maturity @returns {any} null without animals */
-export function limit_input(tank, stock, maturity) {
-  if (stock.length === 0) return null;
+/** What the tank carries of these animals. @param {any} tank @param {any[]} stock @param {string} maturity @param {any[]} [own] own_species records @returns {any} null without animals */
+export function limit_input(tank, stock, maturity, own = []) {
+  const animals = animals_of("stocking_limit", stock, own);
+  if (animals.length === 0) return null;
   const { length_cm, area_cm2 } = floor_of(tank.measures);
   const warmth = said_at(tank, "warmth");
   return {
-    animals: animals_of(stock),
+    animals,
     water_l: tank.water_l,
     surface_cm2: area_cm2,
     length_cm,
@@ -70,38 +80,36 @@ const AT_ONCE = 40;
 /**
  * Peaceful fish that this tank would suit once matured: its warmth and, where known, its pH and hardness in their range,
  * long enough, and room for a whole group beside those already planned. Those first whose range has the tank's warmth in its middle.
- * @param {any} tank @param {any} source its source water @param {any[]} stock planned so far @returns {{key: string, row: any}[]}
+ * @param {any} tank @param {any} source its source water @param {any[]} stock planned so far @param {any[]} [own] own_species records
+ * @returns {{key: string, row: any}[]}
  */
-export function animals_for(tank, source, stock) {
-  const water = together_input(tank, source, [{ species: "", count: 0 }]);
-  const inside = (/** @type {any} */ row) =>
-    [["temperature_c", "temperature_c"], ["ph", "ph"], ["gh_dgh", "gh_dgh"]].every(([own, range]) => water[own] === undefined || (row[range][0] <= water[own] && water[own] <= row[range][1]));
+export function suggested(tank, source, stock, own = []) {
+  const water = water_of(tank, source);
+  const inside = (/** @type {any} */ row) => ["temperature_c", "ph", "gh_dgh"].every((name) => water[name] === undefined || (row[name][0] <= water[name] && water[name] <= row[name][1]));
   const rows = Object.entries(table("species").rows).filter(([key, row]) => row.kind === "fish" && row.temperament === "peaceful" && inside(row) && !stock.some(({ species }) => species === key));
+  const before = animals_of("stocking_limit", stock, own).length;
   /** @type {{key: string, row: any}[]} */ const found = [];
-  for (let i = 0, at = AT_ONCE - stock.length; i < rows.length && at > 0; i += at) {
+  for (let i = 0, at = AT_ONCE - before; i < rows.length && at > 0; i += at) {
     const lot = rows.slice(i, i + at);
-    const { more } = run("stocking_limit", limit_input(tank, [...stock, ...lot.map(([species]) => ({ species, count: 0 }))], "mature"));
+    const { more } = run("stocking_limit", limit_input(tank, [...stock, ...lot.map(([species]) => ({ species, count: 0 }))], "mature", own));
     lot.forEach(([key, row], j) => {
-      const fits = more[stock.length + j];
-      if (fits.long_enough && fits.more >= /** @type {any} */ (row).group_min) found.push({ key, row });
+      const fits = more[before + j];
+      if (fits.long_enough && fits.more >= row.group_min) found.push({ key, row });
     });
   }
   const off_middle = (/** @type {any} */ row) => Math.abs(2 * water.temperature_c - row.temperature_c[0] - row.temperature_c[1]) / (row.temperature_c[1] - row.temperature_c[0]);
   return found.sort((a, b) => off_middle(a.row) - off_middle(b.row) || a.row.length_cm - b.row.length_cm);
 }
 
-/** Whether they suit each other and the water. @param {any} tank @param {any} source its source water @param {any[]} stock @returns {any} */
-export function together_input(tank, source, stock) {
-  if (stock.length === 0) return null;
-  const ph = tank.ph ?? source?.ph;
-  const gh_dgh = tank.gh_dgh ?? source?.gh_dgh;
-  return {
-    animals: animals_of(stock),
-    temperature_c: tank.temperature_c ?? said_at(tank, "warmth").temperature_c,
-    planting: tank.planting ?? FIRST.plants.planting,
-    ...(ph === undefined ? {} : { ph }),
-    ...(gh_dgh === undefined ? {} : { gh_dgh }),
-  };
+/** The tank's water as far as it is known: its own figures, else its source's. @param {any} tank @param {any} source @returns {any} */
+const water_of = (tank, source) => ({ temperature_c: tank.temperature_c ?? said_at(tank, "warmth").temperature_c, ph: tank.ph ?? source?.ph, gh_dgh: tank.gh_dgh ?? source?.gh_dgh });
+
+/** Whether they suit each other and the water. @param {any} tank @param {any} source its source water @param {any[]} stock @param {any[]} [own] own_species records @returns {any} */
+export function together_input(tank, source, stock, own = []) {
+  const animals = animals_of("compatibility", stock, own);
+  if (animals.length === 0) return null;
+  const water = Object.fromEntries(Object.entries(water_of(tank, source)).filter(([, value]) => value !== undefined));
+  return { animals, ...water, planting: tank.planting ?? said_at(tank, "plants").planting };
 }
 
 /** Food of the planned animals: an assumption of the stocking limit, so that every sum counts with the same. */
@@ -121,6 +129,9 @@ export function starter(water_l, feed_g_day, ammonia_percent) {
   if (tan_mg_n_l >= LEAST_STARTER_MG_N_L || tan_mg_n_l === 0) return { input, days: 1 };
   return { input: { volume_l: water_l, tan_mg_n_l: LEAST_STARTER_MG_N_L, ...strength }, days: Math.round(LEAST_STARTER_MG_N_L / tan_mg_n_l) };
 }
+
+/** Food a day of the planned animals as they come. @param {any} tank @param {any[]} own own_species records */
+export const planned_feed = (tank, own) => mass_of(tank.planned_stock ?? [], own)?.answer.feed_g_day ?? 0;
 
 /**
  * When the tank can bear so many grams of animals, by what it processes: held to the lower end of each band.

@@ -104,6 +104,7 @@ export const en_setup = {
   "setup.animals_order": "Peaceful fish whose warmth and water it has, long enough for them, with room for a whole group once it has matured. Those come first that like this warmth best.",
   "setup.animal_other": "Another animal",
   "setup.animal_about": "grows to {length} cm, at least {group} together, {low} to {high} °C",
+  "setup.unweighed": "Not counted, for nobody has set down how long it grows: {who}.",
   "setup.bears_plan": "Planned: {planned} once grown. Newly filled it carries about {now}, matured about {later}.",
   "setup.bears_today": "Planned: {planned} once grown. Today it carries about {now}, matured about {later}.",
   "setup.bears_too_many": "That is more than it carries even then: plan fewer, or smaller ones.",

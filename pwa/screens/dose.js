@@ -108,7 +108,7 @@ function dose_of(kept, { tank, label, salt, animals, changes }) {
 /** @param {{litres: {text: string, unit: string} | null}} kept @param {any} tank @param {any} label @param {any[]} changes */
 const litres_in = (kept, tank, label, changes) => (kept.litres === null ? litres_for(tank, label, changes) : convert(Number(kept.litres.text), kept.litres.unit, "L"));
 /** @param {{tan: string | null}} kept @param {any} tank */
-const tan_in = (kept, tank) => (kept.tan === null ? wanted_tan(tank) : Number(kept.tan));
+const tan_in = (kept, tank) => (kept.tan === null ? wanted_tan(tank, all("own_species")) : Number(kept.tan));
 
 /** @param {{dose: any}} props */
 const Last = ({ dose }) => html`<p class="soft">${dose ? t("dosing.last", { dose: dose_said(dose), what: dose.what, when: when(dose.at, now.value) }) : t("dosing.never")}</p>`;
@@ -131,7 +131,7 @@ function Ammonia({ tank, kept, set, dose, animals }) {
   const kind = (/** @type {boolean} */ household) => tap(() => set({ household }));
   return html`
     <section class="section"><h2>${t("dosing.wanted")}</h2>
-      <${Amount} label=${t("dosing.wanted")} unit="mg N/L" value=${tan} typed=${kept.tan} step=${nice_step(Math.max(wanted_tan(tank) / 10, 0.05))} least=${0.05} most=${50} onType=${(/** @type {string} */ text) => set({ tan: text })} />
+      <${Amount} label=${t("dosing.wanted")} unit="mg N/L" value=${tan} typed=${kept.tan} step=${nice_step(Math.max(wanted_tan(tank, all("own_species")) / 10, 0.05))} least=${0.05} most=${50} onType=${(/** @type {string} */ text) => set({ tan: text })} />
     </section>
     <div class="tiles two section" role="group" aria-label=${t("dosing.with")}>
       <button type="button" aria-pressed=${!kept.household} onClick=${kind(false)}>${t("dosing.ammonium_chloride")}</button>

@@ -1,10 +1,10 @@
 /** Setting up, the first animals: what the tank can bear today, a start without them, and the record of those that come. */
 import { html, useSignal } from "../vendor/preact.js";
 import { asked, planned, said_at } from "../advice/setting_up.js";
-import { animals_of, bears, starter, still_to_come } from "../advice/setting_up_life.js";
-import { stock_of } from "../advice/stock.js";
+import { bears, planned_feed, starter, still_to_come } from "../advice/setting_up_life.js";
+import { mass_of, stock_of } from "../advice/stock.js";
 import { table } from "../calc/tables.js";
-import { contracts, run } from "../contracts.js";
+import { contracts } from "../contracts.js";
 import { short, t } from "../i18n/words.js";
 import { Calculated } from "./calculated.js";
 import { FigureRows } from "./figure_rows.js";
@@ -29,8 +29,7 @@ export const inside_of = (id) => stock_of(all("stock_change").filter((/** @type 
 export function first_fish(tank) {
   const { headroom } = outlook_for(tank).forecast.answers;
   if (!headroom) return null;
-  const stock = tank.planned_stock ?? [];
-  const planned_g = stock.length ? run("animal_mass", { animals: animals_of(stock, { as_they_come: true }) }).total_g : 0;
+  const planned_g = mass_of(tank.planned_stock ?? [], all("own_species"))?.total_g ?? 0;
   return { code: planned_g ? bears(planned_g, headroom) : "no_plan", planned_g, low_g: headroom.fish_g_now.p10 };
 }
 
@@ -95,8 +94,7 @@ export function FirstFishStep({ tank }) {
 
 /** A start without animals: ammonia in place of their food. @param {{tank: any, raw: any, said: any, set: (more: any) => void}} props */
 function WithoutFish({ tank, raw, said, set }) {
-  const { feed_g_day } = run("animal_mass", { animals: animals_of(tank.planned_stock, { as_they_come: true }) });
-  const { input, days } = starter(tank.water_l, feed_g_day, said.ammonia_percent);
+  const { input, days } = starter(tank.water_l, planned_feed(tank, all("own_species")), said.ammonia_percent);
   const found = asked("starter_dose", input);
   const strength = contracts().starter_dose.inputs.find((/** @type {any} */ one) => one.name === "ammonia_percent");
   const log = (/** @type {string} */ what, /** @type {number} */ amount, /** @type {"g" | "ml"} */ unit) => {

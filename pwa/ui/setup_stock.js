@@ -1,13 +1,13 @@
 /** Setting up, who shall live in it: the planned animals, what the tank can bear of them, and whether they suit each other and the water. */
 import { html, useMemo } from "../vendor/preact.js";
 import { asked } from "../advice/setting_up.js";
-import { animals_for, limit_input, maturity_of, together_input } from "../advice/setting_up_life.js";
+import { limit_input, maturity_of, suggested, together_input, unweighed } from "../advice/setting_up_life.js";
 import { table } from "../calc/tables.js";
 import { contracts } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
 import { Calculated } from "./calculated.js";
 import { Icon } from "./icon.js";
-import { get, now } from "./live.js";
+import { all, get, now } from "./live.js";
 import { Next, SetupStep, useStep } from "./setup_step.js";
 import { StepRow } from "./step_row.js";
 import { TablePicker } from "./table_picker.js";
@@ -23,11 +23,13 @@ export function StockStep({ tank }) {
   const stock = list.filter(({ count }) => count > 0);
   const put = (/** @type {string} */ species, /** @type {number} */ count) =>
     set({ list: list.some((one) => one.species === species) ? list.map((one) => (one.species === species ? { ...one, count } : one)) : [...list, { species, count }] });
+  const own = all("own_species");
+  const unknown = unweighed(stock, own);
   const source = get("source_water", tank.source_water);
-  const young = asked("stocking_limit", limit_input(tank, stock, maturity_of(tank, now.value)));
-  const grown = asked("stocking_limit", limit_input(tank, stock, "mature"));
-  const fitting = useMemo(() => animals_for(tank, source, stock), [tank, source, JSON.stringify(stock)]).slice(0, SHOWN);
-  const together = asked("compatibility", together_input(tank, source, stock));
+  const young = asked("stocking_limit", limit_input(tank, stock, maturity_of(tank, now.value), own));
+  const grown = asked("stocking_limit", limit_input(tank, stock, "mature", own));
+  const fitting = useMemo(() => suggested(tank, source, stock, own), [tank, source, own, JSON.stringify(stock)]).slice(0, SHOWN);
+  const together = asked("compatibility", together_input(tank, source, stock, own));
   return html`
     <${SetupStep} step="stock" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
       act=${html`<${Next} onClick=${() => void save("done", { planned_stock: stock })} />`}>
@@ -42,7 +44,8 @@ export function StockStep({ tank }) {
         <ul class="lines">${fitting.map(({ key, row }) => html`
           <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, row.group_min))}><span class="grow">${animal_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button></li>`)}</ul></section>`}
       <${TablePicker} view=${{ spec: { table: "species" }, path: [], key: "animal", label: t("setup.animal_other"), value: "", optional: false }} errors=${new Map()}
-        edit=${(/** @type {any} */ _, /** @type {string} */ key) => put(key, table("species").rows[key].group_min)} />
+        edit=${(/** @type {any} */ _, /** @type {string} */ key) => put(key, table("species").rows[key]?.group_min ?? 1)} />
+      ${unknown.length > 0 && html`<p class="caution">${t("setup.unweighed", { who: unknown.join(", ") })}</p>`}
       ${young.answer && grown.answer && html`
         <p class="sentence">${t(tank.started_at ? "setup.bears_today" : "setup.bears_plan", { planned: whole(young.answer.present_g), now: whole(young.answer.limit_g), later: whole(grown.answer.limit_g) })}
           ${" "}${t(grown.answer.present_g > grown.answer.limit_g ? "setup.bears_too_many" : young.answer.present_g > young.answer.limit_g ? "setup.bears_later" : "setup.bears_small_lots")}</p>

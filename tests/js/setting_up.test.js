@@ -2,9 +2,10 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { belief_input } from "../../pwa/advice/belief_input.js";
+import { wanted_tan } from "../../pwa/advice/dosing.js";
 import { facts_of, last_place, walk } from "../../pwa/advice/facts.js";
 import { asked, figures_of, floor_of, hardscape_of, next_step, planned, steps_of, substrate_input, volume_input, weight_input } from "../../pwa/advice/setting_up.js";
-import { animals_for, animals_of, bears, limit_input, maturity_of, plants_for, portions_for, starter, still_to_come } from "../../pwa/advice/setting_up_life.js";
+import { animals_of, bears, limit_input, maturity_of, planned_feed, plants_for, portions_for, starter, still_to_come, suggested, together_input, unweighed } from "../../pwa/advice/setting_up_life.js";
 import { to_buy, weight_of } from "../../pwa/advice/shopping.js";
 import { check, contracts, install, records, run } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
@@ -105,15 +106,24 @@ test("plants that fit come first when they are fast and need no ground", () => {
 
 test("animals are counted grown, and as they come where that is asked; one that no table knows keeps its length", () => {
   const stock = [{ species: "Danio rerio", count: 8, length_cm: 2.5 }, { species: "grey one", count: 1, length_cm: 6 }];
-  assert.deepEqual(animals_of(stock), [{ species: "Danio rerio", count: 8 }, { name: "grey one", count: 1, length_cm: 6 }]);
-  assert.equal(animals_of(stock, { as_they_come: true })[0].length_cm, 2.5);
+  assert.deepEqual(animals_of("stocking_limit", stock, []), [{ species: "Danio rerio", count: 8 }, { name: "grey one", count: 1, length_cm: 6 }]);
+  const own = [{ id: "own-1", name: "grey one", length_cm: 9, shape: "deep" }];
+  assert.deepEqual(animals_of("stocking_limit", stock, own)[1], { name: "grey one", count: 1, length_cm: 9, shape: "deep" }, "grown as its keeper set it down");
+  const strange = [...stock, { species: "stray", count: 2 }];
+  assert.deepEqual([unweighed(strange, own), animals_of("compatibility", strange, own).length], [["stray"], 2]);
+  assert.equal(limit_input(tank_of({}), [{ species: "stray", count: 2 }], "new"), null);
+  assert.ok(check(contracts().compatibility, together_input(tank_of({}), { ph: 7, gh_dgh: 6 }, strange, own)));
+  // A danio of 2.5 cm weighs an eighth of one of 5 cm, and eats so much less.
+  const feed = (length_cm) => planned_feed({ planned_stock: [{ species: "Danio rerio", count: 8, length_cm }] }, []);
+  near(feed(2.5), feed(5) / 2 ** 3);
+  assert.equal(planned_feed({}, []), 0);
   for (const maturity of ["new", "mature"]) assert.ok(check(contracts().stocking_limit, limit_input(tank_of({ steps: { substrate: "done" } }), stock, maturity)));
   assert.deepEqual(still_to_come(stock, [{ species: "Danio rerio", count: 8 }]), [stock[1]]);
 });
 
 test("animals are suggested that bear the water, fit the length and have room for a whole group", () => {
   const tank = tank_of({ steps: {} }, { temperature_c: 21, planting: "dense" });
-  const fitting = animals_for(tank, { ph: 7.5, gh_dgh: 10 }, []);
+  const fitting = suggested(tank, { ph: 7.5, gh_dgh: 10 }, []);
   assert.ok(fitting.length > 5);
   for (const { key, row } of fitting) {
     const answer = run("compatibility", { animals: [{ species: key, count: row.group_min }], temperature_c: 21, ph: 7.5, gh_dgh: 10 });
@@ -122,7 +132,7 @@ test("animals are suggested that bear the water, fit the length and have room fo
     assert.ok(more_g >= 0 && more[0].long_enough, `${key}: its room`);
   }
   const [first] = fitting;
-  assert.ok(!animals_for(tank, null, [{ species: first.key, count: 5 }]).some(({ key }) => key === first.key));
+  assert.ok(!suggested(tank, null, [{ species: first.key, count: 5 }]).some(({ key }) => key === first.key));
 });
 
 test("a tank matures by the weeks since it was filled", () => {
@@ -138,6 +148,10 @@ test("the starting dose is a day of the planned food, or so many days' as scales
   const little = starter(100, 0.1, 9.5);
   assert.deepEqual([little.days, run("starter_dose", little.input).tan_mg_n_l], [13, 0.5]);
   assert.ok(run("starter_dose", little.input).household_ammonia_ml > 0);
+  // Forty angelfish as grown: their own day's food is what the page of doses offers too.
+  const tank = { water_l: 100, planned_stock: [{ species: "Pterophyllum scalare", count: 40 }] };
+  near(wanted_tan(tank), (planned_feed(tank, []) * 0.42 * 92) / 100);
+  assert.ok(wanted_tan(tank) > 0.5);
 });
 
 test("when they may come is held to the lower end of the band", () => {
