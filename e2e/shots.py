@@ -20,7 +20,7 @@ from real_server import RealServer  # noqa: E402
 from setup_hands import OF_PLAN, plan_tank  # noqa: E402
 
 OUT = HERE / "shots"
-TASKS = ["/tasks", "/task/new", "/calendar", "/away", "/away/edit"]
+TASKS = ["/tasks", "/task/new", "/calendar", "/away", "/away/edit", "/labels"]
 EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join#not-a-secret", "/tank/none"]
 BESIDE = [
     "/tanks",

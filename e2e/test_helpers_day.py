@@ -1,10 +1,13 @@
 """A helper's day: the keeper makes the away sheet, lets a helper in, who reads it, tests, feeds, does what is due."""
 
+import io
 import json
 import re
 
 import pytest
+import zxingcpp
 from foretold import write
+from PIL import Image
 from playwright.sync_api import expect
 from room_hands import invite, join, share
 from test_six_tanks import NAMES, room
@@ -59,6 +62,14 @@ def test_the_away_sheet_and_a_helpers_day(server, new_phone):
     helper.tap("button", "Save 2 readings")
     helper.sees("2 readings saved on this phone")
     expect(helper.page.get_by_role("link", name="About this tank")).to_have_count(0)
+    helper.open("/labels")
+    expect(helper.page.get_by_role("img", name="QR code of")).to_have_count(6)
+    label = helper.page.get_by_role("img", name=f"QR code of {NAMES[2]}")
+    label.scroll_into_view_if_needed()
+    (code,) = zxingcpp.read_barcodes(Image.open(io.BytesIO(label.locator("..").screenshot())))
+    assert code.text == f"{server.origin}/tank/tank-0002"
+    helper.page.goto(code.text)
+    helper.title(NAMES[2])
     helper.open("/task/task-0001")
     expect(helper.page.get_by_role("link", name="Change this task")).to_have_count(0)
     helper.page.context.set_offline(False)
@@ -69,6 +80,12 @@ def test_the_away_sheet_and_a_helpers_day(server, new_phone):
     (sheet,) = server.rows("SELECT fields FROM records WHERE kind = 'away_sheet'")
     kept = json.loads(sheet["fields"])
     assert (len(kept["tanks"]), kept["calls"][0]["who"]) == (6, "Aino, on the train")
+
+
+def test_a_label_on_a_phone_that_is_not_in_the_room(server, new_phone):
+    stranger = new_phone()
+    stranger.open("/tank/tank-0002")
+    stranger.sees("This phone does not hold that tank.")
 
 
 def pages(thumb, paper):

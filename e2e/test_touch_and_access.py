@@ -29,7 +29,16 @@ TARGETS = """() => {
 WIDER = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
 MAIN_PX, OTHER_PX, GAP_PX = 64, 48, 8
 NARROW_PX = 320
-TASK_PAGES = ("/tasks", "/calendar", "/task/new", "/task/task-0001", "/task/task-0001/edit", "/away", "/away/edit")
+TASK_PAGES = (
+    "/tasks",
+    "/calendar",
+    "/task/new",
+    "/task/task-0001",
+    "/task/task-0001/edit",
+    "/away",
+    "/away/edit",
+    "/labels",
+)
 
 
 @pytest.fixture

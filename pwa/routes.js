@@ -30,6 +30,8 @@ export const ROUTES = [
   ["/tank/:id/tasks", () => import("./screens/tasks.js").then((module) => module.Tasks), of_id],
   ["/tasks", () => import("./screens/tasks.js").then((module) => module.Tasks), () => ({ key: "all" })],
   ["/calendar", () => import("./screens/calendar.js").then((module) => module.CalendarPage)],
+  ["/labels", () => import("./screens/labels.js").then((module) => module.Labels), () => ({ key: "all" })],
+  ["/tank/:id/label", () => import("./screens/labels.js").then((module) => module.Labels), of_id],
   ["/away", () => import("./screens/away.js").then((module) => module.Away)],
   ["/away/edit", () => import("./screens/away_form.js").then((module) => module.AwayForm)],
   ["/task/new", () => import("./screens/task_form.js").then((module) => module.TaskForm), (_, url) => ({ key: "new", query: url.searchParams })],

@@ -136,6 +136,13 @@ export const en_tasks = {
   "away.mind.hands": "Wash hands before and after, and cover any cut. Nothing from a tank goes into a pond or a drain outside.",
   "away.mind.vet": "Fish that gasp, roll or lie down: change half, then call the keeper, then a vet who treats fish. No medicine without a vet.",
 
+  "labels.title": "Labels",
+  "labels.title_one": "Label for the tank",
+  "labels.short": "A QR code for each tank, to print",
+  "labels.why": "A phone’s camera that sees it opens this tank’s page, with or without signal, if the phone is in the room. Keep paper and glue outside the tank.",
+  "labels.qr": "QR code of {tank}",
+  "labels.stranger": "This phone does not hold that tank. A label opens it on phones that are in its room: ask an owner of the room for a link. Or the tank was removed.",
+
   "saved.away_sheet": "Away sheet saved on this phone",
   "saved.task": "{title} saved on this phone",
   "saved.task_done": "{title}: done, saved on this phone",

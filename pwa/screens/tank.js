@@ -25,7 +25,7 @@ const WRITE_DOWN = [
 /** @param {{id: string}} props */
 export function Tank({ id }) {
   const tank = get("tank", id);
-  if (!tank) return html`<${Missing} up="/" />`;
+  if (!tank) return html`<${Missing} up="/" why="labels.stranger" />`;
   if (planned(tank)) return html`<${SetupOverview} tank=${tank} />`;
   const { facts, advice } = advice_for(tank);
   return html`
@@ -46,6 +46,7 @@ export function Tank({ id }) {
           <li><a class="line" href=${`/tank/${id}/history`}>${t("history.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/tasks`}><span>${t("tasks.title")}<br /><span class="soft small">${tasks_said(id)}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/water`}><span>${t("water.title")}<br /><span class="soft small">${water_said(facts)}</span></span></a></li>
+          <li><a class="line" href=${`/tank/${id}/label`}>${t("labels.title_one")}</a></li>
           ${room.value.may("tank") && html`<li><a class="line" href=${`/tank/${id}/edit`}>${t("tank.edit")}</a></li>`}
         </ul>
       </nav>

@@ -16,7 +16,8 @@ export function Tanks() {
       act=${room.value.may("tank") && html`<a class="main" href="/tanks/new"><${Icon} name="plus" />${t(tanks.length ? "tank.new" : "tank.first")}</a>`}>
       ${tanks.length > 0 ? html`<${List} tanks=${tanks} />` : plans().length === 0 && html`<p class="sentence">${t("tanks.empty")}</p>`}
       <${BeingSetUp} />
-      ${tanks.length > 0 && html`<ul class="lines section"><li><a class="line" href="/timeline"><span><b>${t("history.all_tanks")}</b><br /><span class="soft small">${t("history.ways")}</span></span></a></li></ul>`}
+      ${tanks.length > 0 && html`<ul class="lines section"><li><a class="line" href="/timeline"><span><b>${t("history.all_tanks")}</b><br /><span class="soft small">${t("history.ways")}</span></span></a></li>
+        <li><a class="line" href="/labels"><span><b>${t("labels.title")}</b><br /><span class="soft small">${t("labels.short")}</span></span></a></li></ul>`}
       ${away.length > 0 && html`<section class="section"><h2>${t("tanks.away")}</h2><${List} tanks=${away} /></section>`}
     <//>`;
 }

@@ -159,6 +159,11 @@ class Store:
             tasks, tanks, dones = (change_log.standing(db, kind) for kind in ("task", "tank", "task_done"))
         return name, tasks, tanks, dones
 
+    def records_of(self, room: str, kind: str) -> list[dict]:
+        """The fields of a kind's records that stand, each with `id`; without asking who: for the command line."""
+        with self._room(room) as db:
+            return change_log.standing(db, kind)
+
     # Records
 
     def push(self, room: str, device: dict, epoch: str, ops: list[dict]) -> list[dict]:

@@ -1,0 +1,25 @@
+/** Labels to print and stick on: a QR code that opens the tank's page, its name and its litres; of one tank or of all. */
+import { html } from "../vendor/preact.js";
+import { walk } from "../advice/facts.js";
+import { t } from "../i18n/words.js";
+import { litres_said } from "../ui/figures.js";
+import { get, live_room } from "../ui/live.js";
+import { Missing } from "../ui/missing.js";
+import { Page } from "../ui/page.js";
+import { Qr } from "../ui/qr.js";
+import { tap } from "../ui/tap.js";
+
+/** @param {{id?: string}} props a tank's; all in the round without */
+export function Labels({ id }) {
+  const one = id ? get("tank", id) : null;
+  if (id && !one) return html`<${Missing} up="/" />`;
+  const tanks = one ? [one] : walk(live_room);
+  return html`
+    <${Page} title=${t(one ? "labels.title_one" : "labels.title")} up=${one ? `/tank/${id}` : "/tanks"}
+      act=${tanks.length > 0 && html`<button class="main" type="button" onClick=${tap(() => print())}>${t("away.print")}</button>`}>
+      <p class="soft not-printed">${t(tanks.length ? "labels.why" : "tanks.empty")}</p>
+      <ul class="labels">${tanks.map((tank) => html`
+        <li key=${tank.id}><${Qr} text=${`${location.origin}/tank/${tank.id}`} label=${t("labels.qr", { tank: tank.name })} />
+          <b>${tank.name}</b><span>${litres_said(tank.water_l)}</span></li>`)}</ul>
+    <//>`;
+}
