@@ -26,6 +26,8 @@ BESIDE = [
     "/tanks",
     "/tanks/new",
     "/timeline",
+    "/room/own_species/new",
+    "/room/own_plant/new",
     "/bench",
     "/bench/free_ammonia",
     "/room",
@@ -33,6 +35,7 @@ BESIDE = [
     "/room/label/new",
 ]
 OF_TANK = ["", "/test", "/change", "/feed", "/dose", "/note", "/history", "/trends", "/outlook", "/water", "/edit"]
+LIFE = ["/stock", "/stock/new?change=arrival", "/stock/new?change=death", "/plants", "/plants/new?change=move_out", "/tool"]
 ROOM = ["/room/rooms", "/room/copy", "/room/people", "/room/display"]
 PEOPLE = "main a[href^='/room/person/']"
 
@@ -73,10 +76,15 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
     tanks = thumb.page.eval_on_selector_all(".tank-name", "all => all.map(one => new URL(one.href).pathname)")
     _shoot(thumb, "/", name)
     for place, tank in enumerate(tanks, 1):
-        for rest in OF_TANK if place == 1 else ["", "/change", "/outlook"]:
+        for rest in [*OF_TANK, *LIFE] if place == 1 else ["", "/change", "/outlook"]:
             _shoot(thumb, f"{tank}{rest}", f"{name}-tank-{place}", rest or "page")
     for path in [*BESIDE, *TASKS, f"{tanks[0]}/tasks"]:
         _shoot(thumb, path, name)
+    thumb.open("/search")
+    thumb.type("What are you looking for?", "co")
+    _snap(thumb, f"{name}-search")
+    thumb.open(f"/trace?tank={tanks[0].rsplit('/', 1)[-1]}&days=90")
+    _snap(thumb, f"{name}-trace", whole=True)
     thumb.open(f"{tanks[0]}/history")
     for way in ("/photo/", "/correct/reading/", "/correct/note/"):
         _shoot(thumb, thumb.page.locator(f"a[href^='{way}']").first.get_attribute("href"), name, way)
@@ -174,7 +182,7 @@ def _shoot(thumb: Thumb, path: str, name: str, what: str | None = None) -> None:
 
 
 def _snap(thumb: Thumb, name: str, *, whole: bool = False) -> None:
-    plain = name.replace("/", "_").replace("#", "_").replace("__", "_").strip("-_")
+    plain = name.replace("/", "_").replace("#", "_").replace("?", "_").replace("__", "_").strip("-_")
     thumb.page.screenshot(path=OUT / f"{plain}.png", full_page=whole)
 
 

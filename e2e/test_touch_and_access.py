@@ -29,6 +29,7 @@ TARGETS = """() => {
 WIDER = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
 MAIN_PX, OTHER_PX, GAP_PX = 64, 48, 8
 NARROW_PX = 320
+LIFE_PAGES = ("stock", "stock/new?change=death", "plants", "plants/new?change=move_out", "tool")
 TASK_PAGES = (
     "/tasks",
     "/calendar",
@@ -55,15 +56,31 @@ def furnished(server, new_phone):
     thumb.title("Reed pool")
     weekly = {"title": "Wipe the glass", "starts_at": "2026-05-04T07:30:00.000Z", "rule": "FREQ=WEEKLY"}
     write(thumb, [["task", "task-0001", {**weekly, "zone": "Europe/Berlin"}]])
+    write(thumb, lived_in(thumb.page.url.rsplit("/", 1)[-1]))
     write_note(thumb, "All is well")
     thumb.title("Reed pool")
     return thumb
+
+
+def lived_in(tank):
+    """A second tank, animals of which one died, plants that moved, a net in both."""
+    at = {"at": "2026-05-04T07:30:00.000Z", "tank": tank}
+    danio, moss, shelf = {"species": "Danio rerio"}, {"species": "moss"}, {"other_tank": "tank-shelf"}
+    return [
+        ["tank", "tank-shelf", {"name": "Shelf", "water_l": 40}],
+        ["stock_change", "stock-0001", {**at, **danio, "change": "arrival", "count": 6, "length_cm": 3}],
+        ["stock_change", "stock-0002", {**at, **danio, "change": "death", "count": 1, "cause": "old age"}],
+        ["planting", "plant-0001", {**at, **moss, "change": "plant", "amount": "a handful"}],
+        ["planting", "plant-0002", {**at, **moss, **shelf, "change": "move_out", "amount": "half"}],
+        ["shared_tool", "tool-0001", {**at, **shelf, "tool": "net", "order": "both"}],
+    ]
 
 
 def screens(thumb):
     tank = thumb.page.url[thumb.page.url.index("/tank/") :]
     of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/outlook", "/water", "/edit")]
     of_tank += [f"{tank}/{rest}" for rest in ("feed", "dose", "note", "history", "trends")]
+    of_tank += [f"{tank}/{rest}" for rest in LIFE_PAGES] + [f"/trace?tank={tank[len('/tank/') :]}&days=30"]
     tasks = [f"{tank}/tasks", *TASK_PAGES]
     thumb.open(f"{tank}/history")
     thumb.page.locator(".happened img").first.wait_for()
@@ -75,7 +92,7 @@ def screens(thumb):
         "/room",
         *(f"/room/{way}" for way in ("rooms", "people", f"person/{me}", "invite", "needs-you", "copy", "display")),
     ]
-    settings = ["/room/test_kit/new?parameter=nitrite", "/room/label/new", "/room/source_water/new"]
+    settings = ["/room/test_kit/new?parameter=nitrite", "/room/label/new", "/room/source_water/new", "/room/own_species/new"]
     return [
         "/",
         "/tanks",
@@ -85,6 +102,8 @@ def screens(thumb):
         *tasks,
         *of_record,
         "/timeline",
+        "/trace",
+        "/search",
         *(f"{plan}{rest}" for rest in OF_PLAN),
         "/bench",
         "/bench/dilution",

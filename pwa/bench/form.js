@@ -23,6 +23,7 @@ import { unitIn, unitLabel } from "./units.js";
  * @property {string} [own] the tank's figure, with its unit, where something else was typed over it
  * @property {FieldView[][]} [rows] of a list: one list of fields a row
  * @property {FieldView[]} [fields] of an object
+ * @property {any[]} [beside] of a pick from a table inside a list: the fields of its entry, which a keeper's own row fills
  */
 /** @typedef {{choice: import("./relevance.js").EitherOr, labels: string[]}} ChoiceView */
 
@@ -103,7 +104,7 @@ function fieldsOf(fields, path, node, filling) {
   const shown = whenShown(fields, node, {}, filling.marks ?? marksOf());
   return fields
     .filter((field) => shown.has(field.name))
-    .map((field) => viewOf(field, [...path, field.name], filled(field, node[field.name], undefined), filling));
+    .map((field) => ({ ...viewOf(field, [...path, field.name], filled(field, node[field.name], undefined), filling), ...(field.table ? { beside: fields } : {}) }));
 }
 
 /**

@@ -4,10 +4,11 @@ import { plain } from "./search.js";
 
 /** @typedef {{key: string, name: string, also: string}} PickRow */
 
-/** All rows of a table, by name. @param {string} name @returns {PickRow[]} */
-export function pickRows(name) {
-  return Object.entries(table(name).rows)
-    .map(([key, row]) => pickRow(key, /** @type {any} */ (row)))
+/** All rows of a table and those the keepers set down themselves, by name. @param {string} name @param {{name: string}[]} [own] @returns {PickRow[]} */
+export function pickRows(name, own = []) {
+  const rows = /** @type {[string, any][]} */ (Object.entries(table(name).rows));
+  return [...rows, ...own.map((one) => /** @type {[string, any]} */ ([one.name, one]))]
+    .map(([key, row]) => pickRow(key, row))
     .sort((a, b) => a.name.localeCompare(b.name));
 }
 

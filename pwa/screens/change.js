@@ -2,6 +2,7 @@
 import { html, useRef, useSignal } from "../vendor/preact.js";
 import { bucket_litres, bucket_step, dose_for } from "../advice/litres.js";
 import { brought } from "../advice/level.js";
+import { tank_water } from "../advice/tank_water.js";
 import { InvalidInput, contracts, run } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
 import { forget, useDraft } from "../ui/draft.js";
@@ -9,7 +10,8 @@ import { dose_said, litres_said, nitrogen, parameter_name } from "../ui/figures.
 import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
-import { get, now } from "../ui/live.js";
+import { TankTiles } from "../ui/life_entry.js";
+import { all, get, now, room } from "../ui/live.js";
 import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
@@ -24,7 +26,7 @@ const USUAL = 0.25;
 /** @param {{id: string}} props */
 export function Change({ id }) {
   const tank = get("tank", id);
-  const kept = useDraft(`change.${id}`, () => /** @type {{typed: string | null, unit?: string}} */ ({ typed: null }));
+  const kept = useDraft(`change.${id}`, () => /** @type {{typed: string | null, unit?: string, from_tank?: string}} */ ({ typed: null }));
   const keypad = useSignal(false);
   const problem = useSignal("");
   const came_for = useRef(/** @type {{last: string, advice: any} | null} */ (null));
@@ -38,18 +40,20 @@ export function Change({ id }) {
   // While a reading is doubted its litres are no suggestion: the next test decides.
   const suggested = (advice.act !== "retest" && advice.litres) || bucket_litres(USUAL * tank.water_l, tank.water_l, facts.water_unit);
   const water = shown_in("L");
-  const { typed, unit: keyed_in = "L" } = kept.value;
+  const { typed, unit: keyed_in = "L", from_tank = "" } = kept.value;
   const litres = typed === null ? suggested : at_most(water.hold(Number(typed), keyed_in), tank.water_l);
   const wrong = refused(facts, litres);
-  const dose = wrong ? null : dose_for(facts, litres);
+  // Water out of another tank was made safe there.
+  const dose = wrong || from_tank ? null : dose_for(facts, litres);
+  const poured = from_tank ? { ...facts, source: tank_water(all("reading"), { from_tank, at: room.value.now() }) } : facts;
   const step = bucket_step(tank.water_l, water.unit);
-  const set = (/** @type {string | null} */ text) => (kept.value = { typed: text, unit: water.unit });
+  const set = (/** @type {string | null} */ text) => (kept.value = { ...kept.value, typed: text, unit: water.unit });
   const by = (/** @type {number} */ steps) => set(String(water.show(Math.min(Math.max(litres + steps * step, step), tank.water_l))));
 
   const log = async () => {
     const water_change = new_id();
     const fraction = litres / tank.water_l;
-    const source = facts.source ? { source_water: facts.source.id } : {};
+    const source = from_tank ? { from_tank } : facts.source ? { source_water: facts.source.id } : {};
     const writes = [{ type: /** @type {const} */ ("put"), kind: "water_change", id: water_change, fields: { tank: id, litres, fraction, ...source } }];
     if (dose?.amount !== undefined) writes.push({ type: "put", kind: "dose", id: new_id(), fields: dose_fields(id, litres, dose, water_change) });
     try {
@@ -78,7 +82,8 @@ export function Change({ id }) {
       ${keypad.value && html`<${Keypad} label=${t("change.litres")} unit=${water.label} value=${water.text(typed, keyed_in)} onValue=${set} />`}
       ${typed !== null && litres !== suggested && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`}
       ${dose && html`<${Dose} id=${id} dose=${dose} />`}
-      ${!wrong && html`<${After} facts=${facts} advice=${advice} fraction=${litres / tank.water_l} />`}
+      ${!wrong && html`<${After} facts=${poured} advice=${advice} fraction=${litres / tank.water_l} />`}
+      <${OtherWater} id=${id} from_tank=${from_tank} onPick=${(/** @type {string} */ tank) => (kept.value = { ...kept.value, from_tank: tank })} />
       ${cautions(dose).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;
 }
@@ -90,6 +95,13 @@ const Dose = ({ id, dose }) => {
   if (dose.missing === "label") return html`<p class="dose"><a class="quiet" href=${`/room/label/new?tank=${id}&then=/tank/${id}/change`}>${t("dose.set_label")}</a></p>`;
   return html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`;
 };
+
+/** Water that comes out of another tank: its tests say what it brings, and the trace knows of it. @param {{id: string, from_tank: string, onPick: (id: string) => void}} props */
+const OtherWater = ({ id, from_tank, onPick }) => all("tank").length > 1 && html`
+  <details class="more section" open=${from_tank !== ""}><summary>${t("change.other_tank")}</summary>
+    <${TankTiles} tank=${id} value=${from_tank} label=${t("change.out_of")} onPick=${(/** @type {string} */ picked) => onPick(picked === from_tank ? "" : picked)} />
+    <p class="soft small">${t("change.other_tank_why")}</p>
+  </details>`;
 
 /** What it brings down, by the mixing calculation. @param {{facts: any, advice: any, fraction: number}} props */
 const After = ({ facts, advice, fraction }) => {

@@ -4,7 +4,7 @@ import { roomList } from "../data/fish_room.js";
 import * as sync from "../data/sync.js";
 import { sharing_lines } from "../room/sharing_lines.js";
 import { short, t, when } from "../i18n/words.js";
-import { litres_said, parameter_name } from "../ui/figures.js";
+import { litres_said, measured, parameter_name } from "../ui/figures.js";
 import { Icon } from "../ui/icon.js";
 import { all, now, online, room, sharing } from "../ui/live.js";
 import { Page } from "../ui/page.js";
@@ -30,7 +30,9 @@ export function Room() {
       ${!about?.ended && html`
         <${Settings} kind="test_kit" said=${(/** @type {any} */ kit) => parameter_name(kit.parameter)} />
         <${Settings} kind="source_water" said=${(/** @type {any} */ one) => t(`disinfectant.${one.disinfectant}`)} />
-        <${Settings} kind="label" said=${(/** @type {any} */ one) => t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: litres_said(one.per_l) })} />`}
+        <${Settings} kind="label" said=${(/** @type {any} */ one) => t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: litres_said(one.per_l) })} />
+        <${Settings} kind="own_species" said=${(/** @type {any} */ one) => measured(one.length_cm, "cm", 1)} />
+        <${Settings} kind="own_plant" said=${() => ""} />`}
     <//>`;
 }
 

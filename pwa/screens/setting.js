@@ -15,22 +15,26 @@ import { go } from "../ui/router.js";
 import { tap } from "../ui/tap.js";
 
 /** Kinds set down here, and the tank's field that one of them fills. @type {Record<string, string | null>} */
-const FILLS = { test_kit: null, label: "dechlorinator", source_water: "source_water" };
+const FILLS = { test_kit: null, label: "dechlorinator", source_water: "source_water", own_species: null, own_plant: null };
+/** Kinds that records know by their name: it stays as it was set down. */
+const BY_NAME = ["own_species", "own_plant"];
 /** Fields of a kit that matter only beside others. @type {Record<string, Record<string, string[]>>} */
 const WHEN = { basis: { parameter: Object.keys(SPECIES) }, steps: { entry: ["steps"] } };
 /** What stands in a new one. @type {Record<string, Record<string, any>>} */
-const FIRST = { test_kit: {}, label: { use: "dechlorinator", unit: "ml", basis: "new_water" }, source_water: {} };
+const FIRST = { test_kit: {}, label: { use: "dechlorinator", unit: "ml", basis: "new_water" }, source_water: {}, own_species: { shape: "fusiform" }, own_plant: {} };
 
 /** @param {{kind: string, id?: string, query: URLSearchParams}} props */
 export function Setting({ kind, id, query }) {
   const held = id ? get(kind, id) : null;
   const tank = query.get("tank") ? get("tank", query.get("tank") ?? "") : null;
   const parameter = query.get("parameter");
-  const name = `${kind}.${id ?? "new"}${parameter ? `.${parameter}` : ""}`;
+  const named = query.get("name");
+  const name = `${kind}.${id ?? "new"}${parameter ? `.${parameter}` : ""}${named ? `.${named}` : ""}`;
   const specs = (records()[kind]?.fields ?? [])
     .filter((/** @type {any} */ field) => field.name !== "retired" || id)
+    .filter((/** @type {any} */ field) => field.name !== "name" || !id || !BY_NAME.includes(kind))
     .map((/** @type {any} */ field) => (kind === "test_kit" && WHEN[field.name] ? { ...field, when: WHEN[field.name] } : field));
-  const kept = useDraft(name, () => (held ? raw_of(specs, held) : { ...FIRST[kind], ...(parameter ? kit_like(parameter) : {}) }));
+  const kept = useDraft(name, () => (held ? raw_of(specs, held) : { ...FIRST[kind], ...(parameter ? kit_like(parameter) : {}), ...(named ? { name: named } : {}) }));
   const tried = useSignal(false);
   const refused = useSignal(/** @type {any[]} */ ([]));
   if (!(kind in FILLS) || (id && !held)) return html`<${Missing} up="/room" />`;
@@ -46,7 +50,7 @@ export function Setting({ kind, id, query }) {
     const filled = FILLS[kind];
     if (tank && filled) writes.push({ type: "put", kind: "tank", id: tank.id, fields: { [filled]: own } });
     try {
-      if (writes.length) await record(writes, t("saved.setting", { name: fields.name }));
+      if (writes.length) await record(writes, t("saved.setting", { name: fields.name ?? held.name }));
       forget(name);
       go(then, { replace: true });
     } catch (no) {
@@ -65,6 +69,7 @@ export function Setting({ kind, id, query }) {
   return html`
     <${Page} title=${t(`setting.${kind}`)} up=${then}
       act=${html`<button class="main" type="button" disabled=${!room.value.may(kind)} onClick=${tap(() => void save())}>${t("setting.save")}</button>`}>
+      ${held && BY_NAME.includes(kind) && html`<h2>${held.name}</h2>`}
       <p class="soft">${t(`setting.${kind}_why`)}</p>
       <${Fields} specs=${specs} raw=${kept.value} onRaw=${(/** @type {any} */ raw) => ((kept.value = raw), (refused.value = []))} errors=${refused.value} tried=${tried.value} />
       ${strays.map((one) => html`<${Wrong} error=${one} />`)}

@@ -1,11 +1,13 @@
 /** One tank: what to do now and why, then its latest figures. */
 import { html } from "../vendor/preact.js";
 import { YOUNG_MS, planned } from "../advice/setting_up.js";
+import { stock_of } from "../advice/stock.js";
 import { t, when } from "../i18n/words.js";
 import { figure, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
 import { TESTED } from "../ui/kits.js";
 import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
+import { counted } from "../ui/life_said.js";
 import { get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { next_tank } from "../ui/next_stop.js";
@@ -15,11 +17,14 @@ import { SetupOverview } from "../ui/setup_lines.js";
 import { Sentence, State, Why } from "../ui/sentence.js";
 import { DueTasks, tasks_here } from "../ui/tasks_due.js";
 
-/** What is written down at the tank: the page's path and icon, and the record kind it writes. */
+/** What is written down at the tank: its icon, the record kind it writes, the page's path. */
 const WRITE_DOWN = [
-  ["feed", "feeding"],
-  ["dose", "dose"],
-  ["note", "note"],
+  ["feed", "feeding", "feed"],
+  ["dose", "dose", "dose"],
+  ["note", "note", "note"],
+  ["stock", "stock_change", "stock/new"],
+  ["plants", "planting", "plants/new"],
+  ["tool", "shared_tool", "tool"],
 ];
 
 /** @param {{id: string}} props */
@@ -43,7 +48,10 @@ export function Tank({ id }) {
         <ul class="lines">
           <li><a class="line" href=${`/tank/${id}/outlook`}>${t("outlook.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/trends`}>${t("trends.title")}</a></li>
+          <li><a class="line" href=${`/tank/${id}/stock`}><span>${t("stock.title")}<br /><span class="soft small">${stock_said(facts)}</span></span></a></li>
+          <li><a class="line" href=${`/tank/${id}/plants`}>${t("plants.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/history`}>${t("history.title")}</a></li>
+          <li><a class="line" href=${`/trace?tank=${id}&days=30`}>${t("trace.way")}</a></li>
           <li><a class="line" href=${`/tank/${id}/tasks`}><span>${t("tasks.title")}<br /><span class="soft small">${tasks_said(id)}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/water`}><span>${t("water.title")}<br /><span class="soft small">${water_said(facts)}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/label`}>${t("labels.title_one")}</a></li>
@@ -68,7 +76,7 @@ function WriteDown({ id }) {
   const open = WRITE_DOWN.filter(([, kind]) => room.value.may(kind));
   return open.length > 0 && html`
     <nav class="section" aria-label=${t("write_down.title")}><h2>${t("write_down.title")}</h2>
-      <div class="tiles">${open.map(([name]) => html`<a key=${name} href=${`/tank/${id}/${name}`}><${Icon} name=${name} size=${28} />${t(`write_down.${name}`)}</a>`)}</div>
+      <div class="tiles">${open.map(([name, , path]) => html`<a key=${name} href=${`/tank/${id}/${path}`}><${Icon} name=${name} size=${28} />${t(`write_down.${name}`)}</a>`)}</div>
     </nav>`;
 }
 
@@ -103,6 +111,12 @@ function Latest({ facts, advice }) {
         })}</tbody>
       </table>
     </section>`;
+}
+
+/** @param {any} facts */
+function stock_said({ stock, now }) {
+  const { animals } = stock_of(stock, now);
+  return animals.length ? animals.map((one) => counted(one.species, one.count)).join(" · ") : t("stock.none_yet");
 }
 
 /** @param {any} facts */

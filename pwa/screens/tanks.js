@@ -14,6 +14,7 @@ export function Tanks() {
   return html`
     <${Page} title=${t("place.tanks")} place="tanks"
       act=${room.value.may("tank") && html`<a class="main" href="/tanks/new"><${Icon} name="plus" />${t(tanks.length ? "tank.new" : "tank.first")}</a>`}>
+      ${tanks.length + away.length > 0 && html`<p><a class="quiet tall" href="/search"><${Icon} name="search" />${t("search.title")}</a></p>`}
       ${tanks.length > 0 ? html`<${List} tanks=${tanks} />` : plans().length === 0 && html`<p class="sentence">${t("tanks.empty")}</p>`}
       <${BeingSetUp} />
       ${tanks.length > 0 && html`<ul class="lines section"><li><a class="line" href="/timeline"><span><b>${t("history.all_tanks")}</b><br /><span class="soft small">${t("history.ways")}</span></span></a></li>

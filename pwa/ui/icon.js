@@ -22,6 +22,12 @@ const LINES = {
   note: "M4.5 19.5l1-4.5L16.5 4l3.5 3.5L9 18.5zM14.5 6l3.5 3.5",
   camera: "M3.5 7.5h4l2-3h5l2 3h4v12h-17zM12 10a3.5 3.5 0 1 0 .01 0",
   done: "M4.5 12.5l5 5 10-11",
+  stock: "M3 12c4-6 10-6 13.5 0C13 18 7 18 3 12ZM16.5 12 21 8.5v7zM7.5 11v.01",
+  plants: "M12 21V9M12 9c0-4 3-6 7.5-6 0 4.5-3 6.5-7.5 6.5M12 15c0-3.5-2.5-5.5-7-5.5 0 4 2.5 6 7 6",
+  search: "M10.5 4a6.5 6.5 0 1 0 .01 0M15.5 15.5 21 21",
+  // By which way tanks shared: water, a tool; plants and animals as above.
+  water: "M12 3c4 5 6 7.5 6 11a6 6 0 0 1-12 0c0-3.5 2-6 6-11Z",
+  tool: "M4 20l5.5-5.5M9 8c0-2 2-4.5 6-4.5S20.5 7 20.5 9.5 18 15 14.5 15 9 11 9 8ZM9.5 9.5h10M12 5v8",
   // Tanks by shape, seen from above but for the bowl.
   cuboid: "M3 7.5h18v9H3z",
   bow_front: "M3 7h18v7c-5 4.5-13 4.5-18 0z",

@@ -1,16 +1,22 @@
 /** A pick from a shared table (species, plants, salts ...), searched on the phone itself. */
 import { html, useMemo, useRef, useState } from "../vendor/preact.js";
+import { nodeOf } from "../bench/draft.js";
 import { pickRows, rowsWith } from "../bench/table_rows.js";
 import { t } from "../i18n/words.js";
 import { idOf, Wrong } from "./contract_fields.js";
+import { OWN_KIND } from "./kind_picker.js";
+import { all } from "./live.js";
 import { tap } from "./tap.js";
 
 /** Rows drawn at once; the words narrow the rest. */
 const MOST = 40;
+/** @type {any[]} */
+const NONE = [];
 
 /** @param {import("./contract_fields.js").FieldProps} props */
 export const TablePicker = ({ view, edit, errors }) => {
-  const rows = useMemo(() => pickRows(view.spec.table), [view.spec.table]);
+  const own = OWN_KIND[view.spec.table] ? all(OWN_KIND[view.spec.table]) : NONE;
+  const rows = useMemo(() => pickRows(view.spec.table, own), [view.spec.table, own]);
   const [open, setOpen] = useState(false);
   const [words, setWords] = useState("");
   const button = useRef(/** @type {HTMLButtonElement | null} */ (null));
@@ -18,6 +24,9 @@ export const TablePicker = ({ view, edit, errors }) => {
   const found = open ? rowsWith(rows, words) : [];
   const pick = (/** @type {string} */ key) => {
     edit(view.path, key);
+    // A keeper's own animal brings the columns that the table would have.
+    const columns = own.find(({ name }) => name === key);
+    for (const field of columns && view.beside ? view.beside : []) if (columns[field.name] !== undefined && field.name !== "name") edit([...view.path.slice(0, -1), field.name], nodeOf(field, columns[field.name]));
     setOpen(false);
     setWords("");
     button.current?.focus();

@@ -1,0 +1,91 @@
+/** One entry about plants: planted, trimmed, taken out or moved; which, and how much in the keeper's words. */
+import { html, useSignal } from "../vendor/preact.js";
+import { plants_of } from "../advice/plants.js";
+import { name_of, recent_kinds } from "../advice/stock.js";
+import { contracts } from "../contracts.js";
+import { t } from "../i18n/words.js";
+import { useDraft } from "../ui/draft.js";
+import { Fields } from "../ui/form.js";
+import { KindPicker } from "../ui/kind_picker.js";
+import { ChoiceTiles, DayAndNote, Errors, Failed, TankTiles, field_of, moment_of, record_life, tank_name } from "../ui/life_entry.js";
+import { all, get, room } from "../ui/live.js";
+import { Missing } from "../ui/missing.js";
+import { Page } from "../ui/page.js";
+import { tap } from "../ui/tap.js";
+
+const CHANGES = ["plant", "trim", "remove", "move_out"];
+const OUT = ["trim", "remove", "move_out"];
+/** Common amounts; without one, what is taken out or moved is all of it. */
+const AMOUNTS = ["one_pot", "some_pots", "stems", "handful", "portion", "half"];
+const NEAR = 7;
+
+/** @param {{id: string, query: URLSearchParams}} props */
+export function PlantingEntry({ id, query }) {
+  const tank = get("tank", id);
+  const corrects = get("planting", query.get("corrects") ?? undefined);
+  const name = `planting.${id}.${corrects?.id ?? [query.get("change"), query.get("species")].join(".")}`;
+  const kept = useDraft(name, () => (corrects ? drawn_from(corrects) : { change: query.get("change") ?? "", species: query.get("species") ?? "", amount: "", other_tank: "", raw: {} }));
+  const errors = useSignal(/** @type {any[]} */ ([]));
+  const problem = useSignal("");
+  if (!tank || (query.get("corrects") && !corrects)) return html`<${Missing} up=${tank ? `/tank/${id}/plants` : "/"} />`;
+
+  const { change, species, amount, other_tank, raw } = kept.value;
+  const set = (/** @type {any} */ more) => ((errors.value = []), (kept.value = { ...kept.value, ...more }));
+  const plantings = all("planting");
+  const { growing, gone } = plants_of(plantings.filter((one) => one.tank === id));
+  const here = growing.map((one) => one.species);
+  const more = OUT.includes(change) ? gone.map((one) => one.species) : recent_kinds(plantings, NEAR);
+  const near = [...new Set([...here, ...more])].slice(0, NEAR);
+  const choices = field_of("planting", "change").choices.map((/** @type {any} */ one) => (one.value === "move_out" ? { ...one, label: t("stock.moved") } : one));
+  const offered = choices.filter((/** @type {any} */ one) => CHANGES.includes(one.value) || one.value === corrects?.change);
+  const ready = change && species && (change !== "move_out" || other_tank);
+  const what = species ? (amount.trim() ? t("life.amount_of", { amount: amount.trim(), name: name_of("plants", species) }) : name_of("plants", species)) : "";
+
+  const save = async () => {
+    const fields = {
+      tank: id, at: moment_of(raw.on_at, corrects), change, species,
+      ...(amount.trim() ? { amount: amount.trim() } : {}), ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
+      ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
+    };
+    const said = t(`plants.saved_${change}`, { what, tank: tank.name, other: tank_name(other_tank) });
+    const no = await record_life("planting", fields, corrects, { draft: name, said, to: `/tank/${id}/plants` });
+    errors.value = no.errors ?? [];
+    problem.value = no.problem ?? "";
+  };
+  return html`
+    <${Page} title=${t(corrects ? "life.correct" : "plants.entry")} up=${`/tank/${id}/plants`} aside=${html`<span class="soft">${tank.name}</span>`}
+      act=${room.value.may("planting") && html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>${ready ? t(`plants.do_${change}`, { what }) : t("life.not_yet")}</button>`}>
+      <${Failed} text=${problem.value} />
+      <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} onPick=${(/** @type {string} */ value) => set({ change: value })} />
+      ${change && html`
+        <section class="section"><h2>${t("life.which_plants")}</h2>
+          <${KindPicker} rows="plants" near=${near} value=${species} then=${`/tank/${id}/plants/new?${query}`} onPick=${(/** @type {string} */ key) => set({ species: key })} /></section>
+        ${change === "move_out" && html`<${TankTiles} tank=${id} value=${other_tank} label=${t("life.to_which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
+        <${HowMuch} value=${amount} change=${change} onValue=${(/** @type {string} */ text) => set({ amount: text })} />
+        <${DayAndNote} kind="planting" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`}
+      <${Errors} kind="planting" errors=${errors.value} />
+      ${["remove", "trim"].includes(change) && html`<p class="caution small">${contracts().compatibility.cautions[1]}</p>`}
+      ${change === "plant" && html`<p class="caution small">${t("plants.caution_new")}</p>`}
+      ${change && html`<p class="caution small">${t("life.caution_unplug")}</p>`}
+    <//>`;
+}
+
+/** What is typed of the record that is corrected. @param {any} one */
+const drawn_from = ({ change, species, amount, other_tank, note, at }) => ({ change, species, amount: amount ?? "", other_tank: other_tank ?? "", raw: { note, on_at: at } });
+
+/** @param {{value: string, change: string, onValue: (text: string) => void}} props */
+function HowMuch({ value, change, onValue }) {
+  const own = useSignal(false);
+  const known = AMOUNTS.map((amount) => t(`plants.amount_${amount}`));
+  const typed = own.value || (value !== "" && !known.includes(value));
+  const none = ["remove", "move_out"].includes(change) ? "plants.all_of_it" : "plants.no_amount";
+  return html`
+    <section class="section"><h2>${t("plants.how_much")}</h2>
+      <div class="tiles two" role="group" aria-label=${t("plants.how_much")}>
+        <button type="button" aria-pressed=${!typed && value === ""} onClick=${tap(() => ((own.value = false), onValue("")))}>${t(none)}</button>
+        ${known.map((text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text} onClick=${tap(() => ((own.value = false), onValue(text)))}>${text}</button>`)}
+        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), onValue("")))}>${t("life.own_words")}</button>
+      </div>
+      ${typed && html`<div class="section"><${Fields} specs=${[field_of("planting", "amount")]} raw=${{ amount: value }} onRaw=${(/** @type {any} */ raw) => onValue(raw.amount)} errors=${[]} /></div>`}
+    </section>`;
+}

@@ -1,0 +1,36 @@
+/** Search: by words through all that the room holds on this phone, without signal. */
+import { html, useMemo } from "../vendor/preact.js";
+import { find, findable } from "../advice/find.js";
+import { contracts } from "../contracts.js";
+import { t } from "../i18n/words.js";
+import { useDraft } from "../ui/draft.js";
+import { all, live_room, now } from "../ui/live.js";
+import { Page } from "../ui/page.js";
+
+/** What can be found is made of these. */
+const MADE_OF = ["tank", "stock_change", "planting", "note", "task", "label", "source_water", "test_kit", "own_species", "own_plant"];
+/** So many of a group are shown; more words narrow them. */
+const MOST = 12;
+const LONGEST = 140;
+
+export function Search() {
+  const words = useDraft("search", () => "");
+  const entries = useMemo(() => findable(live_room, contracts(), now.peek()), MADE_OF.map(all));
+  const groups = find(entries, words.value, contracts());
+  const count = groups.reduce((sum, { found }) => sum + found.length, 0);
+  return html`
+    <${Page} title=${t("search.title")} up="/tanks">
+      <div class="field"><label for="search">${t("search.words")}</label>
+        <input id="search" type="search" autocomplete="off" enterkeyhint="search" value=${words.value} onInput=${(/** @type {any} */ e) => (words.value = e.target.value)} /></div>
+      <p class="soft" role="status">${words.value.trim() === "" ? t("search.why") : count ? t("search.found", { count }) : t("search.nothing", { words: words.value.trim() })}</p>
+      ${groups.map(({ kind, found }) => html`
+        <section class="section" key=${kind}><h2>${t(`search.group_${kind}`)}</h2>
+          <ul class="lines">${found.slice(0, MOST).map((one) => html`
+            <li key=${one.path + one.title}><a class="line" href=${one.path}><span class="grow"><b>${cut(one.title)}</b>${one.also && html`<br /><span class="soft small">${one.also}</span>`}</span></a></li>`)}</ul>
+          ${found.length > MOST && html`<p class="soft small">${t("life.more_rows", { count: found.length - MOST })}</p>`}
+        </section>`)}
+    <//>`;
+}
+
+/** @param {string} text */
+const cut = (text) => (text.length > LONGEST ? `${text.slice(0, LONGEST).trimEnd()} …` : text);

@@ -1,0 +1,82 @@
+/** What the entries of animals and plants have in common: the other tank, the day, what was wrong, and how they are recorded. */
+import { html } from "../vendor/preact.js";
+import { walk } from "../advice/facts.js";
+import { life_writes } from "../advice/life_writes.js";
+import { other_half } from "../advice/stock.js";
+import { InvalidInput, records } from "../contracts.js";
+import { t } from "../i18n/words.js";
+import { forget } from "./draft.js";
+import { Fields, Wrong } from "./form.js";
+import { Icon } from "./icon.js";
+import { all, get, live_room, room } from "./live.js";
+import { new_id, record } from "./record.js";
+import { go } from "./router.js";
+import { tap } from "./tap.js";
+
+/** @param {string} kind @param {string} name @returns {any} */
+export const field_of = (kind, name) => records()[kind].fields.find((/** @type {any} */ one) => one.name === name);
+
+/** The other tanks as tiles. @param {{tank: string, value: string, label: string, onPick: (id: string) => void}} props */
+export const TankTiles = ({ tank, value, label, onPick }) => {
+  const others = [...walk(live_room), ...walk(live_room, { resting: true })].filter((one) => one.id !== tank);
+  return html`
+    <section class="section"><h2>${label}</h2>
+      ${others.length === 0 && html`<p class="soft">${t("life.no_other_tank")}</p>`}
+      <div class="tiles two" role="group" aria-label=${label}>${others.map((one) => html`<button type="button" key=${one.id} aria-pressed=${value === one.id} onClick=${tap(() => onPick(one.id))}><b>${one.name}</b></button>`)}</div>
+    </section>`;
+};
+
+/** A choice as tiles under its name. @param {{label: string, choices: {value: string, label: string}[], value: string, onPick: (value: string) => void}} props */
+export const ChoiceTiles = ({ label, choices, value, onPick }) => html`
+  <section class="section choice"><h2>${label}</h2>
+    <div class="tiles" role="group" aria-label=${label}>${choices.map((one) => html`<button type="button" key=${one.value} aria-pressed=${value === one.value} onClick=${tap(() => onPick(one.value))}>${one.label}</button>`)}</div>
+  </section>`;
+
+/** The day, where it was not now, and a note; behind one tap. @param {{kind: string, raw: Record<string, any>, onRaw: (raw: any) => void, errors: any[]}} props */
+export const DayAndNote = ({ kind, raw, onRaw, errors }) => html`
+  <details class="more section" open=${Boolean(raw.on_at || raw.note)}>
+    <summary>${t("life.day_and_note")}</summary>
+    <${Fields} specs=${[{ name: "on_at", type: "text", label: t("life.day"), help: t("life.day_help") }, field_of(kind, "note")]} raw=${raw} onRaw=${onRaw} errors=${errors} />
+  </details>`;
+
+/** Errors of fields by their own labels. @param {{kind: string, errors: any[]}} props */
+export const Errors = ({ kind, errors }) => errors.map((one) => html`<${Wrong} key=${one.field} spec=${field_of(kind, one.field)} error=${one} />`);
+
+/** @param {{text: string}} props */
+export const Failed = ({ text }) => text && html`<p class="wrong" role="alert"><${Icon} name="needs" />${text}</p>`;
+
+/** When it happened: the day picked, else when the corrected record says, else now. @param {string | undefined} on_at @param {any} corrects */
+export const moment_of = (on_at, corrects) => (on_at && on_at.slice(0, 10) !== corrects?.at.slice(0, 10) ? on_at : corrects?.at ?? room.value.now());
+
+/**
+ * Record an entry and go back to the list.
+ * @param {"stock_change" | "planting"} kind @param {Record<string, any>} fields @param {any} corrects @param {{draft: string, said: string, to: string}} after
+ * @returns {Promise<{errors?: any[], problem?: string}>}
+ */
+export async function record_life(kind, fields, corrects, { draft, said, to }) {
+  try {
+    const half = corrects ? other_half(corrects, all(kind)) : null;
+    if (!(await record(life_writes(kind, fields, new_id, corrects, half), said))) return {};
+    forget(draft);
+    go(to, { replace: true });
+    return {};
+  } catch (failed) {
+    return failed instanceof InvalidInput ? { errors: failed.errors } : { problem: /** @type {Error} */ (failed).message };
+  }
+}
+
+/** Take an entry out, with the other half of its move. @param {any} one */
+export function remove_life(one) {
+  const half = other_half(one, all(one.kind));
+  return record([one, ...(half ? [half] : [])].map(({ kind, id }) => ({ type: /** @type {const} */ ("del"), kind, id })), t("saved.removed", { what: t(`kind.${one.kind}`) }));
+}
+
+/** Where an entry is corrected: a move where it began. @param {any} one @param {string} page */
+export function correct_path(one, page) {
+  const half = one.change === "move_in" ? other_half(one, all(one.kind)) : null;
+  const { tank, id } = half ?? one;
+  return `/tank/${tank}/${page}/new?corrects=${id}`;
+}
+
+/** @param {string | undefined} id */
+export const tank_name = (id) => get("tank", id)?.name ?? t("life.a_tank");

@@ -1,0 +1,19 @@
+/** Animals and plants in words: how many of what, and what happened to them. */
+import { name_of } from "../advice/stock.js";
+import { short, t } from "../i18n/words.js";
+import { field_of, tank_name } from "./life_entry.js";
+
+/** "6 zebra danio". @param {string} species @param {number} count */
+export const counted = (species, count) => t("life.counted", { amount: Number.isFinite(count) ? short(count, 0) : "", name: name_of("species", species) }).trim();
+
+/** "died: 2 zebra danio, old age". @param {any} one a stock_change or planting record */
+export function life_said(one) {
+  const animals = one.kind === "stock_change";
+  const what = animals ? counted(one.species, one.count) : one.amount ? t("life.amount_of", { amount: one.amount, name: name_of("plants", one.species) }) : name_of("plants", one.species);
+  const parts = { what, tank: tank_name(one.other_tank), cause: one.cause ?? "" };
+  if (one.change === "move_out" && one.other_tank) return t("life.moved_to", parts);
+  if (one.change === "move_in" && one.other_tank) return t("life.moved_from", parts);
+  if (one.cause) return t("life.died_of", parts);
+  const { label } = field_of(one.kind, "change").choices.find((/** @type {any} */ choice) => choice.value === one.change) ?? { label: one.change };
+  return t("life.happened", { what, happened: label });
+}

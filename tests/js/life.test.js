@@ -1,0 +1,76 @@
+/** Entries of animals and plants as records, and what the search finds. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { find, findable } from "../../pwa/advice/find.js";
+import { life_writes } from "../../pwa/advice/life_writes.js";
+import { other_half } from "../../pwa/advice/stock.js";
+import { contracts, install } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
+import { openRoom } from "../../pwa/data/fish_room.js";
+import { testPhone } from "./test_phone.js";
+
+install(sharedBundle());
+
+const AT = "2026-05-04T07:30:00.000Z";
+const numbered = () => {
+  let n = 0;
+  return () => `written-${n++}`;
+};
+const move = { tank: "tank-aaaa", at: AT, change: "move_out", species: "Danio rerio", count: 3, other_tank: "tank-bbbb", cause: "none" };
+
+test("a move is two records of the same moment that find each other", () => {
+  const writes = life_writes("stock_change", move, numbered());
+  const [out, come] = writes.map(({ id, fields }) => ({ id, ...fields }));
+  assert.deepEqual([come.tank, come.other_tank, come.change, come.count, come.at, "cause" in come], ["tank-bbbb", "tank-aaaa", "move_in", 3, AT, false]);
+  assert.equal(other_half(out, [come, out]), come);
+});
+
+test("a correction takes the place of both halves; where it is no move any more the other half goes", () => {
+  const [out, come] = life_writes("stock_change", move, numbered()).map(({ id, fields }) => ({ id, ...fields }));
+  const elsewhere = life_writes("stock_change", { ...move, other_tank: "tank-cccc" }, numbered(), out, come);
+  assert.deepEqual(elsewhere.map(({ type, fields }) => [type, fields.tank, fields.supersedes]), [["put", "tank-aaaa", "written-0"], ["put", "tank-cccc", "written-1"]]);
+  const { other_tank: _, ...death } = { ...move, change: "death" };
+  const died = life_writes("stock_change", death, numbered(), out, come);
+  assert.deepEqual(died.map(({ type, id }) => [type, id]), [["put", "written-0"], ["del", "written-1"]]);
+  const planted = life_writes("planting", { tank: "tank-aaaa", at: AT, change: "plant", species: "moss" }, numbered(), { id: "old" });
+  assert.deepEqual(planted.map(({ fields }) => fields.supersedes), ["old"]);
+});
+
+test("a real room takes them, and shows the corrected ones only", async () => {
+  const phone = await testPhone();
+  const room = await openRoom(undefined, phone);
+  const tanks = await room.write(["Sill", "Shelf"].map((name) => ({ type: "put", kind: "tank", fields: { name, water_l: 40 } })));
+  let n = 0;
+  const id = () => `entry-000${n++}`;
+  const fields = { ...move, tank: tanks[0], other_tank: tanks[1] };
+  await room.write(life_writes("stock_change", fields, id));
+  const [out] = room.all("stock_change").filter((one) => one.change === "move_out");
+  await room.write(life_writes("stock_change", { ...fields, count: 2 }, id, out, other_half(out, room.all("stock_change"))));
+  assert.deepEqual(room.all("stock_change").map((one) => [one.tank, one.count]).sort(), [[tanks[0], 2], [tanks[1], 2]].sort());
+  await room.write([{ type: "put", kind: "shared_tool", fields: { tank: tanks[0], other_tank: tanks[1], tool: "net", order: "here", at: AT } }]);
+  await room.write([{ type: "put", kind: "own_plant", fields: { name: "Ditch moss" } }, { type: "put", kind: "own_species", fields: { name: "Grey loach", length_cm: 6, shape: "eel", group_min: 5 } }]);
+  room.close();
+});
+
+const records = {
+  tank: [{ id: "tank-aaaa", name: "Grüne Ecke", place: "Cellar" }],
+  stock_change: [{ id: "s", tank: "tank-aaaa", at: AT, change: "arrival", species: "Corydoras paleatus", count: 6 }],
+  planting: [{ id: "p", tank: "tank-aaaa", at: AT, change: "plant", species: "Vallisneria spiralis" }],
+  note: [{ id: "n1", tank: "tank-aaaa", at: AT, text: "The cory eats again" }, { id: "n2", at: "2026-05-06T07:30:00.000Z", text: "Cory food ordered" }, { id: "n0", at: "2026-05-01T07:30:00.000Z", text: "About a cory" }],
+  task: [{ id: "t", title: "Feed the corys", tank: "tank-aaaa" }],
+  label: [{ id: "l", name: "Brown bottle", note: "for the corner" }],
+};
+const room = { all: (kind) => records[kind] ?? [], get: () => null };
+const found = (words) => find(findable(room, contracts(), Date.parse(AT) + 1e9), words, contracts()).map(({ kind, found }) => [kind, found.map((one) => one.path)]);
+
+test("search: accents and case do not matter, groups in their order, titles that begin so first, then the newest", () => {
+  assert.deepEqual(found("GRUNE"), [["tank", ["/tank/tank-aaaa"]], ["animals", ["/tank/tank-aaaa/stock"]], ["plants", ["/tank/tank-aaaa/plants"]], ["task", ["/task/t"]], ["note", ["/tank/tank-aaaa/history"]]]);
+  assert.deepEqual(found("cory"), [["animals", ["/tank/tank-aaaa/stock"]], ["task", ["/task/t"]], ["note", ["/", "/tank/tank-aaaa/history", "/"]]]);
+  assert.deepEqual(found("paleatus ecke").map(([kind]) => kind), ["animals"]);
+  assert.deepEqual(found("brown corner"), [["label", ["/room/label/l"]]]);
+});
+
+test("search: calculations are found as on the Bench; no words find nothing", () => {
+  assert.ok(found("CARBON dioxide").flatMap(([, paths]) => paths).includes("/bench/carbon_dioxide"));
+  assert.deepEqual([found(" "), found("zzzz")], [[], []]);
+});
