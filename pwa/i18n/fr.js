@@ -112,7 +112,7 @@ export const fr = {
   "filled.feed_of_fish": "la nourriture selon les grammes de poissons",
   "filled.feed_of_stock": "nourriture selon le poids des animaux de la liste, {value} g",
   "filled.ph": "pH {value}",
-  "filled.temperature_c": "{value}",
+  "filled.temperature_c": "{value} °C",
 
   "chance.under": "moins de 1 sur 100",
   "chance.one_in": "1 sur {count}",
@@ -246,7 +246,7 @@ export const fr = {
   "water.short": "Eau",
   "water.none": "pas d’eau d’apport indiquée",
   "label.none": "pas de déchlorant indiqué",
-  "label.line": "{amount} {unit} pour {litres}",
+  "label.line": "{amount} {unit} pour {litres} L",
   "water.source_water": "Eau d’apport",
   "water.dechlorinator": "Déchlorant",
   "water.new_source_water": "Nouvelle eau d’apport",

@@ -14,6 +14,7 @@ export const fr_setup = {
   "setup.plans_of": "Comment il a été monté",
   "setup.next_is": "Suivant : {step}",
   "setup.is_plan": "En cours de montage. Prends les étapes dans l’ordre que tu veux ; tout est gardé.",
+  "setup.is_plan_seen": "En cours de montage, pas encore rempli.",
   "setup.is_filled": "Rempli et en marche. Ce qui avait été prévu pour lui est ici.",
   "setup.state_done": "fait",
   "setup.state_skipped": "passé",
@@ -78,6 +79,9 @@ export const fr_setup = {
   "setup.light_measured": "Mesurée, ou d’après la courbe de la lampe",
   "setup.light_counted": "Compté avec {light} µmol/m²/s, le milieu de cette bande.",
 
+  "setup.moves": "Ce qui remue l’eau",
+  "setup.moves_why": "La nuit, plantes et sol respirent aussi. Des rides ou des bulles apportent l’air qu’il faut aux poissons à l’aube ; une eau immobile en porte bien moins.",
+
   "setup.plants_why": "Plante dense dès le premier jour : les plantes rapides prennent l’ammonium tant que les bactéries sont encore peu nombreuses.",
   "setup.portions": forms("{count} portion pour ce fond", "{count} portions pour ce fond"),
   "setup.portions_how": "{percent} % du fond planté, {area} cm² par portion : un pot, un bouquet d’environ cinq tiges ou une poignée.",
@@ -101,6 +105,7 @@ export const fr_setup = {
   "setup.animals_order": "Des poissons paisibles dont il a la chaleur et l’eau, assez long pour eux, avec de la place pour tout un groupe une fois mûr. D’abord ceux qui aiment le mieux cette chaleur.",
   "setup.animal_other": "Un autre animal",
   "setup.animal_about": "grandit jusqu’à {length} cm, au moins {group} ensemble, {low} à {high} °C",
+  "setup.unweighed": "Non comptés, car personne n’a indiqué leur longueur adulte : {who}.",
   "setup.bears_plan": "Prévu : {planned} une fois adultes. Tout juste rempli, il porte environ {now}, une fois mûr environ {later}.",
   "setup.bears_today": "Prévu : {planned} une fois adultes. Aujourd’hui il porte environ {now}, une fois mûr environ {later}.",
   "setup.bears_too_many": "C’est plus qu’il ne porte même alors : prévois-en moins, ou de plus petits.",
@@ -108,6 +113,7 @@ export const fr_setup = {
   "setup.bears_small_lots": "Introduis-les tout de même par petits lots, à quelques semaines d’écart.",
   "setup.bears_grown": "Ce qu’il porte, une fois mûr",
   "setup.finding": "{who} : {what}",
+  "setup.finding_figures": "{who} : {what}, {figures}",
 
   "setup.fill_why": "Verse lentement sur une assiette, pour que le sol reste en place. Compte les seaux si tu peux : c’est mieux que toute règle.",
   "setup.plants_in": forms("La plante est en place", "Les {count} sortes de plantes sont en place"),
@@ -168,6 +174,7 @@ export const fr_setup = {
   "buy.mesh": forms("{count} sac en filet, contenant {litres} en tout", "{count} sacs en filet, contenant {litres} en tout"),
   "buy.hardscape": "{kind}, {kg}",
   "buy.heater": "Chauffage, au moins {watts}",
+  "buy.filter": "Un {filter}",
   "buy.lamp": "Lampe avec minuterie : {light} µmol/m²/s au niveau des plantes sur {area_cm2} cm², {hours} h par jour",
   "buy.plant": forms("{species} : {count} portion", "{species} : {count} portions"),
   "buy.plants_more": forms("Plantes au choix : {count} portion", "Plantes au choix : {count} portions"),
