@@ -9,9 +9,10 @@ import { Calculated } from "./calculated.js";
 import { ChoiceTiles } from "./choice_tiles.js";
 import { FigureRows } from "./figure_rows.js";
 import { Icon } from "./icon.js";
+import { KindPicker } from "./kind_picker.js";
+import { all } from "./live.js";
 import { Next, SetupStep, useStep } from "./setup_step.js";
 import { StepRow } from "./step_row.js";
-import { TablePicker } from "./table_picker.js";
 import { tap } from "./tap.js";
 
 /** @param {{tank: any}} props */
@@ -79,7 +80,8 @@ export function PlantsStep({ tank }) {
         <p class="soft small">${t("setup.plants_order")}</p>
         <ul class="lines">${open.slice(0, SHOWN).map(({ key }) => html`
           <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, 1))}><span class="grow">${plant_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button></li>`)}</ul>
-        <${TablePicker} view=${{ spec: { table: "plants" }, path: [], key: "plant", label: t("setup.plant_other"), value: "", optional: false }} errors=${new Map()} edit=${(/** @type {any} */ _, /** @type {string} */ key) => put(key, 1)} />
+        <h3>${t("setup.plant_other")}</h3>
+        <${KindPicker} rows="plants" near=${all("own_plant").map(({ name }) => name)} value="" then=${`/tank/${tank.id}/setup/plants`} onPick=${(/** @type {string} */ key) => put(key, 1)} />
       </section>
     <//>`;
 }

@@ -7,10 +7,10 @@ import { contracts } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
 import { Calculated } from "./calculated.js";
 import { Icon } from "./icon.js";
+import { KindPicker } from "./kind_picker.js";
 import { all, get, now } from "./live.js";
 import { Next, SetupStep, useStep } from "./setup_step.js";
 import { StepRow } from "./step_row.js";
-import { TablePicker } from "./table_picker.js";
 import { tap } from "./tap.js";
 
 /** So many suggestions are shown at once. */
@@ -43,8 +43,8 @@ export function StockStep({ tank }) {
         <p class="soft small">${t("setup.animals_order")}</p>
         <ul class="lines">${fitting.map(({ key, row }) => html`
           <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, row.group_min))}><span class="grow">${animal_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button></li>`)}</ul></section>`}
-      <${TablePicker} view=${{ spec: { table: "species" }, path: [], key: "animal", label: t("setup.animal_other"), value: "", optional: false }} errors=${new Map()}
-        edit=${(/** @type {any} */ _, /** @type {string} */ key) => put(key, table("species").rows[key]?.group_min ?? 1)} />
+      <section class="section"><h2>${t("setup.animal_other")}</h2>
+        <${KindPicker} rows="species" near=${own.map(({ name }) => name)} value="" then=${`/tank/${tank.id}/setup/stock`} onPick=${(/** @type {string} */ key) => put(key, table("species").rows[key]?.group_min ?? 1)} /></section>
       ${unknown.length > 0 && html`<p class="caution">${t("setup.unweighed", { who: unknown.join(", ") })}</p>`}
       ${young.answer && grown.answer && html`
         <p class="sentence">${t(tank.started_at ? "setup.bears_today" : "setup.bears_plan", { planned: whole(young.answer.present_g), now: whole(young.answer.limit_g), later: whole(grown.answer.limit_g) })}
