@@ -120,7 +120,7 @@ export const fr_tasks = {
   "away.feed_plain": forms("{amount} de nourriture sèche chaque jour, pas plus.", "{amount} de nourriture sèche tous les {count} jours, pas plus."),
   "away.feed_none": "rien du tout",
   "away.test": "Tester",
-  "away.test_every": forms("Ammonium et nitrites chaque jour, la première fois {first}.", "Ammonium et nitrites tous les {count} jours, la première fois {first}."),
+  "away.test_every": forms("Dès {first}, ammonium et nitrites chaque jour.", "Dès {first}, ammonium et nitrites tous les {count} jours."),
   "away.change": "Changer",
   "away.change_plain": "Si l’ammonium dépasse {ammonia} ou les nitrites {nitrite} : {litres} tout de suite.",
   "away.change_dose": "Si l’ammonium dépasse {ammonia} ou les nitrites {nitrite} : {litres} tout de suite, avec {dose} de {label}.",

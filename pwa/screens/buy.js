@@ -17,7 +17,7 @@ export function Buy({ id }) {
   const tank = get("tank", id);
   const bought = useDraft(`buy.${id}`, () => /** @type {string[]} */ ([]));
   const by_hand = useSignal("");
-  if (!tank) return html`<${Missing} up="/tanks" />`;
+  if (!tank?.setup) return html`<${Missing} up="/tanks" />`;
   const things = to_buy(tank, { kits: all("test_kit"), source: get("source_water", tank.source_water), label: get("label", tank.dechlorinator) });
   const weight = weight_of(tank);
   const facts = [
