@@ -1,24 +1,63 @@
-"""A German phone speaks German: set up, test and change with a decimal comma, and no English left on any screen."""
+"""A German phone speaks German: a tank is set up, tested, its water changed, with a decimal comma typed and shown."""
+
+import json
+import re
 
 import pytest
+from foretold import write
 from playwright.sync_api import expect
-from room_hands import share
-from test_touch_and_access import furnished_room, screens
 
 pytestmark = pytest.mark.browser
 
-# Every English text of more than two words that a German screen should not show: the longest stretch between its parts.
-ENGLISH = """async () => {
-  const [{ en }, { de }, { texts_of }] = await Promise.all(["en", "de", "shared_texts"].map((name) => import(`/i18n/${name}.js`)));
-  const shared = await (await fetch("/shared.json")).json();
-  const german = await (await fetch("/words/de.json")).json();
-  const forms = (entry) => (typeof entry === "string" ? [entry] : Object.values(entry ?? {}));
-  const texts = [
-    ...Object.entries(en).flatMap(([key, entry]) => forms(entry).filter((text) => !forms(de[key]).includes(text))),
-    ...texts_of(shared).filter((text) => german[text] !== text),
-  ];
-  const longest = (text) => text.split(/[{][^}]*[}]/).map((one) => one.trim()).sort((a, b) => b.length - a.length)[0];
-  return [...new Set(texts.map(longest))].filter((text) => text.split(" ").length > 2);
-}"""
-SAID = """() => [document.body.innerText, ...[...document.querySelectorAll("[aria-label], [placeholder], [title]")]
-  .flatMap((one) => ["aria-label", "placeholder", "title"].map((name) => one.getAttribute(name) ?? ""))].join("\\n")"""
+
+def test_a_day_in_german(server, new_phone):
+    thumb = new_phone(locale="de-DE")
+    link = server.links[0]
+    thumb.open(link[link.index("/join") :])
+    thumb.type("Dein Name", "Aino")
+    thumb.type("Ein Name für dieses Handy", "Ainos Handy")
+    thumb.tap("button", "Beitreten")
+    thumb.title("Rundgang")
+    expect(thumb.page.locator("html")).to_have_attribute("lang", "de-DE")
+
+    thumb.open("/tanks/new")
+    thumb.pick("rechteckig")
+    for label, figure in (("Länge", "80"), ("Breite", "35"), ("Höhe", "40"), ("So hoch steht das Wasser", "36,5")):
+        thumb.type(label, figure)
+    expect(thumb.page.get_by_label("Wasser darin").first).to_have_text("102,2 L")
+    thumb.type("Name", "Schilfbecken")
+    thumb.tap("button", "Becken speichern")
+    thumb.title("Schilfbecken")
+    tank = thumb.page.url.rsplit("/", 1)[-1]
+    tap_water = {"name": "Leitung", "disinfectant": "chlorine"}
+    label = {"name": "Klar", "use": "dechlorinator", "amount": 2.5, "unit": "ml", "per_l": 10, "basis": "new_water"}
+    write(thumb, [["source_water", "water-leitung", tap_water], ["label", "label-klar", label]])
+    write(thumb, [["tank", tank, {"source_water": "water-leitung", "dechlorinator": "label-klar"}]])
+
+    thumb.open(f"/tank/{tank}")
+    thumb.tap("link", "Testen")
+    thumb.tap("button", "0,5", exact=True)
+    thumb.tap("button", "0,25", exact=True)
+    thumb.tap("button", "Weglassen")
+    thumb.sees("4 von 5")
+    thumb.key_in("7,8")
+    thumb.tap("button", "3 Messwerte speichern")
+    thumb.sees("3 Messwerte auf diesem Handy gespeichert")
+    expect(thumb.page.get_by_text("Die Vorhersage wird gerade gerechnet")).to_have_count(0, timeout=20_000)
+    said = thumb.page.locator(".sentence").first.inner_text()
+    hit = re.fullmatch(r"Wechsle (?:jetzt|heute|bis .+ Uhr) (\d+) L, mit ([\d,]+) ml Klar\.", said)
+    assert hit, said
+    litres, dose = hit.groups()
+    assert float(dose.replace(",", ".")) == pytest.approx(int(litres) / 4)
+
+    thumb.tap("link", "Wechseln")
+    thumb.tap("button", f"{litres} L, andere Zahl eingeben")
+    thumb.key_in("20,5")
+    thumb.tap("button", "20,5 L und 5,13 ml eintragen")
+    thumb.sees("20,5 L und 5,13 ml auf diesem Handy gespeichert")
+    thumb.open("/room")
+    thumb.tap("button", "Jetzt teilen")
+    thumb.sees("Alles auf diesem Handy ist geteilt.")
+    held = {row["kind"]: json.loads(row["fields"]) for row in server.rows("SELECT kind, fields FROM records")}
+    assert held["tank"]["water_l"] == pytest.approx(80 * 35 * 36.5 / 1000)
+    assert (held["water_change"]["litres"], held["dose"]["amount"]) == (20.5, pytest.approx(5.125))
