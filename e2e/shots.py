@@ -35,7 +35,14 @@ BESIDE = [
     "/room/label/new",
 ]
 OF_TANK = ["", "/test", "/change", "/feed", "/dose", "/note", "/history", "/trends", "/outlook", "/water", "/edit"]
-LIFE = ["/stock", "/stock/new?change=arrival", "/stock/new?change=death", "/plants", "/plants/new?change=move_out", "/tool"]
+LIFE = [
+    "/stock",
+    "/stock/new?change=arrival",
+    "/stock/new?change=death",
+    "/plants",
+    "/plants/new?change=move_out",
+    "/tool",
+]
 ROOM = ["/room/rooms", "/room/copy", "/room/people", "/room/display"]
 PEOPLE = "main a[href^='/room/person/']"
 

@@ -57,6 +57,7 @@ def furnished(server, new_phone):
     weekly = {"title": "Wipe the glass", "starts_at": "2026-05-04T07:30:00.000Z", "rule": "FREQ=WEEKLY"}
     write(thumb, [["task", "task-0001", {**weekly, "zone": "Europe/Berlin"}]])
     write(thumb, lived_in(thumb.page.url.rsplit("/", 1)[-1]))
+    write(thumb, [away_sheet(thumb.page.url.rsplit("/", 1)[-1])])
     write_note(thumb, "All is well")
     thumb.title("Reed pool")
     return thumb
@@ -76,6 +77,13 @@ def lived_in(tank):
     ]
 
 
+def away_sheet(tank):
+    """A sheet in force, with all that it may hold."""
+    days = {"from_at": "2026-01-01T12:00:00.000Z", "to_at": "2099-01-01T12:00:00.000Z", "feed_every_days": 2}
+    calls = [{"who": "Aino", "phone": "+49 30 5550 0142"}]
+    return ["away_sheet", "away-0001", {**days, "tanks": [tank], "calls": calls, "note": "The key hangs left."}]
+
+
 def screens(thumb):
     tank = thumb.page.url[thumb.page.url.index("/tank/") :]
     of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/outlook", "/water", "/edit")]
@@ -92,7 +100,12 @@ def screens(thumb):
         "/room",
         *(f"/room/{way}" for way in ("rooms", "people", f"person/{me}", "invite", "needs-you", "copy", "display")),
     ]
-    settings = ["/room/test_kit/new?parameter=nitrite", "/room/label/new", "/room/source_water/new", "/room/own_species/new"]
+    settings = [
+        "/room/test_kit/new?parameter=nitrite",
+        "/room/label/new",
+        "/room/source_water/new",
+        "/room/own_species/new",
+    ]
     return [
         "/",
         "/tanks",

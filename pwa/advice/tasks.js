@@ -41,6 +41,23 @@ export function standing(task, dones, now, zone, expand) {
   }
 }
 
+/** More answers than this are forgotten all at once. */
+const MOST_REMEMBERED = 2000;
+
+/** The same expansion, each question worked out once: pages are drawn far more often than a day or a rule changes. @param {Expand} expand @returns {Expand} */
+export function remembering(expand) {
+  /** @type {Map<string, number[]>} */ const known = new Map();
+  return (task, from, to, most) => {
+    const key = [task.starts_at, task.rule, task.zone, from, to, most].join("|");
+    const held = known.get(key);
+    if (held) return held;
+    const found = expand(task, from, to, most);
+    if (known.size >= MOST_REMEMBERED) known.clear();
+    known.set(key, found);
+    return found;
+  };
+}
+
 /** What is due today, the oldest first. @param {Task[]} tasks @param {Done[]} dones @param {number} now @param {string} zone @param {Expand} expand */
 export const due_now = (tasks, dones, now, zone, expand) =>
   tasks

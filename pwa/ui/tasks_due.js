@@ -1,6 +1,6 @@
 /** Tasks on the screens: the reader of rules, fetched once there is a task; what is due; done by one tap. */
 import { html, signal } from "../vendor/preact.js";
-import { due_now, standing } from "../advice/tasks.js";
+import { due_now, remembering, standing } from "../advice/tasks.js";
 import { clock, t, when } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { all, get, now, room } from "./live.js";
@@ -16,7 +16,7 @@ export function rule_reader() {
   if (!asked) {
     asked = true;
     import("../advice/recurrence.js").then(
-      ({ occurrences }) => (reader.value = occurrences),
+      ({ occurrences }) => (reader.value = remembering(occurrences)),
       (failed) => ((asked = false), console.warn("The reader of rules could not be fetched:", failed)),
     );
   }

@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { day_of, instant_of, wall_of } from "../../pwa/advice/local_time.js";
 import { occurrences } from "../../pwa/advice/recurrence.js";
 import { LAST_DAY, fields_of, first_form, form_of } from "../../pwa/advice/task_form.js";
-import { days_ahead, due_now, standing } from "../../pwa/advice/tasks.js";
+import { days_ahead, due_now, remembering, standing } from "../../pwa/advice/tasks.js";
 
 const BERLIN = "Europe/Berlin";
 const ms = (iso) => Date.parse(iso);
@@ -120,4 +120,18 @@ test("a rule that tiles cannot say is left alone", () => {
     assert.equal("rule" in fields_of(form, BERLIN), false);
   }
   assert.equal(form_of({ ...WEEKLY, rule: "FREQ=MONTHLY" }).often, "monthly");
+});
+
+test("what was worked out is not worked out again, until the task or the days change", () => {
+  let asked = 0;
+  const expand = remembering((...question) => ((asked += 1), occurrences(...question)));
+  const week = (task, from = "2026-03-01T00:00:00Z") => expand(task, ms(from), ms(from) + 7 * 86_400_000);
+  assert.deepEqual(week(DAILY), occurrences(DAILY, ms("2026-03-01T00:00:00Z"), ms("2026-03-08T00:00:00Z")));
+  week(DAILY);
+  week({ ...DAILY, title: "Feed the snails" });
+  assert.equal(asked, 1);
+  week({ ...DAILY, rule: "FREQ=DAILY;INTERVAL=2" });
+  week(DAILY, "2026-03-02T00:00:00Z");
+  week({ ...DAILY, zone: "UTC" });
+  assert.equal(asked, 4);
 });
