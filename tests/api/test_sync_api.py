@@ -166,6 +166,14 @@ def test_a_refused_op_goes_through_once_the_role_allows_it(fish_room):
     assert phone.results(tank)[0]["status"] == "ok"
 
 
+def test_what_was_taken_is_answered_as_then_though_the_role_has_changed(fish_room):
+    kim = fish_room.phone("keeper", "Kim")
+    tank = kim.tank()
+    first = kim.results(tank)
+    fish_room.owner.call("PATCH", f"/rooms/{{room}}/people/{kim.keeper}", {"role": "viewer"})
+    assert kim.results(tank) == first
+
+
 def test_paging_never_passes_an_unseen_row(fish_room):
     phone = fish_room.owner
     tanks = [phone.tank() for _ in range(25)]

@@ -123,6 +123,13 @@ test("a second restore on the way: both former rows of a record are kept, and bo
   assert.deepEqual(await former(), []);
 });
 
+test("rows that are left of a mirror are put aside too, though it was to be mended", async () => {
+  const { phone, share, former } = await restored({ role: "viewer" });
+  await phone.database.write(["rows"], (t) => t.rows.delete([ROOM, "tank", "tank-0001"]));
+  await share();
+  assert.deepEqual((await former()).map(({ id }) => id), ["reading-0001"]);
+});
+
 test("many rows go in several requests of at most 500", async () => {
   const { phone, share, sent, former } = await restored();
   await phone.database.write(["former"], async (t) => {

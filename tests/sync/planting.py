@@ -18,7 +18,7 @@ BUGS = json.loads(Path(__file__).with_name("planted_bugs.json").read_text("utf-8
 NEEDED = [
     *("pwa/contracts.js", "pwa/package.json", "pwa/calc", "pwa/data", "pwa/vendor/idb.js"),
     *("shared_schema", "server/limnary", "tests/js", "tests/sync", "tests/package.json"),
-    *("tests/conftest.py", "tests/fish_rooms.py", "tests/api/test_bring_back.py"),
+    *("tests/conftest.py", "tests/fish_rooms.py", "tests/api/test_bring_back.py", "tests/api/test_sync_api.py"),
 ]
 
 
@@ -56,8 +56,9 @@ def rules_hold(root: Path) -> bool:
 
 
 def server_rules_hold(root: Path) -> bool:
-    """Whether the tests of the server's rules after a restore pass."""
-    command = [sys.executable, "-m", "pytest", "-x", "-q", "-p", "no:cacheprovider", "tests/api/test_bring_back.py"]
+    """Whether the tests of the server's rules pass."""
+    tests = ["tests/api/test_sync_api.py", "tests/api/test_bring_back.py"]
+    command = [sys.executable, "-m", "pytest", "-x", "-q", "-p", "no:cacheprovider", *tests]
     path = {"PYTHONPATH": str(root / "server"), "PYTHONDONTWRITEBYTECODE": "1"}
     done = subprocess.run(command, cwd=root, capture_output=True, text=True, env={**os.environ, **path})
     assert done.returncode in (0, 1), done.stdout + done.stderr
