@@ -1,18 +1,34 @@
 /** What one entry about animals or plants writes: a move is two records, a correction takes the place of both. Pure. */
 
+import { other_half } from "./stock.js";
+
 /** @typedef {{type: "put" | "del", kind: string, id: string, fields?: Record<string, any>}} Write */
 
 /**
  * @param {"stock_change" | "planting"} kind @param {Record<string, any>} fields of the record, `at` and `tank` among them
  * @param {() => string} new_id @param {any} [corrects] the record that this one corrects @param {any} [half] the other half of the move that it was
+ * @param {any[]} [earlier] what that half said before corrections
  * @returns {Write[]} for one transaction
  */
-export function life_writes(kind, fields, new_id, corrects, half) {
+export function life_writes(kind, fields, new_id, corrects, half, earlier = []) {
   const put = (/** @type {Record<string, any>} */ said, /** @type {any} */ old) => ({ type: /** @type {const} */ ("put"), kind, id: new_id(), fields: { ...said, ...(old ? { supersedes: old.id } : {}) } });
   const writes = /** @type {Write[]} */ ([put(fields, corrects)]);
   if (fields.change === "move_out") {
     const { cause: _cause, ...both } = fields;
     writes.push(put({ ...both, tank: fields.other_tank, other_tank: fields.tank, change: "move_in" }, half));
-  } else if (half) writes.push({ type: "del", kind, id: half.id });
+  } else if (half) writes.push(...[half, ...earlier].map(gone));
   return writes;
 }
+
+/**
+ * The writes that take an entry out: the other half of its move too, and what both said before corrections, so that none of it comes back.
+ * @param {{all: (kind: string) => any[], earlier: (kind: string, id: string) => any[]}} room @param {any} one @returns {Write[]}
+ */
+export function life_removal(room, one) {
+  const half = other_half(one, room.all(one.kind));
+  const records = half ? [one, half] : [one];
+  return [...records, ...records.flatMap(({ kind, id, supersedes }) => (supersedes ? room.earlier(kind, id) : []))].map(gone);
+}
+
+/** @param {any} record @returns {Write} */
+const gone = ({ kind, id }) => ({ type: "del", kind, id });

@@ -1,5 +1,6 @@
 /** What happened to a tank, or to all of them: by days, newest first, by whom; looked through by kind, corrected, taken out and put back. */
 import { html, signal, useMemo, useSignal } from "../vendor/preact.js";
+import { life_removal } from "../advice/life_writes.js";
 import { CORRECTED, GROUPS, GROUP_OF, by_day, removal, timeline } from "../advice/timeline.js";
 import { clock, day_named, t } from "../i18n/words.js";
 import { event_lines, event_name, record_lines } from "../ui/event_said.js";
@@ -52,7 +53,7 @@ function Event({ event, tank }) {
   const named = `${what}, ${day_named(Date.parse(event.at), now.value)} ${clock(event.at)}`;
   const photos = records.filter((one) => one.kind === "photo");
   const before = earlier.flatMap(record_lines);
-  const remove = () => record(removal(event), t("saved.removed", { what }));
+  const remove = () => record(GROUP_OF[event.kind] === "animals" || GROUP_OF[event.kind] === "plants" ? life_removal(room.value, records[0]) : removal(event), t("saved.removed", { what }));
   return html`
     <li class="line happened">
       <div class="grow">

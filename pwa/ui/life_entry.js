@@ -1,7 +1,7 @@
 /** What the entries of animals and plants have in common: the other tank, the day, what was wrong, and how they are recorded. */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
-import { life_writes } from "../advice/life_writes.js";
+import { life_removal, life_writes } from "../advice/life_writes.js";
 import { other_half } from "../advice/stock.js";
 import { InvalidInput, records } from "../contracts.js";
 import { t } from "../i18n/words.js";
@@ -56,7 +56,7 @@ export const moment_of = (on_at, corrects) => (on_at && on_at.slice(0, 10) !== c
 export async function record_life(kind, fields, corrects, { draft, said, to }) {
   try {
     const half = corrects ? other_half(corrects, all(kind)) : null;
-    if (!(await record(life_writes(kind, fields, new_id, corrects, half), said))) return {};
+    if (!(await record(life_writes(kind, fields, new_id, corrects, half, half?.supersedes ? room.value.earlier(kind, half.id) : []), said))) return {};
     forget(draft);
     go(to, { replace: true });
     return {};
@@ -67,8 +67,7 @@ export async function record_life(kind, fields, corrects, { draft, said, to }) {
 
 /** Take an entry out, with the other half of its move. @param {any} one */
 export function remove_life(one) {
-  const half = other_half(one, all(one.kind));
-  return record([one, ...(half ? [half] : [])].map(({ kind, id }) => ({ type: /** @type {const} */ ("del"), kind, id })), t("saved.removed", { what: t(`kind.${one.kind}`) }));
+  return record(life_removal(room.value, one), t("saved.removed", { what: t(`kind.${one.kind}`) }));
 }
 
 /** Where an entry is corrected: a move where it began. @param {any} one @param {string} page */

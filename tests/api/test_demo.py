@@ -98,6 +98,17 @@ def test_the_picture_is_there_and_is_what_its_record_says(tmp_path):
     house.close()
 
 
+def test_a_move_is_two_records_of_one_moment_and_tanks_share_only_what_exists():
+    tanks = {tank["id"] for tank in fields("tank")}
+    (out,) = [one for one in fields("planting") if one["change"] == "move_out"]
+    (come,) = [one for one in fields("planting") if one["change"] == "move_in"]
+    assert (out["at"], out["tank"], out["other_tank"]) == (come["at"], come["other_tank"], come["tank"])
+    assert [one["cause"] for one in fields("stock_change") if one["change"] == "death"] == ["old age"]
+    shared = fields("shared_tool")
+    assert len(shared) == 2
+    assert {one["tank"] for one in shared} | {one["other_tank"] for one in shared} <= tanks
+
+
 def test_filled_once_and_open_to_both_keepers(tmp_path):
     house = FishRoom(tmp_path / "data")
     first, second = fill(house.store), fill(house.store)

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { find, findable } from "../../pwa/advice/find.js";
-import { life_writes } from "../../pwa/advice/life_writes.js";
+import { life_removal, life_writes } from "../../pwa/advice/life_writes.js";
 import { other_half } from "../../pwa/advice/stock.js";
 import { contracts, install } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
@@ -47,6 +47,9 @@ test("a real room takes them, and shows the corrected ones only", async () => {
   const [out] = room.all("stock_change").filter((one) => one.change === "move_out");
   await room.write(life_writes("stock_change", { ...fields, count: 2 }, id, out, other_half(out, room.all("stock_change"))));
   assert.deepEqual(room.all("stock_change").map((one) => [one.tank, one.count]).sort(), [[tanks[0], 2], [tanks[1], 2]].sort());
+  const [standing] = room.all("stock_change");
+  await room.write(life_removal(room, standing));
+  assert.deepEqual(room.all("stock_change"), [], "neither half comes back, nor what was corrected");
   await room.write([{ type: "put", kind: "shared_tool", fields: { tank: tanks[0], other_tank: tanks[1], tool: "net", order: "here", at: AT } }]);
   await room.write([{ type: "put", kind: "own_plant", fields: { name: "Ditch moss" } }, { type: "put", kind: "own_species", fields: { name: "Grey loach", length_cm: 6, shape: "eel", group_min: 5 } }]);
   room.close();

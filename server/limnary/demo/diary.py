@@ -13,6 +13,7 @@ from limnary.demo.scenario import (
     BARREL,
     DAYS,
     DECHLORINATOR,
+    HAPPENED,
     KEEPER,
     KITS,
     OWNER,
@@ -62,6 +63,7 @@ def diary(now_ms: int) -> list[Entry]:
     book.plan()
     book.chores()
     book.away()
+    book.happened()
     return sorted((entry for entry in book.entries if entry.at_ms <= now_ms), key=lambda entry: entry.at_ms)
 
 
@@ -136,6 +138,20 @@ class _Book:
         tanks = [f"demo-tank-{tank.key}" for tank in TANKS]
         fields = {"from_at": utc(first), "to_at": utc(last), "tanks": tanks, **AWAY}
         self.write(self.now_ms - HOUR_MS, OWNER, "away_sheet", fields)
+
+    def happened(self) -> None:
+        """What passed between tanks, and a death; a move is two records of the same moment."""
+        for day, kind, tank, other, what in HAPPENED:
+            at = self.at(day, 12)
+            here, there = f"demo-tank-{tank}", f"demo-tank-{other}"
+            fields = {"at": utc(at), **what}
+            if other is None:
+                self.write(at, OWNER, kind, {**fields, "tank": here})
+            elif kind == "shared_tool":
+                self.write(at, OWNER, kind, {**fields, "tank": here, "other_tank": there})
+            else:
+                self.write(at, OWNER, kind, {**fields, "tank": here, "other_tank": there, "change": "move_out"})
+                self.write(at, OWNER, kind, {**fields, "tank": there, "other_tank": here, "change": "move_in"})
 
 
 class _Keeping:

@@ -213,6 +213,20 @@ YOUNG = Tank(
 )
 TANKS = (STEADY, DUE, YOUNG)
 
+# A death, and what the tanks shared: day, kind, tank key, the other tank's key or None, fields.
+HAPPENED = (
+    (
+        34,
+        "stock_change",
+        "due",
+        None,
+        {"change": "death", "species": "Xiphophorus maculatus", "count": 1, "cause": "old age"},
+    ),
+    (29, "shared_tool", "steady", "young", {"tool": "filter", "order": "here"}),
+    (36, "planting", "steady", "due", {"species": "Vallisneria spiralis", "amount": "a handful"}),
+    (38, "shared_tool", "due", "young", {"tool": "net", "order": "both"}),
+)
+
 # A tank that is still being set up: measured, weighed and planted on paper, not filled.
 PLAN = {
     "name": "Shelf in the hall",
