@@ -1,7 +1,7 @@
 /**
  * The hybrid logical clock: a stamp is never earlier than any stamp this phone has made or seen.
  * Kulkarni et al. 2014, "Logical physical clocks". The last stamp lives in the database, so that
- * two tabs never give the same one, and is rebuilt on load from all the stamps that are stored.
+ * two tabs never give the same one; should it be missing, it is rebuilt from all the stamps that are stored.
  */
 
 const MOST_IN_A_MILLISECOND = 99999;
@@ -58,18 +58,19 @@ export async function see(t, stamps) {
 }
 
 /**
- * Rebuild the clock from everything stored (stores: device, outbox, kept, rows, former).
- * `forget`: the stored clock itself counts for nothing, because the server has just moved back a
- * stamp that lay in the future; otherwise the clock never steps back.
+ * The clock as it is stored, or rebuilt from everything stored if there is none (stores: device, outbox, kept,
+ * rows, former). The stored one is trusted: it moves in the very transaction that brings a stamp into the database.
+ * `forget`: it counts for nothing, because the server has just moved back a stamp that lay in the future.
  * @param {any} t @param {{forget?: boolean}} [how]
  */
 export async function rebuild(t, { forget = false } = {}) {
-  const stored = forget ? null : ((await t.device.get("clock"))?.last ?? null);
+  const stored = (await t.device.get("clock"))?.last ?? null;
+  if (stored && !forget) return stored;
   const waiting = await t.outbox.index("stamp").openKeyCursor(null, "prev");
   const kept = await t.kept.index("stamp").openKeyCursor(null, "prev");
   const rows = await t.rows.getAll();
   const former = (await t.former.getAll()).map((/** @type {any} */ { row }) => row);
-  const last = latest([stored, waiting?.key, kept?.key, ...[...rows, ...former].flatMap(stampsOfRow)]);
+  const last = latest([waiting?.key, kept?.key, ...[...rows, ...former].flatMap(stampsOfRow)]);
   await t.device.put({ name: "clock", last });
   return last;
 }

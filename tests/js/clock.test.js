@@ -78,6 +78,18 @@ for (const [where, prepare] of [
   });
 }
 
+test("on load a clock that is stored is trusted: no row is read", async () => {
+  const phone = await testPhone();
+  await wake(phone);
+  await (await openRoom("local", phone)).write([{ type: "put", kind: "tank", fields: TANK }]);
+  const before = await clockOf(phone);
+  const real = phone.database.write;
+  const unread = { getAll: () => assert.fail("rows were read") };
+  phone.database.write = (names, work) => real(names, (t) => work({ ...t, rows: unread, former: unread }));
+  await wake(phone);
+  assert.equal(await clockOf(phone), before);
+});
+
 test("ids are UUID version 7: RFC 9562's own example, and their order is that of time", () => {
   // RFC 9562, appendix A.6: 2022-02-22 14:22:22.000 GMT-5, rand_a 0xCC3, rand_b 0x18C4DC0C0C07398F.
   const bytes = [0x0c, 0xc3, 0x18, 0xc4, 0xdc, 0x0c, 0x0c, 0x07, 0x39, 0x8f];
