@@ -332,6 +332,21 @@ test("a stamp that the server moved back lets the clock come back too", async ()
   assert.equal((await stored(phone, "device")).find((one) => one.name === "clock").last, moved);
 });
 
+test("while writes from the future wait, no stamp is given a second time", async () => {
+  const { phone, room, share, server } = await joined();
+  phone.clock += 3 * 86_400_000;
+  for (const name of ["One", "Two", "Three"]) await addTank(room, { name });
+  const stamps = (await stored(phone, "outbox")).map(({ op }) => op.stamp);
+  const moved = `${Date.UTC(2026, 4, 4, 7, 31)}-00000-device-a`;
+  // The third is taken, the others wait still.
+  server.handlers.push = ({ body }) => pushed(body.ops.filter((op) => op.stamp === stamps[2]).map((op) => ({ op: op.op, status: "ok", stamp: moved, seq: 1 })));
+  await share();
+  await addTank(room, { name: "Four" });
+  const later = (await stored(phone, "outbox")).map(({ op }) => op.stamp);
+  assert.equal(later.length, 3);
+  assert.ok(later[2] > stamps[2], `${later[2]} was given before`);
+});
+
 test("a join whose answer was lost is asked again with the same key, and a revoked key is left behind", async () => {
   const keys = [];
   const { phone, server } = await joined();
