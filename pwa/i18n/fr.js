@@ -346,7 +346,7 @@ export const fr = {
   "bench.entries": forms("{count} entrée", "{count} entrées"),
   "bench.working": "Comment c’est calculé",
   "bench.working_units": "Le calcul est dans les unités des formules : litres, centimètres, kilogrammes, °C.",
-  "bench.sources": "À quel point c’est sûr, et d’où cela vient",
+  "bench.sources": "Fiabilité et sources",
   "bench.provenance.published": "publié",
   "bench.provenance.common practice": "usage courant",
   "bench.provenance.from memory": "de mémoire, source non retrouvée",

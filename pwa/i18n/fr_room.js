@@ -27,7 +27,7 @@ export const fr_room = {
   "sharing.newer": "Chercher une version plus récente",
 
   "problem.unreachable": "Le serveur est hors d’atteinte. Ce que tu notes est gardé ici et partagé plus tard.",
-  "problem.server-failed": "Le serveur a une panne à lui. Ce que tu notes est gardé ici ; un nouvel essai se fera tout seul.",
+  "problem.server-failed": "Le serveur a un problème de son côté. Ce que tu notes est gardé ici ; un nouvel essai se fera tout seul.",
   "problem.server-full": "Le disque du serveur est plein. Ce que tu notes est gardé ici jusqu’à ce que la personne qui le gère fasse de la place.",
   "problem.signed-out": "Le serveur ne connaît plus ce téléphone. Tout est gardé ; ouvre un nouveau lien de la personne propriétaire de la salle.",
   "problem.not-allowed": "Dans cette salle, tu peux regarder, mais pas noter.",
@@ -37,7 +37,7 @@ export const fr_room = {
   "problem.refused": "Le serveur a refusé. Ce que tu as noté est gardé ici.",
 
   "refusal.unreachable": "Le serveur est hors d’atteinte. Il faut du réseau pour cela ; rien n’a changé, autant que ce téléphone le sache.",
-  "refusal.server-failed": "Le serveur a une panne à lui. Réessaie dans un moment.",
+  "refusal.server-failed": "Le serveur a un problème de son côté. Réessaie dans un moment.",
   "refusal.server-full": "Le disque du serveur est plein, rien n’a donc été changé.",
   "refusal.signed-out": "Le serveur ne connaît plus ce téléphone. Ouvre un nouveau lien de la personne propriétaire de la salle.",
   "refusal.not-allowed": "Ton rôle dans cette salle ne le permet pas.",
@@ -83,7 +83,7 @@ export const fr_room = {
   "said.no": "non",
 
   "people.title": "Personnes et téléphones",
-  "people.asking": "Question au serveur…",
+  "people.asking": "Le serveur est interrogé…",
   "people.no_phone": "aucun téléphone",
   "people.you": "toi",
   "people.this_phone": "ce téléphone",

@@ -72,7 +72,7 @@ export const fr_setup = {
   "setup.cover_lid": "un couvercle",
   "setup.cover_open": "ouvert",
   "setup.light": "Lumière",
-  "setup.light_band": "Force de la lampe au niveau des plantes",
+  "setup.light_band": "Intensité de la lampe au niveau des plantes",
   "setup.light_low": "faible",
   "setup.light_medium": "moyenne",
   "setup.light_high": "forte",
@@ -80,7 +80,7 @@ export const fr_setup = {
   "setup.light_counted": "Compté avec {light} µmol/m²/s, le milieu de cette bande.",
 
   "setup.moves": "Ce qui remue l’eau",
-  "setup.moves_why": "La nuit, plantes et sol respirent aussi. Des rides ou des bulles apportent l’air qu’il faut aux poissons à l’aube ; une eau immobile en porte bien moins.",
+  "setup.moves_why": "La nuit, plantes et sol respirent aussi. Des remous ou des bulles apportent l’air qu’il faut aux poissons à l’aube ; une eau immobile en porte bien moins.",
 
   "setup.plants_why": "Plante dense dès le premier jour : les plantes rapides prennent l’ammonium tant que les bactéries sont encore peu nombreuses.",
   "setup.portions": forms("{count} portion pour ce fond", "{count} portions pour ce fond"),

@@ -135,7 +135,7 @@ export const fr_tasks = {
   "away.mind.power": "Débranche chauffage, filtre et lumière avant de mettre les mains dans l’eau ; rebranche d’abord le filtre. Les câbles font une boucle d’égouttement, et un dispositif différentiel protège la prise. Sol mouillé ou disjoncteur déclenché : n’y touche pas, appelle.",
   "away.mind.water": "De l’eau neuve à la température du bac, traitée selon l’étiquette du flacon ; ne mélange jamais des flacons.",
   "away.mind.hands": "Lave-toi les mains avant et après, et couvre toute coupure. Rien de ce qui vient d’un bac ne va dans un étang ou un égout dehors.",
-  "away.mind.vet": "Des poissons qui halètent, roulent ou se couchent : change la moitié, puis appelle l’aquariophile, puis un vétérinaire qui soigne les poissons. Aucun médicament sans vétérinaire.",
+  "away.mind.vet": "Des poissons qui peinent à respirer, roulent ou se couchent : change la moitié, puis appelle l’aquariophile, puis un vétérinaire qui soigne les poissons. Aucun médicament sans vétérinaire.",
 
   "labels.title": "Étiquettes des bacs",
   "labels.title_one": "Étiquette du bac",
