@@ -192,3 +192,36 @@ def test_a_second_finger_records_nothing(server, furnished):
     furnished.settled()
     furnished.sees("1 of 5")
     expect(furnished.page.get_by_role("button", name="Nothing read yet")).to_be_disabled()
+
+
+# Every English text of more than two words that a German screen must not show: its longest stretch between two parts.
+ENGLISH = """async () => {
+  const [{ en }, { de }, { texts_of }] = await Promise.all(
+    ["en", "de", "shared_texts"].map((one) => import(`/i18n/${one}.js`)));
+  const [shared, german] = await Promise.all(
+    ["/shared.json", "/words/de.json"].map(async (one) => (await fetch(one)).json()));
+  const forms = (entry) => (typeof entry === "string" ? [entry] : Object.values(entry ?? {}));
+  const ours = Object.entries(en).flatMap(([key, entry]) =>
+    forms(entry).filter((text) => !forms(de[key]).includes(text)));
+  const theirs = texts_of(shared).filter((text) => german[text] !== text);
+  const stretches = (text) => text.split(/[{][^}]*[}]/).map((one) => one.trim());
+  const longest = (text) => stretches(text).sort((a, b) => b.length - a.length)[0];
+  return [...new Set([...ours, ...theirs].map(longest))].filter((text) => text.split(" ").length > 2);
+}"""
+SAID = """() => [document.body.innerText, ...["aria-label", "placeholder", "alt"]
+  .flatMap((name) => [...document.querySelectorAll(`[${name}]`)].map((one) => one.getAttribute(name)))].join("\\n")"""
+# What keepers wrote down in the story is theirs, in their own language.
+WRITTEN = {"All is well", "Wipe the glass"}
+
+
+def test_no_english_is_left_on_a_german_phone(server, furnished):
+    paths = screens(furnished)
+    english = set(furnished.page.evaluate(ENGLISH)) - WRITTEN
+    assert any(text in furnished.page.evaluate(SAID) for text in english), "an English phone shows some"
+    furnished.page.evaluate("() => localStorage.setItem('limnary.draft.language', JSON.stringify('de'))")
+    left = []
+    for path in paths:
+        furnished.open(path)
+        said = furnished.page.evaluate(SAID)
+        left += [f"{path}: {text}" for text in english if text in said]
+    assert left == []

@@ -3,6 +3,7 @@ import { html, useState } from "../vendor/preact.js";
 import { separator, t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { Keypad } from "./keypad.js";
+import { shown_in } from "./measures.js";
 import { tap } from "./tap.js";
 
 /**
@@ -11,10 +12,17 @@ import { tap } from "./tap.js";
  */
 export function FigureRows({ specs, raw, onRaw, wrong = [] }) {
   const [open, setOpen] = useState(/** @type {string | null} */ (null));
+  const [keyed, setKeyed] = useState(/** @type {{name: string, text: string, unit: string} | null} */ (null));
   return html`
     <ul class="lines figure-rows">${specs.map((spec, i) => {
-      const said = String(raw[spec.name] ?? "");
-      const unit = spec.unit === "1" ? "" : spec.unit;
+      const held = String(raw[spec.name] ?? "");
+      const shown = shown_in(spec.unit ?? "");
+      const said = keyed?.name === spec.name && keyed.unit === shown.unit && shown.unit !== spec.unit ? keyed.text : shown.text(held);
+      const say = (/** @type {string} */ text) => {
+        setKeyed({ name: spec.name, text, unit: shown.unit });
+        onRaw({ [spec.name]: text === "" || shown.unit === (spec.unit ?? "") ? text : String(shown.hold(Number(text))) });
+      };
+      const unit = shown.label;
       const bad = said === "" ? undefined : wrong.find(({ field }) => field === spec.name);
       const next = specs[i + 1];
       return html`<li key=${spec.name}>
@@ -25,7 +33,7 @@ export function FigureRows({ specs, raw, onRaw, wrong = [] }) {
         ${bad && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${bad.message}. ${t("allowed", { allowed: bad.allowed })}</span></p>`}
         ${open === spec.name && html`
           ${spec.help && html`<p class="help">${spec.help}</p>`}
-          <${Keypad} label=${spec.label} unit=${unit} value=${said} onValue=${(/** @type {string} */ text) => onRaw({ [spec.name]: text })} />
+          <${Keypad} label=${spec.label} unit=${unit} value=${said} onValue=${say} />
           <p class="figure-next"><button type="button" class="quiet tall" onClick=${tap(() => setOpen(next ? next.name : null))}>${next ? t("figures.next", { what: next.label }) : t("figures.done")}</button></p>`}
       </li>`;
     })}</ul>`;

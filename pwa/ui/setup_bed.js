@@ -4,6 +4,7 @@ import { asked, hardscape_of, pack_unit, substrate_input, volume_input } from ".
 import { constants } from "../calc/tables.js";
 import { contracts } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
+import { litres_said, measured } from "./figures.js";
 import { Calculated } from "./calculated.js";
 import { ChoiceTiles } from "./choice_tiles.js";
 import { FigureRows } from "./figure_rows.js";
@@ -22,7 +23,7 @@ export function SubstrateStep({ tank }) {
   const material = layer.fields.find((/** @type {any} */ one) => one.name === "material");
   return html`
     <${SetupStep} step="substrate" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
-      act=${html`<${Next} disabled=${found.errors.length > 0} onClick=${() => void save("done")}>${found.answer ? t("setup.next_with", { figure: `${number(found.answer.litres, 1)} L` }) : t("setup.next")}<//>`}>
+      act=${html`<${Next} disabled=${found.errors.length > 0} onClick=${() => void save("done")}>${found.answer ? t("setup.next_with", { figure: litres_said(found.answer.litres) }) : t("setup.next")}<//>`}>
       <${ChoiceTiles} label=${t("setup.bed")} name="bed" choices=${BEDS.map((value) => ({ value, label: t(`setup.bed_${value}`) }))} value=${raw.bed} onValue=${(/** @type {string} */ bed) => set({ bed })} />
       ${raw.bed === "capped" && html`<${Layer} of="nutrient" title=${t("setup.layer_nutrient")} material=${material} raw=${raw} set=${set} layer=${found.answer?.layers[0]} />`}
       ${raw.bed !== "bare" && html`
@@ -44,7 +45,7 @@ const Layer = ({ of, title, material, raw, set, layer }) => html`
     <${StepRow} label=${t("setup.front")} unit="cm" step=${0.5} max=${20} value=${Number(raw[`${of}_front_cm`])} onValue=${(/** @type {number} */ value) => set({ [`${of}_front_cm`]: value })} />
     <${StepRow} label=${t("setup.back")} unit="cm" step=${0.5} max=${30} value=${Number(raw[`${of}_back_cm`])} onValue=${(/** @type {number} */ value) => set({ [`${of}_back_cm`]: value })} />
     <${FigureRows} specs=${[{ name: `${of}_pack`, label: t("setup.pack"), unit: pack_unit(raw[of]) }]} raw=${raw} onRaw=${set} />
-    ${layer && html`<p class="sentence">${t(layer.packs === undefined ? "setup.layer_found" : "setup.layer_packs", { litres: number(layer.litres, 1), kg: number(layer.kg, 1), count: layer.packs ?? 0 })}</p>`}
+    ${layer && html`<p class="sentence">${t(layer.packs === undefined ? "setup.layer_found" : "setup.layer_packs", { litres: litres_said(layer.litres), kg: measured(layer.kg, "kg", 1), count: layer.packs ?? 0 })}</p>`}
   </section>`;
 
 const KINDS = ["stone", "lava", "wood"];
@@ -62,7 +63,7 @@ export function HardscapeStep({ tank }) {
       <p>${t("setup.hardscape_why")}</p>
       ${KINDS.map((kind) => html`<${StepRow} key=${kind} label=${t(`setup.of_${kind}`)} also=${t("setup.density", { density: short(density[kind], 2) })} unit="kg" step=${0.5} max=${500} value=${Number(raw[`${kind}_kg`] ?? 0)}
         onValue=${(/** @type {number} */ kg) => set({ [`${kind}_kg`]: kg })} />`)}
-      <p class="sentence">${t("setup.displaced", { litres: short(stones.litres, 1), kg: short(stones.kg, 1) })}</p>
+      <p class="sentence">${t("setup.displaced", { litres: litres_said(stones.litres), kg: measured(stones.kg, "kg", 1) })}</p>
       <${Calculated} name="volume" found=${found} show=${["water_l", "gross_l"]} />
     <//>`;
 }

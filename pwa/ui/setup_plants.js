@@ -5,6 +5,7 @@ import { plants_for, portions_for } from "../advice/setting_up_life.js";
 import { constants, table } from "../calc/tables.js";
 import { contracts, records } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
+import { measured, temperature_said } from "./figures.js";
 import { Calculated } from "./calculated.js";
 import { ChoiceTiles } from "./choice_tiles.js";
 import { FigureRows } from "./figure_rows.js";
@@ -67,7 +68,7 @@ export function PlantsStep({ tank }) {
       <${ChoiceTiles} label=${planting.label} name="planting" choices=${planting.choices} value=${raw.planting} onValue=${(/** @type {string} */ value) => set({ planting: value })} />
       <p class="sentence">${t("setup.portions", { count: wanted })}</p>
       ${raw.planting !== "none" && html`<details class="more"><summary>${t("bench.sources")}</summary>
-        <p>${t("setup.portions_how", { percent: number(100 * practice[`cover_${raw.planting}`], 0), area: number(practice.portion_cm2, 0) })}</p>
+        <p>${t("setup.portions_how", { percent: number(100 * practice[`cover_${raw.planting}`], 0), area: measured(practice.portion_cm2, "cm²", 0) })}</p>
         <p class="soft small">${table("constants").groups.planting_practice.note}</p>
         <p class="soft small">${t("bench.provenance.common practice")}</p></details>`}
       ${list.length > 0 && html`<section class="section"><h2>${t("setup.plants_chosen", { have, wanted })}</h2>
@@ -94,5 +95,5 @@ function about(species) {
   const row = table("plants").rows[species];
   if (!row) return "";
   const [low, high] = row.temperature_c;
-  return t("setup.plant_about", { growth: t(`setup.growth_${row.growth}`), position: t(`setup.position_${row.position}`), low: number(low, 0), high: number(high, 0), light: t(`setup.light_${row.light}`) });
+  return t("setup.plant_about", { growth: t(`setup.growth_${row.growth}`), position: t(`setup.position_${row.position}`), low: temperature_said(low), high: temperature_said(high), light: t(`setup.light_${row.light}`) });
 }

@@ -5,6 +5,7 @@ import { limit_input, maturity_of, suggested, together_input, unweighed } from "
 import { table } from "../calc/tables.js";
 import { contracts } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
+import { measured, temperature_said } from "./figures.js";
 import { Calculated } from "./calculated.js";
 import { Icon } from "./icon.js";
 import { KindPicker } from "./kind_picker.js";
@@ -15,6 +16,9 @@ import { tap } from "./tap.js";
 
 /** So many suggestions are shown at once. */
 const SHOWN = 8;
+
+/** @param {string} of @param {number} value @param {number} places */
+const water_said = (of, value, places) => (of === "temperature" ? temperature_said(value) : number(value, places));
 
 /** @param {{tank: any}} props */
 export function StockStep({ tank }) {
@@ -68,7 +72,7 @@ function Together({ answer }) {
   const finding = outputs.find((/** @type {any} */ one) => one.name === "findings").item.fields[0];
   return html`
     <section class="section"><h2>${outputs[0].label}: ${words(outputs[0], answer.verdict)}</h2>
-      <p>${WATER.flatMap(([of, unit, places]) => (answer[`${of}_low${unit}`] === undefined ? [] : [t(`setup.water_${of}`, { low: number(answer[`${of}_low${unit}`], places), high: number(answer[`${of}_high${unit}`], places) })])).join(" · ")}</p>
+      <p>${WATER.flatMap(([of, unit, places]) => (answer[`${of}_low${unit}`] === undefined ? [] : [t(`setup.water_${of}`, { low: water_said(of, answer[`${of}_low${unit}`], places), high: water_said(of, answer[`${of}_high${unit}`], places) })])).join(" · ")}</p>
       <ul class="why">${answer.findings.map((/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>${finding_said(one, words(finding, one.kind))}</li>`)}</ul>
     </section>`;
 }
@@ -89,7 +93,7 @@ function about(species) {
   const row = table("species").rows[species];
   if (!row) return "";
   const [low, high] = row.temperature_c;
-  return t("setup.animal_about", { length: short(row.length_cm, 1), group: row.group_min, low: number(low, 0), high: number(high, 0) });
+  return t("setup.animal_about", { length: measured(row.length_cm, "cm", 1), group: row.group_min, low: temperature_said(low), high: temperature_said(high) });
 }
 
 const whole = (/** @type {number} */ grams) => `${short(grams, grams < 10 ? 1 : 0)}\u00a0g`;
