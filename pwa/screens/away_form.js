@@ -5,12 +5,13 @@ import { walk } from "../advice/facts.js";
 import { day_of } from "../advice/local_time.js";
 import { InvalidInput, records } from "../contracts.js";
 import { t } from "../i18n/words.js";
-import { forget, useDraft } from "../ui/draft.js";
+import { changed_fields } from "../ui/changed_fields.js";
+import { forget, useDraft, useOpened } from "../ui/draft.js";
 import { Fields, payload_of, raw_of } from "../ui/form.js";
 import { Icon } from "../ui/icon.js";
 import { all, live_room, now, room } from "../ui/live.js";
 import { Page } from "../ui/page.js";
-import { changed_fields, new_id, record } from "../ui/record.js";
+import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
 import { day_said } from "../ui/span_said.js";
 import { Stepper } from "../ui/stepper.js";
@@ -26,6 +27,7 @@ export function AwayForm() {
   const held = sheet_now(all("away_sheet"), now.value);
   const name = `away.${held?.id ?? "new"}`;
   const typed_specs = TYPED.map((field) => records().away_sheet.fields.find((/** @type {any} */ one) => one.name === field));
+  const opened = useOpened(name, held);
   const kept = useDraft(name, () => first(held, typed_specs));
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
@@ -38,7 +40,7 @@ export function AwayForm() {
     const { calls = [], note = null } = payload_of(typed_specs, form.typed);
     const days = { from_at: new Date(form.from).toISOString(), to_at: new Date(day_of(form.to, zone_here()).to).toISOString() };
     const fields = { ...days, tanks: form.tanks, feed_every_days: form.feed_every_days, calls, note };
-    const changed = held ? changed_fields(held, fields) : { ...fields, ...(note === null ? { note: undefined } : {}) };
+    const changed = held ? changed_fields(opened, fields) : { ...fields, ...(note === null ? { note: undefined } : {}) };
     try {
       if (Object.keys(changed).length && !(await record([{ type: "put", kind: "away_sheet", id: held?.id ?? new_id(), fields: JSON.parse(JSON.stringify(changed)) }], t("saved.away_sheet")))) return;
       forget(name);

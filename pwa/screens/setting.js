@@ -4,13 +4,14 @@ import { InvalidInput, records } from "../contracts.js";
 import { SPECIES } from "../advice/level.js";
 import { t } from "../i18n/words.js";
 import { Authors } from "../ui/authors.js";
-import { forget, useDraft } from "../ui/draft.js";
+import { changed_fields } from "../ui/changed_fields.js";
+import { forget, useDraft, useOpened } from "../ui/draft.js";
 import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
 import { UNITS, common_kit } from "../ui/kits.js";
 import { get, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { changed_fields, new_id, record } from "../ui/record.js";
+import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
 import { tap } from "../ui/tap.js";
 
@@ -34,6 +35,7 @@ export function Setting({ kind, id, query }) {
     .filter((/** @type {any} */ field) => field.name !== "retired" || id)
     .filter((/** @type {any} */ field) => field.name !== "name" || !id || !BY_NAME.includes(kind))
     .map((/** @type {any} */ field) => (kind === "test_kit" && WHEN[field.name] ? { ...field, when: WHEN[field.name] } : field));
+  const opened = useOpened(name, held);
   const kept = useDraft(name, () => (held ? raw_of(specs, held) : { ...FIRST[kind], ...(parameter ? kit_like(parameter) : {}), ...(named ? { name: named } : {}) }));
   const tried = useSignal(false);
   const refused = useSignal(/** @type {any[]} */ ([]));
@@ -45,7 +47,7 @@ export function Setting({ kind, id, query }) {
     const fields = payload_of(specs, kept.value);
     const emptied = id ? Object.fromEntries(specs.filter((/** @type {any} */ one) => !one.required && !(one.name in fields) && held[one.name] !== undefined).map((/** @type {any} */ one) => [one.name, null])) : {};
     const own = id ?? new_id();
-    const changed = changed_fields(held, { ...emptied, ...fields });
+    const changed = changed_fields(opened, { ...emptied, ...fields });
     /** @type {any[]} */ const writes = Object.keys(changed).length ? [{ type: "put", kind, id: own, fields: changed }] : [];
     const filled = FILLS[kind];
     if (tank && filled) writes.push({ type: "put", kind: "tank", id: tank.id, fields: { [filled]: own } });

@@ -4,14 +4,15 @@ import { InvalidInput, contracts, records, run } from "../contracts.js";
 import { last_place } from "../advice/facts.js";
 import { number, t } from "../i18n/words.js";
 import { Authors } from "../ui/authors.js";
-import { forget, useDraft } from "../ui/draft.js";
+import { changed_fields } from "../ui/changed_fields.js";
+import { forget, useDraft, useOpened } from "../ui/draft.js";
 import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
 import { Icon } from "../ui/icon.js";
 import { get, live_room, room } from "../ui/live.js";
 import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { changed_fields, new_id, record } from "../ui/record.js";
+import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
 import { tap } from "../ui/tap.js";
 
@@ -24,6 +25,7 @@ const ABOUT = ["place", "started_at", "seeded", "planting", "filter", "feed_g_da
 export function TankForm({ id }) {
   const tank = id ? get("tank", id) : null;
   const name = `tank.${id ?? "new"}`;
+  const opened = useOpened(name, tank);
   const kept = useDraft(name, () => first(tank));
   const tried = useSignal(false);
   const refused = useSignal(/** @type {any[]} */ ([]));
@@ -46,7 +48,7 @@ export function TankForm({ id }) {
     const own = id ?? new_id();
     const figures = { measures: found.payload, water_l: found.answer.water_l, gross_l: found.answer.gross_l };
     const extra = id ? {} : { walk_order: last_place(live_room) };
-    const fields = changed_fields(tank, { ...emptied, ...known, ...figures, ...extra });
+    const fields = changed_fields(opened, { ...emptied, ...known, ...figures, ...extra });
     try {
       if (Object.keys(fields).length) await record([{ type: "put", kind: "tank", id: own, fields }], t(id ? "saved.tank" : "saved.new_tank", { tank: known.name }));
       forget(name);

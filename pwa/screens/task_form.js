@@ -5,12 +5,13 @@ import { LAST_DAY, fields_of, first_form, form_of } from "../advice/task_form.js
 import { WEEKDAYS } from "../advice/rule.js";
 import { InvalidInput } from "../contracts.js";
 import { date_said, t, time_of_day, weekday_name } from "../i18n/words.js";
-import { forget, useDraft } from "../ui/draft.js";
+import { changed_fields } from "../ui/changed_fields.js";
+import { forget, useDraft, useOpened } from "../ui/draft.js";
 import { Icon } from "../ui/icon.js";
 import { get, live_room, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { changed_fields, new_id, record } from "../ui/record.js";
+import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
 import { form_said } from "../ui/rule_said.js";
 import { Stepper } from "../ui/stepper.js";
@@ -29,6 +30,7 @@ export function TaskForm({ id, query }) {
   const tank = query.get("tank") ?? "";
   const name = id ? `task.${id}` : `task.new.${tank}`;
   const zone = held?.zone || (held ? "UTC" : zone_here());
+  const opened = useOpened(name, held);
   const kept = useDraft(name, () => (held ? { ...form_of(held), title: held.title, tank: held.tank ?? "", own_words: true } : { ...first_form(now.value, zone), title: "", tank, own_words: false }));
   const problem = useSignal("");
   if (id && !held) return html`<${Missing} up="/tasks" />`;
@@ -43,7 +45,7 @@ export function TaskForm({ id, query }) {
     const { rule, ...when } = fields_of(form, zone);
     const all = { title, tank: form.tank || null, rule: rule ?? null, ...when };
     const fields = form.often === "own" ? { ...all, rule: held?.rule ?? null } : all;
-    const changed = held ? changed_fields(held, fields) : Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
+    const changed = held ? changed_fields(opened, fields) : Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
     try {
       if (Object.keys(changed).length && !(await record([{ type: "put", kind: "task", id: id ?? new_id(), fields: changed }], t("saved.task", { title })))) return;
       forget(name);

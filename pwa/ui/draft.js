@@ -2,6 +2,7 @@
 import { signal, useMemo } from "../vendor/preact.js";
 
 const PREFIX = "limnary.draft.";
+const OPENED = ".opened";
 /** @type {Map<string, any>} */
 const open = new Map();
 
@@ -21,13 +22,22 @@ export function draft(name, first) {
 /** The same inside a component. @template T @param {string} name @param {() => T} first */
 export const useDraft = (name, first) => useMemo(() => draft(name, first), [name]);
 
+/**
+ * The record as it stood when its draft was begun, kept beside the draft until `forget`: only what the form changed
+ * since then is the form's own. Null where the draft is of a new record.
+ * @template T @param {string} name of the draft @param {T} held @returns {T}
+ */
+export const useOpened = (name, held) => useDraft(name + OPENED, () => held).value ?? held;
+
 /** It was recorded, or thrown away. @param {string} name */
 export function forget(name) {
-  open.delete(name);
-  try {
-    localStorage.removeItem(PREFIX + name);
-  } catch {
-    // Storage is off: then there was nothing kept.
+  for (const its of [name, name + OPENED]) {
+    open.delete(its);
+    try {
+      localStorage.removeItem(PREFIX + its);
+    } catch {
+      // Storage is off: then there was nothing kept.
+    }
   }
 }
 

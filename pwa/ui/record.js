@@ -36,17 +36,6 @@ export async function record(writes, said, pictures = []) {
   }
 }
 
-/**
- * Of a form's fields those that say something else than the record does: what another keeper changed meanwhile
- * is not overwritten by what this form merely showed.
- * @param {Record<string, any> | null} held @param {Record<string, any>} fields
- */
-export const changed_fields = (held, fields) =>
-  Object.fromEntries(Object.entries(fields).filter(([name, value]) => !held || in_order(value) !== in_order(held[name] ?? null)));
-
-/** A value as text that does not hang on the order of its names. @param {any} value @returns {string} */
-const in_order = (value) => JSON.stringify(value, (_, one) => (one && typeof one === "object" && !Array.isArray(one) ? Object.fromEntries(Object.entries(one).sort()) : one));
-
 /** Say something that cannot be undone. @param {string} said */
 export const say = (said) => note(said, null);
 

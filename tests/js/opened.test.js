@@ -1,0 +1,32 @@
+/** A form that lies half typed while another keeper changes the same record writes only what was changed in it. */
+import assert from "node:assert/strict";
+import { beforeEach, test } from "node:test";
+
+const kept = new Map();
+globalThis.localStorage = /** @type {any} */ ({ getItem: (name) => kept.get(name) ?? null, setItem: (name, text) => kept.set(name, text), removeItem: (name) => kept.delete(name) });
+const { draft, forget } = await import("../../pwa/ui/draft.js");
+const { changed_fields } = await import("../../pwa/ui/changed_fields.js");
+
+beforeEach(() => kept.clear());
+
+test("what the form merely showed is not written, though the record says something else by now", () => {
+  const opened = { name: "Reed bank", place: "hall", note: "by the window" };
+  const now = { ...opened, place: "study" };
+  const form = { name: "Reed shore", place: "hall", note: null };
+  assert.deepEqual(changed_fields(opened, form), { name: "Reed shore", note: null });
+  assert.deepEqual(changed_fields(null, now), now, "a new record is written whole");
+});
+
+test("the order of names within a value is no change, an empty field that stays empty neither", () => {
+  assert.deepEqual(changed_fields({ measures: { a: 1, b: 2 } }, { measures: { b: 2, a: 1 }, note: null }), {});
+});
+
+test("the record as it was opened is kept with the draft, and goes with it", () => {
+  draft("tank.x", () => ({ name: "typed" }));
+  draft("tank.x.opened", () => ({ name: "Reed bank" }));
+  assert.equal(kept.size, 2);
+  assert.deepEqual(draft("tank.x.opened", () => ({ name: "later" })).value, { name: "Reed bank" });
+  forget("tank.x");
+  assert.equal(kept.size, 0);
+  assert.deepEqual(draft("tank.x.opened", () => ({ name: "later" })).value, { name: "later" });
+});
