@@ -1,6 +1,6 @@
 """Pictures of every screen, to be looked at: `python -m e2e.shots` writes them into e2e/shots/.
 
-Two phone sizes, light and dark, an empty phone, the invented fish room, and the same without the server.
+Two phone sizes, light and dark, an empty phone, the invented fish room, the same without the server, and in German.
 """
 
 import shutil
@@ -20,6 +20,7 @@ from real_server import RealServer  # noqa: E402
 from setup_hands import OF_PLAN, plan_tank  # noqa: E402
 
 OUT = HERE / "shots"
+NARROW = 320
 TASKS = ["/tasks", "/task/new", "/calendar", "/away", "/away/edit", "/labels"]
 EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join#not-a-secret", "/tank/none"]
 BESIDE = [
@@ -61,6 +62,9 @@ def main() -> None:
                         _empty(Thumb(context.new_page()), name)
                     with phone(browser, server.origin, size=size, dark=dark) as context:
                         _full(Thumb(context.new_page()), name, server)
+            for width in (NARROW, SMALL["width"]):
+                with phone(browser, server.origin, size={**SMALL, "width": width}, locale="de-DE") as context:
+                    _german(Thumb(context.new_page()), f"{width}-german", server)
         finally:
             server.stop()
         browser.close()
@@ -80,7 +84,7 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
     thumb.tap("button", "Join")
     thumb.page.get_by_role("heading", level=2).nth(2).wait_for()
     thumb.stored()
-    tanks = thumb.page.eval_on_selector_all(".tank-name", "all => all.map(one => new URL(one.href).pathname)")
+    tanks = thumb.page.eval_on_selector_all(".tank-name[href]", "all => all.map(one => new URL(one.href).pathname)")
     _shoot(thumb, "/", name)
     for place, tank in enumerate(tanks, 1):
         for rest in [*OF_TANK, *LIFE] if place == 1 else ["", "/change", "/outlook"]:
@@ -121,6 +125,25 @@ def _plan(thumb: Thumb, name: str) -> None:
         thumb.open(f"{plan}{rest}")
         _snap(thumb, f"{name}-plan{rest}", whole=True)
     _shoot(thumb, "/tanks/setup", name)
+
+
+def _german(thumb: Thumb, name: str, server: RealServer) -> None:
+    """The screens in the longest words, whole; a page wider than the phone is named."""
+    link = server.invite("owner")
+    thumb.open(link[link.index("/join") :])
+    thumb.type("Dein Name", "Marit")
+    thumb.type("Ein Name für dieses Handy", "Marits Handy")
+    thumb.tap("button", "Beitreten")
+    thumb.page.locator(".tank-name[href]").first.wait_for()
+    tank = thumb.page.locator(".tank-name[href]").first.get_attribute("href")
+    ways = ["/room/needs-you", "/room/invite", "/room/own_plant/new", "/search", "/tanks/setup"]
+    pages = ["/", *BESIDE, *TASKS, *ROOM, *ways, *(f"{tank}{rest}" for rest in (*OF_TANK, *LIFE))]
+    for path in [*pages, *(f"/bench/{calculation}" for calculation in contracts())]:
+        thumb.open(path)
+        wider = thumb.page.evaluate("() => document.documentElement.scrollWidth - innerWidth")
+        if wider > 0:
+            print(f"{name} {path} is {wider} px too wide")
+        _snap(thumb, f"{name}-{path}", whole=True)
 
 
 def _room(thumb: Thumb, name: str) -> None:
