@@ -1,0 +1,152 @@
+"""What sharing costs: `python tests/bench/push_pull.py [OPS] [ROUNDS]`, told as ratios; nothing is asserted.
+
+OPS readings (10,000 unless said otherwise) go through the real app in pushes of 500, once more as if the answers
+had been lost, are pulled, and after a restore are brought back as rows; each beside the same rows written and read
+by sqlite3 alone in one transaction. Then what an op costs in a room ten times as full, and how many ops a second
+several phones push at once into one room of a started server, beside one phone alone. Medians of ROUNDS (3).
+"""
+
+import http.client
+import json
+import sqlite3
+import statistics
+import sys
+import tempfile
+import threading
+import time
+from collections.abc import Callable
+from pathlib import Path
+
+sys.path[:0] = [str(Path(__file__).parents[1]), str(Path(__file__).parents[2] / "server")]
+
+from fish_rooms import FishRoom  # noqa: E402
+from limnary.store import backup  # noqa: E402
+from started_server import RealServer  # noqa: E402
+
+BATCH = 500
+PHONES = (1, 2, 4, 8)
+PUSHES = 6
+
+
+def timed(work: Callable) -> float:
+    """Seconds that it takes."""
+    began = time.perf_counter()
+    work()
+    return time.perf_counter() - began
+
+
+def sqlite_alone(folder: Path, ops: list[dict]) -> dict[str, float]:
+    """Seconds to write and to read the same rows without anything around them."""
+    db = sqlite3.connect(folder / "alone.sqlite")
+    db.execute("PRAGMA journal_mode=WAL")
+    db.execute("PRAGMA synchronous=FULL")
+    db.execute("CREATE TABLE records (id TEXT PRIMARY KEY, fields TEXT, stamp TEXT)")
+    rows = [(op["id"], json.dumps(op["fields"]), op["stamp"]) for op in ops]
+
+    def write() -> None:
+        with db:
+            db.executemany("INSERT INTO records VALUES (?, ?, ?)", rows)
+
+    def read() -> None:
+        for _, fields, _ in db.execute("SELECT * FROM records"):
+            json.loads(fields)
+
+    seconds = {"write": timed(write), "read": timed(read)}
+    db.close()
+    return seconds
+
+
+def one_room(folder: Path, count: int) -> dict[str, float]:
+    """Seconds of each step in one fresh room."""
+    room = FishRoom(folder / "data")
+    phone = room.phone("keeper", "Kim")
+    ops = [phone.reading("tank-0001", n / 100) for n in range(count)]
+    batches = [ops[at : at + BATCH] for at in range(0, count, BATCH)]
+    empty, rows = folder / "empty.zip", []
+    backup.back_up(room.store.files, empty, room.at)
+
+    def push() -> None:
+        for batch in batches:
+            phone.results(*batch)
+
+    def pull() -> None:
+        rows[:] = phone.rows().values()
+
+    def bring_back() -> None:
+        for at in range(0, count, BATCH):
+            given = [{"ref": row["id"], "row": row} for row in rows[at : at + BATCH]]
+            answer = phone.call("POST", "/rooms/{room}/bring-back", {"epoch": room.epoch, "rows": given})
+            assert {one["status"] for one in answer.json["results"]} == {"ok"}, answer.text
+
+    seconds = {"push": timed(push), "push again": timed(push), "pull": timed(pull)}
+    room.store.close()
+    backup.restore(room.store.files, empty, room.at)
+    room.epoch = room.store.epoch(room.id)
+    seconds["bring back"] = timed(bring_back)
+    room.close()
+    return {**seconds, **{f"sqlite3 {what}": its for what, its in sqlite_alone(folder, ops).items()}}
+
+
+def several_phones(folder: Path, phones: int) -> float:
+    """Ops a second that so many phones push at once into one room of a real server."""
+    room = FishRoom(folder)
+    room.at = int(time.time() * 1000)
+    pushers = [room.phone("keeper", f"K{n}") for n in range(phones)]
+    work = [[[one.reading("tank-0001", n / 100) for n in range(BATCH)] for _ in range(PUSHES)] for one in pushers]
+    room.close()
+    server = RealServer(folder).start()
+    threads = [
+        threading.Thread(target=push_all, args=(server.port, room, one.key, its))
+        for one, its in zip(pushers, work, strict=True)
+    ]
+
+    def all_at_once() -> None:
+        for thread in threads:
+            thread.start()
+        for thread in threads:
+            thread.join()
+
+    try:
+        return phones * PUSHES * BATCH / timed(all_at_once)
+    finally:
+        server.stop()
+
+
+def push_all(port: int, room: FishRoom, key: str, batches: list[list[dict]]) -> None:
+    """One phone's pushes, one after the other."""
+    wire = http.client.HTTPConnection("127.0.0.1", port, timeout=120)
+    headers = {"Authorization": f"Bearer {key}", "Content-Type": "application/json"}
+    for ops in batches:
+        body = json.dumps({"epoch": room.epoch, "ops": ops})
+        wire.request("POST", f"/api/v1/rooms/{room.id}/push", body, headers)
+        results = json.loads(wire.getresponse().read())["results"]
+        if {one["status"] for one in results} != {"ok"}:
+            raise AssertionError(results)
+    wire.close()
+
+
+def median(rounds: list[dict[str, float]]) -> dict[str, float]:
+    return {name: statistics.median(one[name] for one in rounds) for name in rounds[0]}
+
+
+def fresh(work: Callable) -> object:
+    with tempfile.TemporaryDirectory() as folder:
+        return work(Path(folder))
+
+
+def main(count: int = 10_000, rounds: int = 3) -> None:
+    full = median([fresh(lambda folder: one_room(folder, count)) for _ in range(rounds)])
+    small = median([fresh(lambda folder: one_room(folder, count // 10)) for _ in range(rounds)])
+    for what, beside in (("push", "write"), ("push again", "write"), ("bring back", "write"), ("pull", "read")):
+        alone, tenth = full[what] / full[f"sqlite3 {beside}"], full[what] / small[what] / 10
+        print(f"{what:11} {alone:6.1f} times sqlite3 alone; an op costs {tenth:4.2f} of one in a room a tenth as full")
+    rates = {
+        phones: statistics.median(fresh(lambda f, n=phones: several_phones(f, n)) for _ in range(rounds))
+        for phones in PHONES
+    }
+    for phones, rate in rates.items():
+        print(f"{phones} phones at once push {rate / rates[1]:4.2f} times what one does alone")
+
+
+if __name__ == "__main__":
+    main(*map(int, sys.argv[1:]))
