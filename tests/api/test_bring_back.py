@@ -192,6 +192,15 @@ def test_names_of_those_who_are_not_known_here_any_more_come_back_and_none_is_re
     assert (people[late.keeper], people[room.ben.keeper]) == ("Late", "Ben")
 
 
+def test_two_rows_under_one_ref_and_a_name_that_is_none(room):
+    room.ben.results(room.ben.tank())
+    (row,) = room.cleo.rows().values()
+    room.restore()
+    body = {"epoch": room.house.epoch, "rows": [{"ref": "a", "row": row}, {"ref": "a", "row": {}}]}
+    answer = room.cleo.call("POST", "/rooms/{room}/bring-back", {**body, "people": {"someone-1": {}, "x": "y"}})
+    assert [one["status"] for one in answer.json["results"]] == ["ok", "invalid"]
+
+
 def test_a_claimed_time_lies_never_after_now(room):
     room.ben.results(room.ben.tank())
     (row,) = room.cleo.rows().values()

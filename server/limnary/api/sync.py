@@ -39,7 +39,8 @@ def bring_back(room: str):
     who = device()
     store().role(room, who["keeper"])
     given = body_fields("bring_back", BRING_BACK)
-    people = {keeper: str(name)[:60] for keeper, name in (given.get("people") or {}).items() if is_id(keeper)}
+    named = (given.get("people") or {}).items()
+    people = {keeper: name[:60] for keeper, name in named if is_id(keeper) and isinstance(name, str) and name.strip()}
     results = store().bring_back(room, who, given["epoch"], given["rows"], people)
     return {"epoch": given["epoch"], "server_time": now(), "results": results}
 

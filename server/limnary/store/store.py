@@ -187,8 +187,8 @@ class Store:
                 change_log.check_epoch(db, epoch)
                 author = change_log.Author(device["keeper"], device["id"], role)
                 results = merging.bring_back(db, rows, author, self.clock())
-                back = {one["ref"] for one in results if one["status"] == "ok"}
-                wrote = [one["row"][by] for one in rows if one["ref"] in back for by in ("made_by", "changed_by")]
+                back = [one["row"] for one, its in zip(rows, results, strict=True) if its["status"] == "ok"]
+                wrote = [row[by] for row in back for by in ("made_by", "changed_by")]
                 names = [(keeper, people[keeper]) for keeper in dict.fromkeys(wrote) if keeper in people]
                 db.executemany("INSERT INTO authors (id, name) VALUES (?, ?) ON CONFLICT (id) DO NOTHING", names)
                 return results
