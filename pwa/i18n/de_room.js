@@ -17,7 +17,7 @@ export const de_room = {
   "sharing.photos_waiting": { one: "{count} Bild ist auf diesem Handy gespeichert und wartet aufs Teilen.", other: "{count} Bilder sind auf diesem Handy gespeichert und warten aufs Teilen." },
   "sharing.needs_you_long": { one: "{count} Eintrag wurde abgelehnt und braucht dich. Er bleibt auf diesem Handy.", other: "{count} Einträge wurden abgelehnt und brauchen dich. Sie bleiben auf diesem Handy." },
   "sharing.photos_need_you": { one: "{count} Bild wurde abgelehnt und braucht dich. Es bleibt auf diesem Handy.", other: "{count} Bilder wurden abgelehnt und brauchen dich. Sie bleiben auf diesem Handy." },
-  "sharing.not_back": { one: "{count} Eintrag ging verloren, als der Server aus einer Sicherung wiederhergestellt wurde, und ist noch auf diesem Handy. Ein Handy, dessen Besitzer ihn schreiben darf, gibt ihn zurück; auch „Kopie behalten“ enthält ihn.", other: "{count} Einträge gingen verloren, als der Server aus einer Sicherung wiederhergestellt wurde, und sind noch auf diesem Handy. Ein Handy, dessen Besitzer sie schreiben darf, gibt sie zurück; auch „Kopie behalten“ enthält sie." },
+  "sharing.not_back": { one: "Dem wiederhergestellten Server fehlt {count} Eintrag. Er bleibt auf diesem Handy, bis ihn jemand zurückgibt, der ihn schreiben darf.", other: "Dem wiederhergestellten Server fehlen {count} Einträge. Sie bleiben auf diesem Handy, bis sie jemand zurückgibt, der sie schreiben darf." },
   "sharing.all_long": "Alles auf diesem Handy ist geteilt.",
   "sharing.last": "Zuletzt geteilt: {when}.",
   "sharing.offline": "Kein Netz. Zeichne weiter auf: Es bleibt hier und wird später geteilt.",

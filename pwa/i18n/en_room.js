@@ -17,7 +17,7 @@ export const en_room = {
   "sharing.photos_waiting": { one: "{count} picture is saved on this phone and waits to be shared.", other: "{count} pictures are saved on this phone and wait to be shared." },
   "sharing.needs_you_long": { one: "{count} entry was refused and needs you. It is kept on this phone.", other: "{count} entries were refused and need you. They are kept on this phone." },
   "sharing.photos_need_you": { one: "{count} picture was refused and needs you. It is kept on this phone.", other: "{count} pictures were refused and need you. They are kept on this phone." },
-  "sharing.not_back": { one: "{count} entry was lost when the server was restored from a backup, and is still on this phone. A phone whose keeper may write it gives it back; “Keep a copy” holds it too.", other: "{count} entries were lost when the server was restored from a backup, and are still on this phone. A phone whose keeper may write them gives them back; “Keep a copy” holds them too." },
+  "sharing.not_back": { one: "The restored server lacks {count} entry. It is kept on this phone until someone who may write it gives it back.", other: "The restored server lacks {count} entries. They are kept on this phone until someone who may write them gives them back." },
   "sharing.all_long": "Everything on this phone is shared.",
   "sharing.last": "Last shared {when}.",
   "sharing.offline": "No signal. Go on recording: it is kept here and shared later.",
