@@ -1,6 +1,7 @@
 """Pictures of every screen, to be looked at: `python -m e2e.shots` writes them into e2e/shots/.
 
 Two phone sizes, light and dark, an empty phone, the invented fish room, the same without the server, and in German.
+`python -m e2e.shots 360-light` takes that one only.
 """
 
 import shutil
@@ -48,7 +49,7 @@ ROOM = ["/room/rooms", "/room/copy", "/room/people", "/room/display"]
 PEOPLE = "main a[href^='/room/person/']"
 
 
-def main() -> None:
+def main(wanted: list[str]) -> None:
     shutil.rmtree(OUT, ignore_errors=True)
     OUT.mkdir()
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
@@ -58,13 +59,18 @@ def main() -> None:
             for size in (SMALL, LARGE):
                 for dark in (False, True):
                     name = f"{size['width']}-{'dark' if dark else 'light'}"
+                    if wanted and name not in wanted:
+                        continue
                     with phone(browser, server.origin, size=size, dark=dark) as context:
                         _empty(Thumb(context.new_page()), name)
                     with phone(browser, server.origin, size=size, dark=dark) as context:
                         _full(Thumb(context.new_page()), name, server)
             for width in (NARROW, SMALL["width"]):
+                name = f"{width}-german"
+                if wanted and name not in wanted:
+                    continue
                 with phone(browser, server.origin, size={**SMALL, "width": width}, locale="de-DE") as context:
-                    _german(Thumb(context.new_page()), f"{width}-german", server)
+                    _german(Thumb(context.new_page()), name, server)
         finally:
             server.stop()
         browser.close()
@@ -217,4 +223,4 @@ def _snap(thumb: Thumb, name: str, *, whole: bool = False) -> None:
 
 
 if __name__ == "__main__":
-    main()
+    main(sys.argv[1:])
