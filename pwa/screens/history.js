@@ -57,7 +57,7 @@ function Event({ event, tank }) {
   return html`
     <li class="line happened">
       <div class="grow">
-        <p class="soft small">${tank && html`<a class="of-tank" href=${`/tank/${tank.id}`}>${tank.name}</a> `}<time datetime=${event.at}>${clock(event.at)}</time>${who && html` <span class="who">· ${who}</span>`}</p>
+        <p class="soft small">${tank && html`<a class="of-tank" href=${`/tank/${tank.id}`}>${tank.name}</a> `}<span class="who"><time datetime=${event.at}>${clock(event.at)}</time>${who && ` · ${who}`}</span></p>
         <div class="said">${event_lines(event).map((line) => html`<span key=${line}>${line}</span>`)}</div>
         ${before.length > 0 && html`<p class="soft small">${t("history.corrected", { before: before.join(" · ") })}</p>`}
         ${photos.length > 0 && html`<ul class="pictures small">${photos.map((photo, i) => html`
