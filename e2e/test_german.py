@@ -17,7 +17,7 @@ def test_a_day_in_german(server, new_phone):
     thumb.type("Dein Name", "Aino")
     thumb.type("Ein Name für dieses Handy", "Ainos Handy")
     thumb.tap("button", "Beitreten")
-    thumb.title("Rundgang")
+    thumb.title("Runde")
     expect(thumb.page.locator("html")).to_have_attribute("lang", "de-DE")
 
     thumb.open("/tanks/new")

@@ -26,7 +26,7 @@ export const de = {
   "allowed": "Erlaubt: {allowed}.",
 
   "places": "Orte",
-  "place.round": "Rundgang",
+  "place.round": "Runde",
   "place.tanks": "Becken",
   "place.bench": "Werkbank",
   "place.room": "Raum",
@@ -118,7 +118,7 @@ export const de = {
   "chance.in_ten": "{count} von 10",
   "chance.over": "über 95 von 100",
 
-  "round.title": "Rundgang",
+  "round.title": "Runde",
   "round.empty": "Noch kein Becken. Miss das erste aus, dann sagt dir diese Seite jeden Tag, was es braucht.",
   "round.empty_more": "Alles geht ohne Netz und bleibt auf diesem Handy, bis du es teilst.",
   "tanks.empty": "Noch kein Becken.",
@@ -135,7 +135,7 @@ export const de = {
   "tank.more": "Pflanzen, Filter, übliche Werte",
   "tank.litres": "Wasser darin",
   "tank.away": "Wegstellen",
-  "tank.back": "Zurück in den Rundgang",
+  "tank.back": "Zurück in die Runde",
   "tank.now": "Was jetzt zu tun ist",
   "tank.figures": "Letzte Werte",
   "tank.no_figures": "Noch nichts gemessen.",
@@ -190,7 +190,7 @@ export const de = {
   "saved.tank": "{tank} auf diesem Handy gespeichert",
   "saved.new_tank": "{tank} ist auf diesem Handy eingerichtet",
   "saved.away": "{tank} ist weggestellt",
-  "saved.back": "{tank} ist zurück im Rundgang",
+  "saved.back": "{tank} ist zurück in der Runde",
   "saved.setting": "{name} auf diesem Handy gespeichert",
   "saved.uses": "{tank} nutzt jetzt {name}",
 

@@ -50,7 +50,7 @@ export const de_life = {
   "stock.born": { one: "{count} in 30 Tagen geboren", other: "{count} in 30 Tagen geboren" },
   "stock.died": { one: "{count} in 30 Tagen gestorben", other: "{count} in 30 Tagen gestorben" },
   "stock.lacking": { one: "{name}: {when}, eines mehr ging, als hier bekannt war. Es bleibt eingetragen, und die Zahl steht auf null; kamen welche, die niemand notiert hat, trag sie mit ihrem Tag ein.", other: "{name}: {when}, {count} mehr gingen, als hier bekannt waren. Es bleibt eingetragen, und die Zahl steht auf null; kamen welche, die niemand notiert hat, trag sie mit ihrem Tag ein." },
-  "stock.moved": "in ein anderes Becken umgesetzt",
+  "stock.moved": "in anderes Becken um­gesetzt",
   "stock.how_many": "Wie viele",
   "stock.more_than_known": { one: "Hier ist nur {count} bekannt. Es wird trotzdem eingetragen.", other: "Hier sind nur {count} bekannt. Es wird trotzdem eingetragen." },
   "stock.length": "Länge, von Spitze zu Spitze",

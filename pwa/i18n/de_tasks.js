@@ -4,7 +4,7 @@
 export const de_tasks = {
   "tasks.title": "Aufgaben",
   "tasks.empty": "Noch keine Aufgabe.",
-  "tasks.empty_more": "Was immer wiederkommt, einmal festgelegt: An seinem Tag steht es im Rundgang.",
+  "tasks.empty_more": "Was immer wiederkommt, einmal festgelegt: An seinem Tag steht es in der Runde.",
   "tasks.today": "Heute",
   "tasks.none_today": "Heute ist nichts fällig.",
   "tasks.all": "Alle",
