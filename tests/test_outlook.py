@@ -130,6 +130,22 @@ def test_when_no_change_is_enough_it_says_what_then():
     assert {"test_sooner", "test_at_half_time"} & set(plan["advice"])
 
 
+def test_half_the_food_is_asked_for_before_a_second_change():
+    asked = {"tank": {**TANK, "feed_g_day": 1.2}, "now_h": 312}
+    asked["readings"] = [
+        reading(day, p, v) for day in range(8, 14) for p, v in (("total_ammonia", 0.25), ("nitrite", 0.5))
+    ]
+    asked["changes"] = [{"at_h": 24 * day + 1, "fraction": 0.5} for day in range(8, 13)]
+    found = {limit: run("change_plan", {**asked, "limits": {"nitrite_mg_n_l": limit}}) for limit in (0.18, 0.135, 0.1)}
+    assert found[0.18]["enough"]
+    assert found[0.135]["advice"] == ["large_change", "feed_half"]
+    assert found[0.135]["pass_chance"] <= 0.1 < found[0.135]["pass_chance_without"]
+    assert not found[0.135]["enough"] and found[0.135]["two_changes"] is None
+    each = found[0.1]["two_changes"]["fraction_each"]
+    assert "two_changes" in found[0.1]["advice"]
+    assert each < 0.9 and round(each * 100) == pytest.approx(each * 100)
+
+
 def test_two_changes_are_offered_where_one_is_not_enough():
     readings = [
         reading(day, p, v)

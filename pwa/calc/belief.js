@@ -3,7 +3,7 @@
  * A plain object, so that it can be stored and sent. Method, units, sources: the Python twin.
  */
 import * as k from "./kinetics.js";
-import { interval, share_below } from "./kit_reading.js";
+import { blur, interval, share_below } from "./kit_reading.js";
 import { normals, uniform } from "./random_numbers.js";
 
 /** @typedef {import("./kinetics.js").Settings} Settings */
@@ -153,7 +153,7 @@ export function change_water(belief, fraction, source) {
 export function observe(c, belief, parameter, value, steps) {
   const row = ROW_OF[parameter];
   const kind = parameter === "nitrate" ? "nitrate" : "reading";
-  const offset = c[`${kind}_offset`];
+  const offset = blur(steps, c[`${kind}_offset`]);
   const scale = (c[`${kind}_sd`] * Math.sqrt(3)) / Math.PI;
   const [low, high] = interval(value, steps, offset, scale);
   let below_high = share_below(belief.cloud[row], high, offset, scale, 1);
@@ -203,7 +203,7 @@ function suppose_event(c, belief, row, value, offset, scale) {
   }
 }
 
-/** Draws the cloud anew by weight, then jitters the unknowns' logarithms around their mean. @param {Settings} c @param {Belief} belief */
+/** Draws the cloud anew by weight, then moves each draw's unknowns a little towards a partner's. @param {Settings} c @param {Belief} belief */
 export function resample(c, belief) {
   const chosen = systematic(belief);
   const n = chosen.length;
@@ -212,8 +212,9 @@ export function resample(c, belief) {
   belief.weight.fill(1 / n);
   const width = c.jitter;
   const keep = Math.sqrt(1 - width * width);
-  const noise = draw(belief, JITTERED.length);
-  JITTERED.forEach((row, jitter) => {
+  const partner = partners(belief);
+  const off = new Float64Array(n);
+  for (const row of JITTERED) {
     const values = belief.cloud[row];
     let mean = 0;
     for (let i = 0; i < n; i += 1) {
@@ -221,11 +222,18 @@ export function resample(c, belief) {
       mean += values[i];
     }
     mean /= n;
-    let square = 0;
-    for (let i = 0; i < n; i += 1) square += (values[i] - mean) ** 2;
-    const sd = width * Math.sqrt(square / n);
-    for (let i = 0; i < n; i += 1) values[i] = Math.exp(mean + keep * (values[i] - mean) + sd * noise[jitter * n + i]);
-  });
+    for (let i = 0; i < n; i += 1) off[i] = values[i] - mean;
+    for (let i = 0; i < n; i += 1) values[i] = Math.exp(mean + keep * off[i] + width * off[partner[i]]);
+  }
+}
+
+/** Another draw for each draw, by lot, as indices: an odd stride visits each of 2^m draws once. @param {Belief} belief */
+function partners(belief) {
+  const n = belief.weight.length;
+  const stride = 2 * Math.floor((uniform(belief.seed, belief.position) * n) / 2) + 1;
+  const start = Math.floor(uniform(belief.seed, belief.position + 1) * n);
+  belief.position += 2;
+  return Int32Array.from({ length: n }, (_, i) => (stride * i + start) % n);
 }
 
 /** @param {Float64Array} row @param {Int32Array} chosen */

@@ -20,16 +20,22 @@ export function change_plan(input) {
  */
 export function plan_of(c, belief, plans, { tank, source = {}, limits, risk = 0.1, next_test_h = 24, max_fraction = 0.9 }) {
   const trial = new Trial(c, even(belief), plans, tank, source, working_limits(limits), next_test_h);
-  const { fraction, watch } = trial.smallest(risk, max_fraction);
+  let { fraction, watch } = trial.smallest(risk, max_fraction);
+  const enough = watch.chance_of_any() <= risk;
+  let halves = null;
+  if (!enough) {
+    // Half the food asks less of tank, animals and keeper than a second change.
+    trial.feed = c.lean_feed;
+    ({ fraction, watch } = trial.smallest(risk, max_fraction));
+    if (watch.chance_of_any() > risk) halves = trial.two_changes(risk, max_fraction);
+  }
   const chance = watch.chance_of_any();
-  const enough = chance <= risk;
-  const halves = enough ? null : trial.two_changes(risk, max_fraction);
   const [nh3, nitrite, nitrate] = watch.peaks.map(band);
   return {
     fraction,
     litres: fraction * tank.volume_l,
     pass_chance: chance,
-    pass_chance_without: trial.run(0).chance_of_any(),
+    pass_chance_without: trial.run(0, { feed: 1 }).chance_of_any(),
     enough,
     two_changes: halves,
     advice: advice_of(trial, watch, fraction, enough, halves, risk),
@@ -53,22 +59,29 @@ export class Trial {
     this.source = source;
     this.limits = limits;
     this.hours = hours;
+    this.feed = 1;
   }
 
   /**
    * What is seen until the next test after changing `fraction` now and `again` half-way.
    * @param {number} fraction @param {{again?: number, feed?: number, hours?: number}} [besides]
    */
-  run(fraction, { again = 0, feed = 1, hours = this.hours } = {}) {
+  run(fraction, { again = 0, feed = this.feed, hours = this.hours } = {}) {
     const ahead = copy(this.belief);
     const now_h = ahead.at_h;
     change_water(ahead, fraction, this.source);
-    ahead.base *= feed;
     let plans = this.plans.map((plan) => (plan.kind === "feeding" ? { ...plan, feed_g: plan.feed_g * feed } : plan));
     const watch = new Watch(ahead, this.limits);
     if (again) {
       plans = [...plans, { kind: "change", at_h: now_h + hours / 2, fraction: again, source: this.source }];
       plans.sort((one, other) => one.at_h - other.at_h);
+    }
+    if (feed !== 1) {
+      // What was eaten today is still to come.
+      const turn_h = now_h + Math.min(this.c.lean_after_h, hours);
+      follow(this.c, ahead, this.tank, plans, turn_h, watch.see);
+      ahead.base *= feed;
+      plans = plans.filter((plan) => plan.at_h > turn_h);
     }
     follow(this.c, ahead, this.tank, plans, now_h + hours, watch.see);
     return watch;
@@ -80,25 +93,38 @@ export class Trial {
    */
   smallest(risk, max_fraction) {
     const tried = [];
-    for (let tenth = 0; tenth <= 10; tenth += 1) {
-      const fraction = Math.min(tenth / 10, max_fraction);
+    for (const fraction of tenths(max_fraction)) {
       const watch = this.run(fraction);
-      if (watch.chance_of_any() <= risk) return this.refine(fraction, watch, risk);
+      if (watch.chance_of_any() <= risk) return this.refine(fraction, watch, risk, (middle) => this.run(middle));
       tried.push({ fraction, watch, over: watch.mean_over_h() });
-      if (fraction === max_fraction) break;
     }
     const most = Math.min(...tried.map(({ over }) => over)) + this.c.plan_slack * this.hours;
     return /** @type {{fraction: number, watch: Watch}} */ (tried.find(({ over }) => over <= most));
   }
 
-  /** @param {number} fraction @param {Watch} watch @param {number} risk */
-  refine(fraction, watch, risk) {
+  /** Two equal changes, in hundredths, now and half-way, that keep the risk; null if none do. @param {number} risk @param {number} max_fraction */
+  two_changes(risk, max_fraction) {
+    const twice = (/** @type {number} */ fraction) => this.run(fraction, { again: fraction });
+    for (const tenth of tenths(max_fraction).slice(1)) {
+      const tried = twice(tenth);
+      if (tried.chance_of_any() > risk) continue;
+      const { fraction, watch } = this.refine(tenth, tried, risk, twice);
+      return { fraction_each: fraction, after_h: this.hours / 2, pass_chance: watch.chance_of_any() };
+    }
+    return null;
+  }
+
+  /**
+   * The smallest hundredth found between `fraction`, which keeps the risk, and the tenth below it.
+   * @param {number} fraction @param {Watch} watch @param {number} risk @param {(fraction: number) => Watch} run
+   */
+  refine(fraction, watch, risk, run) {
     if (fraction === 0) return { fraction, watch };
     let high = Math.round(fraction * 100);
-    let low = Math.max(0, high - 10);
+    let low = Math.max(0, Math.ceil(fraction * 10 - 1e-9) * 10 - 10);
     while (high - low > 1) {
       const middle = Math.floor((low + high) / 2);
-      const tried = this.run(middle / 100);
+      const tried = run(middle / 100);
       if (tried.chance_of_any() <= risk) {
         high = middle;
         fraction = middle / 100;
@@ -107,17 +133,12 @@ export class Trial {
     }
     return { fraction, watch };
   }
+}
 
-  /** Two equal changes, now and half-way to the next test, that keep the risk. @param {number} risk @param {number} max_fraction */
-  two_changes(risk, max_fraction) {
-    for (let tenth = 1; tenth <= 10; tenth += 1) {
-      const fraction = Math.min(tenth / 10, max_fraction);
-      const pass_chance = this.run(fraction, { again: fraction }).chance_of_any();
-      if (pass_chance <= risk) return { fraction_each: fraction, after_h: this.hours / 2, pass_chance };
-      if (fraction === max_fraction) break;
-    }
-    return null;
-  }
+/** 0, 0.1, ... up to `max_fraction`, itself the last. @param {number} max_fraction */
+function tenths(max_fraction) {
+  const all = Array.from({ length: 10 }, (_, tenth) => tenth / 10);
+  return [...all.filter((fraction) => fraction < max_fraction), max_fraction];
 }
 
 /** Codes of what to do besides, each tried on the belief before it is given. @param {Trial} trial @param {Watch} watch @param {number} fraction @param {boolean} enough @param {any} halves @param {number} risk */
@@ -127,6 +148,7 @@ function advice_of(trial, watch, fraction, enough, halves, risk) {
   const advice = dirty ? ["source_over_limit"] : [];
   if (fraction > 0.5) advice.push("large_change");
   if (enough) return fraction ? advice : [...advice, "no_change"];
+  if (watch.chance_of_any() <= risk) return [...advice, "feed_half"];
   if (halves) advice.push("two_changes");
   const chances = watch.chances();
   if (chances.nh3 <= risk && chances.nitrite <= risk && chances.nitrate > risk) return [...advice, "nitrate_slowly"];

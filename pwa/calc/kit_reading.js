@@ -1,6 +1,16 @@
 /** What one reading says: between which values the truth lies, and how well each draw agrees. Source: the Python twin. */
 
 /**
+ * Offset, mg N/L, near which a reading can hardly be told from none: the kit's first step above zero;
+ * `otherwise` for a figure without steps.
+ * @param {number[] | undefined} steps @param {number} otherwise
+ */
+export function blur(steps, otherwise) {
+  const first = Math.min(...(steps ?? []).filter((step) => step > 0));
+  return Number.isFinite(first) ? first : otherwise;
+}
+
+/**
  * Between which values, mg N/L, the water reads as `value`; null stands for no bound.
  * @param {number} value @param {number[] | undefined} steps @param {number} offset @param {number} scale
  * @returns {[number | null, number | null]}

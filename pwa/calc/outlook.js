@@ -1,5 +1,5 @@
 /** The outlook: what a tank will do before its next test, as bands, chances and a date range. */
-import { advance, copy, pick, systematic } from "./belief.js";
+import { advance, copy, draw, pick, systematic } from "./belief.js";
 import { free_ammonia } from "./free_ammonia.js";
 import * as k from "./kinetics.js";
 import { constants, table } from "./tables.js";
@@ -80,7 +80,7 @@ export function band(values) {
   return Object.fromEntries(BAND.map(([name, share]) => [name, ranked[Math.ceil(share * ranked.length - 1e-9) - 1]]));
 }
 
-/** Which draws passed which limit, and how much of the time, while the belief moves. */
+/** Which draws passed which limit, how long and how far, while the belief moves. */
 export class Watch {
   /** @param {Belief} belief @param {Record<string, number>} limits */
   constructor(belief, limits) {
@@ -104,13 +104,14 @@ export class Watch {
       if (nh3 > peaks[0][i]) peaks[0][i] = nh3;
       if (nitrite[i] > peaks[1][i]) peaks[1][i] = nitrite[i];
       if (nitrate[i] > peaks[2][i]) peaks[2][i] = nitrate[i];
-      const first = nh3 > limits[0];
-      const second = nitrite[i] > limits[1];
-      const third = nitrate[i] > limits[2];
-      if (first) passed[0][i] = 1;
-      if (second) passed[1][i] = 1;
-      if (third) passed[2][i] = 1;
-      if (first || second || third) over_h[i] += hours;
+      const first = nh3 / limits[0];
+      const second = nitrite[i] / limits[1];
+      const third = nitrate[i] / limits[2];
+      if (first > 1) passed[0][i] = 1;
+      if (second > 1) passed[1][i] = 1;
+      if (third > 1) passed[2][i] = 1;
+      const worst = Math.max(first, second, third);
+      if (worst > 1) over_h[i] += hours * worst;
     }
   };
 
@@ -156,6 +157,7 @@ export function settled_band(c, even_belief, changes) {
   const every = Int32Array.from({ length: n }, (_, i) => i * c.far_every);
   const thinned = { ...copy(even_belief), cloud: even_belief.cloud.map((row) => pick(row, every)) };
   thinned.weight = new Float64Array(n).fill(1 / n);
+  const stretch = draw(thinned, 1).slice(0, n).map((luck) => Math.exp(c.sd_far * luck));
   const now_h = even_belief.at_h;
   let daily = 0;
   for (const { at_h, fraction } of changes) {
@@ -184,8 +186,10 @@ export function settled_band(c, even_belief, changes) {
       }
     }
   }
+  // A date errs in proportion to how far off it is.
+  const dates = ready_at.map((at_h, i) => now_h + (at_h - now_h) * stretch[i]);
   const found = Object.fromEntries(
-    Object.entries(band(ready_at)).map(([name, at_h]) => [name, Number.isFinite(at_h) ? at_h : null]),
+    Object.entries(band(dates)).map(([name, at_h]) => [name, Number.isFinite(at_h) ? at_h : null]),
   );
   return found.p10 === null ? null : found;
 }

@@ -43,7 +43,7 @@ test("the litres are the plan's, rounded up to a bucket, with the dose for exact
   assert.equal(advice.litres, Math.ceil(answers.plan.litres - 1e-9));
   assert.equal(advice.dose.amount, run("dechlorinator_dose", { change_l: advice.litres, tank_l: 100, label_ml: 2, label_per_l: 10 }).label_dose_ml);
   assert.equal(advice.by, NOW, "nitrite is over its limit rather than not: now");
-  assert.ok(codes(advice).includes("perhaps_over") && codes(advice).includes("after") && codes(advice).at(-1) === "forecast");
+  assert.ok(codes(advice).includes("stands_over") && codes(advice).includes("after") && codes(advice).at(-1) === "forecast");
 });
 
 test("once that change is logged, the forecast asks for no more", () => {

@@ -58,18 +58,19 @@ def closed_loop(
     limits: dict,
     risk: float = 0.1,
     days: int = 35,
-    second_change: bool = True,
-    less_feed: bool = True,
+    less_feed: bool = False,
     **settings,
 ) -> dict:
     """Look after `count` tanks for `days` by a rule; over: share of hours past a limit; water: tank volumes.
 
-    `rule`: "usual", "half daily" or "plan". With `second_change` the plan's keeper follows its advice of
-    two changes a day when one is not enough; with `less_feed`, of half the feed when even two are not.
+    `rule`: "usual", "half daily" or "plan". The plan's keeper follows all of its advice: half the food on
+    days when one change is not enough, two changes when even that is not. `lean_feed=1.0` is a plan that never
+    asks for less food. With `less_feed` a rule's keeper halves the food on days of its alarm. lean: share of
+    days with half the food.
     """
     tanks = VirtualTanks(count, seed, stocking)
     believers = Believers(tanks, **settings) if rule == "plan" else None
-    over, water = np.zeros(count), np.zeros(count)
+    over, water, lean = np.zeros(count), np.zeros(count), np.zeros(count)
 
     def run(hours):
         truth = tanks.run(hours)
@@ -91,19 +92,16 @@ def closed_loop(
             believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
             plans = believers.plan(limits, risk)
             fraction = np.array([p["fraction"] for p in plans])
-            if second_change:
-                later = np.array(
-                    [
-                        (p["two_changes"] or {}).get("fraction_each", 0.0 if p["enough"] else p["fraction"])
-                        for p in plans
-                    ]
-                )
-                later = np.where([p["enough"] for p in plans], 0.0, later)
-                fraction = np.where(later > 0, later, fraction)
-            if less_feed:
-                tanks.feed_share = np.array([0.5 if not p["enough"] and not p["two_changes"] else 1.0 for p in plans])
+            one_will_do = [p["enough"] or "feed_half" in p["advice"] for p in plans]
+            twice = [(p["two_changes"] or {}).get("fraction_each", p["fraction"]) for p in plans]
+            later = np.where(one_will_do, 0.0, twice)
+            fraction = np.where(one_will_do, fraction, twice)
+            less = np.array([not p["enough"] for p in plans]) & (believers.c["lean_feed"] < 1.0)
         else:
             fraction = {"usual": usual_rule, "half daily": half_daily}[rule](day, seen)
+            less = (fraction == 0.5) & less_feed
+        tanks.feed_share = np.where(less, 0.5, 1.0)
+        lean = lean + less
         change(fraction)
         left = 24 if day < days - 1 else 24 - TEST_HOUR
         if np.any(later > 0) and left == 24:
@@ -112,7 +110,11 @@ def closed_loop(
             run(12)
         else:
             run(left)
-    return {"over": float(np.mean(over)) / (24 * days), "water": float(np.mean(water))}
+    return {
+        "over": float(np.mean(over)) / (24 * days),
+        "water": float(np.mean(water)),
+        "lean": float(np.mean(lean)) / days,
+    }
 
 
 def ready_date(count: int, seed: int, days: int = 45, first_day: int = 10, every: int = 5, **settings) -> dict:

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field, replace
 import numpy as np
 
 from limnary.calc import kinetics as k
-from limnary.calc.kit_reading import interval, share_below
+from limnary.calc.kit_reading import blur, interval, share_below
 from limnary.calc.random_numbers import normals, uniform
 
 _ROW_OF = {"total_ammonia": k.TAN, "nitrite": k.NITRITE, "nitrate": k.NITRATE}
@@ -168,7 +168,7 @@ def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[f
     the rest that the test went wrong, and the next reading decides between them.
     """
     row, kind = _ROW_OF[parameter], "nitrate" if parameter == "nitrate" else "reading"
-    offset = c[f"{kind}_offset"]
+    offset = blur(steps, c[f"{kind}_offset"])
     scale = c[f"{kind}_sd"] * math.sqrt(3.0) / math.pi
     low, high = interval(value, steps, offset, scale)
     below_high = share_below(belief.cloud[row], high, offset, scale, 1.0)
@@ -202,7 +202,11 @@ def _suppose_event(c: dict, belief: Belief, row: int, value: float, offset: floa
 
 
 def resample(c: dict, belief: Belief) -> None:
-    """Draw the cloud anew by weight, then jitter the unknowns' logarithms around their mean."""
+    """Draw the cloud anew by weight, then move each draw's unknowns a little towards a partner's.
+
+    ln x_i -> mean + sqrt(1 - w^2) (ln x_i - mean) + w (ln x_j - mean): mean, spread and all that the
+    readings said about how the unknowns hang together stay (the shrinkage of Liu and West 2001).
+    """
     chosen = systematic(belief)
     n = len(chosen)
     belief.position += 1
@@ -210,12 +214,21 @@ def resample(c: dict, belief: Belief) -> None:
     belief.weight = np.full(n, 1.0 / n)
     width = c["jitter"]
     keep = math.sqrt(1.0 - width * width)
-    noise = belief.draw(len(_JITTERED))
-    for i, row in enumerate(_JITTERED):
+    partner = _partners(belief)
+    for row in _JITTERED:
         logs = np.log(belief.cloud[row])
         mean = np.sum(logs) / n
-        sd = math.sqrt(np.sum((logs - mean) ** 2) / n)
-        belief.cloud[row] = np.exp(mean + keep * (logs - mean) + (width * sd) * noise[i])
+        off = logs - mean
+        belief.cloud[row] = np.exp(mean + keep * off + width * off[partner])
+
+
+def _partners(belief: Belief) -> np.ndarray:
+    """Another draw for each draw, by lot, as indices (N,): an odd stride visits each of 2^m draws once."""
+    n = len(belief.weight)
+    stride = 2 * math.floor(uniform(belief.seed, belief.position) * n / 2) + 1
+    start = math.floor(uniform(belief.seed, belief.position + 1) * n)
+    belief.position += 2
+    return (stride * np.arange(n) + start) % n
 
 
 def systematic(belief: Belief) -> np.ndarray:

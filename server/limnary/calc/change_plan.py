@@ -1,5 +1,7 @@
 """The smallest water change now that keeps every limit, with the keeper's risk, until the next test."""
 
+import math
+
 from limnary.calc import belief as b
 from limnary.calc import kinetics as k
 from limnary.calc.outlook import Watch, band, even, notes_of, recent_doubts, working_limits
@@ -23,8 +25,9 @@ def change_plan(
 ) -> dict:
     """The fraction and litres to change now; the chance and peaks that then remain; what else to do.
 
-    Parameters and returns: shared_schema/calc/change_plan.json; limits in mg N/L. Without a change
-    that is enough, the answer is the one that leaves least time over a limit, and says so.
+    Parameters and returns: shared_schema/calc/change_plan.json; limits in mg N/L. Without a change that
+    is enough, half the food is counted with, then a second change; where even those are not, the answer
+    is the change that leaves least time over a limit, weighed by how far over, and says so.
     Raises Refusal reading_after_now. Source: the belief of `outlook`.
 
     >>> tank = dict(volume_l=90, temperature_c=24, ph=7.4, planting="none", seeded="none", feed_g_day=0.2)
@@ -41,14 +44,19 @@ def plan_of(c, belief, plans, tank, source, limits, risk, next_test_h, max_fract
     """The answer of `change_plan` from a belief that has reached now."""
     trial = Trial(c, even(belief), plans, tank, source or {}, working_limits(limits), next_test_h)
     fraction, watch = trial.smallest(risk, max_fraction)
+    enough = watch.chance_of_any() <= risk
+    halves = None
+    if not enough:
+        # Half the food asks less of tank, animals and keeper than a second change.
+        trial.feed = c["lean_feed"]
+        fraction, watch = trial.smallest(risk, max_fraction)
+        halves = None if watch.chance_of_any() <= risk else trial.two_changes(risk, max_fraction)
     chance = watch.chance_of_any()
-    enough = chance <= risk
-    halves = None if enough else trial.two_changes(risk, max_fraction)
     return {
         "fraction": fraction,
         "litres": fraction * tank["volume_l"],
         "pass_chance": chance,
-        "pass_chance_without": trial.run(0.0).chance_of_any(),
+        "pass_chance_without": trial.run(0.0, feed=1.0).chance_of_any(),
         "enough": enough,
         "two_changes": halves,
         "advice": _advice(trial, watch, fraction, enough, halves, risk),
@@ -64,58 +72,69 @@ class Trial:
     def __init__(self, c, belief, plans, tank, source, limits, next_test_h):
         self.c, self.belief, self.plans, self.tank = c, belief, plans, tank
         self.source, self.limits, self.hours = source, limits, next_test_h
+        self.feed = 1.0
 
-    def run(self, fraction: float, again: float = 0.0, feed: float = 1.0, hours: float | None = None) -> Watch:
+    def run(self, fraction: float, again: float = 0.0, feed: float | None = None, hours: float | None = None) -> Watch:
         """What is seen until the next test after changing `fraction` now and `again` half-way."""
+        feed = self.feed if feed is None else feed
         ahead = self.belief.copy()
         now_h, hours = ahead.at_h, self.hours if hours is None else hours
         b.change_water(ahead, fraction, self.source)
-        ahead.base *= feed
         plans = [p if p["kind"] != "feeding" else {**p, "feed_g": p["feed_g"] * feed} for p in self.plans]
         watch = Watch(ahead, self.limits)
         if again:
             half = {"kind": "change", "at_h": now_h + hours / 2, "fraction": again, "source": self.source}
             plans = sorted([*plans, half], key=lambda plan: plan["at_h"])
+        if feed != 1.0:
+            # What was eaten today is still to come.
+            turn_h = now_h + min(self.c["lean_after_h"], hours)
+            follow(self.c, ahead, self.tank, plans, turn_h, watch.see)
+            ahead.base *= feed
+            plans = [plan for plan in plans if plan["at_h"] > turn_h]
         follow(self.c, ahead, self.tank, plans, now_h + hours, watch.see)
         return watch
 
     def smallest(self, risk: float, max_fraction: float) -> tuple[float, Watch]:
-        """The smallest fraction, in hundredths, that keeps the risk; else the one that leaves least time over."""
+        """The smallest fraction, in hundredths, that keeps the risk; else the one with least time over, by how far."""
         tried = []
-        for tenth in range(11):
-            fraction = min(tenth / 10, max_fraction)
+        for fraction in _tenths(max_fraction):
             watch = self.run(fraction)
             if watch.chance_of_any() <= risk:
-                return self._refine(fraction, watch, risk)
+                return self._refine(fraction, watch, risk, self.run)
             tried.append((fraction, watch, watch.mean_over_h()))
-            if fraction == max_fraction:
-                break
         most = min(over for *_, over in tried) + self.c["plan_slack"] * self.hours
         return next((fraction, watch) for fraction, watch, over in tried if over <= most)
 
-    def _refine(self, fraction: float, watch: Watch, risk: float) -> tuple[float, Watch]:
-        low, high = max(0, round(fraction * 100) - 10), round(fraction * 100)
+    def two_changes(self, risk: float, max_fraction: float) -> dict | None:
+        """Two equal changes, in hundredths, now and half-way, that keep the risk; None if none do."""
+        for fraction in _tenths(max_fraction)[1:]:
+            watch = self._twice(fraction)
+            if watch.chance_of_any() <= risk:
+                fraction, watch = self._refine(fraction, watch, risk, self._twice)
+                return {"fraction_each": fraction, "after_h": self.hours / 2, "pass_chance": watch.chance_of_any()}
+        return None
+
+    def _twice(self, fraction: float) -> Watch:
+        return self.run(fraction, again=fraction)
+
+    def _refine(self, fraction: float, watch: Watch, risk: float, run) -> tuple[float, Watch]:
+        """The smallest hundredth found between `fraction`, which keeps the risk, and the tenth below it."""
+        low, high = max(0, math.ceil(fraction * 10 - 1e-9) * 10 - 10), round(fraction * 100)
         if fraction == 0.0:
             return fraction, watch
         while high - low > 1:
             middle = (low + high) // 2
-            tried = self.run(middle / 100)
+            tried = run(middle / 100)
             if tried.chance_of_any() <= risk:
                 high, fraction, watch = middle, middle / 100, tried
             else:
                 low = middle
         return fraction, watch
 
-    def two_changes(self, risk: float, max_fraction: float) -> dict | None:
-        """Two equal changes, now and half-way to the next test, that keep the risk; None if none do."""
-        for tenth in range(1, 11):
-            fraction = min(tenth / 10, max_fraction)
-            watch = self.run(fraction, again=fraction)
-            if watch.chance_of_any() <= risk:
-                return {"fraction_each": fraction, "after_h": self.hours / 2, "pass_chance": watch.chance_of_any()}
-            if fraction == max_fraction:
-                break
-        return None
+
+def _tenths(max_fraction: float) -> list[float]:
+    """0, 0.1, ... up to `max_fraction`, itself the last."""
+    return [tenth / 10 for tenth in range(10) if tenth / 10 < max_fraction] + [max_fraction]
 
 
 def _advice(trial: Trial, watch: Watch, fraction: float, enough: bool, halves: dict | None, risk: float) -> list[str]:
@@ -127,6 +146,8 @@ def _advice(trial: Trial, watch: Watch, fraction: float, enough: bool, halves: d
         advice.append("large_change")
     if enough:
         return advice if fraction else [*advice, "no_change"]
+    if watch.chance_of_any() <= risk:
+        return [*advice, "feed_half"]
     if halves:
         advice.append("two_changes")
     chances = watch.chances()

@@ -5,6 +5,16 @@ import math
 import numpy as np
 
 
+def blur(steps: list[float] | None, otherwise: float) -> float:
+    """Offset [mg N/L] near which a reading can hardly be told from none: the kit's first step above zero,
+    for a finer kit also sees less; `otherwise` for a figure without steps.
+
+    >>> blur([0, 0.25, 0.5, 1], 0.1)
+    0.25
+    """
+    return min((step for step in steps or () if step > 0.0), default=otherwise)
+
+
 def interval(value: float, steps: list[float] | None, offset: float, scale: float) -> tuple[float | None, float | None]:
     """(low, high) [mg N/L] between which the water reads as `value`; None stands for no bound.
 

@@ -99,7 +99,7 @@ def band(values: np.ndarray) -> dict:
 
 
 class Watch:
-    """Which draws passed which limit, and how much of the time, while the belief moves."""
+    """Which draws passed which limit, how long and how far, while the belief moves."""
 
     def __init__(self, belief: b.Belief, limits: dict):
         self.limits = limits
@@ -119,13 +119,13 @@ class Watch:
             "nitrite": belief.cloud[k.NITRITE],
             "nitrate": belief.cloud[k.NITRATE],
         }
-        over = np.zeros(belief.cloud.shape[1], bool)
+        worst = np.zeros(belief.cloud.shape[1])
         for name, values in found.items():
             np.maximum(self.peaks[name], values, out=self.peaks[name])
-            above = values > self.limits[f"{name}_mg_n_l"]
-            self.passed[name] |= above
-            over |= above
-        self.over_h += hours * over
+            share = values / self.limits[f"{name}_mg_n_l"]
+            self.passed[name] |= share > 1.0
+            np.maximum(worst, share, out=worst)
+        self.over_h += hours * np.where(worst > 1.0, worst, 0.0)
 
     def bands(self, belief: b.Belief) -> dict:
         """One row of the series."""
@@ -142,7 +142,7 @@ class Watch:
         return {name: float(np.mean(passed)) for name, passed in self.passed.items()}
 
     def mean_over_h(self) -> float:
-        """Hours over any limit, the mean of the draws."""
+        """Hours over any limit, each counted as often as the limit fits into what stands; the mean of the draws."""
         return float(np.mean(self.over_h))
 
     def chance_of_any(self) -> float:
@@ -154,12 +154,14 @@ def settled_band(c: dict, even_belief: b.Belief, changes: list) -> dict | None:
     """When the tank will likely process its load [h since start]; None: not within `far_h`.
 
     A draw is ready once what it processes with ammonia and nitrite at `ready_mg_n_l` covers its input.
+    Weeks ahead the model itself errs, and each draw's wait is stretched or cut by a lot of its own.
     The water changes of the last week are taken to go on in a draw while its water calls for them. A
     point of the band that lies beyond the far horizon is None.
     """
     thinned = even_belief.copy()
     thinned.cloud = even_belief.cloud[:, :: int(c["far_every"])].copy()
     thinned.weight = np.full(thinned.cloud.shape[1], 1.0 / thinned.cloud.shape[1])
+    luck = thinned.draw(1)[0]
     now_h = even_belief.at_h
     recent = [e["fraction"] for e in changes if now_h - 168.0 <= e["at_h"] <= now_h]
     daily = sum(-math.log(1.0 - min(f, 0.99)) for f in recent) / 7.0
@@ -175,6 +177,8 @@ def settled_band(c: dict, even_belief: b.Belief, changes: list) -> dict | None:
         b.advance(c, thinned, min(thinned.at_h + c["walk_h"], far_h))
         wanting = (thinned.cloud[k.TAN] > c["care_tan_mg_n_l"]) | (thinned.cloud[k.NITRITE] > c["care_nitrite_mg_n_l"])
         thinned.cloud[:3] *= np.where(wanting, kept, 1.0)
+    # A date errs in proportion to how far off it is.
+    ready_at = now_h + (ready_at - now_h) * np.exp(c["sd_far"] * luck)
     found = {name: at_h if math.isfinite(at_h) else None for name, at_h in band(ready_at).items()}
     return None if found["p10"] is None else found
 
