@@ -160,6 +160,8 @@ export class World {
     if (!secret) return;
     this.note("rejoin", phone.name);
     if (!phone.tabs.size) await this.openTab(phone);
+    // A phone that was told that its membership is over has let go of the room: of a restored server too.
+    if ((await this.invariants.read(phone)).room?.ended) await this.invariants.forgot(phone);
     await this.joinNow(phone, secret, ["well", "well", "lost answer", "server crash"]);
   }
 
