@@ -18,7 +18,7 @@ export const fr_room = {
   "sharing.photos_waiting": forms("{count} image est enregistrée sur ce téléphone et attend d’être partagée.", "{count} images sont enregistrées sur ce téléphone et attendent d’être partagées."),
   "sharing.needs_you_long": forms("{count} entrée a été refusée et attend ta décision. Elle est gardée sur ce téléphone.", "{count} entrées ont été refusées et attendent ta décision. Elles sont gardées sur ce téléphone."),
   "sharing.photos_need_you": forms("{count} image a été refusée et attend ta décision. Elle est gardée sur ce téléphone.", "{count} images ont été refusées et attendent ta décision. Elles sont gardées sur ce téléphone."),
-  "sharing.not_back": forms("Il manque {count} entrée au serveur restauré. Elle est gardée sur ce téléphone jusqu’à ce que quelqu’un qui a le droit de l’écrire la rende.", "Il manque {count} entrées au serveur restauré. Elles sont gardées sur ce téléphone jusqu’à ce que quelqu’un qui a le droit de les écrire les rende."),
+  "sharing.not_back": forms("{count} entrée a été perdue quand le serveur a été restauré depuis une sauvegarde, et est encore sur ce téléphone. Un téléphone dont la personne a le droit de l’écrire la rend ; « Garder une copie » la contient aussi.", "{count} entrées ont été perdues quand le serveur a été restauré depuis une sauvegarde, et sont encore sur ce téléphone. Un téléphone dont la personne a le droit de les écrire les rend ; « Garder une copie » les contient aussi."),
   "sharing.all_long": "Tout ce qui est sur ce téléphone est partagé.",
   "sharing.last": "Dernier partage {when}.",
   "sharing.offline": "Pas de réseau. Continue à noter : c’est gardé ici et partagé plus tard.",
