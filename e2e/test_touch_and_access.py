@@ -206,7 +206,8 @@ ENGLISH = """async () => {
   const theirs = texts_of(shared).filter((text) => german[text] !== text);
   const stretches = (text) => text.split(/[{][^}]*[}]/).map((one) => one.trim());
   const longest = (text) => stretches(text).sort((a, b) => b.length - a.length)[0];
-  return [...new Set([...ours, ...theirs].map(longest))].filter((text) => (text.match(/[A-Za-z]{2,}/g) ?? []).length > 2);
+  const words = (text) => (text.match(/[A-Za-z]{2,}/g) ?? []).length;
+  return [...new Set([...ours, ...theirs].map(longest))].filter((text) => words(text) > 2);
 }"""
 SAID = """() => [document.body.innerText, ...["aria-label", "placeholder", "alt"]
   .flatMap((name) => [...document.querySelectorAll(`[${name}]`)].map((one) => one.getAttribute(name)))].join("\\n")"""
