@@ -166,6 +166,14 @@ export const de = {
   "kit.set_up": "Mein Testset anlegen",
   "kit.edit": "Testset",
 
+  "warmth.title": "So warm wie das Becken",
+  "warmth.read": "Das Becken hatte {warmth}, {when}.",
+  "warmth.usual": "Das Becken hat meist {warmth}.",
+  "warmth.unknown": "Miss einmal die Temperatur des Beckens, dann steht hier, wie du das neue Wasser mischst.",
+  "warmth.cold": "Kaltes Wasser",
+  "warmth.hot": "Heißes Wasser",
+  "warmth.pour": "{cold} kaltes und {hot} heißes ergeben {warmth}. Prüfe mit dem Thermometer.",
+  "warmth.missed": "So warm wie das Becken wird es damit nicht: Das ist die nächste Mischung. Lass das Wasser stehen oder wechsle weniger auf einmal.",
   "change.do": "Wechseln",
   "change.title": "Wechsel",
   "change.usual": "Nichts verlangt jetzt einen Wechsel. Ein Viertel wären {litres}.",
@@ -313,7 +321,7 @@ export const de = {
   "bench.system.us": "US",
   "bench.system.imperial": "Britisch",
 
-  "bench.optional": "freiwillig",
+  "bench.optional": "optional",
   "bench.from_tank": "Vom Becken selbst",
   "bench.use_own": "Den Wert des Beckens nehmen: {figure}",
   "bench.not_said": "nicht angegeben",

@@ -125,7 +125,7 @@ export const de_tasks = {
   "away.feed_plain": { one: "{amount} Trockenfutter jeden Tag, nicht mehr.", other: "{amount} Trockenfutter alle {count} Tage, nicht mehr." },
   "away.feed_none": "gar nichts",
   "away.test": "Testen",
-  "away.test_every": { one: "Ammonium und Nitrit jeden Tag, zuerst {first}.", other: "Ammonium und Nitrit alle {count} Tage, zuerst {first}." },
+  "away.test_every": { one: "Ab {first} jeden Tag Ammonium und Nitrit.", other: "Ab {first} alle {count} Tage Ammonium und Nitrit." },
   "away.change": "Wechseln",
   "away.change_plain": "Zeigt Ammonium über {ammonia} oder Nitrit über {nitrite}: sofort {litres}.",
   "away.change_dose": "Zeigt Ammonium über {ammonia} oder Nitrit über {nitrite}: sofort {litres}, mit {dose} {label}.",

@@ -19,6 +19,7 @@ import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
 import { sentence } from "../ui/sentence.js";
 import { tap } from "../ui/tap.js";
+import { TemperatureMatch } from "../ui/temperature_match.js";
 
 /** A quarter is the usual change where nothing asks for another (common practice). */
 const USUAL = 0.25;
@@ -83,6 +84,7 @@ export function Change({ id }) {
       ${typed !== null && litres !== suggested && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`}
       ${dose && html`<${Dose} id=${id} dose=${dose} />`}
       ${!wrong && html`<${After} facts=${poured} advice=${advice} fraction=${litres / tank.water_l} />`}
+      ${!wrong && html`<${TemperatureMatch} facts=${facts} litres=${litres} />`}
       <${OtherWater} id=${id} from_tank=${from_tank} onPick=${(/** @type {string} */ tank) => (kept.value = { ...kept.value, from_tank: tank })} />
       ${cautions(dose).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;
