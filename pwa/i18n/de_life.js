@@ -4,10 +4,10 @@
 export const de_life = {
   "kind.own_species": "Eigenes Tier",
   "kind.own_plant": "Eigene Pflanze",
-  "kind.shared_tool": "Gemeinsames Werkzeug",
+  "kind.shared_tool": "Gemein­sames Werkzeug",
   "write_down.stock": "Tiere",
   "write_down.plants": "Pflanzen",
-  "write_down.tool": "Gemeinsames Werkzeug",
+  "write_down.tool": "Gemein­sames Werkzeug",
 
   "life.what_happened": "Was geschehen ist",
   "life.which_species": "Welche Tiere",
@@ -128,7 +128,7 @@ export const de_life = {
   "plants.caution_new": "Spül neue Pflanzen ab und halte sie einige Tage getrennt: Sie bringen Schnecken und deren Eier mit, und manchmal Spritzmittel aus der Gärtnerei, das Garnelen tötet.",
 
   "tool.write": "Ein Werkzeug war in zwei Becken",
-  "tool.title": "Gemeinsames Werkzeug",
+  "tool.title": "Gemein­sames Werkzeug",
   "tool.why": "Was in einem Becken nass war, trägt dessen Wasser ins nächste. Eingetragen weiß die Spur davon.",
   "tool.which_tank": "Hier, und in welchem Becken",
   "tool.what": "Was war es",
