@@ -39,6 +39,7 @@ def test_from_an_empty_phone_to_a_first_record_and_a_daily_one(server, new_phone
     print(f"a daily record of ammonia and nitrite: {taps} taps")
     assert taps <= MOST_TAPS
     thumb.page.reload()
+    thumb.sees("Reed pool")
     assert sorted(thumb.page.evaluate(READINGS)) == [
         ["nitrite", 0.05, "waiting"],
         ["nitrite", 0.1, "waiting"],
