@@ -72,6 +72,33 @@ def test_a_doubt_is_said_for_three_days_only():
     assert run("outlook", {"tank": tank, "now_h": 14 * 24, "readings": readings})["doubts"] == []
 
 
+FIRST = [reading(0, "total_ammonia", 0.5), reading(0, "nitrite", 0.25)]
+
+
+def test_a_first_reading_is_where_the_belief_begins():
+    """A tank only just written down may have any past: no reading contradicts a guess."""
+    for value in (0.25, 1, 4):
+        answer = run("outlook", {"tank": TANK, "now_h": 0, "readings": [reading(0, "total_ammonia", value)]})
+        low, high = interval(value / 1.288, [step / 1.288 for step in STEPS], 0.25 / 1.288, 0.083)
+        assert answer["doubts"] == []
+        assert low * 0.75 < answer["now"]["total_ammonia_mg_n_l"]["p50"] < high * 1.25
+
+
+def test_the_luck_of_the_draw_does_not_decide_on_the_first_day():
+    asked = {"tank": TANK, "now_h": 0, "readings": FIRST}
+    chances = [run("change_plan", {**asked, "seed": seed})["pass_chance_without"] for seed in range(1, 9)]
+    assert max(chances) - min(chances) < 0.15
+
+
+def test_a_dose_or_a_change_before_the_first_reading_stays_in_the_water():
+    none = {"tank": TANK, "now_h": 1, "readings": [{**FIRST[0], "at_h": 1}]}
+    dosed = {**none, "readings": [{**FIRST[0], "at_h": 1, "value": 0}], "doses": [{"at_h": 0.5, "tan_mg_n_l": 3}]}
+    assert run("outlook", dosed)["doubts"] != []
+    changed = {**none, "readings": [{**FIRST[0], "at_h": 1, "value": 8}], "changes": [{"at_h": 0.5, "fraction": 0.9}]}
+    assert run("outlook", none)["doubts"] == []
+    assert run("outlook", changed)["doubts"] != []
+
+
 def test_a_planned_change_is_followed():
     readings = [reading(10, "total_ammonia", 1), reading(10, "nitrite", 4)]
     calm = run("outlook", {"tank": TANK, "now_h": 240, "horizon_h": 24, "readings": readings})

@@ -6,7 +6,7 @@ import { settings } from "../calc/kinetics.js";
 import { openDB } from "../vendor/idb.js";
 
 /** Raised whenever the calculation changes in a way that its constants do not show. */
-const MODEL = 2;
+const MODEL = 3;
 /** More tanks than a fish room has; the ones not looked at for longest go first. */
 const MOST = 60;
 

@@ -11,7 +11,7 @@ import { normals, uniform } from "./random_numbers.js";
 /**
  * @typedef {{cloud: Float64Array[], weight: Float64Array, seed: number, position: number, at_h: number, base: number,
  *   temperature_c: number, ph: number, kh_dkh: number | undefined, meal_n: number, fed_until_h: number,
- *   readings: number, doubts: Doubt[]}} Belief
+ *   readings: number, doubts: Doubt[], begun_h: number, fresh: number[]}} Belief
  */
 
 /** @type {Record<string, number>} */
@@ -37,6 +37,7 @@ export const copy = (belief) => ({
   cloud: belief.cloud.map((row) => row.slice()),
   weight: belief.weight.slice(),
   doubts: [...belief.doubts],
+  fresh: [...belief.fresh],
 });
 
 /** Fresh standard normals, `rows` times as many as draws, in one buffer. @param {Belief} belief @param {number} rows */
@@ -67,6 +68,7 @@ export function prior(c, tank, seed, at_h) {
     cloud: [], weight: new Float64Array(n).fill(1 / n), seed, position: 0, at_h, base,
     temperature_c: tank.temperature_c, ph: tank.ph, kh_dkh: tank.kh_dkh,
     meal_n: 0, fed_until_h: -1, readings: 0, doubts: [],
+    begun_h: at_h, fresh: Object.values(ROW_OF),
   };
   const centres = [
     [c.start_tan, c.sd_start],
@@ -139,6 +141,7 @@ function wander(c, belief) {
 
 /** Exchanges `fraction` of the water for source water. @param {Belief} belief @param {number} fraction @param {Record<string, number>} source */
 export function change_water(belief, fraction, source) {
+  belief.fresh = [];
   ["tan_mg_n_l", "nitrite_mg_n_l", "nitrate_mg_n_l"].forEach((name, row) => {
     const values = belief.cloud[row];
     const brought = fraction * (source[name] ?? 0);
@@ -156,6 +159,7 @@ export function observe(c, belief, parameter, value, steps) {
   const offset = blur(steps, c[`${kind}_offset`]);
   const scale = (c[`${kind}_sd`] * Math.sqrt(3)) / Math.PI;
   const [low, high] = interval(value, steps, offset, scale);
+  const first = begin_at(c, belief, row, value, offset, scale);
   let below_high = share_below(belief.cloud[row], high, offset, scale, 1);
   let below_low = share_below(belief.cloud[row], low, offset, scale, 0);
   let at_most = 0;
@@ -165,7 +169,7 @@ export function observe(c, belief, parameter, value, steps) {
     at_least += weight * (1 - below_low[i]);
   });
   belief.readings += 1;
-  if (Math.min(at_most, at_least) < c.doubt_chance) {
+  if (!first && Math.min(at_most, at_least) < c.doubt_chance) {
     const [p10, p90] = weighted_quantiles(belief.cloud[row], belief.weight, [0.1, 0.9]);
     belief.doubts.push({
       at_h: belief.at_h, parameter, value_mg_n_l: value, expected_p10_mg_n_l: p10, expected_p90_mg_n_l: p90,
@@ -193,13 +197,34 @@ function suppose_event(c, belief, row, value, offset, scale) {
   resample(c, belief);
   const n = belief.weight.length;
   const every = c.event_every;
-  const noise = draw(belief, 1);
   const some = c.event_chance / (n / every);
   belief.weight.fill((1 - c.event_chance) / (n - n / every));
-  for (let i = 0; i < n; i += every) {
+  for (let i = 0; i < n; i += every) belief.weight[i] = some;
+  redraw(belief, row, 0, every, value, offset, scale);
+}
+
+/**
+ * Whether this is the first word about `row` since the start; then half of the draws begin as it reads.
+ * @param {Settings} c @param {Belief} belief @param {number} row @param {number} value @param {number} offset @param {number} scale
+ */
+function begin_at(c, belief, row, value, offset, scale) {
+  if (!belief.fresh.includes(row)) return false;
+  belief.fresh = belief.fresh.filter((one) => one !== row);
+  if (belief.at_h - belief.begun_h > c.first_reading_h) return false;
+  redraw(belief, row, 1, 2, value, offset, scale);
+  return true;
+}
+
+/**
+ * Every so many of the draws, from the one at `from`, around a reading, as wide as the kit's own error.
+ * @param {Belief} belief @param {number} row @param {number} from @param {number} every @param {number} value @param {number} offset @param {number} scale
+ */
+function redraw(belief, row, from, every, value, offset, scale) {
+  const noise = draw(belief, 1);
+  const values = belief.cloud[row];
+  for (let i = from; i < values.length; i += every) {
     const redrawn = (value + offset) * Math.exp(((scale * Math.PI) / Math.sqrt(3)) * noise[i]) - offset;
-    belief.cloud[row][i] = Math.max(redrawn, 1e-4);
-    belief.weight[i] = some;
+    values[i] = Math.max(redrawn, 1e-4);
   }
 }
 

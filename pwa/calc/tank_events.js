@@ -82,6 +82,7 @@ export function apply(c, belief, tank, event) {
   if (event.kind === "dose") {
     const tan = belief.cloud[TAN];
     for (let i = 0; i < tan.length; i += 1) tan[i] += event.tan_mg_n_l;
+    belief.fresh = belief.fresh.filter((row) => row !== TAN);
   } else if (event.kind === "feeding") {
     const protein = event.protein_fraction ?? tank.protein_fraction ?? c.protein_fraction;
     belief.meal_n += (event.feed_g * protein * c.tan_per_protein * 1000) / tank.volume_l;

@@ -40,7 +40,8 @@ class Belief:
     """All that is needed to go on: copy it, store it, resume it.
 
     cloud (ROWS, N) in the units of kinetics; weight (N,) sums to 1; position: next free random counter;
-    base: nominal nitrogen input [mg N/L/day]; meal_n: food still to be freed [mg N/L].
+    base: nominal nitrogen input [mg N/L/day]; meal_n: food still to be freed [mg N/L]; fresh: the rows that
+    are still as guessed at `begun_h`, without a reading, a dose or a change.
     """
 
     cloud: np.ndarray
@@ -56,10 +57,13 @@ class Belief:
     fed_until_h: float = -1.0
     readings: int = 0
     doubts: list = field(default_factory=list)
+    begun_h: float = 0.0
+    fresh: list = field(default_factory=lambda: list(_ROW_OF.values()))
 
     def copy(self) -> "Belief":
         """An independent copy."""
-        return replace(self, cloud=self.cloud.copy(), weight=self.weight.copy(), doubts=list(self.doubts))
+        lists = {"doubts": list(self.doubts), "fresh": list(self.fresh)}
+        return replace(self, cloud=self.cloud.copy(), weight=self.weight.copy(), **lists)
 
     def draw(self, rows: int) -> np.ndarray:
         """Fresh standard normals, shape (rows, N)."""
@@ -97,6 +101,7 @@ def prior(c: dict, tank: dict, seed: int, at_h: float) -> Belief:
         temperature_c=tank["temperature_c"],
         ph=tank["ph"],
         kh_dkh=tank.get("kh_dkh"),
+        begun_h=at_h,
     )
     centres = (
         (c["start_tan"], c["sd_start"]),
@@ -157,6 +162,7 @@ def _wander(c: dict, belief: Belief) -> None:
 
 def change_water(belief: Belief, fraction: float, source: dict) -> None:
     """Exchange `fraction` of the water, exactly, for source water with its own nitrogen."""
+    belief.fresh.clear()
     for row, name in ((k.TAN, "tan_mg_n_l"), (k.NITRITE, "nitrite_mg_n_l"), (k.NITRATE, "nitrate_mg_n_l")):
         belief.cloud[row] = belief.cloud[row] * (1.0 - fraction) + fraction * source.get(name, 0.0)
 
@@ -165,18 +171,20 @@ def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[f
     """Weigh the draws by one reading [mg N/L, steps too]; doubt it out loud when it does not fit.
 
     A doubted reading still counts: a few draws then suppose that something happened (a death, a spill),
-    the rest that the test went wrong, and the next reading decides between them.
+    the rest that the test went wrong, and the next reading decides between them. A first reading at the
+    start contradicts nothing but a guess: the belief begins there (`_begin_at`).
     """
     row, kind = _ROW_OF[parameter], "nitrate" if parameter == "nitrate" else "reading"
     offset = blur(steps, c[f"{kind}_offset"])
     scale = c[f"{kind}_sd"] * math.sqrt(3.0) / math.pi
     low, high = interval(value, steps, offset, scale)
+    first = _begin_at(c, belief, row, value, offset, scale)
     below_high = share_below(belief.cloud[row], high, offset, scale, 1.0)
     below_low = share_below(belief.cloud[row], low, offset, scale, 0.0)
     at_most = float(np.sum(belief.weight * below_high))
     at_least = float(np.sum(belief.weight * (1.0 - below_low)))
     belief.readings += 1
-    if min(at_most, at_least) < c["doubt_chance"]:
+    if not first and min(at_most, at_least) < c["doubt_chance"]:
         p10, p90 = weighted_quantiles(belief.cloud[row], belief.weight, (0.1, 0.9))
         doubt = {"at_h": belief.at_h, "parameter": parameter, "value_mg_n_l": value}
         belief.doubts.append({**doubt, "expected_p10_mg_n_l": p10, "expected_p90_mg_n_l": p90})
@@ -193,12 +201,32 @@ def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[f
 def _suppose_event(c: dict, belief: Belief, row: int, value: float, offset: float, scale: float) -> None:
     resample(c, belief)
     n, every = len(belief.weight), int(c["event_every"])
-    noise = belief.draw(1)[0]
-    redrawn = (value + offset) * np.exp(scale * math.pi / math.sqrt(3.0) * noise) - offset
-    belief.cloud[row, ::every] = np.maximum(redrawn[::every], 1e-4)
+    belief.cloud[row, ::every] = _as_read(belief, value, offset, scale)[::every]
     weight = np.full(n, (1.0 - c["event_chance"]) / (n - n // every))
     weight[::every] = c["event_chance"] / (n // every)
     belief.weight = weight
+
+
+def _begin_at(c: dict, belief: Belief, row: int, value: float, offset: float, scale: float) -> bool:
+    """Whether this is the first word about `row` since the start; then half of the draws begin as it reads.
+
+    A tank that was only just written down may have any past. The other draws keep the guess of a clean
+    start, so that a reading near it says no more than before; and every draw keeps unknowns of its own,
+    where weighing the guess alone would leave a handful of draws to decide.
+    """
+    if row not in belief.fresh:
+        return False
+    belief.fresh.remove(row)
+    if belief.at_h - belief.begun_h > c["first_reading_h"]:
+        return False
+    belief.cloud[row, 1::2] = _as_read(belief, value, offset, scale)[1::2]
+    return True
+
+
+def _as_read(belief: Belief, value: float, offset: float, scale: float) -> np.ndarray:
+    """Fresh concentrations around a reading, as wide as the kit's own error, shape (N,)."""
+    noise = belief.draw(1)[0]
+    return np.maximum((value + offset) * np.exp(scale * math.pi / math.sqrt(3.0) * noise) - offset, 1e-4)
 
 
 def resample(c: dict, belief: Belief) -> None:

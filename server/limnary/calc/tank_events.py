@@ -85,6 +85,7 @@ def apply(c: dict, belief: b.Belief, tank: dict, event: dict) -> None:
     kind = event["kind"]
     if kind == "dose":
         belief.cloud[k.TAN] += event["tan_mg_n_l"]
+        belief.fresh = [row for row in belief.fresh if row != k.TAN]
     elif kind == "feeding":
         protein = event.get("protein_fraction", tank.get("protein_fraction", c["protein_fraction"]))
         belief.meal_n += event["feed_g"] * protein * c["tan_per_protein"] * 1000.0 / tank["volume_l"]
