@@ -8,8 +8,8 @@ from contextlib import contextmanager
 from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expect
 
 SETTLED = """async () => {
-  const { is_echo } = await import("/ui/tap.js");
-  while (is_echo()) await new Promise((resolve) => setTimeout(resolve, 20));
+  const [{ is_echo }, { is_turning }] = await Promise.all([import("/ui/tap.js"), import("/ui/router.js")]);
+  while (is_turning() || is_echo()) await new Promise((resolve) => setTimeout(resolve, 20));
 }"""
 SMALL = {"width": 360, "height": 740}
 LARGE = {"width": 412, "height": 915}
@@ -58,6 +58,7 @@ class Thumb:
         expect(self.page.get_by_role("heading", level=1)).to_be_visible()
 
     def tap(self, role: str, name: str, *, exact: bool = False) -> None:
+        self.settled()
         target = self.page.get_by_role(role, name=name, exact=exact).first
         target.wait_for()
         self.settled()

@@ -43,9 +43,9 @@ async function turn() {
 
 /** @param {URL} url @param {any} screen @param {any} props */
 function show_page(url, screen, props) {
-  const turned = page.peek() !== null;
+  const first = page.peek() === null;
   page.value = { path: url.pathname, screen, props };
-  if (turned) arrived();
+  arrived({ first });
 }
 
 /** Without a worker that stores them, the other screens are fetched once the first is shown: the signal may be gone later. */

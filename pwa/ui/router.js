@@ -5,6 +5,11 @@ import { is_echo, settle } from "./tap.js";
 const here = () => location.pathname + location.search + location.hash;
 
 export const address = signal(here());
+/** The address of the page that stands on the screen: behind `address` while a page's code is still fetched. */
+let shown = "";
+
+/** Whether a page was asked for and the one before still stands on the screen. */
+export const is_turning = () => shown !== address.peek();
 
 /**
  * Go to a page. With `replace` this page is done with: where one came from `to`, that is simply the way back.
@@ -49,8 +54,10 @@ function arrive() {
   address.value = here();
 }
 
-/** The page of the address is on the screen now. */
-export function arrived() {
+/** The page of the address is on the screen now. @param {{first: boolean}} how `first`: as the app opened */
+export function arrived({ first }) {
+  shown = address.peek();
+  if (first) return;
   settle();
   scrollTo(0, 0);
   // A screen reader hears the new page's name.
