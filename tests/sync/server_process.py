@@ -16,7 +16,7 @@ from pathlib import Path
 from limnary import ids
 from limnary.app import create_app
 from limnary.config import Config
-from limnary.store import Store, backup, change_log, files, invites, people
+from limnary.store import Store, backup, change_log, files, folding, invites, people
 
 
 class Died(BaseException):
@@ -124,7 +124,7 @@ class Server:
         db = sqlite3.connect(path)
         db.row_factory = sqlite3.Row
         try:
-            records = [change_log.as_row(row) for row in db.execute("SELECT * FROM records ORDER BY seq")]
+            records = [folding.as_row(row) for row in db.execute("SELECT * FROM records ORDER BY seq")]
             ops = [
                 dict(row)
                 for row in db.execute("SELECT op, kind, id, type, fields, stamp, keeper FROM ops ORDER BY rowid")

@@ -12,7 +12,8 @@ from limnary.errors import LimnaryError
 from limnary.ids import utc
 from limnary.records import Refused, check_row, is_id
 from limnary.store import photos
-from limnary.store.change_log import Author, Log, as_row, push
+from limnary.store.change_log import Author, Log, push
+from limnary.store.folding import as_row
 from limnary.store.merging import merge_row
 
 FORMAT, VERSION = "limnary-room", 1

@@ -14,6 +14,7 @@ from limnary.ids import new_epoch, utc
 from limnary.moved import learn, places
 from limnary.records import Refused, check_envelope, check_fields
 from limnary.stamps import Clamp
+from limnary.store.folding import as_parts, as_row, blank, fold, parts_of, placed, stamps_of, write_row
 
 MOST_ROWS = 1000
 
@@ -74,15 +75,6 @@ def pull(connection: sqlite3.Connection, since: int, limit: int) -> dict:
     return {"rows": rows, "next": rows[-1]["seq"] if rows else since, "more": len(found_rows) > limit}
 
 
-def as_row(row: sqlite3.Row) -> dict:
-    """A stored record as the protocol's row."""
-    out = dict(row)
-    moved, by, at = json.loads(out.pop("moved")), out.pop("brought_by"), out.pop("brought_at")
-    # Members that few rows need are left out of the others.
-    seldom = ({"moved": moved} if moved else {}) | ({"brought_by": by, "brought_at": at} if by else {})
-    return {**out, "fields": json.loads(out["fields"]), "stamps": json.loads(out["stamps"]), **seldom}
-
-
 class Log:
     """The room's counters during one request, and the steps that both a push and a merge take."""
 
@@ -110,7 +102,7 @@ class Log:
             return {"op": op["op"], "status": no.status, "reason": no.reason, "errors": no.errors}
         row = row or blank(op, self.author.keeper, self.now)
         heard = op.get("moved") or {}
-        before = _standing(row)
+        before = stamps_of(row)
         self.learn(row, heard)
         stamp = self.place(row, places(row["moved"], heard).get(op["stamp"], op["stamp"]))
         result = {"op": op["op"], "status": "ok", "stamp": stamp, "seq": self._merge(op, row, fields, stamp, before)}
@@ -140,12 +132,12 @@ class Log:
         earlier = learn(row["moved"], heard)
         if not earlier:
             return
-        at = _placed(row, earlier)
+        at = placed(row, earlier)
         row |= {name: at[name] for name in ("stamps", "deleted", "restored")}
         # What had lost against a later place may win against the earlier one.
         for entry in self.connection.execute("SELECT * FROM ops WHERE id = ? ORDER BY rowid", [row["id"]]).fetchall():
             was = as_parts(entry)
-            became = _placed(was, earlier)
+            became = placed(was, earlier)
             if became != was:
                 self._replace(entry, became, earlier)
             fold(row, became)
@@ -176,7 +168,7 @@ class Log:
         if op["type"] == "put" and not row["stamps"]:
             row["made_by"], row["made_at"] = self.author.keeper, self.now
         fold(row, parts_of(op["type"], fields, stamp))
-        if row["seq"] and before == _standing(row):
+        if row["seq"] and before == stamps_of(row):
             return row["seq"]
         return self.store(row | {"changed_by": self.author.keeper, "changed_at": self.now})
 
@@ -196,70 +188,6 @@ class Log:
                 *(op["schema"], self.author.keeper, self.author.device, self.now, json.dumps(result)),
             ],
         )
-
-
-def blank(record: dict, keeper: str, at: str) -> dict:
-    """A row for a record that is not here yet."""
-    who = {"made_by": keeper, "made_at": at, "changed_by": "", "changed_at": ""}
-    empty = {"fields": {}, "stamps": {}, "deleted": None, "restored": None, "moved": {}}
-    return {"id": record["id"], "kind": record["kind"], "seq": 0, **empty, **who}
-
-
-def _standing(row: dict) -> tuple:
-    return dict(row["stamps"]), row["deleted"], row["restored"], dict(row["moved"])
-
-
-def parts_of(type: str, fields: dict, stamp: str) -> dict:
-    """What one op says of its record: `{fields, stamps, deleted, restored}`."""
-    said = {"fields": fields, "stamps": dict.fromkeys(fields, stamp), "deleted": None, "restored": None}
-    return said | ({"del": {"deleted": stamp}, "restore": {"restored": stamp}}.get(type) or {})
-
-
-def as_parts(entry: sqlite3.Row) -> dict:
-    """What an entry of the log says of its record; a whole row was logged as it is."""
-    fields = json.loads(entry["fields"])
-    return fields if entry["type"] == "row" else parts_of(entry["type"], fields, entry["stamp"])
-
-
-def _placed(said: dict, earlier: dict[str, str]) -> dict:
-    stamps = {name: earlier.get(stamp, stamp) for name, stamp in said["stamps"].items()}
-    registers = {name: earlier.get(said[name], said[name]) for name in ("deleted", "restored")}
-    return {"fields": said["fields"], "stamps": stamps, **registers}
-
-
-def fold(row: dict, said: dict) -> None:
-    """Fold what was said of a record into its row, in place: later stamps win, field by field."""
-    for name, stamp in said["stamps"].items():
-        if stamp > row["stamps"].get(name, ""):
-            row["fields"][name], row["stamps"][name] = said["fields"][name], stamp
-    for register in ("deleted", "restored"):
-        if (said[register] or "") > (row[register] or ""):
-            row[register] = said[register]
-
-
-COLUMNS = (
-    "id",
-    "kind",
-    "seq",
-    "fields",
-    "stamps",
-    "deleted",
-    "restored",
-    "made_by",
-    "made_at",
-    "changed_by",
-    "changed_at",
-    "moved",
-    "brought_by",
-    "brought_at",
-)
-_WRITE = f"INSERT OR REPLACE INTO records ({', '.join(COLUMNS)}) VALUES ({', '.join('?' * len(COLUMNS))})"
-
-
-def write_row(connection: sqlite3.Connection, row: dict) -> None:
-    """Store one row whole."""
-    texts = {name: json.dumps(row.get(name, {})) for name in ("fields", "stamps", "moved")}
-    connection.execute(_WRITE, [texts.get(name, row.get(name)) for name in COLUMNS])
 
 
 def standing(connection: sqlite3.Connection, kind: str) -> list[dict]:

@@ -6,7 +6,8 @@ import sqlite3
 from limnary.ids import uuid7
 from limnary.moved import places
 from limnary.records import Refused, check_row, kinds
-from limnary.store.change_log import Author, Log, blank, fold
+from limnary.store.change_log import Author, Log
+from limnary.store.folding import blank, fold
 
 
 def bring_back(db: sqlite3.Connection, given: list[dict], author: Author, now_ms: int) -> list[dict]:

@@ -1,0 +1,82 @@
+"""A record's row: what an op says of it, folded in field by field, and the row as it is stored.
+
+Later stamps win. A del sets the tombstone register, a restore the register that lifts it; neither touches fields.
+"""
+
+import json
+import sqlite3
+
+
+def as_row(row: sqlite3.Row) -> dict:
+    """A stored record as the protocol's row."""
+    out = dict(row)
+    moved, by, at = json.loads(out.pop("moved")), out.pop("brought_by"), out.pop("brought_at")
+    # Members that few rows need are left out of the others.
+    seldom = ({"moved": moved} if moved else {}) | ({"brought_by": by, "brought_at": at} if by else {})
+    return {**out, "fields": json.loads(out["fields"]), "stamps": json.loads(out["stamps"]), **seldom}
+
+
+def blank(record: dict, keeper: str, at: str) -> dict:
+    """A row for a record that is not here yet."""
+    who = {"made_by": keeper, "made_at": at, "changed_by": "", "changed_at": ""}
+    empty = {"fields": {}, "stamps": {}, "deleted": None, "restored": None, "moved": {}}
+    return {"id": record["id"], "kind": record["kind"], "seq": 0, **empty, **who}
+
+
+def stamps_of(row: dict) -> tuple:
+    """What decides whether a record changed: its stamps, and where stamps were moved."""
+    return dict(row["stamps"]), row["deleted"], row["restored"], dict(row["moved"])
+
+
+def parts_of(type: str, fields: dict, stamp: str) -> dict:
+    """What one op says of its record: `{fields, stamps, deleted, restored}`."""
+    said = {"fields": fields, "stamps": dict.fromkeys(fields, stamp), "deleted": None, "restored": None}
+    return said | ({"del": {"deleted": stamp}, "restore": {"restored": stamp}}.get(type) or {})
+
+
+def as_parts(entry: sqlite3.Row) -> dict:
+    """What an entry of the log says of its record; a whole row was logged as it is."""
+    fields = json.loads(entry["fields"])
+    return fields if entry["type"] == "row" else parts_of(entry["type"], fields, entry["stamp"])
+
+
+def placed(said: dict, earlier: dict[str, str]) -> dict:
+    """What was said, its stamps at the earlier places that are known of."""
+    stamps = {name: earlier.get(stamp, stamp) for name, stamp in said["stamps"].items()}
+    registers = {name: earlier.get(said[name], said[name]) for name in ("deleted", "restored")}
+    return {"fields": said["fields"], "stamps": stamps, **registers}
+
+
+def fold(row: dict, said: dict) -> None:
+    """Fold what was said of a record into its row, in place: later stamps win, field by field."""
+    for name, stamp in said["stamps"].items():
+        if stamp > row["stamps"].get(name, ""):
+            row["fields"][name], row["stamps"][name] = said["fields"][name], stamp
+    for register in ("deleted", "restored"):
+        if (said[register] or "") > (row[register] or ""):
+            row[register] = said[register]
+
+
+COLUMNS = (
+    "id",
+    "kind",
+    "seq",
+    "fields",
+    "stamps",
+    "deleted",
+    "restored",
+    "made_by",
+    "made_at",
+    "changed_by",
+    "changed_at",
+    "moved",
+    "brought_by",
+    "brought_at",
+)
+_WRITE = f"INSERT OR REPLACE INTO records ({', '.join(COLUMNS)}) VALUES ({', '.join('?' * len(COLUMNS))})"
+
+
+def write_row(connection: sqlite3.Connection, row: dict) -> None:
+    """Store one row whole."""
+    texts = {name: json.dumps(row.get(name, {})) for name in ("fields", "stamps", "moved")}
+    connection.execute(_WRITE, [texts.get(name, row.get(name)) for name in COLUMNS])

@@ -1,0 +1,79 @@
+/** Who belongs to the room: joining on the phone, and what the owner does straight on the server. */
+import { deliver } from "./delivery.js";
+
+function ask(world, request) {
+  return world.server.ask("request", { request, now: world.now });
+}
+
+export function owner(world) {
+  return [...world.membership.devices].find(([key, device]) => device.keeper === world.phones[0].keeper && world.membership.mayShare(key))?.[0];
+}
+
+export async function invite(world, how) {
+  const key = owner(world) ?? world.phones[0].key;
+  return (await ask(world, { method: "POST", path: `/api/v1/rooms/${world.room}/invites`, key, body: how })).body;
+}
+
+/** Join; an answer may be lost and the page may die, then the same secret is tried again. */
+export async function joinNow(world, phone, secret, fates = ["well"]) {
+  for (let tries = 0; ; tries++) {
+    const tab = [...phone.tabs][0] ?? (await world.openTab(phone));
+    let ended = "not";
+    world.core.join({ secret, keeperName: phone.name, deviceName: phone.name }, tab.surroundings).then(
+      () => (ended = "joined"),
+      (failed) => (ended = failed),
+    );
+    await world.settle();
+    while (world.network.parked.length) await deliver(world, 0, tries < 3 ? world.pick(fates) : "well");
+    if (ended === "joined") break;
+    world.hold(tab.dead || ended instanceof world.core.Unreachable, `joining failed: ${ended?.stack ?? ended}`);
+  }
+  world.reopen(phone);
+  await world.openTab(phone);
+}
+
+export async function rejoin(world, phone) {
+  const keeper = world.membership.roles.get(phone.keeper) ? { keeper: phone.keeper } : { role: phone.name.startsWith("cleo") ? "helper" : "keeper" };
+  const { secret } = await invite(world, keeper);
+  if (!secret) return;
+  world.note("rejoin", phone.name);
+  if (!phone.tabs.size) await world.openTab(phone);
+  // A phone that was told that its membership is over has let go of the room: of a restored server too.
+  if ((await world.invariants.read(phone)).room?.ended) await world.invariants.forgot(phone);
+  await joinNow(world, phone, secret, ["well", "well", "lost answer", "server crash"]);
+}
+
+export async function revoke(world) {
+  const phone = world.pick(world.phones.slice(1));
+  const key = owner(world);
+  if (!key || !phone.key) return;
+  if (world.chance() < 0.5 && phone.keeper !== world.phones[0].keeper) {
+    const { status } = await ask(world, { method: "DELETE", path: `/api/v1/rooms/${world.room}/people/${phone.keeper}`, key });
+    world.note("end membership", phone.name, status);
+    if (status !== 204) return;
+    world.membership.roles.set(phone.keeper, null);
+    for (const one of world.phones) if (one.keeper === phone.keeper) one.shown = [];
+  } else {
+    const { status } = await ask(world, { method: "DELETE", path: `/api/v1/devices/${phone.device}`, key });
+    world.note("revoke device", phone.name, status);
+    const device = world.membership.devices.get(phone.key);
+    if (status === 204 && device) device.revoked = true;
+  }
+}
+
+export async function changeRole(world) {
+  const phone = world.pick(world.phones.slice(2));
+  const role = world.pick(["keeper", "helper", "viewer"]);
+  const key = owner(world);
+  if (!key || !world.membership.roles.get(phone.keeper)) return;
+  const { status } = await ask(world, { method: "PATCH", path: `/api/v1/rooms/${world.room}/people/${phone.keeper}`, key, body: { role } });
+  world.note("role", phone.name, role, status);
+  if (status === 200) world.membership.roles.set(phone.keeper, role);
+}
+
+export async function rejoinSomeone(world) {
+  const out = world.phones.filter((phone) => !world.membership.mayShare(phone.key));
+  // Joining takes the network for itself, so what is under way is lost first.
+  while (world.network.parked.length) await deliver(world, 0, "lost request");
+  if (out.length && owner(world)) await rejoin(world, world.pick(out));
+}

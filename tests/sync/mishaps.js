@@ -1,0 +1,75 @@
+/** What goes wrong beside the network: crashes, evictions, lost phones, clocks, and the server put back to a backup. */
+import { deliver } from "./delivery.js";
+import { write } from "./keepers.js";
+
+const DAY = 86_400_000;
+
+export async function makeBackup(world) {
+  world.note("backup");
+  await world.server.ask("backup", { now: world.now });
+  world.backup = world.membership.copy();
+}
+
+export async function restore(world) {
+  if (!world.backup) return;
+  world.note("restore");
+  await world.invariants.restored();
+  await world.server.ask("restore", { now: world.now });
+  world.membership = world.backup.restoredOver(world.membership);
+}
+
+export async function evict(world) {
+  const phone = world.pick(world.phones);
+  const [tab] = phone.tabs;
+  if (!tab) return;
+  const whole = world.chance() < 0.5;
+  world.note("evict", phone.name);
+  await tab.real.write(["rows"], async (t) => {
+    for (const key of await t.rows.getAllKeys()) if (whole || world.chance() < 0.5) await t.rows.delete(key);
+  });
+  await world.invariants.forgot(phone);
+}
+
+/** A phone falls into the water, with all that was on it. Its keeper comes back with a new one. */
+export async function losePhone(world) {
+  const at = 1 + world.below(world.phones.length - 1);
+  const lost = world.phones[at];
+  world.note("lose phone", lost.name);
+  for (const tab of [...lost.tabs]) tab.die();
+  while (world.network.parked.length) await deliver(world, 0, "lost request");
+  await world.settle();
+  world.invariants.gone(lost);
+  const name = `${lost.name}-again`;
+  world.phones[at] = world.makePhone(name, 10 * at + world.counts["lose phone"]);
+  world.phones[at].keeper = lost.keeper;
+  await world.openTab(world.phones[at]);
+}
+
+export function crashPhone(world) {
+  const phone = world.pick(world.phones);
+  const tab = world.pick([...phone.tabs]);
+  if (!tab) return;
+  world.note("arm crash", phone.name);
+  tab.dieAt = tab.steps + 1 + world.below(40);
+}
+
+/** A phone's clock is set anew, by seconds or by days. */
+export function jump(world) {
+  const phone = world.pick(world.phones);
+  phone.skew = world.skew();
+  world.note("clock jump", phone.name, phone.skew);
+}
+
+/** A phone's clock leaps days ahead, and its keeper writes before the server has set it right. */
+export async function leap(world) {
+  const phone = world.pick(world.phones);
+  phone.skew += world.below(4 * DAY);
+  world.note("leap", phone.name, phone.skew);
+  await write(world, phone);
+}
+
+export function partition(world) {
+  const phone = world.pick(world.phones);
+  phone.offline = !phone.offline;
+  world.note("partition", phone.name, phone.offline);
+}

@@ -1,0 +1,58 @@
+/** One seed's walk: which act comes next, and the peace at its end. */
+import { deliver, fate, lateDouble } from "./delivery.js";
+import { fireTimer, openAnother, tryAgain, write } from "./keepers.js";
+import { changeRole, owner, rejoin, rejoinSomeone, revoke } from "./membership_acts.js";
+import { crashPhone, evict, jump, leap, losePhone, makeBackup, partition, restore } from "./mishaps.js";
+
+export async function act(world) {
+  const roll = world.chance();
+  if (world.network.parked.length && roll < 0.5) return deliver(world, world.below(world.network.parked.length), fate(world));
+  const acts = [
+    [0.28, () => write(world)],
+    [0.57, () => fireTimer(world)],
+    [0.66, () => crashPhone(world)],
+    [0.76, () => openAnother(world)],
+    [0.79, () => evict(world)],
+    [0.82, () => revoke(world)],
+    [0.85, () => changeRole(world)],
+    [0.88, () => makeBackup(world)],
+    [0.9, () => restore(world)],
+    [0.905, () => lateDouble(world)],
+    [0.91, () => losePhone(world)],
+    [0.92, () => tryAgain(world)],
+    [0.96, () => jump(world)],
+    [0.98, () => rejoinSomeone(world)],
+    [1, () => partition(world)],
+  ];
+  if (world.storm && world.chance() < 0.3) return world.pick([() => leap(world), () => makeBackup(world), () => restore(world), () => fireTimer(world), () => write(world)])();
+  const which = world.chance();
+  return acts.find(([share]) => which < share)[1]();
+}
+
+/** Peace: everything works, half of those who lost their way in get it back, and all share until nothing moves. */
+export async function heal(world) {
+  world.note("heal");
+  for (const phone of world.phones) {
+    phone.offline = false;
+    for (const tab of phone.tabs) tab.dieAt = Infinity;
+  }
+  while (world.network.parked.length) await deliver(world, 0, "lost request");
+  for (const phone of world.phones) {
+    if (!world.membership.mayShare(phone.key) && owner(world) && world.chance() < 0.6) await rejoin(world, phone);
+    if (!phone.tabs.size) await world.openTab(phone);
+    for (const tab of phone.tabs) if (tab.stale) void tab.room.inner.reread();
+  }
+  for (let round = 0, calm = 0; calm < 2; round++) {
+    if (round > 40) return world.invariants.broken("sharing never comes to rest");
+    world.now += 60_000;
+    const before = await world.invariants.fingerprint();
+    for (const phone of world.phones) {
+      for (const tab of [...phone.tabs]) {
+        tab.fire();
+        await world.settle();
+        while (world.network.parked.length) await deliver(world, 0, "well");
+      }
+    }
+    calm = before === (await world.invariants.fingerprint()) ? calm + 1 : 0;
+  }
+}
