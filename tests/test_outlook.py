@@ -157,6 +157,22 @@ def test_when_no_change_is_enough_it_says_what_then():
     assert {"test_sooner", "test_at_half_time"} & set(plan["advice"])
 
 
+def test_half_the_food_is_asked_for_before_most_of_the_water_where_food_is_the_cause():
+    """0.55 of the water with the usual food, 0.43 with half of it. Where little water is enough, no meal is changed."""
+    asked = {"tank": {**TANK, "ph": 8.0, "feed_g_day": 1.2}, "now_h": 96}
+    asked["readings"] = [
+        {"at_h": 24 * day, "parameter": p, "value": v}
+        for day, a, n in ((2, 0.25, 0), (3, 0.5, 0), (4, 0.5, 0.05))
+        for p, v in (("total_ammonia", a), ("nitrite", n))
+    ]
+    mild, strict = (
+        run("change_plan", {**asked, "limits": {"nh3_mg_n_l": limit, "nitrite_mg_n_l": 0.3}}) for limit in (0.04, 0.03)
+    )
+    assert mild["enough"] and mild["fraction"] > 0 and mild["advice"] == []
+    assert not strict["enough"] and strict["advice"] == ["feed_half"]
+    assert strict["fraction"] < 0.5 and strict["pass_chance"] <= 0.1
+
+
 def test_half_the_food_is_asked_for_before_a_second_change():
     asked = {"tank": {**TANK, "feed_g_day": 1.2}, "now_h": 312}
     asked["readings"] = [

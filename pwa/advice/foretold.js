@@ -59,8 +59,9 @@ function what(facts, rule, asked, { plan, next }, doubt) {
   // A test takes ten minutes and says more than any forecast: where one is due it comes first.
   if (rule.test_due) return { ...said, state: changing ? /** @type {const} */ ("change today") : /** @type {const} */ ("watch"), act: /** @type {const} */ ("test") };
   if (changing) return { ...said, state: /** @type {const} */ ("change today"), act: /** @type {const} */ ("change") };
-  if (!plan.enough) return { ...said, state: /** @type {const} */ ("change today"), act: /** @type {const} */ ("hold"), next_test_hours: 12 };
-  return { ...said, state: plan.pass_chance > RISK / 2 ? /** @type {const} */ ("watch") : /** @type {const} */ ("steady"), act: /** @type {const} */ ("nothing") };
+  const half_food_will_do = plan.advice.includes("feed_half");
+  if (!plan.enough && !half_food_will_do) return { ...said, state: /** @type {const} */ ("change today"), act: /** @type {const} */ ("hold"), next_test_hours: 12 };
+  return { ...said, state: half_food_will_do || plan.pass_chance > RISK / 2 ? /** @type {const} */ ("watch") : /** @type {const} */ ("steady"), act: /** @type {const} */ ("nothing") };
 }
 
 /** Whether one of three is over its limit at one point of the series. @param {any} next @param {string} name @param {any} limits @param {number} at @param {"p50" | "p90"} point */

@@ -21,13 +21,18 @@ export function change_plan(input) {
 export function plan_of(c, belief, plans, { tank, source = {}, limits, risk = 0.1, next_test_h = 24, max_fraction = 0.9 }) {
   const trial = new Trial(c, even(belief), plans, tank, source, working_limits(limits), next_test_h);
   let { fraction, watch } = trial.smallest(risk, max_fraction);
-  const enough = watch.chance_of_any() <= risk;
+  let enough = watch.chance_of_any() <= risk;
   let halves = null;
-  if (!enough) {
-    // Half the food asks less of tank, animals and keeper than a second change.
+  if (!enough || fraction > c.lean_from) {
+    // Half the food asks less of tank, animals and keeper than a second change, or than most of the water.
     trial.feed = c.lean_feed;
-    ({ fraction, watch } = trial.smallest(risk, max_fraction));
-    if (watch.chance_of_any() > risk) halves = trial.two_changes(risk, max_fraction);
+    const lean = trial.smallest(risk, max_fraction);
+    if (enough && lean.fraction > fraction - c.lean_gain) trial.feed = 1;
+    else {
+      ({ fraction, watch } = lean);
+      enough = false;
+      if (watch.chance_of_any() > risk) halves = trial.two_changes(risk, max_fraction);
+    }
   }
   const chance = watch.chance_of_any();
   const [nh3, nitrite, nitrate] = watch.peaks.map(band);

@@ -106,6 +106,14 @@ test("nitrate alone is no matter of the hour: today, half at the most, and not w
   assert.ok(codes(held).includes("brings_over"));
 });
 
+test("half the food alone, where that is enough: no water is asked for and none is refused", () => {
+  const known = facts([...mornings("total_ammonia", Array(12).fill(0)), ...mornings("nitrite", Array(12).fill(0)), ...water()], { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } });
+  const { rule, asked, answers } = told(known);
+  const plan = { ...answers.plan, fraction: 0, enough: false, advice: ["feed_half"], pass_chance: 0.02 };
+  const advice = foretold(known, rule, asked, { state: "ready", answers: { ...answers, plan } });
+  assert.deepEqual([advice.act, advice.state, advice.litres, advice.besides], ["nothing", "watch", undefined, ["feed_half"]]);
+});
+
 test("until the forecast is there, or where it fails, the rule stands and says which", () => {
   const known = facts([...RISING, ...water()]);
   const rule = today(known);

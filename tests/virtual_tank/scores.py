@@ -64,7 +64,7 @@ def closed_loop(
     """Look after `count` tanks for `days` by a rule; over: share of hours past a limit; water: tank volumes.
 
     `rule`: "usual", "half daily" or "plan". The plan's keeper follows all of its advice: half the food on
-    days when one change is not enough, two changes when even that is not. `lean_feed=1.0` is a plan that never
+    days when it asks for that, two changes when even that is not. `lean_feed=1.0` is a plan that never
     asks for less food. With `less_feed` a rule's keeper halves the food on days of its alarm. lean: share of
     days with half the food.
     """

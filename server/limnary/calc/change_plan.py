@@ -27,7 +27,8 @@ def change_plan(
 
     Parameters and returns: shared_schema/calc/change_plan.json; limits in mg N/L. Without a change that
     is enough, half the food is counted with, then a second change; where even those are not, the answer
-    is the change that leaves least time over a limit, weighed by how far over, and says so.
+    is the change that leaves least time over a limit, weighed by how far over, and says so. A change of
+    more than half the water gives way to a smaller one with half the food, where food is the cause.
     Raises Refusal reading_after_now. Source: the belief of `outlook`.
 
     >>> tank = dict(volume_l=90, temperature_c=24, ph=7.4, planting="none", seeded="none", feed_g_day=0.2)
@@ -46,11 +47,15 @@ def plan_of(c, belief, plans, tank, source, limits, risk, next_test_h, max_fract
     fraction, watch = trial.smallest(risk, max_fraction)
     enough = watch.chance_of_any() <= risk
     halves = None
-    if not enough:
-        # Half the food asks less of tank, animals and keeper than a second change.
+    if not enough or fraction > c["lean_from"]:
+        # Half the food asks less of tank, animals and keeper than a second change, or than most of the water.
         trial.feed = c["lean_feed"]
-        fraction, watch = trial.smallest(risk, max_fraction)
-        halves = None if watch.chance_of_any() <= risk else trial.two_changes(risk, max_fraction)
+        leaner, lean_watch = trial.smallest(risk, max_fraction)
+        if enough and leaner > fraction - c["lean_gain"]:
+            trial.feed = 1.0
+        else:
+            enough, fraction, watch = False, leaner, lean_watch
+            halves = None if watch.chance_of_any() <= risk else trial.two_changes(risk, max_fraction)
     chance = watch.chance_of_any()
     return {
         "fraction": fraction,
