@@ -1,6 +1,7 @@
 """A death and who else was exposed: three tanks, plants moved, a net shared, all of it without signal."""
 
 import json
+import re
 
 import pytest
 from playwright.sync_api import expect
@@ -76,15 +77,35 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(server, new
     thumb.tap("link", "zebra danio")
     thumb.title("Animals")
 
+    thumb.open(f"{sill}/history")
+    thumb.tap("link", "Correct Animals")
+    thumb.tap("button", "1 more")
+    thumb.tap("button", "2 zebra danio: died")
+    thumb.title("History")
+    thumb.sees("Corrected; before: 1 zebra danio, died: old age")
+    thumb.open("/timeline")
+    thumb.tap("button", "Plants", exact=True)
+    # Both halves of the move stand there; either is corrected where the move began.
+    thumb.tap("link", "Correct Plants")
+    thumb.tap("button", "a few pots")
+    thumb.tap("button", "Move ditch moss, a few pots")
+    thumb.title("All tanks")
+    expect(thumb.page.get_by_text(re.compile("before: ditch moss, a handful, moved"))).to_have_count(2)
+
     server.start()
     share(thumb)
     rows = server.rows("SELECT kind, fields FROM records WHERE deleted IS NULL")
     written = [{"kind": row["kind"], **json.loads(row["fields"])} for row in rows]
     stock = [(one["change"], one["count"]) for one in written if one["kind"] == "stock_change"]
-    assert sorted(stock) == [("arrival", 6), ("death", 1)]
-    (death,) = [one for one in written if one.get("change") == "death"]
+    assert sorted(stock) == [("arrival", 6), ("death", 1), ("death", 2)]
+    (death,) = [one for one in written if one.get("change") == "death" and "supersedes" in one]
     assert (death["species"], death["cause"]) == ("Danio rerio", "old age")
-    moves = {one["change"]: one for one in written if one["kind"] == "planting" and one["change"].startswith("move")}
+    moved = [one for one in written if one["kind"] == "planting" and one["change"].startswith("move")]
+    assert (
+        sorted((one["amount"], "supersedes" in one) for one in moved)
+        == [("a few pots", True)] * 2 + [("a handful", False)] * 2
+    )
+    moves = {one["change"]: one for one in moved if "supersedes" in one}
     assert moves["move_out"]["other_tank"] == moves["move_in"]["tank"]
     assert moves["move_in"]["other_tank"] == moves["move_out"]["tank"]
     assert moves["move_in"]["at"] == moves["move_out"]["at"]

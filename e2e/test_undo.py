@@ -36,6 +36,14 @@ RECORDS = [
     ("task", "task-0001", {"title": "Wipe the glass", "tank": TANK, "starts_at": FED, "rule": "FREQ=WEEKLY"}),
     ("task_done", "done-0001", {"task": "task-0001", "at": FED}),
     ("stock_change", "stock-001", {"tank": TANK, "at": FED, "change": "arrival", "species": "Danio rerio", "count": 6}),
+    *(
+        (
+            "stock_change",
+            f"stock-move-{tank}",
+            {"tank": tank, "other_tank": other, "at": FED, "change": change, "species": "Danio rerio", "count": 2},
+        )
+        for tank, other, change in ((TANK, "tank-0002", "move_out"), ("tank-0002", TANK, "move_in"))
+    ),
     ("planting", "plant-001", {"tank": TANK, "at": FED, "change": "plant", "species": "Vallisneria spiralis"}),
     ("shared_tool", "tool-0001", {"tank": TANK, "at": FED, "tool": "net", "other_tank": "tank-0002"}),
     ("feeding", "feeding-1", {"tank": TANK, "at": FED, "feed_g": 0.3, "food": "flakes"}),
@@ -75,6 +83,21 @@ ACTS = {
     "a photo taken out": ("{photo}", ["Remove it"], "Photo removed"),
     "a reading corrected": ("/correct/reading/reading-0", ["0.4", "Save corrected"], "Test corrected"),
     "a change corrected": ("/correct/water_change/change-01", ["3", "0", "Save corrected"], "Change corrected"),
+    "animals corrected": (
+        f"/tank/{TANK}/stock/new?corrects=stock-001",
+        ["1 more", "7 zebra danio: arrived"],
+        "7 zebra danio arrived, saved",
+    ),
+    "a move corrected to a death": (
+        f"/tank/{TANK}/stock/new?corrects=stock-move-{TANK}",
+        ["died", "2 zebra danio: died"],
+        "2 zebra danio died, saved",
+    ),
+    "plants corrected": (
+        f"/tank/{TANK}/plants/new?corrects=plant-001",
+        ["a handful", "Planted: straight"],
+        "a handful, saved",
+    ),
     "a tank put away": (f"/tank/{TANK}/edit", ["Put it away"], "Reed pool is put away"),
     "a label taken out": ("/room/label/label-001", ["Remove it"], "Tap safe removed"),
     "a kit taken out": ("/room/test_kit/kit-00001", ["Remove it"], "Drops removed"),

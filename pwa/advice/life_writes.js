@@ -1,8 +1,11 @@
-/** What one entry about animals or plants writes: a move is two records, a correction takes the place of both. Pure. */
+/** What one entry about animals or plants writes, and where it is corrected: a move is two records, a correction takes the place of both. Pure. */
 
 import { other_half } from "./stock.js";
 
 /** @typedef {{type: "put" | "del", kind: string, id: string, fields?: Record<string, any>}} Write */
+
+/** A tank's page of such entries. @type {Record<string, string>} */
+export const LIFE_PAGE = { stock_change: "stock", planting: "plants" };
 
 /**
  * @param {"stock_change" | "planting"} kind @param {Record<string, any>} fields of the record, `at` and `tank` among them
@@ -28,6 +31,12 @@ export function life_removal(room, one) {
   const half = other_half(one, room.all(one.kind));
   const records = half ? [one, half] : [one];
   return [...records, ...records.flatMap(({ kind, id, supersedes }) => (supersedes ? room.earlier(kind, id) : []))].map(gone);
+}
+
+/** The form that corrects an entry: of a move the one where it began, which takes its other half along. @param {any} one @param {any[]} all of its kind @param {string} then the page to come back to */
+export function correct_path(one, all, then) {
+  const { tank, id } = (one.change === "move_in" ? other_half(one, all) : null) ?? one;
+  return `/tank/${tank}/${LIFE_PAGE[one.kind]}/new?corrects=${id}&then=${encodeURIComponent(then)}`;
 }
 
 /** @param {any} record @returns {Write} */

@@ -1,9 +1,9 @@
 /** What happened to a tank, or to all of them: by days, newest first, by whom; looked through by kind, corrected, taken out and put back. */
 import { html, signal, useMemo, useSignal } from "../vendor/preact.js";
-import { life_removal } from "../advice/life_writes.js";
+import { LIFE_PAGE, correct_path, life_removal } from "../advice/life_writes.js";
 import { CORRECTED, GROUPS, GROUP_OF, by_day, removal, timeline } from "../advice/timeline.js";
 import { clock, day_named, t } from "../i18n/words.js";
-import { event_lines, event_name, record_lines } from "../ui/event_said.js";
+import { earlier_lines, event_lines, event_name } from "../ui/event_said.js";
 import { Icon } from "../ui/icon.js";
 import { all, get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
@@ -23,6 +23,7 @@ export function History({ id }) {
   const made_of = [...Object.keys(GROUP_OF), "task"].map(all);
   const events = useMemo(() => timeline(room.value, { tank: id }), [id, ...made_of]);
   if (id && !tank) return html`<${Missing} up="/" />`;
+  const here = id ? `/tank/${id}/history` : "/timeline";
   const groups = GROUPS.filter((group) => events.some((event) => event.group === group));
   const wanted = groups.includes(looked_at.value ?? "") ? looked_at.value : null;
   const found = wanted ? events.filter(({ group }) => group === wanted) : events;
@@ -36,24 +37,27 @@ export function History({ id }) {
       </div>`}
       ${by_day(found.slice(0, shown.value)).map(({ day, events: of_day }) => html`
         <section class="section" key=${day}><h2>${day_named(day, now.value)}</h2>
-          <ol class="lines">${of_day.map((event) => html`<${Event} key=${event.records[0].id} event=${event} tank=${id ? null : get("tank", event.tank ?? undefined)} />`)}</ol>
+          <ol class="lines">${of_day.map((event) => html`<${Event} key=${event.records[0].id} event=${event} here=${here} tank=${id ? null : get("tank", event.tank ?? undefined)} />`)}</ol>
         </section>`)}
       ${found.length > shown.value && html`<p class="center section"><button class="quiet tall" type="button" onClick=${tap(() => (shown.value += PAGE))}>${t("history.more")}</button></p>`}
     <//>`;
 }
 
-/** @param {{event: import("../advice/timeline.js").Event, tank: any}} props `tank`: said where the tanks stand together */
-function Event({ event, tank }) {
-  const { records, earlier } = event;
-  const who = records[0].meta.made_by === null ? null : room.value.nameOf(records[0].meta.made_by);
+/** @param {{event: import("../advice/timeline.js").Event, here: string, tank: any}} props `here`: this page; `tank`: said where the tanks stand together */
+function Event({ event, here, tank }) {
+  const { records } = event;
+  const [first] = records;
+  const who = first.meta.made_by === null ? null : room.value.nameOf(first.meta.made_by);
   const state = records.map((one) => one.meta.state);
   const shared = state.includes("needs you") ? "needs_you" : state.every((one) => one === "shared") ? "shared" : "saved";
   const may = records.every((one) => room.value.may(one.kind));
   const what = event_name(event);
   const named = `${what}, ${day_named(Date.parse(event.at), now.value)} ${clock(event.at)}`;
   const photos = records.filter((one) => one.kind === "photo");
-  const before = earlier.flatMap(record_lines);
-  const remove = () => record(GROUP_OF[event.kind] === "animals" || GROUP_OF[event.kind] === "plants" ? life_removal(room.value, records[0]) : removal(event), t("saved.removed", { what }));
+  const before = earlier_lines(event);
+  const of_life = event.kind in LIFE_PAGE;
+  const correct = event.kind in CORRECTED ? `/correct/${event.kind}/${first.id}` : of_life ? correct_path(first, all(event.kind), here) : null;
+  const remove = () => record(of_life ? life_removal(room.value, first) : removal(event), t("saved.removed", { what }));
   return html`
     <li class="line happened">
       <div class="grow">
@@ -65,7 +69,7 @@ function Event({ event, tank }) {
         <span class="soft small row tight"><${Icon} name=${shared === "needs_you" ? "needs" : shared} size=${16} />${t(`record.${shared}`)}</span>
       </div>
       ${may && html`<div class="stack">
-        ${event.kind in CORRECTED && html`<a class="quiet square" href=${`/correct/${event.kind}/${records[0].id}`} aria-label=${t("history.correct_named", { what: named })}><${Icon} name="note" size=${20} /></a>`}
+        ${correct && html`<a class="quiet square" href=${correct} aria-label=${t("history.correct_named", { what: named })}><${Icon} name="note" size=${20} /></a>`}
         <button class="quiet square" type="button" aria-label=${t("remove_named", { what: named })} onClick=${tap(() => void remove())}><${Icon} name="remove" size=${20} /></button>
       </div>`}
     </li>`;

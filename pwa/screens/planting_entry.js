@@ -8,6 +8,7 @@ import { useDraft } from "../ui/draft.js";
 import { Fields } from "../ui/form.js";
 import { KindPicker } from "../ui/kind_picker.js";
 import { ChoiceTiles, DayAndNote, Errors, Failed, TankTiles, field_of, moment_of, record_life, tank_name } from "../ui/life_entry.js";
+import { Stands } from "../ui/life_log.js";
 import { all, get, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
@@ -27,7 +28,8 @@ export function PlantingEntry({ id, query }) {
   const kept = useDraft(name, () => (corrects ? drawn_from(corrects) : { change: query.get("change") ?? "", species: query.get("species") ?? "", amount: "", other_tank: "", raw: {} }));
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
-  if (!tank || (query.get("corrects") && !corrects)) return html`<${Missing} up=${tank ? `/tank/${id}/plants` : "/"} />`;
+  const up = query.get("then") ?? (tank ? `/tank/${id}/plants` : "/");
+  if (!tank || (query.get("corrects") && !corrects)) return html`<${Missing} up=${up} />`;
 
   const { change, species, amount, other_tank, raw } = kept.value;
   const set = (/** @type {any} */ more) => ((errors.value = []), (kept.value = { ...kept.value, ...more }));
@@ -48,13 +50,14 @@ export function PlantingEntry({ id, query }) {
       ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
     };
     const said = t(`plants.saved_${change}`, { what, tank: tank.name, other: tank_name(other_tank) });
-    const no = await record_life("planting", fields, corrects, { draft: name, said, to: `/tank/${id}/plants` });
+    const no = await record_life("planting", fields, corrects, { draft: name, said, to: up });
     errors.value = no.errors ?? [];
     problem.value = no.problem ?? "";
   };
   return html`
-    <${Page} title=${t(corrects ? "life.correct" : "plants.entry")} up=${`/tank/${id}/plants`} aside=${html`<span class="soft">${tank.name}</span>`}
+    <${Page} title=${t(corrects ? "life.correct" : "plants.entry")} up=${up} aside=${html`<span class="soft">${tank.name}</span>`}
       act=${room.value.may("planting") && html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>${ready ? t(`plants.do_${change}`, { what }) : t("life.not_yet")}</button>`}>
+      <${Stands} one=${corrects} />
       <${Failed} text=${problem.value} />
       <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} onPick=${(/** @type {string} */ value) => set({ change: value })} />
       ${change && html`

@@ -23,7 +23,7 @@ export function Plants({ id }) {
       ${growing.length === 0 && html`<p class="sentence">${t(plantings.length ? "plants.none_left" : "plants.none_yet")}</p>`}
       <ul class="lines">${growing.map((one) => html`<li key=${one.species}><${Plant} tank=${id} one=${one} may=${may} /></li>`)}</ul>
       <p class="caution small">${contracts().compatibility.cautions[1]}</p>
-      <${LifeLog} tank=${id} kind="planting" page="plants" />
+      <${LifeLog} tank=${id} kind="planting" />
       <nav class="section" aria-label=${t("life.further")}><ul class="lines">
         <li><a class="line" href=${`/trace?tank=${id}&days=30`}>${t("trace.way")}</a></li>
         <li><a class="line" href=${`/tank/${id}/stock`}>${t("stock.title")}</a></li>

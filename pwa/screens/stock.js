@@ -42,7 +42,7 @@ export function Stock({ id }) {
         <${Bears} tank=${tank} />
         <${Headroom} tank=${tank} />
         <${Together} tank=${tank} />`}
-      <${LifeLog} tank=${id} kind="stock_change" page="stock" />
+      <${LifeLog} tank=${id} kind="stock_change" />
       <nav class="section" aria-label=${t("life.further")}><ul class="lines">
         <li><a class="line" href=${`/trace?tank=${id}&days=30`}>${t("trace.way")}</a></li>
         <li><a class="line" href=${`/tank/${id}/plants`}>${t("plants.title")}</a></li>

@@ -10,6 +10,7 @@ import { measured } from "../ui/figures.js";
 import { Fields } from "../ui/form.js";
 import { KindPicker } from "../ui/kind_picker.js";
 import { ChoiceTiles, DayAndNote, Errors, Failed, TankTiles, field_of, moment_of, record_life, tank_name } from "../ui/life_entry.js";
+import { Stands } from "../ui/life_log.js";
 import { counted } from "../ui/life_said.js";
 import { all, get, now, room } from "../ui/live.js";
 import { shown_in } from "../ui/measures.js";
@@ -34,7 +35,8 @@ export function StockEntry({ id, query }) {
   const kept = useDraft(name, () => (corrects ? drawn_from(corrects) : { change: query.get("change") ?? "", species: query.get("species") ?? "", count: "", length: "", length_unit: "cm", cause: "", other_tank: "", raw: {} }));
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
-  if (!tank || (query.get("corrects") && !corrects)) return html`<${Missing} up=${tank ? `/tank/${id}/stock` : "/"} />`;
+  const up = query.get("then") ?? (tank ? `/tank/${id}/stock` : "/");
+  if (!tank || (query.get("corrects") && !corrects)) return html`<${Missing} up=${up} />`;
 
   const { change, species, other_tank, cause, raw } = kept.value;
   const set = (/** @type {any} */ more) => ((errors.value = []), (kept.value = { ...kept.value, ...more }));
@@ -60,14 +62,15 @@ export function StockEntry({ id, query }) {
       ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
     };
     const said = t(`stock.saved_${change}`, { what, tank: tank.name, other: tank_name(other_tank) });
-    const no = await record_life("stock_change", fields, corrects, { draft: name, said, to: `/tank/${id}/stock` });
+    const no = await record_life("stock_change", fields, corrects, { draft: name, said, to: up });
     errors.value = no.errors ?? [];
     problem.value = no.problem ?? "";
   };
   const then = `/tank/${id}/stock/new?${query}`;
   return html`
-    <${Page} title=${t(corrects ? "life.correct" : "stock.entry")} up=${`/tank/${id}/stock`} aside=${html`<span class="soft">${tank.name}</span>`}
+    <${Page} title=${t(corrects ? "life.correct" : "stock.entry")} up=${up} aside=${html`<span class="soft">${tank.name}</span>`}
       act=${room.value.may("stock_change") && html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>${ready ? t(`stock.do_${change}`, { what }) : t("life.not_yet")}</button>`}>
+      <${Stands} one=${corrects} />
       <${Failed} text=${problem.value} />
       <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} onPick=${(/** @type {string} */ value) => set({ change: value })} />
       ${change && html`

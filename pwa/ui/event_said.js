@@ -1,12 +1,10 @@
 /** An event of the timeline in words: what it is called, and a line for each thing it says. */
-import { table } from "../calc/tables.js";
+import { LIFE_PAGE } from "../advice/life_writes.js";
 import { records } from "../contracts.js";
-import { t } from "../i18n/words.js";
+import { t, when } from "../i18n/words.js";
 import { dose_said, figure, grams_said, litres_said, parameter_name } from "./figures.js";
-import { get } from "./live.js";
-
-/** Which tables hold the names of life. @type {Record<string, string>} */
-const LIFE = { stock_change: "species", planting: "plants" };
+import { life_said } from "./life_said.js";
+import { get, now } from "./live.js";
 
 /** @param {{kind: string}} event */
 export const event_name = ({ kind }) => NAMES[kind]?.() ?? t(`kind.${kind}`);
@@ -22,6 +20,9 @@ const NAMES = {
 /** The lines of an event; photos say nothing unless they have a caption. @param {{records: any[]}} event @returns {string[]} */
 export const event_lines = ({ records: all }) => all.flatMap((one) => [...record_lines(one), ...(one.note ? one.note.split("\n") : [])]);
 
+/** What it said before it was corrected, and of when, where that was corrected. @param {import("../advice/timeline.js").Event} event @returns {string[]} */
+export const earlier_lines = ({ at, earlier }) => earlier.flatMap((one) => [...record_lines(one), ...(one.at === at ? [] : [when(one.at, now.value)])]);
+
 /** @param {any} one a record @returns {string[]} */
 export function record_lines(one) {
   if (one.kind === "reading") return [reading_said(one)];
@@ -32,7 +33,7 @@ export function record_lines(one) {
   if (one.kind === "photo") return one.caption ? [one.caption] : [];
   if (one.kind === "task_done") return [task_said(one)];
   if (one.kind === "shared_tool") return [t("history.shared_tool", { tool: choice_said(one, "tool"), tanks: [one.tank, one.other_tank].map((id) => get("tank", id)?.name).filter(Boolean).join(" · ") })];
-  if (one.kind in LIFE) return [life_said(one)];
+  if (one.kind in LIFE_PAGE) return [life_said(one)];
   return [];
 }
 
@@ -52,12 +53,6 @@ function fed({ feed_g, food }) {
 function task_said({ task, skipped }) {
   const title = get("task", task)?.title ?? t("kind.task_done");
   return skipped ? t("history.task_skipped", { title }) : title;
-}
-
-/** "12 neon tetra, moved in". @param {any} one */
-function life_said(one) {
-  const name = table(LIFE[one.kind]).rows[one.species]?.name ?? one.species;
-  return `${one.count ?? one.amount ?? ""} ${name}, ${choice_said(one, "change")}`.trim();
 }
 
 /** What is chosen in a field, in its words. @param {any} one @param {string} name */

@@ -49,7 +49,7 @@ export const Failed = ({ text }) => text && html`<p class="wrong" role="alert"><
 export const moment_of = (on_at, corrects) => (on_at && on_at.slice(0, 10) !== corrects?.at.slice(0, 10) ? on_at : corrects?.at ?? room.value.now());
 
 /**
- * Record an entry and go back to the list.
+ * Record an entry and go back to where it was asked for.
  * @param {"stock_change" | "planting"} kind @param {Record<string, any>} fields @param {any} corrects @param {{draft: string, said: string, to: string}} after
  * @returns {Promise<{errors?: any[], problem?: string}>}
  */
@@ -68,13 +68,6 @@ export async function record_life(kind, fields, corrects, { draft, said, to }) {
 /** Take an entry out, with the other half of its move. @param {any} one */
 export function remove_life(one) {
   return record(life_removal(room.value, one), t("saved.removed", { what: t(`kind.${one.kind}`) }));
-}
-
-/** Where an entry is corrected: a move where it began. @param {any} one @param {string} page */
-export function correct_path(one, page) {
-  const half = one.change === "move_in" ? other_half(one, all(one.kind)) : null;
-  const { tank, id } = half ?? one;
-  return `/tank/${tank}/${page}/new?corrects=${id}`;
 }
 
 /** @param {string | undefined} id */

@@ -1,16 +1,17 @@
 /** What was written down about a tank's animals or plants, newest first: each can be corrected or taken out. */
 import { html, useSignal } from "../vendor/preact.js";
+import { LIFE_PAGE, correct_path } from "../advice/life_writes.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "./icon.js";
-import { correct_path, remove_life } from "./life_entry.js";
+import { remove_life } from "./life_entry.js";
 import { life_said } from "./life_said.js";
 import { all, now, room } from "./live.js";
 import { tap } from "./tap.js";
 
 const PAGE = 8;
 
-/** @param {{tank: string, kind: "stock_change" | "planting", page: string}} props `page`: its path under the tank */
-export function LifeLog({ tank, kind, page }) {
+/** @param {{tank: string, kind: "stock_change" | "planting"}} props */
+export function LifeLog({ tank, kind }) {
   const shown = useSignal(PAGE);
   const log = all(kind).filter((one) => one.tank === tank).toSorted((a, b) => (a.at < b.at ? 1 : -1));
   const may = room.value.may(kind);
@@ -22,10 +23,13 @@ export function LifeLog({ tank, kind, page }) {
           <div class="grow"><time class="soft small" datetime=${one.at}>${when(one.at, now.value)}</time><br />${life_said(one)}${one.note && html`<br /><span class="soft small">${one.note}</span>`}
             ${one.change === "death" && html`<br /><a class="quiet small" href=${`/trace?tank=${tank}&days=30`}>${t("trace.who")}</a>`}</div>
           ${may && html`
-            <a class="quiet square plain" href=${correct_path(one, page)} aria-label=${t("life.correct_named", named)}><${Icon} name="note" size=${20} /></a>
+            <a class="quiet square plain" href=${correct_path(one, all(kind), `/tank/${tank}/${LIFE_PAGE[kind]}`)} aria-label=${t("life.correct_named", named)}><${Icon} name="note" size=${20} /></a>
             <button class="quiet square" type="button" aria-label=${t("remove_named", named)} onClick=${tap(() => void remove_life(one))}><${Icon} name="remove" size=${20} /></button>`}
         </li>`;
       })}</ol>
       ${log.length > shown.value && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => (shown.value += PAGE))}>${t("history.more")}</button></p>`}
     </section>`;
 }
+
+/** What an entry says that is being corrected; it stays behind the correction. @param {{one: any}} props */
+export const Stands = ({ one }) => one && html`<p class="soft">${t("correct.stands", { said: life_said(one), when: when(one.at, now.value) })} ${t("correct.kept")}</p>`;

@@ -13,7 +13,7 @@ export function life_said(one) {
   const parts = { what, tank: tank_name(one.other_tank), cause: one.cause ?? "" };
   if (one.change === "move_out" && one.other_tank) return t("life.moved_to", parts);
   if (one.change === "move_in" && one.other_tank) return t("life.moved_from", parts);
-  if (one.cause) return t("life.died_of", parts);
+  if (one.change === "death" && one.cause) return t("life.died_of", parts);
   const { label } = field_of(one.kind, "change").choices.find((/** @type {any} */ choice) => choice.value === one.change) ?? { label: one.change };
   return t("life.happened", { what, happened: label });
 }

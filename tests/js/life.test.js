@@ -2,8 +2,9 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { find, findable } from "../../pwa/advice/find.js";
-import { life_removal, life_writes } from "../../pwa/advice/life_writes.js";
+import { correct_path, life_removal, life_writes } from "../../pwa/advice/life_writes.js";
 import { other_half } from "../../pwa/advice/stock.js";
+import { timeline } from "../../pwa/advice/timeline.js";
 import { contracts, install } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
 import { openRoom } from "../../pwa/data/fish_room.js";
@@ -52,6 +53,43 @@ test("a real room takes them, and shows the corrected ones only", async () => {
   assert.deepEqual(room.all("stock_change"), [], "neither half comes back, nor what was corrected");
   await room.write([{ type: "put", kind: "shared_tool", fields: { tank: tanks[0], other_tank: tanks[1], tool: "net", order: "here", at: AT } }]);
   await room.write([{ type: "put", kind: "own_plant", fields: { name: "Ditch moss" } }, { type: "put", kind: "own_species", fields: { name: "Grey loach", length_cm: 6, shape: "eel", group_min: 5 } }]);
+  room.close();
+});
+
+test("an entry is corrected on its tank's page, a move where it began, and one comes back to where one was", () => {
+  const [out, come] = life_writes("stock_change", move, numbered()).map(({ id, fields }) => ({ id, kind: "stock_change", ...fields }));
+  const asked = "/tank/tank-aaaa/stock/new?corrects=written-0&then=%2Ftank%2Ftank-bbbb%2Fhistory";
+  assert.deepEqual([out, come].map((one) => correct_path(one, [out, come], "/tank/tank-bbbb/history")), [asked, asked]);
+  assert.equal(correct_path(come, [come], "/timeline"), "/tank/tank-bbbb/stock/new?corrects=written-1&then=%2Ftimeline", "its other half is gone");
+  const planted = { id: "planted-1", kind: "planting", tank: "tank-aaaa", at: AT, change: "plant", species: "moss" };
+  assert.equal(correct_path(planted, [planted], "/timeline"), "/tank/tank-aaaa/plants/new?corrects=planted-1&then=%2Ftimeline");
+});
+
+test("the timeline tells a corrected move once in each tank, with what it said before; taken back, all is as it was", async () => {
+  const room = await openRoom(undefined, await testPhone());
+  const tanks = await room.write(["Sill", "Shelf", "Shed"].map((name) => ({ type: "put", kind: "tank", fields: { name, water_l: 40 } })));
+  let n = 0;
+  const id = () => `entry-000${n++}`;
+  const fields = { tank: tanks[0], at: AT, change: "move_out", species: "moss", amount: "a pot", other_tank: tanks[1] };
+  await room.write(life_writes("planting", fields, id));
+  const told = () => timeline(room, { group: "plants" }).map(({ tank, records: [one], earlier }) => [tank, one.change, one.amount, earlier.map((before) => before.amount)]).sort();
+  const first = told();
+  const correct = (said) => {
+    const [out] = room.all("planting").filter((one) => one.tank === tanks[0]);
+    const half = other_half(out, room.all("planting"));
+    const writes = life_writes("planting", said, id, out, half, half?.supersedes ? room.earlier("planting", half.id) : []);
+    return room.write(writes).then(() => writes.map((write) => ({ type: write.type === "put" ? "del" : "restore", kind: write.kind, id: write.id })));
+  };
+  const undo_other = await correct({ ...fields, other_tank: tanks[2], amount: "two pots" });
+  const second = told();
+  assert.deepEqual(second, [[tanks[0], "move_out", "two pots", ["a pot"]], [tanks[2], "move_in", "two pots", ["a pot"]]].sort());
+  const { other_tank: _, ...removed } = { ...fields, change: "remove" };
+  const undo_removed = await correct(removed);
+  assert.deepEqual(told(), [[tanks[0], "remove", "a pot", ["two pots", "a pot"]]]);
+  await room.write(undo_removed);
+  assert.deepEqual(told(), second);
+  await room.write(undo_other);
+  assert.deepEqual(told(), first);
   room.close();
 });
 
