@@ -238,3 +238,56 @@ def test_emptying_the_form_can_be_taken_back(bench):
     expect(bench.get_by_label("In the tank now")).to_have_value("40")
     assert figures_shown(bench) == before
     assert json.loads(bench.evaluate("() => localStorage.getItem('limnary.draft.bench.dilution')"))
+
+
+# The page as it stands right after a key, before the pause that a worker's question waits for.
+AFTER_A_KEY = """async ({ label, text }) => {
+  const top = (what) => document.querySelector(what).getBoundingClientRect().top + scrollY;
+  const place = () => [".answer .caution", ".act .main"].map(top).join();
+  const before = place();
+  const field = [...document.querySelectorAll("label")].find((one) => one.textContent.startsWith(label)).control;
+  field.value = text;
+  field.dispatchEvent(new Event("input", { bubbles: true }));
+  await new Promise((drawn) => setTimeout(drawn));
+  const figure = document.querySelector(".answer .figure");
+  return {
+    moved: place() !== before,
+    seen: figure.checkVisibility({ visibilityProperty: true }),
+    said: document.querySelector(".act .in-brief").innerText,
+    keep: document.querySelector(".act .main").disabled,
+  };
+}"""
+
+
+@pytest.mark.parametrize(("name", "field"), [("outlook", "now_h"), ("water_blend", "litres")])
+def test_a_slow_answer_comes_from_a_worker_without_signal_and_never_of_older_figures(
+    name, field, bench, context, ask_server
+):
+    spec = contracts()[name]
+    given = spec["examples"][0]["input"]
+    answer = ask_server(name, given)
+    label = next(one["label"] for one in spec["inputs"] if one["name"] == field)
+    bench.goto("/bench")
+    bench.evaluate("() => navigator.serviceWorker.ready.then(() => null)")
+    context.set_offline(True)
+    bench.goto(f"/bench/{name}")
+    type_input(bench, spec, given)
+    expect(bench.locator(".answer .figure").first).to_be_visible()
+    assert figures_shown(bench) == expected_texts(spec, answer)
+    assert [worker.url.rsplit("/", 1)[1] for worker in bench.workers] == ["outlook_worker.js"]
+    after = bench.evaluate(AFTER_A_KEY, {"label": label, "text": typed(given[field] + 1, comma=False)})
+    assert after == {"moved": False, "seen": False, "said": "Working it out …", "keep": True}
+    bench.get_by_label(label).fill(typed(given[field], comma=False))
+    expect(bench.locator(".answer .figure").first).to_be_visible()
+    assert figures_shown(bench) == expected_texts(spec, answer)
+
+
+def test_a_slow_answer_comes_where_no_worker_can_start(bench, context, ask_server):
+    context.add_init_script("delete window.Worker")
+    spec = contracts()["stock_headroom"]
+    given = spec["examples"][0]["input"]
+    bench.goto("/bench/stock_headroom")
+    type_input(bench, spec, given)
+    expect(bench.locator(".answer .figure").first).to_be_visible()
+    assert figures_shown(bench) == expected_texts(spec, ask_server("stock_headroom", given))
+    assert bench.workers == []

@@ -5,15 +5,15 @@ const PATIENCE_MS = 30_000;
 
 /**
  * @param {{start: () => Worker, shared: () => Promise<any>, patience_ms?: number}} how
- *   `start` makes the worker, `shared` brings the bundle of /shared.json that it reads first
+ *   `start` makes the worker, `shared` brings the bundle of /shared.json that it reads first, and anew when it is another
  */
 export function belief_worker({ start, shared, patience_ms = PATIENCE_MS }) {
   /** @type {Promise<Worker> | null} */ let running = null;
   /** @type {Map<number, {settle: (answer: any) => void, fail: (why: Error) => void, timer: any}>} */ const waiting = new Map();
   let count = 0;
+  /** @type {any} */ let told = null;
 
   async function begin() {
-    const bundle = await shared();
     const worker = start();
     worker.onmessage = ({ data }) => {
       const asked = waiting.get(data.ask);
@@ -23,7 +23,7 @@ export function belief_worker({ start, shared, patience_ms = PATIENCE_MS }) {
       asked.settle(data);
     };
     worker.onerror = (event) => stop(worker, new Error(event.message || "The forecast stopped."));
-    worker.postMessage({ shared: bundle });
+    told = null;
     return worker;
   }
 
@@ -40,11 +40,14 @@ export function belief_worker({ start, shared, patience_ms = PATIENCE_MS }) {
 
   /** @param {{tank_id: string, name: string, input: any, kept?: any}} question @returns {Promise<any>} */
   return async function ask(question) {
+    const bundle = await shared();
     running ??= begin().catch((failed) => {
       running = null;
       throw failed;
     });
     const worker = await running;
+    if (told !== bundle) worker.postMessage({ shared: bundle });
+    told = bundle;
     return new Promise((settle, fail) => {
       const ask = ++count;
       const timer = setTimeout(() => stop(worker, new Error("The forecast took too long.")), patience_ms);

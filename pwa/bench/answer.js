@@ -1,5 +1,5 @@
 /** What the calculation says to a form: the answer, or which fields are still needed and which are wrong and why. */
-import { InvalidInput, run } from "../contracts.js";
+import { InvalidInput, check, run } from "../contracts.js";
 import { nodeAt } from "./draft.js";
 import { formOf, payloadOf } from "./form.js";
 import { partsOf, withParts } from "./refusal_parts.js";
@@ -13,19 +13,46 @@ import { partsOf, withParts } from "./refusal_parts.js";
 /** @param {any} spec the contract @param {import("./form.js").Filling} filling @returns {Outcome} */
 export function answerOf(spec, filling) {
   const payload = payloadOf(spec, filling);
+  const found = foundOf(spec.name, payload);
+  return "answer" in found ? { answer: found.answer, payload } : refusedOf(spec, filling, payload, found.errors);
+}
+
+/**
+ * What can be said before anything is calculated: the input to ask with, or what is still needed or wrong.
+ * @param {any} spec the contract @param {import("./form.js").Filling} filling @returns {Exclude<Outcome, {answer: any}> | {payload: Record<string, any>}}
+ */
+export function checkedOf(spec, filling) {
+  const payload = payloadOf(spec, filling);
   try {
-    return { answer: run(spec.name, payload), payload };
+    check(spec, payload);
+    return { payload };
   } catch (no) {
     if (!(no instanceof InvalidInput)) throw no;
-    const needed = no.errors.map((error) => emptyOf(spec, filling, error));
-    return {
-      payload,
-      needed: [...new Set(needed.flat())],
-      wrong: no.errors
-        .filter((_, index) => needed[index].length === 0)
-        .map((error) => ({ ...error, message: readOut(spec, error.message) })),
-    };
+    return refusedOf(spec, filling, payload, no.errors);
   }
+}
+
+/** The answer, or the errors, as a worker tells them too. @param {string} name @param {unknown} payload @returns {{answer: any} | {errors: FieldError[]}} */
+export function foundOf(name, payload) {
+  try {
+    return { answer: run(name, payload) };
+  } catch (no) {
+    if (!(no instanceof InvalidInput)) throw no;
+    return { errors: no.errors };
+  }
+}
+
+/**
+ * Errors as the form says them.
+ * @param {any} spec @param {import("./form.js").Filling} filling @param {Record<string, any>} payload @param {FieldError[]} errors
+ */
+export function refusedOf(spec, filling, payload, errors) {
+  const needed = errors.map((error) => emptyOf(spec, filling, error));
+  return {
+    payload,
+    needed: [...new Set(needed.flat())],
+    wrong: errors.filter((_, index) => needed[index].length === 0).map((error) => ({ ...error, message: readOut(spec, error.message) })),
+  };
 }
 
 /**

@@ -1,8 +1,9 @@
 /**
- * The belief off the main thread: a module Web Worker that answers outlook, change_plan and stock_headroom.
- * It keeps the belief of each tank at its last record and goes on from there when only records were added.
+ * What is slow, off the main thread: a module Web Worker that answers outlook, change_plan and stock_headroom, for
+ * which it keeps the belief of each tank at its last record and goes on from there when only records were added;
+ * any other calculation it answers as it is.
  *
- * In:  {shared}                           once, first: the bundle of /shared.json
+ * In:  {shared}                           first, and again when it changed: the bundle of /shared.json in the language spoken
  *      {ask, tank_id, name, input, kept?}  `kept`: what an earlier answer carried, from storage
  * Out: {ask, tank_id, answer, kept?}       `kept` only when it changed: store it, a structured clone is enough
  *   or {ask, tank_id, errors}              in the API's own words
@@ -25,6 +26,7 @@ const tanks = new Map();
 function answer({ ask, tank_id, name, input, kept }) {
   const before = tanks.get(tank_id) ?? kept;
   try {
+    if (!Object.hasOwn(ANSWERS, name)) return { ask, tank_id, answer: run(name, input) };
     const found = run(name, input, (values) => {
       const c = settings();
       const now = believed(c, values, before);

@@ -64,6 +64,8 @@ const Sheet = ({ spec }) => {
     last_tank.value = id;
     change({ ...kept.value, tank: id });
   };
+  // An older answer keeps its place on the page, unseen, so that nothing moves until the one to what is typed now is there.
+  const place = waiting ? "place-kept" : "";
   const answer = useRef(/** @type {HTMLElement | null} */ (null));
   const words = () => ("answer" in outcome ? plainResult(spec, outcome.payload, outcome.answer, manner) : "");
   const empty = () => {
@@ -102,14 +104,14 @@ const Sheet = ({ spec }) => {
       <section class="section answer" ref=${answer} aria-label=${t("bench.answer")}>
         <h2>${t("bench.answer")}</h2>
         ${"answer" in outcome
-          ? html`<${AnswerFigures} rows=${rows} notes=${outcome.answer.notes} />`
+          ? html`<div class="in-one-place" aria-busy=${waiting}>${waiting && html`<p class="soft meanwhile">${t("bench.working_on_it")}</p>`}<div class=${place}><${AnswerFigures} rows=${rows} notes=${outcome.answer.notes} /></div></div>`
           : html`<${NotYet} spec=${spec} outcome=${outcome} errors=${hands.errors} />`}
         <${Cautions} cautions=${spec.cautions} />
-        ${"answer" in outcome && html`<${Working} steps=${workingSteps(spec, outcome.payload, outcome.answer, manner)} other_units=${system !== "metric"} />`}
+        ${"answer" in outcome && html`<div class=${place}><${Working} steps=${workingSteps(spec, outcome.payload, outcome.answer, manner)} other_units=${system !== "metric"} /></div>`}
         <${Sources} spec=${spec} sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />
         ${by_hand && html`<textarea class="to-copy" readonly rows="6" aria-label=${t("bench.copy_by_hand")} onFocus=${(/** @type {any} */ e) => e.target.select()}>${by_hand}</textarea>`}
         <div class="row">
-          ${here && "answer" in outcome && html`<button type="button" class="quiet" onClick=${tap(() => void copy())}>${t("bench.copy")}</button>`}
+          ${here && "answer" in outcome && html`<button type="button" class="quiet" disabled=${waiting} onClick=${tap(() => void copy())}>${t("bench.copy")}</button>`}
           ${changed && html`<button type="button" class="quiet" onClick=${tap(empty)}>${t("bench.empty")}</button>`}
         </div>
       </section>
@@ -176,7 +178,7 @@ const NotYet = ({ spec, outcome, errors }) => html`
 const Act = ({ outcome, waiting, rows, show, keep, copy, tank }) => {
   const done = "answer" in outcome && !waiting;
   return html`
-    <button type="button" class="in-brief" onClick=${show} aria-live="polite">${waiting ? t("bench.working_on_it") : brief(outcome, rows)}</button>
+    <button type="button" class="in-brief in-one-place" onClick=${show} aria-live="polite">${waiting && html`<span class="meanwhile">${t("bench.working_on_it")}</span>`}${(!waiting || "answer" in outcome) && html`<span class=${waiting ? "place-kept" : ""}>${brief(outcome, rows)}</span>`}</button>
     ${tank
       ? html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void keep())} aria-label=${t("bench.keep_for", { tank: tank.name })}>${t("bench.keep")}</button>`
       : html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void copy())}>${t("bench.copy")}</button>`}`;

@@ -1,42 +1,55 @@
-/** The answer while one types: at once where the calculation is quick, after a pause where it is not. */
+/** The answer while one types: at once where the calculation is quick, from a worker where it would hold up the keys. */
 import { useEffect, useMemo, useRef, useState } from "../vendor/preact.js";
-import { answerOf } from "../bench/answer.js";
+import { answerOf, checkedOf, foundOf, refusedOf } from "../bench/answer.js";
+import { away_or_here, newest } from "../bench/slow_answers.js";
+import { outlook_worker } from "./outlook_worker.js";
 
-/** Slower than this, a calculation waits for a pause in typing. */
-const SLOW_MS = 150;
-const PAUSE_MS = 400;
+/** Forecasts, simulations and searches: each takes a phone longer than the pause between two keys. */
+const SLOW = ["outlook", "change_plan", "stock_headroom", "oxygen_night", "water_blend"];
+/** Typing pauses for so long before a question is asked: of the worker, and of this thread, which stands still meanwhile. */
+const PAUSE_MS = 150;
+const PAUSE_HERE_MS = 400;
 const NOTHING_YET = { needed: [], wrong: [], payload: {} };
 
+// Not the worker of the tanks' forecasts: a whole room's questions may be waiting there.
+const { ask, holds_up } = away_or_here({ worker: outlook_worker(), here: foundOf });
+
+/** @typedef {import("../bench/answer.js").Outcome} Outcome */
+/** @typedef {{outcome: Outcome, waiting: boolean}} Shown `waiting`: the answer to what is typed is still to come; `outcome` is an older one or empty */
+
 /**
- * @param {any} spec @param {import("../bench/form.js").Filling} filling
- * @returns {{outcome: import("../bench/answer.js").Outcome, waiting: boolean}} `waiting`: an answer to the newest figures is still to come
+ * @param {any} spec the same name at every call @param {import("../bench/form.js").Filling} filling
+ * @returns {Shown}
  */
-export function useOutcome(spec, filling) {
-  const { draft, tank } = filling;
-  // A simulation says in its contract how far its twins may differ; it waits from the start.
-  const slow = useRef("twin_tolerance" in spec);
-  const last = useRef(/** @type {import("../bench/answer.js").Outcome} */ (NOTHING_YET));
-  const [, again] = useState(0);
-  const work = () => {
-    const began = performance.now();
-    last.current = answerOf(spec, filling);
-    slow.current = performance.now() - began > SLOW_MS;
-  };
-  // What is still to be worked out: a token of its own for each new set of figures.
-  const due = useMemo(() => {
-    if (slow.current) return {};
-    work();
-    return null;
-  }, [spec, draft, tank]);
-  const done = useRef(/** @type {object | null} */ (null));
+export const useOutcome = (spec, filling) => (SLOW.includes(spec.name) ? useSlow(spec, filling) : useQuick(spec, filling));
+
+/** @param {any} spec @param {import("../bench/form.js").Filling} filling @returns {Shown} */
+function useQuick(spec, filling) {
+  const outcome = useMemo(() => answerOf(spec, filling), [spec, filling.draft, filling.tank]);
+  return { outcome, waiting: false };
+}
+
+/** @param {any} spec @param {import("../bench/form.js").Filling} filling @returns {Shown} */
+function useSlow(spec, filling) {
+  const checked = useMemo(() => checkedOf(spec, filling), [spec, filling.draft, filling.tank]);
+  const key = "wrong" in checked ? null : JSON.stringify(checked.payload);
+  const [held, hold] = useState(/** @type {{spec: any, key: string, found: import("../bench/slow_answers.js").Found} | null} */ (null));
+  const board = useMemo(() => newest({ ask, told: (question, found) => hold({ spec, key: question.key, found }) }), [spec]);
+  const known = held !== null && held.spec === spec && held.key === key;
   useEffect(() => {
-    if (!due) return;
-    const timer = setTimeout(() => {
-      work();
-      done.current = due;
-      again((count) => count + 1);
-    }, PAUSE_MS);
-    return () => clearTimeout(timer);
-  }, [due]);
-  return { outcome: last.current, waiting: due !== null && done.current !== due };
+    if (key === null || known) return;
+    const timer = setTimeout(() => void board.want({ key, name: spec.name, input: checked.payload }), holds_up() ? PAUSE_HERE_MS : PAUSE_MS);
+    return () => {
+      clearTimeout(timer);
+      board.drop();
+    };
+  }, [board, key, known]);
+
+  const last = useRef(/** @type {Outcome} */ (NOTHING_YET));
+  if ("wrong" in checked) return { outcome: checked, waiting: false };
+  if (!known) return { outcome: last.current, waiting: true };
+  const { found } = held;
+  if ("errors" in found) return { outcome: refusedOf(spec, filling, checked.payload, found.errors), waiting: false };
+  last.current = { answer: found.answer, payload: checked.payload };
+  return { outcome: last.current, waiting: false };
 }

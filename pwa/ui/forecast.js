@@ -1,27 +1,22 @@
 /** A tank's advice as the screens ask for it: by its forecast once that is there, by the rule until then. */
 import { effect, signal } from "../vendor/preact.js";
 import { belief_store } from "../advice/belief_store.js";
-import { belief_worker } from "../advice/belief_worker.js";
 import { facts_of } from "../advice/facts.js";
 import { forecasts } from "../advice/forecast.js";
 import { foretold } from "../advice/foretold.js";
 import { HOUR } from "../advice/level.js";
 import { ask_of } from "../advice/questions.js";
 import { today } from "../advice/today.js";
-import { installed } from "../contracts.js";
 import { all, live_room, now } from "./live.js";
 import { shown_in } from "./measures.js";
+import { outlook_worker } from "./outlook_worker.js";
 
 /** Whatever an advice is made from; a room answers the same array until one of a kind changes. */
 const MADE_OF = ["tank", "reading", "water_change", "dose", "feeding", "source_water", "label", "stock_change", "own_species"];
 
 const answers = signal(0);
 const { load, save, keep_only } = belief_store();
-const ask = belief_worker({
-  start: () => new Worker("/calc/outlook_worker.js", { type: "module" }),
-  shared: async () => installed(),
-});
-const board = forecasts({ ask, load, save, changed: () => (answers.value += 1) });
+const board = forecasts({ ask: outlook_worker(), load, save, changed: () => (answers.value += 1) });
 
 /** From now on this phone keeps beliefs of the open room's tanks only. */
 export function keep_to_this_room() {

@@ -9,6 +9,7 @@ import { ask_of } from "../../pwa/advice/questions.js";
 import { today } from "../../pwa/advice/today.js";
 import { install } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
+import { a_worker } from "./worker_here.js";
 
 const shared = sharedBundle();
 install(shared);
@@ -36,25 +37,6 @@ function diary(days, alter = (records) => records) {
   });
   const tank = { id: "tank-one-1", water_l: 100, started_at: at(0), temperature_c: 24, ph: 7.3, feed_g_day: 0.2, planting: "light", seeded: "none" };
   return { now: START + (days * 24 - 6) * HOUR, tank, source: TAP, label: null, ...records };
-}
-
-/** The real worker's code, run in this process; `posts` counts what reached it. */
-async function a_worker() {
-  const heard = [];
-  globalThis.self = { addEventListener: (_, listener) => heard.push(listener), postMessage: () => {} };
-  await import(`../../pwa/calc/outlook_worker.js?${Math.random()}`);
-  const self_now = globalThis.self;
-  const worker = { posts: [], onmessage: null, onerror: null, terminated: false };
-  worker.terminate = () => (worker.terminated = true);
-  worker.postMessage = (data) => {
-    worker.posts.push(data);
-    setTimeout(() => {
-      self_now.postMessage = (answer) => !worker.terminated && worker.onmessage?.({ data: structuredClone(answer) });
-      globalThis.self = self_now;
-      heard.forEach((listener) => listener({ data: structuredClone(data) }));
-    });
-  };
-  return worker;
 }
 
 const nothing_stored = { load: async () => undefined, save: async () => {} };

@@ -1,0 +1,129 @@
+/** Slow calculations while one types: the newest input's answer alone is told, in the same words, with a worker or without. */
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { test } from "node:test";
+import { belief_worker } from "../../pwa/advice/belief_worker.js";
+import { answerOf, checkedOf, foundOf, refusedOf } from "../../pwa/bench/answer.js";
+import { nodeOf } from "../../pwa/bench/draft.js";
+import { away_or_here, newest } from "../../pwa/bench/slow_answers.js";
+import { contracts, install, installed } from "../../pwa/contracts.js";
+import { in_words } from "../../pwa/i18n/shared_texts.js";
+import { sharedBundle } from "./shared_bundle.js";
+import { a_worker } from "./worker_here.js";
+
+install(sharedBundle());
+
+const SLOW = ["outlook", "change_plan", "stock_headroom", "oxygen_night", "water_blend"];
+const question = (key) => ({ key, name: "outlook", input: { key } });
+const turn = () => new Promise((done) => setTimeout(done));
+const marks = { decimal: ".", group: "," };
+/** A form filled with this input, as one types it. */
+const typed = (spec, input) => ({ marks, draft: { typed: Object.fromEntries(spec.inputs.filter(({ name }) => name in input).map((field) => [field.name, nodeOf(field, input[field.name])])) } });
+
+/** A board whose answers come when the test lets them. */
+function by_hand() {
+  const asked = [];
+  const told = [];
+  const board = newest({
+    ask: (one) => new Promise((settle) => asked.push({ key: one.key, settle: (answer) => (settle({ answer }), turn()) })),
+    told: (one, found) => told.push([one.key, found.answer]),
+  });
+  return { board, asked, told, keys: () => asked.map(({ key }) => key) };
+}
+
+test("one question at a time; what was typed in between is skipped, and a late answer to it is not told", async () => {
+  const { board, asked, told, keys } = by_hand();
+  for (const key of ["2", "24", "24.5"]) board.want(question(key));
+  assert.deepEqual(keys(), ["2"]);
+  await asked[0].settle("of 2");
+  assert.deepEqual([keys(), told], [["2", "24.5"], []]);
+  await asked[1].settle("of 24.5");
+  assert.deepEqual(told, [["24.5", "of 24.5"]]);
+});
+
+test("typed back to what is under way, its answer counts and is asked for once", async () => {
+  const { board, asked, told, keys } = by_hand();
+  for (const key of ["5", "50", "5"]) board.want(question(key));
+  await asked[0].settle("of 5");
+  assert.deepEqual([keys(), told], [["5"], [["5", "of 5"]]]);
+});
+
+test("nothing is told of a form that was emptied or left, and the next question is answered", async () => {
+  const { board, asked, told } = by_hand();
+  board.want(question("5"));
+  board.drop();
+  await asked[0].settle("of 5");
+  assert.deepEqual(told, []);
+  board.want(question("6"));
+  await asked[1].settle("of 6");
+  assert.deepEqual(told, [["6", "of 6"]]);
+});
+
+test("a question that breaks does not silence those after it", async () => {
+  const told = [];
+  const board = newest({ ask: async ({ key }) => (key === "bad" ? Promise.reject(new Error("broke")) : { answer: key }), told: (_, { answer }) => told.push(answer) });
+  const broken = board.want(question("bad"));
+  void board.want(question("typed meanwhile"));
+  await assert.rejects(broken, /broke/);
+  await turn();
+  await board.want(question("typed later"));
+  assert.deepEqual(told, ["typed meanwhile", "typed later"]);
+});
+
+const real = async () => {
+  const worker = await a_worker();
+  const made = [];
+  const ask = belief_worker({ start: () => (made.push(worker), worker), shared: async () => installed() });
+  return { made, worker, ...away_or_here({ worker: ask, here: () => assert.fail("the worker is there") }) };
+};
+
+test("the worker answers each slow calculation as this thread does", async () => {
+  const { ask } = await real();
+  for (const name of SLOW) {
+    const [{ input }] = contracts()[name].examples;
+    assert.deepEqual(await ask({ key: "", name, input }), foundOf(name, input), name);
+  }
+});
+
+test("what the worker refuses is said on the form in the same words as without it, in every language", async () => {
+  const { ask, worker } = await real();
+  const words = (language) => JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8"));
+  for (const bundle of [sharedBundle(), in_words(sharedBundle(), words("de")), in_words(sharedBundle(), words("fr"))]) {
+    install(bundle);
+    const spec = contracts().outlook;
+    const [{ input }] = spec.examples;
+    const filling = typed(spec, { ...input, readings: [{ at_h: input.now_h + 1, parameter: "nitrite", value: 0.5, basis: "n" }] });
+    const { payload } = checkedOf(spec, filling);
+    const found = await ask({ key: "", name: "outlook", input: payload });
+    const outcome = refusedOf(spec, filling, payload, found.errors);
+    assert.equal(outcome.wrong[0].message, spec.refusals.reading_after_now.message);
+    assert.deepEqual(outcome, answerOf(spec, filling));
+  }
+  assert.equal(worker.posts.filter(({ shared }) => shared).length, 3, "told each language once");
+  install(sharedBundle());
+});
+
+test("what can be refused before calculating is said at once, by no worker", () => {
+  for (const name of SLOW) {
+    const spec = contracts()[name];
+    assert.deepEqual(checkedOf(spec, { draft: {}, marks }), answerOf(spec, { draft: {}, marks }), name);
+  }
+});
+
+test("where the worker cannot start this thread answers, and it is not tried again", async () => {
+  let tried = 0;
+  const { ask, holds_up } = away_or_here({ worker: async () => Promise.reject(new Error(`no worker ${(tried += 1)}`)), here: (name) => ({ answer: name }) });
+  assert.equal(holds_up(), false);
+  assert.deepEqual([await ask(question("1")), await ask(question("2")), tried, holds_up()], [{ answer: "outlook" }, { answer: "outlook" }, 1, true]);
+});
+
+test("a worker that once answered and then failed is asked again", async () => {
+  let well = true;
+  const { ask, holds_up } = away_or_here({ worker: async () => (well ? { answer: "away" } : Promise.reject(new Error("out of memory"))), here: () => ({ answer: "here" }) });
+  const found = [await ask(question("1"))];
+  well = false;
+  found.push(await ask(question("2")));
+  well = true;
+  found.push(await ask(question("3")));
+  assert.deepEqual([found.map(({ answer }) => answer), holds_up()], [["away", "here", "away"], false]);
+});
