@@ -11,6 +11,7 @@ SETTLED = """async () => {
   const [{ is_echo }, { is_turning }] = await Promise.all([import("/ui/tap.js"), import("/ui/router.js")]);
   while (is_turning() || is_echo()) await new Promise((resolve) => setTimeout(resolve, 20));
 }"""
+TURN = "async (path) => { const { go } = await import('/ui/router.js'); go(path); }"
 SMALL = {"width": 360, "height": 740}
 LARGE = {"width": 412, "height": 915}
 
@@ -55,6 +56,12 @@ class Thumb:
 
     def open(self, path: str = "/") -> None:
         self.page.goto(path)
+        expect(self.page.get_by_role("heading", level=1)).to_be_visible()
+
+    def turn_to(self, path: str) -> None:
+        """Another page without leaving the app, as a link does: several times as fast as opening it."""
+        self.page.evaluate(TURN, path)
+        self.settled()
         expect(self.page.get_by_role("heading", level=1)).to_be_visible()
 
     def tap(self, role: str, name: str, *, exact: bool = False) -> None:

@@ -9,7 +9,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from bench_hands import expected_texts, figures_shown, tap, type_input, typed
 from limnary.contracts import contracts
-from phones import phone
+from phones import Thumb, phone
 from playwright.sync_api import expect
 from real_server import RealServer
 from test_touch_and_access import TARGETS, WIDER
@@ -81,12 +81,23 @@ def tank(bench):
     return {**POND, "id": bench.evaluate(WRITE_TANK, POND)}
 
 
+@pytest.fixture(scope="module")
+def forms(browser, still_server):
+    """One phone that goes from form to form."""
+    with phone(browser, still_server.origin) as held:
+        thumb = Thumb(held.new_page())
+        thumb.open("/bench")
+        yield thumb
+        assert thumb.troubles == []
+
+
 @pytest.mark.parametrize("name", NAMES)
-def test_form_gives_the_servers_figures_to_every_thumb_and_eye(name, bench, ask_server):
+def test_form_gives_the_servers_figures_to_every_thumb_and_eye(name, forms, ask_server):
+    bench = forms.page
     spec = contracts()[name]
     given = spec["examples"][0]["input"]
     answer = ask_server(name, given)
-    bench.goto(f"/bench/{name}")
+    forms.turn_to(f"/bench/{name}")
     expect(bench.get_by_role("heading", level=1)).to_have_text(spec["title"])
     type_input(bench, spec, given)
     expect(bench.locator(".answer .figure").first).to_be_visible()
@@ -115,6 +126,7 @@ def fits(bench):
     assert [(one["id"], [node["target"] for node in one["nodes"]][:3]) for one in found] == []
     bench.evaluate("() => { document.documentElement.style.fontSize = '200%'; }")
     assert bench.evaluate(WIDER) <= 0, "at twice the text"
+    bench.evaluate("() => { document.documentElement.style.fontSize = ''; }")
 
 
 def test_reads_and_writes_the_readers_own_comma(browser, still_server):
