@@ -10,6 +10,15 @@ from limnary.ids import uuid7
 from limnary.store import invites, people
 
 START_MS = 1_780_000_000_000  # 2026-05-28, any moment would do
+# What each role may write: role, kind of record, the server's answer.
+WRITES = [
+    ("viewer", "reading", "forbidden"),
+    ("viewer", "tank", "forbidden"),
+    ("helper", "reading", "ok"),
+    ("helper", "tank", "forbidden"),
+    ("keeper", "tank", "ok"),
+    ("owner", "tank", "ok"),
+]
 
 
 class FishRoom:

@@ -1,46 +1,20 @@
 """Python and JavaScript give the same answer to any input a contract admits, to 1e-9 relative."""
 
-import json
 import math
-import subprocess
-from pathlib import Path
 
 import pytest
 from drawn_inputs import inputs_of
 from hypothesis import HealthCheck, given, settings
 from limnary.commands.calc import answer
 from limnary.contracts import contracts
+from node_lines import NodeLines
 
-ROOT = Path(__file__).parents[1]
 DRAWS = 500
-
-
-class Phone:
-    """The phone's calculations in one Node process, a line at a time."""
-
-    def __init__(self):
-        self.process = subprocess.Popen(
-            ["node", str(ROOT / "tests/js/calc_lines.js")],
-            stdin=subprocess.PIPE,
-            stdout=subprocess.PIPE,
-            text=True,
-            encoding="utf-8",
-        )
-
-    def run(self, name: str, payload: dict) -> dict:
-        self.process.stdin.write(json.dumps({"name": name, "input": payload}) + "\n")
-        self.process.stdin.flush()
-        return json.loads(self.process.stdout.readline())
-
-    def close(self):
-        self.process.stdin.close()
-        self.process.stdout.close()
-        self.process.wait(timeout=10)
 
 
 @pytest.fixture(scope="module")
 def phone():
-    made = Phone()
+    made = NodeLines("calc_lines.js")
     yield made
     made.close()
 
@@ -61,7 +35,7 @@ def test_twins_agree(name, phone):
     )
     @given(inputs_of(spec))
     def agree(payload):
-        here, there = answer(name, payload), phone.run(name, payload)
+        here, there = answer(name, payload), phone.ask({"name": name, "input": payload})
         if "error" in here:
             assert here["error"].get("errors") == there["error"].get("errors")
         else:

@@ -3,7 +3,7 @@
 import hashlib
 
 import pytest
-from fish_rooms import START_MS
+from fish_rooms import START_MS, WRITES
 from limnary.store import backup
 
 DAY = 86_400_000
@@ -102,17 +102,7 @@ def test_a_brought_tombstone_and_a_later_undo_are_settled_by_their_stamps(room):
     assert room.ben.rows()[note["id"]]["deleted"] == removed[note["id"]]["deleted"]
 
 
-@pytest.mark.parametrize(
-    ("role", "kind", "status"),
-    [
-        ("viewer", "reading", "forbidden"),
-        ("viewer", "tank", "forbidden"),
-        ("helper", "reading", "ok"),
-        ("helper", "tank", "forbidden"),
-        ("keeper", "tank", "ok"),
-        ("owner", "tank", "ok"),
-    ],
-)
+@pytest.mark.parametrize(("role", "kind", "status"), WRITES)
 def test_each_role_brings_back_its_kinds_only(room, role, kind, status):
     op = room.ben.tank() if kind == "tank" else room.ben.reading("tank-0001")
     room.ben.results(op)

@@ -3,7 +3,7 @@
 import hashlib
 
 import pytest
-from fish_rooms import Phone
+from fish_rooms import WRITES, Phone
 
 PNG = b"\x89PNG\r\n\x1a\n" + b"isolated"
 SHA256 = hashlib.sha256(PNG).hexdigest()
@@ -121,17 +121,7 @@ def test_the_answer_is_the_expected_one(fish_room, method, rule, who):
         assert fish_room.id not in answer.text.replace(path, ""), "a refusal tells nothing of the room"
 
 
-@pytest.mark.parametrize(
-    ("role", "kind", "status"),
-    [
-        ("viewer", "reading", "forbidden"),
-        ("viewer", "tank", "forbidden"),
-        ("helper", "reading", "ok"),
-        ("helper", "tank", "forbidden"),
-        ("keeper", "tank", "ok"),
-        ("owner", "tank", "ok"),
-    ],
-)
+@pytest.mark.parametrize(("role", "kind", "status"), WRITES)
 @pytest.mark.parametrize("type", ["put", "del", "restore"])
 def test_each_role_writes_its_kinds_only(fish_room, role, kind, status, type):
     phone = fish_room.phone(role, "Cal")

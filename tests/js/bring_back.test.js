@@ -4,11 +4,9 @@ import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
 import { readArchive } from "../../pwa/data/archive.js";
 import { holdsMore } from "../../pwa/data/bring_back.js";
-import { join, openRoom } from "../../pwa/data/fish_room.js";
 import { movedIn, takenAs } from "../../pwa/data/moved.js";
-import { round } from "../../pwa/data/round.js";
 import { records } from "../../pwa/contracts.js";
-import { TANK, WELCOME, page, pushed, reading, row, scripted, stored, testPhone } from "./test_phone.js";
+import { TANK, WELCOME, joinedPhone, page, pushed, reading, row, scripted, stored } from "./test_phone.js";
 
 const ROOM = WELCOME.room.id;
 const since0 = (request) => request.path.includes("since=0");
@@ -18,14 +16,7 @@ async function restored({ after = [], role = "owner", back } = {}) {
   const before = [row(3, "tank", "tank-0001", TANK), row(4, "reading", "reading-0001", { ...reading("tank-0001"), at: "2026-05-04T07:00:00.000Z" })];
   const handlers = { pull: (request) => page(request, since0(request) ? before : []), join: () => ({ status: 201, body: { ...WELCOME, role } }) };
   const server = scripted(handlers);
-  const phone = await testPhone({ send: server.send });
-  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
-  const room = await openRoom(ROOM, phone);
-  const share = async () => {
-    const outcome = await round(phone, ROOM, room.inner.refresh);
-    await room.inner.refreshState();
-    return outcome;
-  };
+  const { phone, room, share } = await joinedPhone(server);
   await share();
   const on = (epoch, rows) => (request) => (request.path.includes(`epoch=${epoch}`) ? page(request, since0(request) ? rows : []) : { status: 409, body: { type: "/problems/epoch-changed", epoch } });
   server.handlers.pull = on("epoch-2", after);

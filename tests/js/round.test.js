@@ -4,21 +4,14 @@ import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
 import { join, openRoom } from "../../pwa/data/fish_room.js";
 import { round } from "../../pwa/data/round.js";
-import { TANK, WELCOME, page, pushed, reading, row, scripted, stored, testPhone } from "./test_phone.js";
+import { TANK, WELCOME, joinedPhone, page, pushed, reading, row, scripted, stored, testPhone } from "./test_phone.js";
 
 const ROOM = WELCOME.room.id;
 const TANK_ID = "tank-0001";
 
 async function joined(handlers, how = {}) {
   const server = scripted(handlers);
-  const phone = await testPhone({ send: server.send, ...how });
-  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
-  const room = await openRoom(ROOM, phone);
-  const share = async () => {
-    const outcome = await round(phone, ROOM, room.inner.refresh);
-    await room.inner.refreshState();
-    return outcome;
-  };
+  const { phone, room, share } = await joinedPhone(server, how);
   return { phone, room, server, share, cursor: async () => (await stored(phone, "rooms"))[0] };
 }
 

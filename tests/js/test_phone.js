@@ -2,23 +2,14 @@
 import "fake-indexeddb/auto";
 import { install } from "../../pwa/contracts.js";
 import { openDatabase } from "../../pwa/data/database.js";
+import { join, openRoom } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/round.js";
+import { seeded } from "./seeded.js";
 import { sharedBundle } from "./shared_bundle.js";
 
 install(sharedBundle());
 
 let made = 0;
-
-/** Numbers from 0 to 1 from a seed (mulberry32, public domain by T. Ettinger). */
-export function seeded(seed) {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = state;
-    mixed = Math.imul(mixed ^ (mixed >>> 15), mixed | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
 
 /** Phones made with the same `name` share a database, as two tabs do. */
 export async function testPhone({ name = `test-${++made}`, seed = made, send, database } = {}) {
@@ -117,4 +108,17 @@ export function row(seq, kind, id, fields, stamp = `${String(Date.UTC(2026, 4, 4
   const stamps = Object.fromEntries(Object.keys(fields).map((name) => [name, stamp]));
   const made = { made_by: "keeper-b", made_at: "2026-05-04T07:00:00.000Z", changed_by: "keeper-b", changed_at: "2026-05-04T07:00:00.000Z" };
   return { seq, kind, id, fields, stamps, deleted: null, restored: null, ...made };
+}
+
+/** A phone that has joined the server's room; `share` is one round of sharing. */
+export async function joinedPhone(server, how = {}) {
+  const phone = await testPhone({ send: server.send, ...how });
+  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  const room = await openRoom(WELCOME.room.id, phone);
+  const share = async () => {
+    const outcome = await round(phone, WELCOME.room.id, room.inner.refresh);
+    await room.inner.refreshState();
+    return outcome;
+  };
+  return { phone, room, share };
 }
