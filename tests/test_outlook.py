@@ -218,8 +218,29 @@ def test_more_food_growing_bacteria_and_warmth_show_in_headroom():
     assert later["fish_g_now"]["p50"] == pytest.approx(later["feed_g_day_now"]["p50"] / 0.012)
 
 
+def test_carbonate_hardness_counts_from_where_it_was_measured():
+    """At 1.4 °dKH, 0.5 mmol/L, the bacteria grow half as fast as with plenty (ASM2d, Henze et al. 2000)."""
+    c = k.settings()
+    growth = [k.conditions(c, 20.0, 7.0, kh)[0] for kh in (1.4, None)]
+    assert growth[0] == pytest.approx(growth[1] / 2)
+    asked = {"now_h": 240, "readings": quiet(range(1, 8))}
+    measured = {"at_h": 0, "parameter": "kh", "value": 1}
+    at_first = run("outlook", {**asked, "tank": TANK, "readings": [measured, *asked["readings"]]})
+    assert at_first == run("outlook", {**asked, "tank": {**TANK, "kh_dkh": 1}})
+    late = run("outlook", {**asked, "tank": TANK, "readings": [*asked["readings"], {**measured, "at_h": 200}]})
+    plenty = run("outlook", {**asked, "tank": TANK})
+    capacity = [one["capacity_mg_n_day"]["p50"] for one in (at_first, late, plenty)]
+    assert capacity == sorted(capacity) and len(set(capacity)) == 3
+
+
 @pytest.mark.parametrize(
-    "wrong", [{"at_h": 49}, {"parameter": "ph", "value": 1}, {"parameter": "temperature", "value": 60}]
+    "wrong",
+    [
+        {"at_h": 49},
+        {"parameter": "ph", "value": 1},
+        {"parameter": "temperature", "value": 60},
+        {"parameter": "kh", "value": 61},
+    ],
 )
 def test_impossible_readings_are_refused_by_name(wrong):
     readings = [reading(1, "nitrite", 0), {**reading(2, "nitrite", 0), **wrong}]

@@ -4,6 +4,7 @@
  * what a contract would refuse is left out, and named in `left_out`.
  */
 import { checkFields, contracts, run } from "../contracts.js";
+import { in_degrees } from "./hardness.js";
 import { brought } from "./level.js";
 import { CAREFUL } from "./limits.js";
 import { stock_g, stock_of } from "./stock.js";
@@ -18,7 +19,7 @@ const CLOCK_ERROR = HOUR;
 const RUNNING_H = 60 * 24;
 const RUN_IN_H = 14 * 24;
 /** What the belief learns from. */
-const LEARNT_FROM = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature"];
+const LEARNT_FROM = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature", "kh"];
 /** The lists of the contracts, and the records they are made of. */
 const LISTS = /** @type {const} */ (["readings", "changes", "doses", "feedings"]);
 
@@ -91,7 +92,7 @@ function tank_of({ tank, readings, now, feedings, stock = [], own_species = [] }
     filled.push({ code: name, value: read ? read.value : CAREFUL[name] });
     return read ? read.value : CAREFUL[name];
   };
-  const hardness = tank.kh_dkh ?? readings.find((/** @type {any} */ one) => one.parameter === "kh")?.value;
+  const hardness = tank.kh_dkh ?? readings.filter((/** @type {any} */ one) => one.parameter === "kh").map(in_degrees).find((/** @type {any} */ value) => usable("kh_dkh", value));
   // Animals that were written down with their lengths weigh what those say; else the tank's own figure stands.
   const weighed_g = stock_g(stock, own_species, now);
   const known = { kh_dkh: hardness, feed_g_day: tank.feed_g_day, protein_fraction: tank.protein_fraction, fish_g: weighed_g ?? tank.fish_g };
@@ -116,8 +117,10 @@ function tank_of({ tank, readings, now, feedings, stock = [], own_species = [] }
 
 /** What one record says to the belief, null if nothing. @type {Record<string, (one: any, facts: any) => any>} */
 const SAYS = {
-  readings: ({ parameter, value, basis, steps }) => {
+  readings: (reading) => {
+    const { parameter, value, basis, steps } = reading;
     if (!LEARNT_FROM.includes(parameter)) return null;
+    if (parameter === "kh") return { parameter, value: in_degrees(reading) };
     if (parameter === "ph" || parameter === "temperature") return { parameter, value };
     return { parameter, value, basis: basis === "n" ? "n" : "ion", ...(steps?.length ? { steps } : {}) };
   },
@@ -135,7 +138,7 @@ const in_order = (a, b) =>
 
 /** Readings that no tank has: the calculation refuses them whole. @param {string} list @param {any} entry */
 function strange(list, { parameter, value }) {
-  const name = list !== "readings" ? undefined : { ph: "ph", temperature: "temperature_c" }[/** @type {"ph"} */ (parameter)];
+  const name = list !== "readings" ? undefined : { ph: "ph", temperature: "temperature_c", kh: "kh_dkh" }[/** @type {"ph"} */ (parameter)];
   return name ? checkFields(spec_of("tank").fields.filter((/** @type {any} */ field) => field.name === name), { [name]: value }).errors : [];
 }
 

@@ -1,5 +1,6 @@
 /** A tank's figures over weeks: what was read, what was fed a day, how much water was changed a week. Pure. */
 import { in_nitrogen } from "../calc/tank_events.js";
+import { HARDNESS, in_degrees } from "./hardness.js";
 import { SPECIES } from "./level.js";
 
 const DAY = 86_400_000;
@@ -7,7 +8,7 @@ const DAY = 86_400_000;
 /** How many days back one may look. */
 export const SPANS = [7, 30, 90, 365];
 /** What has a trend, in the order shown, and the unit it is held in. @type {Record<string, string>} */
-export const TRENDS = { total_ammonia: "mg N/L", nitrite: "mg N/L", nitrate: "mg N/L", ph: "", kh: "°dKH", gh: "°dGH", temperature: "°C", feed: "g", changed: "L" };
+export const TRENDS = { total_ammonia: "mg N/L", nitrite: "mg N/L", nitrate: "mg N/L", ph: "", ...HARDNESS, temperature: "°C", feed: "g", changed: "L" };
 
 /**
  * @typedef {{at: number, value: number}} Point `at`: ms; of a day its midnight, of a week the midnight of its Monday
@@ -32,7 +33,9 @@ export function trend(what, facts, days) {
     return { ...shared, points: poured.length ? every_week(sums(poured), monday(to)) : [], bars: true, step: 7 * DAY };
   }
   const read = facts.readings.filter((/** @type {any} */ one) => one.parameter === what && within(one));
-  return { ...shared, points: read.map((/** @type {any} */ one) => ({ at: Date.parse(one.at), value: what in SPECIES ? in_nitrogen(one).value : one.value })), bars: false, step: 0 };
+  const value_of = what in SPECIES ? (/** @type {any} */ one) => in_nitrogen(one).value : what in HARDNESS ? in_degrees : (/** @type {any} */ one) => one.value;
+  const points = read.map((/** @type {any} */ one) => ({ at: Date.parse(one.at), value: value_of(one) })).filter((/** @type {any} */ { value }) => value !== undefined);
+  return { ...shared, points, bars: false, step: 0 };
 }
 
 /** What a trend says in figures; null if it says nothing. @param {Trend} trend @returns {{count: number, last: Point, low: number, high: number, mean: number} | null} */

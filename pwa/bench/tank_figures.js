@@ -2,6 +2,7 @@
  * A tank's own figures, by the field names that the contracts share: what its record says, then the newest reading
  * of each parameter, its source water, its dechlorinator's label, its animals, its history. A form takes those it has fields for.
  */
+import { in_degrees } from "../advice/hardness.js";
 import { as_animals, stock_of } from "../advice/stock.js";
 import { constants } from "../calc/tables.js";
 import { InvalidInput, run } from "../contracts.js";
@@ -28,8 +29,8 @@ export function tankFigures(records) {
     surface_cm2: surfaceOf(tank.measures),
     ph: newest.ph?.value ?? tank.ph,
     temperature_c: newest.temperature?.value ?? tank.temperature_c,
-    kh_dkh: newest.kh?.value ?? tank.kh_dkh,
-    gh_dgh: newest.gh?.value ?? tank.gh_dgh,
+    kh_dkh: (newest.kh && in_degrees(newest.kh)) ?? tank.kh_dkh,
+    gh_dgh: (newest.gh && in_degrees(newest.gh)) ?? tank.gh_dgh,
     tan_mg_n_l: asNitrogen(newest.total_ammonia, "nh4_per_n"),
     nitrite_mg_n_l: asNitrogen(newest.nitrite, "no2_per_n"),
     nitrate_mg_n_l: asNitrogen(newest.nitrate, "no3_per_n"),

@@ -11,7 +11,7 @@ import { constants } from "./tables.js";
 /** @type {Record<string, number>} */
 const ORDER = { reading: 0, dose: 1, feeding: 2, change: 3 };
 /** @type {Record<string, [number, number]>} */
-const RANGE = { ph: [4, 10], temperature: [2, 40] };
+const RANGE = { ph: [4, 10], temperature: [2, 40], kh: [0, 60] };
 /** @type {Record<string, string>} */
 const PER_N = { total_ammonia: "nh4_per_n", nitrite: "no2_per_n", nitrate: "no3_per_n" };
 
@@ -90,6 +90,7 @@ export function apply(c, belief, tank, event) {
   } else if (event.kind === "change") change_water(belief, event.fraction, event.source ?? {});
   else if (event.parameter === "ph") belief.ph = event.value;
   else if (event.parameter === "temperature") belief.temperature_c = event.value;
+  else if (event.parameter === "kh") belief.kh_dkh = event.value;
   else {
     const { value, steps } = in_nitrogen(event);
     observe(c, belief, event.parameter, value, steps);

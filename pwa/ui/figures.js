@@ -1,5 +1,6 @@
 /** Figures as they are said: a reading as its kit wrote it and as nitrogen, doses, litres. */
 import { records } from "../contracts.js";
+import { HARDNESS, in_degrees } from "../advice/hardness.js";
 import { SPECIES, both_ways } from "../advice/level.js";
 import { number, short, t } from "../i18n/words.js";
 import { shown_in } from "./measures.js";
@@ -17,12 +18,17 @@ export function read_as(parameter, basis) {
   return t("read_as", { what: basis === "n" ? "N" : ION[species] });
 }
 
-/** The figure as read and, for the nitrogen three, the other way too. @param {any} reading @returns {{value: string, unit: string, also: string | null}} */
+/** The figure as read; for the nitrogen three the other way too, for hardness on another scale in our degrees. @param {any} reading @returns {{value: string, unit: string, also: string | null}} */
 export function figure(reading) {
   const { parameter, value, basis, unit = "" } = reading;
   if (parameter === "temperature" && unit === "°C") {
     const { show, label } = shown_in(unit);
     return { value: number(show(value), 1), unit: label, also: null };
+  }
+  if (parameter in HARDNESS) {
+    const ours = HARDNESS[parameter];
+    const degrees = unit === ours ? undefined : in_degrees(reading);
+    return { value: short(value, 3), unit: unit || ours, also: unit && degrees !== undefined ? `= ${short(degrees, 1)} ${ours}` : null };
   }
   const plain = { value: parameter === "ph" || parameter === "temperature" ? number(value, 1) : short(value, 3), unit: [unit, read_as(parameter, basis)].join(" ").trim() };
   if (!(parameter in SPECIES) || value === 0) return { ...plain, also: null };

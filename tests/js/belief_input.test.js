@@ -72,6 +72,22 @@ test("a record that the contract refuses is left out and named; the others still
   assert.ok(run("outlook", { ...known.records, horizon_h: 3 }));
 });
 
+test("carbonate hardness counts from where it was measured, in degrees; a first reading stands for a tank that says none", () => {
+  // 1 °dH is 10 mg/L of CaO: 17.85 mg/L as CaCO3 by the molar masses 56.077 and 100.087 (IUPAC).
+  const readings = [reading(10, "kh", 71.4, { unit: "mg/L CaCO₃" }), reading(40, "kh", 3, { unit: "°dKH" }), reading(50, "gh", 8)];
+  const { tank, readings: told } = belief_input(facts({ readings })).records;
+  assert.equal(tank.kh_dkh, 5, "the tank's own usual figure comes first");
+  assert.deepEqual(told.map((one) => [one.at_h, one.parameter, Number(one.value.toFixed(2))]), [[10, "kh", 4], [40, "kh", 3]]);
+  const { kh_dkh: _, ...bare } = TANK;
+  const odd = belief_input(facts({ tank: bare, readings: [reading(5, "kh", 4, { unit: "spoons" }), reading(6, "kh", 75), ...readings] }));
+  assert.ok(Math.abs(odd.records.tank.kh_dkh - 4) < 0.01);
+  assert.deepEqual([odd.records.readings.length, odd.left_out.map((one) => one.id)], [2, ["reading-5-kh", "reading-6-kh"]]);
+  assert.match(odd.left_out[1].allowed, /0 to 60 °dKH/);
+  const slowed = belief_input(facts({ tank: bare, readings: [reading(10, "kh", 0.2)] })).records;
+  const capacity = (records) => run("outlook", { ...records, horizon_h: 3 }).capacity_mg_n_day.p50;
+  assert.ok(capacity(slowed) < capacity(belief_input(facts({ tank: bare })).records), "bacteria with little carbonate hardness do less");
+});
+
 test("records older than the start move it; records far in the future are no past", () => {
   const known = belief_input(facts({ readings: [reading(-48, "nitrite", 0), reading(100.6, "nitrite", 0.3), reading(140, "nitrite", 1)] }));
   assert.equal(known.start, START - 48 * 3_600_000);

@@ -129,6 +129,16 @@ test("a tank's figures: the newest reading before the usual figure, nitrogen in 
   );
 });
 
+test("measured hardness fills the calculations that ask for it, in degrees", () => {
+  const readings = [{ parameter: "kh", value: 6, at: "2026-05-01" }, { parameter: "kh", value: 71.4, unit: "mg/L CaCO₃", at: "2026-05-03" }, { parameter: "gh", value: 8, unit: "°dGH", at: "2026-05-02" }, { parameter: "ph", value: 7, at: "2026-05-02" }];
+  const figures = tankFigures({ tank: { ...tank, kh_dkh: 9, gh_dgh: 12 }, readings });
+  const input = fitting(contracts().carbon_dioxide.inputs, figures);
+  // 17.85 mg/L as CaCO3 are 1 °dH (molar masses of IUPAC); the aquarists' rule 3 x KH x 10^(7 - pH) is common practice.
+  assert.ok(Math.abs(run("carbon_dioxide", input).rule_mg_l - 3 * 4) < 0.01);
+  assert.deepEqual([input.kh_dkh.toFixed(2), figures.gh_dgh], ["4.00", 8]);
+  assert.deepEqual(tankFigures({ tank: { ...tank, kh_dkh: 9 }, readings: [{ parameter: "kh", value: 2, unit: "spoons", at: "2026-05-04" }] }).kh_dkh, 9, "a scale nobody knows says nothing");
+});
+
 test("a tank's history comes in hours since its start, oldest first, with the new water of each change", () => {
   const at = (day) => `2026-05-0${day}T12:00:00.000Z`;
   const records = {

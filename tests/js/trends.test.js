@@ -21,6 +21,14 @@ test("readings of the span, the nitrogen three as nitrogen by the molar masses",
   assert.deepEqual(trend("ph", facts({ readings }), 30).points.map(({ value }) => value), [7.4]);
 });
 
+test("hardness in degrees, whatever scale the kit prints; a scale nobody knows is left out", () => {
+  const read = (day, parameter, value, unit) => ({ at: at(day), parameter, value, unit });
+  // 17.8 mg/L as CaCO3 and 1.78 °fH are 1 °dH, 1 mmol/L of calcium 5.6 °dH (molar masses of IUPAC).
+  const readings = [read(16, "kh", 6, "°dKH"), read(17, "kh", 89.2, "mg/L CaCO₃"), read(18, "kh", 4), read(19, "kh", 7, "spoons"), read(17, "gh", 1, "mmol/L"), read(18, "gh", 17.85, "°fH")];
+  const drawn = (what) => trend(what, facts({ readings }), 7).points.map(({ value }) => Number(value.toFixed(1)));
+  assert.deepEqual([drawn("kh"), drawn("gh"), trend("gh", facts({ readings }), 7).unit], [[6, 5, 4], [5.6, 10], "°dGH"]);
+});
+
 test("meals are summed by day; a day with no meal written down is left out", () => {
   const feedings = [{ at: at(17, 7), feed_g: 0.2 }, { at: at(17, 19), feed_g: 0.3 }, { at: at(19, 7), feed_g: 0 }];
   const { points, step } = trend("feed", facts({ feedings }), 7);

@@ -10,7 +10,7 @@ from limnary.calc.tables import constants
 
 # At the same hour the test comes before the dose, the feeding and the change that it led to.
 _ORDER = {"reading": 0, "dose": 1, "feeding": 2, "change": 3}
-_RANGE = {"ph": (4.0, 10.0), "temperature": (2.0, 40.0)}
+_RANGE = {"ph": (4.0, 10.0), "temperature": (2.0, 40.0), "kh": (0.0, 60.0)}
 _PER_N = {"total_ammonia": "nh4_per_n", "nitrite": "no2_per_n", "nitrate": "no3_per_n"}
 
 
@@ -53,8 +53,8 @@ def begins_h(c: dict, now_h: float) -> float:
 
 
 def ordered(c: dict, now_h: float, readings: list, changes: list, doses: list, feedings: list) -> list[dict]:
-    """Every record that counts, in order of time. Readings after `now_h`, and a pH or temperature
-    that no tank has, are refused; other records after `now_h` are plans, followed in the forecast."""
+    """Every record that counts, in order of time. Readings after `now_h`, and a pH, temperature or
+    carbonate hardness that no tank has, are refused; other records after `now_h` are plans, followed later."""
     for index, reading in enumerate(readings):
         if reading["at_h"] > now_h:
             raise Refusal("reading_after_now", f"readings.{index}.at_h")
@@ -96,6 +96,8 @@ def apply(c: dict, belief: b.Belief, tank: dict, event: dict) -> None:
         belief.ph = event["value"]
     elif event["parameter"] == "temperature":
         belief.temperature_c = event["value"]
+    elif event["parameter"] == "kh":
+        belief.kh_dkh = event["value"]
     else:
         value, steps = in_nitrogen(event)
         b.observe(c, belief, event["parameter"], value, steps)
