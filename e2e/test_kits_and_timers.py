@@ -1,4 +1,4 @@
-"""A keeper's own kit: its steps become the tiles, its waits timers that outlive a reload; both bases are shown."""
+"""A keeper's own kit: its steps become the tiles, its waits timers that outlive a reload; drops are counted."""
 
 import re
 
@@ -46,5 +46,23 @@ def test_own_kit_gives_its_tiles_and_timers(server, new_phone):
     thumb.tap("button", "0.4", exact=True)
     thumb.tap("button", "Save 1 reading")
     thumb.sees("= 0.52 mg/L as NH₄")
+    thumb.tap("link", "Test")
+    thumb.tap("button", "Carbonate hardness")
+    thumb.tap("link", "Set up my kit")
+    thumb.type("Name", "Hardness drops")
+    thumb.type("One drop stands for", "0,5")
+    thumb.tap("button", "Save", exact=True)
+    thumb.key_in("7")
+    thumb.sees("= 3.5 °dKH")
+    thumb.tap("button", "Next")
+    thumb.sees("General hardness")
+    thumb.tap("button", "Skip")
+    thumb.sees("Read so far")
+    thumb.tap("button", "Save 1 reading")
+    thumb.sees("Carbonate hardness")
+    thumb.tap("link", "Trends")
+    expect(thumb.page.get_by_role("heading", name="Carbonate hardness °dKH")).to_be_visible()
+    thumb.sees("3.5")
     thumb.open("/room")
     thumb.sees("Drop test")
+    thumb.sees("Hardness drops")

@@ -15,6 +15,6 @@ export const hardness_printed = (parameter) => (Object.hasOwn(SCALES, parameter)
 
 /** A reading of hardness in degrees; without a unit it is in them; undefined where its unit is not known. @param {{parameter: string, value: number, unit?: string}} reading @returns {number | undefined} */
 export function in_degrees({ parameter, value, unit = HARDNESS[parameter] }) {
-  const scale = SCALES[parameter][unit];
-  return scale === undefined ? undefined : hardness_units({ value, unit: scale }).dh;
+  const scales = SCALES[parameter];
+  return !Object.hasOwn(scales, unit) ? undefined : hardness_units({ value, unit: scales[unit] }).dh;
 }

@@ -1,6 +1,7 @@
 /** A kit, a dechlorinator's label or a source water: set down once by the keeper, from the record kind's own fields. */
 import { html, useSignal } from "../vendor/preact.js";
 import { InvalidInput, records } from "../contracts.js";
+import { HARDNESS, hardness_printed } from "../advice/hardness.js";
 import { SPECIES } from "../advice/level.js";
 import { t } from "../i18n/words.js";
 import { Authors } from "../ui/authors.js";
@@ -20,7 +21,7 @@ const FILLS = { test_kit: null, label: "dechlorinator", source_water: "source_wa
 /** Kinds that records know by their name: it stays as it was set down. */
 const BY_NAME = ["own_species", "own_plant"];
 /** Fields of a kit that matter only beside others. @type {Record<string, Record<string, string[]>>} */
-const WHEN = { basis: { parameter: Object.keys(SPECIES) }, steps: { entry: ["steps"] } };
+const WHEN = { basis: { parameter: Object.keys(SPECIES) }, steps: { entry: ["steps"] }, per_drop: { parameter: Object.keys(HARDNESS), entry: ["keypad"] } };
 /** What stands in a new one. @type {Record<string, Record<string, any>>} */
 const FIRST = { test_kit: {}, label: { use: "dechlorinator", unit: "ml", basis: "new_water" }, source_water: {}, own_species: { shape: "fusiform" }, own_plant: {} };
 
@@ -31,12 +32,13 @@ export function Setting({ kind, id, query }) {
   const parameter = query.get("parameter");
   const named = query.get("name");
   const name = `${kind}.${id ?? "new"}${parameter ? `.${parameter}` : ""}${named ? `.${named}` : ""}`;
-  const specs = (records()[kind]?.fields ?? [])
+  const all_specs = (records()[kind]?.fields ?? [])
     .filter((/** @type {any} */ field) => field.name !== "retired" || id)
     .filter((/** @type {any} */ field) => field.name !== "name" || !id || !BY_NAME.includes(kind))
     .map((/** @type {any} */ field) => (kind === "test_kit" && WHEN[field.name] ? { ...field, when: WHEN[field.name] } : field));
   const opened = useOpened(name, held);
-  const kept = useDraft(name, () => (held ? raw_of(specs, held) : { ...FIRST[kind], ...(parameter ? kit_like(parameter) : {}), ...(named ? { name: named } : {}) }));
+  const kept = useDraft(name, () => (held ? raw_of(all_specs, held) : { ...FIRST[kind], ...(parameter ? kit_like(parameter) : {}), ...(named ? { name: named } : {}) }));
+  const specs = all_specs.map((/** @type {any} */ field) => (kind === "test_kit" && field.name === "unit" ? printed_unit(field, kept.value.parameter) : field));
   const tried = useSignal(false);
   const refused = useSignal(/** @type {any[]} */ ([]));
   if (!(kind in FILLS) || (id && !held)) return html`<${Missing} up="/room" />`;
@@ -73,7 +75,7 @@ export function Setting({ kind, id, query }) {
       act=${html`<button class="main" type="button" disabled=${!room.value.may(kind)} onClick=${tap(() => void save())}>${t("setting.save")}</button>`}>
       ${held && BY_NAME.includes(kind) && html`<h2>${held.name}</h2>`}
       <p class="soft">${t(`setting.${kind}_why`)}</p>
-      <${Fields} specs=${specs} raw=${kept.value} onRaw=${(/** @type {any} */ raw) => ((kept.value = raw), (refused.value = []))} errors=${refused.value} tried=${tried.value} />
+      <${Fields} specs=${specs} raw=${kept.value} onRaw=${(/** @type {any} */ raw) => ((kept.value = kind === "test_kit" ? of_parameter(kept.value, raw) : raw), (refused.value = []))} errors=${refused.value} tried=${tried.value} />
       ${strays.map((one) => html`<${Wrong} error=${one} />`)}
       ${held && html`<${Authors} meta=${held.meta} />`}
       ${id && room.value.may(kind) && html`<p><button class="quiet" type="button" onClick=${tap(() => void drop())}>${t("setting.remove")}</button></p>`}
@@ -85,3 +87,16 @@ const kit_like = (parameter) => {
   const { entry, basis } = common_kit(parameter);
   return { parameter, entry, ...(basis ? { basis } : {}), ...(UNITS[parameter] ? { unit: UNITS[parameter] } : {}) };
 };
+
+/** Hardness is printed on one of a few scales: those are picked from. @param {any} field @param {string} parameter */
+function printed_unit(field, parameter) {
+  const printed = hardness_printed(parameter);
+  return printed ? { ...field, type: "choice", default: printed[0], choices: printed.map((unit) => ({ value: unit, label: unit })) } : field;
+}
+
+/** A unit that stood for another parameter is not carried along to this one. @param {any} before @param {any} raw */
+function of_parameter(before, raw) {
+  const [was, is] = [before.parameter, raw.parameter];
+  const stands = was === is || (raw.unit && raw.unit !== UNITS[was] && ![was, is].some(hardness_printed));
+  return stands ? raw : { ...raw, unit: UNITS[is] };
+}

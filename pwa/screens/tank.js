@@ -4,7 +4,7 @@ import { YOUNG_MS, planned } from "../advice/setting_up.js";
 import { stock_of } from "../advice/stock.js";
 import { t, when } from "../i18n/words.js";
 import { figure, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
-import { TESTED } from "../ui/kits.js";
+import { SELDOM, TESTED } from "../ui/kits.js";
 import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { counted } from "../ui/life_said.js";
@@ -93,7 +93,7 @@ function FirstFish({ tank }) {
 
 /** @param {{facts: any, advice: any}} props */
 function Latest({ facts, advice }) {
-  const rows = TESTED.map((parameter) => facts.readings.findLast((/** @type {any} */ one) => one.parameter === parameter)).filter(Boolean);
+  const rows = [...TESTED, ...SELDOM].map((parameter) => facts.readings.findLast((/** @type {any} */ one) => one.parameter === parameter)).filter(Boolean);
   if (rows.length === 0) return html`<p class="soft section">${t("tank.no_figures")}</p>`;
   return html`
     <section class="section">

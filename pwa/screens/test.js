@@ -1,11 +1,11 @@
-/** A test at the tank: one parameter after another, read off tiles or a keypad, saved together. */
+/** A test at the tank: one parameter after another, read off tiles or a keypad, saved together; what is seldom tested behind a tap. */
 import { html, useSignal } from "../vendor/preact.js";
 import { minutes, short, t, when } from "../i18n/words.js";
 import { forget, useDraft } from "../ui/draft.js";
 import { figure, parameter_name, read_as } from "../ui/figures.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
-import { TESTED, UNITS, kit_for, reading_of } from "../ui/kits.js";
+import { SELDOM, TESTED, UNITS, kit_for, reading_of } from "../ui/kits.js";
 import { get, now, room } from "../ui/live.js";
 import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
@@ -15,6 +15,9 @@ import { go } from "../ui/router.js";
 import { settle, tap } from "../ui/tap.js";
 import { left, start_timer } from "../ui/timers.js";
 
+/** Where one may stand: at a parameter of every day, at what was read, at one tested now and then. */
+const ANSWERS = TESTED.length;
+const STOPS = [...TESTED, null, ...SELDOM];
 const OLD_MS = 2 * 3_600_000;
 const first = () => ({ at: 0, begun: Date.now(), readings: /** @type {Record<string, any>} */ ({}), typed: /** @type {Record<string, string>} */ ({}) });
 
@@ -26,14 +29,16 @@ export function Test({ id }) {
   const problem = useSignal("");
   if (!tank) return html`<${Missing} up="/" />`;
   const test = kept.value;
-  const parameter = TESTED[test.at];
+  const parameter = STOPS[test.at] ?? null;
+  const seldom = test.at > ANSWERS;
   const done = Object.values(test.readings);
 
   const to = (/** @type {number} */ at, more = {}) => {
     settle();
-    kept.value = { ...test, ...more, at: Math.min(Math.max(at, 0), TESTED.length) };
+    kept.value = { ...test, ...more, at: at < STOPS.length ? Math.max(at, 0) : ANSWERS };
     scrollTo(0, 0);
   };
+  const to_seldom = (/** @type {string} */ of) => to(STOPS.indexOf(of), { from: test.at });
   const answer = (/** @type {any} */ fields) => ({ readings: { ...test.readings, [fields.parameter]: { ...fields, at: room.value.now() } } });
   const save = async () => {
     const together = new_id();
@@ -47,12 +52,12 @@ export function Test({ id }) {
     }
   };
   const act = html`
-    ${test.at > 0 && html`<button class="quiet tall" type="button" onClick=${tap(() => to(test.at - 1))}>${t("test.back")}</button>`}
+    ${test.at > 0 && html`<button class="quiet tall" type="button" onClick=${tap(() => to(seldom ? (test.from ?? ANSWERS) : test.at - 1))}>${t("test.back")}</button>`}
     ${parameter && html`<button class="quiet tall" type="button" onClick=${tap(() => to(test.at + 1))}>${t(test.readings[parameter] ? "test.next" : "test.skip")}</button>`}
     <button class="main" type="button" disabled=${done.length === 0} onClick=${tap(() => void save())}>${done.length ? t("test.save", { count: done.length }) : t("test.none")}</button>`;
 
   return html`
-    <${Page} title=${tank.name} up=${`/tank/${id}`} act=${act} aside=${html`<span class="soft figures">${t("test.place", { at: Math.min(test.at + 1, TESTED.length), of: TESTED.length })}</span>`}>
+    <${Page} title=${tank.name} up=${`/tank/${id}`} act=${act} aside=${html`<span class="soft figures">${seldom ? t("test.seldom") : t("test.place", { at: Math.min(test.at + 1, ANSWERS), of: ANSWERS })}</span>`}>
       ${Date.now() - test.begun > OLD_MS && done.length > 0 && html`
         <div class="row apart caution"><span>${t("test.begun", { when: when(test.begun, now.value) })}</span>
           <button class="quiet" type="button" onClick=${tap(() => (kept.value = first()))}>${t("test.afresh")}</button></div>`}
@@ -63,7 +68,10 @@ export function Test({ id }) {
               const { [parameter]: _, ...others } = test.readings;
               kept.value = { ...test, keyed_in: { ...test.keyed_in, [parameter]: keyed_in }, typed: { ...test.typed, [parameter]: text }, readings: fields ? answer(fields).readings : others };
             }} />`
-        : html`<${Answers} readings=${test.readings} onGo=${(/** @type {number} */ at) => to(at)} />`}
+        : html`<${Answers} readings=${test.readings} onGo=${(/** @type {number} */ at) => (at > ANSWERS ? to_seldom(/** @type {string} */ (STOPS[at])) : to(at))} />`}
+      ${test.at < ANSWERS && html`
+        <div class="row small seldom" role="group" aria-labelledby="seldom"><span class="soft" id="seldom">${t("test.seldom")}</span>
+          ${SELDOM.map((of) => html`<button type="button" class="quiet" key=${of} onClick=${tap(() => to_seldom(of))}>${parameter_name(of)}</button>`)}</div>`}
     <//>`;
 }
 
@@ -73,10 +81,13 @@ function Parameter({ tank, parameter, test, onPick, onType }) {
   const chosen = test.readings[parameter]?.value;
   const unit = kit.unit ?? UNITS[parameter];
   const { label, unit: shown, hold, text: keyed } = shown_in(unit);
+  const { per_drop } = kit;
+  const read = (/** @type {string} */ text) => reading_of(kit, Number((hold(Number(text)) * (per_drop ?? 1)).toPrecision(6)));
+  const typed = keyed(test.typed[parameter] ?? null, test.keyed_in?.[parameter]);
   return html`
     <h2 class="asked">${parameter_name(parameter)} <span class="soft unit">${[kit.entry === "steps" ? unit : label, read_as(parameter, kit.basis)].join(" ")}</span></h2>
     <p class="row apart small kit">
-      <span class="soft">${kit.common ? (kit.entry === "steps" ? t("kit.common") : t("kit.keypad")) : kit.name}</span>
+      <span class="soft">${kit.common ? (kit.entry === "steps" ? t("kit.common") : SELDOM.includes(parameter) ? t("kit.drops", { unit: UNITS[parameter] }) : t("kit.keypad")) : kit.name}</span>
       <a class="quiet" href=${kit.id ? `/room/test_kit/${kit.id}` : `/room/test_kit/new?parameter=${parameter}&then=/tank/${tank}/test`}>${t(kit.id ? "kit.edit" : "kit.set_up")}</a>
     </p>
     ${(kit.timers ?? []).length > 0 && html`<${Timed} kit=${kit} tank=${tank} />`}
@@ -85,8 +96,8 @@ function Parameter({ tank, parameter, test, onPick, onType }) {
           ${kit.steps.map((/** @type {number} */ step) => html`
             <button type="button" key=${step} aria-pressed=${chosen === step} onClick=${tap(() => onPick(reading_of(kit, step)))}>${short(step)}</button>`)}
         </div>`
-      : html`<${Keypad} label=${parameter_name(parameter)} unit=${label} value=${keyed(test.typed[parameter] ?? null, test.keyed_in?.[parameter])}
-          onValue=${(/** @type {string} */ text) => onType(text, text === "" ? null : reading_of(kit, Number(hold(Number(text)).toPrecision(6))), shown)} />`}`;
+      : html`<${Keypad} label=${parameter_name(parameter)} unit=${per_drop ? t("test.drops") : label} value=${typed} onValue=${(/** @type {string} */ text) => onType(text, text === "" ? null : read(text), shown)} />
+          ${per_drop && typed && html`<p class="soft center" role="status">${t("test.drops_are", { figure: `${short(read(typed).value)} ${unit}` })}</p>`}`}`;
 }
 
 /** The kit's timed steps, each started by a tap; several may run. @param {{kit: any, tank: string}} props */
@@ -103,10 +114,11 @@ const Timed = ({ kit, tank }) => html`
 /** What was read, before it is saved. @param {{readings: Record<string, any>, onGo: (at: number) => void}} props */
 const Answers = ({ readings, onGo }) => html`
   <h2 class="asked">${t("test.answers")}</h2>
-  <ul class="lines">${TESTED.map((parameter, at) => {
+  <ul class="lines">${STOPS.map((parameter, at) => {
+    if (!parameter) return null;
     const reading = readings[parameter];
     const said = reading && figure(reading);
     return html`<li key=${parameter}><button class="line whole" type="button" onClick=${tap(() => onGo(at))}>
       <span>${parameter_name(parameter)}</span>
-      ${said ? html`<span class="figures"><b class="hand">${said.value}</b> ${said.unit}</span>` : html`<span class="soft">${t("test.skipped")}</span>`}</button></li>`;
+      ${said ? html`<span class="figures"><b class="hand">${said.value}</b> ${said.unit}</span>` : html`<span class="soft">${t(at > ANSWERS ? "test.seldom" : "test.skipped")}</span>`}</button></li>`;
   })}</ul>`;
