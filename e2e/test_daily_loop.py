@@ -8,6 +8,7 @@ from foretold import bucket, forecast_is_there, plan_input
 from limnary.contracts import run
 from playwright.sync_api import expect
 from room_hands import invite, join
+from tank_hands import have_tank, set_down_water_and_label, set_up_tank
 
 pytestmark = pytest.mark.browser
 
@@ -84,7 +85,7 @@ def test_a_day_without_signal_and_a_second_phone(server, new_phone):
 def test_taking_back_a_change_takes_back_its_dose(server, new_phone):
     thumb = new_phone()
     thumb.open("/")
-    set_up_tank(thumb, "Reed pool")
+    have_tank(thumb, "Reed pool")
     set_down_water_and_label(thumb)
     thumb.tap("link", "Change")
     thumb.tap("button", "Log")
@@ -97,7 +98,7 @@ def test_taking_back_a_change_takes_back_its_dose(server, new_phone):
 def test_a_double_tap_records_once(server, new_phone):
     thumb = new_phone()
     thumb.open("/")
-    set_up_tank(thumb, "Reed pool")
+    have_tank(thumb, "Reed pool")
     thumb.tap("link", "Test")
     thumb.settled()
     zero = thumb.page.get_by_role("button", name="0", exact=True)
@@ -118,7 +119,7 @@ def test_a_double_tap_records_once(server, new_phone):
 def test_a_half_made_test_survives_the_reload(server, new_phone):
     thumb = new_phone()
     thumb.open("/")
-    set_up_tank(thumb, "Reed pool")
+    have_tank(thumb, "Reed pool")
     thumb.tap("link", "Test")
     thumb.tap("button", "0.1", exact=True)
     thumb.page.reload()
@@ -140,30 +141,6 @@ def test_bad_measures_are_refused_in_the_calculations_words_and_stay_typed(serve
     thumb.page.reload()
     for label, text in (("Length", "-80"), ("Width", "abc"), ("Height", "40,5")):
         expect(thumb.page.get_by_label(label).first).to_have_value(text)
-
-
-def set_up_tank(thumb, name):
-    thumb.open("/tanks/new")
-    thumb.pick("rectangular")
-    for label, figure in (("Length", "80"), ("Width", "35"), ("Height", "40"), ("Water stands", "36,5")):
-        thumb.type(label, figure)
-    thumb.type("Name", name)
-    thumb.tap("button", "Save tank")
-    thumb.title(name)
-
-
-def set_down_water_and_label(thumb):
-    thumb.tap("link", "Water that goes in")
-    thumb.tap("link", "New source water")
-    thumb.type("Name", "Kitchen tap")
-    thumb.pick("chlorine")
-    thumb.tap("button", "Save", exact=True)
-    thumb.tap("link", "New label")
-    thumb.type("Name", "Tap safe")
-    thumb.type("The label says", "2")
-    thumb.type("for this many litres", "10")
-    thumb.tap("button", "Save", exact=True)
-    thumb.tap("link", "Back")
 
 
 def water_litres(thumb):

@@ -6,7 +6,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 from room_hands import join, share
-from test_daily_loop import set_up_tank
+from tank_hands import have_tank
 
 pytestmark = pytest.mark.browser
 
@@ -115,7 +115,7 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(server, new
 def tank(thumb, name):
     """A new tank; its page's path."""
     thumb.open("/tanks")
-    set_up_tank(thumb, name)
+    have_tank(thumb, name)
     return thumb.page.url[thumb.page.url.index("/tank/") :]
 
 

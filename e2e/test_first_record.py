@@ -2,7 +2,7 @@
 
 import pytest
 from playwright.sync_api import expect
-from test_daily_loop import set_up_tank
+from tank_hands import set_up_tank
 
 pytestmark = pytest.mark.browser
 

@@ -8,7 +8,7 @@ import pytest
 from journal_hands import write_note
 from playwright.sync_api import expect
 from room_hands import invite, join, read_ammonia, share
-from test_daily_loop import set_up_tank
+from tank_hands import have_tank
 
 pytestmark = pytest.mark.browser
 
@@ -16,7 +16,7 @@ pytestmark = pytest.mark.browser
 def test_a_photo_and_a_correction_reach_the_other_phone(server, new_phone):
     thumb = new_phone()
     join(thumb, server.links[0], "Aino", "Aino's phone")
-    set_up_tank(thumb, "Reed pool")
+    have_tank(thumb, "Reed pool")
     thumb.stored()
     thumb.page.context.set_offline(True)
     write_note(thumb, "Plants pearling", "Algae on the glass", pictures=2)

@@ -2,7 +2,7 @@
 
 import pytest
 from playwright.sync_api import expect
-from test_daily_loop import set_up_tank
+from tank_hands import have_tank
 
 pytestmark = pytest.mark.browser
 
@@ -15,7 +15,8 @@ MOST_TABS = 40
 
 def test_a_test_is_recorded_by_keyboard_alone(server, new_phone):
     thumb = new_phone()
-    set_up_tank(thumb, "Reed pool")
+    thumb.open()
+    have_tank(thumb, "Reed pool")
     press(thumb, "Test")
     expect(thumb.page.get_by_role("heading", level=1)).to_be_focused()
     press(thumb, "0.5")
@@ -31,7 +32,8 @@ def test_a_test_is_recorded_by_keyboard_alone(server, new_phone):
 
 def test_motion_only_where_it_is_welcome(server, new_phone):
     thumb = new_phone()
-    set_up_tank(thumb, "Reed pool")
+    thumb.open()
+    have_tank(thumb, "Reed pool")
     for wish, moves in (("reduce", False), ("no-preference", True)):
         thumb.page.emulate_media(reduced_motion=wish)
         thumb.page.evaluate("() => import('/ui/record.js').then(({ say }) => say('Said'))")

@@ -4,7 +4,7 @@ import re
 
 import pytest
 from playwright.sync_api import expect
-from test_daily_loop import set_up_tank
+from tank_hands import have_tank
 
 pytestmark = pytest.mark.browser
 
@@ -13,7 +13,7 @@ def test_own_kit_gives_its_tiles_and_timers(server, new_phone):
     thumb = new_phone()
     thumb.page.clock.install()
     thumb.open("/")
-    set_up_tank(thumb, "Reed pool")
+    have_tank(thumb, "Reed pool")
     thumb.tap("link", "Test")
     thumb.tap("link", "Set up my kit")
     thumb.type("Name", "Drop test")

@@ -5,8 +5,8 @@ import re
 
 import pytest
 from playwright.sync_api import expect
-from room_hands import invite, join, made_link, members, person, read_ammonia, share
-from test_daily_loop import set_up_tank
+from room_hands import invite, join, link_for, made_link, members, person, read_ammonia, share
+from tank_hands import have_tank
 
 pytestmark = pytest.mark.browser
 
@@ -16,7 +16,7 @@ def owner(server, new_phone):
     """Aino's phone, with a tank that is shared."""
     thumb = new_phone()
     join(thumb, server.links[0], "Aino", "Aino's phone")
-    set_up_tank(thumb, "Reed pool")
+    have_tank(thumb, "Reed pool")
     share(thumb)
     thumb.sees("Everything on this phone is shared.")
     return thumb
@@ -25,11 +25,8 @@ def owner(server, new_phone):
 @pytest.fixture
 def helper(owner, new_phone):
     """Bo's phone, let in as a helper, with the tank."""
-    link = invite(owner, "helper", "an hour")
-    owner.sees("It lets one helper in, once")
-    expect(owner.page.get_by_role("img", name="QR code")).to_be_visible()
     thumb = new_phone()
-    join(thumb, link, "Bo", "Bo's phone")
+    join(thumb, link_for(owner, "helper"), "Bo", "Bo's phone")
     thumb.sees("Reed pool")
     thumb.stored()
     return thumb
@@ -100,6 +97,8 @@ def test_a_role_is_changed_and_changed_back(server, owner, helper):
 
 def test_a_link_is_withdrawn_and_opens_nothing(server, owner, new_phone):
     link = invite(owner, "viewer", "a week")
+    owner.sees("It lets one viewer in, once")
+    expect(owner.page.get_by_role("img", name="QR code")).to_be_visible()
     owner.tap("button", "Done")
     owner.sees("Open links")
     owner.tap("button", "Withdraw viewer")
@@ -161,7 +160,7 @@ def test_a_person_is_taken_out_and_what_waited_is_kept(server, owner, helper):
     helper.open("/")
     helper.sees("You are no longer in this room.")
 
-    join_again(helper, invite(owner, "helper"))
+    join_again(helper, link_for(owner, "helper"))
     share(helper)
     helper.sees("Everything on this phone is shared.")
     assert readings_on_the_server(server) == 1

@@ -6,7 +6,7 @@ import zipfile
 import pytest
 from playwright.sync_api import expect
 from room_hands import join, read_ammonia, share
-from test_daily_loop import set_up_tank
+from tank_hands import have_tank
 
 pytestmark = pytest.mark.browser
 
@@ -14,7 +14,7 @@ pytestmark = pytest.mark.browser
 def test_two_rooms_are_kept_apart_and_both_are_shared(server, new_phone):
     thumb = new_phone()
     join(thumb, server.links[0], "Aino", "Aino's phone")
-    set_up_tank(thumb, "Reed pool")
+    have_tank(thumb, "Reed pool")
     thumb.open("/room/rooms")
     thumb.type("Name of this room", "Cellar")
     thumb.tap("button", "Save", exact=True)
@@ -36,7 +36,7 @@ def test_two_rooms_are_kept_apart_and_both_are_shared(server, new_phone):
     thumb.sees("Attic is made, and you are its owner")
     thumb.open("/")
     expect(thumb.page.get_by_text("Reed pool")).to_have_count(0)
-    set_up_tank(thumb, "Jar on the sill")
+    have_tank(thumb, "Jar on the sill")
     share(thumb)
     thumb.tap("link", "Rooms")
     shared = thumb.page.get_by_role("button", name="Cellar")
@@ -51,7 +51,7 @@ def test_two_rooms_are_kept_apart_and_both_are_shared(server, new_phone):
 def test_a_copy_of_one_phone_is_taken_in_by_another(server, new_phone, tmp_path):
     first, second = new_phone(), new_phone()
     first.open("/")
-    set_up_tank(first, "Reed pool")
+    have_tank(first, "Reed pool")
     read_ammonia(first, "Reed pool")
     first.open("/room")
     first.tap("link", "Keep a copy")

@@ -11,7 +11,7 @@ from playwright.sync_api import expect
 from real_server import RealServer
 from room_hands import join
 from setup_hands import OF_PLAN, plan_tank
-from test_daily_loop import set_down_water_and_label, set_up_tank
+from tank_hands import have_tank, set_down_water_and_label
 
 pytestmark = pytest.mark.browser
 
@@ -64,7 +64,7 @@ def screens(furnished):
 
 def furnish(thumb, link):
     join(thumb, link, "Aino", "Aino's phone")
-    set_up_tank(thumb, "Reed pool")
+    have_tank(thumb, "Reed pool")
     set_down_water_and_label(thumb)
     thumb.tap("link", "Test")
     thumb.tap("button", "0.5", exact=True)
