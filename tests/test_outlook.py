@@ -208,7 +208,7 @@ def test_source_over_the_limit_is_said():
     asked = {"tank": TANK, "now_h": 24, "source": {"nitrate_mg_n_l": 12}}
     asked["readings"] = [{"at_h": 24, "parameter": "nitrate", "value": 14, "basis": "n"}]
     plan = run("change_plan", asked)
-    assert plan["advice"] == ["source_over_limit", "nitrate_slowly"]
+    assert plan["advice"] == ["source_over_limit", "feed_less", "nitrate_slowly"]
 
 
 def test_more_food_growing_bacteria_and_warmth_show_in_headroom():

@@ -156,7 +156,7 @@ function advice_of(trial, watch, fraction, enough, halves, risk) {
   if (watch.chance_of_any() <= risk) return [...advice, "feed_half"];
   if (halves) advice.push("two_changes");
   const chances = watch.chances();
-  if (chances.nh3 <= risk && chances.nitrite <= risk && chances.nitrate > risk) return [...advice, "nitrate_slowly"];
+  if (chances.nh3 <= risk && chances.nitrite <= risk && chances.nitrate > risk) return [...advice, "feed_less", "nitrate_slowly"];
   advice.push(trial.run(fraction, { feed: 0 }).chance_of_any() <= risk ? "feed_nothing" : "feed_less");
   const half_time = trial.run(fraction, { hours: trial.hours / 2 }).chance_of_any() <= risk;
   advice.push(half_time ? "test_at_half_time" : "test_sooner");

@@ -157,7 +157,7 @@ def _advice(trial: Trial, watch: Watch, fraction: float, enough: bool, halves: d
         advice.append("two_changes")
     chances = watch.chances()
     if chances["nh3"] <= risk and chances["nitrite"] <= risk and chances["nitrate"] > risk:
-        return [*advice, "nitrate_slowly"]
+        return [*advice, "feed_less", "nitrate_slowly"]
     if trial.run(fraction, feed=0.0).chance_of_any() <= risk:
         advice.append("feed_nothing")
     else:
