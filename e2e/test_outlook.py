@@ -74,6 +74,11 @@ def test_the_charts_are_drawn_and_the_same_stands_in_a_table(server, new_phone):
     expect(nitrite.get_by_role("row").filter(has_text="Changed 30 L")).to_have_count(1)
     thumb.tap("button", "6 weeks")
     expect(nitrite.get_by_role("row").filter(has_text="read")).to_have_count(DAYS)
+    # On a phone in US units the temperature's axis is in °F too: 24 °C are 75.2 °F.
+    thumb.page.evaluate(IN_US_UNITS)
+    thumb.tap("button", "As a table")
+    expect(thumb.page.get_by_role("heading", name="Temperature °F")).to_be_visible()
+    thumb.page.wait_for_function("() => window.written.some((text) => text.startsWith('75'))")
 
 
 def test_a_reading_that_does_not_fit_is_doubted_out_loud(server, new_phone):
@@ -133,6 +138,15 @@ def test_what_the_forecast_has_to_assume_can_be_set_down(server, new_phone):
 
 
 KEPT = "indexedDB.databases().then((all) => all.map((one) => one.name))"
+IN_US_UNITS = """async () => {
+  const { fillText } = CanvasRenderingContext2D.prototype;
+  window.written = [];
+  CanvasRenderingContext2D.prototype.fillText = function (text, ...where) {
+    window.written.push(String(text));
+    return fillText.call(this, text, ...where);
+  };
+  (await import("/ui/measures.js")).measures.value = "us";
+}"""
 INKED = """(canvas) => {
   const { data } = canvas.getContext("2d").getImageData(0, 0, canvas.width, canvas.height);
   let inked = 0;

@@ -51,6 +51,16 @@ function read(reading) {
   return { value, low: low === null ? null : Math.max(low, 0), high };
 }
 
+/** The same lines in another unit: all that is drawn and said of them. @param {Lines} lines @param {(value: number) => number} show @returns {Lines} */
+export function lines_in(lines, show) {
+  const of = (/** @type {number | null} */ value) => (value === null ? null : show(value));
+  return {
+    ...lines,
+    dots: lines.dots.map((dot) => ({ ...dot, value: show(dot.value), low: of(dot.low), high: of(dot.high) })),
+    fan: lines.fan.map(({ at, p10, p50, p90 }) => ({ at, p10: show(p10), p50: show(p50), p90: show(p90) })),
+  };
+}
+
 /** The span of values that all of it needs, from 0 up for concentrations. @param {Lines} lines @returns {[number, number]} */
 export function span({ parameter, dots, fan, limit }) {
   const all = [

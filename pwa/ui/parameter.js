@@ -1,11 +1,12 @@
-/** One parameter of the outlook: its chance in words, its chart, and the same figures as a table. */
-import { html } from "../vendor/preact.js";
+/** One parameter of the outlook: its chance in words, its chart, and the same figures as a table, in the units of this phone. */
+import { html, useMemo } from "../vendor/preact.js";
+import { lines_in } from "../advice/chart_lines.js";
 import { SPECIES } from "../advice/level.js";
 import { number, short, t, when } from "../i18n/words.js";
 import { chance_said } from "./chance.js";
 import { Chart } from "./chart.js";
 import { as_ion, litres_said, nitrogen, parameter_name } from "./figures.js";
-import { shown_in } from "./measures.js";
+import { measures, shown_in } from "./measures.js";
 
 /** @typedef {import("../advice/chart_lines.js").Lines} Lines */
 
@@ -15,8 +16,9 @@ export const CHANCE_OF = /** @type {Record<string, string>} */ ({ total_ammonia:
 const POINTS = 6;
 
 /** @param {{lines: Lines, next: any, as_table: boolean, now: number}} props `next`: the outlook until the next test, if it is there */
-export function Parameter({ lines, next, as_table, now }) {
-  const { parameter } = lines;
+export function Parameter({ lines: held, next, as_table, now }) {
+  const { parameter } = held;
+  const lines = useMemo(() => (parameter === "temperature" ? lines_in(held, shown_in("°C").show) : held), [held, measures.value]);
   const id = `of-${parameter}`;
   return html`
     <section class="parameter" aria-labelledby=${id}>
@@ -75,7 +77,7 @@ function span_said({ low, high }, said) {
 }
 
 /** @param {string} parameter @param {number} value */
-const figure_said = (parameter, value) => (parameter in SPECIES ? nitrogen(value) : number(parameter === "temperature" ? shown_in("°C").show(value) : value, 1));
+const figure_said = (parameter, value) => (parameter in SPECIES ? nitrogen(value) : number(value, 1));
 
 /** @param {string} parameter */
 const unit_of = (parameter) => (parameter in SPECIES ? "mg N/L" : parameter === "temperature" ? shown_in("°C").label : "");

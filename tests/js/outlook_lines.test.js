@@ -1,7 +1,7 @@
 /** When a tank will be ready and what it could carry, and what its charts show, from the contracts' own answers. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { chart_lines, span } from "../../pwa/advice/chart_lines.js";
+import { chart_lines, lines_in, span } from "../../pwa/advice/chart_lines.js";
 import { ready, room_for } from "../../pwa/advice/readiness.js";
 import { install } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
@@ -57,4 +57,17 @@ test("only what lies in the window is drawn, limit and fan always fit, and nitra
   assert.deepEqual(chart_lines("nitrate", facts, asked, { series: [fan], doubts: [] }, limits, 14).fan, []);
   const ph = chart_lines("ph", facts, asked, { series: [fan], doubts: [] }, limits, 14);
   assert.deepEqual([ph.limit, ph.fan, span(ph).map((edge) => Number(edge.toFixed(9)))], [null, [], [6.7, 7.7]]);
+});
+
+test("a temperature is drawn in the phone's unit, dots and axis alike", () => {
+  const warm = { ...asked, records: { now_h: 100, readings: [{ at_h: 60, parameter: "temperature", value: 20 }, { at_h: 98, parameter: "temperature", value: 25, steps: [20, 25, 30] }] } };
+  const lines = chart_lines("temperature", facts, warm, null, limits, 14);
+  // 20 °C are 68 °F and 25 °C are 77 °F exactly (NIST SP 811).
+  const shown = lines_in(lines, (celsius) => (celsius * 9) / 5 + 32);
+  assert.deepEqual(shown.dots.map(({ value, low, high }) => [value, low, high]), [[68, 68, 68], [77, 72.5, 81.5]]);
+  const [bottom, top] = span(shown);
+  assert.ok(bottom < 68 && bottom > 60 && top > 81.5 && top < 90);
+  assert.deepEqual([shown.from, shown.to, shown.marks], [lines.from, lines.to, lines.marks]);
+  const unbound = { ...lines, dots: [{ ...lines.dots[0], low: null, high: null }], fan: [{ at: 1, p10: 0, p50: 10, p90: 20 }] };
+  assert.deepEqual(lines_in(unbound, (value) => value * 2), { ...unbound, dots: [{ ...unbound.dots[0], value: 40 }], fan: [{ at: 1, p10: 0, p50: 20, p90: 40 }] });
 });
