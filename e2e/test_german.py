@@ -1,4 +1,4 @@
-"""A German phone speaks German: a tank is set up, tested, its water changed, with a decimal comma typed and shown."""
+"""A German phone speaks German, commas and all; what its tiles wrote down is said in English on an English phone."""
 
 import json
 import re
@@ -56,9 +56,27 @@ def test_a_day_in_german(server, new_phone):
     thumb.key_in("20,5")
     thumb.tap("button", "20,5 L und 5,13 ml eintragen")
     thumb.sees("20,5 L und 5,13 ml auf diesem Handy gespeichert")
+    thumb.open(f"/tank/{tank}/note")
+    thumb.tap("button", "Pflanzen perlen")
+    thumb.page.get_by_role("textbox").fill("Drei Stück")
+    thumb.tap("button", "Notiz speichern")
+    thumb.title("Schilfbecken")
+    thumb.open(f"/tank/{tank}/stock/new?change=death&species=Danio%20rerio")
+    thumb.tap("button", "Alter", exact=True)
+    thumb.tap("button", "1 Zebrabärbling: gestorben")
+    thumb.sees("auf diesem Handy gespeichert")
     thumb.open("/room")
     thumb.tap("button", "Jetzt teilen")
     thumb.sees("Alles auf diesem Handy ist geteilt.")
     held = {row["kind"]: json.loads(row["fields"]) for row in server.rows("SELECT kind, fields FROM records")}
     assert held["tank"]["water_l"] == pytest.approx(80 * 35 * 36.5 / 1000)
     assert (held["water_change"]["litres"], held["dose"]["amount"]) == (20.5, pytest.approx(5.125))
+    assert (held["note"]["text"], held["note"]["quick"]) == ("Pflanzen perlen\nDrei Stück", ["pearling"])
+    assert (held["stock_change"]["cause"], held["stock_change"]["cause_code"]) == ("Alter", "age")
+    thumb.open("/room/display")
+    thumb.pick("English")
+    expect(thumb.page.locator("html")).to_have_attribute("lang", "en")
+    thumb.open(f"/tank/{tank}/history")
+    thumb.sees("Plants pearling")
+    thumb.sees("Drei Stück")
+    thumb.sees("1 zebra danio, died: old age")

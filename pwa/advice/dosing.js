@@ -34,7 +34,7 @@ export function label_dose(label, litres) {
 /**
  * The salt worked out last on the Bench, for this tank's water; null if there is none.
  * @param {any} tank @param {any} draft what stands in the Bench's form @param {{system: string, marks: any}} manner
- * @returns {{what: string, amount: number, unit: "g", input: any, answer: any} | null}
+ * @returns {{what: string, what_code: string, amount: number, unit: "g", input: any, answer: any} | null}
  */
 export function salt_of(tank, draft, { system, marks }) {
   const spec = contracts().salt_dose;
@@ -44,7 +44,7 @@ export function salt_of(tank, draft, { system, marks }) {
   if (!("answer" in outcome)) return null;
   const { choices } = spec.inputs.find((/** @type {any} */ one) => one.name === "salt");
   const what = choices.find((/** @type {any} */ one) => one.value === outcome.payload.salt).label;
-  return { what, amount: outcome.answer.grams, unit: "g", input: outcome.payload, answer: outcome.answer };
+  return { what, what_code: outcome.payload.salt, amount: outcome.answer.grams, unit: "g", input: outcome.payload, answer: outcome.answer };
 }
 
 /**

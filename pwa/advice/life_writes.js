@@ -17,7 +17,7 @@ export function life_writes(kind, fields, new_id, corrects, half, earlier = []) 
   const put = (/** @type {Record<string, any>} */ said, /** @type {any} */ old) => ({ type: /** @type {const} */ ("put"), kind, id: new_id(), fields: { ...said, ...(old ? { supersedes: old.id } : {}) } });
   const writes = /** @type {Write[]} */ ([put(fields, corrects)]);
   if (fields.change === "move_out") {
-    const { cause: _cause, ...both } = fields;
+    const { cause: _cause, cause_code: _code, ...both } = fields;
     writes.push(put({ ...both, tank: fields.other_tank, other_tank: fields.tank, change: "move_in" }, half));
   } else if (half) writes.push(...[half, ...earlier].map(gone));
   return writes;

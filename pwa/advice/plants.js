@@ -3,8 +3,8 @@
 const IN = ["plant", "move_in"];
 
 /**
- * @typedef {{id: string, at: string, tank: string, change: string, species: string, amount?: string, other_tank?: string}} Planting
- * @typedef {{species: string, since: string, amounts: string[], last_trim?: string}} Growing `amounts`: as they were put in, oldest first
+ * @typedef {{id: string, at: string, tank: string, change: string, species: string, amount?: string, amount_code?: string, portions?: number, other_tank?: string}} Planting
+ * @typedef {{species: string, since: string, amounts: Planting[], last_trim?: string}} Growing `amounts`: the plantings that say one, oldest first
  */
 
 /**
@@ -14,12 +14,14 @@ const IN = ["plant", "move_in"];
  */
 export function plants_of(plantings) {
   /** @type {Map<string, Growing & {here: boolean}>} */ const kinds = new Map();
-  for (const { species, at, change, amount } of plantings.toSorted(in_order)) {
+  for (const planting of plantings.toSorted(in_order)) {
+    const { species, at, change } = planting;
+    const amount = planting.amount ?? planting.amount_code ?? planting.portions;
     const plant = kinds.get(species) ?? { species, since: at, amounts: [], here: false };
     kinds.set(species, plant);
     if (IN.includes(change)) {
       if (!plant.here) Object.assign(plant, { since: at, amounts: [], here: true });
-      if (amount) plant.amounts.push(amount);
+      if (amount) plant.amounts.push(planting);
     } else if (change === "trim") {
       plant.last_trim = at;
       // A plant that is trimmed grows here, whether its planting was written down or not.

@@ -59,6 +59,8 @@ export const removal = ({ records, earlier }) => [...records, ...earlier].map(({
 export function correction(room, record, value, new_id) {
   const id = new_id();
   const change = /** @type {Record<string, any>} */ ({ [CORRECTED[record.kind]]: value });
+  // Set anew, its lines need not be the tiles' any more.
+  if (record.kind === "note") change.quick = undefined;
   if (record.kind === "water_change") change.fraction = Math.min(1, (record.fraction / record.litres) * Number(value));
   const hanging = record.kind === "water_change" ? room.all("dose").filter((dose) => dose.water_change === record.id) : [];
   return [instead(record, id, change), ...hanging.map((dose) => instead(dose, new_id(), { water_change: id }))];

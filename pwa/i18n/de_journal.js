@@ -50,7 +50,7 @@ export const de_journal = {
   "dosing.wanted": "Gewünschtes Ammonium, als Stickstoff",
   "dosing.with": "Mit",
   "dosing.ammonium_chloride": "Ammoniumchlorid",
-  "dosing.household": "Salmiakgeist",
+  "dosing.household_ammonia": "Salmiakgeist",
   "dosing.strength": "Seine Stärke, wie auf der Flasche",
   "dosing.no_strength": "Eine Flasche, die ihre Stärke nicht nennt, lässt sich nicht dosieren.",
   "dosing.gives": "ergibt {tan} mg N/L in {litres}; die Vorhersage rechnet damit",

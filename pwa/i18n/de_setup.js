@@ -149,8 +149,6 @@ export const de_setup = {
   "first_fish.saved": { one: "{count} Tier in {tank}, auf diesem Handy gespeichert", other: "{count} Tiere in {tank}, auf diesem Handy gespeichert" },
   "first_fish.without": "Oder ohne Tiere starten",
   "first_fish.without_why": "Eine abgemessene Dosis Ammonium füttert die Bakterien so, wie es das Futter der geplanten Tiere tun wird. Nie mit einem Tier im Wasser.",
-  "first_fish.ammonium_chloride": "Ammoniumchlorid",
-  "first_fish.household_ammonia": "Salmiakgeist",
   "first_fish.log_salt": "{amount} g Ammoniumchlorid gegeben",
   "first_fish.log_household": "{amount} ml Salmiakgeist gegeben",
   "first_fish.dosed": "{amount} {what} auf diesem Handy gespeichert",

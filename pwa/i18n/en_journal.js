@@ -50,7 +50,7 @@ export const en_journal = {
   "dosing.wanted": "Ammonia wanted, as nitrogen",
   "dosing.with": "With",
   "dosing.ammonium_chloride": "ammonium chloride",
-  "dosing.household": "household ammonia",
+  "dosing.household_ammonia": "household ammonia",
   "dosing.strength": "Its strength, as the bottle says",
   "dosing.no_strength": "A bottle that does not say how strong it is cannot be dosed.",
   "dosing.gives": "gives {tan} mg N/L in {litres}; the forecast counts it",

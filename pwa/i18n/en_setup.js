@@ -150,8 +150,6 @@ export const en_setup = {
   "first_fish.saved": { one: "{count} animal in {tank}, saved on this phone", other: "{count} animals in {tank}, saved on this phone" },
   "first_fish.without": "Or start without animals",
   "first_fish.without_why": "A measured dose of ammonia feeds the bacteria as the planned animals’ food will. Never with an animal in the water.",
-  "first_fish.ammonium_chloride": "Ammonium chloride",
-  "first_fish.household_ammonia": "Household ammonia",
   "first_fish.log_salt": "Dosed {amount} g of ammonium chloride",
   "first_fish.log_household": "Dosed {amount} ml of household ammonia",
   "first_fish.dosed": "{amount} {what} saved on this phone",

@@ -51,7 +51,7 @@ export const fr_journal = {
   "dosing.wanted": "Ammonium voulu, en azote",
   "dosing.with": "Avec",
   "dosing.ammonium_chloride": "chlorure d’ammonium",
-  "dosing.household": "ammoniaque ménagère",
+  "dosing.household_ammonia": "ammoniaque ménagère",
   "dosing.strength": "Sa concentration, comme l’indique le flacon",
   "dosing.no_strength": "Un flacon qui n’indique pas sa concentration ne peut pas être dosé.",
   "dosing.gives": "donne {tan} mg N/L dans {litres} ; la prévision le compte",

@@ -151,8 +151,6 @@ export const fr_setup = {
   "first_fish.saved": forms("{count} animal dans {tank}, enregistré sur ce téléphone", "{count} animaux dans {tank}, enregistré sur ce téléphone"),
   "first_fish.without": "Ou démarrer sans animaux",
   "first_fish.without_why": "Une dose mesurée d’ammonium nourrit les bactéries comme le fera la nourriture des animaux prévus. Jamais avec un animal dans l’eau.",
-  "first_fish.ammonium_chloride": "Chlorure d’ammonium",
-  "first_fish.household_ammonia": "Ammoniaque ménagère",
   "first_fish.log_salt": "{amount} g de chlorure d’ammonium versés",
   "first_fish.log_household": "{amount} ml d’ammoniaque ménagère versés",
   "first_fish.dosed": "{amount} {what} : enregistré sur ce téléphone",

@@ -15,6 +15,7 @@ import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
 import { tap } from "../ui/tap.js";
+import { note_said } from "../ui/tile_words.js";
 
 /** @type {Record<string, (one: any) => string>} */
 const UNIT = { reading: (one) => one.unit ?? "", water_change: () => "L", dose: (one) => t(`unit.${one.unit}`), feeding: () => "g" };
@@ -31,10 +32,10 @@ export function Correct({ kind, id }) {
   const one = same.find((each) => each.id === kept.value.of) ?? same[0];
   const { typed } = kept.value;
   const set = (/** @type {string | null} */ text) => ((wrong.value = []), (kept.value = { ...kept.value, typed: text, keyed_in: kind === "note" ? undefined : shown_in(UNIT[kind](one)).unit }));
-  const said = kind === "note" ? (typed ?? one.text) : typed;
+  const said = kind === "note" ? (typed ?? note_said(one)) : typed;
   const in_steps = kind === "reading" && (one.steps ?? []).length > 0;
   const value = kind === "note" ? said.trim() : in_steps ? Number(said) : Number(shown_in(UNIT[kind](one)).hold(Number(said), kept.value.keyed_in).toPrecision(12));
-  const ready = said !== null && said !== "" && value !== one[CORRECTED[kind]];
+  const ready = said !== null && said !== "" && value !== (kind === "note" ? note_said(one) : one[CORRECTED[kind]]);
   const up = event.tank ? `/tank/${event.tank}/history` : "/timeline";
   const spec = records()[kind].fields.find((/** @type {any} */ field) => field.name === CORRECTED[kind]);
 

@@ -22,6 +22,7 @@ import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
 import { tap } from "../ui/tap.js";
+import { ammonia_named, dosed_said } from "../ui/tile_words.js";
 
 const SALT = "salt";
 const AMMONIA = "ammonia";
@@ -90,13 +91,13 @@ function dose_of(kept, { tank, label, salt, animals, changes }) {
       return { fields: { ...label_dose(label, for_litres), label: label.id, what: label.name, for_litres } };
     }
     if (kept.way === SALT && salt) {
-      const { what, amount, unit, input, answer } = salt;
-      return { fields: { what, amount, unit, for_litres: tank.water_l }, name: "salt_dose", input, answer };
+      const { what, what_code, amount, unit, input, answer } = salt;
+      return { fields: { what, what_code, amount, unit, for_litres: tank.water_l }, name: "salt_dose", input, answer };
     }
     if (kept.way === AMMONIA && !animals && (!kept.household || Number(kept.percent) > 0)) {
       const { amount, unit, tan_mg_n_l, input, answer } = starter(tank, tan_in(kept, tank), kept.household ? Number(kept.percent) : undefined);
-      const what = t(kept.household ? "dosing.household" : "dosing.ammonium_chloride");
-      return { fields: { what, amount, unit, tan_mg_n_l, for_litres: tank.water_l }, name: "starter_dose", input, answer };
+      const what_code = kept.household ? "household_ammonia" : "ammonium_chloride";
+      return { fields: { what: ammonia_named(what_code), what_code, amount, unit, tan_mg_n_l, for_litres: tank.water_l }, name: "starter_dose", input, answer };
     }
     return {};
   } catch (no) {
@@ -111,7 +112,7 @@ const litres_in = (kept, tank, label, changes) => (kept.litres === null ? litres
 const tan_in = (kept, tank) => (kept.tan === null ? wanted_tan(tank, all("own_species")) : Number(kept.tan));
 
 /** @param {{dose: any}} props */
-const Last = ({ dose }) => html`<p class="soft">${dose ? t("dosing.last", { dose: dose_said(dose), what: dose.what, when: when(dose.at, now.value) }) : t("dosing.never")}</p>`;
+const Last = ({ dose }) => html`<p class="soft">${dose ? t("dosing.last", { dose: dose_said(dose), what: dosed_said(dose), when: when(dose.at, now.value) }) : t("dosing.never")}</p>`;
 
 /** @param {{tank: any, label: any, litres: number, typed: {text: string, unit: string} | null, dose: any, onType: (text: string) => void}} props the water is set in the units of this phone */
 function ForLitres({ tank, label, litres, typed, dose, onType }) {
@@ -135,7 +136,7 @@ function Ammonia({ tank, kept, set, dose, animals }) {
     </section>
     <div class="tiles two section" role="group" aria-label=${t("dosing.with")}>
       <button type="button" aria-pressed=${!kept.household} onClick=${kind(false)}>${t("dosing.ammonium_chloride")}</button>
-      <button type="button" aria-pressed=${kept.household} onClick=${kind(true)}>${t("dosing.household")}</button>
+      <button type="button" aria-pressed=${kept.household} onClick=${kind(true)}>${t("dosing.household_ammonia")}</button>
     </div>
     ${kept.household && html`<section class="section"><h2>${t("dosing.strength")}</h2>
       <${Amount} label=${t("dosing.strength")} unit="%" value=${Number(kept.percent)} typed=${kept.percent} step=${0.5} least=${0.5} most=${35} onType=${(/** @type {string} */ text) => set({ percent: text })} />

@@ -13,9 +13,8 @@ import { new_id, offer, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
 import { shrunk } from "../ui/shrink.js";
 import { tap } from "../ui/tap.js";
+import { QUICK, quick_named } from "../ui/tile_words.js";
 
-/** What keepers write most; their words stand in the catalogue. */
-const QUICK = ["well", "pearling", "new_leaves", "holes", "glass_algae", "thread_algae", "cloudy", "film", "at_surface", "hiding", "young", "filter_slow"];
 /** Those that ask for a test at once. */
 const TEST_NOW = ["at_surface", "hiding"];
 const LONGEST = 5000;
@@ -35,7 +34,8 @@ export function Note({ id }) {
   if (!room.value.may("note")) return html`<${LookingOnly} title=${t("note.title")} up=${`/tank/${id}`} />`;
 
   const { picked, text } = kept.value;
-  const words = [...QUICK.filter((one) => picked.includes(one)).map((one) => t(`quick.${one}`)), text.trim()].filter(Boolean).join("\n");
+  const quick = QUICK.filter((one) => picked.includes(one));
+  const words = [...quick.map(quick_named), text.trim()].filter(Boolean).join("\n");
   const pick = (/** @type {string} */ one) => (kept.value = { ...kept.value, picked: picked.includes(one) ? picked.filter((other) => other !== one) : [...picked, one] });
 
   const add = async (/** @type {any} */ event) => {
@@ -61,7 +61,7 @@ export function Note({ id }) {
   };
   const save = async () => {
     const shared = { tank: id, at: room.value.now(), entry: new_id() };
-    const writes = words ? [{ type: /** @type {const} */ ("put"), kind: "note", id: new_id(), fields: { ...shared, text: words.slice(0, LONGEST) } }] : [];
+    const writes = words ? [{ type: /** @type {const} */ ("put"), kind: "note", id: new_id(), fields: { ...shared, text: words.slice(0, LONGEST), ...(quick.length ? { quick } : {}) } }] : [];
     const pictures = photos.value.map(({ picture, width, height }) => ({ picture, id: new_id(), fields: { ...shared, width, height } }));
     try {
       if (!(await record(writes, t("note.saved", { tank: tank.name }), pictures))) return;
@@ -78,7 +78,7 @@ export function Note({ id }) {
   return html`
     <${Page} title=${t("note.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
       <div class="tiles two short" role="group" aria-label=${t("note.quick")}>
-        ${QUICK.map((one) => html`<button type="button" key=${one} aria-pressed=${picked.includes(one)} onClick=${tap(() => pick(one))}>${t(`quick.${one}`)}</button>`)}
+        ${QUICK.map((one) => html`<button type="button" key=${one} aria-pressed=${picked.includes(one)} onClick=${tap(() => pick(one))}>${quick_named(one)}</button>`)}
       </div>
       ${picked.some((one) => TEST_NOW.includes(one)) && html`
         <div class="caution" role="status"><p>${t(picked.includes("at_surface") ? "note.air_now" : "note.test_now")}</p>

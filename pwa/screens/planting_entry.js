@@ -1,7 +1,7 @@
 /** One entry about plants: planted, trimmed, taken out or moved; which, and how much in the keeper's words. */
 import { html, useSignal } from "../vendor/preact.js";
 import { plants_of } from "../advice/plants.js";
-import { name_of, recent_kinds } from "../advice/stock.js";
+import { recent_kinds } from "../advice/stock.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { useDraft } from "../ui/draft.js";
@@ -9,15 +9,15 @@ import { Fields } from "../ui/form.js";
 import { KindPicker } from "../ui/kind_picker.js";
 import { ChoiceTiles, DayAndNote, Errors, Failed, TankTiles, field_of, moment_of, record_life, tank_name } from "../ui/life_entry.js";
 import { Stands } from "../ui/life_log.js";
+import { plant_said } from "../ui/life_said.js";
 import { all, get, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { tap } from "../ui/tap.js";
+import { AMOUNTS, amount_named, amount_said, code_of } from "../ui/tile_words.js";
 
 const CHANGES = ["plant", "trim", "remove", "move_out"];
 const OUT = ["trim", "remove", "move_out"];
-/** Common amounts; without one, what is taken out or moved is all of it. */
-const AMOUNTS = ["one_pot", "some_pots", "stems", "handful", "portion", "half"];
 const NEAR = 7;
 
 /** @param {{id: string, query: URLSearchParams}} props */
@@ -41,12 +41,12 @@ export function PlantingEntry({ id, query }) {
   const choices = field_of("planting", "change").choices.map((/** @type {any} */ one) => (one.value === "move_out" ? { ...one, label: t("stock.moved") } : one));
   const offered = choices.filter((/** @type {any} */ one) => CHANGES.includes(one.value) || one.value === corrects?.change);
   const ready = change && species && (change !== "move_out" || other_tank);
-  const what = species ? (amount.trim() ? t("life.amount_of", { amount: amount.trim(), name: name_of("plants", species) }) : name_of("plants", species)) : "";
+  const what = species ? plant_said(species, amount.trim()) : "";
 
   const save = async () => {
     const fields = {
       tank: id, at: moment_of(raw.on_at, corrects), change, species,
-      ...(amount.trim() ? { amount: amount.trim() } : {}), ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
+      ...(amount.trim() ? amount_fields(amount.trim(), corrects) : {}), ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
       ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
     };
     const said = t(`plants.saved_${change}`, { what, tank: tank.name, other: tank_name(other_tank) });
@@ -74,12 +74,19 @@ export function PlantingEntry({ id, query }) {
 }
 
 /** What is typed of the record that is corrected. @param {any} one */
-const drawn_from = ({ change, species, amount, other_tank, note, at }) => ({ change, species, amount: amount ?? "", other_tank: other_tank ?? "", raw: { note, on_at: at } });
+const drawn_from = ({ change, species, other_tank, note, at, ...how }) => ({ change, species, amount: amount_said(how), other_tank: other_tank ?? "", raw: { note, on_at: at } });
+
+/** An amount, with what stands behind its words: its tile, or the portions that the corrected record counts. @param {string} amount @param {any} corrects */
+function amount_fields(amount, corrects) {
+  const amount_code = code_of(AMOUNTS, amount_named, amount);
+  const portions = corrects?.portions && amount_said(corrects) === amount ? corrects.portions : undefined;
+  return { amount, amount_code, portions };
+}
 
 /** @param {{value: string, change: string, onValue: (text: string) => void}} props */
 function HowMuch({ value, change, onValue }) {
   const own = useSignal(false);
-  const known = AMOUNTS.map((amount) => t(`plants.amount_${amount}`));
+  const known = AMOUNTS.map(amount_named);
   const typed = own.value || (value !== "" && !known.includes(value));
   const none = ["remove", "move_out"].includes(change) ? "plants.all_of_it" : "plants.no_amount";
   return html`

@@ -9,6 +9,7 @@ import { LifeLog } from "../ui/life_log.js";
 import { all, get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
+import { amount_said } from "../ui/tile_words.js";
 
 /** @param {{id: string}} props */
 export function Plants({ id }) {
@@ -34,7 +35,7 @@ export function Plants({ id }) {
 /** One kind: a tap writes something down about it. @param {{tank: string, one: import("../advice/plants.js").Growing, may: boolean}} props */
 function Plant({ tank, one, may }) {
   const said = [
-    one.amounts.join(", "),
+    one.amounts.map(amount_said).join(", "),
     t("life.since", { when: when(one.since, now.value) }),
     one.last_trim && t("plants.trimmed_last", { when: when(one.last_trim, now.value) }),
   ].filter(Boolean);

@@ -17,11 +17,10 @@ import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { tap } from "../ui/tap.js";
+import { CAUSES, cause_named, cause_said, code_of } from "../ui/tile_words.js";
 
 const CHANGES = ["arrival", "birth", "death", "removal", "move_out"];
 const OUT = ["death", "removal", "move_out"];
-/** Common causes; a keeper's own words stand beside them. */
-const CAUSES = ["not_known", "age", "illness", "water", "bullied", "jumped", "temperature", "arrival"];
 /** So many kinds have their tile. */
 const NEAR = 7;
 /** Where nothing is known of a kind, the ruler starts at a small fish (assumption). */
@@ -58,7 +57,7 @@ export function StockEntry({ id, query }) {
     const fields = {
       tank: id, at: moment_of(raw.on_at, corrects), change, species, count,
       ...(length_cm === undefined ? {} : { length_cm }), ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
-      ...(change === "death" && cause.trim() ? { cause: cause.trim() } : {}),
+      ...(change === "death" && cause.trim() ? { cause: cause.trim(), cause_code: code_of(CAUSES, cause_named, cause.trim()) } : {}),
       ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
     };
     const said = t(`stock.saved_${change}`, { what, tank: tank.name, other: tank_name(other_tank) });
@@ -100,8 +99,8 @@ export function StockEntry({ id, query }) {
 const has_move = (change) => change === "move_out";
 
 /** What is typed of the record that is corrected. @param {any} one */
-const drawn_from = ({ change, species, count, length_cm, cause, other_tank, note, at }) => ({
-  change, species, count: String(count), length: length_cm === undefined ? "" : String(length_cm), length_unit: "cm", cause: cause ?? "", other_tank: other_tank ?? "", raw: { note, on_at: at },
+const drawn_from = ({ change, species, count, length_cm, cause, cause_code, other_tank, note, at }) => ({
+  change, species, count: String(count), length: length_cm === undefined ? "" : String(length_cm), length_unit: "cm", cause: cause_said({ cause, cause_code }), other_tank: other_tank ?? "", raw: { note, on_at: at },
 });
 
 /** For what goes the kinds that are here; for what comes those too, and those written down last in the room. @param {boolean} going @param {any[]} animals @param {any[]} gone */
@@ -114,7 +113,7 @@ function near_kinds(going, animals, gone) {
 /** @param {{value: string, onValue: (text: string) => void}} props */
 function Cause({ value, onValue }) {
   const own = useSignal(false);
-  const known = CAUSES.map((cause) => t(`stock.cause_${cause}`));
+  const known = CAUSES.map(cause_named);
   const typed = own.value || (value !== "" && !known.includes(value));
   return html`
     <section class="section"><h2>${t("stock.cause")}</h2>

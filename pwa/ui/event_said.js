@@ -5,6 +5,7 @@ import { t, when } from "../i18n/words.js";
 import { dose_said, figure, grams_said, litres_said, parameter_name } from "./figures.js";
 import { life_said } from "./life_said.js";
 import { get, now } from "./live.js";
+import { dosed_said, note_said } from "./tile_words.js";
 
 /** @param {{kind: string}} event */
 export const event_name = ({ kind }) => NAMES[kind]?.() ?? t(`kind.${kind}`);
@@ -27,9 +28,9 @@ export const earlier_lines = ({ at, earlier }) => earlier.flatMap((one) => [...r
 export function record_lines(one) {
   if (one.kind === "reading") return [reading_said(one)];
   if (one.kind === "water_change") return [t("history.changed", { litres: litres_said(one.litres) })];
-  if (one.kind === "dose") return [`${dose_said(one)} ${one.what}`];
+  if (one.kind === "dose") return [`${dose_said(one)} ${dosed_said(one)}`];
   if (one.kind === "feeding") return [fed(one)];
-  if (one.kind === "note") return one.text.split("\n");
+  if (one.kind === "note") return note_said(one).split("\n");
   if (one.kind === "photo") return one.caption ? [one.caption] : [];
   if (one.kind === "task_done") return [task_said(one)];
   if (one.kind === "shared_tool") return [t("history.shared_tool", { tool: choice_said(one, "tool"), tanks: [one.tank, one.other_tank].map((id) => get("tank", id)?.name).filter(Boolean).join(" · ") })];

@@ -36,7 +36,7 @@ export const ChoiceTiles = ({ label, choices, value, onPick }) => html`
 export const DayAndNote = ({ kind, raw, onRaw, errors }) => html`
   <details class="more section" open=${Boolean(raw.on_at || raw.note)}>
     <summary>${t("life.day_and_note")}</summary>
-    <${Fields} specs=${[{ name: "on_at", type: "text", label: t("life.day"), help: t("life.day_help") }, field_of(kind, "note")]} raw=${raw} onRaw=${onRaw} errors=${errors} />
+    <${Fields} specs=${[{ name: "on_at", type: "text", label: t("life.day"), ...(raw.on_at ? {} : { help: t("life.day_help") }) }, field_of(kind, "note")]} raw=${raw} onRaw=${onRaw} errors=${errors} />
   </details>`;
 
 /** Errors of fields by their own labels. @param {{kind: string, errors: any[]}} props */

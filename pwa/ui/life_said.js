@@ -2,18 +2,22 @@
 import { name_of } from "../advice/stock.js";
 import { short, t } from "../i18n/words.js";
 import { field_of, tank_name } from "./life_entry.js";
+import { amount_said, cause_said } from "./tile_words.js";
 
 /** "6 zebra danio". @param {string} species @param {number} count */
 export const counted = (species, count) => t("life.counted", { amount: Number.isFinite(count) ? short(count, 0) : "", name: name_of("species", species) }).trim();
 
+/** "ditch moss, a handful". @param {string} species @param {string} amount in words, empty where none is said */
+export const plant_said = (species, amount) => (amount ? t("life.amount_of", { amount, name: name_of("plants", species) }) : name_of("plants", species));
+
 /** "died: 2 zebra danio, old age". @param {any} one a stock_change or planting record */
 export function life_said(one) {
   const animals = one.kind === "stock_change";
-  const what = animals ? counted(one.species, one.count) : one.amount ? t("life.amount_of", { amount: one.amount, name: name_of("plants", one.species) }) : name_of("plants", one.species);
-  const parts = { what, tank: tank_name(one.other_tank), cause: one.cause ?? "" };
+  const what = animals ? counted(one.species, one.count) : plant_said(one.species, amount_said(one));
+  const parts = { what, tank: tank_name(one.other_tank), cause: cause_said(one) };
   if (one.change === "move_out" && one.other_tank) return t("life.moved_to", parts);
   if (one.change === "move_in" && one.other_tank) return t("life.moved_from", parts);
-  if (one.change === "death" && one.cause) return t("life.died_of", parts);
+  if (one.change === "death" && parts.cause) return t("life.died_of", parts);
   const { label } = field_of(one.kind, "change").choices.find((/** @type {any} */ choice) => choice.value === one.change) ?? { label: one.change };
   return t("life.happened", { what, happened: label });
 }

@@ -36,7 +36,7 @@ export function FillStep({ tank }) {
       const fields = { tank: tank.id, at, label: dose.label.id, what: dose.label.name, amount: dose.amount, unit: dose.unit, for_litres: litres };
       more.push({ type: "put", kind: "dose", id: new_id(), fields: freed > 0 ? { ...fields, tan_mg_n_l: freed } : fields });
     }
-    if (raw.plants_in) for (const { species, portions } of plants) more.push({ type: "put", kind: "planting", id: new_id(), fields: { tank: tank.id, at, change: "plant", species, amount: t("setup.portions_in", { count: portions }) } });
+    if (raw.plants_in) for (const { species, portions } of plants) more.push({ type: "put", kind: "planting", id: new_id(), fields: { tank: tank.id, at, change: "plant", species, amount: t("setup.portions_in", { count: portions }), portions } });
     const { water_l, gross_l } = found.answer;
     await save("done", { measures: found.payload, water_l, gross_l, started_at: at }, { more, words: t("setup.filled", { tank: tank.name, ...parts }) });
     busy.value = false;

@@ -18,6 +18,7 @@ import { animal_name } from "./setup_stock.js";
 import { Next, SetupStep, useStep } from "./setup_step.js";
 import { StepRow } from "./step_row.js";
 import { tap } from "./tap.js";
+import { ammonia_named } from "./tile_words.js";
 
 /** The animals that live in a tank by its records. @param {string} id */
 export const inside_of = (id) => stock_of(all("stock_change").filter((/** @type {any} */ one) => one.tank === id), now.value).animals;
@@ -98,7 +99,7 @@ function WithoutFish({ tank, raw, said, set }) {
   const found = asked("starter_dose", input);
   const strength = contracts().starter_dose.inputs.find((/** @type {any} */ one) => one.name === "ammonia_percent");
   const log = (/** @type {string} */ what, /** @type {number} */ amount, /** @type {"g" | "ml"} */ unit) => {
-    const fields = { tank: tank.id, at: room.value.now(), what: t(`first_fish.${what}`), amount, unit, for_litres: tank.water_l, tan_mg_n_l: found.answer.tan_mg_n_l };
+    const fields = { tank: tank.id, at: room.value.now(), what: ammonia_named(what), what_code: what, amount, unit, for_litres: tank.water_l, tan_mg_n_l: found.answer.tan_mg_n_l };
     return record([{ type: "put", kind: "dose", id: new_id(), fields }], t("first_fish.dosed", { amount: `${short(amount, 2)} ${t(`unit.${unit}`)}`, what: fields.what }));
   };
   return html`

@@ -103,7 +103,7 @@ def test_a_move_is_two_records_of_one_moment_and_tanks_share_only_what_exists():
     (out,) = [one for one in fields("planting") if one["change"] == "move_out"]
     (come,) = [one for one in fields("planting") if one["change"] == "move_in"]
     assert (out["at"], out["tank"], out["other_tank"]) == (come["at"], come["other_tank"], come["tank"])
-    assert [one["cause"] for one in fields("stock_change") if one["change"] == "death"] == ["old age"]
+    assert [one["cause_code"] for one in fields("stock_change") if one["change"] == "death"] == ["age"]
     shared = fields("shared_tool")
     assert len(shared) == 2
     assert {one["tank"] for one in shared} | {one["other_tank"] for one in shared} <= tanks

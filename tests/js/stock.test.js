@@ -100,11 +100,14 @@ test("plants: what grows, since when, what was put in, trimmed last; gone only w
     did(1, "plant", "moss", "a handful"), did(3, "trim", "moss"), did(9, "trim", "moss"), did(5, "remove", "moss", "half"),
     did(1, "plant", "fern"), did(2, "move_out", "fern"), did(4, "trim", "stems"), did(1, "plant", "lily", "2"), did(2, "remove", "lily"), did(6, "plant", "lily", "1"),
   ]);
-  assert.deepEqual(growing, [
+  const said = growing.map(({ amounts, ...one }) => ({ ...one, amounts: amounts.map(({ amount }) => amount) }));
+  assert.deepEqual(said, [
     { species: "moss", since: at(1), amounts: ["a handful"], last_trim: at(9) }, { species: "lily", since: at(6), amounts: ["1"] },
     { species: "stems", since: at(4), amounts: [], last_trim: at(4) },
   ]);
   assert.deepEqual(gone.map((one) => one.species), ["fern"]);
+  const half = plants_of([did(1, "plant", "moss"), { ...did(2, "remove", "moss"), amount_code: "half" }]);
+  assert.equal(half.growing.length, 1, "an amount told by its code alone is not all of it");
 });
 
 test("kinds written down last come first, each once", () => {

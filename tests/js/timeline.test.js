@@ -76,6 +76,15 @@ test("a corrected reading stands in its test with what it said before; taking th
   assert.deepEqual(timeline(room, { group: "tests" }), []);
 });
 
+test("a note set anew is words alone: its lines need not be the tiles' any more", async () => {
+  const room = await kept();
+  const { id: _id, kind: _kind, meta: _meta, ...fields } = room.get("note", "note-0001");
+  await room.write([{ type: "put", kind: "note", id: "note-0002", fields: { ...fields, text: "Plants pearling\nNew roots", quick: ["pearling"] } }]);
+  await room.write(correction(room, room.get("note", "note-0002"), "New roots", new_id));
+  const [note] = room.all("note").filter(({ supersedes }) => supersedes);
+  assert.deepEqual([note.text, "quick" in note, note.entry], ["New roots", false, "entr-0001"]);
+});
+
 test("a corrected change takes its dose along and keeps its share of the water", async () => {
   const room = await kept();
   await room.write(correction(room, room.get("water_change", "chng-0001"), 30, new_id));

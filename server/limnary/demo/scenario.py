@@ -220,10 +220,16 @@ HAPPENED = (
         "stock_change",
         "due",
         None,
-        {"change": "death", "species": "Xiphophorus maculatus", "count": 1, "cause": "old age"},
+        {"change": "death", "species": "Xiphophorus maculatus", "count": 1, "cause": "old age", "cause_code": "age"},
     ),
     (29, "shared_tool", "steady", "young", {"tool": "filter", "order": "here"}),
-    (36, "planting", "steady", "due", {"species": "Vallisneria spiralis", "amount": "a handful"}),
+    (
+        36,
+        "planting",
+        "steady",
+        "due",
+        {"species": "Vallisneria spiralis", "amount": "a handful", "amount_code": "handful"},
+    ),
     (38, "shared_tool", "due", "young", {"tool": "net", "order": "both"}),
 )
 
