@@ -59,21 +59,26 @@ class RealServer:
 
     def set_role(self, name: str, role: str) -> None:
         """Another role for the member of that name, given by the phone that made the invitations."""
-        self._call("PATCH", self._member(name), {"role": role})
+        self.call("PATCH", self._member(name), {"role": role})
 
     def take_out(self, name: str) -> None:
         """End the membership of the member of that name."""
-        self._call("DELETE", self._member(name), None)
+        self.call("DELETE", self._member(name), None)
 
     def _member(self, name: str) -> str:
         people = f"/rooms/{self._owner['room']['id']}/people"
-        (keeper,) = (one["id"] for one in self._call("GET", people, None)["people"] if one["name"] == name)
+        (keeper,) = (one["id"] for one in self.call("GET", people, None)["people"] if one["name"] == name)
         return f"{people}/{keeper}"
 
     def _post(self, path: str, body: dict) -> dict:
-        return self._call("POST", path, body)
+        return self.call("POST", path, body)
 
-    def _call(self, method: str, path: str, body: dict | None) -> dict | None:
+    def room(self) -> tuple[str, str]:
+        """The room's id and epoch, as the phone that made the invitations knows them."""
+        return self._owner["room"]["id"], self._owner["epoch"]
+
+    def call(self, method: str, path: str, body: dict | None) -> dict | None:
+        """Ask the API as that phone."""
         key = {"Authorization": f"Bearer {self._owner['key']}"} if self._owner else {}
         headers = {"Content-Type": "application/json", **key}
         load = None if body is None else json.dumps(body).encode()
