@@ -1,4 +1,5 @@
 /** What the advice needs to know of one tank, gathered from the fish room's records. */
+import { of_tank } from "./of_tank.js";
 import { planned } from "./setting_up.js";
 import { tank_water } from "./tank_water.js";
 
@@ -9,8 +10,7 @@ import { tank_water } from "./tank_water.js";
  */
 export function facts_of(room, tank, now) {
   const known = (/** @type {string} */ kind, /** @type {string | undefined} */ id) => (id ? room.get(kind, id) ?? null : null);
-  const of = (/** @type {string} */ kind) =>
-    room.all(kind).filter((record) => record.tank === tank.id).toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+  const of = (/** @type {string} */ kind) => of_tank(room.all(kind), tank.id);
   return {
     now,
     tank,

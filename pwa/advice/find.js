@@ -1,4 +1,5 @@
 /** Finding by words what a room holds: tanks, animals, plants, notes, tasks, labels, calculations. Pure; accents and case do not matter. */
+import { of_tank } from "./of_tank.js";
 import { shelf, plain } from "../bench/search.js";
 import { plants_of } from "./plants.js";
 import { name_of, stock_of } from "./stock.js";
@@ -16,8 +17,8 @@ export function findable(room, contracts, now) {
   const tank_of = (/** @type {any} */ one) => tanks.find(({ id }) => id === one.tank)?.name ?? "";
   const entry = (/** @type {string} */ kind, /** @type {string} */ title, /** @type {string} */ also, /** @type {string} */ path, more = "", at = "") => ({ kind, title, also, path, at, words: plain([title, also, more].join(" ")) });
   const living = tanks.flatMap((tank) => {
-    const { animals } = stock_of(room.all("stock_change").filter((one) => one.tank === tank.id), now);
-    const { growing } = plants_of(room.all("planting").filter((one) => one.tank === tank.id));
+    const { animals } = stock_of(of_tank(room.all("stock_change"), tank.id), now);
+    const { growing } = plants_of(of_tank(room.all("planting"), tank.id));
     return [
       ...animals.map(({ species }) => entry("animals", name_of("species", species), tank.name, `/tank/${tank.id}/stock`, species)),
       ...growing.map(({ species }) => entry("plants", name_of("plants", species), tank.name, `/tank/${tank.id}/plants`, species)),

@@ -51,18 +51,26 @@ export const isGone = ({ deleted, restored }) => deleted !== null && deleted > (
  */
 export function show(spec, records) {
   const hidden = superseded(records);
+  const required = spec.fields.filter((/** @type {any} */ field) => field.required && !field.when).map((/** @type {any} */ field) => field.name);
   const shown = [];
-  for (const [id, record] of records) if (!hidden.has(id)) shown.push(plain(spec, id, record));
-  return shown.filter((one) => one !== null);
+  for (const [id, record] of records) {
+    if (hidden.has(id)) continue;
+    let view = views.get(record);
+    if (view === undefined) views.set(record, (view = plain(spec.kind, required, id, record)));
+    if (view) shown.push(view);
+  }
+  return shown;
 }
 
-/** A plain view, null if the record is gone or not whole. @param {any} spec @param {string} id @param {ReturnType<typeof fold>} record */
-function plain(spec, id, record) {
+/** A folded record is never altered, so that its view is made once, however often others of its kind change. @type {WeakMap<ReturnType<typeof fold>, any>} */
+const views = new WeakMap();
+
+/** A plain view, null if the record is gone or not whole. @param {string} kind @param {string[]} required @param {string} id @param {ReturnType<typeof fold>} record */
+function plain(kind, required, id, record) {
   if (isGone(record)) return null;
   /** @type {Record<string, any>} */ const fields = {};
   for (const [name, value] of Object.entries(record.fields)) if (value !== null) fields[name] = value;
-  const whole = spec.fields.every((/** @type {any} */ field) => !field.required || field.when || field.name in fields);
-  return whole ? { ...fields, id, kind: spec.kind, meta: record.meta } : null;
+  return required.every((name) => name in fields) ? { ...fields, id, kind, meta: record.meta } : null;
 }
 
 /**

@@ -1,5 +1,6 @@
 /** A dose: by one of the room's labels for this tank's litres or typed ones, of the salt worked out last, or of ammonia to start without fish. */
 import { html, useSignal } from "../vendor/preact.js";
+import { of_tank } from "../advice/of_tank.js";
 import { animals_known, label_dose, labels_by_use, litres_for, salt_of, starter, wanted_tan } from "../advice/dosing.js";
 import { facts_of } from "../advice/facts.js";
 import { bucket_step } from "../advice/litres.js";
@@ -40,7 +41,7 @@ export function Dose({ id }) {
   const { changes, doses } = facts_of(live_room, tank, now.value);
   const labels = labels_by_use(all("label"), doses);
   const salt = salt_of(tank, draft("bench.salt_dose", () => ({})).value, { system: measures.value, marks: marksOf(chosen()) });
-  const animals = animals_known(all("stock_change").filter((one) => one.tank === id));
+  const animals = animals_known(of_tank(all("stock_change"), id));
   const { way } = kept.value;
   const label = labels.find((one) => one.id === way);
   const set = (/** @type {any} */ more) => (kept.value = { ...kept.value, ...more });

@@ -1,5 +1,6 @@
 /** One entry about plants: planted, trimmed, taken out or moved; which, and how much in the keeper's words. */
 import { html, useSignal } from "../vendor/preact.js";
+import { of_tank } from "../advice/of_tank.js";
 import { plants_of } from "../advice/plants.js";
 import { recent_kinds } from "../advice/stock.js";
 import { contracts } from "../contracts.js";
@@ -34,7 +35,7 @@ export function PlantingEntry({ id, query }) {
   const { change, species, amount, other_tank, raw } = kept.value;
   const set = (/** @type {any} */ more) => ((errors.value = []), (kept.value = { ...kept.value, ...more }));
   const plantings = all("planting");
-  const { growing, gone } = plants_of(plantings.filter((one) => one.tank === id));
+  const { growing, gone } = plants_of(of_tank(plantings, id));
   const here = growing.map((one) => one.species);
   const more = OUT.includes(change) ? gone.map((one) => one.species) : recent_kinds(plantings, NEAR);
   const near = [...new Set([...here, ...more])].slice(0, NEAR);

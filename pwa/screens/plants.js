@@ -1,5 +1,6 @@
 /** The plants of one tank: what grows here, since when, trimmed last, and what was written down. */
 import { html } from "../vendor/preact.js";
+import { of_tank } from "../advice/of_tank.js";
 import { plants_of } from "../advice/plants.js";
 import { name_of } from "../advice/stock.js";
 import { contracts } from "../contracts.js";
@@ -15,7 +16,7 @@ import { amount_said } from "../ui/tile_words.js";
 export function Plants({ id }) {
   const tank = get("tank", id);
   if (!tank) return html`<${Missing} up="/" />`;
-  const plantings = all("planting").filter((one) => one.tank === id);
+  const plantings = of_tank(all("planting"), id);
   const { growing } = plants_of(plantings);
   const may = room.value.may("planting");
   return html`

@@ -1,5 +1,6 @@
 /** The animals of one tank: who lives here, what they weigh, what the tank can bear, who gets on with whom, and what was written down. */
 import { html } from "../vendor/preact.js";
+import { of_tank } from "../advice/of_tank.js";
 import { room_for } from "../advice/readiness.js";
 import { mass_of, name_of, stock_of } from "../advice/stock.js";
 import { DAY } from "../advice/level.js";
@@ -22,7 +23,7 @@ const MOURNED = 14 * DAY;
 export function Stock({ id }) {
   const tank = get("tank", id);
   if (!tank) return html`<${Missing} up="/" />`;
-  const changes = all("stock_change").filter((one) => one.tank === id);
+  const changes = of_tank(all("stock_change"), id);
   const { animals, short: lacking } = stock_of(changes, now.value);
   const death = changes.filter((one) => one.change === "death" && Date.parse(one.at) > now.value - MOURNED).toSorted((a, b) => (a.at < b.at ? 1 : -1))[0];
   const may = room.value.may("stock_change");

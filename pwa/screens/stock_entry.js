@@ -1,5 +1,6 @@
 /** One entry about animals: arrived, born, died, left or moved; which, how many, how long, of what cause. */
 import { html, useSignal } from "../vendor/preact.js";
+import { of_tank } from "../advice/of_tank.js";
 import { recent_kinds, stock_of } from "../advice/stock.js";
 import { table } from "../calc/tables.js";
 import { contracts } from "../contracts.js";
@@ -39,7 +40,7 @@ export function StockEntry({ id, query }) {
 
   const { change, species, other_tank, cause, raw } = kept.value;
   const set = (/** @type {any} */ more) => ((errors.value = []), (kept.value = { ...kept.value, ...more }));
-  const { animals, gone } = stock_of(all("stock_change").filter((one) => one.tank === id), now.value);
+  const { animals, gone } = stock_of(of_tank(all("stock_change"), id), now.value);
   const here = animals.find((one) => one.species === species);
   const near = near_kinds(OUT.includes(change), animals, gone);
   const count = kept.value.count === "" ? 1 : Number(kept.value.count);

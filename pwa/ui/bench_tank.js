@@ -1,4 +1,5 @@
 /** The tank that a calculation is for: its own figures, live from the fish room. */
+import { of_tank } from "../advice/of_tank.js";
 import { tankFigures } from "../bench/tank_figures.js";
 import { all, get, now } from "./live.js";
 
@@ -6,7 +7,7 @@ import { all, get, now } from "./live.js";
 export function figuresOf(id) {
   const tank = get("tank", id);
   if (!tank) return {};
-  const of = (/** @type {string} */ kind) => all(kind).filter((record) => record.tank === id);
+  const of = (/** @type {string} */ kind) => of_tank(all(kind), id);
   return tankFigures({
     tank,
     readings: of("reading"),

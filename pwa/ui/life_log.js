@@ -1,5 +1,6 @@
 /** What was written down about a tank's animals or plants, newest first: each can be corrected or taken out. */
 import { html, useSignal } from "../vendor/preact.js";
+import { of_tank } from "../advice/of_tank.js";
 import { LIFE_PAGE, correct_path } from "../advice/life_writes.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "./icon.js";
@@ -13,7 +14,7 @@ const PAGE = 8;
 /** @param {{tank: string, kind: "stock_change" | "planting"}} props */
 export function LifeLog({ tank, kind }) {
   const shown = useSignal(PAGE);
-  const log = all(kind).filter((one) => one.tank === tank).toSorted((a, b) => (a.at < b.at ? 1 : -1));
+  const log = of_tank(all(kind), tank).toReversed();
   const may = room.value.may(kind);
   return log.length > 0 && html`
     <section class="section"><h2>${t("life.log")}</h2>

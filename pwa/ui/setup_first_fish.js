@@ -1,5 +1,6 @@
 /** Setting up, the first animals: what the tank can bear today, a start without them, and the record of those that come. */
 import { html, useSignal } from "../vendor/preact.js";
+import { of_tank } from "../advice/of_tank.js";
 import { asked, planned, said_at } from "../advice/setting_up.js";
 import { bears, planned_feed, starter, still_to_come } from "../advice/setting_up_life.js";
 import { mass_of, stock_of } from "../advice/stock.js";
@@ -21,7 +22,7 @@ import { tap } from "./tap.js";
 import { ammonia_named } from "./tile_words.js";
 
 /** The animals that live in a tank by its records. @param {string} id */
-export const inside_of = (id) => stock_of(all("stock_change").filter((/** @type {any} */ one) => one.tank === id), now.value).animals;
+export const inside_of = (id) => stock_of(of_tank(all("stock_change"), id), now.value).animals;
 
 /**
  * When the planned animals may come, by the forecast of this tank; null while it is worked out.

@@ -1,5 +1,6 @@
 /** What a tank can bear of the animals that are in it, and who gets on with whom, in the words of those calculations. */
 import { html } from "../vendor/preact.js";
+import { of_tank } from "../advice/of_tank.js";
 import { animals_for, as_animals, has_length, stock_of } from "../advice/stock.js";
 import { valueText } from "../bench/result.js";
 import { marksOf } from "../bench/number_text.js";
@@ -58,7 +59,7 @@ const LeftOut = ({ names }) => names.length > 0 && html`<p class="soft small">${
  * @param {string} name @param {any} tank @returns {{input: any, answer: any, missing: string[], left_out: string[]} | null} `missing`: labels of figures that the tank lacks
  */
 function ask(name, tank) {
-  const { animals } = stock_of(all("stock_change").filter((one) => one.tank === tank.id), now.value);
+  const { animals } = stock_of(of_tank(all("stock_change"), tank.id), now.value);
   const entries = as_animals(animals, all("own_species"));
   const known = entries.filter(has_length);
   const spec = contracts()[name];

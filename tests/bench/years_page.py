@@ -1,9 +1,9 @@
-"""What years of keeping cost a phone: `python tests/bench/years_page.py [TANKS] [YEARS]`, told as ratios; nothing is asserted.
+"""What years of keeping cost a phone: `python tests/bench/years_page.py [TANKS] [YEARS]`, told as ratios.
 
-Ten tanks of three years (unless said otherwise: weekly tests of five figures after sixty daily ones, daily meals,
-weekly changes with their dose) lie on a real server. A phone joins and takes all of it in; then, slowed four times by
-the DevTools protocol, it opens the Round, a tank, its history and its trends, and writes a meal down. Beside it stands
-a phone whose room holds one tank of thirty days. Medians of five openings each.
+Ten tanks of three years (unless said otherwise: sixty daily tests of five figures, then weekly ones, daily meals,
+weekly changes) lie on a real server. A phone joins and takes all of it in; then, slowed four times by the DevTools
+protocol, it opens the Round, a tank, its history and its trends, and writes a meal down. Beside it stands a phone
+whose room holds one tank of thirty days. Medians of five openings each. Nothing is asserted.
 """
 
 import statistics

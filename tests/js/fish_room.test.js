@@ -103,8 +103,10 @@ test("listeners hear every change, and `all` gives the same array until then", a
   assert.equal(heard, 1);
   assert.notEqual(room.all("tank"), before);
   stop();
+  const [first] = room.all("tank");
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   assert.equal(heard, 1);
+  assert.ok(room.all("tank").includes(first), "what did not change is not made anew");
 });
 
 test("two tabs write at the same time: no stamp twice, and each sees what the other wrote", async () => {
