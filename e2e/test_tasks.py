@@ -79,6 +79,23 @@ def test_a_task_from_its_tiles_to_its_end(server, new_phone):
     assert sorted(one.get("skipped", False) for one in dones) == [False, True]
     assert len({one["due_at"] for one in dones}) == 2
 
+    # On a German phone the tile's title is German; setting another time there does not write the title anew.
+    thumb.open("/room/display")
+    thumb.pick("Deutsch")
+    expect(thumb.page.locator("html")).to_have_attribute("lang", "de")
+    thumb.open("/tasks")
+    thumb.tap("link", "Scheiben putzen")
+    thumb.tap("link", "Diese Aufgabe ändern")
+    thumb.pick("12:00")
+    thumb.tap("button", "Aufgabe speichern")
+    thumb.title("Scheiben putzen")
+    thumb.open("/room")
+    thumb.tap("button", "Jetzt teilen")
+    thumb.sees("Alles auf diesem Handy ist geteilt.")
+    (later,) = kept(server, "task")
+    assert later["starts_at"] != task["starts_at"]
+    assert (later["title"], later["from_tile"]) == ("Wipe the glass", {"code": "glass", "words": "Wipe the glass"})
+
 
 def kept(server, kind):
     """The fields of a kind's records that stand on the server."""

@@ -14,6 +14,7 @@ import { rule_said } from "../ui/rule_said.js";
 import { day_said } from "../ui/span_said.js";
 import { tap } from "../ui/tap.js";
 import { rule_reader, tasks_here } from "../ui/tasks_due.js";
+import { task_said } from "../ui/tile_words.js";
 
 /** Where a task comes more often than this its rule is said instead of its days. */
 const DAYS_SAID = 3;
@@ -80,4 +81,4 @@ function OneTank({ said: { tank, feed, test, change, limits, tasks } }) {
 
 /** @param {{tasks: {task: any, days: number[]}[]}} props */
 const TaskLines = ({ tasks }) => html`
-  <ul>${tasks.map(({ task, days }) => html`<li key=${task.id}><b>${task.title}</b> <span>${days.length > DAYS_SAID ? rule_said(task) : listed(days.map(day_said))}</span></li>`)}</ul>`;
+  <ul>${tasks.map(({ task, days }) => html`<li key=${task.id}><b>${task_said(task)}</b> <span>${days.length > DAYS_SAID ? rule_said(task) : listed(days.map(day_said))}</span></li>`)}</ul>`;

@@ -9,6 +9,7 @@ import { record } from "../ui/record.js";
 import { rule_said } from "../ui/rule_said.js";
 import { tap } from "../ui/tap.js";
 import { close_task, standing_here } from "../ui/tasks_due.js";
+import { task_said } from "../ui/tile_words.js";
 
 const SHOWN = 20;
 
@@ -21,7 +22,7 @@ export function Task({ id }) {
   const may_close = room.value.may("task_done") && stands && !task.over && !stands.unread;
   const at = stands?.due[0] ?? stands?.next ?? null;
   return html`
-    <${Page} title=${task.title} up=${tank ? `/tank/${tank.id}/tasks` : "/tasks"} aside=${html`<span></span>`}
+    <${Page} title=${task_said(task)} up=${tank ? `/tank/${tank.id}/tasks` : "/tasks"} aside=${html`<span></span>`}
       act=${may_close && at !== null && html`
         <button class="quiet tall" type="button" onClick=${tap(() => void close_task(task, at, { skipped: true }))}>${t("task.skip")}</button>
         <button class="main" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" />${t(stands.due.length ? "task.done" : "task.done_early")}</button>`}>
@@ -47,7 +48,7 @@ function stands_said({ due, overdue, next }) {
 }
 
 /** @param {any} task */
-const end = (task) => record([{ type: "put", kind: "task", id: task.id, fields: { over: !task.over } }], t(task.over ? "saved.task_resumed" : "saved.task_ended", { title: task.title }));
+const end = (task) => record([{ type: "put", kind: "task", id: task.id, fields: { over: !task.over } }], t(task.over ? "saved.task_resumed" : "saved.task_ended", { title: task_said(task) }));
 
 /** @param {{task: any}} props */
 function SoFar({ task }) {

@@ -17,9 +17,9 @@ import { form_said } from "../ui/rule_said.js";
 import { Stepper } from "../ui/stepper.js";
 import { tap } from "../ui/tap.js";
 import { zone_here } from "../ui/tasks_due.js";
+import { TASKS, code_of, task_named, task_said } from "../ui/tile_words.js";
 
 const DAY = 86_400_000;
-const COMMON = ["feed", "change", "trim", "glass", "top_up", "sponge", "heater", "fertilise"];
 const OFTEN = ["once", "daily", "days", "weekdays", "monthly"];
 const TIMES = [420, 480, 720, 1020, 1080, 1200];
 const STEP_MINUTES = 15;
@@ -31,7 +31,7 @@ export function TaskForm({ id, query }) {
   const name = id ? `task.${id}` : `task.new.${tank}`;
   const zone = held?.zone || (held ? "UTC" : zone_here());
   const opened = useOpened(name, held);
-  const kept = useDraft(name, () => (held ? { ...form_of(held), title: held.title, tank: held.tank ?? "", own_words: true } : { ...first_form(now.value, zone), title: "", tank, own_words: false }));
+  const kept = useDraft(name, () => (held ? { ...form_of(held), title: task_said(held), tank: held.tank ?? "", own_words: true } : { ...first_form(now.value, zone), title: "", tank, own_words: false }));
   const problem = useSignal("");
   if (id && !held) return html`<${Missing} up="/tasks" />`;
   const form = kept.value;
@@ -43,7 +43,10 @@ export function TaskForm({ id, query }) {
     if (!title) return void (problem.value = t("task_form.need_title"));
     if (form.often === "weekdays" && form.weekdays.length === 0) return void (problem.value = t("task_form.need_weekday"));
     const { rule, ...when } = fields_of(form, zone);
-    const all = { title, tank: form.tank || null, rule: rule ?? null, ...when };
+    // A title that was not touched stays as it is written, in whatever language its tile was picked.
+    const code = code_of(TASKS, task_named, title);
+    const named = held && title === task_said(opened) ? { title: opened.title } : { title, ...(code ? { from_tile: { code, words: title } } : {}) };
+    const all = { ...named, tank: form.tank || null, rule: rule ?? null, ...when };
     const fields = form.often === "own" ? { ...all, rule: held?.rule ?? null } : all;
     const changed = held ? changed_fields(opened, fields) : Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
     try {
@@ -74,7 +77,7 @@ export function TaskForm({ id, query }) {
 
 /** @param {{form: any, set: (more: any) => void}} props */
 function What({ form, set }) {
-  const titles = COMMON.map((one) => t(`task_form.common.${one}`));
+  const titles = TASKS.map(task_named);
   const own = form.own_words || (form.title !== "" && !titles.includes(form.title));
   return html`
     <fieldset class="field"><legend class="label">${t("task_form.what")}</legend>

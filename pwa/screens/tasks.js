@@ -8,6 +8,7 @@ import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { rule_said } from "../ui/rule_said.js";
 import { DueTask, due_here, rule_reader, standing_here, tasks_here, zone_here } from "../ui/tasks_due.js";
+import { task_said } from "../ui/tile_words.js";
 
 const AHEAD_DAYS = 7;
 
@@ -30,7 +31,7 @@ export function Tasks({ id }) {
 }
 
 /** @param {any} a @param {any} b */
-const by_title = (a, b) => Number(Boolean(a.over)) - Number(Boolean(b.over)) || a.title.localeCompare(b.title);
+const by_title = (a, b) => Number(Boolean(a.over)) - Number(Boolean(b.over)) || task_said(a).localeCompare(task_said(b));
 
 /** @param {{id?: string}} props */
 function Today({ id }) {
@@ -49,14 +50,14 @@ function Ahead({ tasks, named }) {
   return days.map((one) => html`
     <section class="section" key=${one.day}><h2>${day(one.day)}</h2>
       <ul class="lines">${one.items.map(({ task, at }) => html`
-        <li key=${task.id + at}><a class="line" href=${`/task/${task.id}`}><span class="grow">${task.title}<span class="soft small"> ${[clock(at), named && tank_of(task)].filter(Boolean).join(" · ")}</span></span></a></li>`)}</ul></section>`);
+        <li key=${task.id + at}><a class="line" href=${`/task/${task.id}`}><span class="grow">${task_said(task)}<span class="soft small"> ${[clock(at), named && tank_of(task)].filter(Boolean).join(" · ")}</span></span></a></li>`)}</ul></section>`);
 }
 
 /** @param {{task: any, named: boolean}} props */
 function One({ task, named }) {
   const stands = standing_here(task);
   const next = task.over ? t("tasks.ended") : stands?.next ? t("task.next", { when: when(stands.next, now.value) }) : "";
-  return html`<li><a class="line" href=${`/task/${task.id}`}><span class="grow"><b>${task.title}</b>${named && html` <span class="soft">${tank_of(task)}</span>`}<br />
+  return html`<li><a class="line" href=${`/task/${task.id}`}><span class="grow"><b>${task_said(task)}</b>${named && html` <span class="soft">${tank_of(task)}</span>`}<br />
     <span class="soft small">${[rule_said(task), next].filter(Boolean).join(" ")}</span></span></a></li>`;
 }
 

@@ -5,7 +5,7 @@ import { t, when } from "../i18n/words.js";
 import { dose_said, figure, grams_said, litres_said, parameter_name } from "./figures.js";
 import { life_said } from "./life_said.js";
 import { get, now } from "./live.js";
-import { dosed_said, note_said } from "./tile_words.js";
+import { dosed_said, note_said, task_said } from "./tile_words.js";
 
 /** @param {{kind: string}} event */
 export const event_name = ({ kind }) => NAMES[kind]?.() ?? t(`kind.${kind}`);
@@ -52,7 +52,8 @@ function fed({ feed_g, food }) {
 
 /** @param {any} one */
 function task_said({ task, skipped }) {
-  const title = get("task", task)?.title ?? t("kind.task_done");
+  const its = get("task", task);
+  const title = its ? task_said(its) : t("kind.task_done");
   return skipped ? t("history.task_skipped", { title }) : title;
 }
 

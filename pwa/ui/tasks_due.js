@@ -6,6 +6,7 @@ import { Icon } from "./icon.js";
 import { all, get, now, room } from "./live.js";
 import { new_id, record } from "./record.js";
 import { tap } from "./tap.js";
+import { task_said } from "./tile_words.js";
 
 /** @type {import("../vendor/preact.js").Signal<import("../advice/tasks.js").Expand | null>} */
 const reader = signal(null);
@@ -47,15 +48,15 @@ export function standing_here(task) {
 export const close_task = (task, at, { skipped = false } = {}) =>
   record(
     [{ type: "put", kind: "task_done", id: new_id(), fields: { task: task.id, ...(at === null ? {} : { due_at: new Date(at).toISOString() }), ...(skipped ? { skipped } : {}) } }],
-    t(skipped ? "saved.task_skipped" : "saved.task_done", { title: task.title }),
+    t(skipped ? "saved.task_skipped" : "saved.task_done", { title: task_said(task) }),
   );
 
 /** One due task with its tap. @param {{task: any, at: number, overdue?: boolean, named?: boolean}} props `named`: its tank is said */
 export const DueTask = ({ task, at, overdue = false, named = false }) => html`
   <li><div class="line due">
-    <a class="grow" href=${`/task/${task.id}`}><b>${task.title}</b>
+    <a class="grow" href=${`/task/${task.id}`}><b>${task_said(task)}</b>
       <span class="soft small">${[overdue ? t("task.since", { when: when(at, now.value) }) : clock(at), named && task.tank && get("tank", task.tank)?.name].filter(Boolean).join(" · ")}</span></a>
-    ${room.value.may("task_done") && html`<button class="quiet" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" size=${20} />${t("task.done")}<span class="unseen"> ${task.title}</span></button>`}
+    ${room.value.may("task_done") && html`<button class="quiet" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" size=${20} />${t("task.done")}<span class="unseen"> ${task_said(task)}</span></button>`}
   </div></li>`;
 
 /** The due tasks of one tank, or of the room, as a list; nothing where none is due. @param {{tank: string | null, label: string}} props */

@@ -12,6 +12,8 @@ export const AMOUNTS = ["one_pot", "some_pots", "stems", "handful", "portion", "
 /** What keepers note most. */
 export const QUICK = ["well", "pearling", "new_leaves", "holes", "glass_algae", "thread_algae", "cloudy", "film", "at_surface", "hiding", "young", "filter_slow"];
 
+/** What is done again and again. */
+export const TASKS = ["feed", "change", "trim", "glass", "top_up", "sponge", "heater", "fertilise"];
 /** Ammonia for a tank without animals. */
 export const AMMONIA = ["ammonium_chloride", "household_ammonia"];
 
@@ -21,6 +23,8 @@ export const cause_named = (code) => t(`stock.cause_${code}`);
 export const amount_named = (code) => t(`plants.amount_${code}`);
 /** @param {string} code */
 export const quick_named = (code) => t(`quick.${code}`);
+/** @param {string} code */
+export const task_named = (code) => t(`task_form.common.${code}`);
 /** @param {string} code */
 export const ammonia_named = (code) => t(`dosing.${code}`);
 
@@ -38,6 +42,9 @@ export const note_said = ({ text, quick = [] }) => text.split("\n").map((line, i
 
 /** What was dosed: ammonia and salts by their own names. @param {{what: string, what_code?: string}} dose */
 export const dosed_said = ({ what, what_code = "" }) => said(AMMONIA, ammonia_named, what_code) ?? (Object.hasOwn(table("salts").rows, what_code) ? table("salts").rows[what_code].label : what);
+
+/** A task's title; one that was typed anew since its tile was picked stands as typed. @param {{title: string, from_tile?: {code: string, words: string}}} task */
+export const task_said = ({ title, from_tile }) => (from_tile?.words === title ? said(TASKS, task_named, from_tile.code) : undefined) ?? title;
 
 /** @param {string[]} codes @param {(code: string) => string} named @param {string | undefined} code */
 const said = (codes, named, code) => (code !== undefined && codes.includes(code) ? named(code) : undefined);

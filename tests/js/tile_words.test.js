@@ -4,13 +4,13 @@ import { test } from "node:test";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
 import { choose, t } from "../../pwa/i18n/words.js";
 import { install, records } from "../../pwa/contracts.js";
-import { AMMONIA, AMOUNTS, CAUSES, QUICK, amount_named, amount_said, ammonia_named, cause_named, cause_said, code_of, dosed_said, note_said, quick_named } from "../../pwa/ui/tile_words.js";
+import { AMMONIA, AMOUNTS, CAUSES, QUICK, TASKS, amount_named, amount_said, ammonia_named, cause_named, cause_said, code_of, dosed_said, note_said, quick_named, task_named, task_said } from "../../pwa/ui/tile_words.js";
 import { words } from "./languages.js";
 import { sharedBundle } from "./shared_bundle.js";
 
 install(sharedBundle());
 
-const FAMILIES = [[CAUSES, cause_named], [AMOUNTS, amount_named], [QUICK, quick_named], [AMMONIA, ammonia_named]];
+const FAMILIES = [[CAUSES, cause_named], [AMOUNTS, amount_named], [QUICK, quick_named], [AMMONIA, ammonia_named], [TASKS, task_named]];
 
 test("what is written in one language is said in the other, and found again as its tile", async () => {
   await choose(["de"]);
@@ -33,6 +33,13 @@ test("what was typed, old records and codes of a later app stand as written", as
   assert.deepEqual([amount_said({ amount: "two pots" }), amount_said({ amount: "a wagon", amount_code: "wagon" }), note_said({ text: "All is well\nthere" })], ["two pots", "a wagon", "All is well\nthere"]);
   assert.equal(note_said({ text: "short", quick: ["glowing", "well"] }), "short");
   assert.equal(dosed_said({ what: "Tap safe" }), "Tap safe");
+});
+
+test("a task's title follows its tile as long as nobody typed another", async () => {
+  await choose(["de"]);
+  const task = { title: task_named("glass"), from_tile: { code: "glass", words: "Scheiben putzen" } };
+  await choose(["en-GB"]);
+  assert.deepEqual([task_said(task), task_said({ ...task, title: "Scheiben putzen, vorn" }), task_said({ title: "Scheiben putzen" })], ["Wipe the glass", "Scheiben putzen, vorn", "Scheiben putzen"]);
 });
 
 test("ammonia and salts by their names in this language", async () => {
