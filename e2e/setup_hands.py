@@ -13,9 +13,15 @@ MEASURES = {
     "measures": "inside",
 }
 SETUP = {
-    "steps": {"place": "done", "substrate": "done", "hardscape": "skipped", "warmth": "done", "plants": "done"},
-    "substrate": {"bed": "capped", "nutrient_pack": 5, "support_bags": 1},
-    "plants": {"planting": "dense", "list": [{"species": "Ceratophyllum demersum", "portions": 6}]},
+    "setup_glass": {"state": "done"},
+    "setup_place": {"state": "done", "said": {}},
+    "setup_substrate": {"state": "done", "said": {"bed": "capped", "nutrient_pack": 5, "support_bags": 1}},
+    "setup_hardscape": {"state": "skipped"},
+    "setup_warmth": {"state": "done", "said": {}},
+    "setup_plants": {
+        "state": "done",
+        "said": {"planting": "dense", "list": [{"species": "Ceratophyllum demersum", "portions": 6}]},
+    },
 }
 FIELDS = {
     "name": "Long plan",
@@ -25,7 +31,7 @@ FIELDS = {
     "temperature_c": 21,
     "planting": "dense",
     "planned_stock": [{"species": "Danio rerio", "count": 8}],
-    "setup": SETUP,
+    **SETUP,
 }
 
 

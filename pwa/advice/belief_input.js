@@ -7,6 +7,7 @@ import { checkFields, contracts, run } from "../contracts.js";
 import { in_degrees } from "./hardness.js";
 import { brought } from "./level.js";
 import { CAREFUL } from "./limits.js";
+import { set_up_here } from "./setting_up.js";
 import { stock_g, stock_of } from "./stock.js";
 
 const HOUR = 3_600_000;
@@ -97,7 +98,7 @@ function tank_of({ tank, readings, now, feedings, stock = [], own_species = [] }
   const weighed_g = stock_g(stock, own_species, now);
   const known = { kh_dkh: hardness, feed_g_day: tank.feed_g_day, protein_fraction: tank.protein_fraction, fish_g: weighed_g ?? tank.fish_g };
   // A tank set up here keeps its animals' records from the first: none recorded are none in it.
-  if (tank.setup && known.feed_g_day === undefined && known.fish_g === undefined && feedings.length === 0 && stock_of(stock, now).animals.length === 0) {
+  if (set_up_here(tank) && known.feed_g_day === undefined && known.fish_g === undefined && feedings.length === 0 && stock_of(stock, now).animals.length === 0) {
     known.feed_g_day = 0;
     filled.push({ code: "no_animals" });
   } else if (known.feed_g_day === undefined) filled.push(weighed_g !== undefined ? { code: "feed_of_stock", value: weighed_g } : { code: known.fish_g === undefined ? "feed" : "feed_of_fish" });

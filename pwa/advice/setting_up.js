@@ -23,12 +23,27 @@ const DAY = 86_400_000;
 /** Younger than this a tank's first animals are still spoken of (assumption: eight weeks). */
 export const YOUNG_MS = 56 * DAY;
 
+/** The field of the tank that holds a step: one a step, so that two keepers who plan different steps both keep what they said. @param {string} step */
+export const field_of = (step) => `setup_${step}`;
+
+/**
+ * What the record holds of a step; where nothing, what an older app wrote of it into the one field `setup`.
+ * @param {any} tank @param {string} step @returns {{state?: "done" | "skipped", said?: Record<string, any>}}
+ */
+export const step_of = (tank, step) => tank[field_of(step)] ?? { state: tank.setup?.steps?.[step], said: tank.setup?.[step] };
+
+/** Whether it began as an empty glass here, rather than in the form for a tank that runs. @param {any} tank */
+export const set_up_here = (tank) => Boolean(tank.setup) || STEPS.some((step) => tank[field_of(step)]);
+
 /** Whether a tank is still a plan: being set up, and never filled. @param {any} tank */
-export const planned = (tank) => Boolean(tank.setup) && !tank.started_at;
+export const planned = (tank) => set_up_here(tank) && !tank.started_at;
+
+/** @param {any} tank @param {string} step */
+export const done = (tank, step) => step_of(tank, step).state === "done";
 
 /** @param {any} tank @returns {{name: string, state: "done" | "skipped" | "open"}[]} */
 export const steps_of = (tank) =>
-  STEPS.map((name) => ({ name, state: name === "glass" || (name === "fill" && tank.started_at) ? "done" : (tank.setup?.steps?.[name] ?? "open") }));
+  STEPS.map((name) => ({ name, state: name === "glass" || (name === "fill" && tank.started_at) ? "done" : (step_of(tank, name).state ?? "open") }));
 
 /** The first step that waits; null when none does. @param {any} tank */
 export const next_step = (tank) => steps_of(tank).find(({ state }) => state === "open")?.name ?? null;
@@ -36,7 +51,7 @@ export const next_step = (tank) => steps_of(tank).find(({ state }) => state === 
 export const after = (step) => STEPS[STEPS.indexOf(step) + 1] ?? null;
 
 /** What was said at a step, over what stands there at first. @param {any} tank @param {string} step */
-export const said_at = (tank, step) => ({ ...FIRST[step], ...tank.setup?.[step] });
+export const said_at = (tank, step) => ({ ...FIRST[step], ...step_of(tank, step).said });
 
 /** Figures typed as texts become numbers, empty ones are left out. @param {Record<string, any>} raw @returns {Record<string, any>} */
 export const figures_of = (raw) =>
@@ -80,7 +95,7 @@ export function floor_of(measures) {
 }
 
 /** The glass alone. @param {any} measures */
-const bare = ({ substrate_l: _s, substrate_porosity: _p, hardscape_kg: _h, hardscape_density_kg_l: _d, metered_l: _m, ...glass }) => glass;
+export const bare = ({ substrate_l: _s, substrate_porosity: _p, hardscape_kg: _h, hardscape_density_kg_l: _d, metered_l: _m, ...glass }) => glass;
 
 /** @param {any} measures @param {any} said at the substrate's step @returns {any} the input of `substrate`, null for bare glass */
 export function substrate_input(measures, said) {
@@ -108,23 +123,52 @@ export function hardscape_of(said) {
   return { kg, litres, density_kg_l: kg ? kg / litres : density.stone };
 }
 
-/** The measures with all that the plan puts into the glass. @param {any} measures @param {any} setup @param {number} [metered_l] */
-export function volume_input(measures, setup, metered_l) {
-  const substrate = setup.steps?.substrate === "done" ? asked("substrate", substrate_input(measures, { ...FIRST.substrate, ...setup.substrate })).answer : null;
-  const stones = hardscape_of(setup.hardscape ?? {});
+/** The planned bed; null for none. @param {any} tank */
+const bed_of = (tank) => (done(tank, "substrate") ? asked("substrate", substrate_input(tank.measures, said_at(tank, "substrate"))).answer : null);
+
+/** The planned stone and wood. @param {any} tank */
+const stones_of = (tank) => hardscape_of(done(tank, "hardscape") ? said_at(tank, "hardscape") : {});
+
+/** Of these measures, those that no step of the plan says: of the older form, whose steps wrote into them, the glass alone. @param {any} tank @param {any} [measures] */
+export function unplanned(tank, measures = tank.measures) {
+  if (tank.setup) return bare(measures);
+  const { substrate_l, substrate_porosity, hardscape_kg, hardscape_density_kg_l } = measures;
   return {
     ...bare(measures),
+    ...(done(tank, "substrate") ? {} : defined({ substrate_l, substrate_porosity })),
+    ...(done(tank, "hardscape") ? {} : defined({ hardscape_kg, hardscape_density_kg_l })),
+    ...defined({ metered_l: measures.metered_l }),
+  };
+}
+
+/** The measures with all that the plan puts into the glass. @param {any} tank @param {number} [metered_l] */
+export function volume_input(tank, metered_l) {
+  const substrate = bed_of(tank);
+  const stones = stones_of(tank);
+  return {
+    ...unplanned(tank),
     ...(substrate ? { substrate_l: substrate.litres } : {}),
     ...(stones.kg ? { hardscape_kg: stones.kg, hardscape_density_kg_l: stones.density_kg_l } : {}),
     ...(metered_l ? { metered_l } : {}),
   };
 }
 
+/**
+ * A plan's record with the litres that its steps leave for water. They are never written before the first filling:
+ * a step that came from another phone would not be in them.
+ * @param {any} tank
+ */
+export function as_planned(tank) {
+  if (!planned(tank)) return tank;
+  const { payload, answer } = asked("volume", volume_input(tank));
+  return answer ? { ...tank, measures: payload, water_l: answer.water_l, gross_l: answer.gross_l } : tank;
+}
+
 /** What all of it weighs, filled. Shapes other than a box are given by their empty weight. @param {any} tank @param {any} place said at the place's step */
 export function weight_input(tank, place) {
-  const { measures: m, setup } = tank;
-  const substrate = setup.steps?.substrate === "done" ? asked("substrate", substrate_input(m, { ...FIRST.substrate, ...setup.substrate })).answer : null;
-  const stones = hardscape_of(setup.hardscape ?? {});
+  const m = tank.measures;
+  const substrate = bed_of(tank);
+  const stones = stones_of(tank);
   const glass_mm = m.glass_mm ?? place.glass_mm;
   const box = m.shape === "cuboid";
   return {
@@ -142,7 +186,7 @@ const OPEN = /** @type {Record<string, number>} */ ({ open: 1, lid: 0.05 });
 /** @param {any} tank @param {any} said at the warmth's step */
 export function heater_input(tank, said) {
   const { length_cm, width_cm, filled_to_cm } = floor_of(tank.measures);
-  const glass_mm = tank.measures.glass_mm ?? tank.setup.place?.glass_mm;
+  const glass_mm = tank.measures.glass_mm ?? said_at(tank, "place").glass_mm;
   return { length_cm, width_cm, height_cm: filled_to_cm, temperature_c: said.temperature_c, room_c: said.room_c, open_fraction: OPEN[said.cover], water_l: tank.water_l, ...(glass_mm ? { glass_mm } : {}) };
 }
 

@@ -1,7 +1,7 @@
 /** Setting a tank up, its life: how many plants, which first, what the planned animals ask, when they may come. Pure. */
 import { constants, table } from "../calc/tables.js";
 import { run } from "../contracts.js";
-import { floor_of, said_at } from "./setting_up.js";
+import { done, floor_of, said_at } from "./setting_up.js";
 import { animals_for, as_animals, has_length, mass_of } from "./stock.js";
 
 const BRIGHTNESS = ["low", "medium", "high"];
@@ -68,7 +68,7 @@ export function limit_input(tank, stock, maturity, own = []) {
     temperature_c: tank.temperature_c ?? warmth.temperature_c,
     maturity,
     planting: tank.planting ?? said_at(tank, "plants").planting,
-    substrate: BOTTOM[tank.setup?.steps?.substrate === "done" ? said_at(tank, "substrate").bed : "plain"],
+    substrate: BOTTOM[done(tank, "substrate") ? said_at(tank, "substrate").bed : "plain"],
     cover: warmth.cover,
     filter: tank.filter ?? warmth.filter,
   };

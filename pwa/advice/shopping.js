@@ -1,7 +1,7 @@
 /** What to buy for a tank that is set up: each thing as a code with its figures, in the order of the steps. Pure. */
 import { constants } from "../calc/tables.js";
 import { dose_for } from "./litres.js";
-import { FIRST, asked, floor_of, heater_input, light_input, pack_unit, said_at, substrate_input, weight_input } from "./setting_up.js";
+import { asked, done, floor_of, heater_input, light_input, pack_unit, said_at, substrate_input, weight_input } from "./setting_up.js";
 import { portions_for } from "./setting_up_life.js";
 
 /** Tests a new tank wants; the last three once, for its water. */
@@ -14,12 +14,11 @@ const TESTS = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature", "kh",
  * @returns {Thing[]}
  */
 export function to_buy(tank, { kits, source, label }) {
-  const done = (/** @type {string} */ step) => tank.setup?.steps?.[step] === "done";
   return [
-    ...(done("substrate") ? bed(tank) : []),
-    ...(done("hardscape") ? stones(tank) : []),
-    ...(done("warmth") ? warmth(tank) : []),
-    ...(done("plants") ? plants(tank) : []),
+    ...(done(tank, "substrate") ? bed(tank) : []),
+    ...(done(tank, "hardscape") ? stones(tank) : []),
+    ...(done(tank, "warmth") ? warmth(tank) : []),
+    ...(done(tank, "plants") ? plants(tank) : []),
     ...dechlorinator(tank, source, label),
     ...TESTS.filter((parameter) => !kits.some((kit) => kit.parameter === parameter && !kit.retired)).map((parameter) => ({ code: parameter === "temperature" ? "thermometer" : "test", key: `test.${parameter}`, parameter })),
   ];
@@ -42,10 +41,12 @@ function bed(tank) {
 }
 
 /** @param {any} tank @returns {Thing[]} */
-const stones = (tank) =>
-  Object.keys(constants("hardscape_densities"))
-    .filter((kind) => tank.setup.hardscape?.[`${kind}_kg`] > 0)
-    .map((kind) => ({ code: "hardscape", key: `hardscape.${kind}`, kind, kg: tank.setup.hardscape[`${kind}_kg`] }));
+function stones(tank) {
+  const said = said_at(tank, "hardscape");
+  return Object.keys(constants("hardscape_densities"))
+    .filter((kind) => said[`${kind}_kg`] > 0)
+    .map((kind) => ({ code: "hardscape", key: `hardscape.${kind}`, kind, kg: said[`${kind}_kg`] }));
+}
 
 /** @param {any} tank @returns {Thing[]} */
 function warmth(tank) {
@@ -61,7 +62,7 @@ function warmth(tank) {
 
 /** @param {any} tank @returns {Thing[]} */
 function plants(tank) {
-  const { list, planting } = { ...FIRST.plants, ...tank.setup.plants };
+  const { list, planting } = said_at(tank, "plants");
   const chosen = list.filter((/** @type {any} */ one) => one.portions > 0);
   const rest = portions_for(tank.measures, planting) - chosen.reduce((/** @type {number} */ sum, /** @type {any} */ one) => sum + one.portions, 0);
   const named = chosen.map((/** @type {any} */ one) => ({ code: "plant", key: `plant.${one.species}`, species: one.species, count: one.portions }));

@@ -60,7 +60,10 @@ const label_of = (spec, name) => spec?.label.replace(/ \(.*\)$/, "") ?? name;
 function said(spec, value, room) {
   if (value === null) return "–";
   if (Array.isArray(value)) return value.map((one) => said(spec?.item, one, room)).join(", ");
-  if (typeof value === "object") return Object.values(value).filter((one) => typeof one !== "object").map((one) => said(null, one, room)).join(", ");
+  if (typeof value === "object") {
+    const of = (/** @type {string} */ name) => spec?.fields?.find((/** @type {any} */ field) => field.name === name);
+    return Object.entries(value).filter(([, one]) => typeof one !== "object").map(([name, one]) => said(of(name), one, room)).join(", ");
+  }
   if (typeof value === "boolean") return room.yes_no(value);
   if (typeof value === "number") return `${room.number(value)} ${spec?.unit ?? ""}`.trim();
   if (spec?.refers_to) return room.get(spec.refers_to, value)?.name ?? value;

@@ -1,6 +1,6 @@
 /** What to buy for a tank: ticked off in the shop, sent as text, printed; with what it will weigh and when the first test is. */
 import { html, useSignal } from "../vendor/preact.js";
-import { planned } from "../advice/setting_up.js";
+import { as_planned, planned, set_up_here } from "../advice/setting_up.js";
 import { to_buy, weight_of } from "../advice/shopping.js";
 import { t } from "../i18n/words.js";
 import { useDraft } from "../ui/draft.js";
@@ -14,10 +14,11 @@ import { tap } from "../ui/tap.js";
 
 /** @param {{id: string}} props */
 export function Buy({ id }) {
-  const tank = get("tank", id);
+  const record = get("tank", id);
   const bought = useDraft(`buy.${id}`, () => /** @type {string[]} */ ([]));
   const by_hand = useSignal("");
-  if (!tank?.setup) return html`<${Missing} up="/tanks" />`;
+  if (!record || !set_up_here(record)) return html`<${Missing} up="/tanks" />`;
+  const tank = as_planned(record);
   const things = to_buy(tank, { kits: all("test_kit"), source: get("source_water", tank.source_water), label: get("label", tank.dechlorinator) });
   const weight = weight_of(tank);
   const facts = [

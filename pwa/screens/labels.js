@@ -1,6 +1,7 @@
 /** Labels to print and stick on: a QR code that opens the tank's page, its name and its litres; of one tank or of all. */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
+import { as_planned } from "../advice/setting_up.js";
 import { t } from "../i18n/words.js";
 import { litres_said } from "../ui/figures.js";
 import { get, live_room } from "../ui/live.js";
@@ -20,6 +21,6 @@ export function Labels({ id }) {
       <p class="soft not-printed">${t(tanks.length ? "labels.why" : "tanks.empty")}</p>
       <ul class="labels">${tanks.map((tank) => html`
         <li key=${tank.id}><${Qr} text=${`${location.origin}/tank/${tank.id}`} label=${t("labels.qr", { tank: tank.name })} />
-          <b>${tank.name}</b><span>${litres_said(tank.water_l)}</span></li>`)}</ul>
+          <b>${tank.name}</b><span>${litres_said(as_planned(tank).water_l)}</span></li>`)}</ul>
     <//>`;
 }

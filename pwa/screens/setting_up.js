@@ -1,6 +1,6 @@
 /** Setting a tank up from the empty glass, one step a page: each may be skipped, left and come back to. */
 import { html } from "../vendor/preact.js";
-import { STEPS, planned } from "../advice/setting_up.js";
+import { STEPS, as_planned, planned, set_up_here } from "../advice/setting_up.js";
 import { get, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { HardscapeStep, SubstrateStep } from "../ui/setup_bed.js";
@@ -19,8 +19,9 @@ const WITH_WATER = ["stock", "first_fish"];
 /** @param {{id?: string, step?: string}} props without an id: a new tank */
 export function SettingUp({ id, step }) {
   if (!id) return room.value.may("tank") ? html`<${GlassStep} tank=${null} />` : html`<${Missing} up="/tanks" />`;
-  const tank = get("tank", id);
-  if (!tank?.setup) return html`<${Missing} up="/tanks" />`;
+  const record = get("tank", id);
+  if (!record || !set_up_here(record)) return html`<${Missing} up="/tanks" />`;
+  const tank = as_planned(record);
   const allowed = step === "first_fish" ? room.value.may("stock_change") : room.value.may("tank");
   if (!step || !STEPS.includes(step) || !allowed || !(planned(tank) || WITH_WATER.includes(step))) return html`<${SetupOverview} tank=${tank} />`;
   const Step = PAGES[step];

@@ -1,6 +1,6 @@
 /** One tank: what to do now and why, then its latest figures. */
 import { html } from "../vendor/preact.js";
-import { YOUNG_MS, planned } from "../advice/setting_up.js";
+import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setting_up.js";
 import { stock_of } from "../advice/stock.js";
 import { t, when } from "../i18n/words.js";
 import { figure, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
@@ -31,7 +31,7 @@ const WRITE_DOWN = [
 export function Tank({ id }) {
   const tank = get("tank", id);
   if (!tank) return html`<${Missing} up="/" why="labels.stranger" />`;
-  if (planned(tank)) return html`<${SetupOverview} tank=${tank} />`;
+  if (planned(tank)) return html`<${SetupOverview} tank=${as_planned(tank)} />`;
   const { facts, advice } = advice_for(tank);
   return html`
     <${Page} title=${tank.name} up="/" place="round" aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`} act=${html`<${Actions} id=${id} advice=${advice} />`}>
@@ -83,7 +83,7 @@ function WriteDown({ id }) {
 /** When the planned animals may come: while none lives in it, or it is young. @param {{tank: any}} props */
 function FirstFish({ tank }) {
   const young = tank.started_at && now.value - Date.parse(tank.started_at) < YOUNG_MS;
-  if (!tank.setup || !(young || inside_of(tank.id).length === 0)) return null;
+  if (!set_up_here(tank) || !(young || inside_of(tank.id).length === 0)) return null;
   return html`
     <section class="section"><h2>${t("first_fish.title")}</h2><${FirstFishSaid} tank=${tank} />
       <ul class="lines">${room.value.may("stock_change") && html`<li><a class="line" href=${`/tank/${tank.id}/setup/first_fish`}>${t("first_fish.open")}</a></li>`}

@@ -2,6 +2,7 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { InvalidInput, contracts, records, run } from "../contracts.js";
 import { last_place } from "../advice/facts.js";
+import { as_planned, planned, unplanned } from "../advice/setting_up.js";
 import { number, t } from "../i18n/words.js";
 import { Authors } from "../ui/authors.js";
 import { changed_fields } from "../ui/changed_fields.js";
@@ -23,7 +24,8 @@ const ABOUT = ["place", "started_at", "seeded", "planting", "filter", "feed_g_da
 
 /** @param {{id?: string}} props without an id: a new tank */
 export function TankForm({ id }) {
-  const tank = id ? get("tank", id) : null;
+  const here = id ? get("tank", id) : null;
+  const tank = here && as_planned(here);
   const name = `tank.${id ?? "new"}`;
   const opened = useOpened(name, tank);
   const kept = useDraft(name, () => first(tank));
@@ -49,6 +51,8 @@ export function TankForm({ id }) {
     const figures = { measures: found.payload, water_l: found.answer.water_l, gross_l: found.answer.gross_l };
     const extra = id ? {} : { walk_order: last_place(live_room) };
     const fields = changed_fields(opened, { ...emptied, ...known, ...figures, ...extra });
+    // What a plan's steps put into the glass stays theirs.
+    if (tank && planned(tank) && fields.measures) fields.measures = unplanned(tank, fields.measures);
     try {
       if (Object.keys(fields).length) await record([{ type: "put", kind: "tank", id: own, fields }], t(id ? "saved.tank" : "saved.new_tank", { tank: known.name }));
       forget(name);

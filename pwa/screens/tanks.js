@@ -1,6 +1,7 @@
 /** Tanks: all of them, those put away too, and the way to a new one. */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
+import { as_planned } from "../advice/setting_up.js";
 import { t } from "../i18n/words.js";
 import { litres_said } from "../ui/figures.js";
 import { Icon } from "../ui/icon.js";
@@ -28,4 +29,4 @@ const List = ({ tanks }) => html`
   <ul class="lines">${tanks.map((tank) => html`
     <li key=${tank.id}><a class="line" href=${`/tank/${tank.id}`}>
       <span class="grow"><b>${tank.name}</b>${tank.place && html`<br /><span class="soft small">${tank.place}</span>`}</span>
-      <span class="figures soft">${litres_said(tank.water_l)}</span></a></li>`)}</ul>`;
+      <span class="figures soft">${litres_said(as_planned(tank).water_l)}</span></a></li>`)}</ul>`;

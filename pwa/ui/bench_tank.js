@@ -1,12 +1,14 @@
 /** The tank that a calculation is for: its own figures, live from the fish room. */
 import { of_tank } from "../advice/of_tank.js";
+import { as_planned } from "../advice/setting_up.js";
 import { tankFigures } from "../bench/tank_figures.js";
 import { all, get, now } from "./live.js";
 
 /** @param {string} id a tank's @returns {Record<string, any>} its figures by field name; none if it is gone */
 export function figuresOf(id) {
-  const tank = get("tank", id);
-  if (!tank) return {};
+  const record = get("tank", id);
+  if (!record) return {};
+  const tank = as_planned(record);
   const of = (/** @type {string} */ kind) => of_tank(all(kind), id);
   return tankFigures({
     tank,

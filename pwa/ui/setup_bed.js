@@ -1,6 +1,6 @@
 /** Setting up, what lies in the glass: the bed with food for roots under a cap, and a little stone or wood. */
 import { html } from "../vendor/preact.js";
-import { asked, hardscape_of, pack_unit, substrate_input, volume_input } from "../advice/setting_up.js";
+import { asked, field_of, hardscape_of, pack_unit, substrate_input, volume_input } from "../advice/setting_up.js";
 import { constants } from "../calc/tables.js";
 import { contracts } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
@@ -55,8 +55,7 @@ export function HardscapeStep({ tank }) {
   const { raw, said, set, save, problem } = useStep(tank, "hardscape");
   const stones = hardscape_of(said);
   const density = constants("hardscape_densities");
-  const plan = { ...tank.setup, hardscape: said };
-  const found = asked("volume", volume_input(tank.measures, plan));
+  const found = asked("volume", volume_input({ ...tank, [field_of("hardscape")]: { state: "done", said } }));
   return html`
     <${SetupStep} step="hardscape" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
       act=${html`<${Next} onClick=${() => void save("done")} />`}>

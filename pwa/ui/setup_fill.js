@@ -2,7 +2,7 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { brought } from "../advice/level.js";
 import { dose_for, dose_input } from "../advice/litres.js";
-import { asked, volume_input } from "../advice/setting_up.js";
+import { asked, said_at, volume_input } from "../advice/setting_up.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { Calculated } from "./calculated.js";
@@ -18,12 +18,12 @@ import { WaterPick } from "./water_pick.js";
 export function FillStep({ tank }) {
   const { raw, said, set, save, problem } = useStep(tank, "fill");
   const busy = useSignal(false);
-  const found = asked("volume", volume_input(tank.measures, tank.setup, said.metered_l));
+  const found = asked("volume", volume_input(tank, said.metered_l));
   const litres = found.answer?.water_l ?? 0;
   const source = get("source_water", tank.source_water);
   const label = get("label", tank.dechlorinator);
   const dose = litres ? dose_for({ tank: { ...tank, water_l: litres }, source, label }, litres) : null;
-  const plants = (tank.setup.plants?.list ?? []).filter((/** @type {any} */ one) => one.portions > 0);
+  const plants = said_at(tank, "plants").list.filter((/** @type {any} */ one) => one.portions > 0);
   const metered = contracts().volume.inputs.find((/** @type {any} */ one) => one.name === "metered_l");
   const parts = { litres: whole(litres_said(litres)), dose: dose?.amount !== undefined ? whole(dose_said(dose)) : "" };
 

@@ -1,7 +1,7 @@
 /** Setting up, the first animals: what the tank can bear today, a start without them, and the record of those that come. */
 import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import { asked, planned, said_at } from "../advice/setting_up.js";
+import { asked, done, field_of, planned, said_at } from "../advice/setting_up.js";
 import { bears, planned_feed, starter, still_to_come } from "../advice/setting_up_life.js";
 import { mass_of, stock_of } from "../advice/stock.js";
 import { table } from "../calc/tables.js";
@@ -67,8 +67,7 @@ export function FirstFishStep({ tank }) {
     const writes = arriving.map((fields) => ({ type: /** @type {const} */ ("put"), kind: "stock_change", id: new_id(), fields: { tank: tank.id, at, change: "arrival", ...fields } }));
     const words = t("first_fish.saved", { count: many, tank: tank.name });
     // A helper may record arrivals, but not change the tank.
-    const done = { setup: { ...tank.setup, steps: { ...tank.setup.steps, first_fish: "done" } } };
-    const plan = room.value.may("tank") ? [{ type: /** @type {const} */ ("put"), kind: "tank", id: tank.id, fields: done }] : [];
+    const plan = room.value.may("tank") ? [{ type: /** @type {const} */ ("put"), kind: "tank", id: tank.id, fields: { [field_of("first_fish")]: { state: "done" } } }] : [];
     try {
       if (!(await record([...writes, ...plan], words))) return;
       forget(`setup.${tank.id}.first_fish`);
@@ -82,7 +81,7 @@ export function FirstFishStep({ tank }) {
       act=${room.value.may("stock_change") && html`<${Next} disabled=${many === 0} onClick=${() => void arrive()}>${many ? t("first_fish.record", { count: many }) : t("first_fish.record_none")}<//>`}>
       <${FirstFishSaid} tank=${tank} />
       <p class="soft small">${contracts().stock_headroom.uncertainty}</p>
-      <${Welfare} rich=${tank.setup?.steps?.substrate === "done" && said_at(tank, "substrate").bed === "capped"} />
+      <${Welfare} rich=${done(tank, "substrate") && said_at(tank, "substrate").bed === "capped"} />
       ${coming.length > 0 && html`<section class="section"><h2>${t("first_fish.come_today")}</h2>
         ${coming.map((one) => html`<div class="chosen" key=${one.species}>
           <${StepRow} label=${animal_name(one.species)} also=${t("first_fish.of_planned", { count: one.count })} max=${one.count} value=${counts[one.species] ?? 0} onValue=${(/** @type {number} */ value) => set({ counts: { ...counts, [one.species]: value } })} />

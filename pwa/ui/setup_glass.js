@@ -1,10 +1,11 @@
 /** Setting up, the glass and where it stands: shape, measures, litres; and what all of it weighs. */
 import { html, useSignal } from "../vendor/preact.js";
 import { last_place } from "../advice/facts.js";
-import { asked, figures_of, weight_input } from "../advice/setting_up.js";
-import { contracts, records } from "../contracts.js";
+import { asked, bare, field_of, figures_of, volume_input, weight_input } from "../advice/setting_up.js";
+import { contracts, records, run } from "../contracts.js";
 import { number, t } from "../i18n/words.js";
 import { Calculated } from "./calculated.js";
+import { changed_fields } from "./changed_fields.js";
 import { ChoiceTiles } from "./choice_tiles.js";
 import { forget, useDraft } from "./draft.js";
 import { FigureRows } from "./figure_rows.js";
@@ -12,7 +13,7 @@ import { Fields, matters, payload_of } from "./form.js";
 import { all, live_room } from "./live.js";
 import { new_id, record } from "./record.js";
 import { go } from "./router.js";
-import { Next, SetupStep, next_path, useStep, water_of } from "./setup_step.js";
+import { Next, SetupStep, next_path, useStep } from "./setup_step.js";
 
 const RULER = ["length_cm", "width_cm", "diameter_cm", "bow_cm", "height_cm", "glass_mm", "fill_height_cm"];
 
@@ -31,11 +32,15 @@ export function GlassStep({ tank }) {
 
   const save = async () => {
     const id = tank?.id ?? new_id();
-    const setup = tank?.setup ?? { steps: {} };
     const place = tank ? {} : { walk_order: last_place(live_room) };
-    const fields = { ...place, name: String(name).trim() || t("setup.name_first", { count: all("tank").length + 1 }), setup, ...water_of(glass, setup) };
+    const named = String(name).trim() || t("setup.name_first", { count: all("tank").length + 1 });
     try {
-      if (!(await record([{ type: "put", kind: "tank", id, fields }], t("setup.saved", { step: t("setup.step.glass") })))) return;
+      // What is planned already has to fit the glass as it is measured now.
+      if (tank) run("volume", volume_input({ ...tank, measures: glass }));
+      const { water_l, gross_l } = run("volume", glass);
+      const measured = tank ? changed_fields({ measures: bare(tank.measures) }, { measures: glass }) : { measures: glass };
+      const fields = changed_fields(tank, { ...place, name: named, [field_of("glass")]: { state: "done" }, ...(measured.measures ? { ...measured, water_l, gross_l } : {}) });
+      if (Object.keys(fields).length && !(await record([{ type: "put", kind: "tank", id, fields }], t("setup.saved", { step: t("setup.step.glass") })))) return;
       forget(draft_name);
       go(next_path(id, "glass"));
     } catch (no) {

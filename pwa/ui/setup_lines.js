@@ -1,13 +1,13 @@
 /** Tanks that are still plans: where each stands in its setting-up, and the way on. */
 import { html } from "../vendor/preact.js";
-import { next_step, planned, steps_of } from "../advice/setting_up.js";
+import { as_planned, next_step, planned, steps_of } from "../advice/setting_up.js";
 import { t } from "../i18n/words.js";
 import { litres_said } from "./figures.js";
 import { all, room } from "./live.js";
 import { Page } from "./page.js";
 
 /** All that are being set up. */
-export const plans = () => all("tank").filter((tank) => planned(tank) && !tank.resting);
+export const plans = () => all("tank").filter((tank) => planned(tank) && !tank.resting).map(as_planned);
 
 /** @param {{book?: boolean}} props `book`: beside a margin rule */
 export const BeingSetUp = ({ book = false }) => {

@@ -1,6 +1,6 @@
 /** The frame of one step of setting a tank up: where one is, skip and next at the thumb, what was said kept until it is recorded. */
 import { html, useSignal } from "../vendor/preact.js";
-import { FIRST, STEPS, after, figures_of, volume_input } from "../advice/setting_up.js";
+import { STEPS, after, field_of, figures_of, said_at, step_of, volume_input } from "../advice/setting_up.js";
 import { InvalidInput, run } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { forget, useDraft } from "./draft.js";
@@ -10,6 +10,8 @@ import { record } from "./record.js";
 import { go } from "./router.js";
 import { tap } from "./tap.js";
 
+const IN_THE_GLASS = ["substrate", "hardscape"];
+
 /**
  * What is said at a step: the record, over it what was touched on this phone and not recorded yet.
  * @param {any} tank @param {string} step
@@ -18,7 +20,7 @@ export function useStep(tank, step) {
   const name = `setup.${tank.id}.${step}`;
   const kept = useDraft(name, () => /** @type {Record<string, any> | null} */ (null));
   const problem = useSignal("");
-  const raw = { ...FIRST[step], ...tank.setup?.[step], ...kept.value };
+  const raw = { ...said_at(tank, step), ...kept.value };
   const said = figures_of(raw);
   const set = (/** @type {Record<string, any>} */ more) => (kept.value = { ...kept.value, ...more });
 
@@ -27,10 +29,12 @@ export function useStep(tank, step) {
    * @param {{more?: any[], words?: string, then?: string}} [how] `more`: writes of the same moment
    */
   const save = async (state, fields = {}, { more = [], words, then } = {}) => {
-    const setup = { ...tank.setup, ...(state === "done" ? { [step]: said } : {}), steps: { ...tank.setup?.steps, [step]: state } };
+    const before = step_of(tank, step).said;
+    const plan = { [field_of(step)]: { state, ...(state === "done" ? { said } : before ? { said: before } : {}) } };
     try {
-      const water = tank.started_at ? {} : water_of(tank.measures, setup);
-      const writes = [{ type: /** @type {const} */ ("put"), kind: "tank", id: tank.id, fields: { setup, ...water, ...fields } }, ...more];
+      // What the glass cannot hold is refused here, where it was said.
+      if (state === "done" && IN_THE_GLASS.includes(step)) run("volume", volume_input({ ...tank, ...plan }));
+      const writes = [{ type: /** @type {const} */ ("put"), kind: "tank", id: tank.id, fields: { ...plan, ...fields } }, ...more];
       if (!(await record(writes, words ?? t(state === "done" ? "setup.saved" : "setup.skipped", { step: t(`setup.step.${step}`) })))) return;
       forget(name);
       go(then ?? next_path(tank.id, step));
@@ -39,13 +43,6 @@ export function useStep(tank, step) {
     }
   };
   return { raw, said, set, save, problem: problem.value };
-}
-
-/** The litres that the plan leaves for water. @param {any} glass @param {any} setup */
-export function water_of(glass, setup) {
-  const measures = volume_input(glass, setup);
-  const { water_l, gross_l } = run("volume", measures);
-  return { measures, water_l, gross_l };
 }
 
 /** @param {string} id @param {string} step */

@@ -50,11 +50,11 @@ def test_litres_and_doses_are_those_of_the_calculations():
 
 def test_one_tank_is_still_a_plan():
     (plan,) = [tank for tank in fields("tank") if "started_at" not in tank]
-    assert plan["setup"]["steps"]["substrate"] == "done"
+    assert plan["setup_substrate"]["state"] == "done"
     assert all(plan["id"] not in (entry.fields.get("tank"), entry.fields.get("other_tank")) for entry in ENTRIES)
     known = read_folder("tables")
     assert {one["species"] for one in plan["planned_stock"]} <= set(known["species"]["rows"])
-    assert {one["species"] for one in plan["setup"]["plants"]["list"]} <= set(known["plants"]["rows"])
+    assert {one["species"] for one in plan["setup_plants"]["said"]["list"]} <= set(known["plants"]["rows"])
 
 
 def test_readings_are_steps_of_their_kit():

@@ -30,6 +30,24 @@ def test_last_writer_wins_by_field_whatever_the_order(fish_room):
     assert phone.rows()[tank["id"]]["fields"] == {"name": "Last", "water_l": 60}
 
 
+def test_steps_that_two_phones_plan_of_one_tank_both_stand(fish_room):
+    one, two = fish_room.owner, fish_room.phone("keeper", "Kim")
+    tank = one.tank(setup_glass={"state": "done"})
+    one.results(tank)
+    bed = {"state": "done", "said": {"bed": "plain", "cap": "sand"}}
+    stones = {"state": "done", "said": {"stone_kg": 2}}
+    later = one.op("tank", {"setup_substrate": bed}, record=tank["id"])
+    two.results(two.op("tank", {"setup_hardscape": stones}, record=tank["id"]))
+    one.results(later)
+    fields = two.rows()[tank["id"]]["fields"]
+    assert (fields["setup_substrate"], fields["setup_hardscape"]) == (bed, stones)
+    (refused,) = two.results(two.op("tank", {"setup_fill": {"state": "half"}}, record=tank["id"]))
+    assert refused["reason"] == "fields"
+    assert refused["errors"][0]["allowed"] == "done, skipped"
+    (older,) = two.results(two.op("tank", {"setup": {"steps": {"place": "done"}}}, record=tank["id"]))
+    assert older["status"] == "ok", "a phone with an older app still shares its plan"
+
+
 def test_a_random_history_equals_the_oracle(fish_room):
     phone, dice = fish_room.owner, random.Random(7)
     tank = phone.tank()

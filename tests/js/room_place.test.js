@@ -1,15 +1,18 @@
 /** The Room place without its screen: refusals in words, who may do what, what a call's failure means, true words of sharing. */
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import { records } from "../../pwa/contracts.js";
 import { Refused, Unreachable } from "../../pwa/data/api.js";
 import { openRoom, join } from "../../pwa/data/fish_room.js";
 import { round } from "../../pwa/data/round.js";
 import { en } from "../../pwa/i18n/en.js";
+import { in_words } from "../../pwa/i18n/shared_texts.js";
 import { REASONS, refusals } from "../../pwa/room/needs_you.js";
 import { ROLES, powers } from "../../pwa/room/powers.js";
 import { refusal } from "../../pwa/room/refusal.js";
 import { sharing_lines } from "../../pwa/room/sharing_lines.js";
+import { sharedBundle } from "./shared_bundle.js";
 import { TANK, WELCOME, page, pushed, row, scripted, testPhone } from "./test_phone.js";
 
 /** A helper's phone whose changes of the tank were refused. */
@@ -57,6 +60,13 @@ test("a refusal over fields names each by its label, in the server's words", () 
   assert.deepEqual([one.doing, one.tank, one.at, one.follows], ["new", "Reed pool", "2026-05-04T07:00:00.000Z", 1]);
   assert.deepEqual(one.wrong, [{ label: "Value", message: "must be from -5 to 100000", allowed: "a number" }]);
   assert.deepEqual(one.said[0], { label: "What was measured", value: "pH" });
+});
+
+test("a refused step of a plan says how far it is in the keeper's own language", () => {
+  const german = in_words(sharedBundle(), JSON.parse(readFileSync(new URL("../../shared_schema/words/de.json", import.meta.url), "utf8"))).records;
+  const op = { op: "op-00001", kind: "tank", id: "tank-1", type: "put", fields: { setup_substrate: { state: "skipped", said: { bed: "plain" } } } };
+  const [one] = refusals([{ n: 1, op, reason: "role" }], { kinds: german, get: () => null, may: () => false, yes_no: String, number: String });
+  assert.deepEqual(one.said, [{ label: "Einrichten: der Bodengrund", value: "ausgelassen" }]);
 });
 
 test("every reason and every code has its words; a strange reason is quoted", () => {

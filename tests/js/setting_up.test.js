@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { belief_input } from "../../pwa/advice/belief_input.js";
 import { wanted_tan } from "../../pwa/advice/dosing.js";
 import { facts_of, last_place, walk } from "../../pwa/advice/facts.js";
-import { asked, figures_of, floor_of, hardscape_of, next_step, planned, steps_of, substrate_input, volume_input, weight_input } from "../../pwa/advice/setting_up.js";
+import { STEPS, as_planned, asked, field_of, figures_of, floor_of, hardscape_of, next_step, planned, said_at, set_up_here, steps_of, substrate_input, unplanned, volume_input, weight_input } from "../../pwa/advice/setting_up.js";
 import { animals_of, bears, limit_input, maturity_of, planned_feed, plants_for, portions_for, starter, still_to_come, suggested, together_input, unweighed } from "../../pwa/advice/setting_up_life.js";
 import { to_buy, weight_of } from "../../pwa/advice/shopping.js";
 import { check, contracts, install, records, run } from "../../pwa/contracts.js";
@@ -15,7 +15,11 @@ install(sharedBundle());
 const GLASS = { shape: "cuboid", measures: "outside", length_cm: 101.6, width_cm: 41.6, height_cm: 50.8, glass_mm: 8, fill_height_cm: 45 };
 const NOW = Date.parse("2026-05-04T08:00:00.000Z");
 const near = (a, b, what) => assert.ok(Math.abs(a - b) < 1e-6 * Math.max(1, Math.abs(b)), `${what ?? ""} ${a} is not ${b}`);
-const tank_of = (setup, more = {}) => ({ id: "tank-plan-1", name: "Long tank", measures: GLASS, water_l: 180, setup, ...more });
+const LONG = { id: "tank-plan-1", name: "Long tank", measures: GLASS, water_l: 180 };
+/** A plan as it is written: a field a step, `steps` how far each is, beside it what was said there. */
+const tank_of = ({ steps = {}, ...said }, more = {}) => ({ ...LONG, setup_glass: { state: "done" }, ...Object.fromEntries(Object.entries(steps).map(([step, state]) => [`setup_${step}`, said[step] ? { state, said: said[step] } : { state }])), ...more });
+/** The same as an older app wrote it: all in one field, and the measures with what the steps put into the glass. */
+const older = (setup, more = {}) => ({ ...LONG, measures: volume_input(tank_of(setup)), setup, ...more });
 
 test("a tank is a plan until it is filled, and a plan is not in the walk", () => {
   const plan = tank_of({ steps: { place: "done", substrate: "skipped" } });
@@ -30,8 +34,8 @@ test("a tank is a plan until it is filled, and a plan is not in the walk", () =>
 });
 
 test("what is said fits the tank's record", () => {
-  const fields = records().tank.fields.filter(({ name }) => name === "planned_stock" || name === "setup");
-  assert.deepEqual(fields.map(({ name, type, required }) => [name, type, Boolean(required)]), [["planned_stock", "list", false], ["setup", "object", false]]);
+  const fields = records().tank.fields.filter(({ name }) => name === "planned_stock" || name.startsWith("setup"));
+  assert.deepEqual(fields.map(({ name, type, required }) => [name, type, Boolean(required)]), [["planned_stock", "list", false], ["setup", "object", false], ...STEPS.map((step) => [field_of(step), "object", false])]);
 });
 
 test("typed figures become numbers, words stay words, nothing stays nothing", () =>
@@ -72,19 +76,19 @@ test("stone and wood together push out what each does", () => {
 });
 
 test("water is what glass, bed and stones leave, and the weight is the sum of its parts", () => {
-  const setup = { steps: { substrate: "done" }, substrate: { bed: "plain", cap: "sand", cap_front_cm: 5, cap_back_cm: 5 }, hardscape: { stone_kg: 5.2 } };
-  const { water_l } = run("volume", volume_input(GLASS, setup));
+  const setup = { steps: { substrate: "done", hardscape: "done" }, substrate: { bed: "plain", cap: "sand", cap_front_cm: 5, cap_back_cm: 5 }, hardscape: { stone_kg: 5.2 } };
+  const { water_l } = run("volume", volume_input(tank_of(setup)));
   // 100 x 40 x 45 cm, less the grains of 20 L of sand (6 parts in 10) and 2 L of stone.
   near(water_l, 180 - 0.6 * 20 - 2);
-  assert.equal(run("volume", volume_input(GLASS, setup, 150)).water_l, 150, "counted litres win");
+  assert.equal(run("volume", volume_input(tank_of(setup), 150)).water_l, 150, "counted litres win");
   const answer = run("filled_weight", weight_input(tank_of(setup, { water_l }), { stand_kg: 40, equipment_kg: 5 }));
   near(answer.total_kg, answer.empty_tank_kg + answer.water_kg + 32 + 5.2 + 40 + 5);
-  near(weight_of(tank_of({ ...setup, place: { stand_kg: 40, equipment_kg: 5 } }, { water_l })), answer.total_kg);
+  near(weight_of(tank_of({ ...setup, steps: { ...setup.steps, place: "done" }, place: { stand_kg: 40, equipment_kg: 5 } }, { water_l })), answer.total_kg);
   assert.equal(weight_of(tank_of({}, { measures: { shape: "bowl", diameter_cm: 40, height_cm: 30 } })), null, "a bowl's empty weight is asked for, not guessed");
 });
 
 test("a bed that fills the glass is refused in the calculation's words", () => {
-  const found = asked("volume", volume_input(GLASS, { steps: { substrate: "done" }, substrate: { bed: "plain", cap: "sand", cap_front_cm: 60, cap_back_cm: 60 } }));
+  const found = asked("volume", volume_input(tank_of({ steps: { substrate: "done" }, substrate: { bed: "plain", cap: "sand", cap_front_cm: 60, cap_back_cm: 60 } })));
   assert.equal(found.errors[0].field, "substrate_l");
   assert.deepEqual(asked("substrate", null), { payload: {}, errors: [] });
 });
@@ -191,6 +195,51 @@ test("the belief counts no food while no animal lives in a tank set up here", ()
   assert.deepEqual(known([]).filled, [{ code: "no_animals" }]);
   assert.notEqual(known([arrival]).records.tank.feed_g_day, 0);
   assert.equal(known([], { ...tank, feed_g_day: 0.4 }).records.tank.feed_g_day, 0.4, "what the keeper says stands");
-  const { setup: _, ...quick } = tank;
+  const { setup_glass: _, ...quick } = tank;
   assert.equal(known([], quick).records.tank.feed_g_day, undefined, "others need not keep a list of animals");
+});
+
+const WHOLE = {
+  steps: { place: "skipped", substrate: "done", hardscape: "done", plants: "done" },
+  substrate: { bed: "plain", cap: "sand", cap_front_cm: 5, cap_back_cm: 5 },
+  hardscape: { stone_kg: 5.2 },
+  plants: { planting: "light", list: [{ species: "Ceratophyllum demersum", portions: 6 }] },
+};
+
+test("a plan of the older form opens as the same plan, and gives the same litres, weight and things to buy", () => {
+  const [new_form, old_form] = [tank_of(WHOLE), older(WHOLE)];
+  assert.ok(planned(old_form) && set_up_here(old_form));
+  assert.deepEqual(steps_of(old_form), steps_of(new_form));
+  for (const step of STEPS) assert.deepEqual(said_at(old_form, step), said_at(new_form, step), step);
+  // 100 x 40 x 45 cm, less the grains of 20 L of sand (6 parts in 10) and 2 L of stone.
+  for (const tank of [new_form, old_form]) near(as_planned(tank).water_l, 180 - 0.6 * 20 - 2);
+  assert.equal(weight_of(as_planned(old_form)), weight_of(as_planned(new_form)));
+  const room = { kits: [], source: null, label: null };
+  assert.deepEqual(to_buy(as_planned(old_form), room), to_buy(as_planned(new_form), room));
+});
+
+test("what a newer app says of one step stands over the older form, whose other steps stay", () => {
+  const tank = { ...older(WHOLE), setup_hardscape: { state: "done", said: { lava_kg: 1.2 } }, setup_place: { state: "done", said: { stand_kg: 40 } } };
+  assert.deepEqual([said_at(tank, "hardscape"), said_at(tank, "substrate").cap_front_cm], [{ lava_kg: 1.2 }, 5]);
+  assert.deepEqual(steps_of(tank).map(({ state }) => state).slice(0, 6), ["done", "done", "done", "done", "open", "done"]);
+  const skipped = { ...older(WHOLE), setup_substrate: { state: "skipped", said: WHOLE.substrate } };
+  near(as_planned(skipped).water_l, 180 - 2, "the older form's measures held the bed: it goes with its step");
+});
+
+test("the litres of a plan follow from its steps, whatever stands in the record; those of a filled tank stand", () => {
+  const plan = tank_of(WHOLE, { water_l: 180 });
+  near(as_planned(plan).water_l, 166);
+  assert.deepEqual(as_planned(as_planned(plan)), as_planned(plan));
+  const filled = { ...plan, started_at: "2026-05-01T08:00:00.000Z", water_l: 150 };
+  assert.equal(as_planned(filled), filled);
+  const too_deep = tank_of({ steps: { substrate: "done" }, substrate: { bed: "plain", cap: "sand", cap_front_cm: 60, cap_back_cm: 60 } });
+  assert.equal(as_planned(too_deep), too_deep, "two keepers' steps that no glass holds together: the record's own litres, and the first filling refuses them");
+});
+
+test("measures that no step says stay as a keeper gave them by hand", () => {
+  const by_hand = { ...GLASS, substrate_l: 10, metered_l: 160 };
+  const plan = tank_of({ steps: { hardscape: "done" }, hardscape: { stone_kg: 5.2 } }, { measures: { ...by_hand, hardscape_kg: 9 } });
+  assert.deepEqual(unplanned(plan), by_hand);
+  assert.equal(as_planned(plan).water_l, 160);
+  assert.deepEqual(unplanned(tank_of({ steps: { substrate: "done" }, substrate: WHOLE.substrate }, { measures: by_hand })), { ...GLASS, metered_l: 160 });
 });

@@ -98,23 +98,9 @@ class _Book:
 
     def plan(self) -> None:
         """One tank more, still being set up."""
-        said = PLAN["setup"]["substrate"]
-        glass = PLAN_GLASS["glass_mm"] / 5
-        layers = [
-            {
-                "role": name,
-                "material": said[name],
-                "front_cm": said[f"{name}_front_cm"],
-                "back_cm": said[f"{name}_back_cm"],
-            }
-            for name in ("nutrient", "cap")
-        ]
-        inside = {name: PLAN_GLASS[name] - glass for name in ("length_cm", "width_cm")}
-        wood = {"hardscape_kg": PLAN["setup"]["hardscape"]["wood_kg"], "hardscape_density_kg_l": 1.1}
-        measures = {**PLAN_GLASS, "substrate_l": run("substrate", {**inside, "layers": layers})["litres"], **wood}
-        size = run("volume", measures)
+        size = run("volume", PLAN_GLASS)
         water = {"source_water": self.waters["tap"], "dechlorinator": self.bottle}
-        fields = {**PLAN, **water, "measures": measures, "water_l": size["water_l"], "gross_l": size["gross_l"]}
+        fields = {**PLAN, **water, "measures": PLAN_GLASS, "water_l": size["water_l"], "gross_l": size["gross_l"]}
         self.write(self.at(DAYS - 3, 19), OWNER, "tank", fields, "demo-tank-plan")
 
     def chores(self) -> None:

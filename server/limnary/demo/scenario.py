@@ -242,9 +242,11 @@ PLAN = {
     "planting": "dense",
     "filter": "sponge",
     "planned_stock": [{"species": "Danio margaritatus", "count": 10, "length_cm": 1.5}],
-    "setup": {
-        "place": {"stand_kg": 24, "equipment_kg": 4},
-        "substrate": {
+    "setup_glass": {"state": "done"},
+    "setup_place": {"state": "done", "said": {"stand_kg": 24, "equipment_kg": 4}},
+    "setup_substrate": {
+        "state": "done",
+        "said": {
             "bed": "capped",
             "nutrient": "garden_soil",
             "nutrient_front_cm": 1,
@@ -256,8 +258,11 @@ PLAN = {
             "cap_pack": 12.5,
             "support_bags": 0,
         },
-        "hardscape": {"wood_kg": 1.5},
-        "warmth": {
+    },
+    "setup_hardscape": {"state": "done", "said": {"wood_kg": 1.5}},
+    "setup_warmth": {
+        "state": "done",
+        "said": {
             "temperature_c": 24,
             "room_c": 17,
             "cover": "lid",
@@ -265,22 +270,18 @@ PLAN = {
             "hours": 8,
             "filter": "sponge",
         },
-        "plants": {
+    },
+    "setup_plants": {
+        "state": "done",
+        "said": {
             "planting": "dense",
             "list": [
                 {"species": "Ceratophyllum demersum", "portions": 4},
                 {"species": "Cryptocoryne beckettii", "portions": 6},
             ],
         },
-        "steps": {
-            "place": "done",
-            "substrate": "done",
-            "hardscape": "done",
-            "warmth": "done",
-            "plants": "done",
-            "stock": "done",
-        },
     },
+    "setup_stock": {"state": "done"},
 }
 PLAN_GLASS = {
     "shape": "cuboid",
