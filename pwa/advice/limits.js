@@ -24,9 +24,9 @@ export function limits_at(facts) {
     ph,
     temperature_c,
     total_ammonia: eifac ? { mg_n_l: found.eifac_tan_mg_n_l, by: "eifac" } : { mg_n_l: found.chronic_tan_mg_n_l, by: "chronic" },
-    // Twice a limit made for weeks, or what harms within the hour, is no matter for this evening.
+    // Twice a limit made for weeks is no matter for this evening (assumption); what harms within the hour lies higher still.
     act_at: {
-      total_ammonia: Math.min(found.acute_tan_mg_n_l, 2 * Math.min(found.eifac_tan_mg_n_l, found.chronic_tan_mg_n_l)),
+      total_ammonia: 2 * Math.min(found.eifac_tan_mg_n_l, found.chronic_tan_mg_n_l),
       nitrite: working("nitrite_act_mg_n_l"),
       nitrate: Infinity,
     },

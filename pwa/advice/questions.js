@@ -56,7 +56,6 @@ const pressing = ({ levels }) => levels.slice(0, 2).some((one) => one.now_mg_n_l
 function to_test({ now }, { levels, usual_test_hours }) {
   const last = Math.max(...levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : -Infinity)));
   const due = last + usual_test_hours * HOUR;
-  const overdue_h = Math.min(OVERDUE_H, usual_test_hours);
-  if (due <= now) return { next_test_h: overdue_h, next_test_at: now + overdue_h * HOUR };
+  if (due <= now) return { next_test_h: OVERDUE_H, next_test_at: now + OVERDUE_H * HOUR };
   return { next_test_h: Math.max(SOONEST_H, Math.ceil((due - now) / HOUR)), next_test_at: due };
 }

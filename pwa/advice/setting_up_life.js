@@ -2,7 +2,7 @@
 import { constants, table } from "../calc/tables.js";
 import { run } from "../contracts.js";
 import { done, floor_of, said_at } from "./setting_up.js";
-import { animals_for, as_animals, has_length, mass_of } from "./stock.js";
+import { animals_for, as_animals, has_length, mass_of, most_kinds } from "./stock.js";
 
 const BRIGHTNESS = ["low", "medium", "high"];
 const SPEED = ["fast", "medium", "slow"];
@@ -74,9 +74,6 @@ export function limit_input(tank, stock, maturity, own = []) {
   };
 }
 
-/** As many kinds are asked about at once as the stocking limit takes. */
-const AT_ONCE = 40;
-
 /**
  * Peaceful fish that this tank would suit once matured: its warmth and, where known, its pH and hardness in their range,
  * long enough, and room for a whole group beside those already planned. Those first whose range has the tank's warmth in its middle.
@@ -89,7 +86,7 @@ export function suggested(tank, source, stock, own = []) {
   const rows = Object.entries(table("species").rows).filter(([key, row]) => row.kind === "fish" && row.temperament === "peaceful" && inside(row) && !stock.some(({ species }) => species === key));
   const before = animals_of("stocking_limit", stock, own).length;
   /** @type {{key: string, row: any}[]} */ const found = [];
-  for (let i = 0, at = AT_ONCE - before; i < rows.length && at > 0; i += at) {
+  for (let i = 0, at = most_kinds("stocking_limit") - before; i < rows.length && at > 0; i += at) {
     const lot = rows.slice(i, i + at);
     const { more } = run("stocking_limit", limit_input(tank, [...stock, ...lot.map(([species]) => ({ species, count: 0 }))], "mature", own));
     lot.forEach(([key, row], j) => {

@@ -92,9 +92,9 @@ export function mass_of(animals, own) {
   const entries = as_animals(animals, own);
   const weighed = entries.filter(has_length);
   if (weighed.length === 0) return null;
-  const input = { animals: animals_for("animal_mass", weighed).slice(0, most_kinds()) };
+  const input = { animals: animals_for("animal_mass", weighed).slice(0, most_kinds("animal_mass")) };
   const answer = run("animal_mass", input);
-  const unknown = [...entries.filter((one) => !has_length(one)), ...weighed.slice(most_kinds())].map((one) => one.name ?? one.species);
+  const unknown = [...entries.filter((one) => !has_length(one)), ...weighed.slice(most_kinds("animal_mass"))].map((one) => one.name ?? one.species);
   return { total_g: answer.total_g, input, answer, unknown, measured: animals.some(({ length_cm }) => fits("length_cm", length_cm)) };
 }
 
@@ -109,8 +109,8 @@ export const recent_kinds = (changes, most) => [...new Set(changes.toSorted((a, 
 
 /** @param {string} name @returns {any[]} */
 const animal_fields = (name) => contracts()[name].inputs.find((/** @type {any} */ input) => input.name === "animals").item.fields;
-/** The most kinds that a calculation takes at once. */
-const most_kinds = () => contracts().animal_mass.inputs.find((/** @type {any} */ input) => input.name === "animals").max_items;
+/** The most kinds that a calculation takes at once. @param {string} name of the contract @returns {number} */
+export const most_kinds = (name) => contracts()[name].inputs.find((/** @type {any} */ input) => input.name === "animals").max_items;
 /** Whether the calculations take this figure. @param {string} name @param {any} value */
 function fits(name, value) {
   if (value === undefined) return false;

@@ -32,6 +32,12 @@ test("a tank without readings asks for a test and says which are missing", () =>
   assert.deepEqual(advice.reasons.filter((one) => one.code === "no_reading").map((one) => one.parameter), ["total_ammonia", "nitrite"]);
 });
 
+test("a test is due where one of the two was never made, and half a day after its hour where both were", () => {
+  assert.deepEqual(["total_ammonia", "nitrite"].map((parameter) => today(facts([read(parameter, 0)])).act), ["test", "test"]);
+  const last = (hours) => today(facts([read("total_ammonia", 0, hours), read("nitrite", 0, hours)])).test_due;
+  assert.deepEqual([last(36), last(37)], [false, true]);
+});
+
 test("nothing measurable: steady, nothing to do", () => {
   const advice = today(facts([read("total_ammonia", 0), read("nitrite", 0), read("ph", 7.2), read("temperature", 25)]));
   assert.deepEqual([advice.state, advice.act, advice.dose], ["steady", "nothing", undefined]);
@@ -69,6 +75,16 @@ test("a rise is corrected for the change between two readings", () => {
   const one = level("total_ammonia", facts([read("total_ammonia", 0.4, 24), read("total_ammonia", 0.35)], { changes: [{ at: ago(23), litres: 50, fraction: 0.5, source: TAP }] }));
   near(one.rise_mg_n_l_day, 0.15);
   assert.equal(one.rise_from, "readings");
+});
+
+test("a rise is that of the last three days, of two readings further apart where there are no others, never of two within hours or weeks", () => {
+  const rise = (...pairs) => level("total_ammonia", facts(pairs.map(([hours, value]) => read("total_ammonia", value, hours)))).rise_mg_n_l_day;
+  near(rise([96, 0], [24, 0.3], [0, 0.4]), 0.1);
+  near(rise([72, 0.1], [24, 0.3], [0, 0.4]), 0.1);
+  near(rise([10 * 24, 0.1], [0, 0.6]), 0.05);
+  near(rise([15 * 24, 0.1], [0, 0.6]), 0.6);
+  near(rise([3, 0.1], [0, 0.6]), 0.6);
+  near(rise([24, 0.5], [3, 0.1], [0, 0.6]), 0.1);
 });
 
 test("one reading alone allows for as much again, and says so", () => {
@@ -109,6 +125,8 @@ test("water that holds as much as the tank is not to be changed in", () => {
   const advice = today(facts([read("total_ammonia", 0), read("nitrite", 0), read("nitrate", 20), read("ph", 7), read("temperature", 25)], { source }));
   assert.equal(advice.act, "hold");
   assert.ok(codes(advice).includes("source_worse"));
+  const same = today(facts([read("total_ammonia", 0), read("nitrite", 0), read("nitrate", 25), read("ph", 7), read("temperature", 25)], { source }));
+  assert.deepEqual([same.act, codes(same).includes("source_worse")], ["hold", true], "as much is no better");
 });
 
 test("a change for nitrate that would bring ammonia over its limit is held back", () => {
@@ -127,22 +145,30 @@ test("nitrate alone is for today, at no hour; it is no emergency", () => {
 });
 
 test("right after the change it asks for a test, not for more water", () => {
-  const readings = [read("total_ammonia", 0.25, 25), read("total_ammonia", 0.45, 1), read("nitrite", 0, 1), read("ph", 7.8), read("temperature", 25)];
+  const readings = [read("total_ammonia", 0.25, 25), read("total_ammonia", 0.5, 1), read("nitrite", 0, 1), read("ph", 7.8), read("temperature", 25)];
   const half = { at: ago(0.5), litres: 20, fraction: 0.2, source: TAP };
   const advice = today(facts(readings, { changes: [half] }));
-  assert.ok(["confirm", "nothing"].includes(advice.act), advice.act);
+  assert.equal(advice.act, "confirm");
   assert.ok(codes(advice).includes("carried"));
+  // Half a day after the change, as long as nothing passes its limit before.
+  assert.equal(advice.by, Date.parse(half.at) + 12 * 3_600_000);
+  const close = today(facts(readings, { changes: [{ ...half, litres: 5, fraction: 0.05 }] }));
+  near(close.by, NOW + ((close.levels[0].limit_mg_n_l - close.levels[0].now_mg_n_l) / close.levels[0].rise_mg_n_l_day) * 24 * 3_600_000);
+  assert.ok(close.by < advice.by);
 });
 
 test("no recent pH or temperature: the usual ones, else careful ones, and it says which", () => {
   const ammonia = [read("total_ammonia", 0.4), read("nitrite", 0)];
   const assumed = today(facts(ammonia));
-  assert.ok(codes(assumed).includes("assumed_ph") && codes(assumed).includes("assumed_temperature_c"));
+  assert.deepEqual(assumed.reasons.filter(({ code }) => code.startsWith("assumed_")).map(({ code, value }) => [code, value]), [["assumed_ph", 8], ["assumed_temperature_c", 26]]);
   const usual = today(facts(ammonia, { tank: { id: "tank-one-1", water_l: 100, ph: 6.8, temperature_c: 24 } }));
   assert.ok(codes(usual).includes("usual_ph") && codes(usual).includes("usual_temperature_c"));
   assert.ok(usual.limits.total_ammonia.mg_n_l > assumed.limits.total_ammonia.mg_n_l);
   const stray = today(facts([...ammonia, { parameter: "ph", value: 70, at: ago(1) }]));
   assert.equal(stray.limits.ph.from, "assumed");
+  assert.equal(today(facts(ammonia, { tank: { id: "tank-one-1", water_l: 100, ph: 70 } })).limits.ph.from, "assumed");
+  assert.equal(today(facts([...ammonia, read("ph", 6.8, 24), read("ph", 7.4, 2)])).limits.ph.value, 7.4, "the last one read");
+  assert.deepEqual([7 * 24, 7 * 24 + 1].map((hours) => today(facts([...ammonia, read("ph", 7.4, hours)])).limits.ph.from), ["reading", "assumed"]);
 });
 
 test("the ammonia limit is the lower of EPA 2013 chronic and EIFAC", () => {
@@ -153,9 +179,28 @@ test("the ammonia limit is the lower of EPA 2013 chronic and EIFAC", () => {
   near(at(8).mg_n_l, 0.383, 0.002);
 });
 
+test("twice its limit ammonia is for now, and what EPA's acute criterion allows for an hour is never below that", () => {
+  for (const ph of [4, 6, 7, 8, 9, 10]) {
+    for (const temperature_c of [0, 15, 25, 30, 40]) {
+      const { acute_tan_mg_n_l, chronic_tan_mg_n_l, eifac_tan_mg_n_l } = run("ammonia_limits", { ph, temperature_c });
+      assert.ok(acute_tan_mg_n_l > 2 * Math.min(chronic_tan_mg_n_l, eifac_tan_mg_n_l), `pH ${ph}, ${temperature_c} °C`);
+    }
+  }
+  const at = (share) => {
+    const water = [read("nitrite", 0), read("ph", 7.5), read("temperature", 25)];
+    const limit = today(facts(water)).limits.total_ammonia.mg_n_l;
+    return today(facts([read("total_ammonia", share * limit, 24), read("total_ammonia", share * limit), ...water])).state;
+  };
+  assert.deepEqual([at(1.9), at(2.1)], ["change today", "act now"]);
+});
+
 test("a settled tank is tested weekly, a young one daily; an old reading is not relied on", () => {
   const weekly = [0, 7, 14, 21].flatMap((days) => [read("total_ammonia", 0, days * 24 + 24), read("nitrite", 0, days * 24 + 24)]);
   assert.deepEqual([today(facts(weekly)).next_test_hours, today(facts(weekly)).state], [168, "steady"]);
+  const tests = (...days) => days.flatMap((day) => [read("total_ammonia", 0, day * 24), read("nitrite", 0, day * 24)]);
+  const hours = (...days) => today(facts(tests(...days))).next_test_hours;
+  assert.deepEqual([hours(0, 12), hours(0, 4, 9), hours(0, 4, 10)], [24, 24, 168], "three low tests over ten days");
+  assert.equal(today(facts([...tests(0, 4, 12), read("nitrite", 0.5, 5 * 24)])).next_test_hours, 24, "one that was high lies between");
   const young = [read("total_ammonia", 0.1, 90), read("nitrite", 0.02, 90)];
   const advice = today(facts(young));
   assert.deepEqual([advice.act, codes(advice).filter((code) => code === "too_old").length], ["test", 2]);
@@ -174,5 +219,7 @@ test("litres are rounded up to what a bucket can do, never above the tank", () =
   near(bucket_litres(10.1, 100, "US gal"), 3 * gallon);
   near(bucket_litres(3.2, 20, "US gal"), 0.9 * gallon);
   near(bucket_litres(40, 400, "UK gal"), 9 * 4.54609);
+  near(bucket_litres(40, 400, "US gal"), 11 * gallon);
+  assert.deepEqual([bucket_litres(10.2, 29), bucket_litres(10.2, 30), bucket_litres(101.2, 299), bucket_litres(101.2, 300)], [10.5, 11, 102, 105]);
   assert.equal(bucket_litres(99.9, 100, "US gal"), 100, "all of it, not a gallon more");
 });

@@ -14,7 +14,7 @@ import { TANK, WELCOME, page, pushed, reading, row, scripted, stored, testPhone 
 const PNG = new Blob([Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3])], { type: "image/png" });
 
 async function filled() {
-  const server = scripted({ pull: (request) => page(request, request.path.includes("since=0") ? [row(5, "tank", "tank-0001", TANK)] : []) });
+  const server = scripted({ pull: (request) => page(request, request.path.includes("since=0") ? [row(5, "tank", "tank-0001", TANK)] : [], { people: { "keeper-b": "Bo" } }) });
   const phone = await testPhone({ send: server.send });
   await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
   const room = await openRoom(WELCOME.room.id, phone);
@@ -35,7 +35,12 @@ test("what comes out of one phone shows the same on another, shared or not, pict
   const { room } = await filled();
   const other = await testPhone();
   const copy = await openRoom("local", other);
-  await copy.import(await room.export());
+  const archive = await room.export();
+  const files = await unzip(new Uint8Array(await archive.arrayBuffer()));
+  const head = JSON.parse(new TextDecoder().decode(files.get("room.jsonl")).split("\n")[0]);
+  assert.deepEqual([head.room, head.people["keeper-b"], head.rows], [{ id: "room-1", name: "Cellar" }, "Bo", 1]);
+  assert.deepEqual([...files.keys()].filter((name) => name.startsWith("photos/")), [`photos/${room.all("photo")[0].sha256}.png`]);
+  await copy.import(archive);
   assert.deepEqual(seen(copy), seen(room));
   const { sha256: hash } = copy.all("photo")[0];
   assert.deepEqual(await (await copy.photo(hash)).bytes?.() ?? new Uint8Array(await (await copy.photo(hash)).arrayBuffer()), new Uint8Array(await PNG.arrayBuffer()));
@@ -80,7 +85,7 @@ test("beside a row that is here, only what is newer is taken in", async () => {
   const before = (await stored(phone, "outbox")).length;
   await room.import(new Blob([[head, theirs].map((line) => JSON.stringify(line)).join("\n")]));
   const added = (await stored(phone, "outbox")).slice(before);
-  assert.deepEqual(added.map(({ op }) => [op.fields, op.stamp]), [[{ place: "cellar" }, later]]);
+  assert.deepEqual(added.map(({ op, by }) => [op.fields, op.stamp, by]), [[{ place: "cellar" }, later, "keeper-a"]], "brought in by this phone's keeper");
   assert.equal(room.get("tank", "tank-0001").place, "cellar");
 });
 
@@ -89,7 +94,7 @@ test("refused ops can be taken out by themselves, with what was wrong", async ()
   server.handlers.push = ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "forbidden", reason: "role" })));
   await round(phone, room.id, room.inner.refresh);
   const lines = (await (await room.exportNeedsYou()).text()).trim().split("\n").map((line) => JSON.parse(line));
-  assert.equal(lines[0].format, "limnary-room");
+  assert.deepEqual([lines[0].format, lines[0].room], ["limnary-room", { id: "room-1", name: "Cellar" }]);
   assert.equal(lines.length - 1, (await stored(phone, "outbox")).filter((entry) => entry.state === "needs you").length);
   assert.equal(lines[1].reason, "role");
   const copy = await openRoom("local", await testPhone());
@@ -105,6 +110,8 @@ for (const [why, text, says] of [
   ["holds an unknown kind", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "boat", "boat-0001", {})), /line 2: kind must be one of/],
   ["holds a wrong field", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "tank", "tank-0001", { ...TANK, water_l: -1 })), /line 2: water_l must be from 0.1/],
   ["lacks a needed field", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "tank", "tank-0001", { name: "x" })), /line 2: water_l is needed/],
+  ["holds an op of no known type", '{"format":"limnary-room","version":1,"rows":0}\n' + JSON.stringify({ op: { op: "op-00001", kind: "tank", id: "tank-0001", type: "swap", fields: {}, stamp: "1770000000000-00000-device-b", schema: 1 } }), /line 2: op, stamp or type/],
+  ["holds an op with a false stamp", '{"format":"limnary-room","version":1,"rows":0}\n' + JSON.stringify({ op: { op: "op-00001", kind: "tank", id: "tank-0001", type: "del", fields: {}, stamp: "soon", schema: 1 } }), /line 2: op, stamp or type/],
   ["holds a false stamp", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "tank", "tank-0001", TANK, "soon")), /line 2: a stamp must look like/],
 ]) {
   test(`an archive that ${why} is refused whole, and says where`, async () => {

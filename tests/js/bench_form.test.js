@@ -105,10 +105,19 @@ test("the tank fills what was not typed, gives way to what is, and comes back wh
   const tank = { length_cm: 80.5, shape: "box" };
   let form = formOf(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } });
   assert.deepEqual([view(form, "length_cm").value, view(form, "length_cm").from], ["80,5", "tank"]);
+  const over = (text, node = typed(text, "cm"), path = ["length_cm"]) => view(formOf(spec, { draft: fill([[path, node]], spec.inputs, tank), tank, marks: { decimal: ",", group: "." } }), path[0])?.own;
+  assert.deepEqual([over("70"), over("80,5"), over("", "tube", ["shape"])], ["80,5 cm", undefined, "a box"], "the tank's own stands beside what differs from it");
   let draft = fill([[["length_cm"], typed("", "cm")]], spec.inputs, tank);
   assert.ok(!("length_cm" in payloadOf(spec, { draft, tank, marks })), "emptied on purpose");
   draft = put(spec.inputs, draft, tank, ["length_cm"], undefined);
   assert.equal(payloadOf(spec, { draft, tank, marks }).length_cm, 80.5);
+});
+
+test("a tank's list fills its rows, figures by the reader's marks", () => {
+  const tank = { waters: [{ name: "tap", gh_dgh: 9.5 }, { name: "rain", gh_dgh: 0 }] };
+  const { rows } = view(formOf(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } }), "waters");
+  assert.deepEqual(rows.map((row) => row.map(({ value }) => value)), [["tap", "9,5"], ["rain", "0"]]);
+  assert.deepEqual(payloadOf(spec, { draft: {}, tank, marks }).waters, tank.waters);
 });
 
 test("a tank's figure is no text: a point in it is never read as a thousand", () => {
@@ -145,6 +154,13 @@ test("empty fields are named as needed; wrong ones are refused in the API's word
     { field: "tan_mg_n_l", message: "must be a number", allowed: "a number from 0 to 1000 mg N/L" },
     { field: "ph", message: "must be from 0 to 14", allowed: "a number from 0 to 14" },
   ]);
+});
+
+test("a list that is needed and has no row left is named as needed", () => {
+  const real = contracts().animal_mass;
+  const draft = removeRow(real.inputs, {}, {}, ["animals"], 0);
+  assert.deepEqual(draft.typed.animals, []);
+  assert.deepEqual(answerOf(real, { draft, marks }).needed, [real.inputs.find(({ name }) => name === "animals").label]);
 });
 
 test("with every field good the answer is the calculation's, comma or point alike", () => {

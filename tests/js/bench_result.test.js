@@ -64,6 +64,16 @@ test("a step about a field that plays no part is left out", () => {
   assert.deepEqual(steps, ["0.0056 is told"]);
 });
 
+test("lists and groups in a step are said entry by entry, rounded as the contract says", () => {
+  const outputs = [
+    { name: "each", label: "Each", type: "list", item: { type: "number", unit: "L", decimals: 1 } },
+    { name: "both", label: "Both", type: "object", fields: [{ name: "cold", label: "cold", type: "number", unit: "L", decimals: 1 }, { name: "hot", label: "hot", type: "number", unit: "L", decimals: 1 }] },
+  ];
+  const real = { ...contracts().free_ammonia, outputs, working: ["{each} and {both}"] };
+  const payload = { tan_mg_n_l: 1, ph: 7, temperature_c: 25 };
+  assert.deepEqual(workingSteps(real, payload, { each: [1, 2.25], both: { cold: 3, hot: null } }, { marks: english }), ["1.0; 2.3 and cold 3.0"]);
+});
+
 test("every contract's example has its working, whole, with no bracket left", () => {
   for (const real of Object.values(contracts())) {
     for (const { input } of real.examples) {
@@ -93,12 +103,14 @@ test("search: every word must be found; accents, case and small figures do not m
   const all = {
     gas: made("gas", "Carbon dioxide", "testing", { outputs: [{ label: "CO₂ in the water" }] }),
     load: made("load", "Nitrogen load", "feeding_dosing", { purpose: "Ammonia from a day's feed." }),
+    kit: made("kit", "A kit's reading", "testing", { purpose: "Ammonia by the colour.", inputs: [{ label: "Colour", help: "Between two steps" }] }),
     free: made("free", "Free ammonia", "testing"),
   };
   const names = (words) => shelf(all, words).flatMap(({ entries }) => entries.map(({ name }) => name));
-  assert.deepEqual(names(""), ["gas", "free", "load"]);
+  assert.deepEqual(names(""), ["kit", "gas", "free", "load"], "by title");
+  assert.deepEqual(names("steps"), ["kit"]);
   assert.deepEqual(names("co2"), ["gas"]);
-  assert.deepEqual(names("AMMONIA"), ["free", "load"]);
+  assert.deepEqual(names("AMMONIA"), ["free", "kit", "load"], "a word in the title weighs more");
   assert.deepEqual(names("ammonia fééd"), ["load"]);
   assert.deepEqual(names("heron"), []);
   assert.deepEqual(shelf(contracts()).flatMap(({ entries }) => entries.map(({ name }) => name)).sort(), Object.keys(contracts()).sort());
@@ -108,11 +120,13 @@ test("search: every word must be found; accents, case and small figures do not m
 test("a pick from a table is found by any of its names", () => {
   for (const name of ["species", "plants"].filter((one) => one in sharedBundle().tables)) {
     const rows = pickRows(name);
-    assert.ok(rows.length > 50 && rows.every((row) => row.key && row.name));
+    assert.ok(rows.length > 50 && rows.every((row) => row.key && row.name && row.also === row.key));
+    assert.deepEqual(rows.map((row) => row.name), rows.map((row) => row.name).sort((a, b) => a.localeCompare(b)));
     assert.ok(rowsWith(rows, rows[7].name).some((row) => row.key === rows[7].key));
     assert.ok(rowsWith(rows, rows[7].key.toUpperCase()).some((row) => row.key === rows[7].key));
     assert.deepEqual(rowsWith(rows, "no such thing"), []);
   }
+  assert.deepEqual(pickRows("species", [{ name: "Grey loach" }]).filter(({ key }) => key === "Grey loach"), [{ key: "Grey loach", name: "Grey loach", also: "" }], "no second name where it is the first");
 });
 
 const tank = { name: "Window", water_l: 96, temperature_c: 24, ph: 7.2, measures: { shape: "cuboid", length_cm: 80 }, feed_g_day: 0.4 };

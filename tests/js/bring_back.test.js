@@ -14,7 +14,7 @@ const since0 = (request) => request.path.includes("since=0");
 /** A phone that holds two rows of others; then the server answers from `after`, in a new epoch. */
 async function restored({ after = [], role = "owner", back } = {}) {
   const before = [row(3, "tank", "tank-0001", TANK), row(4, "reading", "reading-0001", { ...reading("tank-0001"), at: "2026-05-04T07:00:00.000Z" })];
-  const handlers = { pull: (request) => page(request, since0(request) ? before : []), join: () => ({ status: 201, body: { ...WELCOME, role } }) };
+  const handlers = { pull: (request) => page(request, since0(request) ? before : [], { people: { "keeper-b": "Bo" } }), join: () => ({ status: 201, body: { ...WELCOME, role } }) };
   const server = scripted(handlers);
   const { phone, room, share } = await joinedPhone(server);
   await share();
@@ -36,7 +36,7 @@ test("rows of others that the restored server lacks are given back, and are seen
   };
   assert.equal((await share()).problem, null);
   assert.deepEqual(sent()[0].rows.map(({ row: its }) => its).sort((a, b) => a.seq - b.seq), before);
-  assert.equal(sent()[0].epoch, "epoch-2");
+  assert.deepEqual([sent()[0].epoch, sent()[0].people], ["epoch-2", { "keeper-b": "Bo" }], "with the names of those who wrote them");
   assert.equal(sent().length, 1);
   assert.deepEqual(await former(), []);
   assert.deepEqual(room.all("tank").map(({ name }) => name), [TANK.name]);

@@ -53,6 +53,8 @@ test("ammonia as the contract's own example: 2 mg N/L in 100 L", () => {
 test("what is wanted is the planned day's load, else one", () => {
   near(wanted_tan({ ...TANK, feed_g_day: 1, protein_fraction: 0.45 }), 0.414);
   assert.equal(wanted_tan(TANK), 1);
+  // Food that is set down stands before what planned animals would eat.
+  near(wanted_tan({ ...TANK, feed_g_day: 1, protein_fraction: 0.45, planned_stock: [{ species: "Pterophyllum scalare", count: 40 }] }), 0.414);
 });
 
 test("animals that came and have not left are in the tank", () => {

@@ -23,6 +23,7 @@ test("without meals the tank's own figure is usual, without that a pinch", () =>
 test("foods by when they were fed last, each once, with the protein of then", () => {
   const fed = [meal(3, 1, { food: "pellets" }), meal(1, 1, { food: "flakes", protein_fraction: 0.4 }), meal(5, 1, { food: "flakes", protein_fraction: 0.42 }), meal(6, 1)];
   assert.deepEqual(foods(fed), [{ food: "flakes", protein_fraction: 0.42 }, { food: "pellets" }]);
+  assert.deepEqual(foods(["a", "b", "c", "d", "e"].map((food, i) => meal(i + 1, 1, { food }))).map(({ food }) => food), ["e", "d", "c", "b"], "four have their tile");
 });
 
 test("a meal becomes what the nitrogen calculation says: Timmons and Ebeling's 0.092 g N for each gram of protein", () => {

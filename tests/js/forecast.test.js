@@ -152,6 +152,27 @@ test("a worker that fails or never answers is said, ended, and started anew for 
   assert.ok(made.slice(0, -1).every((worker) => worker.over) && !made.at(-1).over);
 });
 
+test("a worker that could not even begin is begun again at the next question", async () => {
+  let tries = 0;
+  const ask = belief_worker({ start: worker, shared: async () => (tries++ ? shared : Promise.reject(new Error("no signal"))) });
+  await assert.rejects(ask({}), /no signal/);
+  assert.equal((await ask({})).answer, 1);
+
+  /** One that answers 1 to everything. */
+  function worker() {
+    const made = { onmessage: null, terminate() {}, postMessage: ({ ask: question }) => question && setTimeout(() => made.onmessage({ data: { ask: question, answer: 1 } })) };
+    return made;
+  }
+});
+
+test("sixty beliefs are kept, those not looked at for longest go first", async () => {
+  const store = belief_store("many");
+  for (let tank = 0; tank <= 60; tank++) await store.save(`tank-${tank}`, { tank }, 1000 + (tank === 0 ? 500 : tank));
+  const kept = await Promise.all([0, 1, 2, 60].map(async (tank) => Boolean(await store.load(`tank-${tank}`))));
+  assert.deepEqual(kept, [true, false, true, true]);
+  await store.close();
+});
+
 test("what the contract refuses is told in its words", async () => {
   const facts = diary(3);
   const { questions } = asked_of(facts);

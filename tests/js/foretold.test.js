@@ -76,6 +76,7 @@ test("without a test it is the prior, called that, and a test comes first", () =
   assert.deepEqual([advice.act, advice.litres], ["test", undefined]);
   assert.ok(codes(advice).includes("prior") && !codes(advice).includes("few"));
   assert.ok(codes(told(facts([read("nitrite", 0, 1), read("total_ammonia", 0, 1)])).advice).includes("few"));
+  assert.equal(told(facts([{ ...read("nitrate", 60, 1), steps: [0, 20, 60] }, ...water()])).advice.act, "test", "nitrate says nothing of the other two");
 });
 
 test("a test that is overdue comes before a change, with the change for whoever cannot test", () => {
@@ -112,6 +113,40 @@ test("half the food alone, where that is enough: no water is asked for and none 
   const plan = { ...answers.plan, fraction: 0, enough: false, advice: ["feed_half"], pass_chance: 0.02 };
   const advice = foretold(known, rule, asked, { state: "ready", answers: { ...answers, plan } });
   assert.deepEqual([advice.act, advice.state, advice.litres, advice.besides], ["nothing", "watch", undefined, ["feed_half"]]);
+});
+
+/** A settled tank's real answers, some of them put otherwise. */
+function told_with({ plan = {}, next = {}, rule_reasons = [] }) {
+  const known = facts([...mornings("total_ammonia", Array(12).fill(0)), ...mornings("nitrite", Array(12).fill(0)), { ...read("nitrate", 2, 1), steps: [0, 2, 5] }, ...water()], { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } });
+  const rule = today(known);
+  const asked = ask_of(known, rule);
+  const answers = Object.fromEntries(asked.questions.map(({ label, name, input }) => [label, run(name, input)]));
+  const put = { plan: { ...answers.plan, ...plan }, next: { ...answers.next, ...next } };
+  return foretold(known, { ...rule, reasons: [...rule_reasons, ...rule.reasons] }, asked, { state: "ready", answers: put });
+}
+
+test("two changes: as many litres each, the second in its hours, and the chance is that after both", () => {
+  const advice = told_with({ plan: { fraction: 0.8, enough: true, advice: ["two_changes"], two_changes: { fraction_each: 0.4, after_h: 12, pass_chance: 0.07 } } });
+  assert.deepEqual([advice.litres, advice.second, advice.besides], [40, { at: NOW + 12 * HOUR, litres: 40 }, []]);
+  assert.deepEqual(advice.reasons.filter(({ code }) => code.startsWith("after")), [{ code: "after_two", chance: 0.07 }]);
+});
+
+test("of the three chances the greatest is said, and another from one in twenty on", () => {
+  const said = (pass_chance) => told_with({ next: { pass_chance } }).reasons.filter(({ code }) => code === "chance").map(({ parameter }) => parameter);
+  assert.deepEqual(said({ nh3: 0.045, nitrite: 0.2, nitrate: 0.06 }), ["nitrite", "nitrate"]);
+  assert.deepEqual(said({ nh3: 0.01, nitrite: 0, nitrate: 0 }), ["total_ammonia"]);
+});
+
+test("where no change helps, the rule's reason is kept: the water brings more", () => {
+  const worse = { code: "source_worse", parameter: "nitrite", source: 1 };
+  const advice = told_with({ plan: { fraction: 0, enough: false, advice: [] }, rule_reasons: [worse, { code: "carried" }] });
+  assert.deepEqual([advice.act, advice.next_test_hours, advice.reasons.filter(({ code }) => code === "source_worse" || code === "carried")], ["hold", 12, [worse]]);
+});
+
+test("nitrate that a change cannot bring low enough does not hold the change back", () => {
+  const peak = { nh3_mg_n_l: { p90: 0 }, nitrite_mg_n_l: { p90: 0 }, nitrate_mg_n_l: { p90: 900 } };
+  const advice = told_with({ plan: { fraction: 0.5, enough: false, advice: [], peak } });
+  assert.deepEqual([advice.act, advice.litres, codes(advice).includes("after_not_enough")], ["change", 50, true]);
 });
 
 test("until the forecast is there, or where it fails, the rule stands and says which", () => {

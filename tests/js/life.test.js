@@ -94,9 +94,9 @@ test("the timeline tells a corrected move once in each tank, with what it said b
 });
 
 const records = {
-  tank: [{ id: "tank-aaaa", name: "Grüne Ecke", place: "Cellar" }],
+  tank: [{ id: "tank-aaaa", name: "Grüne Ecke", place: "Cellar" }, { id: "tank-bbbb", name: "Sill" }],
   stock_change: [{ id: "s", tank: "tank-aaaa", at: AT, change: "arrival", species: "Corydoras paleatus", count: 6 }],
-  planting: [{ id: "p", tank: "tank-aaaa", at: AT, change: "plant", species: "Vallisneria spiralis" }],
+  planting: [{ id: "p", tank: "tank-aaaa", at: AT, change: "plant", species: "Vallisneria spiralis" }, { id: "q", tank: "tank-bbbb", at: AT, change: "plant", species: "Elodea canadensis" }],
   note: [{ id: "n1", tank: "tank-aaaa", at: AT, text: "The cory eats again" }, { id: "n2", at: "2026-05-06T07:30:00.000Z", text: "Cory food ordered" }, { id: "n0", at: "2026-05-01T07:30:00.000Z", text: "About a cory" }],
   task: [{ id: "t", title: "Feed the corys", tank: "tank-aaaa" }],
   label: [{ id: "l", name: "Brown bottle", note: "for the corner" }],
@@ -109,6 +109,7 @@ test("search: accents and case do not matter, groups in their order, titles that
   assert.deepEqual(found("cory"), [["animals", ["/tank/tank-aaaa/stock"]], ["task", ["/task/t"]], ["note", ["/", "/tank/tank-aaaa/history", "/"]]]);
   assert.deepEqual(found("paleatus ecke").map(([kind]) => kind), ["animals"]);
   assert.deepEqual(found("brown corner"), [["label", ["/room/label/l"]]]);
+  assert.deepEqual([found("cellar"), found("elodea")], [[["tank", ["/tank/tank-aaaa"]]], [["plants", ["/tank/tank-bbbb/plants"]]]]);
 });
 
 test("search: calculations are found as on the Bench; no words find nothing", () => {

@@ -10,6 +10,7 @@ test("the next one that wants something, past those that do not, and round again
   assert.equal(from("a", "c", "d"), "c");
   assert.equal(from("c", "a", "b"), "a");
   assert.equal(from("d", "b"), "b");
+  assert.equal(from("b", "a", "d"), "d", "onwards before round again");
 });
 
 test("nobody is sent on while this tank wants something, nor when no other does, nor from a tank put away", () => {
@@ -27,8 +28,10 @@ test("what counts as wanting something", () => {
   assert.equal(asks("nothing", {}, true), true);
   assert.equal(asks("nothing", {}, false, 1), true);
   assert.equal(asks("change", { readings: at("17:30"), changes: at("17:40") }), false, "just changed");
+  assert.equal(asks("change", { readings: at("07:00"), changes: [...at("08:00"), ...at("17:40")] }), false, "the last change counts");
   assert.equal(asks("change", { readings: at("17:50"), changes: at("17:40") }), true, "a test after the change asks again");
   assert.equal(asks("change", { readings: at("07:00"), changes: at("08:00") }), true, "hours ago");
+  assert.deepEqual(["15:00", "14:59"].map((time) => asks("test", { readings: [...at("07:00"), ...at(time)] })), [false, true], "three hours, by the last one");
   assert.equal(asks("test", { readings: at("17:30"), changes: at("17:40") }), false, "the change shows in a while");
   assert.equal(wants({ act: "test", test_due: true }, 0, { now, readings: [], changes: [] }), true, "never tested");
 });

@@ -48,6 +48,8 @@ test("a meter's figure spans its own error, never below nothing; a meter of pH h
   assert.ok(dot.low === 0 && dot.high > 0 && dot.high < 0.02);
   const [ph] = chart_lines("ph", facts, meter, null, limits, 14).dots;
   assert.deepEqual([ph.low, ph.high], [7.2, 7.2]);
+  const strip = { ...asked, records: { now_h: 100, readings: [{ at_h: 98, parameter: "ph", value: 7.2, steps: [6.4, 6.8, 7.2, 7.6] }] } };
+  assert.deepEqual(chart_lines("ph", facts, strip, null, limits, 14).dots.map(({ low, high }) => [low.toFixed(3), high.toFixed(3)]), [["7.000", "7.400"]]);
 });
 
 test("only what lies in the window is drawn, limit and fan always fit, and nitrate that nobody tested has no fan", () => {

@@ -30,6 +30,7 @@ test("a picture is saved with its record and sent by its hash, once", async () =
   const [record] = room.all("photo");
   assert.equal(record.bytes, 4);
   await share();
+  await room.addPhoto(picture(), { tank: "tank-0001", caption: "the same once more" });
   await share();
   const [put, ...more] = server.sent.filter((one) => one.what === "blobs");
   assert.deepEqual(more, []);
@@ -80,6 +81,10 @@ test("another's picture is fetched once, checked against its hash, and kept", as
   const { sha256 } = other.all("photo")[0];
   server.handlers.blobs = () => ({ body: picture(8) });
   assert.equal(await room.photo(sha256), null, "the bytes are not what the hash says");
+  for (const none of [() => Promise.reject(new Unreachable("no signal")), () => ({ status: 404, body: { title: "There is no such photo in this room" } })]) {
+    server.handlers.blobs = none;
+    assert.equal(await room.photo(sha256), null, "cannot be had now");
+  }
   server.handlers.blobs = () => ({ body: picture(9) });
   assert.equal((await room.photo(sha256)).size, 4);
   server.handlers.blobs = () => Promise.reject(new Unreachable("no signal"));

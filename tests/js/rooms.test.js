@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { forgetRoom, join, makeRoom, openRoom, roomList, useRoom } from "../../pwa/data/fish_room.js";
 import { refreshMe, rooms as knownRooms } from "../../pwa/data/identity.js";
 import { shareOthers } from "../../pwa/data/other_rooms.js";
-import { handOver, leave } from "../../pwa/data/people.js";
+import { calendarSince, handOver, leave } from "../../pwa/data/people.js";
 import { round } from "../../pwa/data/round.js";
 import { unzip } from "../../pwa/data/zip.js";
 import { TANK, WELCOME, pushed, reading, scripted, stored, testPhone } from "./test_phone.js";
@@ -79,7 +79,8 @@ test("of a room that has ended only what was not shared is still seen", async ()
 test("a room joined on another phone of the same keeper comes to this one", async () => {
   const { phone, server } = await joined();
   server.handlers.me = () => ({ body: { keeper: WELCOME.keeper, device: WELCOME.device, rooms: [{ id: "room-1", name: "Cellar", role: "owner", epoch: "epoch-1" }, { id: "room-9", name: "Porch", role: "helper", epoch: "epoch-9" }] } });
-  await refreshMe(phone);
+  assert.equal(await refreshMe(phone), false, "none that had ended is open again");
+  assert.equal(await refreshMe(await testPhone()), false, "nobody to ask for without a key");
   assert.deepEqual((await knownRooms(phone)).map(({ id, role, since }) => [id, role, since]), [["room-1", "owner", 0], ["room-9", "helper", 0]]);
 });
 
@@ -109,6 +110,17 @@ test("handing over makes the other owner first; one who has left already has lef
   await handOver(room, "keeper-b", "keeper-a");
   await leave(room, "keeper-a");
   assert.deepEqual(asked, [["PATCH", "keeper-b", "owner"], ["PATCH", "keeper-a", "keeper"], ["DELETE", "keeper-a", undefined]]);
+});
+
+test("nobody steps back before the other is owner; what the server refuses is told, each question with the phone's key", async () => {
+  const asked = [];
+  const { phone } = await joined();
+  const room = await openRoom("room-1", phone);
+  phone.send = async ({ path, key }) => (asked.push([path.split("/").at(-1), key]), { status: 403, body: { type: "/problems/not-allowed", title: "Not allowed" }, retryAfterMs: null });
+  for (const tried of [handOver(room, "keeper-b", "keeper-a"), leave(room, "keeper-a")]) await assert.rejects(tried, /Not allowed/);
+  assert.deepEqual(asked, [["keeper-b", WELCOME.key], ["keeper-a", WELCOME.key]]);
+  phone.send = async () => ({ status: 200, body: { made_at: "2026-05-04T07:30:00.000Z" }, retryAfterMs: null });
+  assert.equal(await calendarSince(room), "2026-05-04T07:30:00.000Z");
 });
 
 test("readings that stand come out as a table, oldest first; the archive holds it too", async () => {

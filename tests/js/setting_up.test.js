@@ -47,6 +47,8 @@ test("the floor of a box is its inside; of any other shape a rectangle as large 
   near(box.width_cm, 40);
   const round = floor_of({ shape: "cylinder", measures: "inside", diameter_cm: 50, height_cm: 40 });
   near(round.length_cm * round.width_cm, Math.PI * 25 * 25, "the circle's area");
+  const deep = (shape, more) => floor_of({ shape, measures: "inside", height_cm: 40, ...more }).width_cm;
+  assert.deepEqual([deep("bow_front", { length_cm: 70, width_cm: 45, bow_cm: 6 }), deep("half_round", { diameter_cm: 60 }), deep("quarter_round", { length_cm: 70 })], [51, 30, 70], "from front to back where it is deepest");
   for (const shape of contracts().volume.inputs[0].choices.map(({ value }) => value)) {
     const glass = { shape, measures: "outside", length_cm: 70, width_cm: 45, diameter_cm: 60, bow_cm: 6, height_cm: 40, glass_mm: 6 };
     const wanted = contracts().volume.inputs.filter((one) => one.name in glass && (!one.when?.shape || one.when.shape.includes(shape)));
@@ -83,6 +85,8 @@ test("water is what glass, bed and stones leave, and the weight is the sum of it
   assert.equal(run("volume", volume_input(tank_of(setup), 150)).water_l, 150, "counted litres win");
   const answer = run("filled_weight", weight_input(tank_of(setup, { water_l }), { stand_kg: 40, equipment_kg: 5 }));
   near(answer.total_kg, answer.empty_tank_kg + answer.water_kg + 32 + 5.2 + 40 + 5);
+  const { measures: _, ...unsaid } = GLASS;
+  assert.deepEqual([GLASS, unsaid].map((measures) => weight_input(tank_of({}, { measures }), {}).measures), ["outside", "inside"], "as the volume takes them");
   near(weight_of(tank_of({ ...setup, steps: { ...setup.steps, place: "done" }, place: { stand_kg: 40, equipment_kg: 5 } }, { water_l })), answer.total_kg);
   assert.equal(weight_of(tank_of({}, { measures: { shape: "bowl", diameter_cm: 40, height_cm: 30 } })), null, "a bowl's empty weight is asked for, not guessed");
 });
@@ -179,6 +183,9 @@ test("the list to buy follows the steps that are done, and leaves out kits that 
   assert.equal(of("layer")[0].material, "gravel");
   assert.deepEqual([of("mesh")[0].count, of("hardscape")[0].kg, of("plant")[0].count, of("plants_more")[0].count], [2, 3, 20, 8]);
   assert.equal(of("heater")[0].watts % 5, 0);
+  assert.ok(!to_buy(tank_of({ ...setup, substrate: { bed: "bare" } }), room).some(({ key }) => key.startsWith("bed.")), "nothing for bare glass");
+  const planted = (portions) => to_buy(tank_of({ ...setup, warmth: { room_c: 30, temperature_c: 24 }, plants: { planting: "dense", list: [{ species: "Ceratophyllum demersum", portions }, { species: "Vallisneria spiralis", portions: 0 }] } }), room);
+  assert.deepEqual(planted(28).filter(({ code }) => code.startsWith("plant") || code === "heater").map(({ key }) => key), ["plant.Ceratophyllum demersum"], "no plants beyond what is wanted, none of none, no heater in a warm room");
   assert.equal(of("filter")[0].filter, "sponge");
   near(of("dechlorinator")[0].amount, (180 * 5) / 40);
   assert.deepEqual(of("test").map(({ parameter }) => parameter), ["total_ammonia", "nitrate", "ph", "kh", "gh"]);

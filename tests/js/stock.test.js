@@ -25,6 +25,8 @@ test("arrivals and births less deaths, departures and moves, with the latest len
   const { animals, gone, short } = stock_of(changes, NOW);
   assert.deepEqual(animals.map(({ moves, ...one }) => one), [{ species: DANIO, count: 7, since: at(0), length_cm: 3, born: 5, died: 2 }]);
   assert.deepEqual([animals[0].moves.length, gone.map((one) => one.species), short], [1, ["b"], []]);
+  const births = [change(0, "arrival", DANIO, 2), change(29, "birth", DANIO, 1), change(30, "birth", DANIO, 4)];
+  assert.equal(stock_of(births, NOW).animals[0].born, 4, "thirty days, no more");
   assert.deepEqual(stock_of(changes.toReversed(), NOW), stock_of(changes, NOW), "the order in which records come does not matter");
 });
 
@@ -99,13 +101,15 @@ test("plants: what grows, since when, what was put in, trimmed last; gone only w
   const { growing, gone } = plants_of([
     did(1, "plant", "moss", "a handful"), did(3, "trim", "moss"), did(9, "trim", "moss"), did(5, "remove", "moss", "half"),
     did(1, "plant", "fern"), did(2, "move_out", "fern"), did(4, "trim", "stems"), did(1, "plant", "lily", "2"), did(2, "remove", "lily"), did(6, "plant", "lily", "1"),
+    did(1, "plant", "cress", "3 stems"), did(2, "remove", "cress", "1 stem"), did(4, "plant", "cress"), did(8, "plant", "cress", "a pot"),
+    did(7, "move_out", "rush"), did(7, "move_in", "rush"),
   ]);
   const said = growing.map(({ amounts, ...one }) => ({ ...one, amounts: amounts.map(({ amount }) => amount) }));
   assert.deepEqual(said, [
     { species: "moss", since: at(1), amounts: ["a handful"], last_trim: at(9) }, { species: "lily", since: at(6), amounts: ["1"] },
-    { species: "stems", since: at(4), amounts: [], last_trim: at(4) },
+    { species: "cress", since: at(1), amounts: ["3 stems", "a pot"] }, { species: "stems", since: at(4), amounts: [], last_trim: at(4) },
   ]);
-  assert.deepEqual(gone.map((one) => one.species), ["fern"]);
+  assert.deepEqual(gone.map((one) => one.species), ["fern", "rush"], "what came and went at the same moment went last");
   const half = plants_of([did(1, "plant", "moss"), { ...did(2, "remove", "moss"), amount_code: "half" }]);
   assert.equal(half.growing.length, 1, "an amount told by its code alone is not all of it");
 });

@@ -32,7 +32,7 @@ test("a weekly task stays overdue until it is done, or until its next day comes"
   const late = stand(WEEKLY, before, "2026-03-17T12:00:00Z");
   assert.deepEqual([said(late.due), late.overdue, said([late.next])], [["03-14T07:00"], true, ["03-21T07:00"]]);
   const after = [...before, done(WEEKLY, "2026-03-14T07:00:00.000Z", "2026-03-17T12:00:00.000Z")];
-  assert.deepEqual(stand(WEEKLY, after, "2026-03-17T13:00:00Z").due, []);
+  assert.deepEqual([stand(WEEKLY, after, "2026-03-17T13:00:00Z")].map(({ due, overdue }) => [due, overdue]), [[[], false]]);
   const saturday = stand(WEEKLY, before, "2026-03-21T09:00:00Z");
   assert.deepEqual([said(saturday.due), saturday.overdue], [["03-21T07:00"], false]);
 });
@@ -82,6 +82,8 @@ test("today's list and the days ahead", () => {
     ["03-13T23:00", ["weekly", "daily"]],
     ["03-14T23:00", ["daily"]],
   ]);
+  const midnight = { ...DAILY, starts_at: "2026-03-01T23:00:00.000Z" };
+  assert.deepEqual(days_ahead([midnight], [], now, BERLIN, 2, occurrences).map(({ items }) => said(items.map(({ at }) => at))), [["03-13T23:00"], ["03-14T23:00"]], "midnight begins a day, it ends none");
 });
 
 test("a day of the wall has 23 or 25 hours when clocks change", () => {
@@ -119,7 +121,8 @@ test("a rule that tiles cannot say is left alone", () => {
     assert.equal(form.often, "own", rule);
     assert.equal("rule" in fields_of(form, BERLIN), false);
   }
-  assert.equal(form_of({ ...WEEKLY, rule: "FREQ=MONTHLY" }).often, "monthly");
+  assert.deepEqual([form_of({ ...WEEKLY, rule: "FREQ=MONTHLY" })].map(({ often, month_day }) => [often, month_day]), [["monthly", 7]], "on the day it starts");
+  assert.equal(form_of({ ...WEEKLY, starts_at: "2026-03-31T07:00:00.000Z", rule: "FREQ=WEEKLY" }).month_day, LAST_DAY);
 });
 
 test("what was worked out is not worked out again, until the task or the days change", () => {

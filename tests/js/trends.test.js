@@ -30,9 +30,10 @@ test("hardness in degrees, whatever scale the kit prints; a scale nobody knows i
 });
 
 test("meals are summed by day; a day with no meal written down is left out", () => {
-  const feedings = [{ at: at(17, 7), feed_g: 0.2 }, { at: at(17, 19), feed_g: 0.3 }, { at: at(19, 7), feed_g: 0 }];
+  const feedings = [{ at: at(13, 19), feed_g: 5 }, { at: at(14, 7), feed_g: 0.1 }, { at: at(17, 7), feed_g: 0.2 }, { at: at(17, 19), feed_g: 0.3 }, { at: at(19, 7), feed_g: 0 }];
   const { points, step } = trend("feed", facts({ feedings }), 7);
-  assert.deepEqual(points.map(({ at: day, value }) => [new Date(day).getDate(), value]), [[17, 0.5], [19, 0]]);
+  assert.deepEqual(points.map(({ at: day, value }) => [new Date(day).getDate(), value]), [[14, 0.1], [17, 0.5], [19, 0]], "seven days with today's");
+  assert.ok(points.every(({ at: day }) => new Date(day).getHours() + new Date(day).getMinutes() + new Date(day).getSeconds() + new Date(day).getMilliseconds() === 0));
   assert.equal(step, 86_400_000);
 });
 

@@ -15,6 +15,8 @@ test("a reading of the last two days counts, then the usual figure, then an olde
   const old = read(21, "2026-05-01T08:00:00.000Z");
   assert.deepEqual(warmth_of({ now, readings: [old, fresh], tank: { temperature_c: 23 } }), { celsius: 24.5, at: fresh.at });
   assert.deepEqual(warmth_of({ now, readings: [old], tank: { temperature_c: 23 } }), { celsius: 23, at: null });
+  const hours_ago = (hours) => read(24.5, new Date(now - hours * 3_600_000).toISOString());
+  assert.deepEqual([47, 49].map((hours) => warmth_of({ now, readings: [hours_ago(hours)], tank: { temperature_c: 23 } }).celsius), [24.5, 23]);
   assert.deepEqual(warmth_of({ now, readings: [old], tank: {} }), { celsius: 21, at: old.at });
   assert.equal(warmth_of({ now, readings: [], tank: {} }), null);
 });
