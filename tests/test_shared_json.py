@@ -1,8 +1,10 @@
-"""No shared JSON file says a key twice: the second would silently win."""
+"""No shared JSON file says a key twice, where the second would silently win; no source stands there unnamed."""
 
 import json
 from collections import Counter
+from pathlib import Path
 
+import limnary
 import pytest
 from limnary.schema_files import shared_schema_dir
 
@@ -23,3 +25,11 @@ def test_no_key_twice(path):
 def test_a_key_said_twice_is_found():
     with pytest.raises(AssertionError, match="said twice: a"):
         json.loads('{"a": 1, "a": 2}', object_pairs_hook=once)
+
+
+def test_every_source_is_named_by_a_figure_or_a_calculation():
+    calculations = (Path(limnary.__file__).parent / "calc").glob("*.py")
+    texts = [path.read_text("utf-8") for path in [*FILES, *calculations] if path.name != "sources.json"]
+    sources = json.loads((shared_schema_dir() / "tables" / "sources.json").read_text("utf-8"))["sources"]
+    assert len(sources) > 50
+    assert [key for key in sources if not any(key in text for text in texts)] == []

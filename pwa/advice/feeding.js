@@ -3,7 +3,7 @@ import { settings } from "../calc/kinetics.js";
 import { run } from "../contracts.js";
 import { nice_step } from "./steps.js";
 
-/** So many of the last meals say what is usual; their middle is not moved by one treat. */
+/** So many of the last meals say what is usual; their middle is not moved by one treat (assumption). */
 const MEALS = 5;
 /** Where nothing is known yet, a pinch for a few small fish (assumption). */
 const PINCH_G = 0.1;

@@ -9,7 +9,7 @@ export const SPECIES = { total_ammonia: "nh4", nitrite: "no2", nitrate: "no3" };
 
 /** A reading says something about today for this long (assumption: daily rises at most double a low level in three days). */
 const RECENT = 3 * DAY;
-/** The rise is taken over the readings of the last days, or the last two readings if they are further apart. */
+/** The rise is taken over the readings of the last days, or the last two readings if they are further apart; two within hours differ by chance, two weeks apart by much else (assumptions). */
 const RISE_WINDOW = 3 * DAY;
 const RISE_OLDEST = 14 * DAY;
 const RISE_SHORTEST = 4 * HOUR;

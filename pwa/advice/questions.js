@@ -2,18 +2,19 @@
 import { belief_input, limits_of, source_of } from "./belief_input.js";
 import { HOUR } from "./level.js";
 
-/** A test is rarely made sooner than this after the last (assumption); and where one is overdue, it is made within a day. */
+/** A test is rarely made sooner than this after the last, and where one is overdue, it is made within a day (assumptions). */
 const SOONEST_H = 12;
 const OVERDUE_H = 24;
 /** The most that is changed at once where ammonia and nitrite do not press (common practice: half, so that temperature and hardness do not jump). */
 const MOST_AT_LEISURE = 0.5;
+/** Where they press, as much as leaves the fish water to lie in (assumption). */
 const MOST_IN_NEED = 0.9;
 /** A nitrate reading says something about today for so long (assumption). */
 const NITRATE_STANDS_H = 60 * 24;
 /** The highest limit that the contracts take. */
 const NO_LIMIT = 1000;
 /** How far the fan is drawn. */
-export const FAN_H = 72;
+const FAN_H = 72;
 
 /**
  * @typedef {{label: string, name: string, input: any, exact: string, records: string}} Question

@@ -180,7 +180,7 @@ export function weight_input(tank, place) {
   };
 }
 
-/** A lid leaves a slit for cables. */
+/** How much of the surface lies open: a lid leaves a slit for cables (assumption). */
 const OPEN = /** @type {Record<string, number>} */ ({ open: 1, lid: 0.05 });
 
 /** @param {any} tank @param {any} said at the warmth's step */

@@ -1,6 +1,6 @@
 /** Setting a tank up, its life: how many plants, which first, what the planned animals ask, when they may come. Pure. */
 import { constants, table } from "../calc/tables.js";
-import { run } from "../contracts.js";
+import { contracts, run } from "../contracts.js";
 import { done, floor_of, said_at } from "./setting_up.js";
 import { animals_for, as_animals, has_length, mass_of, most_kinds } from "./stock.js";
 
@@ -46,7 +46,7 @@ export function animals_of(name, stock, own) {
 /** Planned kinds whose length nobody knows. @param {any[]} stock @param {any[]} own */
 export const unweighed = (stock, own) => stock.filter((one) => !has_length(as_animals([one], own)[0])).map(({ species }) => species);
 
-/** How old a tank is, in the words of the stocking limit. @param {any} tank @param {number} now ms */
+/** How old a tank is, in the words of the stocking limit: two and six weeks, as tank_classes.json has it. @param {any} tank @param {number} now ms */
 export function maturity_of(tank, now) {
   const days = tank.started_at ? (now - Date.parse(tank.started_at)) / DAY : 0;
   return days < 14 ? "new" : days < 42 ? "starting" : "mature";
@@ -109,8 +109,8 @@ export function together_input(tank, source, stock, own = []) {
   return { animals, ...water, planting: tank.planting ?? said_at(tank, "plants").planting };
 }
 
-/** Food of the planned animals: an assumption of the stocking limit, so that every sum counts with the same. */
-const PROTEIN = 0.42;
+/** Protein in the food of the planned animals: what the stocking limit assumes, so that every sum counts with the same. */
+const protein = () => contracts().stocking_limit.inputs.find((/** @type {any} */ one) => one.name === "protein_fraction").default;
 
 /** Less than this neither scales nor a test kit show: then the food of several days is given at once (assumption). */
 const LEAST_STARTER_MG_N_L = 0.5;
@@ -121,8 +121,8 @@ const LEAST_STARTER_MG_N_L = 0.5;
  */
 export function starter(water_l, feed_g_day, ammonia_percent) {
   const strength = ammonia_percent ? { ammonia_percent } : {};
-  const input = { volume_l: water_l, feed_g_day, protein_fraction: PROTEIN, ...strength };
-  const { tan_mg_n_l } = run("starter_dose", { volume_l: water_l, feed_g_day, protein_fraction: PROTEIN });
+  const input = { volume_l: water_l, feed_g_day, protein_fraction: protein(), ...strength };
+  const { tan_mg_n_l } = run("starter_dose", { volume_l: water_l, feed_g_day, protein_fraction: protein() });
   if (tan_mg_n_l >= LEAST_STARTER_MG_N_L || tan_mg_n_l === 0) return { input, days: 1 };
   return { input: { volume_l: water_l, tan_mg_n_l: LEAST_STARTER_MG_N_L, ...strength }, days: Math.round(LEAST_STARTER_MG_N_L / tan_mg_n_l) };
 }

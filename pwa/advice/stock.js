@@ -5,7 +5,7 @@ import { DAY } from "./level.js";
 
 const IN = ["arrival", "birth", "move_in"];
 const MOVES = ["move_in", "move_out"];
-/** So long births and deaths are counted as recent. */
+/** So long births and deaths are counted as recent (assumption). */
 const RECENT_DAYS = 30;
 
 /**

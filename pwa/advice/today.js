@@ -12,6 +12,7 @@ const MOST_AT_ONCE = 0.5;
 /** A tank is settled after this long with ammonia and nitrite under a quarter of their limits; it is tested weekly (common practice). */
 const SETTLED_DAYS = 10;
 const SETTLED_TESTS = 3;
+/** A test that comes half a day late is not late yet (assumption). */
 const GRACE = 12 * HOUR;
 /** Where a change was not enough, or no test has shown what it did, the next test comes this soon (assumption). */
 const SOON_HOURS = 12;

@@ -80,7 +80,7 @@ function isEmpty(spec, { draft, tank = {} }, key) {
 }
 
 /** A field by its error key, "sources.0.gh_dgh" -> ["sources", 0, "gh_dgh"]. @param {string} key @returns {(string | number)[]} */
-export const pathOf = (key) => key.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step));
+const pathOf = (key) => key.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step));
 
 /** The words on a field, with its row inside a list: "Water 1: General hardness". @param {any} spec @param {string} key @returns {string} */
 export function labelOf(spec, key) {

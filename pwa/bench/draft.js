@@ -23,7 +23,7 @@ export function filled(spec, typed, tank) {
 }
 
 /** An untouched field. @param {any} spec @returns {any} */
-export function blank(spec) {
+function blank(spec) {
   if (spec.type === "number" || spec.type === "integer") return { text: "", unit: spec.unit ?? "" };
   if (spec.type === "list") return Array.from({ length: spec.required ? spec.min_items : 0 }, () => blank(spec.item));
   if (spec.type === "object") return {};

@@ -51,7 +51,7 @@ export function plan_of(c, belief, plans, { tank, source = {}, limits, risk = 0.
 }
 
 /** Tries changes on one and the same belief, with one and the same luck. */
-export class Trial {
+class Trial {
   /**
    * @param {Settings} c @param {Belief} belief @param {any[]} plans @param {any} tank @param {Record<string, number>} source
    * @param {Record<string, number>} limits @param {number} hours

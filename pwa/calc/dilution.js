@@ -1,6 +1,7 @@
 /** What partial water changes leave of a substance, and the change that a target needs. */
 import { Refusal } from "./refusal.js";
 
+// A level counts as settled with this share of the way left (assumption).
 const SETTLED_SHARE = 0.05;
 
 /**

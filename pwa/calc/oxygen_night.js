@@ -145,7 +145,7 @@ export function others_at_dawn_mg_h(night, least_mg_l) {
 }
 
 /** Where oxygen would settle if the night never ended [mg/L]. @param {Night} night @param {number} others_mg_h */
-export function dawn_settles_at(night, others_mg_h) {
+function dawn_settles_at(night, others_mg_h) {
   const demand = others_mg_h + night.plants_mg_h + night.substrate_mg_h;
   return night.saturation_mg_l - demand / night.litres_h;
 }
@@ -154,7 +154,7 @@ export function dawn_settles_at(night, others_mg_h) {
  * How far dawn may lie below and above the usual [mg/L, both positive].
  * @param {Tank} tank @param {number} animals_mg_h @param {number} bacteria_mg_h @returns {[number, number]}
  */
-export function dawn_band(tank, animals_mg_h, bacteria_mg_h) {
+function dawn_band(tank, animals_mg_h, bacteria_mg_h) {
   const breath = constants("animal_breathing");
   const rate = [breath.night_low, breath.night_usual, breath.night_high];
   const usual = dawn_mg_l(still_night(tank), animals_mg_h + bacteria_mg_h);

@@ -17,13 +17,13 @@ export function oxygen_saturation({ temperature_c, altitude_m = 0, pressure_kpa,
 }
 
 /** Pressure of the standard atmosphere. @param {number} altitude_m */
-export function pressure_at_kpa(altitude_m) {
+function pressure_at_kpa(altitude_m) {
   const { lapse_per_m, exponent } = constants("iso_2533");
   return KPA_PER_ATM * (1 - lapse_per_m * altitude_m) ** exponent;
 }
 
 /** Oxygen in fresh water in balance with moist air. @param {number} temperature_c @param {number} pressure_kpa */
-export function saturation_at_mg_l(temperature_c, pressure_kpa) {
+function saturation_at_mg_l(temperature_c, pressure_kpa) {
   const bk = constants("benson_krause_1984");
   const t = temperature_c + constants("kelvin").zero_celsius_k;
   const at_one = Math.exp(bk.a0 + bk.a1 / t + bk.a2 / t ** 2 + bk.a3 / t ** 3 + bk.a4 / t ** 4);

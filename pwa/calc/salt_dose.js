@@ -2,6 +2,7 @@
 import { Refusal } from "./refusal.js";
 import { table } from "./tables.js";
 
+// More degrees than this are added in steps (common practice).
 const STEP_DH = 2;
 
 /**

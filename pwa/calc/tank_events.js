@@ -43,7 +43,7 @@ export function believed(c, { tank, now_h, readings = [], changes = [], doses = 
 }
 
 /** The hour from which records count. @param {Settings} c @param {number} now_h */
-export const begins_h = (c, now_h) => Math.max(0, Math.floor((now_h - c.look_back_h) / c.block_h) * c.block_h);
+const begins_h = (c, now_h) => Math.max(0, Math.floor((now_h - c.look_back_h) / c.block_h) * c.block_h);
 
 /**
  * Every record that counts, in order of time; readings after `now_h` are refused, other later records are plans.

@@ -4,7 +4,7 @@ import { Refusal } from "./refusal.js";
 /** @typedef {Record<string, number>} Measures */
 
 /** Area between an arc and its chord. @param {number} chord_cm @param {number} sagitta_cm */
-export function circular_segment_cm2(chord_cm, sagitta_cm) {
+function circular_segment_cm2(chord_cm, sagitta_cm) {
   const radius = ((chord_cm * chord_cm) / 4 + sagitta_cm * sagitta_cm) / (2 * sagitta_cm);
   const angle = 4 * Math.atan((2 * sagitta_cm) / chord_cm);
   return ((radius * radius) / 2) * (angle - Math.sin(angle));

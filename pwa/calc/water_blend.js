@@ -3,6 +3,7 @@ import { best_shares } from "./blend_solver.js";
 import { Refusal } from "./refusal.js";
 
 const PROPERTIES = ["gh_dgh", "kh_dkh", "temperature_c"];
+// Nearer than this, in degrees of either kind, nobody measures (assumption).
 const CLOSE_ENOUGH = 0.1;
 
 /**

@@ -52,7 +52,7 @@ export async function applyPage(t, room, page) {
 }
 
 /** Forget the server's rows; the next pull starts from the first (stores: rooms, rows). @param {any} t @param {string} room @param {any} [changes] */
-export async function dropMirror(t, room, changes = {}) {
+async function dropMirror(t, room, changes = {}) {
   const held = await t.rooms.get(room);
   if (!held) return;
   await t.rows.delete(ofRoom(room));

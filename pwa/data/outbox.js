@@ -167,4 +167,4 @@ export async function trimKept(t, before) {
 }
 
 /** @param {any} op */
-export const recordOf = (op) => `${op.kind}/${op.id}`;
+const recordOf = (op) => `${op.kind}/${op.id}`;

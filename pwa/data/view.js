@@ -43,7 +43,7 @@ export function fold(row, entries) {
 const later = (a, b) => (a === null || b > a ? b : a);
 
 /** @param {ReturnType<typeof fold>} record */
-export const isGone = ({ deleted, restored }) => deleted !== null && deleted > (restored ?? "");
+const isGone = ({ deleted, restored }) => deleted !== null && deleted > (restored ?? "");
 
 /**
  * The records of one kind that a screen shows, in no promised order.

@@ -16,7 +16,7 @@ import { Room } from "../ui/outlook_parts.js";
 import { Page } from "../ui/page.js";
 import { Bears, Together, about_g } from "../ui/stock_bears.js";
 
-/** A death is spoken of for so long. */
+/** A death is spoken of for so long (assumption). */
 const MOURNED = 14 * DAY;
 
 /** @param {{id: string}} props */

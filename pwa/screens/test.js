@@ -18,6 +18,7 @@ import { left, start_timer } from "../ui/timers.js";
 /** Where one may stand: at a parameter of every day, at what was read, at one tested now and then. */
 const ANSWERS = TESTED.length;
 const STOPS = [...TESTED, null, ...SELDOM];
+/** A test that was begun longer ago than this is another day's (assumption). */
 const OLD_MS = 2 * 3_600_000;
 const first = () => ({ at: 0, begun: Date.now(), readings: /** @type {Record<string, any>} */ ({}), typed: /** @type {Record<string, string>} */ ({}) });
 

@@ -6,7 +6,7 @@ import { Icon } from "./icon.js";
 import { offer, say } from "./record.js";
 
 /** What to say of a failed call. @param {unknown} failed @returns {string} */
-export function refused_said(failed) {
+function refused_said(failed) {
   const why = refusal(failed);
   return "code" in why ? t(`refusal.${why.code}`) : why.words;
 }

@@ -23,7 +23,7 @@ export function start_timer({ id, what, seconds, href }) {
 }
 
 /** @param {string} id */
-export function stop_timer(id) {
+function stop_timer(id) {
   timers.value = timers.value.filter((one) => one.id !== id);
 }
 

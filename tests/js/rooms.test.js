@@ -57,8 +57,11 @@ test("a room that has ended stays listed with what it still holds, opens, and go
   assert.deepEqual((await roomList(phone)).map(({ id, ended, needsYou }) => [id, ended, needsYou]), [["local", false, 0], ["room-1", true, 1]]);
   await useRoom("local", phone);
   assert.equal((await openRoom(undefined, phone)).id, "local", "one may go on alone");
+  await makeRoom("Attic", phone);
+  assert.deepEqual((await roomList(phone)).map(({ id }) => id), ["room-2", "room-1"], "beside an open one the empty one of one's own is not offered");
   await forgetRoom("room-1", phone);
-  assert.deepEqual(await stored(phone, "rooms", "rows", "outbox", "kept", "photos"), { rooms: [], rows: [], outbox: [], kept: [], photos: [] });
+  const { rooms, ...rest } = await stored(phone, "rooms", "rows", "outbox", "kept", "photos");
+  assert.deepEqual([rooms.map(({ id }) => id), rest], [["room-2"], { rows: [], outbox: [], kept: [], photos: [] }]);
 });
 
 test("of a room that has ended only what was not shared is still seen", async () => {

@@ -4,6 +4,7 @@ import math
 
 from limnary.calc.refusal import Refusal
 
+# A level counts as settled with this share of the way left (assumption).
 SETTLED_SHARE = 0.05
 
 

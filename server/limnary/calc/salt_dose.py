@@ -3,6 +3,7 @@
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import table
 
+# More degrees than this are added in steps (common practice).
 STEP_DH = 2
 
 

@@ -4,6 +4,7 @@ from limnary.calc.blend_solver import best_shares
 from limnary.calc.refusal import Refusal
 
 PROPERTIES = ("gh_dgh", "kh_dkh", "temperature_c")
+# Nearer than this, in degrees of either kind, nobody measures (assumption).
 CLOSE_ENOUGH = 0.1
 
 
