@@ -32,7 +32,7 @@ export function record_lines(one) {
   if (one.kind === "feeding") return [fed(one)];
   if (one.kind === "note") return note_said(one).split("\n");
   if (one.kind === "photo") return one.caption ? [one.caption] : [];
-  if (one.kind === "task_done") return [task_said(one)];
+  if (one.kind === "task_done") return [closed_said(one)];
   if (one.kind === "shared_tool") return [t("history.shared_tool", { tool: choice_said(one, "tool"), tanks: [one.tank, one.other_tank].map((id) => get("tank", id)?.name).filter(Boolean).join(" · ") })];
   if (one.kind in LIFE_PAGE) return [life_said(one)];
   return [];
@@ -51,7 +51,7 @@ function fed({ feed_g, food }) {
 }
 
 /** @param {any} one */
-function task_said({ task, skipped }) {
+function closed_said({ task, skipped }) {
   const its = get("task", task);
   const title = its ? task_said(its) : t("kind.task_done");
   return skipped ? t("history.task_skipped", { title }) : title;
