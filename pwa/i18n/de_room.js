@@ -185,6 +185,12 @@ export const de_room = {
   "archive.nothing_new": "Nichts darin war hier neu",
   "archive.kept": "{file} ist gespeichert",
 
+  "meanwhile.by": "Inzwischen geändert, zuletzt von {who}:",
+  "meanwhile.now": "{field}: jetzt {value}.",
+  "meanwhile.empty": "{field}: jetzt leer.",
+  "meanwhile.other": "{field}: jetzt anders.",
+  "meanwhile.more": "Auch: {fields}.",
+  "meanwhile.saving": "Beim Speichern bleibt das so, außer du hast hier dasselbe geändert.",
   "authors.made": "Angelegt von {who}, {when}.",
   "authors.changed": "Zuletzt geändert von {who}, {when}.",
   "authors.brought": "Zurückgegeben von {who}, nachdem der Server wiederhergestellt war, {when}.",

@@ -185,6 +185,12 @@ export const en_room = {
   "archive.nothing_new": "Nothing in it was new here",
   "archive.kept": "{file} is kept",
 
+  "meanwhile.by": "Changed meanwhile, last by {who}:",
+  "meanwhile.now": "{field}: now {value}.",
+  "meanwhile.empty": "{field}: now empty.",
+  "meanwhile.other": "{field}: now different.",
+  "meanwhile.more": "Also: {fields}.",
+  "meanwhile.saving": "Saving keeps this, unless you changed the same here.",
   "authors.made": "Set down by {who}, {when}.",
   "authors.changed": "Last changed by {who}, {when}.",
   "authors.brought": "Given back by {who} after the server was restored, {when}.",

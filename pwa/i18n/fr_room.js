@@ -186,6 +186,12 @@ export const fr_room = {
   "archive.nothing_new": "Rien de nouveau pour ici",
   "archive.kept": "{file} est gardé",
 
+  "meanwhile.by": "Modifié entre-temps, en dernier par {who} :",
+  "meanwhile.now": "{field} : maintenant {value}.",
+  "meanwhile.empty": "{field} : maintenant vide.",
+  "meanwhile.other": "{field} : changé.",
+  "meanwhile.more": "Aussi : {fields}.",
+  "meanwhile.saving": "Enregistrer garde cela, sauf ce que tu as changé ici toi-même.",
   "authors.made": "Noté par {who}, {when}.",
   "authors.changed": "Dernière modification par {who}, {when}.",
   "authors.brought": "Rendu par {who} après la restauration du serveur, {when}.",

@@ -1,4 +1,5 @@
 /** What the server refused, said so that its keeper knows what it was, what it said and why it was refused. Pure. */
+import { label_of, value_said } from "./field_said.js";
 
 /** Reasons that have their own words; the others are quoted. */
 export const REASONS = ["role", "fields", "envelope", "other-kind", "insert-only", "membership-ended", "too-large", "invalid"];
@@ -14,13 +15,10 @@ export const REASONS = ["role", "fields", "envelope", "other-kind", "insert-only
 /**
  * The refused ops, oldest first.
  * @param {any[]} entries of the outbox that need their keeper
- * @param {{
+ * @param {import("./field_said.js").Words & {
  *   kinds: Record<string, any>,
- *   get: (kind: string, id: string) => any,
  *   may: (kind: string) => boolean,
  *   held?: {kind: string, id: string}[],
- *   yes_no: (value: boolean) => string,
- *   number: (value: number) => string,
  * }} room the kinds, the records as they stand, what the keeper may write now, the records of ops that wait
  * @returns {Refusal[]}
  */
@@ -41,7 +39,7 @@ export function refusals(entries, room) {
       tank: (tank && room.get("tank", tank)?.name) ?? null,
       said: Object.entries(fields)
         .filter(([name]) => !["tank", "at", ...(doing === "new" ? ["name"] : [])].includes(name))
-        .map(([name, value]) => ({ label: label_of(spec(name), name), value: said(spec(name), value, room) })),
+        .map(([name, value]) => ({ label: label_of(spec(name), name), value: value_said(spec(name), value, room) })),
       by,
       at: fields.at ?? at,
       why: REASONS.includes(reason) ? reason : "other",
@@ -51,21 +49,4 @@ export function refusals(entries, room) {
       follows: creates ? (room.held ?? []).filter((one) => one.kind === op.kind && one.id === op.id).length : 0,
     };
   });
-}
-
-/** A field's label without the explanation that a form adds in brackets. @param {any} spec @param {string} name @returns {string} */
-const label_of = (spec, name) => spec?.label.replace(/ \(.*\)$/, "") ?? name;
-
-/** A field's value in words. @param {any} spec @param {any} value @param {Parameters<typeof refusals>[1]} room @returns {string} */
-function said(spec, value, room) {
-  if (value === null) return "–";
-  if (Array.isArray(value)) return value.map((one) => said(spec?.item, one, room)).join(", ");
-  if (typeof value === "object") {
-    const of = (/** @type {string} */ name) => spec?.fields?.find((/** @type {any} */ field) => field.name === name);
-    return Object.entries(value).filter(([, one]) => typeof one !== "object").map(([name, one]) => said(of(name), one, room)).join(", ");
-  }
-  if (typeof value === "boolean") return room.yes_no(value);
-  if (typeof value === "number") return `${room.number(value)} ${spec?.unit ?? ""}`.trim();
-  if (spec?.refers_to) return room.get(spec.refers_to, value)?.name ?? value;
-  return spec?.choices?.find((/** @type {any} */ one) => one.value === value)?.label ?? value;
 }

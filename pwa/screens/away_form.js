@@ -4,12 +4,13 @@ import { sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
 import { day_of } from "../advice/local_time.js";
 import { InvalidInput, records } from "../contracts.js";
-import { t } from "../i18n/words.js";
+import { listed, t } from "../i18n/words.js";
 import { changed_fields } from "../ui/changed_fields.js";
 import { forget, useDraft, useOpened } from "../ui/draft.js";
 import { Fields, payload_of, raw_of } from "../ui/form.js";
 import { Icon } from "../ui/icon.js";
-import { all, live_room, now, room } from "../ui/live.js";
+import { all, get, live_room, now, room } from "../ui/live.js";
+import { Meanwhile } from "../ui/meanwhile.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
@@ -22,6 +23,8 @@ const DAY = 86_400_000;
 const USUAL_DAYS = 7;
 const EVERY = [1, 2, 3, 0];
 const TYPED = ["calls", "note"];
+/** Fields of the record that the form shows. */
+const SHOWN = ["from_at", "to_at", "tanks", "feed_every_days", ...TYPED];
 
 export function AwayForm() {
   const held = sheet_now(all("away_sheet"), now.value);
@@ -52,7 +55,7 @@ export function AwayForm() {
   };
 
   return html`
-    <${Page} title=${t("away.title")} up="/away"
+    <${Page} title=${t("away.title")} up="/away" news=${html`<${Meanwhile} opened=${opened} held=${held} names=${SHOWN} said=${{ tanks: tanks_said, feed_every_days: feeding_said }} />`}
       act=${room.value.may("away_sheet") && html`<button class="main" type="button" onClick=${tap(() => void save())}>${t("away.save")}</button>`}>
       <${Stepper} label=${t("away.from")} said=${day_said(form.from)} onStep=${(/** @type {number} */ way) => set({ from: form.from + way * DAY, to: Math.max(form.to, form.from + way * DAY) })} />
       <${Stepper} label=${t("away.to")} said=${day_said(form.to)} can=${{ less: form.to - DAY >= form.from, more: true }} onStep=${(/** @type {number} */ way) => set({ to: form.to + way * DAY })} />
@@ -66,6 +69,12 @@ export function AwayForm() {
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
     <//>`;
 }
+
+/** @param {any} held */
+const tanks_said = (held) => listed(held.tanks.map((/** @type {string} */ id) => get("tank", id)?.name).filter(Boolean));
+
+/** @param {any} held */
+const feeding_said = ({ feed_every_days: days }) => (days ? t("task_form.every_said", { count: days }) : t("away.feed_none"));
 
 /** @param {any} held @param {any[]} typed_specs */
 function first(held, typed_specs) {

@@ -2,8 +2,9 @@
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { records } from "../contracts.js";
 import { refusals } from "../room/needs_you.js";
-import { short, t, when } from "../i18n/words.js";
+import { t, when } from "../i18n/words.js";
 import { who_said } from "../ui/authors.js";
+import { field_words } from "../ui/field_words.js";
 import { Icon } from "../ui/icon.js";
 import { keep_file } from "../ui/keep_file.js";
 import { now, room, sharing } from "../ui/live.js";
@@ -16,12 +17,10 @@ export function NeedsYou() {
   const { needsYou, photosNeedYou } = sharing();
   const here = room.value;
   const list = refusals(needsYou, {
+    ...field_words,
     kinds: records(),
-    get: (kind, id) => here.get(kind, id),
     may: here.may,
     held: here.unshared(),
-    yes_no: (value) => t(value ? "said.yes" : "said.no"),
-    number: (value) => short(value, 4),
   });
   const any = list.length + photosNeedYou > 0;
   const keep = async () => say(t("archive.kept", { file: keep_file(await here.exportNeedsYou(), "limnary-needs-you", "jsonl") }));

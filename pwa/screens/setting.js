@@ -10,6 +10,7 @@ import { forget, useDraft, useOpened } from "../ui/draft.js";
 import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
 import { UNITS, common_kit } from "../ui/kits.js";
 import { get, room } from "../ui/live.js";
+import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
@@ -71,7 +72,7 @@ export function Setting({ kind, id, query }) {
   const strays = refused.value.filter((one) => !known.includes(one.field.split(".")[0]));
 
   return html`
-    <${Page} title=${t(`setting.${kind}`)} up=${then}
+    <${Page} title=${t(`setting.${kind}`)} up=${then} news=${html`<${Meanwhile} opened=${opened} held=${held} names=${known} />`}
       act=${html`<button class="main" type="button" disabled=${!room.value.may(kind)} onClick=${tap(() => void save())}>${t("setting.save")}</button>`}>
       ${held && BY_NAME.includes(kind) && html`<h2>${held.name}</h2>`}
       <p class="soft">${t(`setting.${kind}_why`)}</p>

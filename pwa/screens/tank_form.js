@@ -11,6 +11,7 @@ import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
 import { Icon } from "../ui/icon.js";
 import { get, live_room, room } from "../ui/live.js";
 import { shown_in } from "../ui/measures.js";
+import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
@@ -65,7 +66,7 @@ export function TankForm({ id }) {
   const put_away = () => record([{ type: "put", kind: "tank", id: /** @type {string} */ (id), fields: { resting: !tank.resting } }], t(tank.resting ? "saved.back" : "saved.away", { tank: tank.name }));
 
   return html`
-    <${Page} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} book
+    <${Page} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} book news=${html`<${Meanwhile} opened=${opened} held=${tank} names=${["name", "water_l", "measures", ...ABOUT]} />`}
       act=${html`<${Found} found=${found} /><button class="main" type="button" onClick=${tap(() => void save())}>${t("tank.save")}</button>`}>
       ${!id && html`<p class="from-glass"><a class="quiet" href="/tanks/setup">${t("setup.from_glass")}</a><br /><span class="soft small">${t("setup.from_glass_why")}</span></p>`}
       <section class="entry"><span class="in-margin" aria-hidden="true">1</span><div>

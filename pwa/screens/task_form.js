@@ -9,11 +9,12 @@ import { changed_fields } from "../ui/changed_fields.js";
 import { forget, useDraft, useOpened } from "../ui/draft.js";
 import { Icon } from "../ui/icon.js";
 import { get, live_room, now, room } from "../ui/live.js";
+import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
-import { form_said } from "../ui/rule_said.js";
+import { form_said, rule_said } from "../ui/rule_said.js";
 import { Stepper } from "../ui/stepper.js";
 import { tap } from "../ui/tap.js";
 import { zone_here } from "../ui/tasks_due.js";
@@ -23,6 +24,8 @@ const DAY = 86_400_000;
 const OFTEN = ["once", "daily", "days", "weekdays", "monthly"];
 const TIMES = [420, 480, 720, 1020, 1080, 1200];
 const STEP_MINUTES = 15;
+/** Fields of the record that the form shows. */
+const SHOWN = ["title", "tank", "starts_at", "rule"];
 
 /** @param {{id?: string, query: URLSearchParams}} props */
 export function TaskForm({ id, query }) {
@@ -59,7 +62,7 @@ export function TaskForm({ id, query }) {
   };
 
   return html`
-    <${Page} title=${t(id ? "task_form.edit" : "task_form.new")} up=${up}
+    <${Page} title=${t(id ? "task_form.edit" : "task_form.new")} up=${up} news=${html`<${Meanwhile} opened=${opened} held=${held} names=${SHOWN} said=${{ rule: rule_said }} />`}
       act=${room.value.may("task") && html`<button class="main" type="button" onClick=${tap(() => void save())}>${t("task_form.save")}</button>`}>
       <${What} form=${form} set=${set} />
       <${Choice} label=${t("task_form.where")} name="tank" chosen=${form.tank} onChoose=${(/** @type {string} */ to) => set({ tank: to })}

@@ -15,8 +15,8 @@ const PLACES = [
   ["/room", "room"],
 ];
 
-/** @param {{title: string, place?: string, up?: string, act?: any, children?: any, book?: boolean, aside?: any}} props `up`: where back leads to from outside */
-export const Page = ({ title, place, up, act, children, book, aside }) => html`
+/** @param {{title: string, place?: string, up?: string, act?: any, children?: any, book?: boolean, aside?: any, news?: any}} props `up`: where back leads to from outside; `news`: what to know before the action */
+export const Page = ({ title, place, up, act, children, book, aside, news }) => html`
   <div class="page">
     <header class="top">
       ${up && html`<a class="back" href=${up} aria-label=${t("back")} onClick=${(/** @type {Event} */ e) => { e.preventDefault(); go(up, { replace: true }); }}><${Icon} name="back" /></a>`}
@@ -27,6 +27,7 @@ export const Page = ({ title, place, up, act, children, book, aside }) => html`
     <main class=${book ? "book" : ""}>${children}</main>
     <footer class="foot">
       <${Note} />
+      ${news}
       ${act && html`<div class="act">${act}</div>`}
       ${place && html`<${Places} here=${place} />`}
     </footer>

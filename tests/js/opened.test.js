@@ -5,7 +5,7 @@ import { beforeEach, test } from "node:test";
 const kept = new Map();
 globalThis.localStorage = /** @type {any} */ ({ getItem: (name) => kept.get(name) ?? null, setItem: (name, text) => kept.set(name, text), removeItem: (name) => kept.delete(name) });
 const { draft, forget } = await import("../../pwa/ui/draft.js");
-const { changed_fields } = await import("../../pwa/ui/changed_fields.js");
+const { changed_fields, changed_meanwhile } = await import("../../pwa/ui/changed_fields.js");
 
 beforeEach(() => kept.clear());
 
@@ -19,6 +19,13 @@ test("what the form merely showed is not written, though the record says somethi
 
 test("the order of names within a value is no change, an empty field that stays empty neither", () => {
   assert.deepEqual(changed_fields({ measures: { a: 1, b: 2 } }, { measures: { b: 2, a: 1 }, note: null }), {});
+});
+
+test("what another keeper changed since the form was opened is named, among the fields that the form shows", () => {
+  const opened = { name: "Reed bank", measures: { a: 1, b: 2 }, note: "by the window", ph: 7 };
+  const now = { name: "Reed bank", measures: { b: 2, a: 1 }, place: "study", ph: 7.4, resting: true };
+  assert.deepEqual(changed_meanwhile(opened, now, ["name", "measures", "place", "note", "ph"]), ["place", "note", "ph"]);
+  assert.deepEqual(changed_meanwhile(opened, opened, Object.keys(opened)), []);
 });
 
 test("the record as it was opened is kept with the draft, and goes with it", () => {

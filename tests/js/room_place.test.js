@@ -8,12 +8,15 @@ import { openRoom, join } from "../../pwa/data/fish_room.js";
 import { round } from "../../pwa/data/round.js";
 import { en } from "../../pwa/i18n/en.js";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
+import { label_of, value_said } from "../../pwa/room/field_said.js";
 import { REASONS, refusals } from "../../pwa/room/needs_you.js";
 import { ROLES, powers } from "../../pwa/room/powers.js";
 import { refusal } from "../../pwa/room/refusal.js";
 import { sharing_lines } from "../../pwa/room/sharing_lines.js";
 import { sharedBundle } from "./shared_bundle.js";
 import { TANK, WELCOME, page, pushed, row, scripted, testPhone } from "./test_phone.js";
+
+const WORDS = { yes_no: String, figure: (value, unit) => `${value} ${unit}`.trim(), time: (at) => `the moment ${at}` };
 
 /** A helper's phone whose changes of the tank were refused. */
 async function refusedPhone() {
@@ -35,7 +38,7 @@ async function refusedPhone() {
 }
 
 const said = (room) =>
-  refusals(room.sharing().needsYou, { kinds: records(), get: (kind, id) => room.get(kind, id), may: room.may, yes_no: String, number: String, held: [] });
+  refusals(room.sharing().needsYou, { kinds: records(), get: (kind, id) => room.get(kind, id), may: room.may, ...WORDS, held: [] });
 
 test("a refused change says what it was, of which tank, and why", async () => {
   const { room, share } = await refusedPhone();
@@ -55,23 +58,35 @@ test("a refused change says what it was, of which tank, and why", async () => {
 test("a refusal over fields names each by its label, in the server's words", () => {
   const op = { op: "op-00001", kind: "reading", id: "reading-1", type: "put", fields: { tank: "tank-1", parameter: "ph", value: 99999999, at: "2026-05-04T07:00:00.000Z" } };
   const errors = [{ field: "value", message: "must be from -5 to 100000", allowed: "a number" }];
-  const room = { kinds: records(), get: (kind) => (kind === "tank" ? { name: "Reed pool" } : null), may: () => true, yes_no: String, number: String, held: [{ kind: "reading", id: "reading-1" }] };
+  const room = { kinds: records(), get: (kind) => (kind === "tank" ? { name: "Reed pool" } : null), may: () => true, ...WORDS, held: [{ kind: "reading", id: "reading-1" }] };
   const [one] = refusals([{ n: 1, op, by: null, at: "2026-05-05T07:00:00.000Z", creates: true, reason: "fields", errors }], room);
   assert.deepEqual([one.doing, one.tank, one.at, one.follows], ["new", "Reed pool", "2026-05-04T07:00:00.000Z", 1]);
   assert.deepEqual(one.wrong, [{ label: "Value", message: "must be from -5 to 100000", allowed: "a number" }]);
   assert.deepEqual(one.said[0], { label: "What was measured", value: "pH" });
 });
 
+test("a field is said by what it holds, its label without what explains it", () => {
+  const of = (kind, name) => records()[kind].fields.find((field) => field.name === name);
+  const words = { ...WORDS, get: (kind, id) => (kind === "tank" && id === "tank-0001" ? { name: "Reed pool" } : null) };
+  const said = (kind, name, value) => value_said(of(kind, name), value, words);
+  assert.deepEqual(
+    [said("tank", "water_l", 50), said("tank", "planting", "dense"), said("tank", "resting", true), said("task", "tank", "tank-0001"), said("task", "starts_at", "2026-05-04T07:00:00.000Z"), said("test_kit", "steps", [0, 0.5]), said("tank", "place", null)],
+    ["50 L", "dense", "true", "Reed pool", "the moment 2026-05-04T07:00:00.000Z", "0, 0.5", "–"],
+  );
+  assert.deepEqual(["rule", "from_tile"].map((name) => label_of(of("task", name), name)), ["Repeats", "The tile its title was picked from"]);
+  assert.equal(label_of(undefined, "strange"), "strange");
+});
+
 test("a refused step of a plan says how far it is in the keeper's own language", () => {
   const german = in_words(sharedBundle(), JSON.parse(readFileSync(new URL("../../shared_schema/words/de.json", import.meta.url), "utf8"))).records;
   const op = { op: "op-00001", kind: "tank", id: "tank-1", type: "put", fields: { setup_substrate: { state: "skipped", said: { bed: "plain" } } } };
-  const [one] = refusals([{ n: 1, op, reason: "role" }], { kinds: german, get: () => null, may: () => false, yes_no: String, number: String });
+  const [one] = refusals([{ n: 1, op, reason: "role" }], { kinds: german, get: () => null, may: () => false, ...WORDS });
   assert.deepEqual(one.said, [{ label: "Einrichten: der Bodengrund", value: "ausgelassen" }]);
 });
 
 test("every reason and every code has its words; a strange reason is quoted", () => {
   for (const reason of [...REASONS, "other"]) assert.ok(`why_not.${reason}` in en, reason);
-  const [one] = refusals([{ n: 1, op: { op: "o", kind: "note", id: "n", type: "del", fields: {} }, reason: "moonlight" }], { kinds: records(), get: () => null, may: () => true, yes_no: String, number: String });
+  const [one] = refusals([{ n: 1, op: { op: "o", kind: "note", id: "n", type: "del", fields: {} }, reason: "moonlight" }], { kinds: records(), get: () => null, may: () => true, ...WORDS });
   assert.deepEqual([one.why, one.reason, one.doing], ["other", "moonlight", "remove"]);
   const codes = ["unreachable", "server-full", "server-failed", "signed-out", "not-allowed", "not-here", "conflict", "ended", "upgrade", "too-often", "last-owner", "invite-spent"];
   for (const code of codes) assert.ok(`refusal.${code}` in en, code);
