@@ -69,6 +69,7 @@ test("removing and undoing", async () => {
   await room.write([{ type: "restore", kind: "tank", id: tank }]);
   assert.equal(room.get("tank", tank).name, "Later");
   await assert.rejects(room.write([{ type: "del", kind: "tank", id: "nothing-here" }]), InvalidInput);
+  for (const kind of ["boat", "toString"]) await assert.rejects(room.write([{ type: "put", kind, fields: {} }]), (no) => no instanceof InvalidInput && no.errors[0].field === "kind");
 });
 
 test("an event is never changed; its correction hides it, and hides it no more when removed", async () => {

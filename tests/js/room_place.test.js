@@ -153,6 +153,7 @@ test("what a failed call means", () => {
   assert.deepEqual(refusal(new Unreachable("no", { status: 507 })), { code: "server-full" });
   assert.deepEqual(refusal(new Unreachable("no", { status: 500 })), { code: "server-failed" });
   assert.deepEqual(refusal(refused(401, "key-revoked")), { code: "signed-out" });
+  assert.deepEqual([403, 404, 429].map((status) => refusal(refused(status, "x")).code), ["not-allowed", "not-here", "too-often"]);
   assert.deepEqual(refusal(refused(409, "last-owner")), { code: "last-owner" });
   assert.deepEqual(refusal(refused(410, "membership-ended")), { code: "ended" });
   assert.deepEqual(refusal(refused(422, "invalid")), { words: "In the server's words" });

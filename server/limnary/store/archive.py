@@ -8,6 +8,7 @@ import zipfile
 from collections.abc import Iterator
 from typing import IO, BinaryIO
 
+from limnary.corrections import is_gone, superseded
 from limnary.errors import LimnaryError
 from limnary.ids import utc
 from limnary.records import Refused, check_row, is_id
@@ -43,14 +44,14 @@ def write(db: sqlite3.Connection, out: BinaryIO, room: dict, people: dict[str, s
 
 def readings_csv(rows: list[dict], people: dict[str, str]) -> str:
     """The readings that stand (neither removed nor corrected) as CSV (RFC 4180), oldest first."""
-    standing = [row for row in rows if row["fields"] and not (row["deleted"] or "") > (row["restored"] or "")]
+    standing = [row for row in rows if row["fields"] and not is_gone(row)]
     tanks = {row["id"]: row["fields"].get("name", "") for row in standing if row["kind"] == "tank"}
-    corrected = {row["fields"].get("supersedes") for row in standing if row["kind"] == "reading"}
+    corrected = superseded([row for row in rows if row["kind"] == "reading"])
     out = io.StringIO()
     table = csv.DictWriter(out, COLUMNS)
     table.writeheader()
     readings = [row for row in standing if row["kind"] == "reading" and row["id"] not in corrected]
-    for row in sorted(readings, key=lambda row: row["fields"]["at"]):
+    for row in sorted(readings, key=lambda row: (row["fields"]["at"], row["id"])):
         fields = row["fields"]
         named = {
             "tank": tanks.get(fields["tank"], ""),

@@ -1,0 +1,30 @@
+/** The view of records: the server's row with this phone's ops in it, and which of several corrections is seen. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { fold, show } from "../../pwa/data/view.js";
+import { row } from "./test_phone.js";
+
+const stamp = (ms, device = "a") => `${1770000000000 + ms}-00000-${device}`;
+const SPEC = { kind: "reading", fields: [] };
+const made = (id, ms, supersedes, more = {}) => [id, { ...fold({ ...row(1, "reading", id, { value: ms, ...(supersedes ? { supersedes } : {}) }, stamp(ms)), ...more }, []) }];
+const seen = (...records) => show(SPEC, new Map(records)).map(({ id }) => id);
+
+test("of two corrections of one reading, made on two phones without signal, the later is seen, in whatever order they come", () => {
+  const both = [made("first", 1), made("ada", 2, "first"), made("bo", 3, "first")];
+  assert.deepEqual([seen(...both), seen(...both.toReversed())], [["bo"], ["bo"]]);
+  assert.deepEqual(seen(...both.slice(0, 2), made("bo", 3, "first", { deleted: stamp(4) })), ["ada"], "the later taken out, the earlier stands");
+  assert.deepEqual(seen(made("ada", 2, "first"), made("bo", 2, "first")), ["bo"], "of the same moment always the same one");
+});
+
+test("a ring of corrections, which no phone writes, ends the search for what stands", () => {
+  assert.deepEqual(seen(made("a", 1, "b"), made("b", 2, "a")), []);
+  assert.deepEqual(seen(made("a", 1, "b", { deleted: stamp(5) }), made("b", 2, "a")), ["b"]);
+  assert.deepEqual(seen(made("self", 1, "self")), ["self"]);
+});
+
+test("who changed a record last is who wrote the latest op, here or on the server", () => {
+  const server = { ...row(1, "tank", "tank-0001", { name: "Sill" }, stamp(1)), changed_by: "keeper-b", changed_at: new Date(1770000000000 + 500).toISOString() };
+  const op = (ms, by) => ({ op: { type: "put", fields: { name: by }, stamp: stamp(ms) }, by, at: `at ${ms}`, state: "waiting" });
+  const by = (...entries) => fold(server, entries).meta.changed_by;
+  assert.deepEqual([by(), by(op(400, "ada")), by(op(600, "ada")), by(op(700, "cy"), op(600, "ada")), by(op(600, "ada"), op(700, "cy"))], ["keeper-b", "keeper-b", "ada", "cy", "cy"]);
+});
