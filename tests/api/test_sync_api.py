@@ -196,6 +196,8 @@ def test_paging_never_passes_an_unseen_row(fish_room):
     phone = fish_room.owner
     tanks = [phone.tank() for _ in range(25)]
     phone.results(*tanks)
+    first = phone.call("GET", "/rooms/{room}/pull", query_string={"epoch": fish_room.epoch}).json
+    assert (first["since"], len(first["rows"])) == (0, 25), "from the first row, where nothing else is asked"
     seen, since = [], 0
     for turn in range(100):
         page = phone.pull(since, 4).json
