@@ -43,3 +43,8 @@ def bucket(litres, water_l):
     """Litres rounded up to what a bucket can do, as the sentence says them."""
     step = 0.5 if water_l < 30 else 1 if water_l < 300 else 5
     return min(math.ceil(litres / step - 1e-9) * step, water_l)
+
+
+def plain(place):
+    """What stands there, with plain spaces: a figure holds on to its unit by one that does not break."""
+    return place.inner_text().replace("\u00a0", " ")

@@ -101,7 +101,7 @@ class Thumb:
         self.page.evaluate("() => navigator.serviceWorker.ready.then(() => null)")
 
     def settled(self) -> None:
-        # The app drops taps that follow a change of page at once, as it does for a real thumb's double tap.
-        self.page.evaluate(SETTLED)
         # A tank's page moves once more when its forecast comes: a keeper taps what stands still.
         expect(self.page.get_by_text("forecast is being worked out")).to_have_count(0, timeout=20_000)
+        # The app drops taps that follow a change of page at once, as it does for a real thumb's double tap.
+        self.page.evaluate(SETTLED)

@@ -6,7 +6,7 @@ import urllib.request
 from datetime import UTC, datetime, timedelta
 
 import pytest
-from foretold import bucket, forecast_is_there, plan_input, write
+from foretold import bucket, forecast_is_there, plain, plan_input, write
 from playwright.sync_api import expect
 
 pytestmark = pytest.mark.browser
@@ -25,7 +25,7 @@ def test_the_sentence_names_the_litres_of_change_plan_without_signal(server, new
     server.stop()
     thumb.open(f"/tank/{TANK}")
     forecast_is_there(thumb)
-    said = thumb.page.locator(".sentence").first.inner_text()
+    said = plain(thumb.page.locator(".sentence").first)
     hit = re.match(r"Change ([\d.]+) L .*, with ([\d.]+) ml of Tap safe\.", said)
     assert hit, said
     asked = plan_input(thumb, "Reed pool")
@@ -109,7 +109,54 @@ def test_a_tank_without_a_test_says_that_it_knows_only_what_is_usual(server, new
     thumb.open(f"/tank/{TANK}")
     forecast_is_there(thumb)
     thumb.sees("Test ammonia and nitrite today")
-    thumb.sees("No test of this tank yet: this is only what is usual for a tank like it (the prior)")
+    thumb.sees("No test of this tank yet: this is only what is usual for a tank like it")
+
+
+def test_nothing_below_moves_when_the_forecast_comes(server, new_phone):
+    thumb = a_phone_with_a_diary(new_phone)
+    write(thumb, [["tank", "tank-shelf", {"name": "Shelf", "water_l": 40}]])
+    thumb.page.add_init_script(HELD_BACK)
+    for path in (f"/tank/{TANK}", "/"):
+        let_the_forecast_come(thumb, path)
+        held, came = let_the_forecast_come(thumb, path)
+        assert held["said"] != came["said"], "the forecast says something else than the rule"
+        assert held["places"] == came["places"]
+        assert len(held["places"]) > 3
+
+
+def let_the_forecast_come(thumb, path):
+    """What the page says and where each link and button stands, before the forecast and after."""
+    thumb.open(path)
+    thumb.page.wait_for_function("() => held.length > 0 && document.querySelector('.sentence')")
+    before = thumb.page.evaluate(STANDING)
+    thumb.page.evaluate("letGo()")
+    thumb.page.wait_for_function("(said) => document.querySelector('main').innerText !== said", arg=before["said"])
+    thumb.page.wait_for_function("() => asked === answered")
+    return before, thumb.page.evaluate(STANDING)
+
+
+# Questions to the worker wait until letGo().
+HELD_BACK = """
+window.held = [];
+window.asked = window.answered = 0;
+window.letGo = () => { held.free = true; held.splice(0).forEach((send) => send()); };
+window.Worker = class extends Worker {
+  postMessage(...said) {
+    if (said[0].ask) asked += 1;
+    const send = () => super.postMessage(...said);
+    held.free ? send() : held.push(send);
+  }
+  constructor(...made) {
+    super(...made);
+    this.addEventListener("message", () => setTimeout(() => (answered += 1), 50));
+  }
+};"""
+STANDING = """() => ({
+  said: document.querySelector("main").innerText,
+  places: [...document.querySelectorAll("main a, main button, .act a")]
+    .map((one) => [one.getAttribute("href") ?? one.innerText, Math.round(one.getBoundingClientRect().top + scrollY), Math.round(one.getBoundingClientRect().left)])
+    .filter(([, top]) => top > 0),
+})"""
 
 
 def test_what_the_forecast_has_to_assume_can_be_set_down(server, new_phone):

@@ -8,6 +8,7 @@ import { advice_for } from "../ui/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { all, live_room, now, room } from "../ui/live.js";
 import { Page } from "../ui/page.js";
+import { is_last_word, useRoomTaken } from "../ui/room_taken.js";
 import { BeingSetUp, plans } from "../ui/setup_lines.js";
 import { Sentence, State } from "../ui/sentence.js";
 import { DueTasks, due_here } from "../ui/tasks_due.js";
@@ -31,17 +32,20 @@ export function Round() {
 function Stop({ tank, place }) {
   const { advice } = advice_for(tank);
   const changing = advice.act === "change";
+  const room_taken = useRoomTaken(`round ${tank.id}`, is_last_word(advice));
   return html`
     <li class="entry">
       <span class="in-margin" aria-hidden="true">${place}</span>
       <div>
         <h2><a class="tank-name" href=${`/tank/${tank.id}`}>${tank.name}</a></h2>
-        <${State} advice=${advice} />
-        <${Sentence} advice=${advice} now=${now.value} />
+        <div class="room-taken" ref=${room_taken}>
+          <${State} advice=${advice} />
+          <${Sentence} advice=${advice} now=${now.value} />
+        </div>
         <${DueTasks} tank=${tank.id} label=${t("tasks.of", { tank: tank.name })} />
         <div class="row">
-          ${changing && html`<a class="main grow" href=${`/tank/${tank.id}/change`}>${t("change.do")}</a>`}
           <a class=${changing || (advice.act === "nothing" && !advice.test_due) ? "quiet tall" : "main grow"} href=${`/tank/${tank.id}/test`}>${t("test.do")}</a>
+          ${changing && html`<a class="main grow" href=${`/tank/${tank.id}/change`}>${t("change.do")}</a>`}
         </div>
       </div>
     </li>`;

@@ -12,6 +12,7 @@ import { get, now, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
 import { next_tank } from "../ui/next_stop.js";
 import { Page } from "../ui/page.js";
+import { is_last_word, useRoomTaken } from "../ui/room_taken.js";
 import { FirstFishSaid, inside_of } from "../ui/setup_first_fish.js";
 import { SetupOverview } from "../ui/setup_lines.js";
 import { Sentence, State, Why } from "../ui/sentence.js";
@@ -32,10 +33,17 @@ export function Tank({ id }) {
   const tank = get("tank", id);
   if (!tank) return html`<${Missing} up="/" why="labels.stranger" />`;
   if (planned(tank)) return html`<${SetupOverview} tank=${as_planned(tank)} />`;
+  return html`<${Running} key=${id} tank=${tank} />`;
+}
+
+/** @param {{tank: any}} props */
+function Running({ tank }) {
+  const { id } = tank;
   const { facts, advice } = advice_for(tank);
+  const room_taken = useRoomTaken(`tank ${id}`, is_last_word(advice));
   return html`
     <${Page} title=${tank.name} up="/" place="round" aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`} act=${html`<${Actions} id=${id} advice=${advice} />`}>
-      <section aria-label=${t("tank.now")}>
+      <section class="room-taken" ref=${room_taken} aria-label=${t("tank.now")}>
         <${State} advice=${advice} />
         <${Sentence} advice=${advice} now=${now.value} />
         <${Why} advice=${advice} now=${now.value} />
@@ -61,14 +69,15 @@ export function Tank({ id }) {
     <//>`;
 }
 
-/** What is to be done is the primary; once nothing is, the way on to the next tank. @param {{id: string, advice: any}} props */
+/** What is to be done is the primary; once nothing is, the way on to the next tank. Each keeps its place whatever is primary. @param {{id: string, advice: any}} props */
 const Actions = ({ id, advice }) => {
   const next = next_tank(id);
   const main = next ? "next" : advice.act === "change" ? "change" : "test";
-  const change = html`<a class=${main === "change" ? "main" : "quiet tall"} href=${`/tank/${id}/change`}>${t("change.do")}</a>`;
-  const test = html`<a class=${main === "test" ? "main" : "quiet tall"} href=${`/tank/${id}/test`}>${t("test.do")}</a>`;
-  const on = next && html`<a class="main" href=${`/tank/${next.id}`}>${t("round.next", { tank: next.name })}</a>`;
-  return [...(main === "change" ? [test, change] : [change, test]), on];
+  const of = (/** @type {string} */ name) => (main === name ? "main even" : "quiet tall even");
+  return html`
+    <a class=${of("test")} href=${`/tank/${id}/test`}>${t("test.do")}</a>
+    <a class=${of("change")} href=${`/tank/${id}/change`}>${t("change.do")}</a>
+    ${next && html`<a class="main" href=${`/tank/${next.id}`}>${t("round.next", { tank: next.name })}</a>`}`;
 };
 
 /** @param {{id: string}} props */
@@ -116,11 +125,11 @@ function Latest({ facts, advice }) {
 /** @param {any} facts */
 function stock_said({ stock, now }) {
   const { animals } = stock_of(stock, now);
-  return animals.length ? animals.map((one) => counted(one.species, one.count)).join(" · ") : t("stock.none_yet");
+  return animals.length ? animals.map((one) => counted(one.species, one.count)).join("\u00a0· ") : t("stock.none_yet");
 }
 
 /** @param {any} facts */
-const water_said = ({ source, label }) => [source?.name ?? t("water.none"), label?.name ?? t("label.none")].join(" · ");
+const water_said = ({ source, label }) => [source?.name ?? t("water.none"), label?.name ?? t("label.none")].join("\u00a0· ");
 
 /** @param {string} id */
 function tasks_said(id) {
