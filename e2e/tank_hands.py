@@ -33,6 +33,6 @@ def set_down_water_and_label(thumb):
     thumb.tap("link", "New label")
     thumb.type("Name", "Tap safe")
     thumb.type("The label says", "2")
-    thumb.type("for this many litres", "10")
+    thumb.type("for this much water", "10")
     thumb.tap("button", "Save", exact=True)
     thumb.tap("link", "Back")

@@ -4,7 +4,7 @@ import json
 import re
 
 import pytest
-from foretold import bucket, forecast_is_there, plan_input
+from foretold import bucket, forecast_is_there, plain, plan_input
 from limnary.contracts import run
 from playwright.sync_api import expect
 from room_hands import invite, join
@@ -144,12 +144,12 @@ def test_bad_measures_are_refused_in_the_calculations_words_and_stay_typed(serve
 
 
 def water_litres(thumb):
-    return float(thumb.page.locator("header").get_by_text(re.compile(r"L$")).inner_text().removesuffix(" L"))
+    return float(plain(thumb.page.locator("header").get_by_text(re.compile(r"L$"))).removesuffix(" L"))
 
 
 def said_change(thumb):
     """Litres and millilitres as the sentence says them."""
-    said = thumb.page.locator(".sentence").first.inner_text()
+    said = plain(thumb.page.locator(".sentence").first)
     hit = re.fullmatch(r"Change ([\d.]+) L .*, with ([\d.]+) ml of Tap safe\.", said)
     assert hit, said
     return float(hit[1]), float(hit[2])

@@ -4,7 +4,7 @@ import json
 import re
 
 import pytest
-from foretold import write
+from foretold import plain, write
 from playwright.sync_api import expect
 
 pytestmark = pytest.mark.browser
@@ -45,7 +45,7 @@ def test_a_day_in_german(server, new_phone):
     thumb.tap("button", "3 Messwerte speichern")
     thumb.sees("3 Messwerte auf diesem Handy gespeichert")
     expect(thumb.page.get_by_text("Die Vorhersage wird gerade gerechnet")).to_have_count(0, timeout=20_000)
-    said = thumb.page.locator(".sentence").first.inner_text()
+    said = plain(thumb.page.locator(".sentence").first)
     hit = re.fullmatch(r"Wechsle (?:jetzt|heute|bis .+ Uhr) (\d+) L, mit ([\d,]+) ml Klar\.", said)
     assert hit, said
     litres, dose = hit.groups()

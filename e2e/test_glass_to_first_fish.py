@@ -135,7 +135,7 @@ def fills_it(thumb, water_l):
     thumb.tap("link", "New label")
     thumb.type("Name", "Tap safe")
     thumb.type("The label says", "2")
-    thumb.type("for this many litres", "10")
+    thumb.type("for this much water", "10")
     thumb.tap("button", "Save", exact=True)
     dose = dose_of(water_l)
     answer(thumb, "Dechlorinator", dose["freed_ammonia_mg_n_l"], 3)

@@ -153,9 +153,10 @@ window.Worker = class extends Worker {
 };"""
 STANDING = """() => ({
   said: document.querySelector("main").innerText,
-  places: [...document.querySelectorAll("main a, main button, .act a")]
-    .map((one) => [one.getAttribute("href") ?? one.innerText, Math.round(one.getBoundingClientRect().top + scrollY), Math.round(one.getBoundingClientRect().left)])
-    .filter(([, top]) => top > 0),
+  places: [...document.querySelectorAll("main a, main button, .act a")].map((one) => {
+    const { top, left } = one.getBoundingClientRect();
+    return [one.getAttribute("href") ?? one.innerText, Math.round(top + scrollY), Math.round(left)];
+  }),
 })"""
 
 

@@ -49,6 +49,7 @@ export const de_room = {
   "refusal.too-often": "Zu viele Versuche: Warte ein wenig.",
 
   "needs_you.title": "Braucht dich",
+  "needs_you.count": { one: "{count} Eintrag wurde abgelehnt", other: "{count} Einträge wurden abgelehnt" },
   "needs_you.why": "Der Server hat das nicht angenommen. Es bleibt auf diesem Handy, bis du entscheidest; nichts anderes wartet darauf.",
   "needs_you.none": "Nichts braucht dich.",
   "needs_you.again": "Noch einmal versuchen",

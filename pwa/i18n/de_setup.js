@@ -82,7 +82,7 @@ export const de_setup = {
 
   "setup.plants_why": "Pflanze vom ersten Tag an dicht: Schnelle Pflanzen nehmen das Ammonium auf, solange es noch wenige Bakterien gibt.",
   "setup.portions": { one: "{count} Portion für diese Fläche", other: "{count} Portionen für diese Fläche" },
-  "setup.portions_how": "{percent} % der Fläche bepflanzt, {area} je Portion: ein Topf, ein Bund von etwa fünf Stängeln oder eine Handvoll.",
+  "setup.portions_how": "{percent}\u00a0% der Fläche bepflanzt, {area} je Portion: ein Topf, ein Bund von etwa fünf Stängeln oder eine Handvoll.",
   "setup.portions_in": { one: "{count} Portion", other: "{count} Portionen" },
   "setup.plants_chosen": "Gewählt, {have} von {wanted}",
   "setup.plants_fit": "Passen zu Wärme und Licht hier",

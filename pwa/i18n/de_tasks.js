@@ -36,7 +36,7 @@ export const de_tasks = {
 
   "task.said_once": "Einmal, {day} um {time}.",
   "task.said_daily": "Jeden Tag um {time}.",
-  "task.said_days": { one: "Jeden Tag um {time}.", other: "Alle {count} Tage um {time}, ab {day}." },
+  "task.said_days": { one: "Jeden Tag um {time}.", other: "Ab {day} alle {count} Tage um {time}." },
   "task.said_weekdays": "Jeden {days} um {time}.",
   "task.said_monthly": "Jeden Monat am {count}. um {time}.",
   "task.said_last_day": "Am letzten Tag jedes Monats um {time}.",

@@ -49,6 +49,7 @@ export const en_room = {
   "refusal.too-often": "Too many attempts: wait a little.",
 
   "needs_you.title": "Needs you",
+  "needs_you.count": { one: "{count} entry was refused", other: "{count} entries were refused" },
   "needs_you.why": "The server did not take these. They are kept on this phone until you decide; nothing else waits for them.",
   "needs_you.none": "Nothing needs you.",
   "needs_you.again": "Try again",

@@ -83,7 +83,7 @@ export const en_setup = {
 
   "setup.plants_why": "Plant densely from the first day: fast plants take up the ammonia while bacteria are still few.",
   "setup.portions": { one: "{count} portion for this floor", other: "{count} portions for this floor" },
-  "setup.portions_how": "{percent} % of the floor planted, {area} for each portion: a pot, a bunch of about five stems or a handful.",
+  "setup.portions_how": "{percent}\u00a0% of the floor planted, {area} for each portion: a pot, a bunch of about five stems or a handful.",
   "setup.portions_in": { one: "{count} portion", other: "{count} portions" },
   "setup.plants_chosen": "Chosen, {have} of {wanted}",
   "setup.plants_fit": "Fit this warmth and light",

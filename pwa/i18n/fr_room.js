@@ -50,6 +50,7 @@ export const fr_room = {
   "refusal.too-often": "Trop d’essais : attends un peu.",
 
   "needs_you.title": "À décider",
+  "needs_you.count": forms("{count} entrée refusée", "{count} entrées refusées"),
   "needs_you.why": "Le serveur n’a pas pris ceci. C’est gardé sur ce téléphone jusqu’à ta décision ; rien d’autre n’attend après.",
   "needs_you.none": "Rien à décider.",
   "needs_you.again": "Réessayer",

@@ -37,7 +37,7 @@ export const fr_tasks = {
 
   "task.said_once": "Une fois, {day} à {time}.",
   "task.said_daily": "Chaque jour à {time}.",
-  "task.said_days": forms("Chaque jour à {time}, à partir du {day}.", "Tous les {count} jours à {time}, à partir du {day}."),
+  "task.said_days": forms("Chaque jour à {time}.", "Dès le {day}, tous les {count} jours à {time}."),
   "task.said_weekdays": "Chaque {days} à {time}.",
   "task.said_monthly": "Chaque mois, le {count}, à {time}.",
   "task.said_last_day": "Le dernier jour de chaque mois à {time}.",

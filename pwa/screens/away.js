@@ -67,9 +67,9 @@ function Sheet({ sheet }) {
 function OneTank({ said: { tank, feed, test, change, limits, tasks } }) {
   const dose = change.dose.amount === undefined ? "" : dose_said(change.dose);
   const fed = feed && { amount: grams_said(feed.feed_g), food: feed.food ?? "", count: feed.every_days };
-  const limit = (/** @type {"total_ammonia" | "nitrite"} */ name) => `${nitrogen(limits[name])} mg N/L (${as_ion(name, limits[name])})`;
+  const limit = (/** @type {"total_ammonia" | "nitrite"} */ name) => `${nitrogen(limits[name])}\u00a0mg\u00a0N/L (${as_ion(name, limits[name])})`;
   return html`
-    <article><h2>${tank.name} <span class="soft small">${[litres_said(tank.water_l), tank.place].filter(Boolean).join(" · ")}</span></h2>
+    <article><h2>${tank.name} <span class="soft small">${[litres_said(tank.water_l), tank.place].filter(Boolean).join("\u00a0· ")}</span></h2>
       <dl>
         <dt>${t("away.feed")}</dt><dd>${fed ? t(feed.food ? "away.feed_food" : "away.feed_plain", fed) : t("away.feed_none")}</dd>
         <dt>${t("away.test")}</dt><dd>${t("away.test_every", { count: test.every_days, first: day_said(test.first) })}</dd>

@@ -114,7 +114,7 @@ const After = ({ facts, advice, fraction }) => {
         const source_mg_l = brought(facts.source, one.parameter, facts.label);
         const { after_mg_l } = run("dilution", { before_mg_l: one.now_mg_n_l, source_mg_l, fractions: [fraction] });
         return html`<tr key=${one.parameter}><th scope="row">${parameter_name(one.parameter)}</th>
-          <td class="figures">${nitrogen(one.now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span class="unit">mg N/L</span></td></tr>`;
+          <td class="figures">${nitrogen(one.now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span class="unit">mg\u00a0N/L</span></td></tr>`;
       })}</tbody></table>`;
 };
 

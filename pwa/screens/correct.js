@@ -52,7 +52,7 @@ export function Correct({ kind, id }) {
   return html`
     <${Page} title=${t("correct.title")} up=${up} aside=${html`<span class="soft">${event_name(event)}</span>`}
       act=${html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>${t("correct.save")}</button>`}>
-      <p class="soft">${t("correct.stands", { said: record_lines(one).join(" · "), when: when(one.at, now.value) })}</p>
+      <p class="soft">${t("correct.stands", { said: record_lines(one).join("\u00a0· "), when: when(one.at, now.value) })}</p>
       ${same.length > 1 && html`<div class="tiles two short" role="group" aria-label=${t("correct.which")}>
         ${same.map((each) => html`<button key=${each.id} type="button" aria-pressed=${each === one} onClick=${tap(() => (kept.value = { of: each.id, typed: null }))}>${record_lines(each).join(" ")}</button>`)}</div>`}
       ${wrong.value.map((error) => html`<${Wrong} key=${error.field} error=${error} spec=${error.field === spec.name ? spec : undefined} />`)}

@@ -63,7 +63,7 @@ function Event({ event, here, tank }) {
       <div class="grow">
         <p class="soft small">${tank && html`<a class="of-tank" href=${`/tank/${tank.id}`}>${tank.name}</a> `}<span class="who"><time datetime=${event.at}>${clock(event.at)}</time>${who && ` · ${who}`}</span></p>
         <div class="said">${event_lines(event).map((line) => html`<span key=${line}>${line}</span>`)}</div>
-        ${before.length > 0 && html`<p class="soft small">${t("history.corrected", { before: before.join(" · ") })}</p>`}
+        ${before.length > 0 && html`<p class="soft small">${t("history.corrected", { before: before.join("\u00a0· ") })}</p>`}
         ${photos.length > 0 && html`<ul class="pictures small">${photos.map((photo, i) => html`
           <li key=${photo.id}><a href=${`/photo/${photo.id}`} aria-label=${`${t("photo.numbered", { at: i + 1 })}, ${named}`}><${Picture} photo=${photo} said=${photo.caption ?? ""} /></a></li>`)}</ul>`}
         <span class="soft small row tight"><${Icon} name=${shared === "needs_you" ? "needs" : shared} size=${16} />${t(`record.${shared}`)}</span>

@@ -68,9 +68,9 @@ function Link({ made, name, title, up }) {
   return html`
     <${Page} title=${title} up=${up}
       act=${html`
-        ${sends && html`<button class="main" type="button" onClick=${tap(() => void send())}>${t("invite.share")}</button>`}
+        <button class=${sends || copies ? "quiet" : "main"} type="button" onClick=${tap(finish)}>${t("invite.close")}</button>
         ${copies && html`<button class=${sends ? "quiet" : "main"} type="button" onClick=${tap(() => void copy().catch(() => say(made.link)))}>${t(copied.value ? "invite.copied" : "invite.copy")}</button>`}
-        <button class=${sends || copies ? "quiet" : "main"} type="button" onClick=${tap(finish)}>${t("invite.close")}</button>`}>
+        ${sends && html`<button class="main" type="button" onClick=${tap(() => void send())}>${t("invite.share")}</button>`}`}>
       <div class="invitation">
         <p class="sentence">${made.keeper ? t("invite.how_phone", { name, until }) : t("invite.how", { role: t(`role.${made.role}`), until })}</p>
         <${Qr} text=${made.link} label=${t("invite.qr")} />

@@ -20,7 +20,7 @@ export function Room() {
     <${Page} title=${about?.name ?? t("room.title")} place="room" aside=${html`<span></span>`}>
       <${Sharing} state=${state} ended=${Boolean(about?.ended)} />
       <ul class="lines section">
-        ${refused > 0 && html`<${Way} to="/room/needs-you" title=${t("needs_you.title")} said=${t("sharing.needs_you", { count: refused })} icon="needs" />`}
+        ${refused > 0 && html`<${Way} to="/room/needs-you" title=${t("needs_you.title")} said=${t("needs_you.count", { count: refused })} icon="needs" />`}
         ${state.joined && html`<${Way} to="/room/people" title=${t("people.title")} said=${t("room.you_are", { role: t(`role.${about?.role}`) })} />`}
         <${Way} to="/room/rooms" title=${t("rooms.title")} said=${t("rooms.count", { count: rooms.value })} />
         ${!about?.ended && html`<${Way} to="/away" title=${t("away.title")} said=${t("away.short")} />`}

@@ -59,7 +59,7 @@ function Animals({ tank, one, may }) {
     one.born > 0 && t("stock.born", { count: one.born }),
     one.died > 0 && t("stock.died", { count: one.died }),
   ].filter(Boolean);
-  const inside = html`<span class="grow"><b>${name_of("species", one.species)}</b><br /><span class="soft small">${said.join(" · ")}</span></span><span class="found"><b>${short(one.count, 0)}</b></span>`;
+  const inside = html`<span class="grow"><b>${name_of("species", one.species)}</b><br /><span class="soft small">${said.join("\u00a0· ")}</span></span><span class="found"><b>${short(one.count, 0)}</b></span>`;
   return may ? html`<a class="line" href=${`/tank/${tank}/stock/new?species=${encodeURIComponent(one.species)}`}>${inside}</a>` : html`<div class="line">${inside}</div>`;
 }
 

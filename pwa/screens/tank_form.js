@@ -68,7 +68,7 @@ export function TankForm({ id }) {
   return html`
     <${Page} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} book news=${html`<${Meanwhile} opened=${opened} held=${tank} names=${["name", "water_l", "measures", ...ABOUT]} />`}
       act=${html`<${Found} found=${found} /><button class="main" type="button" onClick=${tap(() => void save())}>${t("tank.save")}</button>`}>
-      ${!id && html`<p class="from-glass"><a class="quiet" href="/tanks/setup">${t("setup.from_glass")}</a><br /><span class="soft small">${t("setup.from_glass_why")}</span></p>`}
+      ${!id && html`<p class="from-glass"><a class="quiet" href="/tanks/setup">${t("setup.from_glass")}</a><span class="soft small">${t("setup.from_glass_why")}</span></p>`}
       <section class="entry"><span class="in-margin" aria-hidden="true">1</span><div>
         <fieldset><legend class="label">${t("tank.shape")}</legend>
           <div class="tiles two">${inputs[0].choices.map((/** @type {any} */ choice) => html`

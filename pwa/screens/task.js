@@ -60,7 +60,7 @@ function SoFar({ task }) {
       <ul class="lines">${dones.slice(0, SHOWN).map((one) => {
         const what = t(one.skipped ? "task.was_skipped" : "task.was_done");
         const who = room.value.nameOf(one.meta.made_by);
-        return html`<li key=${one.id}><div class="line"><span class="grow">${what} <span class="soft">${[when(one.at, now.value), who].filter(Boolean).join(" · ")}</span></span>
+        return html`<li key=${one.id}><div class="line"><span class="grow">${what} <span class="soft">${[when(one.at, now.value), who].filter(Boolean).join("\u00a0· ")}</span></span>
           ${room.value.may("task_done") && html`<button class="quiet square" type="button" aria-label=${t("remove_named", { what: `${what}, ${when(one.at, now.value)}` })} onClick=${tap(() => void remove(one, what))}><${Icon} name="remove" size=${20} /></button>`}</div></li>`;
       })}</ul></section>`;
 }

@@ -50,7 +50,7 @@ function Ahead({ tasks, named }) {
   return days.map((one) => html`
     <section class="section" key=${one.day}><h2>${day(one.day)}</h2>
       <ul class="lines">${one.items.map(({ task, at }) => html`
-        <li key=${task.id + at}><a class="line" href=${`/task/${task.id}`}><span class="grow">${task_said(task)}<span class="soft small"> ${[clock(at), named && tank_of(task)].filter(Boolean).join(" · ")}</span></span></a></li>`)}</ul></section>`);
+        <li key=${task.id + at}><a class="line" href=${`/task/${task.id}`}><span class="grow">${task_said(task)}<span class="soft small"> ${[clock(at), named && tank_of(task)].filter(Boolean).join("\u00a0· ")}</span></span></a></li>`)}</ul></section>`);
 }
 
 /** @param {{task: any, named: boolean}} props */

@@ -33,7 +33,7 @@ const describedBy = (view, errors) =>
   [view.spec.help && `${idOf(view.key)}-help`, errors.has(view.key) && `${idOf(view.key)}-wrong`].filter(Boolean).join(" ") || undefined;
 
 /** The words beside a field: unit, and that it may be left out. @param {FieldView} view */
-const beside = (view) => [view.unit?.replaceAll(" ", "\u00a0"), view.optional && t("bench.optional")].filter(Boolean).join(" · ");
+const beside = (view) => [view.unit?.replaceAll(" ", "\u00a0"), view.optional && t("bench.optional")].filter(Boolean).join("\u00a0· ");
 
 /** @param {FieldProps} props */
 export const NumberField = (props) => {

@@ -33,7 +33,7 @@ export function record_lines(one) {
   if (one.kind === "note") return note_said(one).split("\n");
   if (one.kind === "photo") return one.caption ? [one.caption] : [];
   if (one.kind === "task_done") return [closed_said(one)];
-  if (one.kind === "shared_tool") return [t("history.shared_tool", { tool: choice_said(one, "tool"), tanks: [one.tank, one.other_tank].map((id) => get("tank", id)?.name).filter(Boolean).join(" · ") })];
+  if (one.kind === "shared_tool") return [t("history.shared_tool", { tool: choice_said(one, "tool"), tanks: [one.tank, one.other_tank].map((id) => get("tank", id)?.name).filter(Boolean).join("\u00a0· ") })];
   if (one.kind in LIFE_PAGE) return [life_said(one)];
   return [];
 }

@@ -1,4 +1,4 @@
-/** Figures as they are said: a reading as its kit wrote it and as nitrogen, doses, litres. */
+/** Figures as they are said, none parted from its unit: a reading as its kit wrote it and as nitrogen, doses, litres. */
 import { records } from "../contracts.js";
 import { HARDNESS, in_degrees } from "../advice/hardness.js";
 import { SPECIES, both_ways } from "../advice/level.js";
@@ -52,11 +52,11 @@ export const temperature_said = (celsius) => measured(celsius, "°C", 1);
 /** A figure held in a unit of ours, said in the units of this phone. @param {number} value @param {string} unit @param {number} most decimals at most, in either unit */
 export function measured(value, unit, most) {
   const { show, label } = shown_in(unit);
-  return `${short(show(value), most)} ${label}`;
+  return `${short(show(value), most)}\u00a0${label}`;
 }
 
 /** "0.3 g". @param {number} grams */
-export const grams_said = (grams) => `${short(grams, 3)} g`;
+export const grams_said = (grams) => `${short(grams, 3)}\u00a0g`;
 
 /** "3 ml". @param {{amount?: number, unit?: string}} dose */
-export const dose_said = (dose) => `${short(dose.amount ?? 0, 2)} ${t(`unit.${dose.unit ?? "ml"}`)}`;
+export const dose_said = (dose) => `${short(dose.amount ?? 0, 2)}\u00a0${t(`unit.${dose.unit ?? "ml"}`)}`;

@@ -20,7 +20,7 @@ export function LifeLog({ tank, kind }) {
     <section class="section"><h2>${t("life.log")}</h2>
       <ol class="lines">${log.slice(0, shown.value).map((one) => {
         const named = { what: `${life_said(one)}, ${when(one.at, now.value)}` };
-        return html`<li class="line" key=${one.id}>
+        return html`<li class="line logged" key=${one.id}>
           <div class="grow"><time class="soft small" datetime=${one.at}>${when(one.at, now.value)}</time><br />${life_said(one)}${one.note && html`<br /><span class="soft small">${one.note}</span>`}
             ${one.change === "death" && html`<br /><a class="quiet small" href=${`/trace?tank=${tank}&days=30`}>${t("trace.who")}</a>`}</div>
           ${may && html`

@@ -20,7 +20,7 @@ export function Picture({ photo, said, large = false }) {
       if (address) URL.revokeObjectURL(address);
     };
   }, [photo.sha256]);
-  if (missing.value) return html`<span class=${large ? "sentence" : "soft small"}>${t("photo.not_here")}</span>`;
+  if (missing.value) return html`<span class="absent">${t("photo.not_here")}</span>`;
   const box = photo.width ? { width: photo.width, height: photo.height } : {};
   return html`<span class=${large ? "picture large" : "picture"}>${source.value && html`<img src=${source.value} alt=${said} ...${box} />`}</span>`;
 }

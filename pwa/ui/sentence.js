@@ -28,7 +28,7 @@ function further(advice, now) {
   if (act === "hold" && unhurried) return t("say.hold_unhurried");
   if (act === "hold" && !from) return t("say.hold_further", { hours: next_test_hours });
   const instead = litres && change_instead(advice);
-  const then = second ? t("say.second", { litres: litres_said(second.litres), when: when(second.at, now) }) : "";
+  const then = second ? t("say.second", { litres: litres_said(second.litres), when: until_said(second.at, now) }) : "";
   const missing = litres && dose?.missing && t(`say.missing_${dose.missing}`);
   if (act !== "change") return [instead, instead && missing, ...besides.map(besides_said)].filter(Boolean).join(" ");
   const test = again ? t("say.again", { hours: next_test_hours }) : test_due ? t("say.test_too") : "";
@@ -51,6 +51,9 @@ export const Sentence = ({ advice, now }) => {
   const more = further(advice, now);
   return html`<p class="sentence">${sentence(advice, now)}</p>${more && html`<p class="further">${more}</p>`}`;
 };
+
+/** A day where it is far, or else a time to the quarter hour. @param {number} at @param {number} now */
+const until_said = (at, now) => (at - now > 1.5 * DAY_MS ? weekday(at, now) : when(Math.ceil(at / QUARTER_MS) * QUARTER_MS, now));
 
 /** A time to the quarter hour, the earlier one. @param {number | undefined} by @param {number} now */
 function by_time(by, now) {
@@ -80,7 +83,7 @@ export function reason(given, now) {
   return text.startsWith("pH") ? text : text[0].toLocaleUpperCase() + text.slice(1);
 }
 
-const mg_n = (/** @type {number} */ value) => `${nitrogen(value)} mg N/L`;
+const mg_n = (/** @type {number} */ value) => `${nitrogen(value)}\u00a0mg\u00a0N/L`;
 
 /** @type {Record<string, (value: any, given: any, now: number) => string>} */
 const FORMS = {
@@ -94,7 +97,7 @@ const FORMS = {
   high: mg_n,
   read: mg_n,
   chance: chance_said,
-  until: (value, _, now) => (value - now > 1.5 * DAY_MS ? weekday(value, now) : when(Math.ceil(value / QUARTER_MS) * QUARTER_MS, now)),
+  until: (value, _, now) => until_said(value, now),
   filled: (listed) => listed.map((/** @type {any} */ one) => t(`filled.${one.code}`, { value: one.code === "temperature_c" ? temperature_said(one.value) : short(one.value ?? 0, 1) })).join(", "),
   first: ({ at, message, allowed }, _, now) => `${when(at, now)}: ${message}. ${t("allowed", { allowed })}`,
   rise: mg_n,

@@ -72,7 +72,7 @@ function Together({ answer }) {
   const finding = outputs.find((/** @type {any} */ one) => one.name === "findings").item.fields[0];
   return html`
     <section class="section"><h2>${outputs[0].label}: ${words(outputs[0], answer.verdict)}</h2>
-      <p>${WATER.flatMap(([of, unit, places]) => (answer[`${of}_low${unit}`] === undefined ? [] : [t(`setup.water_${of}`, { low: water_said(of, answer[`${of}_low${unit}`], places), high: water_said(of, answer[`${of}_high${unit}`], places) })])).join(" · ")}</p>
+      <p>${WATER.flatMap(([of, unit, places]) => (answer[`${of}_low${unit}`] === undefined ? [] : [t(`setup.water_${of}`, { low: water_said(of, answer[`${of}_low${unit}`], places), high: water_said(of, answer[`${of}_high${unit}`], places) })])).join("\u00a0· ")}</p>
       <ul class="why">${answer.findings.map((/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>${finding_said(one, words(finding, one.kind))}</li>`)}</ul>
     </section>`;
 }

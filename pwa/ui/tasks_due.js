@@ -55,7 +55,7 @@ export const close_task = (task, at, { skipped = false } = {}) =>
 export const DueTask = ({ task, at, overdue = false, named = false }) => html`
   <li><div class="line due">
     <a class="grow" href=${`/task/${task.id}`}><b>${task_said(task)}</b>
-      <span class="soft small">${[overdue ? t("task.since", { when: when(at, now.value) }) : clock(at), named && task.tank && get("tank", task.tank)?.name].filter(Boolean).join(" · ")}</span></a>
+      <span class="soft small">${[overdue ? t("task.since", { when: when(at, now.value) }) : clock(at), named && task.tank && get("tank", task.tank)?.name].filter(Boolean).join("\u00a0· ")}</span></a>
     ${room.value.may("task_done") && html`<button class="quiet" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" size=${20} />${t("task.done")}<span class="unseen"> ${task_said(task)}</span></button>`}
   </div></li>`;
 
