@@ -110,7 +110,7 @@ export const de_setup = {
   "setup.bears_small_lots": "Setz sie trotzdem in kleinen Gruppen ein, einige Wochen auseinander.",
   "setup.bears_grown": "Was es eingelaufen trägt",
   "setup.unweighed": "Nicht gezählt, denn niemand hat eingetragen, wie groß es wird: {who}.",
-  "setup.finding_figures": "{who}: {what}, {figures}",
+  "setup.finding_figures": "{who}: {what} ({figures})",
   "setup.finding": "{who}: {what}",
 
   "setup.fill_why": "Gieß langsam auf einen Teller, damit der Bodengrund liegen bleibt. Zähl die Eimer, wenn du kannst: Das ist besser als jedes Lineal.",

@@ -112,7 +112,7 @@ export const en_setup = {
   "setup.bears_small_lots": "Still bring them in small lots, a few weeks apart.",
   "setup.bears_grown": "What it carries, matured",
   "setup.finding": "{who}: {what}",
-  "setup.finding_figures": "{who}: {what}, {figures}",
+  "setup.finding_figures": "{who}: {what} ({figures})",
 
   "setup.fill_why": "Pour slowly onto a plate, so that the bed stays where it is. Count the buckets if you can: that is better than any ruler.",
   "setup.plants_in": { one: "The plant is in", other: "All {count} kinds of plants are in" },

@@ -113,7 +113,7 @@ export const fr_setup = {
   "setup.bears_small_lots": "Introduis-les tout de même par petits lots, à quelques semaines d’écart.",
   "setup.bears_grown": "Ce qu’il porte, une fois mûr",
   "setup.finding": "{who} : {what}",
-  "setup.finding_figures": "{who} : {what}, {figures}",
+  "setup.finding_figures": "{who} : {what} ({figures})",
 
   "setup.fill_why": "Verse lentement sur une assiette, pour que le sol reste en place. Compte les seaux si tu peux : c’est mieux que toute règle.",
   "setup.plants_in": forms("La plante est en place", "Les {count} sortes de plantes sont en place"),

@@ -55,7 +55,7 @@ const fields = (specs, say) => specs.map((spec) => field(spec, say));
 function field(spec, say) {
   const made = { ...spec };
   for (const name of OF_FIELD) if (made[name]) made[name] = say(made[name]);
-  if (made.choices) made.choices = made.choices.map((/** @type {any} */ one) => ({ ...one, label: say(one.label) }));
+  if (made.choices) made.choices = made.choices.map((/** @type {any} */ one) => ({ ...one, label: say(one.label), ...(one.said ? { said: each(one.said, say) } : {}) }));
   if (made.fields) made.fields = fields(made.fields, say);
   if (made.item) made.item = field(made.item, say);
   return made;

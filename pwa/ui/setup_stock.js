@@ -2,14 +2,17 @@
 import { html, useMemo } from "../vendor/preact.js";
 import { asked } from "../advice/setting_up.js";
 import { limit_input, maturity_of, suggested, together_input, unweighed } from "../advice/setting_up_life.js";
+import { marksOf } from "../bench/number_text.js";
+import { resultRows } from "../bench/result.js";
 import { table } from "../calc/tables.js";
 import { contracts } from "../contracts.js";
-import { number, short, t } from "../i18n/words.js";
+import { chosen, number, short, t } from "../i18n/words.js";
 import { measured, temperature_said } from "./figures.js";
 import { Calculated } from "./calculated.js";
 import { Icon } from "./icon.js";
 import { KindPicker } from "./kind_picker.js";
 import { all, get, now } from "./live.js";
+import { measures } from "./measures.js";
 import { Next, SetupStep, useStep } from "./setup_step.js";
 import { StepRow } from "./step_row.js";
 import { tap } from "./tap.js";
@@ -69,19 +72,19 @@ function Together({ answer }) {
   if (!answer) return null;
   const { outputs } = contracts().compatibility;
   const words = (/** @type {any} */ spec, /** @type {string} */ value) => spec.choices.find((/** @type {any} */ one) => one.value === value).label;
-  const finding = outputs.find((/** @type {any} */ one) => one.name === "findings").item.fields[0];
+  const { fields } = outputs.find((/** @type {any} */ one) => one.name === "findings").item;
   return html`
     <section class="section"><h2>${outputs[0].label}: ${words(outputs[0], answer.verdict)}</h2>
       <p>${WATER.flatMap(([of, unit, places]) => (answer[`${of}_low${unit}`] === undefined ? [] : [t(`setup.water_${of}`, { low: water_said(of, answer[`${of}_low${unit}`], places), high: water_said(of, answer[`${of}_high${unit}`], places) })])).join("\u00a0· ")}</p>
-      <ul class="why">${answer.findings.map((/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>${finding_said(one, words(finding, one.kind))}</li>`)}</ul>
+      <ul class="why">${answer.findings.map((/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>${finding_said(one, fields, words(fields[0], one.kind))}</li>`)}</ul>
     </section>`;
 }
 
-/** Who, what, and the figures that the words speak of. @param {any} found @param {string} what */
-function finding_said({ a, b, a_low, a_high, b_low, b_high }, what) {
-  const who = [a, b].filter(Boolean).join(" – ");
-  const range = (/** @type {number} */ low, /** @type {number} */ high) => (low === undefined ? [] : [low === high || high === undefined ? short(low, 1) : t("outlook.between", { low: short(low, 1), high: short(high, 1) })]);
-  const figures = [...range(a_low, a_high), ...range(b_low, b_high)].join("; ");
+/** Who, what, and the figures that speak of it. @param {any} found @param {any[]} fields of a finding @param {string} what */
+function finding_said(found, fields, what) {
+  const who = [found.a, found.b].filter(Boolean).join(" – ");
+  const rows = resultRows({ outputs: fields.filter(({ type }) => type !== "text") }, found, { system: measures.value, marks: marksOf(chosen()) });
+  const figures = rows.filter(({ name }) => name.endsWith("_low") || name.endsWith("_high")).map(({ label, text, unit }) => `${label}: ${[text, unit].filter(Boolean).join("\u00a0")}`).join("; ");
   return figures ? t("setup.finding_figures", { who, what, figures }) : t("setup.finding", { who, what });
 }
 

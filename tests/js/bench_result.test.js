@@ -48,6 +48,24 @@ test("rows in another system and language: converted once, no coarser, with the 
   assert.deepEqual([warmth.text, warmth.unit], ["31,9", "°F"]);
 });
 
+test("a finding's figures are said by what was found, in its unit; what has no word stays away", () => {
+  const real = contracts().compatibility;
+  const payload = { animals: [{ species: "Pterophyllum scalare", count: 2 }, { species: "Corydoras paleatus", count: 3 }], temperature_c: 18 };
+  const findings = resultRows(real, run("compatibility", payload), { system: "us", marks: english }).find(({ name }) => name === "findings");
+  const said = Object.fromEntries(findings.rows.map((entry) => [entry[0].text, entry.slice(2).map(say)]));
+  // 18 °C is 64.4 °F.
+  assert.deepEqual(said["the tank's temperature is outside its range"].slice(0, 1), ["Who|angelfish|"]);
+  assert.deepEqual(said["the tank's temperature is outside its range"].slice(1).map((one) => one.split("|")[0]), ["It wants, from", "up to", "The tank has"]);
+  assert.equal(said["the tank's temperature is outside its range"].at(-1), "The tank has|64.4|°F");
+  assert.deepEqual(said["its group is too small"], ["Who|peppered corydoras|", "Kept|3|", "Needed at least|6|"]);
+});
+
+test("chances inside an answer are said in per cent too", () => {
+  const real = { ...spec, outputs: [{ name: "pass_chance", label: "Chance", type: "object", fields: [{ name: "nitrite", label: "nitrite", type: "number", unit: "1", decimals: 2 }] }] };
+  const [chance] = resultRows(real, { pass_chance: { nitrite: 0.03 } }, { marks: english });
+  assert.equal(chance.rows[0][0].aside, "3\u00a0%");
+});
+
 test("the working puts the figures into the contract's sentences, in the contract's units", () => {
   const real = contracts().free_ammonia;
   const payload = { tan_mg_n_l: 0.5, ph: 7.8, temperature_c: 25 };
