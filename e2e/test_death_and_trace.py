@@ -28,8 +28,8 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(server, new
     thumb.tap("button", "zebra danio")
     for _ in range(5):
         thumb.tap("button", "1 more")
-    thumb.tap("button", "6 zebra danio: arrived")
-    thumb.sees("Sill: 6 zebra danio arrived, saved on this phone")
+    thumb.tap("button", "6 × zebra danio: arrived")
+    thumb.sees("Sill: 6 × zebra danio arrived, saved on this phone")
 
     thumb.open(f"{sill}/plants/new")
     thumb.tap("button", "planted")
@@ -80,9 +80,9 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(server, new
     thumb.open(f"{sill}/history")
     thumb.tap("link", "Correct Animals")
     thumb.tap("button", "1 more")
-    thumb.tap("button", "2 zebra danio: died")
+    thumb.tap("button", "2 × zebra danio: died")
     thumb.title("History")
-    thumb.sees("Corrected; before: 1 zebra danio, died: old age")
+    thumb.sees("Corrected; before: 1 × zebra danio, died: old age")
     thumb.open("/timeline")
     thumb.tap("button", "Plants", exact=True)
     # Both halves of the move stand there; either is corrected where the move began.
@@ -122,5 +122,5 @@ def tank(thumb, name):
 def died(thumb):
     thumb.tap("button", "died")
     thumb.tap("button", "old age")
-    thumb.tap("button", "1 zebra danio: died")
-    thumb.sees("Sill: 1 zebra danio died, saved on this phone")
+    thumb.tap("button", "1 × zebra danio: died")
+    thumb.sees("Sill: 1 × zebra danio died, saved on this phone")

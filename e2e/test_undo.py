@@ -85,13 +85,13 @@ ACTS = {
     "a change corrected": ("/correct/water_change/change-01", ["3", "0", "Save corrected"], "Change corrected"),
     "animals corrected": (
         f"/tank/{TANK}/stock/new?corrects=stock-001",
-        ["1 more", "7 zebra danio: arrived"],
-        "7 zebra danio arrived, saved",
+        ["1 more", "7 × zebra danio: arrived"],
+        "7 × zebra danio arrived, saved",
     ),
     "a move corrected to a death": (
         f"/tank/{TANK}/stock/new?corrects=stock-move-{TANK}",
-        ["died", "2 zebra danio: died"],
-        "2 zebra danio died, saved",
+        ["died", "2 × zebra danio: died"],
+        "2 × zebra danio died, saved",
     ),
     "plants corrected": (
         f"/tank/{TANK}/plants/new?corrects=plant-001",

@@ -140,7 +140,7 @@ export const de = {
   "tank.now": "Was jetzt zu tun ist",
   "tank.figures": "Letzte Werte",
   "tank.no_figures": "Noch nichts gemessen.",
-  "tank.limit": "Grenze {limit}\u00a0mg\u00a0N/L",
+  "tank.limit": "Grenze {limit} mg\u00a0N/L",
 
   "read_as": "als\u00a0{what}",
   "unit.ml": "ml",

@@ -33,7 +33,7 @@ export const de_life = {
   "life.correct_named": "{what} berichtigen",
   "life.log": "Eingetragen",
   "life.further": "Weiteres",
-  "life.counted": "{amount} {name}",
+  "life.counted": "{amount}\u00a0× {name}",
   "life.amount_of": "{name}, {amount}",
   "life.happened": "{what}, {happened}",
   "life.died_of": "{what}, gestorben: {cause}",

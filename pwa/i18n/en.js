@@ -141,7 +141,7 @@ export const en = {
   "tank.now": "What to do now",
   "tank.figures": "Latest figures",
   "tank.no_figures": "Nothing measured yet.",
-  "tank.limit": "limit {limit}\u00a0mg\u00a0N/L",
+  "tank.limit": "limit {limit} mg\u00a0N/L",
 
   "read_as": "as\u00a0{what}",
   "unit.ml": "ml",

@@ -33,7 +33,7 @@ export const en_life = {
   "life.correct_named": "Correct {what}",
   "life.log": "Written down",
   "life.further": "Further",
-  "life.counted": "{amount} {name}",
+  "life.counted": "{amount}\u00a0× {name}",
   "life.amount_of": "{name}, {amount}",
   "life.happened": "{what}, {happened}",
   "life.died_of": "{what}, died: {cause}",

@@ -141,7 +141,7 @@ export const fr = {
   "tank.now": "Que faire maintenant",
   "tank.figures": "Derniers chiffres",
   "tank.no_figures": "Rien de mesuré encore.",
-  "tank.limit": "limite {limit}\u00a0mg\u00a0N/L",
+  "tank.limit": "limite {limit} mg\u00a0N/L",
 
   "read_as": "en\u00a0{what}",
   "unit.ml": "ml",

@@ -34,7 +34,7 @@ export const fr_life = {
   "life.correct_named": "Corriger {what}",
   "life.log": "Ce qui est noté",
   "life.further": "Plus loin",
-  "life.counted": "{amount} {name}",
+  "life.counted": "{amount}\u00a0× {name}",
   "life.amount_of": "{name}, {amount}",
   "life.happened": "{what}, {happened}",
   "life.died_of": "{what}, mort : {cause}",

@@ -119,7 +119,7 @@ const Sheet = ({ spec }) => {
 };
 
 /** A longer answer is only pointed to at the thumb. */
-const LONGEST_BRIEF = 80;
+const LONGEST_BRIEF = 40;
 
 /** @param {string | null | undefined} asked @param {any[]} tanks */
 function tankFor(asked, tanks) {

@@ -27,8 +27,8 @@ export function NeedsYou() {
   return html`
     <${Page} title=${t("needs_you.title")} place="room" up="/room" aside=${html`<span></span>`}
       act=${any && html`
-        <button class="main" type="button" disabled=${here.about()?.ended} onClick=${tap(() => void here.tryAgain())}>${t("needs_you.all_again")}</button>
-        ${list.length > 0 && html`<button class="quiet" type="button" onClick=${tap(() => void keep())}>${t("needs_you.export")}</button>`}`}>
+        ${list.length > 0 && html`<button class="quiet" type="button" onClick=${tap(() => void keep())}>${t("needs_you.export")}</button>`}
+        <button class="main" type="button" disabled=${here.about()?.ended} onClick=${tap(() => void here.tryAgain())}>${t("needs_you.all_again")}</button>`}>
       <p class=${any ? "" : "sentence"}>${t(any ? "needs_you.why" : "needs_you.none")}</p>
       <ul class="lines">${list.map((one) => html`<${Refused} key=${one.op} one=${one} />`)}</ul>
       ${photosNeedYou > 0 && html`<section class="section"><h2>${t("needs_you.photos", { count: photosNeedYou })}</h2><p>${t("needs_you.photos_why")}</p><${Pictures} count=${photosNeedYou} /></section>`}

@@ -18,7 +18,7 @@ export function People() {
     <${Page} title=${t("people.title")} place="room" up="/room" aside=${html`<span></span>`}
       act=${owner && html`<a class="main" href="/room/invite"><${Icon} name="plus" />${t("people.invite")}</a>`}>
       ${!found.value && (problem.value ? html`<p class="sentence">${t("people.unreachable")}</p>` : html`<p class="soft">${t("people.asking")}</p>`)}
-      <${Problem} text=${problem.value} />
+      ${problem.value !== t("refusal.unreachable") && html`<${Problem} text=${problem.value} />`}
       <ul class="lines">${(found.value ?? []).map((one) => html`
         <li key=${one.id}><a class="line" href=${`/room/person/${one.id}`}><span class="grow"><b>${one.name}</b> <span class="soft">${[t(`role.${one.role}`), one.id === me && t("people.you")].filter(Boolean).join(", ")}</span><br />
           <span class="soft small">${phones_said(one.devices)}</span></span></a></li>`)}</ul>

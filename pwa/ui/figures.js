@@ -41,7 +41,7 @@ export function figure(reading) {
 export const nitrogen = (value) => number(value, value >= 10 ? 0 : value >= 2 ? 1 : 2);
 
 /** "= 0.33 mg/L as NO₂" of mg N/L. @param {string} parameter @param {number} mg_n_l */
-export const as_ion = (parameter, mg_n_l) => `= ${nitrogen(both_ways(parameter, mg_n_l, "n").as_ion_mg_l)} mg/L ${read_as(parameter, "ion")}`;
+export const as_ion = (parameter, mg_n_l) => `=\u00a0${nitrogen(both_ways(parameter, mg_n_l, "n").as_ion_mg_l)}\u00a0mg/L ${read_as(parameter, "ion")}`;
 
 /** "23.5 L", "6.2 US gal": litres in the units of this phone. @param {number} litres */
 export const litres_said = (litres) => measured(litres, "L", 1);

@@ -4,13 +4,16 @@ import { short, t } from "../i18n/words.js";
 import { field_of, tank_name } from "./life_entry.js";
 import { amount_said, cause_said } from "./tile_words.js";
 
-/** "6 zebra danio". @param {string} species @param {number} count */
-export const counted = (species, count) => t("life.counted", { amount: Number.isFinite(count) ? short(count, 0) : "", name: name_of("species", species) }).trim();
+/** "6 × zebra danio". @param {string} species @param {number} count */
+export const counted = (species, count) => {
+  const name = name_of("species", species);
+  return Number.isFinite(count) ? t("life.counted", { amount: short(count, 0), name }) : name;
+};
 
 /** "ditch moss, a handful". @param {string} species @param {string} amount in words, empty where none is said */
 export const plant_said = (species, amount) => (amount ? t("life.amount_of", { amount, name: name_of("plants", species) }) : name_of("plants", species));
 
-/** "died: 2 zebra danio, old age". @param {any} one a stock_change or planting record */
+/** "2 × zebra danio, died: old age". @param {any} one a stock_change or planting record */
 export function life_said(one) {
   const animals = one.kind === "stock_change";
   const what = animals ? counted(one.species, one.count) : plant_said(one.species, amount_said(one));

@@ -30,7 +30,7 @@ export function plot(place, options, data) {
 export function axes() {
   const quiet = { stroke: () => token("--text-soft"), font: FONT, grid: { stroke: () => token("--rule"), width: 1 }, ticks: { show: false } };
   return [
-    { ...quiet, size: 34, space: 64, splits: days_between, values: (/** @type {any} */ _, /** @type {number[]} */ splits) => splits.map(day) },
+    { ...quiet, size: 37, gap: 8, space: 64, splits: days_between, values: (/** @type {any} */ _, /** @type {number[]} */ splits) => splits.map(day) },
     { ...quiet, size: 50, space: 36, values: (/** @type {any} */ _, /** @type {number[]} */ splits) => splits.map((one) => short(one, 3)) },
   ];
 }

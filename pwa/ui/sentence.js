@@ -73,8 +73,15 @@ function next_test(advice, now) {
 export const State = ({ advice }) => html`
   <span class=${`state ${advice.state.replace(" ", "-")}`}><${StateShape} state=${advice.state} />${t(`state.${advice.state}`)}</span>`;
 
+/** How the rule came to its levels: not read in the moment before the forecast comes in its place. */
+const CAME_BY = ["rise_known", "rise_none", "rise_doubling", "rise_unknown", "carried"];
+
 /** @param {{advice: import("../advice/today.js").Advice, now: number}} props */
-export const Why = ({ advice, now }) => html`<ul class="why">${advice.reasons.map((one) => html`<li key=${one.code + (one.parameter ?? "")}>${reason(one, now)}</li>`)}</ul>`;
+export const Why = ({ advice, now }) => {
+  const working = advice.reasons.some(({ code }) => code === "rule_working");
+  const said = advice.reasons.filter(({ code }) => !working || !CAME_BY.includes(code));
+  return html`<ul class="why">${said.map((one) => html`<li key=${one.code + (one.parameter ?? "")}>${reason(one, now)}</li>`)}</ul>`;
+};
 
 /** @param {import("../advice/today.js").Reason} given @param {number} now @returns {string} */
 export function reason(given, now) {

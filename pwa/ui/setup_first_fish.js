@@ -13,6 +13,7 @@ import { outlook_for } from "./forecast.js";
 import { forget } from "./draft.js";
 import { all, now, room } from "./live.js";
 import { new_id, record } from "./record.js";
+import { useRoomTaken } from "./room_taken.js";
 import { go } from "./router.js";
 import { sentence } from "./sentence.js";
 import { animal_name } from "./setup_stock.js";
@@ -39,9 +40,10 @@ export function first_fish(tank) {
 export const FirstFishSaid = ({ tank }) => {
   const known = first_fish(tank);
   const { advice } = outlook_for(tank);
-  return html`
+  const room_taken = useRoomTaken(`first_fish ${tank.id}`, known !== null);
+  return html`<div class="room-taken" ref=${room_taken}>
     ${advice.act !== "nothing" && html`<p class="caution">${t("first_fish.first", { what: sentence(advice, now.value) })}</p>`}
-    <p class="sentence">${known ? t(`first_fish.${known.code}`, { planned: grams(known.planned_g), low: grams(known.low_g) }) : t("first_fish.working")}</p>`;
+    <p class="sentence">${known ? t(`first_fish.${known.code}`, { planned: grams(known.planned_g), low: grams(known.low_g) }) : t("first_fish.working")}</p></div>`;
 };
 
 /** @param {{tank: any}} props */
