@@ -89,7 +89,7 @@ export const en_journal = {
   "quick.young": "Eggs or young seen",
   "quick.filter_slow": "Filter runs slower",
   "photo.numbered": "Photo {at}",
-  "photo.not_here": "This photo is not on this phone yet. It comes once with signal.",
+  "photo.not_here": "This photo is not on this phone yet. It comes as soon as there is signal.",
   "photo.by": "{who}, {when}",
   "photo.remove": "Remove it",
 
