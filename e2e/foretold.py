@@ -26,7 +26,7 @@ WRITE = """async (records) => {
 
 def forecast_is_there(thumb):
     """The sentence is the forecast's, and says so."""
-    expect(thumb.page.get_by_text("This is a forecast")).to_be_visible(timeout=30_000)
+    expect(thumb.page.get_by_text("This is a forecast")).to_be_visible()
 
 
 def plan_input(thumb, tank):

@@ -12,6 +12,9 @@ SETTLED = """async () => {
   while (is_turning() || is_echo()) await new Promise((resolve) => setTimeout(resolve, 20));
 }"""
 TURN = "async (path) => { const { go } = await import('/ui/router.js'); go(path); }"
+# A machine that runs two stories beside everything else may take its time.
+PATIENCE_MS = 30_000
+expect.set_options(timeout=PATIENCE_MS)
 SMALL = {"width": 360, "height": 740}
 LARGE = {"width": 412, "height": 915}
 
@@ -38,7 +41,7 @@ def phone(browser: Browser, origin: str, *, size=None, dark=False, locale="en-GB
         reduced_motion="reduce",
         **more,
     )
-    context.set_default_timeout(10_000)
+    context.set_default_timeout(PATIENCE_MS)
     try:
         yield context
     finally:
@@ -102,6 +105,6 @@ class Thumb:
 
     def settled(self) -> None:
         # A tank's page moves once more when its forecast comes: a keeper taps what stands still.
-        expect(self.page.get_by_text("forecast is being worked out")).to_have_count(0, timeout=20_000)
+        expect(self.page.get_by_text("forecast is being worked out")).to_have_count(0)
         # The app drops taps that follow a change of page at once, as it does for a real thumb's double tap.
         self.page.evaluate(SETTLED)

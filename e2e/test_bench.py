@@ -38,7 +38,6 @@ def bench(context):
     page = context.new_page()
     troubles = []
     page.on("pageerror", lambda error: troubles.append(str(error)))
-    page.set_default_timeout(10_000)
     yield page
     assert troubles == []
 

@@ -52,8 +52,8 @@ def test_the_charts_are_drawn_and_the_same_stands_in_a_table(server, new_phone):
     thumb.open(f"/tank/{TANK}")
     thumb.tap("link", "Outlook")
     thumb.title("Outlook")
-    expect(thumb.page.get_by_role("heading", name="When it will be ready")).to_be_visible(timeout=30_000)
-    expect(thumb.page.get_by_role("heading", name="How much it could carry")).to_be_visible(timeout=30_000)
+    expect(thumb.page.get_by_role("heading", name="When it will be ready")).to_be_visible()
+    expect(thumb.page.get_by_role("heading", name="How much it could carry")).to_be_visible()
     charts = thumb.page.locator(".chart canvas")
     expect(charts).to_have_count(4)
     for chart in range(4):
