@@ -104,7 +104,8 @@ class Thumb:
         self.page.evaluate("() => navigator.serviceWorker.ready.then(() => null)")
 
     def settled(self) -> None:
-        # A tank's page moves once more when its forecast comes: a keeper taps what stands still.
-        expect(self.page.get_by_text("forecast is being worked out")).to_have_count(0)
+        # Words move once more when their forecast comes, and taps at that moment are dropped:
+        # a keeper taps what stands still.
+        expect(self.page.locator("[aria-busy=true]")).to_have_count(0)
         # The app drops taps that follow a change of page at once, as it does for a real thumb's double tap.
         self.page.evaluate(SETTLED)

@@ -20,6 +20,7 @@ export function useRoomTaken(name, last_word) {
   useLayoutEffect(() => {
     const box = place.current;
     if (!box) return;
+    box.setAttribute("aria-busy", String(!last_word));
     const width = innerWidth;
     const key = `${name} ${width}`;
     const before = stood.current.width === width ? stood.current.height : 0;
