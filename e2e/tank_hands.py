@@ -30,9 +30,14 @@ def set_down_water_and_label(thumb):
     thumb.type("Name", "Kitchen tap")
     thumb.pick("chlorine")
     thumb.tap("button", "Save", exact=True)
+    set_down_label(thumb)
+    thumb.tap("link", "Back")
+
+
+def set_down_label(thumb):
+    """A dechlorinator's dose line: 2 ml for 10 L."""
     thumb.tap("link", "New label")
     thumb.type("Name", "Tap safe")
     thumb.type("The label says", "2")
     thumb.type("for this much water", "10")
     thumb.tap("button", "Save", exact=True)
-    thumb.tap("link", "Back")

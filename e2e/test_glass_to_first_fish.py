@@ -5,6 +5,7 @@ import re
 import pytest
 from limnary.contracts import run
 from playwright.sync_api import expect
+from tank_hands import set_down_label
 
 pytestmark = pytest.mark.browser
 
@@ -132,11 +133,7 @@ def fills_it(thumb, water_l):
     thumb.pick("chloramine")
     thumb.type("How much of it", "1")
     thumb.tap("button", "Save", exact=True)
-    thumb.tap("link", "New label")
-    thumb.type("Name", "Tap safe")
-    thumb.type("The label says", "2")
-    thumb.type("for this much water", "10")
-    thumb.tap("button", "Save", exact=True)
+    set_down_label(thumb)
     dose = dose_of(water_l)
     answer(thumb, "Dechlorinator", dose["freed_ammonia_mg_n_l"], 3)
     thumb.sees("a drip loop in its cable")
