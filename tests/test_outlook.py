@@ -1,11 +1,14 @@
 """The outlook's manners: the prior called that, wide bands said, doubt out loud, nothing dropped, resumable."""
 
+import itertools
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from limnary.calc import belief
 from limnary.calc import kinetics as k
-from limnary.calc.belief import observe, prior, resample
+from limnary.calc.belief import advance, observe, prior, resample
 from limnary.calc.kit_reading import interval
 from limnary.calc.tank_events import believed
 from limnary.contracts import InvalidInput, contracts, run
@@ -301,3 +304,18 @@ def test_a_kit_leaves_no_gap_between_its_steps(steps, data):
     bounds = [interval(step, steps, 0.1, 0.1) for step in steps]
     inside = [(low is None or truth >= low) and (high is None or truth < high) for low, high in bounds]
     assert sum(inside) == 1
+
+
+@pytest.mark.parametrize("now_h", [0.44228388888888887, 0.24461527777777778, 24.001])
+def test_the_look_ahead_ends_where_steps_add_up_a_hair_short_of_it(monkeypatch, now_h):
+    """0.442... + 240 steps of 12 h is less than 0.442... + 2880 h in doubles: no step of nothing may be waited for."""
+    steps = itertools.count(1)
+
+    def counted(*arguments):
+        assert next(steps) < 2000
+        return advance(*arguments)
+
+    monkeypatch.setattr(belief, "advance", counted)
+    cold = {**TANK, "feed_g_day": 5, "temperature_c": 8, "ph": 5.5}
+    answer = run("outlook", {"tank": cold, "now_h": now_h})
+    assert answer["settled_h"] is None or answer["settled_h"]["p90"] is None

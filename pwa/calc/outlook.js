@@ -166,6 +166,7 @@ export function settled_band(c, even_belief, changes) {
   const kept = Math.exp((-(daily / 7) * c.walk_h) / 24);
   const water = conditions_of(c, thinned);
   const ready_at = new Float64Array(n).fill(Infinity);
+  // Steps that add up a hair short of the horizon have reached it: `advance` goes no nearer.
   const far_h = now_h + c.far_h;
   for (let ready = 0; ; ) {
     const rates = k.processed(thinned.cloud, water, c);
@@ -176,7 +177,7 @@ export function settled_band(c, even_belief, changes) {
         ready += 1;
       }
     }
-    if (thinned.at_h >= far_h || ready / n >= 0.95) break;
+    if (thinned.at_h >= far_h - 1e-9 || ready / n >= 0.95) break;
     advance(c, thinned, Math.min(thinned.at_h + c.walk_h, far_h));
     for (let i = 0; i < n; i += 1) {
       if (tan[i] > c.care_tan_mg_n_l || nitrite[i] > c.care_nitrite_mg_n_l) {
