@@ -3,6 +3,7 @@
 import hashlib
 import json
 import re
+from datetime import UTC, datetime, timedelta
 
 import pytest
 from journal_hands import write_note
@@ -50,3 +51,34 @@ def test_a_photo_and_a_correction_reach_the_other_phone(server, new_phone):
     photos = server.rows("SELECT sha256, bytes FROM photos")
     assert len(photos) == 2
     assert all(hashlib.sha256(row["bytes"]).hexdigest() == row["sha256"] for row in photos)
+
+
+def test_a_change_written_down_late_and_in_the_wrong_tank(server, new_phone):
+    thumb = new_phone()
+    thumb.open("/")
+    have_tank(thumb, "Moss corner")
+    have_tank(thumb, "Reed pool")
+    thumb.tap("link", "Change")
+    thumb.page.get_by_text("When: now").tap()
+    thumb.type("Day and time", "2099-05-04T08:00")
+    thumb.sees("That has not happened yet")
+    expect(thumb.page.get_by_role("button", name="Log")).to_be_disabled()
+    thumb.tap("button", "3 hours ago")
+    three_hours_ago = datetime.now(UTC) - timedelta(hours=3)
+    thumb.tap("button", "Log")
+    thumb.sees("saved on this phone")
+    thumb.tap("link", "History")
+    thumb.sees("Changed 26 L")
+    (said,) = thumb.page.locator("time").evaluate_all("(all) => all.map((one) => one.dateTime)")
+    assert abs(datetime.fromisoformat(said) - three_hours_ago) < timedelta(minutes=5)
+
+    thumb.tap("link", "Correct Change")
+    thumb.page.get_by_text("Tank: Reed pool").tap()
+    thumb.tap("button", "Moss corner")
+    thumb.page.reload()
+    thumb.tap("button", "Save corrected")
+    thumb.sees("Nothing recorded yet.")
+    thumb.turn_to("/tank/tank-moss-corner/history")
+    thumb.sees("Corrected; before: Changed 26 L · Reed pool")
+    thumb.tap("button", "Undo")
+    thumb.sees("Nothing recorded yet.")

@@ -1,6 +1,6 @@
 /** Litres that a bucket can do, and the dechlorinator for exactly those litres. */
 import { convert } from "../bench/units.js";
-import { run } from "../contracts.js";
+import { InvalidInput, run } from "../contracts.js";
 
 /** Steps in which water is said, for a small, a middling and a large tank (assumption: what a bucket with marks can do). @type {Record<string, [number, number, number]>} */
 const STEPS = { L: [0.5, 1, 5], "US gal": [0.1, 0.5, 1], "UK gal": [0.1, 0.5, 1] };
@@ -26,6 +26,17 @@ export function dose_for({ tank, source, label }, litres) {
   if (!label) return { needed: true, missing: "label" };
   const answer = run("dechlorinator_dose", dose_input(tank, source, label, litres));
   return { needed: true, amount: answer.label_dose_ml, unit: label.unit, label, answer };
+}
+
+/** Litres that the calculation refuses for this tank, in its words. @param {any} tank @param {number} litres @returns {{field: string, message: string, allowed: string} | null} */
+export function litres_refused(tank, litres) {
+  try {
+    run("dechlorinator_dose", { change_l: litres, tank_l: tank.water_l, label_ml: 1, label_per_l: 1 });
+    return null;
+  } catch (no) {
+    if (!(no instanceof InvalidInput)) throw no;
+    return no.errors[0];
+  }
 }
 
 /** The question to `dechlorinator_dose`. @param {any} tank @param {any} source @param {any} label @param {number} litres */

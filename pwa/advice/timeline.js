@@ -1,4 +1,5 @@
 /** What happened, newest first: records written together as one event, by groups and by days, and how one is taken out or corrected. Pure. */
+import { moved_along } from "./moment.js";
 
 /** Which records make the timeline, and under which word they are looked for. @type {Record<string, string>} */
 export const GROUP_OF = {
@@ -16,7 +17,7 @@ export const GROUP_OF = {
 /** The groups in the order in which they are offered. */
 export const GROUPS = [...new Set(Object.values(GROUP_OF))];
 /** What of a record is set anew when it is corrected. @type {Record<string, string>} */
-export const CORRECTED = { reading: "value", water_change: "litres", dose: "amount", feeding: "feed_g", note: "text" };
+export const CORRECTED = { reading: "value", water_change: "litres", dose: "amount", feeding: "feed_g", note: "text", photo: "caption" };
 
 /**
  * @typedef {{all: (kind: string) => any[], get: (kind: string, id: string) => any, earlier: (kind: string, id: string) => any[]}} Room
@@ -53,17 +54,35 @@ export function by_day(events) {
 export const removal = ({ records, earlier }) => [...records, ...earlier].map(({ kind, id }) => ({ type: "del", kind, id }));
 
 /**
- * The writes that correct a record: a new one in its place, and what hangs on it in its company.
- * @param {Room} room @param {any} record @param {number | string} value @param {() => string} new_id @returns {Write[]}
+ * @typedef {{one: any, value?: number | string, at?: string, tank?: string}} Set what is set anew of an event: the value of
+ * one of its records, the moment of its first, the tank of all
  */
-export function correction(room, record, value, new_id) {
+
+/**
+ * The writes that correct an event: new records in the place of those that it touches. Another value takes along what
+ * hangs on the record; another moment or tank all that was written together.
+ * @param {Room} room @param {Event} event @param {Set} set @param {() => string} new_id @returns {Write[]}
+ */
+export function correction(room, event, { one, value, at, tank }, new_id) {
   const id = new_id();
-  const change = /** @type {Record<string, any>} */ ({ [CORRECTED[record.kind]]: value });
-  // Set anew, its lines need not be the tiles' any more.
-  if (record.kind === "note") change.quick = undefined;
-  if (record.kind === "water_change") change.fraction = Math.min(1, (record.fraction / record.litres) * Number(value));
-  const hanging = record.kind === "water_change" ? room.all("dose").filter((dose) => dose.water_change === record.id) : [];
-  return [instead(record, id, change), ...hanging.map((dose) => instead(dose, new_id(), { water_change: id }))];
+  const whole = at !== undefined || tank !== undefined || one.kind === "water_change";
+  return event.records.filter((record) => whole || record === one).map((record) => {
+    /** @type {Record<string, any>} */ const change = {};
+    if (at !== undefined) change.at = moved_along(record.at, event.at, at);
+    if (tank !== undefined) change.tank = tank;
+    if (record === one && value !== undefined) change[CORRECTED[record.kind]] = value === "" ? undefined : value;
+    // Set anew, its lines need not be the tiles' any more.
+    if (record === one && record.kind === "note" && value !== undefined) change.quick = undefined;
+    if (record.kind === "water_change") Object.assign(change, of_the_water(room, { ...record, ...change }, record));
+    if (event.kind === "water_change" && record.kind === "dose") change.water_change = id;
+    return instead(record, record === one ? id : new_id(), change);
+  });
+}
+
+/** A change's share of the water: of its new tank's, or in proportion to its litres. @param {Room} room @param {any} change @param {any} before */
+function of_the_water(room, { litres, tank, from_tank }, before) {
+  const share = tank === before.tank ? before.fraction / before.litres : 1 / room.get("tank", tank).water_l;
+  return { fraction: Math.min(1, share * Number(litres)), ...(from_tank === tank ? { from_tank: undefined } : {}) };
 }
 
 /** @param {any} record @param {string} its @param {Record<string, any>} change @returns {Write} */

@@ -91,6 +91,7 @@ export const de_journal = {
   "photo.numbered": "Foto {at}",
   "photo.not_here": "Dieses Foto ist noch nicht auf diesem Handy. Es kommt, sobald einmal Netz da ist.",
   "photo.by": "{who}, {when}",
+  "photo.correct": "Berichtigen",
   "photo.remove": "Entfernen",
 
   "history.title": "Verlauf",
@@ -121,6 +122,14 @@ export const de_journal = {
   "history.corrected": "Berichtigt; vorher: {before}",
   "history.correct_named": "{what} berichtigen",
   "history.ways": "Wer was wann getan hat",
+
+  "moment.title": "Wann",
+  "moment.now": "Jetzt",
+  "moment.happened_now": "Wann: jetzt",
+  "moment.when": "Wann: {when}",
+  "moment.as_written": "Wie notiert",
+  "moment.day_and_time": "Tag und Uhrzeit",
+  "moment.cannot_be": "Das ist noch nicht geschehen oder zu lange her. Erlaubt: vom Jahr 2000 bis jetzt.",
 
   "correct.title": "Berichtigen",
   "correct.which": "Welche Zahl",

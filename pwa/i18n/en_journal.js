@@ -91,6 +91,7 @@ export const en_journal = {
   "photo.numbered": "Photo {at}",
   "photo.not_here": "This photo is not on this phone yet. It comes as soon as there is signal.",
   "photo.by": "{who}, {when}",
+  "photo.correct": "Correct",
   "photo.remove": "Remove it",
 
   "history.title": "History",
@@ -121,6 +122,14 @@ export const en_journal = {
   "history.corrected": "Corrected; before: {before}",
   "history.correct_named": "Correct {what}",
   "history.ways": "Who did what and when",
+
+  "moment.title": "When",
+  "moment.now": "Now",
+  "moment.happened_now": "When: now",
+  "moment.when": "When: {when}",
+  "moment.as_written": "As written",
+  "moment.day_and_time": "Day and time",
+  "moment.cannot_be": "That has not happened yet, or is long past. Allowed: from the year 2000 until now.",
 
   "correct.title": "Correct",
   "correct.which": "Which figure",

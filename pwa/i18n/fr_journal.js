@@ -92,6 +92,7 @@ export const fr_journal = {
   "photo.numbered": "Photo {at}",
   "photo.not_here": "Cette photo n’est pas encore sur ce téléphone. Elle viendra avec du réseau, une fois.",
   "photo.by": "{who}, {when}",
+  "photo.correct": "Corriger",
   "photo.remove": "La retirer",
 
   "history.title": "Historique",
@@ -122,6 +123,14 @@ export const fr_journal = {
   "history.corrected": "Corrigé ; avant : {before}",
   "history.correct_named": "Corriger {what}",
   "history.ways": "Qui a fait quoi et quand",
+
+  "moment.title": "Quand",
+  "moment.now": "Maintenant",
+  "moment.happened_now": "Quand : maintenant",
+  "moment.when": "Quand : {when}",
+  "moment.as_written": "Comme noté",
+  "moment.day_and_time": "Jour et heure",
+  "moment.cannot_be": "Ce moment n’est pas encore venu, ou est trop ancien. Permis : de l’an 2000 à maintenant.",
 
   "correct.title": "Corriger",
   "correct.which": "Quel chiffre",

@@ -1,9 +1,9 @@
 /** A water change: the litres the advice asks for (or the keeper's own), the dose for exactly those, logged together by one tap. */
 import { html, useRef, useSignal } from "../vendor/preact.js";
-import { bucket_litres, bucket_step, dose_for } from "../advice/litres.js";
+import { bucket_litres, bucket_step, dose_for, litres_refused } from "../advice/litres.js";
 import { brought } from "../advice/level.js";
 import { tank_water } from "../advice/tank_water.js";
-import { InvalidInput, contracts, run } from "../contracts.js";
+import { contracts, run } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
 import { forget, useDraft } from "../ui/draft.js";
 import { dose_said, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
@@ -14,6 +14,7 @@ import { TankTiles } from "../ui/life_entry.js";
 import { all, get, now, room } from "../ui/live.js";
 import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
+import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
@@ -27,7 +28,7 @@ const USUAL = 0.25;
 /** @param {{id: string}} props */
 export function Change({ id }) {
   const tank = get("tank", id);
-  const kept = useDraft(`change.${id}`, () => /** @type {{typed: string | null, unit?: string, from_tank?: string}} */ ({ typed: null }));
+  const kept = useDraft(`change.${id}`, () => /** @type {{typed: string | null, unit?: string, from_tank?: string, at?: string}} */ ({ typed: null }));
   const keypad = useSignal(false);
   const problem = useSignal("");
   const came_for = useRef(/** @type {{last: string, advice: any} | null} */ (null));
@@ -41,12 +42,12 @@ export function Change({ id }) {
   // While a reading is doubted its litres are no suggestion: the next test decides.
   const suggested = (advice.act !== "retest" && advice.litres) || bucket_litres(USUAL * tank.water_l, tank.water_l, facts.water_unit);
   const water = shown_in("L");
-  const { typed, unit: keyed_in = "L", from_tank = "" } = kept.value;
+  const { typed, unit: keyed_in = "L", from_tank = "", at } = kept.value;
   const litres = typed === null ? suggested : at_most(water.hold(Number(typed), keyed_in), tank.water_l);
-  const wrong = refused(facts, litres);
+  const wrong = litres_refused(tank, litres);
   // Water out of another tank was made safe there.
   const dose = wrong || from_tank ? null : dose_for(facts, litres);
-  const poured = from_tank ? { ...facts, source: tank_water(all("reading"), { from_tank, at: room.value.now() }) } : facts;
+  const poured = from_tank ? { ...facts, source: tank_water(all("reading"), { from_tank, at: at ?? room.value.now() }) } : facts;
   const step = bucket_step(tank.water_l, water.unit);
   const set = (/** @type {string | null} */ text) => (kept.value = { ...kept.value, typed: text, unit: water.unit });
   const by = (/** @type {number} */ steps) => set(String(water.show(Math.min(Math.max(litres + steps * step, step), tank.water_l))));
@@ -55,8 +56,8 @@ export function Change({ id }) {
     const water_change = new_id();
     const fraction = litres / tank.water_l;
     const source = from_tank ? { from_tank } : facts.source ? { source_water: facts.source.id } : {};
-    const writes = [{ type: /** @type {const} */ ("put"), kind: "water_change", id: water_change, fields: { tank: id, litres, fraction, ...source } }];
-    if (dose?.amount !== undefined) writes.push({ type: "put", kind: "dose", id: new_id(), fields: dose_fields(id, litres, dose, water_change) });
+    const writes = [{ type: /** @type {const} */ ("put"), kind: "water_change", id: water_change, fields: { tank: id, at, litres, fraction, ...source } }];
+    if (dose?.amount !== undefined) writes.push({ type: "put", kind: "dose", id: new_id(), fields: { at, ...dose_fields(id, litres, dose, water_change) } });
     try {
       if (!(await record(writes, t(writes.length > 1 ? "saved.change_dose" : "saved.change", said)))) return;
       forget(`change.${id}`);
@@ -69,7 +70,7 @@ export function Change({ id }) {
 
   return html`
     <${Page} title=${t("change.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
-      act=${html`<button class="main" type="button" disabled=${Boolean(wrong)} onClick=${tap(() => void log())}>${t(dose?.amount !== undefined ? "change.log_dose" : "change.log", said)}</button>`}>
+      act=${html`<button class="main" type="button" disabled=${Boolean(wrong) || no_moment(at)} onClick=${tap(() => void log())}>${t(dose?.amount !== undefined ? "change.log_dose" : "change.log", said)}</button>`}>
       <p class="soft">${advice.litres || advice.act === "retest" ? sentence(advice, now.value) : t("change.usual", { litres: litres_said(suggested) })}</p>
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
       <div class="stepper" role="group" aria-label=${t("change.litres")}>
@@ -86,6 +87,7 @@ export function Change({ id }) {
       ${!wrong && html`<${After} facts=${poured} advice=${advice} fraction=${litres / tank.water_l} />`}
       ${!wrong && html`<${TemperatureMatch} facts=${facts} litres=${litres} />`}
       <${OtherWater} id=${id} from_tank=${from_tank} onPick=${(/** @type {string} */ tank) => (kept.value = { ...kept.value, from_tank: tank })} />
+      <${Moment} at=${at} onAt=${(/** @type {string | undefined} */ moment) => (kept.value = { ...kept.value, at: moment })} />
       ${cautions(dose).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;
 }
@@ -120,17 +122,6 @@ const After = ({ facts, advice, fraction }) => {
 
 /** All of the water, where converting there and back left a grain more or less. @param {number} litres @param {number} water_l */
 const at_most = (litres, water_l) => (Math.abs(litres - water_l) < 1e-6 ? water_l : litres);
-
-/** Litres that the calculation refuses, in its words. @param {any} facts @param {number} litres */
-function refused({ tank }, litres) {
-  try {
-    run("dechlorinator_dose", { change_l: litres, tank_l: tank.water_l, label_ml: 1, label_per_l: 1 });
-    return null;
-  } catch (no) {
-    if (!(no instanceof InvalidInput)) throw no;
-    return no.errors[0];
-  }
-}
 
 /** @param {string} tank @param {number} litres @param {any} dose @param {string} water_change */
 const dose_fields = (tank, litres, dose, water_change) => ({

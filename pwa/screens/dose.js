@@ -19,6 +19,7 @@ import { all, get, live_room, now, room } from "../ui/live.js";
 import { measures } from "../ui/measures.js";
 import { LookingOnly } from "../ui/looking_only.js";
 import { Missing } from "../ui/missing.js";
+import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
@@ -27,7 +28,7 @@ import { ammonia_named, dosed_said } from "../ui/tile_words.js";
 
 const SALT = "salt";
 const AMMONIA = "ammonia";
-const first = () => ({ way: "", litres: /** @type {{text: string, unit: string} | null} */ (null), tan: /** @type {string | null} */ (null), household: false, percent: "" });
+const first = () => ({ way: "", litres: /** @type {{text: string, unit: string} | null} */ (null), tan: /** @type {string | null} */ (null), household: false, percent: "", at: /** @type {string | undefined} */ (undefined) });
 
 /** @param {{id: string}} props */
 export function Dose({ id }) {
@@ -42,7 +43,7 @@ export function Dose({ id }) {
   const labels = labels_by_use(all("label"), doses);
   const salt = salt_of(tank, draft("bench.salt_dose", () => ({})).value, { system: measures.value, marks: marksOf(chosen()) });
   const animals = animals_known(of_tank(all("stock_change"), id));
-  const { way } = kept.value;
+  const { way, at } = kept.value;
   const label = labels.find((one) => one.id === way);
   const set = (/** @type {any} */ more) => (kept.value = { ...kept.value, ...more });
   const dose = dose_of(kept.value, { tank, label, salt, animals, changes });
@@ -50,14 +51,14 @@ export function Dose({ id }) {
   const log = async () => {
     const { fields } = dose;
     try {
-      if (!(await record([{ type: "put", kind: "dose", id: new_id(), fields: { tank: id, ...fields } }], t("dosing.saved", { dose: dose_said(fields), what: fields.what, tank: tank.name })))) return;
+      if (!(await record([{ type: "put", kind: "dose", id: new_id(), fields: { tank: id, at, ...fields } }], t("dosing.saved", { dose: dose_said(fields), what: fields.what, tank: tank.name })))) return;
       forget(name);
       go(`/tank/${id}`, { replace: true });
     } catch (failed) {
       problem.value = /** @type {Error} */ (failed).message;
     }
   };
-  const act = dose.fields && html`<button class="main" type="button" onClick=${tap(() => void log())}>${t("dosing.log", { dose: dose_said(dose.fields) })}</button>`;
+  const act = dose.fields && html`<button class="main" type="button" disabled=${no_moment(at)} onClick=${tap(() => void log())}>${t("dosing.log", { dose: dose_said(dose.fields) })}</button>`;
   const pick = (/** @type {string} */ picked) => tap(() => set({ way: picked, litres: null }));
   return html`
     <${Page} title=${t("dosing.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
@@ -76,6 +77,7 @@ export function Dose({ id }) {
       ${label && html`<${ForLitres} tank=${tank} label=${label} litres=${litres_in(kept.value, tank, label, changes)} typed=${kept.value.litres} dose=${dose} onType=${(/** @type {string} */ text) => set({ litres: { text, unit: unitIn({ name: "", unit: "L" }, measures.value) } })} />`}
       ${way === SALT && salt && html`<${Answer} dose=${dose} said=${t("dosing.for_tank", { litres: litres_said(tank.water_l) })} />`}
       ${way === AMMONIA && html`<${Ammonia} tank=${tank} kept=${kept.value} set=${set} dose=${dose} animals=${animals} />`}
+      ${dose.fields && html`<${Moment} at=${at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />`}
       ${cautions(way, label).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;
 }

@@ -13,6 +13,7 @@ import { KnownFrom } from "../ui/known_from.js";
 import { all, get, live_room, now, room } from "../ui/live.js";
 import { LookingOnly } from "../ui/looking_only.js";
 import { Missing } from "../ui/missing.js";
+import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
@@ -20,7 +21,7 @@ import { tap } from "../ui/tap.js";
 
 /** What is typed of a food that has no tile. */
 const OWN = ["food", "protein_fraction"];
-const first = () => ({ typed: /** @type {string | null} */ (null), food: /** @type {string | null} */ (null), own: /** @type {Record<string, any>} */ ({}) });
+const first = () => ({ typed: /** @type {string | null} */ (null), food: /** @type {string | null} */ (null), own: /** @type {Record<string, any>} */ ({}), at: /** @type {string | undefined} */ (undefined) });
 
 /** @param {{id: string}} props */
 export function Feed({ id }) {
@@ -35,14 +36,14 @@ export function Feed({ id }) {
   const { feedings } = facts_of(live_room, tank, now.value);
   const usual = usual_meal(tank, feedings);
   const known = foods(all("feeding"));
-  const { typed, own } = kept.value;
+  const { typed, own, at } = kept.value;
   const spec = (/** @type {string} */ field) => records().feeding.fields.find((/** @type {any} */ one) => one.name === field);
   const feed_g = typed === null ? usual.feed_g : Number(typed);
   const given = meal_food(kept.value, known, usual, OWN.map(spec));
   const set = (/** @type {any} */ more) => ((wrong.value = []), (kept.value = { ...kept.value, ...more }));
 
   const log = async (/** @type {number} */ grams) => {
-    const fields = { tank: id, feed_g: grams, ...(grams > 0 ? given : {}) };
+    const fields = { tank: id, at, feed_g: grams, ...(grams > 0 ? given : {}) };
     try {
       const said = grams > 0 ? t("feed.saved", { amount: grams_said(grams), tank: tank.name }) : t("feed.saved_none", { tank: tank.name });
       if (!(await record([{ type: "put", kind: "feeding", id: new_id(), fields }], said))) return;
@@ -55,8 +56,8 @@ export function Feed({ id }) {
   };
 
   const act = html`
-    <button class="quiet tall" type="button" onClick=${tap(() => void log(0))}>${t("feed.none")}</button>
-    <button class="main" type="button" disabled=${!(feed_g > 0)} onClick=${tap(() => void log(feed_g))}>${t("feed.log", { amount: grams_said(feed_g || 0) })}</button>`;
+    <button class="quiet tall" type="button" disabled=${no_moment(at)} onClick=${tap(() => void log(0))}>${t("feed.none")}</button>
+    <button class="main" type="button" disabled=${!(feed_g > 0) || no_moment(at)} onClick=${tap(() => void log(feed_g))}>${t("feed.log", { amount: grams_said(feed_g || 0) })}</button>`;
   return html`
     <${Page} title=${t("feed.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
       <${Last} feedings=${feedings} />
@@ -73,6 +74,7 @@ export function Feed({ id }) {
         </div>
         ${kept.value.food === "" && html`<div class="section"><${Fields} specs=${OWN.map(spec)} raw=${own} onRaw=${(/** @type {any} */ raw) => set({ own: raw })} errors=${wrong.value} tried=${true} /></div>`}
       </section>
+      <${Moment} at=${at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
       ${feed_g > 0 && html`<${Becomes} tank=${tank} feed_g=${feed_g} protein_fraction=${given.protein_fraction} />`}
       ${contracts().nitrogen_load.cautions.map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;

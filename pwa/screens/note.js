@@ -7,6 +7,7 @@ import { Icon } from "../ui/icon.js";
 import { get, room } from "../ui/live.js";
 import { LookingOnly } from "../ui/looking_only.js";
 import { Missing } from "../ui/missing.js";
+import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { Loose } from "../ui/picture.js";
 import { new_id, offer, record } from "../ui/record.js";
@@ -24,7 +25,7 @@ const taken = photo_drafts();
 export function Note({ id }) {
   const tank = get("tank", id);
   const name = `note.${id}`;
-  const kept = useDraft(name, () => ({ picked: /** @type {string[]} */ ([]), text: "" }));
+  const kept = useDraft(name, () => ({ picked: /** @type {string[]} */ ([]), text: "", at: /** @type {string | undefined} */ (undefined) }));
   const photos = useSignal(/** @type {import("../data/photo_drafts.js").Taken[]} */ ([]));
   const busy = useSignal(0);
   const problem = useSignal("");
@@ -33,7 +34,7 @@ export function Note({ id }) {
   if (!tank) return html`<${Missing} up="/" />`;
   if (!room.value.may("note")) return html`<${LookingOnly} title=${t("note.title")} up=${`/tank/${id}`} />`;
 
-  const { picked, text } = kept.value;
+  const { picked, text, at } = kept.value;
   const quick = QUICK.filter((one) => picked.includes(one));
   const words = [...quick.map(quick_named), text.trim()].filter(Boolean).join("\n");
   const pick = (/** @type {string} */ one) => (kept.value = { ...kept.value, picked: picked.includes(one) ? picked.filter((other) => other !== one) : [...picked, one] });
@@ -60,7 +61,7 @@ export function Note({ id }) {
     offer(t("note.photo_dropped"), async () => (await undo(), await look()));
   };
   const save = async () => {
-    const shared = { tank: id, at: room.value.now(), entry: new_id() };
+    const shared = { tank: id, at: at ?? room.value.now(), entry: new_id() };
     const writes = words ? [{ type: /** @type {const} */ ("put"), kind: "note", id: new_id(), fields: { ...shared, text: words.slice(0, LONGEST), ...(quick.length ? { quick } : {}) } }] : [];
     const pictures = photos.value.map(({ picture, width, height }) => ({ picture, id: new_id(), fields: { ...shared, width, height } }));
     try {
@@ -73,7 +74,7 @@ export function Note({ id }) {
     }
   };
 
-  const act = html`<button class="main" type="button" disabled=${(!words && photos.value.length === 0) || busy.value > 0 || words.length > LONGEST} onClick=${tap(() => void save())}>
+  const act = html`<button class="main" type="button" disabled=${(!words && photos.value.length === 0) || busy.value > 0 || words.length > LONGEST || no_moment(at)} onClick=${tap(() => void save())}>
     ${photos.value.length ? t("note.save_photos", { count: photos.value.length }) : t("note.save")}</button>`;
   return html`
     <${Page} title=${t("note.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
@@ -97,5 +98,6 @@ export function Note({ id }) {
         ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
         <p class="soft small">${t("note.photo_size")}</p>
       </section>
+      <${Moment} at=${at} onAt=${(/** @type {string | undefined} */ moment) => (kept.value = { ...kept.value, at: moment })} />
     <//>`;
 }

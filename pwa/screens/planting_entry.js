@@ -8,11 +8,12 @@ import { t } from "../i18n/words.js";
 import { useDraft } from "../ui/draft.js";
 import { Fields } from "../ui/form.js";
 import { KindPicker } from "../ui/kind_picker.js";
-import { ChoiceTiles, DayAndNote, Errors, Failed, TankTiles, field_of, moment_of, record_life, tank_name } from "../ui/life_entry.js";
+import { ChoiceTiles, Errors, Failed, NoteToo, TankTiles, WrongTank, field_of, record_life, tank_name } from "../ui/life_entry.js";
 import { Stands } from "../ui/life_log.js";
 import { plant_said } from "../ui/life_said.js";
 import { all, get, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
+import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { tap } from "../ui/tap.js";
 import { AMOUNTS, amount_named, amount_said, code_of } from "../ui/tile_words.js";
@@ -26,13 +27,13 @@ export function PlantingEntry({ id, query }) {
   const tank = get("tank", id);
   const corrects = get("planting", query.get("corrects") ?? undefined);
   const name = `planting.${id}.${corrects?.id ?? [query.get("change"), query.get("species")].join(".")}`;
-  const kept = useDraft(name, () => (corrects ? drawn_from(corrects) : { change: query.get("change") ?? "", species: query.get("species") ?? "", amount: "", other_tank: "", raw: {} }));
+  const kept = useDraft(name, () => (corrects ? drawn_from(corrects) : { change: query.get("change") ?? "", species: query.get("species") ?? "", amount: "", other_tank: "", at: undefined, tank: "", raw: {} }));
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
   const up = query.get("then") ?? (tank ? `/tank/${id}/plants` : "/");
   if (!tank || (query.get("corrects") && !corrects)) return html`<${Missing} up=${up} />`;
 
-  const { change, species, amount, other_tank, raw } = kept.value;
+  const { change, species, amount, other_tank, at, raw } = kept.value;
   const set = (/** @type {any} */ more) => ((errors.value = []), (kept.value = { ...kept.value, ...more }));
   const plantings = all("planting");
   const { growing, gone } = plants_of(of_tank(plantings, id));
@@ -41,12 +42,13 @@ export function PlantingEntry({ id, query }) {
   const near = [...new Set([...here, ...more])].slice(0, NEAR);
   const choices = field_of("planting", "change").choices.map((/** @type {any} */ one) => (one.value === "move_out" ? { ...one, label: t("stock.moved") } : one));
   const offered = choices.filter((/** @type {any} */ one) => CHANGES.includes(one.value) || one.value === corrects?.change);
-  const ready = change && species && (change !== "move_out" || other_tank);
+  const its_tank = kept.value.tank || id;
+  const ready = change && species && (change !== "move_out" || (other_tank && other_tank !== its_tank)) && !no_moment(at);
   const what = species ? plant_said(species, amount.trim()) : "";
 
   const save = async () => {
     const fields = {
-      tank: id, at: moment_of(raw.on_at, corrects), change, species,
+      tank: its_tank, at: at ?? corrects?.at ?? room.value.now(), change, species,
       ...(amount.trim() ? amount_fields(amount.trim(), corrects) : {}), ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
       ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
     };
@@ -64,9 +66,11 @@ export function PlantingEntry({ id, query }) {
       ${change && html`
         <section class="section"><h2>${t("life.which_plants")}</h2>
           <${KindPicker} rows="plants" near=${near} value=${species} then=${`/tank/${id}/plants/new?${query}`} onPick=${(/** @type {string} */ key) => set({ species: key })} /></section>
-        ${change === "move_out" && html`<${TankTiles} tank=${id} value=${other_tank} label=${t("life.to_which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
+        ${change === "move_out" && html`<${TankTiles} tank=${its_tank} value=${other_tank} label=${t("life.to_which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
         <${HowMuch} value=${amount} change=${change} onValue=${(/** @type {string} */ text) => set({ amount: text })} />
-        <${DayAndNote} kind="planting" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`}
+        <${Moment} at=${at} was=${corrects?.at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
+        ${corrects && html`<${WrongTank} was=${id} tank=${kept.value.tank} onPick=${(/** @type {string} */ tank) => set({ tank })} />`}
+        <${NoteToo} kind="planting" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`}
       <${Errors} kind="planting" errors=${errors.value} />
       ${["remove", "trim"].includes(change) && html`<p class="caution small">${contracts().compatibility.cautions[1]}</p>`}
       ${change === "plant" && html`<p class="caution small">${t("plants.caution_new")}</p>`}
@@ -75,7 +79,7 @@ export function PlantingEntry({ id, query }) {
 }
 
 /** What is typed of the record that is corrected. @param {any} one */
-const drawn_from = ({ change, species, other_tank, note, at, ...how }) => ({ change, species, amount: amount_said(how), other_tank: other_tank ?? "", raw: { note, on_at: at } });
+const drawn_from = ({ change, species, other_tank, note, ...how }) => ({ change, species, amount: amount_said(how), other_tank: other_tank ?? "", at: undefined, tank: "", raw: { note } });
 
 /** An amount, with what stands behind its words: its tile, or the portions that the corrected record counts. @param {string} amount @param {any} corrects */
 function amount_fields(amount, corrects) {

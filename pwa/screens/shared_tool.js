@@ -3,9 +3,10 @@ import { html, useSignal } from "../vendor/preact.js";
 import { InvalidInput } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { forget, useDraft } from "../ui/draft.js";
-import { ChoiceTiles, DayAndNote, Errors, Failed, TankTiles, field_of, moment_of, tank_name } from "../ui/life_entry.js";
+import { ChoiceTiles, Errors, Failed, NoteToo, TankTiles, field_of, tank_name } from "../ui/life_entry.js";
 import { get, room } from "../ui/live.js";
 import { Missing } from "../ui/missing.js";
+import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
@@ -15,17 +16,17 @@ import { tap } from "../ui/tap.js";
 export function SharedTool({ id }) {
   const tank = get("tank", id);
   const name = `tool.${id}`;
-  const kept = useDraft(name, () => ({ tool: "net", other_tank: "", order: "both", raw: /** @type {Record<string, any>} */ ({}) }));
+  const kept = useDraft(name, () => ({ tool: "net", other_tank: "", order: "both", at: /** @type {string | undefined} */ (undefined), raw: /** @type {Record<string, any>} */ ({}) }));
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
   if (!tank) return html`<${Missing} up="/" />`;
-  const { tool, other_tank, order, raw } = kept.value;
+  const { tool, other_tank, order, at, raw } = kept.value;
   const set = (/** @type {any} */ more) => ((errors.value = []), (kept.value = { ...kept.value, ...more }));
   const choices = (/** @type {string} */ field) => field_of("shared_tool", field).choices;
   const what = choices("tool").find((/** @type {any} */ one) => one.value === tool).label;
 
   const save = async () => {
-    const fields = { tank: id, at: moment_of(raw.on_at, null), tool, other_tank, order, ...(raw.note?.trim() ? { note: raw.note.trim() } : {}) };
+    const fields = { tank: id, at, tool, other_tank, order, ...(raw.note?.trim() ? { note: raw.note.trim() } : {}) };
     try {
       if (!(await record([{ type: "put", kind: "shared_tool", id: new_id(), fields }], t("tool.saved", { what, tank: tank.name, other: tank_name(other_tank) })))) return;
       forget(name);
@@ -37,13 +38,14 @@ export function SharedTool({ id }) {
   };
   return html`
     <${Page} title=${t("tool.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
-      act=${room.value.may("shared_tool") && html`<button class="main" type="button" disabled=${!other_tank} onClick=${tap(() => void save())}>${other_tank ? t("tool.do", { what, other: tank_name(other_tank) }) : t("life.not_yet")}</button>`}>
+      act=${room.value.may("shared_tool") && html`<button class="main" type="button" disabled=${!other_tank || no_moment(at)} onClick=${tap(() => void save())}>${other_tank ? t("tool.do", { what, other: tank_name(other_tank) }) : t("life.not_yet")}</button>`}>
       <${Failed} text=${problem.value} />
       <p>${t("tool.why")}</p>
       <${TankTiles} tank=${id} value=${other_tank} label=${t("tool.which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />
       <${ChoiceTiles} label=${t("tool.what")} choices=${choices("tool")} value=${tool} onPick=${(/** @type {string} */ value) => set({ tool: value })} />
       <${ChoiceTiles} label=${field_of("shared_tool", "order").label} choices=${choices("order")} value=${order} onPick=${(/** @type {string} */ value) => set({ order: value })} />
-      <${DayAndNote} kind="shared_tool" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />
+      <${Moment} at=${at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
+      <${NoteToo} kind="shared_tool" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />
       <${Errors} kind="shared_tool" errors=${errors.value} />
       <p class="caution small">${t("trace.caution_tools")}</p>
     <//>`;

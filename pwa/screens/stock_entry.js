@@ -10,12 +10,13 @@ import { useDraft } from "../ui/draft.js";
 import { measured } from "../ui/figures.js";
 import { Fields } from "../ui/form.js";
 import { KindPicker } from "../ui/kind_picker.js";
-import { ChoiceTiles, DayAndNote, Errors, Failed, TankTiles, field_of, moment_of, record_life, tank_name } from "../ui/life_entry.js";
+import { ChoiceTiles, Errors, Failed, NoteToo, TankTiles, WrongTank, field_of, record_life, tank_name } from "../ui/life_entry.js";
 import { Stands } from "../ui/life_log.js";
 import { counted } from "../ui/life_said.js";
 import { all, get, now, room } from "../ui/live.js";
 import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
+import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { tap } from "../ui/tap.js";
 import { CAUSES, cause_named, cause_said, code_of } from "../ui/tile_words.js";
@@ -32,13 +33,13 @@ export function StockEntry({ id, query }) {
   const tank = get("tank", id);
   const corrects = get("stock_change", query.get("corrects") ?? undefined);
   const name = `stock.${id}.${corrects?.id ?? [query.get("change"), query.get("species")].join(".")}`;
-  const kept = useDraft(name, () => (corrects ? drawn_from(corrects) : { change: query.get("change") ?? "", species: query.get("species") ?? "", count: "", length: "", length_unit: "cm", cause: "", other_tank: "", raw: {} }));
+  const kept = useDraft(name, () => (corrects ? drawn_from(corrects) : { change: query.get("change") ?? "", species: query.get("species") ?? "", count: "", length: "", length_unit: "cm", cause: "", other_tank: "", at: undefined, tank: "", raw: {} }));
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
   const up = query.get("then") ?? (tank ? `/tank/${id}/stock` : "/");
   if (!tank || (query.get("corrects") && !corrects)) return html`<${Missing} up=${up} />`;
 
-  const { change, species, other_tank, cause, raw } = kept.value;
+  const { change, species, other_tank, cause, at, raw } = kept.value;
   const set = (/** @type {any} */ more) => ((errors.value = []), (kept.value = { ...kept.value, ...more }));
   const { animals, gone } = stock_of(of_tank(all("stock_change"), id), now.value);
   const here = animals.find((one) => one.species === species);
@@ -51,12 +52,13 @@ export function StockEntry({ id, query }) {
   const choices = field_of("stock_change", "change").choices.map((/** @type {any} */ one) => ({ ...one, label: has_move(one.value) ? t("stock.moved") : one.label }));
   const offered = choices.filter((/** @type {any} */ one) => CHANGES.includes(one.value) || one.value === corrects?.change);
   const missing = change && OUT.includes(change) && !corrects ? Math.max(0, count - (here?.count ?? 0)) : 0;
-  const ready = change && species && (change !== "move_out" || other_tank);
+  const its_tank = kept.value.tank || id;
+  const ready = change && species && (change !== "move_out" || (other_tank && other_tank !== its_tank)) && !no_moment(at);
   const what = species ? counted(species, count) : "";
 
   const save = async () => {
     const fields = {
-      tank: id, at: moment_of(raw.on_at, corrects), change, species, count,
+      tank: its_tank, at: at ?? corrects?.at ?? room.value.now(), change, species, count,
       ...(length_cm === undefined ? {} : { length_cm }), ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
       ...(change === "death" && cause.trim() ? { cause: cause.trim(), cause_code: code_of(CAUSES, cause_named, cause.trim()) } : {}),
       ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
@@ -80,7 +82,7 @@ export function StockEntry({ id, query }) {
         <section class="section"><h2>${t("stock.how_many")}</h2>
           <${Amount} label=${t("stock.how_many")} unit="" value=${count} typed=${kept.value.count || null} step=${1} least=${1} most=${field_of("stock_change", "count").max} onType=${(/** @type {string} */ text) => set({ count: text })} />
           ${missing > 0 && species && html`<p class="soft center">${t("stock.more_than_known", { count: here?.count ?? 0 })}</p>`}</section>
-        ${change === "move_out" && html`<${TankTiles} tank=${id} value=${other_tank} label=${t("life.to_which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
+        ${change === "move_out" && html`<${TankTiles} tank=${its_tank} value=${other_tank} label=${t("life.to_which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
         ${change === "death" && html`<${Cause} value=${cause} onValue=${(/** @type {string} */ text) => set({ cause: text })} />`}
         ${species && html`
           <details class="more section" open=${length_cm !== undefined}>
@@ -89,7 +91,9 @@ export function StockEntry({ id, query }) {
             <${Amount} label=${t("stock.length")} unit=${ruler.label} value=${ruler.show(length_cm ?? known_cm ?? COMMON_CM)} typed=${ruler.text(kept.value.length, kept.value.length_unit) || null} step=${ruler.unit === "cm" ? 0.5 : 0.25} least=${ruler.show(field_of("stock_change", "length_cm").min)} most=${ruler.show(field_of("stock_change", "length_cm").max)} onType=${set_length} />
             ${length_cm === undefined && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set({ length: String(known_cm ?? COMMON_CM), length_unit: "cm" }))}>${t("stock.length_take", { length: measured(known_cm ?? COMMON_CM, "cm", 1) })}</button></p>`}
           </details>`}
-        <${DayAndNote} kind="stock_change" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`}
+        <${Moment} at=${at} was=${corrects?.at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
+        ${corrects && html`<${WrongTank} was=${id} tank=${kept.value.tank} onPick=${(/** @type {string} */ tank) => set({ tank })} />`}
+        <${NoteToo} kind="stock_change" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`}
       <${Errors} kind="stock_change" errors=${errors.value} />
       ${cautions(change).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
       ${change === "arrival" && html`<p><a class="quiet" href="/bench/acclimation">${t("stock.acclimate")}</a></p>`}
@@ -100,8 +104,8 @@ export function StockEntry({ id, query }) {
 const has_move = (change) => change === "move_out";
 
 /** What is typed of the record that is corrected. @param {any} one */
-const drawn_from = ({ change, species, count, length_cm, cause, cause_code, other_tank, note, at }) => ({
-  change, species, count: String(count), length: length_cm === undefined ? "" : String(length_cm), length_unit: "cm", cause: cause_said({ cause, cause_code }), other_tank: other_tank ?? "", raw: { note, on_at: at },
+const drawn_from = ({ change, species, count, length_cm, cause, cause_code, other_tank, note }) => ({
+  change, species, count: String(count), length: length_cm === undefined ? "" : String(length_cm), length_unit: "cm", cause: cause_said({ cause, cause_code }), other_tank: other_tank ?? "", at: undefined, tank: "", raw: { note },
 });
 
 /** For what goes the kinds that are here; for what comes those too, and those written down last in the room. @param {boolean} going @param {any[]} animals @param {any[]} gone */

@@ -9,6 +9,7 @@ import { SELDOM, TESTED, UNITS, kit_for, reading_of } from "../ui/kits.js";
 import { get, now, room } from "../ui/live.js";
 import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
+import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
 import { go } from "../ui/router.js";
@@ -20,7 +21,7 @@ const ANSWERS = TESTED.length;
 const STOPS = [...TESTED, null, ...SELDOM];
 /** A test that was begun longer ago than this is another day's (assumption). */
 const OLD_MS = 2 * 3_600_000;
-const first = () => ({ at: 0, begun: Date.now(), readings: /** @type {Record<string, any>} */ ({}), typed: /** @type {Record<string, string>} */ ({}) });
+const first = () => ({ at: 0, begun: Date.now(), readings: /** @type {Record<string, any>} */ ({}), typed: /** @type {Record<string, string>} */ ({}), when: /** @type {string | undefined} */ (undefined) });
 
 /** @param {{id: string}} props */
 export function Test({ id }) {
@@ -43,7 +44,7 @@ export function Test({ id }) {
   const answer = (/** @type {any} */ fields) => ({ readings: { ...test.readings, [fields.parameter]: { ...fields, at: room.value.now() } } });
   const save = async () => {
     const together = new_id();
-    const writes = done.map((fields) => ({ type: /** @type {const} */ ("put"), kind: "reading", id: new_id(), fields: { ...fields, tank: id, test: together } }));
+    const writes = done.map((fields) => ({ type: /** @type {const} */ ("put"), kind: "reading", id: new_id(), fields: { ...fields, ...(test.when ? { at: test.when } : {}), tank: id, test: together } }));
     try {
       if (!(await record(writes, t("saved.readings", { count: writes.length })))) return;
       forget(name);
@@ -55,7 +56,7 @@ export function Test({ id }) {
   const act = html`
     ${test.at > 0 && html`<button class="quiet tall" type="button" onClick=${tap(() => to(seldom ? (test.from ?? ANSWERS) : test.at - 1))}>${t("test.back")}</button>`}
     ${parameter && html`<button class="quiet tall" type="button" onClick=${tap(() => to(test.at + 1))}>${t(test.readings[parameter] ? "test.next" : "test.skip")}</button>`}
-    <button class="main" type="button" disabled=${done.length === 0} onClick=${tap(() => void save())}>${done.length ? t("test.save", { count: done.length }) : t("test.none")}</button>`;
+    <button class="main" type="button" disabled=${done.length === 0 || no_moment(test.when)} onClick=${tap(() => void save())}>${done.length ? t("test.save", { count: done.length }) : t("test.none")}</button>`;
 
   return html`
     <${Page} title=${tank.name} up=${`/tank/${id}`} act=${act} aside=${html`<span class="soft figures">${seldom ? t("test.seldom") : t("test.place", { at: Math.min(test.at + 1, ANSWERS), of: ANSWERS })}</span>`}>
@@ -73,6 +74,7 @@ export function Test({ id }) {
       ${test.at < ANSWERS && html`
         <div class="row small seldom" role="group" aria-labelledby="seldom"><span class="soft" id="seldom">${t("test.seldom")}</span>
           ${SELDOM.map((of) => html`<button type="button" class="quiet" key=${of} onClick=${tap(() => to_seldom(of))}>${parameter_name(of)}</button>`)}</div>`}
+      <${Moment} at=${test.when} onAt=${(/** @type {string | undefined} */ moment) => (kept.value = { ...test, when: moment })} />
     <//>`;
 }
 

@@ -21,8 +21,15 @@ const NAMES = {
 /** The lines of an event; photos say nothing unless they have a caption. @param {{records: any[]}} event @returns {string[]} */
 export const event_lines = ({ records: all }) => all.flatMap((one) => [...record_lines(one), ...(one.note ? one.note.split("\n") : [])]);
 
-/** What it said before it was corrected, and of when, where that was corrected. @param {import("../advice/timeline.js").Event} event @returns {string[]} */
-export const earlier_lines = ({ at, earlier }) => earlier.flatMap((one) => [...record_lines(one), ...(one.at === at ? [] : [when(one.at, now.value)])]);
+/** What it said before it was corrected, and of when and which tank, where that was corrected. @param {import("../advice/timeline.js").Event} event @returns {string[]} */
+export function earlier_lines({ at, tank, earlier }) {
+  const said = earlier.flatMap((one) => [
+    ...record_lines(one),
+    ...(one.at === at ? [] : [when(one.at, now.value)]),
+    ...(!one.tank || one.tank === tank ? [] : [get("tank", one.tank)?.name ?? t("life.a_tank")]),
+  ]);
+  return [...new Set(said)];
+}
 
 /** @param {any} one a record @returns {string[]} */
 export function record_lines(one) {

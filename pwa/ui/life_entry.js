@@ -16,9 +16,9 @@ import { tap } from "./tap.js";
 /** @param {string} kind @param {string} name @returns {any} */
 export const field_of = (kind, name) => records()[kind].fields.find((/** @type {any} */ one) => one.name === name);
 
-/** The other tanks as tiles. @param {{tank: string, value: string, label: string, onPick: (id: string) => void}} props */
-export const TankTiles = ({ tank, value, label, onPick }) => {
-  const others = [...walk(live_room), ...walk(live_room, { resting: true })].filter((one) => one.id !== tank);
+/** The other tanks as tiles. @param {{tank: string, except?: string, value: string, label: string, onPick: (id: string) => void}} props */
+export const TankTiles = ({ tank, except, value, label, onPick }) => {
+  const others = [...walk(live_room), ...walk(live_room, { resting: true })].filter(({ id }) => id !== tank && id !== except);
   return html`
     <section class="section"><h2>${label}</h2>
       ${others.length === 0 && html`<p class="soft">${t("life.no_other_tank")}</p>`}
@@ -26,17 +26,24 @@ export const TankTiles = ({ tank, value, label, onPick }) => {
     </section>`;
 };
 
+/** Written down in the wrong tank: the one it belongs to, behind one tap. @param {{was: string, tank: string, except?: string, onPick: (id: string) => void}} props `tank`: "" while it stays */
+export const WrongTank = ({ was, tank, except, onPick }) => html`
+  <details class="more section" open=${tank !== ""}>
+    <summary>${t("life.in_tank", { tank: tank_name(tank || was) })}</summary>
+    <${TankTiles} tank=${was} except=${except} value=${tank} label=${t("life.belongs_to")} onPick=${(/** @type {string} */ picked) => onPick(picked === tank ? "" : picked)} />
+  </details>`;
+
 /** A choice as tiles under its name. @param {{label: string, choices: {value: string, label: string}[], value: string, onPick: (value: string) => void}} props */
 export const ChoiceTiles = ({ label, choices, value, onPick }) => html`
   <section class="section choice"><h2>${label}</h2>
     <div class="tiles" role="group" aria-label=${label}>${choices.map((one) => html`<button type="button" key=${one.value} aria-pressed=${value === one.value} onClick=${tap(() => onPick(one.value))}>${one.label}</button>`)}</div>
   </section>`;
 
-/** The day, where it was not now, and a note; behind one tap. @param {{kind: string, raw: Record<string, any>, onRaw: (raw: any) => void, errors: any[]}} props */
-export const DayAndNote = ({ kind, raw, onRaw, errors }) => html`
-  <details class="more section" open=${Boolean(raw.on_at || raw.note)}>
-    <summary>${t("life.day_and_note")}</summary>
-    <${Fields} specs=${[{ name: "on_at", type: "text", label: t("life.day"), ...(raw.on_at ? {} : { help: t("life.day_help") }) }, field_of(kind, "note")]} raw=${raw} onRaw=${onRaw} errors=${errors} />
+/** A note, behind one tap. @param {{kind: string, raw: Record<string, any>, onRaw: (raw: any) => void, errors: any[]}} props */
+export const NoteToo = ({ kind, raw, onRaw, errors }) => html`
+  <details class="more section" open=${Boolean(raw.note)}>
+    <summary>${t("life.note")}</summary>
+    <${Fields} specs=${[field_of(kind, "note")]} raw=${raw} onRaw=${onRaw} errors=${errors} />
   </details>`;
 
 /** Errors of fields by their own labels. @param {{kind: string, errors: any[]}} props */
@@ -44,9 +51,6 @@ export const Errors = ({ kind, errors }) => errors.map((one) => html`<${Wrong} k
 
 /** @param {{text: string}} props */
 export const Failed = ({ text }) => text && html`<p class="wrong" role="alert"><${Icon} name="needs" />${text}</p>`;
-
-/** When it happened: the day picked, else when the corrected record says, else now. @param {string | undefined} on_at @param {any} corrects */
-export const moment_of = (on_at, corrects) => (on_at && on_at.slice(0, 10) !== corrects?.at.slice(0, 10) ? on_at : corrects?.at ?? room.value.now());
 
 /**
  * Record an entry and go back to where it was asked for.

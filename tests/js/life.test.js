@@ -30,6 +30,8 @@ test("a correction takes the place of both halves; where it is no move any more 
   const [out, come] = life_writes("stock_change", move, numbered()).map(({ id, fields }) => ({ id, ...fields }));
   const elsewhere = life_writes("stock_change", { ...move, other_tank: "tank-cccc" }, numbered(), out, come);
   assert.deepEqual(elsewhere.map(({ type, fields }) => [type, fields.tank, fields.supersedes]), [["put", "tank-aaaa", "written-0"], ["put", "tank-cccc", "written-1"]]);
+  const begun_elsewhere = life_writes("stock_change", { ...move, tank: "tank-dddd" }, numbered(), out, come);
+  assert.deepEqual(begun_elsewhere.map(({ fields }) => [fields.tank, fields.other_tank]), [["tank-dddd", "tank-bbbb"], ["tank-bbbb", "tank-dddd"]]);
   const { other_tank: _, ...death } = { ...move, change: "death" };
   const died = life_writes("stock_change", death, numbered(), out, come);
   assert.deepEqual(died.map(({ type, id }) => [type, id]), [["put", "written-0"], ["del", "written-1"]]);

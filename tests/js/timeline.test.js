@@ -32,6 +32,11 @@ async function kept() {
   ]);
   return room;
 }
+/** Correct the event that a record belongs to. */
+async function correct(room, id, set) {
+  const event = timeline(room).find(({ records }) => records.some((one) => one.id === id));
+  await room.write(correction(room, event, { one: event.records.find((one) => one.id === id), ...set }, new_id));
+}
 const names = (events) => events.map(({ records }) => records.map(({ id }) => id).join("+"));
 
 test("what was written together is one event, newest first", async () => {
@@ -65,11 +70,11 @@ test("days are the keeper's own, newest first", async () => {
 
 test("a corrected reading stands in its test with what it said before; taking the test out brings nothing back", async () => {
   const room = await kept();
-  await room.write(correction(room, room.get("reading", "read-0002"), 0.2, new_id));
+  await correct(room, "read-0002", { value: 0.2 });
   const [event] = timeline(room, { group: "tests" });
   assert.deepEqual(event.records.map(({ parameter, value }) => [parameter, value]), [["total_ammonia", 0.5], ["nitrite", 0.2]]);
   assert.deepEqual(event.earlier.map(({ value }) => value), [0.1]);
-  await room.write(correction(room, event.records.find(({ parameter }) => parameter === "nitrite"), 0.4, new_id));
+  await correct(room, event.records[1].id, { value: 0.4 });
   const [again] = timeline(room, { group: "tests" });
   assert.deepEqual(again.earlier.map(({ value }) => value), [0.2, 0.1]);
   await room.write(removal(again));
@@ -80,17 +85,68 @@ test("a note set anew is words alone: its lines need not be the tiles' any more"
   const room = await kept();
   const { id: _id, kind: _kind, meta: _meta, ...fields } = room.get("note", "note-0001");
   await room.write([{ type: "put", kind: "note", id: "note-0002", fields: { ...fields, text: "Plants pearling\nNew roots", quick: ["pearling"] } }]);
-  await room.write(correction(room, room.get("note", "note-0002"), "New roots", new_id));
+  await correct(room, "note-0002", { value: "New roots" });
   const [note] = room.all("note").filter(({ supersedes }) => supersedes);
   assert.deepEqual([note.text, "quick" in note, note.entry], ["New roots", false, "entr-0001"]);
 });
 
 test("a corrected change takes its dose along and keeps its share of the water", async () => {
   const room = await kept();
-  await room.write(correction(room, room.get("water_change", "chng-0001"), 30, new_id));
+  await correct(room, "chng-0001", { value: 30 });
   const event = timeline(room, { group: "water" }).find(({ kind }) => kind === "water_change");
   const [change, dose] = event.records;
   assert.deepEqual([change.litres, change.supersedes, dose.amount, dose.water_change], [30, "chng-0001", 2, change.id]);
   assert.ok(Math.abs(change.fraction - 0.3) < 1e-12);
   assert.equal(timeline(room, { group: "water" }).filter(({ kind }) => kind === "dose").length, 1, "its dose is not told twice");
+});
+
+test("a test moved to another day and tank goes whole, its minutes between readings kept, and says what it was", async () => {
+  const room = await kept();
+  await room.write([{ type: "put", kind: "reading", id: "read-0003", fields: { tank: "tank-0001", at: "2026-05-02T06:07:00.000Z", parameter: "nitrate", value: 5, test: "test-0001" } }]);
+  await correct(room, "read-0002", { value: 0.2, at: at(1, 20), tank: "tank-0002" });
+  const [event] = timeline(room, { tank: "tank-0002", group: "tests" });
+  assert.deepEqual(event.records.map(({ parameter, value, at: when }) => [parameter, value, when]), [
+    ["total_ammonia", 0.5, at(1, 20)],
+    ["nitrite", 0.2, at(1, 20)],
+    ["nitrate", 5, "2026-05-01T20:07:00.000Z"],
+  ]);
+  assert.deepEqual(event.earlier.map(({ tank, value }) => [tank, value]), [["tank-0001", 0.5], ["tank-0001", 0.1], ["tank-0001", 5]]);
+  assert.deepEqual(timeline(room, { tank: "tank-0001", group: "tests" }), []);
+  await room.write(removal(event));
+  assert.deepEqual(timeline(room, { group: "tests" }), []);
+});
+
+test("a change of another tank is a share of that tank's water, its dose goes along, and no tank's water goes into itself", async () => {
+  const room = await kept();
+  await room.write([
+    { type: "put", kind: "tank", id: "tank-0003", fields: { ...TANK, water_l: 40 } },
+    { type: "put", kind: "water_change", id: "chng-0002", fields: { tank: "tank-0001", at: at(5, 8), litres: 10, fraction: 0.1, from_tank: "tank-0003" } },
+  ]);
+  await correct(room, "chng-0001", { tank: "tank-0003" });
+  await correct(room, "chng-0002", { tank: "tank-0003" });
+  const [second, first] = timeline(room, { tank: "tank-0003", group: "water" });
+  const [change, dose] = first.records;
+  assert.deepEqual([change.litres, change.fraction, dose.tank, dose.water_change], [20, 0.5, "tank-0003", change.id]);
+  assert.deepEqual([second.records[0].fraction, "from_tank" in second.records[0]], [0.25, false]);
+  assert.deepEqual(timeline(room, { tank: "tank-0001", group: "water" }).map(({ kind }) => kind), ["dose"]);
+});
+
+test("a dose that lost its change is corrected alone", async () => {
+  const room = await kept();
+  await room.write([{ type: "del", kind: "water_change", id: "chng-0001" }]);
+  await correct(room, "dose-0001", { value: 3 });
+  const [dose] = room.all("dose").filter(({ supersedes }) => supersedes);
+  assert.deepEqual([dose.amount, dose.water_change], [3, "chng-0001"]);
+});
+
+test("a note goes with its photos; a photo gets its words, or none", async () => {
+  const room = await kept();
+  await correct(room, "note-0001", { tank: "tank-0002" });
+  const [event] = timeline(room, { tank: "tank-0002", group: "notes" }).filter(({ kind }) => kind === "note");
+  assert.deepEqual(event.records.map(({ kind, tank }) => [kind, tank]), [["note", "tank-0002"], ["photo", "tank-0002"]]);
+  await correct(room, "phot-0002", { value: "Roots" });
+  const worded = room.all("photo").find(({ caption }) => caption === "Roots");
+  assert.equal(worded.sha256, "b".repeat(64));
+  await correct(room, worded.id, { value: "" });
+  assert.equal(room.all("photo").some(({ caption }) => caption !== undefined), false);
 });

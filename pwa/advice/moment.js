@@ -1,0 +1,30 @@
+/** When something happened, where that was before it is written down: the moments offered, as a field holds them, and those that cannot be. Pure. */
+
+const HOUR = 3_600_000;
+const MINUTE = 60_000;
+/** So long ago is offered by a tile each; any other moment by its day and time. */
+const HOURS_AGO = [1, 3, 6, 12, 24];
+/** Before it nobody wrote down a tank on a phone: a year with a digit left out is refused (assumption). */
+const FIRST = Date.UTC(2000, 0, 1);
+
+/** @param {number} now ms @returns {string[]} times as records hold them, on the minute */
+export const moments_offered = (now) => HOURS_AGO.map((hours) => new Date(Math.floor((now - hours * HOUR) / MINUTE) * MINUTE).toISOString());
+
+/** As a field of day and time shows it: "2026-11-25T08:05", by this phone's clock. @param {string} at */
+export function field_text(at) {
+  const time = new Date(at);
+  const two = (/** @type {number} */ part) => String(part).padStart(2, "0");
+  return `${String(time.getFullYear()).padStart(4, "0")}-${two(time.getMonth() + 1)}-${two(time.getDate())}T${two(time.getHours())}:${two(time.getMinutes())}`;
+}
+
+/** What the field says, as records hold it. @param {string} text @returns {string | undefined} undefined while it says no moment */
+export function moment_in(text) {
+  const ms = /^\d{4}-\d\d-\d\dT\d\d:\d\d/.test(text) ? Date.parse(text) : NaN;
+  return Number.isNaN(ms) ? undefined : new Date(ms).toISOString();
+}
+
+/** Whether a moment is still to come or in another century. @param {string | undefined} at @param {number} now ms */
+export const cannot_be = (at, now) => at !== undefined && !(Date.parse(at) >= FIRST && Date.parse(at) < now + MINUTE);
+
+/** A time moved as far as another one was. @param {string} at @param {string} from @param {string} to */
+export const moved_along = (at, from, to) => new Date(Date.parse(at) + Date.parse(to) - Date.parse(from)).toISOString();
