@@ -106,6 +106,8 @@ function reasons(facts, rule, advice, asked, { plan, next }, doubt) {
   const all = [
     doubt && { code: "doubt", parameter: doubt.parameter, read: doubt.value_mg_n_l, low: doubt.expected_p10_mg_n_l, high: doubt.expected_p90_mg_n_l, at: doubt.at },
     ...told,
+    // Else the chance after the change would seem no better than the one before it.
+    litres > 0 && chances.every(({ code, chance }) => code === without && chance <= RISK) && { code: "together", chance: RISK },
     litres > 0 && !plan.two_changes && { code: plan.enough ? "after" : plan.advice.includes("feed_half") ? "after_half_food" : "after_not_enough", chance: plan.pass_chance },
     litres > 0 && plan.two_changes && { code: "after_two", chance: plan.two_changes.pass_chance },
     ...advice.brings.map((/** @type {any} */ one) => ({ code: "brings_over", parameter: one.parameter, expected: one.share * limits[one.parameter].mg_n_l, limit: limits[one.parameter].mg_n_l })),

@@ -92,6 +92,7 @@ export const de = {
   "why.chance_without": "Ohne Wechsel: Risiko {chance}, dass {parameter} vor dem nächsten Test seine Grenze überschreitet ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
   "why.stands_over": "{parameter} liegt bei {low} bis {high}, 8 von 10 Mal: über der Grenze von {limit}, {by}.",
   "why.perhaps_over": "Risiko {chance}, dass {parameter} über seiner Grenze liegt, jetzt oder vor dem nächsten Test ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
+  "why.together": "Dass irgendeine davon überschritten wird, alle zusammen genommen, ist wahrscheinlicher als die {chance}, die hier hingenommen werden.",
   "why.after": "Danach: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
   "why.after_half_food": "Danach, mit halbem Futter: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
   "why.after_not_enough": "Auch danach noch: Risiko {chance}, dass vor dem nächsten Test eine Grenze überschritten wird.",

@@ -93,6 +93,7 @@ export const en = {
   "why.chance_without": "Without a change: {chance} chance that {parameter} passes its limit before the next test, {until}. It stands at {low} to {high}, 8 times in 10; the limit is {limit}: {by}.",
   "why.stands_over": "{parameter} stands at {low} to {high}, 8 times in 10: over its limit of {limit}, {by}.",
   "why.perhaps_over": "{chance} chance that {parameter} is over its limit, now or before the next test, {until}. It stands at {low} to {high}, 8 times in 10; the limit is {limit}: {by}.",
+  "why.together": "That any of them is passed, all taken together, is likelier than the {chance} that is accepted here.",
   "why.after": "After it: {chance} chance that any limit is passed before the next test.",
   "why.after_half_food": "After it, with half the food: {chance} chance that any limit is passed before the next test.",
   "why.after_not_enough": "After it there is still a {chance} chance that a limit is passed before the next test.",

@@ -93,6 +93,7 @@ export const fr = {
   "why.chance_without": "{parameter}, sans changement : risque de {chance} de dépasser la limite avant le prochain test, {until}. À présent {low} à {high}, 8 fois sur 10 ; la limite est {limit} ({by}).",
   "why.stands_over": "{parameter} : à présent {low} à {high}, 8 fois sur 10, au-dessus de la limite de {limit} ({by}).",
   "why.perhaps_over": "{parameter} : risque de {chance} d’être au-dessus de la limite, maintenant ou avant le prochain test, {until}. À présent {low} à {high}, 8 fois sur 10 ; la limite est {limit} ({by}).",
+  "why.together": "Le risque d’en dépasser une, toutes prises ensemble, est plus grand que le {chance} accepté ici.",
   "why.after": "Après cela : risque de {chance} de dépasser une limite avant le prochain test.",
   "why.after_half_food": "Après cela, avec la moitié de la nourriture : risque de {chance} de dépasser une limite avant le prochain test.",
   "why.after_not_enough": "Après cela, il reste un risque de {chance} de dépasser une limite avant le prochain test.",

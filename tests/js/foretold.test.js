@@ -137,6 +137,13 @@ test("of the three chances the greatest is said, and another from one in twenty 
   assert.deepEqual(said({ nh3: 0.01, nitrite: 0, nitrate: 0 }), ["total_ammonia"]);
 });
 
+test("where no single limit asks for the change, it is said that all together do", () => {
+  const said = (nitrite, fraction) => codes(told_with({ plan: { fraction, enough: true, advice: [], pass_chance: 0.095 }, next: { pass_chance: { nh3: 0.05, nitrite, nitrate: 0 } } })).filter((code) => ["together", "after"].includes(code));
+  assert.deepEqual(said(0.09, 0.05), ["together", "after"]);
+  assert.deepEqual(said(0.11, 0.05), ["after"]);
+  assert.deepEqual(said(0.09, 0), []);
+});
+
 test("where no change helps, the rule's reason is kept: the water brings more", () => {
   const worse = { code: "source_worse", parameter: "nitrite", source: 1 };
   const advice = told_with({ plan: { fraction: 0, enough: false, advice: [] }, rule_reasons: [worse, { code: "carried" }] });
