@@ -10,9 +10,10 @@ import { name_of, stock_of } from "./stock.js";
 /**
  * Everything that can be found in a room.
  * @param {{all: (kind: string) => any[], get: (kind: string, id: string) => any}} room @param {Record<string, any>} contracts by name @param {number} now ms
+ * @param {{note: (note: any) => string, task: (task: any) => string}} said how this phone says them, whatever words the record holds
  * @returns {Entry[]}
  */
-export function findable(room, contracts, now) {
+export function findable(room, contracts, now, said) {
   const tanks = room.all("tank");
   const tank_of = (/** @type {any} */ one) => tanks.find(({ id }) => id === one.tank)?.name ?? "";
   const entry = (/** @type {string} */ kind, /** @type {string} */ title, /** @type {string} */ also, /** @type {string} */ path, more = "", at = "") => ({ kind, title, also, path, at, words: plain([title, also, more].join(" ")) });
@@ -27,8 +28,8 @@ export function findable(room, contracts, now) {
   return [
     ...tanks.map((tank) => entry("tank", tank.name, tank.place ?? "", `/tank/${tank.id}`, tank.note)),
     ...living,
-    ...room.all("note").map((note) => entry("note", note.text, tank_of(note), note.tank ? `/tank/${note.tank}/history` : "/", "", note.at)),
-    ...room.all("task").map((task) => entry("task", task.title, tank_of(task), `/task/${task.id}`, task.note)),
+    ...room.all("note").map((note) => entry("note", said.note(note), tank_of(note), note.tank ? `/tank/${note.tank}/history` : "/", note.text, note.at)),
+    ...room.all("task").map((task) => entry("task", said.task(task), tank_of(task), `/task/${task.id}`, [task.title, task.note].join(" "))),
     ...["label", "source_water", "test_kit", "own_species", "own_plant"].flatMap((kind) => room.all(kind).map((one) => entry("label", one.name, "", `/room/${kind}/${one.id}`, one.note))),
     ...Object.values(contracts).map((spec) => entry("calculation", spec.title, spec.purpose, `/bench/${spec.name}`)),
   ];

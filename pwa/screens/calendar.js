@@ -11,13 +11,14 @@ import { Page } from "../ui/page.js";
 import { Qr } from "../ui/qr.js";
 import { say } from "../ui/record.js";
 import { tap } from "../ui/tap.js";
+import { task_said } from "../ui/tile_words.js";
 
 export function CalendarPage() {
   const keep = async () => {
     const { occurrences, until_of } = await import("../advice/recurrence.js");
     const tanks = new Map(walk(live_room).map((tank) => [tank.id, tank.name]));
     const name = room.value.about()?.name ?? t("room.title");
-    const file = calendar_file({ room: name, tasks: all("task"), tanks, dones: all("task_done"), now: now.value }, occurrences, until_of);
+    const file = calendar_file({ room: name, tasks: all("task").map((task) => ({ ...task, title: task_said(task) })), tanks, dones: all("task_done"), now: now.value }, occurrences, until_of);
     const kept = keep_file(new Blob([file], { type: "text/calendar" }), "tasks", "ics");
     say(t("archive.kept", { file: kept }));
   };

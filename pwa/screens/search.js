@@ -6,16 +6,18 @@ import { t } from "../i18n/words.js";
 import { useDraft } from "../ui/draft.js";
 import { all, live_room, now } from "../ui/live.js";
 import { Page } from "../ui/page.js";
+import { note_said, task_said } from "../ui/tile_words.js";
 
 /** What can be found is made of these. */
 const MADE_OF = ["tank", "stock_change", "planting", "note", "task", "label", "source_water", "test_kit", "own_species", "own_plant"];
+const SAID = { note: note_said, task: task_said };
 /** So many of a group are shown; more words narrow them. */
 const MOST = 12;
 const LONGEST = 140;
 
 export function Search() {
   const words = useDraft("search", () => "");
-  const entries = useMemo(() => findable(live_room, contracts(), now.peek()), MADE_OF.map(all));
+  const entries = useMemo(() => findable(live_room, contracts(), now.peek(), SAID), MADE_OF.map(all));
   const groups = find(entries, words.value, contracts());
   const count = groups.reduce((sum, { found }) => sum + found.length, 0);
   return html`

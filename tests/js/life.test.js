@@ -99,12 +99,14 @@ const records = {
   tank: [{ id: "tank-aaaa", name: "Grüne Ecke", place: "Cellar" }, { id: "tank-bbbb", name: "Sill" }],
   stock_change: [{ id: "s", tank: "tank-aaaa", at: AT, change: "arrival", species: "Corydoras paleatus", count: 6 }],
   planting: [{ id: "p", tank: "tank-aaaa", at: AT, change: "plant", species: "Vallisneria spiralis" }, { id: "q", tank: "tank-bbbb", at: AT, change: "plant", species: "Elodea canadensis" }],
-  note: [{ id: "n1", tank: "tank-aaaa", at: AT, text: "The cory eats again" }, { id: "n2", at: "2026-05-06T07:30:00.000Z", text: "Cory food ordered" }, { id: "n0", at: "2026-05-01T07:30:00.000Z", text: "About a cory" }],
+  note: [{ id: "n1", tank: "tank-aaaa", at: AT, text: "The cory eats again" }, { id: "n2", at: "2026-05-06T07:30:00.000Z", text: "Cory food ordered" }, { id: "n0", at: "2026-05-01T07:30:00.000Z", text: "About a cory" }, { id: "n3", tank: "tank-bbbb", at: AT, text: "New leaves\non both", quick: ["new_leaves"] }],
   task: [{ id: "t", title: "Feed the corys", tank: "tank-aaaa" }],
   label: [{ id: "l", name: "Brown bottle", note: "for the corner" }],
 };
 const room = { all: (kind) => records[kind] ?? [], get: () => null };
-const found = (words) => find(findable(room, contracts(), Date.parse(AT) + 1e9), words, contracts()).map(({ kind, found }) => [kind, found.map((one) => one.path)]);
+/** How this phone says them: what was picked from tiles in its own language. */
+const said = { note: ({ text, quick }) => (quick ? text.replace("New leaves", "Neue Blätter") : text), task: ({ title }) => title.replace("Feed", "Füttere") };
+const found = (words) => find(findable(room, contracts(), Date.parse(AT) + 1e9, said), words, contracts()).map(({ kind, found }) => [kind, found.map((one) => one.path)]);
 
 test("search: accents and case do not matter, groups in their order, titles that begin so first, then the newest", () => {
   assert.deepEqual(found("GRUNE"), [["tank", ["/tank/tank-aaaa"]], ["animals", ["/tank/tank-aaaa/stock"]], ["plants", ["/tank/tank-aaaa/plants"]], ["task", ["/task/t"]], ["note", ["/tank/tank-aaaa/history"]]]);
@@ -112,6 +114,13 @@ test("search: accents and case do not matter, groups in their order, titles that
   assert.deepEqual(found("paleatus ecke").map(([kind]) => kind), ["animals"]);
   assert.deepEqual(found("brown corner"), [["label", ["/room/label/l"]]]);
   assert.deepEqual([found("cellar"), found("elodea")], [[["tank", ["/tank/tank-aaaa"]]], [["plants", ["/tank/tank-bbbb/plants"]]]]);
+});
+
+test("search: what was picked from tiles is found by the words of either keeper, and shown in one's own", () => {
+  for (const words of ["neue blatter", "new leaves"]) assert.deepEqual(found(words)[0], ["note", ["/tank/tank-bbbb/history"]]);
+  for (const words of ["futtere", "feed the"]) assert.deepEqual(found(words)[0], ["task", ["/task/t"]]);
+  const [{ found: [note] }] = find(findable(room, contracts(), Date.parse(AT), said), "leaves", contracts());
+  assert.equal(note.title, "Neue Blätter\non both");
 });
 
 test("search: calculations are found as on the Bench; no words find nothing", () => {
