@@ -56,7 +56,7 @@ export function Feed({ id }) {
   };
 
   const act = html`
-    <button class="quiet tall" type="button" disabled=${no_moment(at)} onClick=${tap(() => void log(0))}>${t("feed.none")}</button>
+    <button class="quiet tall" type="button" disabled=${no_moment(at)} onClick=${tap(() => void log(0))}>${t(at ? "history.fed_none" : "feed.none")}</button>
     <button class="main" type="button" disabled=${!(feed_g > 0) || no_moment(at)} onClick=${tap(() => void log(feed_g))}>${t("feed.log", { amount: grams_said(feed_g || 0) })}</button>`;
   return html`
     <${Page} title=${t("feed.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
