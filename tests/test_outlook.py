@@ -319,3 +319,38 @@ def test_the_look_ahead_ends_where_steps_add_up_a_hair_short_of_it(monkeypatch, 
     cold = {**TANK, "feed_g_day": 5, "temperature_c": 8, "ph": 5.5}
     answer = run("outlook", {"tank": cold, "now_h": now_h})
     assert answer["settled_h"] is None or answer["settled_h"]["p90"] is None
+
+
+@pytest.mark.parametrize("gap_h", [0.9e-9, 1.1e-9, 2e-9, 2.9e-9, 3.1e-9])
+@pytest.mark.parametrize("name", ["outlook", "change_plan", "stock_headroom"])
+def test_records_any_moment_apart_are_followed(name, gap_h):
+    meals = [{"at_h": 24.0, "feed_g": 1.0}, {"at_h": 24.0 + gap_h, "feed_g": 1.0}]
+    assert run(name, {"tank": TANK, "now_h": 48, "feedings": meals})["notes"]
+
+
+def test_a_plan_acts_once_where_the_steps_end_a_hair_before_it():
+    def ammonia(at_h):
+        told = run("outlook", {"tank": TANK, "now_h": 21.000000000000004, "doses": [{"at_h": at_h, "tan_mg_n_l": 8.0}]})
+        return told["series"][-1]["total_ammonia_mg_n_l"]
+
+    assert ammonia(24.000000000000004) == pytest.approx(ammonia(24.0), rel=1e-6)
+
+
+@pytest.mark.parametrize("stop_h", [24 - 1e-8, 24 - 1e-10, 24 - 4e-15, 24.0, 24 + 4e-15, 24 + 1e-8])
+def test_the_unknowns_wander_once_at_each_half_day_wherever_one_stops(stop_h):
+    c = k.settings()
+    straight, stopped = (prior(c, {**TANK, "planting": "light", "seeded": "none"}, 1, 0.0) for _ in range(2))
+    advance(c, straight, 30.0)
+    for until_h in (stop_h, 30.0):
+        advance(c, stopped, until_h)
+    assert stopped.position == straight.position
+
+
+@pytest.mark.parametrize("most", [0.575, 0.725])
+def test_the_smallest_change_is_found_below_any_most(most):
+    """A most between two hundredths must not hide the hundredth below it: round() hides it, half to even or up."""
+    nitrite = {0.575: 0.2, 0.725: 0.3}[most]
+    readings = [{"at_h": 47, "parameter": "nitrite", "value": nitrite, "basis": "n"}]
+    plan = run("change_plan", {"tank": TANK, "now_h": 48, "readings": readings, "max_fraction": most})
+    free = run("change_plan", {"tank": TANK, "now_h": 48, "readings": readings, "max_fraction": 0.9})
+    assert plan["fraction"] == free["fraction"] < most

@@ -105,9 +105,9 @@ export function prior(c, tank, seed, at_h) {
 export function advance(c, belief, until_h, seen) {
   const water = k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh);
   while (belief.at_h < until_h - 1e-9) {
-    const walk_at = (Math.floor(belief.at_h / c.walk_h + 1e-9) + 1) * c.walk_h;
+    const walk_at = next_walk_h(c, belief.at_h);
     const stop = Math.min(walk_at, until_h);
-    const steps = Math.ceil((stop - belief.at_h) / c.step_h - 1e-9);
+    const steps = Math.max(1, Math.ceil((stop - belief.at_h) / c.step_h - 1e-9));
     const start = belief.at_h;
     const hours = (stop - start) / steps;
     const days = hours / 24;
@@ -121,9 +121,13 @@ export function advance(c, belief, until_h, seen) {
       if (seen) seen(belief, hours);
     }
     belief.at_h = stop;
-    if (stop === walk_at) wander(c, belief);
+    // A hair before it counts as there, for the next step would count it as behind.
+    if (next_walk_h(c, stop) > walk_at) wander(c, belief);
   }
 }
+
+/** @param {Settings} c @param {number} at_h */
+const next_walk_h = (c, at_h) => (Math.floor(at_h / c.walk_h + 1e-9) + 1) * c.walk_h;
 
 /** @param {Settings} c @param {Belief} belief */
 function wander(c, belief) {

@@ -125,7 +125,8 @@ class Trial {
    */
   refine(fraction, watch, risk, run) {
     if (fraction === 0) return { fraction, watch };
-    let high = Math.round(fraction * 100);
+    // `fraction` may be a most that is no whole hundredth: the hundredth above it is not tried, the one below is.
+    let high = Math.ceil(fraction * 100 - 1e-9);
     let low = Math.max(0, Math.ceil(fraction * 10 - 1e-9) * 10 - 10);
     while (high - low > 1) {
       const middle = Math.floor((low + high) / 2);

@@ -29,11 +29,13 @@ export function outlook_of(c, belief, plans, { tank, now_h, horizon_h = 72, chan
   const every = Math.max(1, Math.ceil(horizon_h / c.step_h / c.series_points)) * c.step_h;
   const ahead = copy(cloud);
   const count = Math.ceil(horizon_h / every - 1e-9);
-  for (let i = 0; i < count; i += 1) {
+  for (let i = 0, before_h = now_h; i < count; i += 1) {
     const at_h = Math.min(now_h + (i + 1) * every, now_h + horizon_h);
-    const due = plans.filter((event) => ahead.at_h < event.at_h && event.at_h <= at_h);
+    // From the hour asked for: the one reached may lie a hair before it, and a plan between would act twice.
+    const due = plans.filter((event) => before_h < event.at_h && event.at_h <= at_h);
     follow(c, ahead, tank, due, at_h, watch.see);
     series.push(watch.bands(ahead));
+    before_h = at_h;
   }
   const settled_h = settled_band(c, cloud, changes);
   const capacity = k.processed(cloud.cloud, conditions_of(c, cloud), c).map((rate) => rate * tank.volume_l);

@@ -133,9 +133,9 @@ def advance(c: dict, belief: Belief, until_h: float, seen=None) -> None:
     """
     water = k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh)
     while belief.at_h < until_h - 1e-9:
-        walk_at = (math.floor(belief.at_h / c["walk_h"] + 1e-9) + 1.0) * c["walk_h"]
+        walk_at = _next_walk_h(c, belief.at_h)
         stop = min(walk_at, until_h)
-        steps = math.ceil((stop - belief.at_h) / c["step_h"] - 1e-9)
+        steps = max(1, math.ceil((stop - belief.at_h) / c["step_h"] - 1e-9))
         start, hours = belief.at_h, (stop - belief.at_h) / steps
         days = hours / 24.0
         kept = math.exp(-c["meal_rate"] * days)
@@ -148,8 +148,13 @@ def advance(c: dict, belief: Belief, until_h: float, seen=None) -> None:
             if seen:
                 seen(belief, hours)
         belief.at_h = stop
-        if stop == walk_at:
+        # A hair before it counts as there, for the next step would count it as behind.
+        if _next_walk_h(c, stop) > walk_at:
             _wander(c, belief)
+
+
+def _next_walk_h(c: dict, at_h: float) -> float:
+    return (math.floor(at_h / c["walk_h"] + 1e-9) + 1.0) * c["walk_h"]
 
 
 def _wander(c: dict, belief: Belief) -> None:

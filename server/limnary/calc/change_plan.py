@@ -124,7 +124,8 @@ class Trial:
 
     def _refine(self, fraction: float, watch: Watch, risk: float, run) -> tuple[float, Watch]:
         """The smallest hundredth found between `fraction`, which keeps the risk, and the tenth below it."""
-        low, high = max(0, math.ceil(fraction * 10 - 1e-9) * 10 - 10), round(fraction * 100)
+        # `fraction` may be a most that is no whole hundredth: the hundredth above it is not tried, the one below is.
+        low, high = max(0, math.ceil(fraction * 10 - 1e-9) * 10 - 10), math.ceil(fraction * 100 - 1e-9)
         if fraction == 0.0:
             return fraction, watch
         while high - low > 1:

@@ -49,12 +49,14 @@ def outlook_of(c, belief, plans, tank, now_h, horizon_h, changes, limits) -> dic
     watch = Watch(cloud, allowed)
     series = [watch.bands(cloud)]
     every = max(1, math.ceil(horizon_h / c["step_h"] / c["series_points"])) * c["step_h"]
-    ahead = cloud.copy()
+    ahead, before_h = cloud.copy(), now_h
     count = math.ceil(horizon_h / every - 1e-9)
     for i in range(count):
         at_h = min(now_h + (i + 1) * every, now_h + horizon_h)
-        follow(c, ahead, tank, [e for e in plans if ahead.at_h < e["at_h"] <= at_h], at_h, watch.see)
+        # From the hour asked for: the one reached may lie a hair before it, and a plan between would act twice.
+        follow(c, ahead, tank, [e for e in plans if before_h < e["at_h"] <= at_h], at_h, watch.see)
         series.append(watch.bands(ahead))
+        before_h = at_h
     settled = settled_band(c, cloud, changes)
     capacity = k.processed(cloud.cloud, conditions_of(c, cloud), c) * tank["volume_l"]
     return {
