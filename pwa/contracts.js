@@ -99,7 +99,7 @@ export function checkFields(inputs, payload) {
     else if (spec.required && !spec.when) errors.push(problem(spec.name, words("missing"), spec));
   }
   const names = inputs.map((spec) => spec.name);
-  for (const name of Object.keys(payload)) {
+  for (const name of Object.keys(payload).sort()) {
     if (!names.includes(name)) errors.push({ field: name, message: words("unknown"), allowed: names.join(", ") });
   }
   return { values, errors };

@@ -44,6 +44,22 @@ def test_twins_agree(name, phone):
     agree()
 
 
+@pytest.mark.parametrize("name", ["free_ammonia", "water_blend"])
+def test_twins_name_strange_fields_in_one_order(name, phone):
+    strange = {key: 1 for key in ("zz", "b", "Z", "9", "", "__proto__", "\U0001f41f", "\ue000", "é")}
+    payload = strange if name == "free_ammonia" else {"sources": [strange], "target": {}, "litres": 1}
+    refused = answer(name, payload)["error"]["errors"]
+    assert sum(error["message"] == "is not a field here" for error in refused) == len(strange)
+    assert refused == phone.ask({"name": name, "input": payload})["error"]["errors"]
+
+
+def test_twins_say_a_small_bound_alike(phone):
+    payload = {"tank": {"volume_l": 90, "temperature_c": 24, "ph": 7}, "now_h": 0, "limits": {"nh3_mg_n_l": 0}}
+    (refused,) = answer("outlook", payload)["error"]["errors"]
+    assert refused["message"] == "must be from 0.000001 to 10 mg N/L"
+    assert [refused] == phone.ask({"name": "outlook", "input": payload})["error"]["errors"]
+
+
 def same(here, there, tolerance, path):
     if isinstance(here, bool) or here is None or isinstance(here, str):
         assert here == there, path

@@ -5,6 +5,7 @@ The phone's twin of this file is pwa/contracts.js: same stages, same words, same
 
 import math
 import re
+from decimal import Decimal
 from functools import cache
 
 from marshmallow import RAISE, Schema, ValidationError, fields
@@ -235,7 +236,10 @@ def _flat(tree: dict, inputs: list[dict]):
     """marshmallow's nested messages as {field, message, allowed}, in the contract's order."""
     by_name = {spec["name"]: spec for spec in inputs}
     known = [name for name in by_name if name in tree]
-    strange = [name for name in tree if name not in by_name]
+    # marshmallow keeps unknown fields in a set: sorted, by the code units that JavaScript compares.
+    strange = sorted(
+        (name for name in tree if name not in by_name), key=lambda name: str(name).encode("utf-16-be", "surrogatepass")
+    )
     for name in known:
         yield from _flat_field(name, by_name[name], tree[name])
     for name in strange:
@@ -275,5 +279,5 @@ def _unit(spec: dict) -> str:
 
 
 def _plain(value: float) -> str:
-    """A bound as text, the way both languages print it: 14, 0.5."""
-    return str(int(value)) if float(value).is_integer() else repr(value)
+    """A bound as text, the way both languages print it: 14, 0.5, 0.000001."""
+    return str(int(value)) if float(value).is_integer() else f"{Decimal(repr(value)):f}"

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { ask_of } from "../../pwa/advice/questions.js";
 import { today } from "../../pwa/advice/today.js";
-import { install } from "../../pwa/contracts.js";
+import { check, contracts, install } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
 
 install(sharedBundle());
@@ -50,4 +50,14 @@ test("nitrate has its limit where it was read within sixty days", () => {
 test("half the water at the most, nine tenths where ammonia or nitrite may come near a limit or nobody knows", () => {
   const most = (readings) => asked(readings).inputs.plan.max_fraction;
   assert.deepEqual([most(both(5)), most([...both(29), read("total_ammonia", 5), read("nitrite", 5, 0.2)]), most([read("total_ammonia", 5)])], [0.5, 0.9, 0.9]);
+});
+
+test("every question about a tank of any pH and temperature is one that its contract takes", () => {
+  for (const ph of [3, 4, 4.5, 5, 6, 8, 10, 11]) {
+    for (const temperature_c of [0, 2, 10, 25, 40, 45]) {
+      const facts = { now: NOW, tank: { ...TANK, ph, temperature_c }, readings: [], changes: [], doses: [], feedings: [], source: null, label: null };
+      const { questions, further } = ask_of(facts, today(facts));
+      for (const { name, input } of [...questions, ...further]) assert.ok(check(contracts()[name], input), `pH ${ph}, ${temperature_c} °C`);
+    }
+  }
 });
