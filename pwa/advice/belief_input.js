@@ -36,11 +36,14 @@ export function belief_input(facts) {
   const { tank, filled } = tank_of(facts);
   const until = facts.now + CLOCK_ERROR;
   const dated = Object.fromEntries(LISTS.map((list) => [list, facts[list].filter((/** @type {any} */ one) => time(one) <= until)]));
-  const first = Math.min(...LISTS.flatMap((list) => dated[list].map(time)), facts.now);
+  // One record of a wrong year must not take the whole forecast: what lies before the longest that the contracts take is left out, and named.
+  const oldest = until - spec_of("now_h").max * HOUR;
+  const first = Math.min(...LISTS.flatMap((list) => dated[list].map(time).filter((/** @type {number} */ at) => at >= oldest)), facts.now);
   const said = Date.parse(facts.tank.started_at ?? "");
   const running = first - said > RUNNING_H * HOUR;
   if (Number.isNaN(said)) filled.push({ code: "start" });
-  const start = Number.isNaN(said) ? first : running ? first - RUN_IN_H * HOUR : Math.min(said, first);
+  const began = Number.isNaN(said) ? first : running ? first - RUN_IN_H * HOUR : Math.min(said, first);
+  const start = Math.max(began, oldest);
 
   /** @type {LeftOut[]} */ const left_out = [];
   const records = /** @type {any} */ ({ tank: running ? { ...tank, seeded: "mature_media" } : tank });

@@ -1,5 +1,6 @@
 /** Where ammonia, nitrite and nitrate of one tank stand now, and how fast they rise, from its recent readings. */
-import { run } from "../contracts.js";
+import { nitrogen_units } from "../calc/nitrogen_units.js";
+import { contracts, run } from "../contracts.js";
 
 export const HOUR = 3_600_000;
 export const DAY = 24 * HOUR;
@@ -26,10 +27,20 @@ export function as_nitrogen({ parameter, value, basis }) {
   return both_ways(parameter, value, basis).as_n_mg_l;
 }
 
-/** The same figure as nitrogen and as the ion. @param {string} parameter @param {number} value @param {string} [basis] */
+/** The same figure as nitrogen and as the ion, of any figure that a record may hold. @param {string} parameter @param {number} value @param {string} [basis] */
 export function both_ways(parameter, value, basis) {
   const species = SPECIES[/** @type {keyof typeof SPECIES} */ (parameter)];
-  return run("nitrogen_units", { value, species, basis: basis === "n" ? "n" : "ion" });
+  return nitrogen_units({ value, species, basis: basis === "n" ? "n" : "ion" });
+}
+
+/**
+ * Whether a reading of ammonia, nitrite or nitrate can be one: a record may hold less than nothing, or more than any
+ * water (a meter's drift, another program). It stays in the record; nothing is advised by it.
+ * @param {{value: number}} reading
+ */
+export function possible({ value }) {
+  const { min, max } = contracts().nitrogen_units.inputs.find((/** @type {any} */ input) => input.name === "value");
+  return value >= min && value <= max;
 }
 
 /**
@@ -58,7 +69,7 @@ export function freed_ammonia(source) {
  */
 export function level(parameter, facts, recent = RECENT) {
   const { now, label } = facts;
-  const readings = facts.readings.filter((/** @type {Reading} */ r) => r.parameter === parameter && time(r) <= now);
+  const readings = facts.readings.filter((/** @type {Reading} */ r) => r.parameter === parameter && time(r) <= now && possible(r));
   const last = readings.at(-1) ?? null;
   if (!last || now - time(last) > recent) {
     return { parameter, reading: last, read_mg_n_l: null, now_mg_n_l: null, rise_mg_n_l_day: 0, rise_from: "nothing", changed_since: false };

@@ -1,6 +1,6 @@
 /** What lives in a tank by its arrivals, births, losses and moves: a ledger that never goes below zero. Pure. */
 import { table } from "../calc/tables.js";
-import { checkFields, contracts, run } from "../contracts.js";
+import { InvalidInput, checkFields, contracts, run } from "../contracts.js";
 import { DAY } from "./level.js";
 
 const IN = ["arrival", "birth", "move_in"];
@@ -86,16 +86,27 @@ export const has_length = (animal) => "species" in animal || "length_cm" in anim
  * What the animals weigh by `animal_mass`; of a table's animal without a length the grown length is taken.
  * @param {{species: string, count: number, length_cm?: number}[]} animals @param {any[]} own own_species records
  * @returns {{total_g: number, input: any, answer: any, unknown: string[], measured: boolean} | null} null: none can be weighed;
- *   `unknown`: kinds without any length, left out; `measured`: a keeper wrote down at least one length
+ *   `unknown`: kinds without any length, or that the calculation refuses, left out; `measured`: a keeper wrote down at least one length
  */
 export function mass_of(animals, own) {
   const entries = as_animals(animals, own);
-  const weighed = entries.filter(has_length);
+  const weighed = entries.filter((one) => has_length(one) && weighable(one));
   if (weighed.length === 0) return null;
   const input = { animals: animals_for("animal_mass", weighed).slice(0, most_kinds("animal_mass")) };
   const answer = run("animal_mass", input);
-  const unknown = [...entries.filter((one) => !has_length(one)), ...weighed.slice(most_kinds("animal_mass"))].map((one) => one.name ?? one.species);
+  const unknown = [...entries.filter((one) => !weighed.includes(one)), ...weighed.slice(most_kinds("animal_mass"))].map((one) => one.name ?? one.species);
   return { total_g: answer.total_g, input, answer, unknown, measured: animals.some(({ length_cm }) => fits("length_cm", length_cm)) };
+}
+
+/** Whether the calculation takes this kind: a record may hold more animals, a longer name or half a mass law. @param {Record<string, any>} animal */
+function weighable(animal) {
+  try {
+    run("animal_mass", { animals: animals_for("animal_mass", [animal]) });
+    return true;
+  } catch (no) {
+    if (no instanceof InvalidInput) return false;
+    throw no;
+  }
 }
 
 /** Grams of animals by the stock list, where it says lengths and leaves none out. @param {StockChange[]} changes @param {any[]} own @param {number} now ms @returns {number | undefined} */

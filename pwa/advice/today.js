@@ -3,7 +3,7 @@
  * Pure: facts in, advice out, no words; the words stand in the catalogue and are put together in ui/sentence.js.
  */
 import { run } from "../contracts.js";
-import { DAY, HOUR, as_nitrogen, brought, freed_ammonia, level } from "./level.js";
+import { DAY, HOUR, as_nitrogen, brought, freed_ammonia, level, possible } from "./level.js";
 import { limits_at } from "./limits.js";
 import { bucket_litres, dose_for } from "./litres.js";
 
@@ -16,6 +16,8 @@ const SETTLED_TESTS = 3;
 const GRACE = 12 * HOUR;
 /** Where a change was not enough, or no test has shown what it did, the next test comes this soon (assumption). */
 const SOON_HOURS = 12;
+/** So little over a limit is the computer's rounding: a change against it would be of no litres. */
+const ROUNDING = 1e-6;
 
 /**
  * @typedef {{code: string, [part: string]: any}} Reason
@@ -46,7 +48,7 @@ export function today(facts) {
   const base = { again: false, unhurried: false, next_test_hours, usual_test_hours: next_test_hours, test_due, worst, levels, limits };
   const told = [...said_of(worst, days), ...unknown.map(({ parameter, reading }) => ({ code: reading ? "too_old" : "no_reading", parameter, at: reading?.at }))];
 
-  const over = known.filter((one) => one.expected_mg_n_l > one.limit_mg_n_l);
+  const over = known.filter((one) => one.share > 1 + ROUNDING);
   if (over.length === 0) {
     const state = test_due || known.some((one) => one.share > 0.5) ? "watch" : "steady";
     return { ...base, state, act: test_due ? "test" : "nothing", reasons: [...told, ...assumed(limits, worst), { code: "rule" }] };
@@ -124,7 +126,7 @@ const passing = (over, now) => Math.min(...over.map((one) => now + ((one.limit_m
 function said_of(worst, days) {
   if (!worst) return [];
   const parts = { parameter: worst.parameter, now: worst.now_mg_n_l, limit: worst.limit_mg_n_l, by: worst.by, expected: worst.expected_mg_n_l, rise: worst.rise_mg_n_l_day, days };
-  const code = worst.now_mg_n_l > worst.limit_mg_n_l ? "over" : worst.expected_mg_n_l > worst.limit_mg_n_l ? "will_pass" : "under";
+  const code = worst.now_mg_n_l > worst.limit_mg_n_l ? "over" : worst.share > 1 + ROUNDING ? "will_pass" : "under";
   const basis = { readings: worst.rise_mg_n_l_day > 0 ? "rise_known" : "rise_none", doubling: "rise_doubling", nothing: "rise_unknown" }[/** @type {"readings"} */ (worst.rise_from)];
   const silent = worst.rise_from === "nothing" && worst.parameter !== "nitrate";
   return [{ code, ...parts }, ...(silent ? [] : [{ code: basis, ...parts }]), ...(worst.changed_since ? [{ code: "carried", ...parts }] : [])];
@@ -155,7 +157,7 @@ function assumed(limits, worst) {
 /** @param {any} facts @param {any} limits */
 function is_settled(facts, limits) {
   const low = ["total_ammonia", "nitrite"].map((parameter) => {
-    const tests = facts.readings.filter((/** @type {any} */ r) => r.parameter === parameter && facts.now - Date.parse(r.at) <= 60 * DAY);
+    const tests = facts.readings.filter((/** @type {any} */ r) => r.parameter === parameter && facts.now - Date.parse(r.at) <= 60 * DAY && possible(r));
     let run_of = 0;
     let from = facts.now;
     for (const reading of tests.toReversed()) {

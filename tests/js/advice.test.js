@@ -223,3 +223,23 @@ test("litres are rounded up to what a bucket can do, never above the tank", () =
   assert.deepEqual([bucket_litres(10.2, 29), bucket_litres(10.2, 30), bucket_litres(101.2, 299), bucket_litres(101.2, 300)], [10.5, 11, 102, 105]);
   assert.equal(bucket_litres(99.9, 100, "US gal"), 100, "all of it, not a gallon more");
 });
+
+test("what only the computer's rounding puts over a limit asks for no change, and none is of no litres", () => {
+  const nitrite = (before, now, hours, since) => today(facts([read("nitrite", before, hours + since), read("nitrite", now, since), read("total_ammonia", 0), read("ph", 7), read("temperature", 25)]));
+  // 0.05 and a day later 0.07 mg N/L, read 12 hours ago: tomorrow 0.1, the limit, but for the last digit.
+  for (const [before, now, hours, since] of [[0.05, 0.07, 24, 12], [0.03, 0.07, 48, 12], [0.04, 0.07, 36, 12], [0.055, 0.07, 12, 0], [0.05, 0.075, 24, 0]]) {
+    const { act, litres } = nitrite(before, now, hours, since);
+    assert.deepEqual([act, litres], ["nothing", undefined], `${before} ${now}`);
+  }
+  const more = nitrite(0.05, 0.07001, 24, 12);
+  assert.deepEqual([more.act, more.litres], ["change", 1]);
+});
+
+test("a reading that no water can have advises nothing and stops nothing", () => {
+  for (const value of [-5, -0.01, 10_001, 100_000]) {
+    const advice = today(facts([read("total_ammonia", value), read("nitrite", value), read("nitrate", value)]));
+    assert.deepEqual([advice.act, advice.levels.map((one) => one.now_mg_n_l)], ["test", [null, null, null]], String(value));
+  }
+  const earlier = today(facts([read("nitrite", 0.4, 20), read("nitrite", -1), read("total_ammonia", 0)]));
+  assert.equal(earlier.act, "change", "the last that can be one stands");
+});

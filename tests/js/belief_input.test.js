@@ -117,3 +117,13 @@ test("a tank that ran for long before its first record begins as a running one, 
   const { p50, p90 } = run("outlook", { ...known.records, horizon_h: 3 }).now.nitrate_mg_n_l;
   assert.ok(p50 > 7 && p90 < 15, `${p50} to ${p90}`);
 });
+
+test("a record of a wrong year is left out and named; the forecast stands on the others", () => {
+  const good = reading(10, "nitrite", 0.2);
+  const known = belief_input(facts({ readings: [{ ...good, id: "reading-old", at: "1970-01-01T00:00:00.000Z" }, good] }));
+  assert.deepEqual([known.start, known.records.readings.length], [START, 1]);
+  assert.deepEqual(known.left_out.map(({ id }) => id), ["reading-old"]);
+  for (const tank of [{ ...TANK, started_at: "1970-01-01T00:00:00.000Z" }, { ...TANK, started_at: undefined }]) {
+    assert.ok(check(contracts().outlook, belief_input(facts({ tank, readings: [{ ...good, at: "1970-01-01T00:00:00.000Z" }, good] })).records));
+  }
+});

@@ -5,6 +5,7 @@ import { belief_input } from "../../pwa/advice/belief_input.js";
 import { facts_of } from "../../pwa/advice/facts.js";
 import { plants_of } from "../../pwa/advice/plants.js";
 import { animals_for, as_animals, mass_of, other_half, recent_kinds, stock_g, stock_of } from "../../pwa/advice/stock.js";
+import { tank_water } from "../../pwa/advice/tank_water.js";
 import { tankFigures } from "../../pwa/bench/tank_figures.js";
 import { check, contracts, install, run } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
@@ -116,4 +117,21 @@ test("plants: what grows, since when, what was put in, trimmed last; gone only w
 
 test("kinds written down last come first, each once", () => {
   assert.deepEqual(recent_kinds([change(1, "arrival", "a", 1), change(2, "arrival", "b", 1), change(3, "death", "a", 1), change(0, "arrival", "c", 1)], 2), ["a", "b"]);
+});
+
+test("animals that the calculation refuses are left out and named; the forecast goes on without their mass", () => {
+  const own = [{ name: "Half a law", length_cm: 3, shape: "deep", mass_a: 0.02 }];
+  for (const [species, count] of [[DANIO, 10_001], ["Half a law", 2], ["a very long name ".repeat(5).slice(0, 80), 1]]) {
+    const changes = [change(0, "arrival", DANIO === species ? "Paracheirodon innesi" : DANIO, 4, { length_cm: 2 }), change(1, "arrival", species, count, { length_cm: 2 })];
+    const mass = mass_of(stock_of(changes, NOW).animals, own);
+    assert.deepEqual([mass.unknown, mass.answer.each.length], [[species], 1]);
+    assert.equal(stock_g(changes, own, NOW), undefined);
+    const facts = { now: NOW, tank: { id: "tank-aaa", water_l: 100 }, readings: [], changes: [], doses: [], feedings: [], stock: changes, own_species: own, source: null, label: null };
+    assert.ok(check(contracts().outlook, belief_input(facts).records));
+  }
+});
+
+test("water out of a tank whose test cannot be one brings what the last that can read", () => {
+  const read = (day, value) => ({ tank: "tank-bbb", at: at(day), parameter: "nitrate", value, basis: "n" });
+  assert.equal(tank_water([read(1, 12), read(2, -5), read(3, 100_000)], { from_tank: "tank-bbb", at: at(4) }).nitrate_mg_n_l, 12);
 });
