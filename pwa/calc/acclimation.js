@@ -43,7 +43,7 @@ const gap = (one, other) => (one === undefined || other === undefined ? undefine
 /** @param {number} gap_c */
 function floatMinutes(gap_c) {
   const practice = constants("acclimation_practice");
-  if (gap_c <= practice.close_c) return 0;
+  if (gap_c <= practice.close_c + HAIR) return 0;
   return Math.max(constants("acclimation_fao").float_least_minutes, gap_c * practice.float_minutes_per_c);
 }
 
@@ -63,7 +63,7 @@ const phFar = (ph_gap) => ph_gap !== undefined && ph_gap > constants("acclimatio
  * @param {number} minutes
  */
 function stepsFor(minutes) {
-  const length = minutes <= 60 ? 5 : minutes <= 240 ? 15 : 60;
+  const length = minutes <= 60 + HAIR ? 5 : minutes <= 240 + HAIR ? 15 : 60;
   return [Math.ceil(minutes / length - HAIR), length];
 }
 
@@ -115,7 +115,7 @@ function notesOn(ph_gap, gh_gap, hours_in_bag) {
   const practice = constants("acclimation_practice");
   const notes = hours_in_bag >= practice.long_in_bag_hours ? ["long_in_bag"] : [];
   if (phFar(ph_gap)) notes.push("ph_far");
-  if (gh_gap !== undefined && gh_gap > practice.far_dgh) notes.push("gh_far");
+  if (gh_gap !== undefined && gh_gap > practice.far_dgh + HAIR) notes.push("gh_far");
   if (ph_gap === undefined && gh_gap === undefined) notes.push("nothing_measured");
   return notes;
 }

@@ -3,6 +3,8 @@ import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 import { density_kg_m3 } from "./water_properties.js";
 
+const HAIR = 1e-9; // the computer's rounding is no centimetre, litre or degree
+
 /**
  * Total mass, and its weight over the footprint. Equations, units, refusals and source: the Python twin.
  * @param {any} input as the contract describes it
@@ -26,7 +28,7 @@ export function filled_weight({
       if (fill_height_cm === undefined) notes.push("to_the_rim");
       const pushed_out_l = substrate_kg / constants("solids").grains_kg_l + hardscape_kg / hardscape_density_kg_l;
       water_l = waterL(box, fill_height_cm ?? box.inside_height_cm, pushed_out_l);
-    } else if (water_l > (box.inside_cm2 * box.inside_height_cm) / 1000) throw new Refusal("more_than_it_holds");
+    } else if (water_l > (box.inside_cm2 * box.inside_height_cm) / 1000 + HAIR) throw new Refusal("more_than_it_holds");
   }
   const water_kg = (water_l * density) / 1000;
   const total_kg = tank_kg + water_kg + substrate_kg + hardscape_kg + equipment_kg + stand_kg;
@@ -71,7 +73,7 @@ function boxOf(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_mm
  * @param {{inside_cm2: number, inside_height_cm: number}} box @param {number} depth_cm @param {number} pushed_out_l
  */
 function waterL(box, depth_cm, pushed_out_l) {
-  if (depth_cm > box.inside_height_cm) throw new Refusal("above_rim");
+  if (depth_cm > box.inside_height_cm + HAIR) throw new Refusal("above_rim");
   const water_l = (box.inside_cm2 * depth_cm) / 1000 - pushed_out_l;
   if (water_l < 0) throw new Refusal("no_room_for_water");
   return water_l;

@@ -4,6 +4,7 @@ import { constants } from "./tables.js";
 
 const SECONDS_PER_HOUR = 3600;
 const UMOL_PER_MOL = 1_000_000;
+const HAIR = 1e-9; // the computer's rounding is no light
 
 /**
  * Daily light integral of a lamp that fades in and out. Equations, units and source: the Python twin.
@@ -18,8 +19,8 @@ export function light_dose({ ppfd_umol_m2_s, hours, ramp_minutes = 0, wanted_mol
   const out = { dli_mol_m2_day: mol_m2_hour * full_hours, full_hours, band: band(ppfd_umol_m2_s) };
   const notes = notesOn(ppfd_umol_m2_s, hours);
   if (wanted_mol_m2_day !== undefined) {
-    if (wanted_mol_m2_day <= mol_m2_hour * (24 - ramp_hours) && mol_m2_hour > 0) {
-      out.hours_needed = wanted_mol_m2_day / mol_m2_hour + ramp_hours;
+    if (wanted_mol_m2_day <= mol_m2_hour * (24 - ramp_hours) + HAIR && mol_m2_hour > HAIR) {
+      out.hours_needed = Math.min(24, wanted_mol_m2_day / mol_m2_hour + ramp_hours);
     } else notes.push("cannot_reach");
   }
   return { ...out, notes };

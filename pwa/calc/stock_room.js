@@ -1,6 +1,8 @@
 /** Room for fish by the trade's rules: surface for each centimetre of fish, and length to swim. */
 import { constants } from "./tables.js";
 
+const HAIR = 1e-9; // the computer's rounding is no centimetre, litre or degree
+
 /** Surface that one grown fish asks for [cm²]; none for shrimp and snails. @param {{kind: string, adult_cm: number}} one */
 export function surface_asked_cm2(one) {
   if (one.kind !== "fish") return 0;
@@ -16,5 +18,5 @@ export function long_enough(one, length_cm) {
   const rule = constants("room_practice");
   const swims = one.row?.social === "shoal" || one.row?.temperament === "restless";
   const lengths = swims ? rule.swimmer_lengths : rule.other_lengths;
-  return one.kind !== "fish" || length_cm >= lengths * one.adult_cm;
+  return one.kind !== "fish" || length_cm >= lengths * one.adult_cm - HAIR;
 }

@@ -2,6 +2,8 @@
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
+const HAIR = 1e-9; // the computer's rounding is no centimetre, litre or degree
+
 /** @typedef {{role?: string, material: string, front_cm: number, back_cm: number, density_kg_l?: number, pack_l?: number, pack_kg?: number}} Layer */
 
 /**
@@ -15,8 +17,8 @@ export function substrate({ length_cm, width_cm, layers, support_bags = 0, suppo
   const amounts = layers.map((layer, place) => {
     let litres = (base_cm2 * (layer.front_cm + layer.back_cm)) / 2 / 1000;
     if (place === 0) {
-      litres -= support_l;
-      if (litres < 0) throw new Refusal("bags_do_not_fit");
+      if (support_l > litres + HAIR) throw new Refusal("bags_do_not_fit");
+      litres = Math.max(0, litres - support_l);
     }
     return amountOf(layer, litres, place);
   });

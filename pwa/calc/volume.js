@@ -3,6 +3,7 @@ import { Refusal } from "./refusal.js";
 import { floor_cm2 } from "./tank_shapes.js";
 
 const CM3_PER_L = 1000;
+const HAIR = 1e-9; // the computer's rounding is no centimetre, litre or degree
 
 /**
  * Gross litres to the rim and litres of water at the fill height. Equations, units and refusals: the Python twin.
@@ -26,13 +27,13 @@ export function volume({
   const glass_cm = measures === "outside" ? glass_mm / 10 : 0;
   const inside_height_cm = height_cm - glass_cm;
   if (inside_height_cm <= 0) throw new Refusal("glass_too_thick");
-  const filled_to_cm = fill_height_cm ?? inside_height_cm;
-  if (filled_to_cm > inside_height_cm) throw new Refusal("fill_above_rim");
+  if (fill_height_cm !== undefined && fill_height_cm > inside_height_cm + HAIR) throw new Refusal("fill_above_rim");
+  const filled_to_cm = Math.min(fill_height_cm ?? inside_height_cm, inside_height_cm);
   let gross_l, filled_l, surface_cm2;
   if (shape === "bowl") {
     const diameter_cm = /** @type {number} */ (plan.diameter_cm) - 2 * glass_cm;
     if (diameter_cm <= 0) throw new Refusal("glass_too_thick");
-    if (inside_height_cm > diameter_cm) throw new Refusal("bowl_too_tall");
+    if (inside_height_cm > diameter_cm + HAIR) throw new Refusal("bowl_too_tall");
     [gross_l] = bowl(diameter_cm / 2, inside_height_cm);
     [filled_l, surface_cm2] = bowl(diameter_cm / 2, filled_to_cm);
   } else {
@@ -45,7 +46,7 @@ export function volume({
   if (displaced_l >= filled_l) throw new Refusal("displaced_too_much");
   const notes = [];
   if (fill_height_cm === undefined && metered_l === undefined) notes.push("filled_to_rim");
-  if (metered_l !== undefined && metered_l > gross_l) notes.push("metered_above_gross");
+  if (metered_l !== undefined && metered_l > gross_l + HAIR) notes.push("metered_above_gross");
   return {
     gross_l,
     water_l: metered_l ?? filled_l - displaced_l,
@@ -63,6 +64,7 @@ export function volume({
  * @param {number} radius_cm @param {number} depth_cm @returns {[number, number]}
  */
 function bowl(radius_cm, depth_cm) {
+  depth_cm = Math.min(depth_cm, 2 * radius_cm);
   const held_cm3 = (Math.PI * depth_cm * depth_cm * (3 * radius_cm - depth_cm)) / 3;
   return [held_cm3 / CM3_PER_L, Math.PI * depth_cm * (2 * radius_cm - depth_cm)];
 }

@@ -65,7 +65,7 @@ def acclimation(
 
 def _float_minutes(gap_c: float) -> float:
     practice = constants("acclimation_practice")
-    if gap_c <= practice["close_c"]:
+    if gap_c <= practice["close_c"] + _HAIR:
         return 0.0
     return float(max(constants("acclimation_fao")["float_least_minutes"], gap_c * practice["float_minutes_per_c"]))
 
@@ -82,7 +82,7 @@ def _ph_far(ph_gap: float | None) -> bool:
 
 def _steps(minutes: float) -> tuple[int, int]:
     """How many steps of how many minutes: every 5 for an hour, every 15 for an evening, else every hour."""
-    length = 5 if minutes <= 60 else 15 if minutes <= 240 else 60
+    length = 5 if minutes <= 60 + _HAIR else 15 if minutes <= 240 + _HAIR else 60
     return math.ceil(minutes / length - _HAIR), length
 
 
@@ -134,7 +134,7 @@ def _notes(ph_gap: float | None, gh_gap: float | None, hours_in_bag: float) -> l
     notes = ["long_in_bag"] if hours_in_bag >= practice["long_in_bag_hours"] else []
     if _ph_far(ph_gap):
         notes.append("ph_far")
-    if gh_gap is not None and gh_gap > practice["far_dgh"]:
+    if gh_gap is not None and gh_gap > practice["far_dgh"] + _HAIR:
         notes.append("gh_far")
     if ph_gap is None and gh_gap is None:
         notes.append("nothing_measured")

@@ -5,6 +5,8 @@ import math
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
 
+_HAIR = 1e-9  # the computer's rounding is no centimetre, litre or degree
+
 
 def substrate(
     *,
@@ -38,9 +40,9 @@ def substrate(
     for place, layer in enumerate(layers):
         litres = base_cm2 * (layer["front_cm"] + layer["back_cm"]) / 2 / 1000
         if place == 0:
-            litres -= support_l
-            if litres < 0:
+            if support_l > litres + _HAIR:
                 raise Refusal("bags_do_not_fit")
+            litres = max(0.0, litres - support_l)
         amounts.append(_amount(layer, litres, place))
     front_cm = sum(layer["front_cm"] for layer in layers)
     back_cm = sum(layer["back_cm"] for layer in layers)

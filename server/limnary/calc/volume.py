@@ -6,6 +6,7 @@ from limnary.calc.refusal import Refusal
 from limnary.calc.tank_shapes import floor_cm2
 
 CM3_PER_L = 1000
+_HAIR = 1e-9  # the computer's rounding is no centimetre, litre or degree
 
 
 def volume(
@@ -44,14 +45,14 @@ def volume(
     inside_height_cm = height_cm - glass_cm
     if inside_height_cm <= 0:
         raise Refusal("glass_too_thick")
-    filled_to_cm = inside_height_cm if fill_height_cm is None else fill_height_cm
-    if filled_to_cm > inside_height_cm:
+    if fill_height_cm is not None and fill_height_cm > inside_height_cm + _HAIR:
         raise Refusal("fill_above_rim")
+    filled_to_cm = inside_height_cm if fill_height_cm is None else min(fill_height_cm, inside_height_cm)
     if shape == "bowl":
         diameter_cm = plan["diameter_cm"] - 2 * glass_cm
         if diameter_cm <= 0:
             raise Refusal("glass_too_thick")
-        if inside_height_cm > diameter_cm:
+        if inside_height_cm > diameter_cm + _HAIR:
             raise Refusal("bowl_too_tall")
         gross_l, _ = _bowl(diameter_cm / 2, inside_height_cm)
         filled_l, surface_cm2 = _bowl(diameter_cm / 2, filled_to_cm)
@@ -67,7 +68,7 @@ def volume(
     notes = []
     if fill_height_cm is None and metered_l is None:
         notes.append("filled_to_rim")
-    if metered_l is not None and metered_l > gross_l:
+    if metered_l is not None and metered_l > gross_l + _HAIR:
         notes.append("metered_above_gross")
     return {
         "gross_l": gross_l,
@@ -83,5 +84,6 @@ def volume(
 
 def _bowl(radius_cm: float, depth_cm: float) -> tuple[float, float]:
     """Litres and water surface [cm²] of a sphere filled to a depth from its lowest point."""
+    depth_cm = min(depth_cm, 2 * radius_cm)
     held_cm3 = math.pi * depth_cm * depth_cm * (3 * radius_cm - depth_cm) / 3
     return held_cm3 / CM3_PER_L, math.pi * depth_cm * (2 * radius_cm - depth_cm)
