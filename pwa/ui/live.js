@@ -4,7 +4,7 @@ import { signal } from "../vendor/preact.js";
 /** @type {import("../vendor/preact.js").Signal<any>} */
 export const room = signal(null);
 const changes = signal(0);
-/** Now in ms, moved on by the minute and when the app comes back into view. */
+/** Now in ms by the clock that records are written by, moved on by the minute and when the app comes back into view. */
 export const now = signal(Date.now());
 export const online = signal(navigator.onLine);
 
@@ -15,10 +15,16 @@ let stop = () => {};
 export function show(opened) {
   stop();
   room.value = opened;
+  tick();
   stop = opened.onChange(() => {
-    now.value = Date.now();
+    tick();
     changes.value += 1;
   });
+}
+
+/** The server's clock as far as it is known: where the phone's own is slow, what was just read would lie ahead and count for nothing. */
+function tick() {
+  now.value = Date.parse(room.peek().now());
 }
 
 /** Every record of a kind. @param {string} kind @returns {any[]} */
@@ -36,7 +42,6 @@ function touch() {
 
 /** Keep `now` and `online` true. */
 export function keep_time() {
-  const tick = () => (now.value = Date.now());
   setInterval(tick, 60_000);
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && tick());
   for (const event of ["online", "offline"]) addEventListener(event, () => (online.value = navigator.onLine));

@@ -1,0 +1,16 @@
+/** The time of day on the screens is that of the records: a phone whose own clock is off reads what was just recorded. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+
+globalThis.navigator ??= /** @type {any} */ ({ onLine: true });
+const { now, show } = await import("../../pwa/ui/live.js");
+
+test("now follows the room's clock when it opens and with each change", () => {
+  /** @type {() => void} */ let changed = () => {};
+  let at = "2026-05-04T08:00:00.000Z";
+  show({ now: () => at, onChange: (/** @type {() => void} */ listener) => ((changed = listener), () => {}) });
+  assert.equal(new Date(now.value).toISOString(), at);
+  at = "2026-05-06T08:00:01.000Z";
+  changed();
+  assert.equal(new Date(now.value).toISOString(), at);
+});
