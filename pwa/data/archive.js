@@ -17,8 +17,9 @@ const MOST_WRONG = 20;
 export class ArchiveBroken extends Error {
   /** @param {string[]} lines */
   constructor(lines) {
-    super(`This is not a whole room archive, and nothing of it was taken in: ${lines.slice(0, MOST_WRONG).join("; ")}`);
-    this.lines = lines;
+    const said = lines.slice(0, MOST_WRONG);
+    super(`This is not a whole room archive, and nothing of it was taken in: ${said.join("; ")}`);
+    this.lines = said;
   }
 }
 

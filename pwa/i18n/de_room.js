@@ -184,6 +184,9 @@ export const de_room = {
   "archive.import_why": "In den offenen Raum. Sie wird zuerst ganz geprüft. Von dem, was schon hier ist, zählt nur Neueres; dieselbe Kopie zweimal ändert nichts.",
   "archive.taken_in": { one: "{count} Aufzeichnung aufgenommen", other: "{count} Aufzeichnungen aufgenommen" },
   "archive.nothing_new": "Nichts darin war hier neu",
+  "archive.broken": "Das ist keine ganze Kopie eines Raums, und nichts davon wurde aufgenommen: {lines}",
+  "not_saved.no-space": "Auf diesem Handy ist kein Platz mehr, darum wurde das nicht gespeichert. Schaff etwas Platz, dann speichere es noch einmal.",
+  "not_saved.storage": "Der Speicher dieses Handys hat das nicht angenommen, darum wurde es nicht gespeichert. Versuch es noch einmal; bleibt es so, schließ die App und öffne sie wieder.",
   "archive.kept": "{file} ist gespeichert",
 
   "meanwhile.by": "Inzwischen geändert, zuletzt von {who}:",

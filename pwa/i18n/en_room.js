@@ -184,6 +184,9 @@ export const en_room = {
   "archive.import_why": "Into the room that is open. It is checked whole first. Of what is here already only what is newer counts; the same copy twice changes nothing.",
   "archive.taken_in": { one: "{count} record taken in", other: "{count} records taken in" },
   "archive.nothing_new": "Nothing in it was new here",
+  "archive.broken": "This is not a whole copy of a room, and nothing of it was taken in: {lines}",
+  "not_saved.no-space": "This phone has no room left, so this was not saved. Free some space, then save it again.",
+  "not_saved.storage": "This phone’s storage did not take this, so it was not saved. Try again; if it stays so, close the app and open it again.",
   "archive.kept": "{file} is kept",
 
   "meanwhile.by": "Changed meanwhile, last by {who}:",

@@ -20,8 +20,9 @@ export function Copy() {
     try {
       say(await work());
     } catch (failed) {
-      if (!(failed instanceof ArchiveBroken || failed instanceof NotSaved)) throw failed;
-      problem.value = failed.message;
+      if (failed instanceof NotSaved) problem.value = t(`not_saved.${failed.reason}`);
+      else if (failed instanceof ArchiveBroken) problem.value = t("archive.broken", { lines: failed.lines.join("; ") });
+      else throw failed;
     } finally {
       busy.value = false;
     }

@@ -55,7 +55,7 @@ export function Setting({ kind, id, query }) {
     const filled = FILLS[kind];
     if (tank && filled) writes.push({ type: "put", kind: "tank", id: tank.id, fields: { [filled]: own } });
     try {
-      if (writes.length) await record(writes, t("saved.setting", { name: fields.name ?? held.name }));
+      if (writes.length && !(await record(writes, t("saved.setting", { name: fields.name ?? held.name })))) return;
       forget(name);
       go(then, { replace: true });
     } catch (no) {
@@ -64,7 +64,7 @@ export function Setting({ kind, id, query }) {
     }
   };
   const drop = async () => {
-    await record([{ type: "del", kind, id: /** @type {string} */ (id) }], t("saved.removed", { what: held.name }));
+    if (!(await record([{ type: "del", kind, id: /** @type {string} */ (id) }], t("saved.removed", { what: held.name })))) return;
     forget(name);
     go(then, { replace: true });
   };

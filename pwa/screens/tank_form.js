@@ -55,7 +55,7 @@ export function TankForm({ id }) {
     // What a plan's steps put into the glass stays theirs.
     if (tank && planned(tank) && fields.measures) fields.measures = unplanned(tank, fields.measures);
     try {
-      if (Object.keys(fields).length) await record([{ type: "put", kind: "tank", id: own, fields }], t(id ? "saved.tank" : "saved.new_tank", { tank: known.name }));
+      if (Object.keys(fields).length && !(await record([{ type: "put", kind: "tank", id: own, fields }], t(id ? "saved.tank" : "saved.new_tank", { tank: known.name })))) return;
       forget(name);
       go(`/tank/${own}`, { replace: true });
     } catch (no) {

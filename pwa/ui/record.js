@@ -1,6 +1,8 @@
 /** Recording: one transaction, once however often it is tapped, with an undo instead of a question. */
 import { signal } from "../vendor/preact.js";
+import { NotSaved } from "../data/fish_room.js";
 import { uuid7 } from "../data/uuid7.js";
+import { t } from "../i18n/words.js";
 import { room } from "./live.js";
 
 const UNDO_MS = 12_000;
@@ -20,6 +22,7 @@ export const new_id = () => uuid7(Date.now(), (count) => crypto.getRandomValues(
 
 /**
  * Write all of it or nothing, then offer the undo. A second call while the first still runs does nothing.
+ * Where the phone itself fails, the note says so and stays: what is typed is still there to be saved again.
  * @param {Write[]} writes @param {string} said what the note says @param {Picture[]} [pictures] saved in the same transaction
  * @returns {Promise<boolean>} whether it was this call that recorded
  */
@@ -31,6 +34,9 @@ export async function record(writes, said, pictures = []) {
     await room.value.write(writes, pictures);
     note(said, () => room.value.write(undoing));
     return true;
+  } catch (failed) {
+    not_saved(failed, null);
+    return false;
   } finally {
     busy = false;
   }
@@ -42,11 +48,15 @@ export const say = (said) => note(said, null);
 /** Say what was done where it can be taken back by other means than a write. @param {string} said @param {() => Promise<any>} undoing */
 export const offer = (said, undoing) => note(said, undoing);
 
-/** Take it back. */
+/** Take it back; where the phone fails at it, the undo stays on offer. */
 export async function undo() {
   const done = just_done.value;
   just_done.value = null;
-  await done?.undo?.();
+  try {
+    await done?.undo?.();
+  } catch (failed) {
+    not_saved(failed, done?.undo ?? null);
+  }
 }
 
 export function close_note() {
@@ -58,6 +68,13 @@ function note(said, undoing) {
   clearTimeout(fading);
   just_done.value = { said, undo: undoing };
   fading = setTimeout(close_note, UNDO_MS);
+}
+
+/** The phone did not take it: said in the language of the words, until it is closed. @param {unknown} failed @param {(() => Promise<any>) | null} undoing */
+function not_saved(failed, undoing) {
+  if (!(failed instanceof NotSaved)) throw failed;
+  note(t(`not_saved.${failed.reason}`), undoing);
+  clearTimeout(fading);
 }
 
 /** The write that takes a write back, as the records stand before it. @param {Write} write @returns {Write} */

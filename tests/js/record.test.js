@@ -1,0 +1,45 @@
+/** Recording where the phone itself fails: it is said in the keeper's language, and stays until it can be done. */
+import assert from "node:assert/strict";
+import { afterEach, mock, test } from "node:test";
+import { NotSaved } from "../../pwa/data/fish_room.js";
+import { choose } from "../../pwa/i18n/words.js";
+
+globalThis.navigator ??= /** @type {any} */ ({ onLine: true });
+mock.timers.enable({ apis: ["setTimeout"] });
+const { room } = await import("../../pwa/ui/live.js");
+const { close_note, just_done, record, undo } = await import("../../pwa/ui/record.js");
+
+const WRITE = /** @type {any} */ ({ type: "put", kind: "note", id: "note-0001", fields: { text: "clear" } });
+const full = async () => Promise.reject(new NotSaved("no-space", null));
+afterEach(close_note);
+
+test("a full phone is said in the language of the words, and the form hears that nothing was recorded", async () => {
+  await choose(["de-DE"]);
+  room.value = { get: () => null, write: full };
+  assert.equal(await record([WRITE], "saved"), false);
+  assert.match(just_done.value?.said ?? "", /kein Platz mehr.*nicht gespeichert/);
+  assert.equal(just_done.value?.undo, null);
+  mock.timers.tick(60_000);
+  assert.ok(just_done.value, "it stays until it is closed");
+});
+
+test("an undo that the phone did not take stays on offer", async () => {
+  await choose(["en-GB"]);
+  /** @type {any[]} */ const written = [];
+  let broken = false;
+  room.value = { get: () => null, write: async (/** @type {any} */ writes) => (broken ? full() : void written.push(writes)) };
+  assert.equal(await record([WRITE], "saved"), true);
+  broken = true;
+  await undo();
+  assert.match(just_done.value?.said ?? "", /not saved/);
+  broken = false;
+  await undo();
+  assert.deepEqual(written.at(-1), [{ type: "del", kind: "note", id: "note-0001" }]);
+  assert.equal(just_done.value, null);
+});
+
+test("what is no fault of the phone's storage goes on to who asked", async () => {
+  room.value = { get: () => null, write: async () => Promise.reject(new RangeError("no such kind")) };
+  await assert.rejects(record([WRITE], "saved"), RangeError);
+  assert.equal(just_done.value, null);
+});
