@@ -154,8 +154,14 @@ function contentOf(spec, node, marks) {
 
 /** A contract's range in the unit shown, or "" where it is the contract's own. @param {any} spec @param {string} system @param {Marks} [marks] */
 export function rangeShown(spec, system, marks = marksOf()) {
+  const ends = endsShown(spec, system, marks);
+  return ends ? `${ends.min} – ${ends.max} ${ends.unit}` : "";
+}
+
+/** The two ends of that range and their unit, null where it is the contract's own. @param {any} spec @param {string} system @param {Marks} marks */
+export function endsShown(spec, system, marks) {
   const unit = spec.unit === undefined ? "" : unitIn(spec, system);
-  if (!unit || unit === spec.unit) return "";
+  if (!unit || unit === spec.unit) return null;
   const end = (/** @type {number} */ value) => shownNumber({ value, unit: spec.unit }, unit, marks).text;
-  return `${end(spec.min)} – ${end(spec.max)} ${unitLabel(unit)}`;
+  return { min: end(spec.min), max: end(spec.max), unit: unitLabel(unit) };
 }

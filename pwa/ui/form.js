@@ -1,9 +1,9 @@
 /** A form drawn from field specifications (a contract's inputs or a record kind's fields). What is typed is kept as typed. */
 import { html, useState } from "../vendor/preact.js";
-import { rangeShown } from "../bench/form.js";
 import { shownNumber, valueOf } from "../bench/draft.js";
 import { marksOf, typedForm } from "../bench/number_text.js";
 import { unitIn, unitLabel } from "../bench/units.js";
+import { wrongWords } from "../bench/wrong_words.js";
 import { chosen, t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { measures } from "./measures.js";
@@ -90,8 +90,11 @@ function Field({ spec, at, value, onValue, wrong, errors, tried, onLeave }) {
 }
 
 /** The same words as the API, beside the field. @param {{spec?: any, error: FieldError}} props */
-export const Wrong = ({ spec, error }) => html`
-  <p class="wrong"><${Icon} name="needs" size=${20} /><span>${spec?.label ?? error.field} ${error.message}. ${t("allowed", { allowed: (spec && is_figure(spec) && rangeShown(spec, measures.value, marks())) || error.allowed })}</span></p>`;
+export function Wrong({ spec, error }) {
+  const { message, allowed } = wrongWords(spec, error, measures.value, marks());
+  return html`
+    <p class="wrong"><${Icon} name="needs" size=${20} /><span>${spec?.label ?? error.field} ${message}. ${t("allowed", { allowed })}</span></p>`;
+}
 
 /** @param {any} spec */
 function control_of(spec) {

@@ -1,0 +1,42 @@
+/** A refusal beside its field speaks in one unit, the one that the field is typed in, and names choices by their words. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { wrongWords } from "../../pwa/bench/wrong_words.js";
+import { InvalidInput, contracts, install, run } from "../../pwa/contracts.js";
+import { sharedBundle } from "./shared_bundle.js";
+
+const MARKS = { decimal: ".", group: "," };
+install(sharedBundle());
+const spec = (name) => contracts().volume.inputs.find((one) => one.name === name);
+const refused = (input, field) => {
+  try {
+    run("volume", input);
+  } catch (no) {
+    assert.ok(no instanceof InvalidInput);
+    return no.errors.find((one) => one.field === field);
+  }
+};
+const GLASS = { shape: "cuboid", measures: "inside", length_cm: 60, width_cm: 30 };
+
+test("out of range in inches: no centimetres beside them", () => {
+  const error = refused({ ...GLASS, height_cm: 0 }, "height_cm");
+  assert.deepEqual(wrongWords(spec("height_cm"), error, "us", MARKS), { message: "must be from 0.3937 to 118.11 in", allowed: "0.3937 – 118.11 in" });
+  assert.equal(wrongWords(spec("height_cm"), error, "metric", MARKS).message, "must be from 1 to 300 cm");
+});
+
+test("what is no number keeps its words", () => {
+  const error = refused({ ...GLASS, height_cm: "abc" }, "height_cm");
+  assert.deepEqual(wrongWords(spec("height_cm"), error, "us", MARKS), { message: "must be a number", allowed: "0.3937 – 118.11 in" });
+});
+
+test("choices are named as the form names them", () => {
+  const labels = spec("shape").choices.map((one) => one.label).join(", ");
+  assert.ok(labels.startsWith("rectangular, "));
+  assert.deepEqual(wrongWords(spec("shape"), refused({}, "shape"), "metric", MARKS), { message: "is needed", allowed: labels });
+  const odd = wrongWords(spec("shape"), refused({ ...GLASS, height_cm: 40, shape: "cube" }, "shape"), "metric", MARKS);
+  assert.deepEqual(odd, { message: `must be one of: ${labels}`, allowed: labels });
+});
+
+test("what has no field of its own stands as it came", () => {
+  assert.deepEqual(wrongWords(undefined, { message: "is needed", allowed: "text" }, "us", MARKS), { message: "is needed", allowed: "text" });
+});
