@@ -1,6 +1,7 @@
 """The first run: an empty phone, no room joined, no signal after the first load; then a daily record in few taps."""
 
 import pytest
+from foretold import write
 from playwright.sync_api import expect
 from tank_hands import set_up_tank
 
@@ -46,6 +47,19 @@ def test_from_an_empty_phone_to_a_first_record_and_a_daily_one(server, new_phone
         ["total_ammonia", 0.1, "waiting"],
         ["total_ammonia", 0.25, "waiting"],
     ]
+
+
+def test_when_every_tank_is_put_away_the_round_says_so(new_phone):
+    thumb = new_phone()
+    thumb.open("/")
+    task = {"title": "Wipe the floor", "starts_at": "2026-05-04T07:00:00.000Z", "rule": "FREQ=DAILY", "zone": "UTC"}
+    tank = {"name": "Reed pool", "water_l": 90, "resting": True}
+    write(thumb, [("tank", "tank-0001", tank), ("task", "task-0001", task)])
+    thumb.open("/")
+    thumb.sees("Wipe the floor")
+    expect(thumb.page.get_by_text("No tank yet")).to_have_count(0)
+    thumb.tap("link", "Every tank is put away")
+    thumb.sees("Reed pool")
 
 
 def read(thumb, ammonia, nitrite):

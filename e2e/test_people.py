@@ -90,6 +90,15 @@ def test_a_role_is_changed_and_changed_back(server, owner, helper):
     owner.tap("button", "viewer")
     owner.sees("Bo is viewer now")
     assert members(server)["Bo"] == "viewer"
+    share(helper)
+    helper.sees("You are viewer here")
+    helper.open("/")
+    helper.sees("Reed pool")
+    expect(helper.page.get_by_role("link", name="Test", exact=True)).to_have_count(0)
+    helper.tap("link", "Reed pool")
+    expect(helper.page.locator("footer .act a")).to_have_count(0)
+    helper.open("/tanks/new")
+    helper.sees("Your role in this room changes no tanks.")
     owner.tap("button", "Undo")
     expect(owner.page.get_by_role("button", name="helper")).to_have_attribute("aria-pressed", "true")
     assert members(server)["Bo"] == "helper"

@@ -123,6 +123,7 @@ export const de = {
   "round.title": "Runde",
   "round.empty": "Noch kein Becken. Miss das erste aus, dann sagt dir diese Seite jeden Tag, was es braucht.",
   "round.empty_more": "Alles geht ohne Netz und bleibt auf diesem Handy, bis du es teilst.",
+  "round.all_away": "Alle Becken sind weggestellt: zu den Becken",
   "tanks.empty": "Noch kein Becken. Richte eines ein: ausgemessen, wie es steht, oder Schritt für Schritt vom leeren Glas an.",
   "tanks.away": "Weggestellt",
 

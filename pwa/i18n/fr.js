@@ -124,6 +124,7 @@ export const fr = {
   "round.title": "Tournée",
   "round.empty": "Pas encore de bac. Mesure le premier, et cette page te dit chaque jour ce qu’il demande.",
   "round.empty_more": "Tout marche sans réseau, et reste sur ce téléphone jusqu’à ce que tu le partages.",
+  "round.all_away": "Tous les bacs sont rangés : voir les bacs",
   "tanks.empty": "Pas encore de bac. Installes-en un : mesuré tel qu’il est, ou depuis la cuve vide, pas à pas.",
   "tanks.away": "Rangés",
 

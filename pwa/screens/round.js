@@ -15,11 +15,13 @@ import { DueTasks, due_here } from "../ui/tasks_due.js";
 
 export function Round() {
   const tanks = walk(live_room);
-  if (tanks.length === 0 && plans().length === 0) return room.value.about()?.ended ? html`<${Ended} />` : html`<${FirstTank} />`;
+  if (room.value.about()?.ended && all("tank").length === 0) return html`<${Ended} />`;
+  if (all("tank").length === 0) return html`<${FirstTank} />`;
   return html`
     <${Page} title=${t("round.title")} place="round" book>
       <p class="date">${day(now.value)}</p>
       ${in_round(sheet_now(all("away_sheet"), now.value), now.value) && html`<p class="beside-margin"><a class="quiet" href="/away">${t("away.title")}</a></p>`}
+      ${tanks.length === 0 && plans().length === 0 && html`<p class="beside-margin"><a class="quiet" href="/tanks">${t("round.all_away")}</a></p>`}
       <ol>${tanks.map((tank, i) => html`<${Stop} key=${tank.id} tank=${tank} place=${i + 1} />`)}
         <${RoomTasks} /></ol>
       <${FeedAll} tanks=${tanks} />
@@ -44,8 +46,8 @@ function Stop({ tank, place }) {
         </div>
         <${DueTasks} tank=${tank.id} label=${t("tasks.of", { tank: tank.name })} />
         <div class="row">
-          <a class=${changing || (advice.act === "nothing" && !advice.test_due) ? "quiet tall" : "main grow"} href=${`/tank/${tank.id}/test`}>${t("test.do")}</a>
-          ${changing && html`<a class="main grow" href=${`/tank/${tank.id}/change`}>${t("change.do")}</a>`}
+          ${room.value.may("reading") && html`<a class=${changing || (advice.act === "nothing" && !advice.test_due) ? "quiet tall" : "main grow"} href=${`/tank/${tank.id}/test`}>${t("test.do")}</a>`}
+          ${changing && room.value.may("water_change") && html`<a class="main grow" href=${`/tank/${tank.id}/change`}>${t("change.do")}</a>`}
         </div>
       </div>
     </li>`;
@@ -58,7 +60,7 @@ const RoomTasks = () => due_here(null).length > 0 && html`
 
 const FirstTank = () => html`
   <${Page} title=${t("round.title")} place="round" book
-    act=${html`<a class="main" href="/tanks/new"><${Icon} name="plus" />${t("tank.first")}</a>`}>
+    act=${room.value.may("tank") && html`<a class="main" href="/tanks/new"><${Icon} name="plus" />${t("tank.first")}</a>`}>
     <div class="entry">
       <span class="in-margin" aria-hidden="true">1</span>
       <div>

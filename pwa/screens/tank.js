@@ -75,8 +75,8 @@ const Actions = ({ id, advice }) => {
   const main = next ? "next" : advice.act === "change" ? "change" : "test";
   const of = (/** @type {string} */ name) => (main === name ? "main even" : "quiet tall even");
   return html`
-    <a class=${of("test")} href=${`/tank/${id}/test`}>${t("test.do")}</a>
-    <a class=${of("change")} href=${`/tank/${id}/change`}>${t("change.do")}</a>
+    ${room.value.may("reading") && html`<a class=${of("test")} href=${`/tank/${id}/test`}>${t("test.do")}</a>`}
+    ${room.value.may("water_change") && html`<a class=${of("change")} href=${`/tank/${id}/change`}>${t("change.do")}</a>`}
     ${next && html`<a class="main" href=${`/tank/${next.id}`}>${t("round.next", { tank: next.name })}</a>`}`;
 };
 

@@ -10,6 +10,7 @@ import { forget, useDraft, useOpened } from "../ui/draft.js";
 import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
 import { Icon } from "../ui/icon.js";
 import { get, live_room, room } from "../ui/live.js";
+import { LookingOnly } from "../ui/looking_only.js";
 import { shown_in } from "../ui/measures.js";
 import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
@@ -33,6 +34,7 @@ export function TankForm({ id }) {
   const tried = useSignal(false);
   const refused = useSignal(/** @type {any[]} */ ([]));
   if (id && !tank) return html`<${Missing} up="/tanks" />`;
+  if (!room.value.may("tank")) return html`<${LookingOnly} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} why="looking_only.tanks" />`;
 
   const { measures, about } = kept.value;
   const found = litres_of(measures);
