@@ -85,7 +85,7 @@ def lived_in(tank):
     at = {"at": "2026-05-04T07:30:00.000Z", "tank": tank}
     danio, moss, shelf = {"species": "Danio rerio"}, {"species": "moss"}, {"other_tank": "tank-shelf"}
     return [
-        ["tank", "tank-shelf", {"name": "Shelf", "water_l": 40}],
+        ["tank", "tank-shelf", {"name": "ShelfUnderTheNorthWindowOfTheLanding", "water_l": 40}],
         ["stock_change", "stock-0001", {**at, **danio, "change": "arrival", "count": 6, "length_cm": 3}],
         ["stock_change", "stock-0002", {**at, **danio, "change": "death", "count": 1, "cause": "old age"}],
         ["planting", "plant-0001", {**at, **moss, "change": "plant", "amount": "a handful"}],
