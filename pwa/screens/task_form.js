@@ -3,7 +3,7 @@ import { html, useSignal } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { LAST_DAY, fields_of, first_form, form_of } from "../advice/task_form.js";
 import { WEEKDAYS } from "../advice/rule.js";
-import { InvalidInput } from "../contracts.js";
+import { InvalidInput, records } from "../contracts.js";
 import { date_said, t, time_of_day, weekday_name } from "../i18n/words.js";
 import { changed_fields } from "../ui/changed_fields.js";
 import { forget, useDraft, useOpened } from "../ui/draft.js";
@@ -13,6 +13,7 @@ import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/record.js";
+import { refusal_said } from "../ui/refusal_said.js";
 import { go } from "../ui/router.js";
 import { form_said, rule_said } from "../ui/rule_said.js";
 import { Stepper } from "../ui/stepper.js";
@@ -57,7 +58,7 @@ export function TaskForm({ id, query }) {
       forget(name);
       go(up, { replace: true });
     } catch (failed) {
-      problem.value = failed instanceof InvalidInput ? failed.errors.map((one) => `${one.field} ${one.message}`).join(". ") : /** @type {Error} */ (failed).message;
+      problem.value = failed instanceof InvalidInput ? refusal_said(failed, records().task.fields) : /** @type {Error} */ (failed).message;
     }
   };
 

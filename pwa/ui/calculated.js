@@ -9,6 +9,7 @@ import { contracts } from "../contracts.js";
 import { chosen, t } from "../i18n/words.js";
 import { AnswerFigures, Sources, Working } from "./answer_block.js";
 import { Icon } from "./icon.js";
+import { wrong_said } from "./refusal_said.js";
 
 /**
  * @param {{name: string, found: {payload: any, answer?: any, errors: any[]}, show: string[], cautions?: number}} props
@@ -23,7 +24,7 @@ export function Calculated({ name, found, show, cautions = 99 }) {
     <section class="section answer" aria-label=${spec.title}>
       ${found.answer
         ? html`<${AnswerFigures} rows=${wanted} notes=${found.answer.notes} />`
-        : found.errors.map((one) => html`<p class="wrong" key=${one.field}><${Icon} name="needs" size=${20} /><span>${labelOf(spec, one.field)} ${one.message}. ${t("allowed", { allowed: one.allowed })}</span></p>`)}
+        : found.errors.map((one) => html`<p class="wrong" key=${one.field}><${Icon} name="needs" size=${20} /><span>${labelOf(spec, one.field)} ${wrong_said(spec.inputs.find((/** @type {any} */ input) => input.name === one.field), one)}</span></p>`)}
       ${spec.cautions.slice(0, cautions).map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
       ${found.answer && html`<${Working} steps=${workingSteps(spec, found.payload, found.answer, manner)} other_units=${false} />`}
       <${Sources} spec=${spec} sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />

@@ -4,6 +4,7 @@ import { separator, t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { Keypad } from "./keypad.js";
 import { shown_in } from "./measures.js";
+import { wrong_said } from "./refusal_said.js";
 import { tap } from "./tap.js";
 
 /**
@@ -30,7 +31,7 @@ export function FigureRows({ specs, raw, onRaw, wrong = [] }) {
           <span class="grow">${spec.label}</span>
           <span class="figures">${said === "" ? html`<span class="soft">–</span>` : html`<b class="hand">${said.replace(".", separator())}</b>`} <span class="unit soft">${unit}</span></span>
         </button>
-        ${bad && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${bad.message}. ${t("allowed", { allowed: bad.allowed })}</span></p>`}
+        ${bad && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${wrong_said(spec, bad)}</span></p>`}
         ${open === spec.name && html`
           ${spec.help && html`<p class="help">${spec.help}</p>`}
           <${Keypad} label=${spec.label} unit=${unit} value=${said} onValue=${say} />

@@ -3,10 +3,10 @@ import { html, useState } from "../vendor/preact.js";
 import { shownNumber, valueOf } from "../bench/draft.js";
 import { marksOf, typedForm } from "../bench/number_text.js";
 import { unitIn, unitLabel } from "../bench/units.js";
-import { wrongWords } from "../bench/wrong_words.js";
 import { chosen, t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { measures } from "./measures.js";
+import { wrong_said } from "./refusal_said.js";
 
 /** @typedef {{field: string, message: string, allowed: string}} FieldError */
 /** @typedef {Record<string, any>} Raw texts as typed (with the unit where it is not the field’s own), choices and ticks as chosen, lists of them */
@@ -90,11 +90,8 @@ function Field({ spec, at, value, onValue, wrong, errors, tried, onLeave }) {
 }
 
 /** The same words as the API, beside the field. @param {{spec?: any, error: FieldError}} props */
-export function Wrong({ spec, error }) {
-  const { message, allowed } = wrongWords(spec, error, measures.value, marks());
-  return html`
-    <p class="wrong"><${Icon} name="needs" size=${20} /><span>${spec?.label ?? error.field} ${message}. ${t("allowed", { allowed })}</span></p>`;
-}
+export const Wrong = ({ spec, error }) => html`
+  <p class="wrong"><${Icon} name="needs" size=${20} /><span>${spec?.label ?? error.field} ${wrong_said(spec, error)}</span></p>`;
 
 /** @param {any} spec */
 function control_of(spec) {

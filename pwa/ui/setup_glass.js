@@ -2,7 +2,7 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { last_place } from "../advice/facts.js";
 import { asked, bare, field_of, figures_of, volume_input, weight_input } from "../advice/setting_up.js";
-import { contracts, records, run } from "../contracts.js";
+import { InvalidInput, contracts, records, run } from "../contracts.js";
 import { number, t } from "../i18n/words.js";
 import { Calculated } from "./calculated.js";
 import { changed_fields } from "./changed_fields.js";
@@ -12,6 +12,7 @@ import { FigureRows } from "./figure_rows.js";
 import { Fields, matters, payload_of } from "./form.js";
 import { all, live_room } from "./live.js";
 import { new_id, record } from "./record.js";
+import { refusal_said } from "./refusal_said.js";
 import { go } from "./router.js";
 import { Next, SetupStep, next_path, useStep } from "./setup_step.js";
 
@@ -29,6 +30,7 @@ export function GlassStep({ tank }) {
   const { name, ...typed } = raw;
   const glass = payload_of(inputs.filter((/** @type {any} */ one) => ["shape", "measures", ...RULER].includes(one.name)), figures_of(typed));
   const found = raw.shape ? asked("volume", glass) : { payload: glass, errors: [] };
+  const missing = found.errors.filter(({ field }) => of(field) && !(field in glass)).map(({ field }) => of(field).label);
 
   const save = async () => {
     const id = tank?.id ?? new_id();
@@ -44,7 +46,7 @@ export function GlassStep({ tank }) {
       forget(draft_name);
       go(next_path(id, "glass"));
     } catch (no) {
-      problem.value = /** @type {Error} */ (no).message;
+      problem.value = no instanceof InvalidInput ? refusal_said(no, [...inputs, ...records().tank.fields]) : /** @type {Error} */ (no).message;
     }
   };
   return html`
@@ -53,6 +55,7 @@ export function GlassStep({ tank }) {
       ${raw.shape && html`
         <${ChoiceTiles} label=${of("measures").label} name="measures" choices=${of("measures").choices} value=${raw.measures} onValue=${(/** @type {string} */ measures) => set({ measures })} />
         <${FigureRows} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name) && matters(one, inputs, raw))} raw=${raw} onRaw=${set} wrong=${found.errors} />
+        ${missing.length > 0 && html`<p class="soft">${t("bench.still_needed", { fields: missing.join(", ") })}</p>`}
         <${Calculated} name="volume" found=${found.answer ? found : { ...found, errors: [] }} show=${["gross_l", "water_l", "surface_cm2"]} cautions=${0} />
         <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "name")} raw=${{ name }} onRaw=${set} errors=${[]} />`}
     <//>`;

@@ -1,12 +1,13 @@
 /** The frame of one step of setting a tank up: where one is, skip and next at the thumb, what was said kept until it is recorded. */
 import { html, useSignal } from "../vendor/preact.js";
 import { STEPS, after, field_of, figures_of, said_at, step_of, volume_input } from "../advice/setting_up.js";
-import { InvalidInput, run } from "../contracts.js";
+import { InvalidInput, contracts, records, run } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { forget, useDraft } from "./draft.js";
 import { Icon } from "./icon.js";
 import { Page } from "./page.js";
 import { record } from "./record.js";
+import { refusal_said } from "./refusal_said.js";
 import { go } from "./router.js";
 import { tap } from "./tap.js";
 
@@ -39,7 +40,7 @@ export function useStep(tank, step) {
       forget(name);
       go(then ?? next_path(tank.id, step));
     } catch (no) {
-      problem.value = no instanceof InvalidInput ? no.errors.map((one) => `${one.field} ${one.message}. ${t("allowed", { allowed: one.allowed })}`).join(" ") : /** @type {Error} */ (no).message;
+      problem.value = no instanceof InvalidInput ? refusal_said(no, [...contracts().volume.inputs, ...records().tank.fields]) : /** @type {Error} */ (no).message;
     }
   };
   return { raw, said, set, save, problem: problem.value };

@@ -40,3 +40,10 @@ test("choices are named as the form names them", () => {
 test("what has no field of its own stands as it came", () => {
   assert.deepEqual(wrongWords(undefined, { message: "is needed", allowed: "text" }, "us", MARKS), { message: "is needed", allowed: "text" });
 });
+
+test("several refusals in one line, each by its label, not by the name of its field", async () => {
+  globalThis.navigator ??= /** @type {any} */ ({ language: "en-GB" });
+  const { refusal_said } = await import("../../pwa/ui/refusal_said.js");
+  const no = new InvalidInput([refused({ ...GLASS, height_cm: 0 }, "height_cm"), { field: "odd", message: "is not a field here", allowed: "none" }]);
+  assert.match(refusal_said(no, contracts().volume.inputs), /^Height must be from 1 to 300 cm\. Allowed: .* odd is not a field here\. Allowed: none\.$/);
+});
