@@ -5,6 +5,9 @@ const PREFIX = "limnary.draft.";
 const OPENED = ".opened";
 /** @type {Map<string, any>} */
 const open = new Map();
+/** Forms that were typed in on this page; those of before lie in the storage. @type {Set<string>} */
+const typed = new Set();
+const is_typed = (/** @type {string} */ name) => typed.has(name) || read(name) !== null;
 
 /**
  * The draft of that name as a signal that keeps itself; `first` if there is none.
@@ -19,20 +22,47 @@ export function draft(name, first) {
   return kept;
 }
 
+/**
+ * A form's draft: kept from the first key on. One that was only looked at is begun anew, or it would offer
+ * the days, tanks and figures of another day.
+ * @template T @param {string} name @param {() => T} first
+ */
+export function form_draft(name, first) {
+  if (!is_typed(name)) open.delete(name);
+  const held = open.get(name);
+  if (held) return held;
+  const kept = signal(read(name) ?? first());
+  const begun = kept.peek();
+  kept.subscribe((value) => {
+    if (value === begun && !typed.has(name)) return;
+    typed.add(name);
+    write(name, value);
+  });
+  open.set(name, kept);
+  return kept;
+}
+
 /** The same inside a component. @template T @param {string} name @param {() => T} first */
-export const useDraft = (name, first) => useMemo(() => draft(name, first), [name]);
+export const useDraft = (name, first) => useMemo(() => form_draft(name, first), [name]);
 
 /**
  * The record as it stood when its draft was begun, kept beside the draft until `forget`: only what the form changed
  * since then is the form's own. Null where the draft is of a new record.
  * @template T @param {string} name of the draft @param {T} held @returns {T}
  */
-export const useOpened = (name, held) => useDraft(name + OPENED, () => held).value ?? held;
+export const useOpened = (name, held) => useMemo(() => opened_draft(name, held), [name]).value ?? held;
+
+/** @template T @param {string} name of the draft @param {T} held */
+export function opened_draft(name, held) {
+  if (!is_typed(name)) forget(name);
+  return draft(name + OPENED, () => held);
+}
 
 /** It was recorded, or thrown away. @param {string} name */
 export function forget(name) {
   for (const its of [name, name + OPENED]) {
     open.delete(its);
+    typed.delete(its);
     try {
       localStorage.removeItem(PREFIX + its);
     } catch {

@@ -4,7 +4,7 @@ import { beforeEach, test } from "node:test";
 
 const kept = new Map();
 globalThis.localStorage = /** @type {any} */ ({ getItem: (name) => kept.get(name) ?? null, setItem: (name, text) => kept.set(name, text), removeItem: (name) => kept.delete(name) });
-const { draft, forget } = await import("../../pwa/ui/draft.js");
+const { draft, forget, form_draft, opened_draft } = await import("../../pwa/ui/draft.js");
 const { changed_fields, changed_meanwhile } = await import("../../pwa/ui/changed_fields.js");
 
 beforeEach(() => kept.clear());
@@ -36,4 +36,30 @@ test("the record as it was opened is kept with the draft, and goes with it", () 
   forget("tank.x");
   assert.equal(kept.size, 0);
   assert.deepEqual(draft("tank.x.opened", () => ({ name: "later" })).value, { name: "later" });
+});
+
+test("a form that was only looked at is begun anew, with its record as it stands now", () => {
+  form_draft("away.new", () => ({ from: 1 }));
+  assert.deepEqual(opened_draft("task.y", { title: "old" }).value, { title: "old" });
+  assert.equal(kept.has("limnary.draft.away.new"), false, "nothing was typed");
+  assert.deepEqual(form_draft("away.new", () => ({ from: 30 })).value, { from: 30 });
+  assert.deepEqual(opened_draft("task.y", { title: "new" }).value, { title: "new" });
+});
+
+test("a form that was typed in is as it was left, and so is what it was opened on", () => {
+  opened_draft("task.z", { title: "old" });
+  form_draft("task.z", () => ({ title: "old" })).value = { title: "typed" };
+  assert.deepEqual(form_draft("task.z", () => ({ title: "new" })).value, { title: "typed" });
+  assert.deepEqual(opened_draft("task.z", { title: "new" }).value, { title: "old" });
+  assert.deepEqual(JSON.parse(kept.get("limnary.draft.task.z")), { title: "typed" });
+  forget("task.z");
+  assert.deepEqual(form_draft("task.z", () => ({ title: "new" })).value, { title: "new" });
+});
+
+test("where the storage is off, what was typed is there as long as the page", () => {
+  const set = localStorage.setItem;
+  localStorage.setItem = () => { throw new Error("off"); };
+  form_draft("note.q", () => ({ text: "" })).value = { text: "typed" };
+  assert.deepEqual(form_draft("note.q", () => ({ text: "" })).value, { text: "typed" });
+  localStorage.setItem = set;
 });
