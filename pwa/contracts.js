@@ -161,7 +161,8 @@ const CHECKS = {
 /** @param {any} spec @param {number} value @param {string} path */
 function within(spec, value, path) {
   if (!Number.isFinite(value)) return bad(path, words("not_finite"), spec);
-  if (value >= spec.min && value <= spec.max) return ok(value);
+  // A zero below zero is zero: no answer says -0.
+  if (value >= spec.min && value <= spec.max) return ok(value + 0);
   return bad(path, words("out_of_range", { min: spec.min, max: spec.max, unit: unit(spec) }), spec);
 }
 

@@ -53,6 +53,19 @@ def test_twins_name_strange_fields_in_one_order(name, phone):
     assert refused == phone.ask({"name": name, "input": payload})["error"]["errors"]
 
 
+def test_twins_answer_finite_figures_and_no_zero_below_zero(phone):
+    here = answer("nitrite_risk", {"nitrite_mg_n_l": -0.0, "chloride_mg_l": -0.0, "volume_l": 90})
+    figures = [value for value in here.values() if isinstance(value, float)]
+    assert figures
+    assert all(math.copysign(1.0, value) == 1.0 for value in figures)
+    for payload in (
+        {"nitrite_mg_n_l": 1e-310, "chloride_mg_l": 100},
+        {"nitrite_mg_n_l": 1e-12, "chloride_mg_l": 20000},
+    ):
+        for told in (answer("nitrite_risk", payload), phone.ask({"name": "nitrite_risk", "input": payload})):
+            assert "chloride_per_nitrite" not in told
+
+
 def test_twins_say_a_small_bound_alike(phone):
     payload = {"tank": {"volume_l": 90, "temperature_c": 24, "ph": 7}, "now_h": 0, "limits": {"nh3_mg_n_l": 0}}
     (refused,) = answer("outlook", payload)["error"]["errors"]

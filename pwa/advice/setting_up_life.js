@@ -1,7 +1,7 @@
 /** Setting a tank up, its life: how many plants, which first, what the planned animals ask, when they may come. Pure. */
 import { constants, table } from "../calc/tables.js";
 import { contracts, run } from "../contracts.js";
-import { done, floor_of, said_at } from "./setting_up.js";
+import { asked, done, floor_of, said_at } from "./setting_up.js";
 import { animals_for, as_animals, has_length, mass_of, most_kinds } from "./stock.js";
 
 const BRIGHTNESS = ["low", "medium", "high"];
@@ -88,9 +88,11 @@ export function suggested(tank, source, stock, own = []) {
   /** @type {{key: string, row: any}[]} */ const found = [];
   for (let i = 0, at = most_kinds("stocking_limit") - before; i < rows.length && at > 0; i += at) {
     const lot = rows.slice(i, i + at);
-    const { more } = run("stocking_limit", limit_input(tank, [...stock, ...lot.map(([species]) => ({ species, count: 0 }))], "mature", own));
+    const { answer } = asked("stocking_limit", limit_input(tank, [...stock, ...lot.map(([species]) => ({ species, count: 0 }))], "mature", own));
+    // What is planned may be more than the calculation takes; the step must open all the same, or nobody could mend it.
+    if (!answer) return [];
     lot.forEach(([key, row], j) => {
-      const fits = more[before + j];
+      const fits = answer.more[before + j];
       if (fits.long_enough && fits.more >= row.group_min) found.push({ key, row });
     });
   }

@@ -1,6 +1,9 @@
 /** How dangerous this nitrite is beside the chloride in the water, and the chloride that shields. */
 import { constants, table } from "./tables.js";
 
+// Under a billionth of a milligram, far below any test, a ratio to it says nothing and may be no finite number.
+const NIL_MG_L = 1e-9;
+
 /**
  * Limits of nitrite at this chloride, and salt for a tenfold of chloride. Equations, units and source: the Python twin.
  * @param {{nitrite_mg_n_l: number, chloride_mg_l?: number, volume_l?: number}} input
@@ -24,7 +27,7 @@ export function nitrite_risk({ nitrite_mg_n_l, chloride_mg_l = 0, volume_l }) {
     salt_mg_l,
     notes: risk === "above_both" ? ["change_first"] : [],
   };
-  if (nitrite_mg_l > 0) answer.chloride_per_nitrite = chloride_mg_l / nitrite_mg_l;
+  if (nitrite_mg_l > NIL_MG_L) answer.chloride_per_nitrite = chloride_mg_l / nitrite_mg_l;
   if (volume_l !== undefined) answer.salt_g = (salt_mg_l * volume_l) / 1000;
   return answer;
 }

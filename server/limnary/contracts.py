@@ -138,7 +138,8 @@ def _within(spec: dict, value: float) -> float:
         raise ValidationError(
             messages()["out_of_range"].format(min=_plain(spec["min"]), max=_plain(spec["max"]), unit=_unit(spec))
         )
-    return float(value) if spec["type"] == "number" else value
+    # A zero below zero is zero: no answer says -0.
+    return float(value) + 0.0 if spec["type"] == "number" else value
 
 
 def _boolean(spec: dict, value: object) -> bool:

@@ -129,6 +129,14 @@ test("animals are counted grown, and as they come where that is asked; one that 
   assert.deepEqual(still_to_come(stock, [{ species: "Danio rerio", count: 8 }]), [stock[1]]);
 });
 
+test("a plan of more animals than the calculation takes suggests none, and its step opens", () => {
+  const tank = tank_of({ steps: {} });
+  for (const stock of [[{ species: "Danio rerio", count: 10_001 }], [{ species: "a very long name ".repeat(5).slice(0, 80), count: 2, length_cm: 3 }]]) {
+    assert.deepEqual(suggested(tank, null, stock), []);
+    assert.ok(planned_feed({ ...tank, planned_stock: stock }, []) >= 0);
+  }
+});
+
 test("animals are suggested that bear the water, fit the length and have room for a whole group", () => {
   const tank = tank_of({ steps: {} }, { temperature_c: 21, planting: "dense" });
   const fitting = suggested(tank, { ph: 7.5, gh_dgh: 10 }, []);

@@ -4,6 +4,9 @@ from itertools import pairwise
 
 from limnary.calc.tables import constants, table
 
+# Under a billionth of a milligram, far below any test, a ratio to it says nothing and may be no finite number.
+_NIL_MG_L = 1e-9
+
 
 def nitrite_risk(*, nitrite_mg_n_l: float, chloride_mg_l: float = 0.0, volume_l: float | None = None) -> dict:
     """Limits of nitrite at this chloride, where the reading stands, and salt for a tenfold of chloride.
@@ -37,7 +40,7 @@ def nitrite_risk(*, nitrite_mg_n_l: float, chloride_mg_l: float = 0.0, volume_l:
         "salt_mg_l": salt_mg_l,
         "notes": ["change_first"] if risk == "above_both" else [],
     }
-    if nitrite_mg_l > 0:
+    if nitrite_mg_l > _NIL_MG_L:
         answer["chloride_per_nitrite"] = chloride_mg_l / nitrite_mg_l
     if volume_l is not None:
         answer["salt_g"] = salt_mg_l * volume_l / 1000
