@@ -12,7 +12,8 @@ export function ready(settled_h, now_h, start) {
   if (!settled_h) return { code: "not_in_sight" };
   const { p10, p50, p90 } = settled_h;
   const ms = (/** @type {number} */ at_h) => start + at_h * HOUR;
-  if (p50 === null || p90 === null) return { code: "not_before", from: ms(p10) };
+  // So wide a band may begin now and have no end: then there is no date to name, and none that has passed is named.
+  if (p50 === null || p90 === null) return p10 <= now_h ? { code: "not_in_sight" } : { code: "not_before", from: ms(p10) };
   if (p90 <= now_h) return { code: "now" };
   if (p50 <= now_h) return { code: "likely", to: ms(p90) };
   if (p10 <= now_h) return { code: "soon", likely: ms(p50), to: ms(p90) };

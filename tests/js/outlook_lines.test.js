@@ -17,6 +17,7 @@ test("a range of days, what lies behind, and what is not in sight", () => {
   assert.deepEqual(says({ p10: 150, p50: 200, p90: 300 }), { code: "between", from: START + 150 * HOUR, likely: START + 200 * HOUR, to: START + 300 * HOUR });
   assert.deepEqual([says({ p10: 100, p50: 200, p90: 300 }).code, says({ p10: 100, p50: 100, p90: 300 }).code, says({ p10: 100, p50: 100, p90: 100 }).code], ["soon", "likely", "now"]);
   assert.deepEqual([says({ p10: 150, p50: 200, p90: null }).code, says(null).code], ["not_before", "not_in_sight"]);
+  assert.deepEqual([[100, 200], [100, 100], [90, null]].map(([p10, p50]) => says({ p10, p50, p90: null })), Array(3).fill({ code: "not_in_sight" }), "no date that has passed is named");
 });
 
 test("fish beyond today's are the feed beyond today's by the share they eat, never less than none", () => {
