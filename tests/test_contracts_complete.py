@@ -2,6 +2,8 @@
 
 import json
 import re
+from datetime import datetime
+from itertools import product
 from pathlib import Path
 
 import jsonschema
@@ -53,6 +55,25 @@ def test_record_kind_is_whole(name):
     jsonschema.validate(kind["fields"], fields, cls=jsonschema.Draft202012Validator)
     for field in kind["fields"]:
         assert field.get("refers_to", name) in read_folder("records"), field["name"]
+
+
+@pytest.mark.parametrize("name", sorted(read_folder("records")))
+def test_a_time_of_a_record_is_one_that_every_clock_can_show(name):
+    """A day that never comes stopped the calendar of the server and every page of the phone that showed it."""
+    times = [
+        field["pattern"] for field in read_folder("records")[name]["fields"] if field.get("pattern", "").endswith("Z")
+    ]
+    for pattern in times:
+        for year in (1899, 1900, 1970, 2000, 2026, 2028, 2100, 2400, 2999, 3000):
+            for month, day in product(range(14), (0, 1, 28, 29, 30, 31, 32)):
+                date = f"{year}-{month:02}-{day:02}"
+                try:
+                    real = 1900 <= datetime.fromisoformat(date).year <= 2999
+                except ValueError:
+                    real = False
+                assert bool(re.fullmatch(pattern, f"{date}T07:30:00.000Z")) == real, date
+        for clock, real in (("23:59:59Z", True), ("24:00:00Z", False), ("07:60:00Z", False), ("07:30:60Z", False)):
+            assert bool(re.fullmatch(pattern, f"2026-05-04T{clock}")) == real, clock
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -8,7 +8,7 @@
  */
 
 /** A moment by the pattern that all such fields have. @param {any} spec */
-const is_time = (spec) => spec?.pattern?.startsWith("[0-9]{4}-[0-9]{2}-[0-9]{2}T");
+const is_time = (spec) => spec?.pattern?.endsWith("?Z");
 
 /** A field's label without the explanation that a form adds in brackets or behind a semicolon. @param {any} spec @param {string} name @returns {string} */
 export const label_of = (spec, name) => spec?.label.replace(/ \(.*\)$|;.*$/, "") ?? name;

@@ -47,6 +47,16 @@ test("one refused record refuses the whole write, in the API's words, and nothin
   assert.equal(room.all("reading").length, 0);
 });
 
+test("a day that never comes is refused", async () => {
+  const { room } = await opened();
+  const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
+  for (const at of ["2026-02-29T07:30:00Z", "2026-13-01T07:30:00.000Z", "2026-04-31T07:30:00.000Z", "2026-05-04T24:00:00.000Z", "0001-01-01T00:00:00Z"]) {
+    await assert.rejects(room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at }) }]), (no) => no instanceof InvalidInput && no.errors[0].field === "at", at);
+  }
+  await room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at: "2028-02-29T23:59:59Z" }) }]);
+  assert.deepEqual(room.all("reading").map(({ at }) => at), ["2028-02-29T23:59:59Z"]);
+});
+
 test("a change names only what changes; null empties an optional field, never a required one", async () => {
   const { phone, room } = await opened();
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: { ...TANK, place: "shelf" } }]);
