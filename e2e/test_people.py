@@ -98,7 +98,9 @@ def test_a_role_is_changed_and_changed_back(server, owner, helper):
     helper.tap("link", "Reed pool")
     expect(helper.page.locator("footer .act a")).to_have_count(0)
     helper.open("/tanks/new")
-    helper.sees("Your role in this room changes no tanks.")
+    helper.sees("Your role in this room does not change this.")
+    helper.open("/room/source_water/new")
+    helper.sees("Your role in this room does not change this.")
     owner.tap("button", "Undo")
     expect(owner.page.get_by_role("button", name="helper")).to_have_attribute("aria-pressed", "true")
     assert members(server)["Bo"] == "helper"

@@ -75,7 +75,7 @@ export function Setting({ kind, id, query }) {
     <${Page} title=${t(`setting.${kind}`)} up=${then} news=${html`<${Meanwhile} opened=${opened} held=${held} names=${known} />`}
       act=${html`<button class="main" type="button" disabled=${!room.value.may(kind)} onClick=${tap(() => void save())}>${t("setting.save")}</button>`}>
       ${held && BY_NAME.includes(kind) && html`<h2>${held.name}</h2>`}
-      <p class="soft">${t(`setting.${kind}_why`)}</p>
+      <p class="soft">${t(room.value.may(kind) ? `setting.${kind}_why` : "looking_only.this")}</p>
       <${Fields} specs=${specs} raw=${kept.value} onRaw=${(/** @type {any} */ raw) => ((kept.value = kind === "test_kit" ? of_parameter(kept.value, raw) : raw), (refused.value = []))} errors=${refused.value} tried=${tried.value} />
       ${strays.map((one) => html`<${Wrong} error=${one} />`)}
       ${held && html`<${Authors} meta=${held.meta} />`}

@@ -34,7 +34,7 @@ export function TankForm({ id }) {
   const tried = useSignal(false);
   const refused = useSignal(/** @type {any[]} */ ([]));
   if (id && !tank) return html`<${Missing} up="/tanks" />`;
-  if (!room.value.may("tank")) return html`<${LookingOnly} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} why="looking_only.tanks" />`;
+  if (!room.value.may("tank")) return html`<${LookingOnly} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} why="looking_only.this" />`;
 
   const { measures, about } = kept.value;
   const found = litres_of(measures);
