@@ -15,7 +15,7 @@ const HALF = 0.5;
 export function away_tank({ facts, advice, meal }, span, tasks, dones, expand) {
   const { tank } = facts;
   const every_days = Math.max(1, Math.round(advice.usual_test_hours / 24));
-  const litres = bucket_litres(HALF * tank.water_l, tank.water_l);
+  const litres = bucket_litres(HALF * tank.water_l, tank.water_l, facts.water_unit);
   return {
     tank,
     feed: span.feed_every_days > 0 ? { feed_g: meal.feed_g, food: meal.food, every_days: span.feed_every_days } : null,

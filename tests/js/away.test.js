@@ -28,6 +28,11 @@ test("half the water by the bucket, with the dose of its own label", () => {
   assert.equal(said({ facts: { label: null } }).change.dose.missing, "label");
 });
 
+test("in the buckets of a phone that shows gallons", () => {
+  const { change } = said({ facts: { water_unit: "US gal" } });
+  assert.equal(Number((change.litres / 3.785411784).toFixed(6)), 11, "half of 81 L, up to the next half gallon");
+});
+
 test("the next test falls when it is due, never before the sheet begins", () => {
   assert.equal(said().test.first, ms("2026-05-09T08:00:00Z"), "a week after the last of ammonia or nitrite");
   assert.equal(said({ advice: { test_due: true } }).test.first, span.from);
