@@ -26,7 +26,7 @@ const LISTS = /** @type {const} */ (["readings", "changes", "doses", "feedings"]
 
 /**
  * @typedef {{code: string, value?: number}} Filled
- * @typedef {{list: string, id: string, at: string, message: string, allowed: string}} LeftOut
+ * @typedef {{list: string, id: string, at: string, message: string, allowed: string, parameter?: string}} LeftOut
  * @typedef {{tank: any, now_h: number, readings: any[], changes: any[], doses: any[], feedings: any[]}} Records
  * @typedef {{records: Records, start: number, filled: Filled[], left_out: LeftOut[]}} BeliefInput
  */
@@ -55,7 +55,7 @@ export function belief_input(facts) {
         if (!said) return [];
         const entry = { at_h: (time(one) - start) / HOUR, ...said };
         const [wrong] = [...checkFields(item.fields, entry).errors, ...strange(list, entry)];
-        if (wrong) left_out.push({ list, id: one.id, at: one.at, message: wrong.message, allowed: wrong.allowed });
+        if (wrong) left_out.push({ list, id: one.id, at: one.at, message: wrong.message, allowed: wrong.allowed, ...(one.parameter ? { parameter: one.parameter } : {}) });
         return wrong ? [] : [{ entry, id: one.id }];
       })
       .sort(in_order)

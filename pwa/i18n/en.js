@@ -96,7 +96,7 @@ export const en = {
   "why.together": "That any of them is passed, all taken together, is likelier than the {chance} that is accepted here.",
   "why.after": "After it: {chance} chance that any limit is passed before the next test.",
   "why.after_half_food": "After it, with half the food: {chance} chance that any limit is passed before the next test.",
-  "why.after_not_enough": "After it there is still a {chance} chance that a limit is passed before the next test.",
+  "why.after_not_enough": "After it still: {chance} chance that a limit is passed before the next test.",
   "why.after_two": "After both, with half the food: {chance} chance that any limit is passed before the next test.",
   "why.doubt": "{parameter} read {read} {at}, where {low} to {high} was expected. Either the test went wrong or something happened in the tank; until the next test both are held possible.",
   "why.prior": "No test of this tank yet: this is only what is usual for a tank like it. One test says more.",

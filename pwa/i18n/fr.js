@@ -102,7 +102,7 @@ export const fr = {
   "why.prior": "Pas encore de test de ce bac : ce n’est que l’habituel pour un bac comme lui. Un seul test en dit plus.",
   "why.few": "Pour l’instant il y a peu de relevés : les fourchettes sont larges, et c’est normal. Chaque test les resserre.",
   "why.filled": "Pas indiqué, donc compté avec : {filled}.",
-  "why.left_out": forms("{count} entrée n’est pas comptée : {first}", "{count} entrées ne sont pas comptées, dont la première : {first}"),
+  "why.left_out": forms("{count} entrée n’est pas comptée : {first}.", "{count} entrées ne sont pas comptées, dont la première : {first}."),
   "why.forecast": "C’est une prévision tirée des relevés de ce bac, faite sur ce téléphone. Ce n’est pas un test.",
   "why.rule": "C’est une règle faite de limites et de relevés récents, pas une prévision.",
   "why.rule_working": "C’est une règle faite de limites et de relevés récents. La prévision se calcule.",

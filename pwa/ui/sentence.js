@@ -3,7 +3,7 @@ import { html } from "../vendor/preact.js";
 import { contracts } from "../contracts.js";
 import { clock, number, short, t, weekday, when } from "../i18n/words.js";
 import { chance_said } from "./chance.js";
-import { dose_said, litres_said, nitrogen, temperature_said } from "./figures.js";
+import { dose_said, litres_said, nitrogen, parameter_name, temperature_said } from "./figures.js";
 import { StateShape } from "./icon.js";
 
 const QUARTER_MS = 15 * 60_000;
@@ -106,7 +106,8 @@ const FORMS = {
   chance: chance_said,
   until: (value, _, now) => until_said(value, now),
   filled: (listed) => listed.map((/** @type {any} */ one) => t(`filled.${one.code}`, { value: one.code === "temperature_c" ? temperature_said(one.value) : short(one.value ?? 0, 1) })).join(", "),
-  first: ({ at, message, allowed }, _, now) => `${when(at, now)}: ${message}. ${t("allowed", { allowed })}`,
+  // The text around it brings the full stop.
+  first: ({ at, message, allowed, parameter }, _, now) => `${when(at, now)}: ${parameter ? `${parameter_name(parameter)} ` : ""}${message}. ${t("allowed", { allowed }).replace(/\.$/, "")}`,
   rise: mg_n,
   by: (value) => t(`limit.${value}`),
   days: (value) => (value === 1 ? t("until.tomorrow") : t("until.days", { count: value })),
