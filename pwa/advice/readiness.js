@@ -3,7 +3,7 @@ import { settings } from "../calc/kinetics.js";
 import { HOUR } from "./level.js";
 
 /**
- * @typedef {{code: "now" | "likely" | "soon" | "between" | "not_before" | "not_in_sight", from?: number, likely?: number, to?: number}} Ready times in ms
+ * @typedef {{code: "now" | "likely" | "soon" | "between" | "even_now" | "even" | "not_before" | "not_in_sight", from?: number, likely?: number, to?: number}} Ready times in ms
  * @typedef {{days: number, feed_g_day: {p10: number, p50: number, p90: number}, more_fish_g: {p10: number, p50: number, p90: number}}} Room
  */
 
@@ -13,7 +13,8 @@ export function ready(settled_h, now_h, start) {
   const { p10, p50, p90 } = settled_h;
   const ms = (/** @type {number} */ at_h) => start + at_h * HOUR;
   // So wide a band may begin now and have no end: then there is no date to name, and none that has passed is named.
-  if (p50 === null || p90 === null) return p10 <= now_h ? { code: "not_in_sight" } : { code: "not_before", from: ms(p10) };
+  if (p50 === null) return p10 <= now_h ? { code: "not_in_sight" } : { code: "not_before", from: ms(p10) };
+  if (p90 === null) return p50 <= now_h ? { code: "even_now" } : { code: "even", likely: ms(p50) };
   if (p90 <= now_h) return { code: "now" };
   if (p50 <= now_h) return { code: "likely", to: ms(p90) };
   if (p10 <= now_h) return { code: "soon", likely: ms(p50), to: ms(p90) };

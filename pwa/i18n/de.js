@@ -238,6 +238,8 @@ export const de = {
   "ready.likely": "Es verarbeitet seine Last wohl schon; 9 von 10 Mal bis {to}.",
   "ready.soon": "Es wird seine Last wohl bis {to} verarbeiten, 9 von 10 Mal; die Mitte ist {likely}.",
   "ready.between": "Es wird seine Last wohl zwischen {from} und {to} verarbeiten; die Mitte ist {likely}.",
+  "ready.even_now": "So wahrscheinlich wie nicht verarbeitet es seine Last schon. Wenn nicht, ist noch nicht abzusehen, wann.",
+  "ready.even": "So wahrscheinlich wie nicht verarbeitet es seine Last bis {likely}. Es kann auch viel länger dauern: Ein letzter Tag ist noch nicht abzusehen.",
   "ready.not_before": "Vor {from} wird es seine Last kaum verarbeiten. Wann, ist noch nicht abzusehen.",
   "ready.not_in_sight": "Wann es seine Last verarbeiten wird, ist noch nicht abzusehen.",
   "ready.means": "So weit heißt: Bakterien und Pflanzen nehmen alles auf, was das Futter bringt, und Ammonium und Nitrit bleiben niedrig. Die Spanne gilt 8 von 10 Mal.",

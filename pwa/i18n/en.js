@@ -239,6 +239,8 @@ export const en = {
   "ready.likely": "It probably processes its load by now; 9 times in 10 by {to}.",
   "ready.soon": "It will likely process its load by {to}, 9 times in 10; the middle is {likely}.",
   "ready.between": "It will likely process its load between {from} and {to}; the middle is {likely}.",
+  "ready.even_now": "As likely as not it processes its load now. If it does not, no date is in sight yet.",
+  "ready.even": "As likely as not it will process its load by {likely}. It may take far longer: no last day is in sight yet.",
   "ready.not_before": "It will hardly process its load before {from}. When it will is not in sight yet.",
   "ready.not_in_sight": "When it will process its load is not in sight yet.",
   "ready.means": "Ready means that its bacteria and plants take up all that the food brings, with ammonia and nitrite staying low. The range holds 8 times in 10.",

@@ -239,6 +239,8 @@ export const fr = {
   "ready.likely": "Il traite sans doute déjà sa charge ; 9 fois sur 10 d’ici {to}.",
   "ready.soon": "Il traitera probablement sa charge d’ici {to}, 9 fois sur 10 ; le milieu est {likely}.",
   "ready.between": "Il traitera probablement sa charge entre {from} et {to} ; le milieu est {likely}.",
+  "ready.even_now": "Il y a une chance sur deux qu’il traite déjà sa charge. Sinon, aucune date n’est encore en vue.",
+  "ready.even": "Il y a une chance sur deux qu’il traite sa charge d’ici {likely}. Cela peut être bien plus long : aucune date limite n’est encore en vue.",
   "ready.not_before": "Il ne traitera guère sa charge avant {from}. Quand il le fera n’est pas encore en vue.",
   "ready.not_in_sight": "Quand il traitera sa charge n’est pas encore en vue.",
   "ready.means": "Prêt veut dire que ses bactéries et ses plantes prennent tout ce que la nourriture apporte, ammonium et nitrites restant bas. La plage tient 8 fois sur 10.",

@@ -16,8 +16,9 @@ test("a range of days, what lies behind, and what is not in sight", () => {
   const says = (settled) => ready(settled, 100, START);
   assert.deepEqual(says({ p10: 150, p50: 200, p90: 300 }), { code: "between", from: START + 150 * HOUR, likely: START + 200 * HOUR, to: START + 300 * HOUR });
   assert.deepEqual([says({ p10: 100, p50: 200, p90: 300 }).code, says({ p10: 100, p50: 100, p90: 300 }).code, says({ p10: 100, p50: 100, p90: 100 }).code], ["soon", "likely", "now"]);
-  assert.deepEqual([says({ p10: 150, p50: 200, p90: null }).code, says(null).code], ["not_before", "not_in_sight"]);
-  assert.deepEqual([[100, 200], [100, 100], [90, null]].map(([p10, p50]) => says({ p10, p50, p90: null })), Array(3).fill({ code: "not_in_sight" }), "no date that has passed is named");
+  const open_ended = (p10, p50) => says({ p10, p50, p90: null });
+  assert.deepEqual([open_ended(150, null), open_ended(90, null), says(null)], [{ code: "not_before", from: START + 150 * HOUR }, { code: "not_in_sight" }, { code: "not_in_sight" }], "no date that has passed is named");
+  assert.deepEqual([open_ended(90, 100), open_ended(90, 200)], [{ code: "even_now" }, { code: "even", likely: START + 200 * HOUR }], "a middle is said where there is one");
 });
 
 test("fish beyond today's are the feed beyond today's by the share they eat, never less than none", () => {
