@@ -185,6 +185,7 @@ export const de_room = {
   "archive.taken_in": { one: "{count} Aufzeichnung aufgenommen", other: "{count} Aufzeichnungen aufgenommen" },
   "archive.nothing_new": "Nichts darin war hier neu",
   "archive.broken": "Das ist keine ganze Kopie eines Raums, und nichts davon wurde aufgenommen: {lines}",
+  "sharing.clock": "Die Uhr dieses Handys sagt: {here}. Die des Servers: {there}. Einträge und Tage folgen dem Server; stell die falsche richtig.",
   "looking_only.this": "Mit deiner Rolle in diesem Raum änderst du das nicht. Seine Leitung kann das ändern.",
   "not_saved.no-space": "Auf diesem Handy ist kein Platz mehr, darum wurde das nicht gespeichert. Schaff etwas Platz, dann speichere es noch einmal.",
   "not_saved.storage": "Der Speicher dieses Handys hat das nicht angenommen, darum wurde es nicht gespeichert. Versuch es noch einmal; bleibt es so, schließ die App und öffne sie wieder.",

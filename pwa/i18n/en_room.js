@@ -185,6 +185,7 @@ export const en_room = {
   "archive.taken_in": { one: "{count} record taken in", other: "{count} records taken in" },
   "archive.nothing_new": "Nothing in it was new here",
   "archive.broken": "This is not a whole copy of a room, and nothing of it was taken in: {lines}",
+  "sharing.clock": "This phone’s clock says: {here}. The server’s says: {there}. Records and days follow the server’s; set right the one that is wrong.",
   "looking_only.this": "Your role in this room does not change this. Its owner can change that.",
   "not_saved.no-space": "This phone has no room left, so this was not saved. Free some space, then save it again.",
   "not_saved.storage": "This phone’s storage did not take this, so it was not saved. Try again; if it stays so, close the app and open it again.",

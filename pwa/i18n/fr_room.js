@@ -186,6 +186,7 @@ export const fr_room = {
   "archive.taken_in": forms("{count} entrée reprise", "{count} entrées reprises"),
   "archive.nothing_new": "Rien de nouveau pour ici",
   "archive.broken": "Ce n’est pas une copie entière d’une salle, et rien n’en a été repris : {lines}",
+  "sharing.clock": "L’horloge de ce téléphone dit : {here}. Celle du serveur : {there}. Entrées et jours suivent le serveur ; mets à l’heure celle qui se trompe.",
   "looking_only.this": "Ton rôle dans cette salle ne permet pas de changer ceci. La personne propriétaire peut en décider autrement.",
   "not_saved.no-space": "Il n’y a plus de place sur ce téléphone, donc ceci n’a pas été enregistré. Libère de la place, puis enregistre de nouveau.",
   "not_saved.storage": "La mémoire de ce téléphone n’a pas accepté ceci, donc ce n’est pas enregistré. Essaie encore ; si cela persiste, ferme l’appli et rouvre-la.",

@@ -16,3 +16,9 @@ export function sharing_lines({ waiting, sending, needsYou, photosWaiting, photo
   if (!joined) return [{ line: "only_here" }, ...lines.filter(({ line }) => line.includes("need"))];
   return lines.length ? lines : [{ line: "all_long" }];
 }
+
+/** So far two clocks may part before it shows in days and times (ms). */
+const CLOCKS_APART = 5 * 60_000;
+
+/** Whether this phone's clock and the server's, by which records are written, say different things. @param {number} here ms @param {number} there ms */
+export const clocks_differ = (here, there) => Math.abs(here - there) > CLOCKS_APART;

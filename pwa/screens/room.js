@@ -2,7 +2,7 @@
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { roomList } from "../data/fish_room.js";
 import * as sync from "../data/sync.js";
-import { sharing_lines } from "../room/sharing_lines.js";
+import { clocks_differ, sharing_lines } from "../room/sharing_lines.js";
 import { short, t, when } from "../i18n/words.js";
 import { litres_said, measured, parameter_name } from "../ui/figures.js";
 import { Icon } from "../ui/icon.js";
@@ -44,6 +44,8 @@ const Way = ({ to, title, said, icon }) => html`
 function Sharing({ state, ended }) {
   const { lastShared, joined, problem } = state;
   const trying = useSignal(false);
+  // When it was last shared is noted by this phone's own clock.
+  const here = Date.now();
   const share = async () => {
     trying.value = true;
     await sync.now().finally(() => (trying.value = false));
@@ -56,7 +58,8 @@ function Sharing({ state, ended }) {
         ? html`<p class="sentence">${t("problem.ended")}</p>`
         : html`<p class="sentence">${t(`sharing.${first.line}`, { count: first.count })}</p>`}
       ${(ended && first.line !== "all_long" ? [first, ...more] : more).map(({ line, count }) => html`<p key=${line}>${t(`sharing.${line}`, { count })}</p>`)}
-      ${joined && lastShared && html`<p class="soft">${t("sharing.last", { when: when(lastShared, now.value) })}</p>`}
+      ${joined && lastShared && html`<p class="soft">${t("sharing.last", { when: when(lastShared, here) })}</p>`}
+      ${joined && clocks_differ(here, now.value) && html`<p class="soft">${t("sharing.clock", { here: when(here, now.value), there: when(now.value, now.value) })}</p>`}
       ${!online.value ? html`<p class="soft">${t("sharing.offline")}</p>` : problem && !ended && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${t(`problem.${problem}`)}</span></p>`}
       <div class="row">
         ${joined && html`<button class="quiet" type="button" disabled=${trying.value} onClick=${tap(() => void share())}>${t(trying.value ? "sharing.trying" : "sharing.now")}</button>`}

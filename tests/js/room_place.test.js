@@ -12,7 +12,7 @@ import { label_of, value_said } from "../../pwa/room/field_said.js";
 import { REASONS, refusals } from "../../pwa/room/needs_you.js";
 import { ROLES, powers } from "../../pwa/room/powers.js";
 import { refusal } from "../../pwa/room/refusal.js";
-import { sharing_lines } from "../../pwa/room/sharing_lines.js";
+import { clocks_differ, sharing_lines } from "../../pwa/room/sharing_lines.js";
 import { sharedBundle } from "./shared_bundle.js";
 import { TANK, WELCOME, page, pushed, row, scripted, testPhone } from "./test_phone.js";
 
@@ -169,4 +169,9 @@ test("nothing is called shared while anything is left", () => {
   }
   assert.deepEqual(lines({ joined: false, waiting: 3 }), ["only_here"]);
   for (const line of ["all_long", "only_here", "waiting_long", "sending_long", "needs_you_long", "photos_waiting", "photos_need_you", "not_back"]) assert.ok(`sharing.${line}` in en, line);
+});
+
+test("clocks that part by minutes are told, those a moment apart are not", () => {
+  const there = Date.parse("2026-05-04T08:00:00.000Z");
+  assert.deepEqual([-172_800_000, -360_000, -60_000, 0, 60_000, 360_000].map((ms) => clocks_differ(there + ms, there)), [true, true, false, false, false, true]);
 });
