@@ -128,6 +128,26 @@ def test_a_half_made_test_survives_the_reload(server, new_phone):
     thumb.sees("1 reading saved on this phone")
 
 
+def test_a_figure_that_no_water_has_is_asked_for_again(server, new_phone):
+    thumb = new_phone()
+    thumb.open("/")
+    have_tank(thumb, "Reed pool")
+    thumb.tap("link", "Test")
+    for _ in range(3):
+        thumb.tap("button", "Skip")
+    thumb.key_in("72")
+    thumb.sees("pH must be from 0 to 14")
+    thumb.tap("button", "Next")
+    thumb.key_in("25")
+    expect(thumb.page.get_by_role("button", name="Save 2 readings")).to_be_disabled()
+    thumb.tap("button", "Key in pH again")
+    thumb.tap("button", "Erase")
+    thumb.key_in(".2")
+    thumb.tap("button", "Save 2 readings")
+    thumb.sees("2 readings saved on this phone")
+    thumb.sees("7.2")
+
+
 def test_bad_measures_are_refused_in_the_calculations_words_and_stay_typed(server, new_phone):
     thumb = new_phone()
     thumb.open("/tanks/new")

@@ -97,6 +97,10 @@ def test_a_role_is_changed_and_changed_back(server, owner, helper):
     expect(helper.page.get_by_role("link", name="Test", exact=True)).to_have_count(0)
     helper.tap("link", "Reed pool")
     expect(helper.page.locator("footer .act a")).to_have_count(0)
+    page = helper.page.url
+    for form in ("test", "change"):
+        helper.open(f"{page}/{form}")
+        helper.sees("In this room you may look, not write.")
     helper.open("/tanks/new")
     helper.sees("Your role in this room does not change this.")
     helper.open("/room/source_water/new")

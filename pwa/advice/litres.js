@@ -1,6 +1,6 @@
 /** Litres that a bucket can do, and the dechlorinator for exactly those litres. */
 import { convert } from "../bench/units.js";
-import { InvalidInput, run } from "../contracts.js";
+import { InvalidInput, contracts, run } from "../contracts.js";
 
 /** Steps in which water is said, for a small, a middling and a large tank (assumption: what a bucket with marks can do). @type {Record<string, [number, number, number]>} */
 const STEPS = { L: [0.5, 1, 5], "US gal": [0.1, 0.5, 1], "UK gal": [0.1, 0.5, 1] };
@@ -27,6 +27,9 @@ export function dose_for({ tank, source, label }, litres) {
   const answer = run("dechlorinator_dose", dose_input(tank, source, label, litres));
   return { needed: true, amount: answer.label_dose_ml, unit: label.unit, label, answer };
 }
+
+/** The field of a change's litres: no more than this tank holds. @param {any} tank @param {string} label @returns {any} */
+export const litres_spec = (tank, label) => ({ ...contracts().dechlorinator_dose.inputs.find((/** @type {any} */ one) => one.name === "change_l"), label, max: tank.water_l });
 
 /** Litres that the calculation refuses for this tank, in its words. @param {any} tank @param {number} litres @returns {{field: string, message: string, allowed: string} | null} */
 export function litres_refused(tank, litres) {

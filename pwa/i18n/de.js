@@ -162,6 +162,7 @@ export const de = {
   "test.seldom": "Ab und zu",
   "test.drops": "Tropfen",
   "test.drops_are": "= {figure}",
+  "test.key_again": "{what} neu eintippen",
   "test.begun": "Begonnen {when}.",
   "test.afresh": "Neu beginnen",
   "timer.over": "Jetzt ablesen: {what}",

@@ -163,6 +163,7 @@ export const en = {
   "test.seldom": "Now and then",
   "test.drops": "drops",
   "test.drops_are": "= {figure}",
+  "test.key_again": "Key in {what} again",
   "test.begun": "Begun {when}.",
   "test.afresh": "Start afresh",
   "timer.over": "Read now: {what}",

@@ -163,6 +163,7 @@ export const fr = {
   "test.seldom": "De temps en temps",
   "test.drops": "gouttes",
   "test.drops_are": "= {figure}",
+  "test.key_again": "Retaper {what}",
   "test.begun": "Commencé {when}.",
   "test.afresh": "Recommencer",
   "timer.over": "À lire maintenant : {what}",

@@ -1,6 +1,6 @@
 /** A water change: the litres the advice asks for (or the keeper's own), the dose for exactly those, logged together by one tap. */
 import { html, useRef, useSignal } from "../vendor/preact.js";
-import { bucket_litres, bucket_step, dose_for, litres_refused } from "../advice/litres.js";
+import { bucket_litres, bucket_step, dose_for, litres_refused, litres_spec } from "../advice/litres.js";
 import { brought } from "../advice/level.js";
 import { tank_water } from "../advice/tank_water.js";
 import { contracts, run } from "../contracts.js";
@@ -8,10 +8,12 @@ import { number, short, t } from "../i18n/words.js";
 import { forget, useDraft } from "../ui/draft.js";
 import { dose_said, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
 import { advice_for } from "../ui/forecast.js";
+import { Wrong } from "../ui/form.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
 import { TankTiles } from "../ui/life_entry.js";
 import { all, get, now, room } from "../ui/live.js";
+import { LookingOnly } from "../ui/looking_only.js";
 import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
@@ -33,6 +35,7 @@ export function Change({ id }) {
   const problem = useSignal("");
   const came_for = useRef(/** @type {{last: string, advice: any} | null} */ (null));
   if (!tank) return html`<${Missing} up="/" />`;
+  if (!room.value.may("water_change")) return html`<${LookingOnly} title=${t("change.title")} up=${`/tank/${id}`} />`;
 
   const { facts, advice: latest } = advice_for(tank);
   // The litres that a keeper came here to pour stand still while the hour moves on, until something new is recorded.
@@ -79,7 +82,7 @@ export function Change({ id }) {
           <span>${short(water.show(litres || 0), 2)} <small>${water.label}</small></span></button>
         <button class="quiet" type="button" aria-label=${t("change.more", { step: litres_said(step) })} onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
       </div>
-      ${wrong ? html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${t("change.litres")} ${wrong.message}. ${t("allowed", { allowed: wrong.allowed })}</span></p>`
+      ${wrong ? html`<div role="alert"><${Wrong} spec=${litres_spec(tank, t("change.litres"))} error=${wrong} /></div>`
         : html`<p class="soft center">${t("change.share", { percent: number((100 * litres) / tank.water_l, 0) })}</p>`}
       ${keypad.value && html`<${Keypad} label=${t("change.litres")} unit=${water.label} value=${water.text(typed, keyed_in)} onValue=${set} />`}
       ${typed !== null && litres !== suggested && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`}

@@ -1,6 +1,7 @@
 /** A correction: what was written down wrongly is set anew; the record before stays behind it. */
 import { html, useSignal } from "../vendor/preact.js";
-import { litres_refused } from "../advice/litres.js";
+import { litres_refused, litres_spec } from "../advice/litres.js";
+import { figure_spec, no_figure } from "../advice/readable.js";
 import { CORRECTED, correction, timeline } from "../advice/timeline.js";
 import { InvalidInput, records } from "../contracts.js";
 import { short, t, when } from "../i18n/words.js";
@@ -41,9 +42,9 @@ export function Correct({ kind, id }) {
   const type = (/** @type {string | null} */ text) => set({ typed: text, keyed_in: words ? undefined : shown_in(UNIT[kind](one)).unit });
   const value = words ? worded(words, one, typed) : figured(kind, one, kept.value);
   const new_tank = get("tank", tank || one.tank);
-  const too_much = kind === "water_change" && new_tank && litres_refused(new_tank, Number(value ?? one.litres));
+  const refused = refusal_of(one, value, new_tank);
   const something = value !== undefined || tank !== "" || (at !== undefined && at !== event.at);
-  const ready = something && !too_much && !no_moment(at) && !(typed === "" && !words?.may_be_empty);
+  const ready = something && !refused && !no_moment(at) && !(typed === "" && !words?.may_be_empty);
   const up = event.tank ? `/tank/${event.tank}/history` : "/timeline";
   const spec = records()[kind].fields.find((/** @type {any} */ field) => field.name === CORRECTED[kind]);
 
@@ -65,13 +66,21 @@ export function Correct({ kind, id }) {
       ${same.length > 1 && html`<div class="tiles two short" role="group" aria-label=${t("correct.which")}>
         ${same.map((each, i) => html`<button key=${each.id} type="button" aria-pressed=${each === one} onClick=${tap(() => set({ of: each.id, typed: null }))}>${record_lines(each).join(" ") || t("photo.numbered", { at: i + 1 })}</button>`)}</div>`}
       ${wrong.value.map((error) => html`<${Wrong} key=${error.field} error=${error} spec=${error.field === spec.name ? spec : undefined} />`)}
-      ${too_much && html`<${Wrong} error=${too_much} spec=${spec} />`}
+      ${refused && html`<div role="alert"><${Wrong} ...${refused} /></div>`}
       <section class="section"><h2>${kind === "reading" ? `${parameter_name(one.parameter)} ${read_as(one.parameter, one.basis)}`.trim() : spec.label}</h2>
         <${Value} kind=${kind} one=${one} said=${words ? (typed ?? words.says(one)) : typed} keyed_in=${kept.value.keyed_in} spec=${spec} onSay=${type} /></section>
       <${Moment} at=${at} was=${event.at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
       ${event.tank && html`<${WrongTank} was=${event.tank} tank=${tank} onPick=${(/** @type {string} */ picked) => set({ tank: picked })} />`}
       <p class="soft small">${t("correct.kept")}</p>
     <//>`;
+}
+
+/** Why such a figure cannot be: more litres than the tank holds, a reading that is none. @param {any} one @param {any} value @param {any} tank */
+function refusal_of(one, value, tank) {
+  const litres = one.kind === "water_change" && tank;
+  const spec = litres ? litres_spec(tank, t("change.litres")) : one.kind === "reading" ? figure_spec(one, parameter_name(one.parameter)) : null;
+  const error = litres ? litres_refused(tank, Number(value ?? one.litres)) : spec && value !== undefined && no_figure(spec, Number(value));
+  return error ? { spec, error } : null;
 }
 
 /** Other words than before, or nothing. @param {{says: (one: any) => string}} words @param {any} one @param {string | null} typed */

@@ -1,12 +1,15 @@
 /** A test at the tank: one parameter after another, read off tiles or a keypad, saved together; what is seldom tested behind a tap. */
 import { html, useSignal } from "../vendor/preact.js";
+import { figure_spec, no_figure } from "../advice/readable.js";
 import { minutes, short, t, when } from "../i18n/words.js";
 import { forget, useDraft } from "../ui/draft.js";
 import { figure, parameter_name, read_as } from "../ui/figures.js";
+import { Wrong } from "../ui/form.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
 import { SELDOM, TESTED, UNITS, kit_for, reading_of } from "../ui/kits.js";
 import { get, now, room } from "../ui/live.js";
+import { LookingOnly } from "../ui/looking_only.js";
 import { shown_in } from "../ui/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
@@ -21,7 +24,7 @@ const ANSWERS = TESTED.length;
 const STOPS = [...TESTED, null, ...SELDOM];
 /** A test that was begun longer ago than this is another day's (assumption). */
 const OLD_MS = 2 * 3_600_000;
-const first = () => ({ at: 0, begun: Date.now(), readings: /** @type {Record<string, any>} */ ({}), typed: /** @type {Record<string, string>} */ ({}), when: /** @type {string | undefined} */ (undefined) });
+const first = () => ({ at: 0, begun: Date.parse(room.value.now()), readings: /** @type {Record<string, any>} */ ({}), typed: /** @type {Record<string, string>} */ ({}), when: /** @type {string | undefined} */ (undefined) });
 
 /** @param {{id: string}} props */
 export function Test({ id }) {
@@ -30,10 +33,12 @@ export function Test({ id }) {
   const kept = useDraft(name, first);
   const problem = useSignal("");
   if (!tank) return html`<${Missing} up="/" />`;
+  if (!room.value.may("reading")) return html`<${LookingOnly} title=${tank.name} up=${`/tank/${id}`} />`;
   const test = kept.value;
   const parameter = STOPS[test.at] ?? null;
   const seldom = test.at > ANSWERS;
   const done = Object.values(test.readings);
+  const strange = done.map((reading) => ({ reading, spec: figure_spec(reading, parameter_name(reading.parameter)) })).map((one) => ({ ...one, error: no_figure(one.spec, one.reading.value) })).filter(({ error }) => error);
 
   const to = (/** @type {number} */ at, more = {}) => {
     settle();
@@ -56,14 +61,16 @@ export function Test({ id }) {
   const act = html`
     ${test.at > 0 && html`<button class="quiet tall" type="button" onClick=${tap(() => to(seldom ? (test.from ?? ANSWERS) : test.at - 1))}>${t("test.back")}</button>`}
     ${parameter && html`<button class="quiet tall" type="button" onClick=${tap(() => to(test.at + 1))}>${t(test.readings[parameter] ? "test.next" : "test.skip")}</button>`}
-    <button class="main" type="button" disabled=${done.length === 0 || no_moment(test.when)} onClick=${tap(() => void save())}>${done.length ? t("test.save", { count: done.length }) : t("test.none")}</button>`;
+    <button class="main" type="button" disabled=${done.length === 0 || strange.length > 0 || no_moment(test.when)} onClick=${tap(() => void save())}>${done.length ? t("test.save", { count: done.length }) : t("test.none")}</button>`;
 
   return html`
     <${Page} title=${tank.name} up=${`/tank/${id}`} act=${act} aside=${html`<span class="soft figures">${seldom ? t("test.seldom") : t("test.place", { at: Math.min(test.at + 1, ANSWERS), of: ANSWERS })}</span>`}>
-      ${Date.now() - test.begun > OLD_MS && done.length > 0 && html`
+      ${now.value - test.begun > OLD_MS && done.length > 0 && html`
         <div class="row apart caution"><span>${t("test.begun", { when: when(test.begun, now.value) })}</span>
           <button class="quiet" type="button" onClick=${tap(() => (kept.value = first()))}>${t("test.afresh")}</button></div>`}
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
+      ${strange.map(({ reading, spec, error }) => html`<div key=${reading.parameter} role="alert"><${Wrong} spec=${spec} error=${error} />
+        ${reading.parameter !== parameter && html`<button class="quiet" type="button" onClick=${tap(() => to(STOPS.indexOf(reading.parameter)))}>${t("test.key_again", { what: parameter_name(reading.parameter) })}</button>`}</div>`)}
       ${parameter
         ? html`<${Parameter} key=${parameter} tank=${id} parameter=${parameter} test=${test} onPick=${(/** @type {any} */ fields) => to(test.at + 1, answer(fields))}
             onType=${(/** @type {string} */ text, /** @type {any} */ fields, /** @type {string} */ keyed_in) => {
