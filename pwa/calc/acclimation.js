@@ -1,8 +1,7 @@
 /** A plan that brings newcomers from the water they came in to the tank's, by drip or by swaps. */
+import { HAIR } from "./hair.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
-
-const HAIR = 1e-9; // the computer's rounding is neither a step nor a spill
 
 /**
  * Minutes to float, then the water to add in equal steps. Equations, units and source: the Python twin.

@@ -1,5 +1,6 @@
 /** Whether a list of species can share one tank: water, company, temperament, and whose mouth fits whom. */
 import { resolve } from "./animals.js";
+import { HAIR } from "./hair.js";
 import { Refusal } from "./refusal.js";
 import { constants, table } from "./tables.js";
 
@@ -14,7 +15,6 @@ const RANGES = {
   hardness: ["gh_dgh", "gh_low_dgh", "gh_high_dgh"],
 };
 const FIERCE = ["territorial", "aggressive"];
-const HAIR = 1e-9; // the computer's rounding is no centimetre, litre or degree
 // The note that a kind of finding calls for, worst first.
 /** @type {Record<string, string>} */
 const NOTE_OF = {

@@ -1,9 +1,8 @@
 /** The weight of a filled tank with all that belongs to it, and its pressure on the floor. */
+import { HAIR } from "./hair.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 import { density_kg_m3 } from "./water_properties.js";
-
-const HAIR = 1e-9; // the computer's rounding is no centimetre, litre or degree
 
 /**
  * Total mass, and its weight over the footprint. Equations, units, refusals and source: the Python twin.

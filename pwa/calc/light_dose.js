@@ -1,10 +1,10 @@
 /** The light a planted tank gets in a day, and the hours that an amount needs. */
+import { HAIR } from "./hair.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
 const SECONDS_PER_HOUR = 3600;
 const UMOL_PER_MOL = 1_000_000;
-const HAIR = 1e-9; // the computer's rounding is no light
 
 /**
  * Daily light integral of a lamp that fades in and out. Equations, units and source: the Python twin.

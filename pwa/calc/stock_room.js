@@ -1,7 +1,6 @@
 /** Room for fish by the trade's rules: surface for each centimetre of fish, and length to swim. */
+import { HAIR } from "./hair.js";
 import { constants } from "./tables.js";
-
-const HAIR = 1e-9; // the computer's rounding is no centimetre, litre or degree
 
 /** Surface that one grown fish asks for [cm²]; none for shrimp and snails. @param {{kind: string, adult_cm: number}} one */
 export function surface_asked_cm2(one) {

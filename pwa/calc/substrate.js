@@ -1,8 +1,7 @@
 /** Litres, kilograms and shop bags of a layered, sloping bed. */
+import { HAIR } from "./hair.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
-
-const HAIR = 1e-9; // the computer's rounding is no centimetre, litre or degree
 
 /** @typedef {{role?: string, material: string, front_cm: number, back_cm: number, density_kg_l?: number, pack_l?: number, pack_kg?: number}} Layer */
 

@@ -1,9 +1,9 @@
 /** Litres of a tank: to the rim, and of water when filled, after substrate and hardscape. */
+import { HAIR } from "./hair.js";
 import { Refusal } from "./refusal.js";
 import { floor_cm2 } from "./tank_shapes.js";
 
 const CM3_PER_L = 1000;
-const HAIR = 1e-9; // the computer's rounding is no centimetre, litre or degree
 
 /**
  * Gross litres to the rim and litres of water at the fill height. Equations, units and refusals: the Python twin.

@@ -8,7 +8,7 @@ import { wake } from "../../pwa/data/identity.js";
 import { round } from "../../pwa/data/round.js";
 import { sha256, sha256Plain } from "../../pwa/data/sha256.js";
 import { uuid7 } from "../../pwa/data/uuid7.js";
-import { seeded } from "./random_from_seed.js";
+import { seeded } from "./drawn_numbers.js";
 import { TANK, WELCOME, page, row, scripted, stored, testPhone } from "./test_phone.js";
 
 const NOW = Date.UTC(2026, 4, 4, 7, 30);

@@ -4,7 +4,7 @@ import { install } from "../../pwa/contracts.js";
 import { openDatabase } from "../../pwa/data/database.js";
 import { join, openRoom } from "../../pwa/data/fish_room.js";
 import { round } from "../../pwa/data/round.js";
-import { seeded } from "./random_from_seed.js";
+import { seeded } from "./drawn_numbers.js";
 import { sharedBundle } from "./shared_bundle.js";
 
 install(sharedBundle());

@@ -4,7 +4,7 @@
  * Every fifth seed is a storm: clocks leap ahead, all edit the same name, answers get lost, the server is often restored.
  */
 import { IDBFactory } from "fake-indexeddb";
-import { seeded } from "../js/random_from_seed.js";
+import { seeded } from "../js/drawn_numbers.js";
 import { Invariants } from "./invariants.js";
 import { Membership } from "./membership.js";
 import { invite, joinNow } from "./membership_acts.js";

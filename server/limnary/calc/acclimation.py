@@ -2,10 +2,9 @@
 
 import math
 
+from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
-
-_HAIR = 1e-9  # the computer's rounding is neither a step nor a spill
 
 
 def acclimation(
@@ -65,7 +64,7 @@ def acclimation(
 
 def _float_minutes(gap_c: float) -> float:
     practice = constants("acclimation_practice")
-    if gap_c <= practice["close_c"] + _HAIR:
+    if gap_c <= practice["close_c"] + HAIR:
         return 0.0
     return float(max(constants("acclimation_fao")["float_least_minutes"], gap_c * practice["float_minutes_per_c"]))
 
@@ -77,13 +76,13 @@ def _mix_minutes(ph_gap: float | None, gh_gap: float | None) -> float:
 
 
 def _ph_far(ph_gap: float | None) -> bool:
-    return ph_gap is not None and ph_gap > constants("acclimation_fao")["ph_far"] + _HAIR
+    return ph_gap is not None and ph_gap > constants("acclimation_fao")["ph_far"] + HAIR
 
 
 def _steps(minutes: float) -> tuple[int, int]:
     """How many steps of how many minutes: every 5 for an hour, every 15 for an evening, else every hour."""
-    length = 5 if minutes <= 60 + _HAIR else 15 if minutes <= 240 + _HAIR else 60
-    return math.ceil(minutes / length - _HAIR), length
+    length = 5 if minutes <= 60 + HAIR else 15 if minutes <= 240 + HAIR else 60
+    return math.ceil(minutes / length - HAIR), length
 
 
 def _bag_share_left(ph_gap: float | None, gh_gap: float | None) -> float:
@@ -126,7 +125,7 @@ def _flow(ml_minute: float) -> dict:
 
 
 def _spills(litres: float, vessel_l: float | None) -> bool:
-    return vessel_l is not None and litres > vessel_l + _HAIR
+    return vessel_l is not None and litres > vessel_l + HAIR
 
 
 def _notes(ph_gap: float | None, gh_gap: float | None, hours_in_bag: float) -> list[str]:
@@ -134,7 +133,7 @@ def _notes(ph_gap: float | None, gh_gap: float | None, hours_in_bag: float) -> l
     notes = ["long_in_bag"] if hours_in_bag >= practice["long_in_bag_hours"] else []
     if _ph_far(ph_gap):
         notes.append("ph_far")
-    if gh_gap is not None and gh_gap > practice["far_dgh"] + _HAIR:
+    if gh_gap is not None and gh_gap > practice["far_dgh"] + HAIR:
         notes.append("gh_far")
     if ph_gap is None and gh_gap is None:
         notes.append("nothing_measured")

@@ -3,6 +3,7 @@
 from itertools import combinations
 
 from limnary.calc.animals import resolve
+from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants, table
 
@@ -13,7 +14,6 @@ RANGES = {
     "hardness": ("gh_dgh", "gh_low_dgh", "gh_high_dgh"),
 }
 FIERCE = ("territorial", "aggressive")
-_HAIR = 1e-9  # the computer's rounding is no centimetre, litre or degree
 # The note that a kind of finding calls for, worst first.
 NOTE_OF = {
     "tank_temperature": "tank_water",
@@ -122,7 +122,7 @@ def _alone(one: dict, tank: dict, planting: str, cover: str) -> list[dict]:
             low, high = one[name]
             off = max(low - here, here - high)
             if off > 0:
-                severity = "bar" if off > margins[name] + _HAIR else "care"
+                severity = "bar" if off > margins[name] + HAIR else "care"
                 found.append(_finding(f"tank_{name}", severity, one, None, (low, high, here, here)))
     if not all(one[name] for name in RANGES):
         found.append(_finding("not_known", "unknown", one))
@@ -152,7 +152,7 @@ def _water_between(one: dict, other: dict) -> list[dict]:
         if one[name] and other[name]:
             gap = max(one[name][0] - other[name][1], other[name][0] - one[name][1])
             if gap > 0:
-                severity = "bar" if gap > margins[name] + _HAIR else "care"
+                severity = "bar" if gap > margins[name] + HAIR else "care"
                 found.append(_finding(f"{name}_apart", severity, one, other, (*one[name], *other[name])))
     return found
 

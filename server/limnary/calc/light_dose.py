@@ -1,11 +1,11 @@
 """The light a planted tank gets in a day, and the hours that an amount needs."""
 
+from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
 
 _SECONDS_PER_HOUR = 3600
 _UMOL_PER_MOL = 1_000_000
-_HAIR = 1e-9  # the computer's rounding is no light
 
 
 def light_dose(
@@ -33,7 +33,7 @@ def light_dose(
     out = {"dli_mol_m2_day": mol_m2_hour * full_hours, "full_hours": full_hours, "band": _band(ppfd_umol_m2_s)}
     notes = _notes(ppfd_umol_m2_s, hours)
     if wanted_mol_m2_day is not None:
-        if wanted_mol_m2_day <= mol_m2_hour * (24 - ramp_hours) + _HAIR and mol_m2_hour > _HAIR:
+        if wanted_mol_m2_day <= mol_m2_hour * (24 - ramp_hours) + HAIR and mol_m2_hour > HAIR:
             out["hours_needed"] = min(24.0, wanted_mol_m2_day / mol_m2_hour + ramp_hours)
         else:
             notes.append("cannot_reach")

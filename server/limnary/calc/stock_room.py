@@ -1,8 +1,7 @@
 """Room for fish by the trade's rules: surface for each centimetre of fish, and length to swim."""
 
+from limnary.calc.hair import HAIR
 from limnary.calc.tables import constants
-
-_HAIR = 1e-9  # the computer's rounding is no centimetre, litre or degree
 
 
 def surface_asked_cm2(one: dict) -> float:
@@ -32,4 +31,4 @@ def long_enough(one: dict, length_cm: float) -> bool:
     row = one["row"] or {}
     swims = row.get("social") == "shoal" or row.get("temperament") == "restless"
     lengths = rule["swimmer_lengths"] if swims else rule["other_lengths"]
-    return one["kind"] != "fish" or length_cm >= lengths * one["adult_cm"] - _HAIR
+    return one["kind"] != "fish" or length_cm >= lengths * one["adult_cm"] - HAIR
