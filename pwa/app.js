@@ -27,7 +27,10 @@ const page = signal(/** @type {{path: string, screen: any, props: any} | null} *
 /** Turn to the page of the address. */
 async function turn() {
   const url = new URL(address.value, location.origin);
-  const hit = match(ROUTES.map(([pattern, ...rest]) => [pattern, rest]), url.pathname);
+  const hit = match(
+    ROUTES.map(([pattern, ...rest]) => [pattern, rest]),
+    url.pathname,
+  );
   if (!hit) return show_page(url, Missing, { up: "/" });
   const [fetch_screen, props_of] = hit.found;
   try {
@@ -38,7 +41,8 @@ async function turn() {
     return;
   }
   // A keeper who went on meanwhile is not called back.
-  if (url.href === new URL(address.value, location.origin).href) show_page(url, screens.get(fetch_screen), props_of?.(hit.parts, url, { enter }) ?? {});
+  if (url.href === new URL(address.value, location.origin).href)
+    show_page(url, screens.get(fetch_screen), props_of?.(hit.parts, url, { enter }) ?? {});
 }
 
 /** @param {URL} url @param {any} screen @param {any} props */
@@ -49,7 +53,9 @@ function show_page(url, screen, props) {
 }
 
 /** Without a worker that stores them, the other screens are fetched once the first is shown: the signal may be gone later. */
-const fetch_the_rest = () => "serviceWorker" in navigator || setTimeout(() => ROUTES.forEach(([, fetch_screen]) => void fetch_screen().catch(() => {})), 1000);
+const fetch_the_rest = () =>
+  "serviceWorker" in navigator ||
+  setTimeout(() => ROUTES.forEach(([, fetch_screen]) => void fetch_screen().catch(() => {})), 1000);
 
 function App() {
   const said = notice.value;
@@ -81,8 +87,10 @@ async function enter(id) {
 async function main() {
   await keep_language();
   await thisPhone({
-    onBlocked: () => (notice.value = { text: t("notice.blocked"), action: t("notice.reload"), work: () => location.reload() }),
-    onOutdated: () => (notice.value = { text: t("notice.outdated"), action: t("notice.reload"), work: () => location.reload() }),
+    onBlocked: () =>
+      (notice.value = { text: t("notice.blocked"), action: t("notice.reload"), work: () => location.reload() }),
+    onOutdated: () =>
+      (notice.value = { text: t("notice.outdated"), action: t("notice.reload"), work: () => location.reload() }),
   });
   await enter();
   ignore_ghosts();
@@ -100,7 +108,11 @@ function keep_shell() {
   if (!("serviceWorker" in navigator)) return;
   const worker = new Workbox("/sw.js");
   worker.addEventListener("waiting", () => {
-    notice.value = { text: t("notice.new_version"), action: t("notice.use_it"), work: () => worker.messageSkipWaiting() };
+    notice.value = {
+      text: t("notice.new_version"),
+      action: t("notice.use_it"),
+      work: () => worker.messageSkipWaiting(),
+    };
     worker.addEventListener("controlling", () => location.reload());
   });
   void worker.register();

@@ -75,7 +75,8 @@ export function run(name, payload, calculate = calculations[name]) {
 
 /** The payload with defaults, or InvalidInput. @param {any} spec @param {unknown} payload */
 export function check(spec, payload) {
-  if (!isObject(payload)) throw new InvalidInput([{ field: "", message: words("not_body"), allowed: words("allowed_body") }]);
+  if (!isObject(payload))
+    throw new InvalidInput([{ field: "", message: words("not_body"), allowed: words("allowed_body") }]);
   const { values, errors } = checkFields(spec.inputs, /** @type {any} */ (payload));
   if (errors.length) throw new InvalidInput(errors);
   const between = [...missingWhen(spec.inputs, values), ...brokenRules(spec, values)];
@@ -170,7 +171,9 @@ function within(spec, value, path) {
 function missingWhen(inputs, values) {
   return inputs
     .filter((spec) => spec.required && spec.when && !(spec.name in values))
-    .filter((spec) => Object.entries(spec.when).every(([other, wanted]) => /** @type {any} */ (wanted).includes(values[other])))
+    .filter((spec) =>
+      Object.entries(spec.when).every(([other, wanted]) => /** @type {any} */ (wanted).includes(values[other])),
+    )
     .map((spec) => {
       const other = Object.keys(spec.when)[0];
       return problem(spec.name, words("missing_when", { other, value: values[other] }), spec);
@@ -217,7 +220,9 @@ export function allowed(spec) {
 
 /** @param {string} code @param {Record<string, any>} [parts] */
 function words(code, parts = {}) {
-  return bundle.messages[code].replace(/\{(\w+)\}/g, (_, name) => (typeof parts[name] === "number" ? figure(parts[name]) : String(parts[name])));
+  return bundle.messages[code].replace(/\{(\w+)\}/g, (_, name) =>
+    typeof parts[name] === "number" ? figure(parts[name]) : String(parts[name]),
+  );
 }
 
 /** @param {string} field @param {string} message @param {any} spec @returns {FieldError} */

@@ -35,10 +35,15 @@ const LISTS = /** @type {const} */ (["readings", "changes", "doses", "feedings"]
 export function belief_input(facts) {
   const { tank, filled } = tank_of(facts);
   const until = facts.now + CLOCK_ERROR;
-  const dated = Object.fromEntries(LISTS.map((list) => [list, facts[list].filter((/** @type {any} */ one) => time(one) <= until)]));
+  const dated = Object.fromEntries(
+    LISTS.map((list) => [list, facts[list].filter((/** @type {any} */ one) => time(one) <= until)]),
+  );
   // One record of a wrong year must not take the whole forecast: what lies before the longest that the contracts take is left out, and named.
   const oldest = until - spec_of("now_h").max * HOUR;
-  const first = Math.min(...LISTS.flatMap((list) => dated[list].map(time).filter((/** @type {number} */ at) => at >= oldest)), facts.now);
+  const first = Math.min(
+    ...LISTS.flatMap((list) => dated[list].map(time).filter((/** @type {number} */ at) => at >= oldest)),
+    facts.now,
+  );
   const said = Date.parse(facts.tank.started_at ?? "");
   const running = first - said > RUNNING_H * HOUR;
   if (Number.isNaN(said)) filled.push({ code: "start" });
@@ -55,7 +60,15 @@ export function belief_input(facts) {
         if (!said) return [];
         const entry = { at_h: (time(one) - start) / HOUR, ...said };
         const [wrong] = [...checkFields(item.fields, entry).errors, ...strange(list, entry)];
-        if (wrong) left_out.push({ list, id: one.id, at: one.at, message: wrong.message, allowed: wrong.allowed, ...(one.parameter ? { parameter: one.parameter } : {}) });
+        if (wrong)
+          left_out.push({
+            list,
+            id: one.id,
+            at: one.at,
+            message: wrong.message,
+            allowed: wrong.allowed,
+            ...(one.parameter ? { parameter: one.parameter } : {}),
+          });
         return wrong ? [] : [{ entry, id: one.id }];
       })
       .sort(in_order)
@@ -78,7 +91,11 @@ export const source_of = (source, label) => ({
 /** The limits of limits.js as the contracts name them: ammonia's as free ammonia at the same pH and temperature. @param {import("./limits.js").Limits} limits */
 export function limits_of(limits) {
   const { ph, temperature_c, total_ammonia, nitrite, nitrate } = limits;
-  const { nh3_mg_n_l } = run("free_ammonia", { tan_mg_n_l: total_ammonia.mg_n_l, ph: ph.value, temperature_c: temperature_c.value });
+  const { nh3_mg_n_l } = run("free_ammonia", {
+    tan_mg_n_l: total_ammonia.mg_n_l,
+    ph: ph.value,
+    temperature_c: temperature_c.value,
+  });
   return { nh3_mg_n_l, nitrite_mg_n_l: nitrite.mg_n_l, nitrate_mg_n_l: nitrate.mg_n_l };
 }
 
@@ -96,15 +113,36 @@ function tank_of({ tank, readings, now, feedings, stock = [], own_species = [] }
     filled.push({ code: name, value: read ? read.value : CAREFUL[name] });
     return read ? read.value : CAREFUL[name];
   };
-  const hardness = tank.kh_dkh ?? readings.filter((/** @type {any} */ one) => one.parameter === "kh").map(in_degrees).find((/** @type {any} */ value) => usable("kh_dkh", value));
+  const hardness =
+    tank.kh_dkh ??
+    readings
+      .filter((/** @type {any} */ one) => one.parameter === "kh")
+      .map(in_degrees)
+      .find((/** @type {any} */ value) => usable("kh_dkh", value));
   // Animals that were written down with their lengths weigh what those say; else the tank's own figure stands.
   const weighed_g = stock_g(stock, own_species, now);
-  const known = { kh_dkh: hardness, feed_g_day: tank.feed_g_day, protein_fraction: tank.protein_fraction, fish_g: weighed_g ?? tank.fish_g };
+  const known = {
+    kh_dkh: hardness,
+    feed_g_day: tank.feed_g_day,
+    protein_fraction: tank.protein_fraction,
+    fish_g: weighed_g ?? tank.fish_g,
+  };
   // A tank set up here keeps its animals' records from the first: none recorded are none in it.
-  if (set_up_here(tank) && known.feed_g_day === undefined && known.fish_g === undefined && feedings.length === 0 && stock_of(stock, now).animals.length === 0) {
+  if (
+    set_up_here(tank) &&
+    known.feed_g_day === undefined &&
+    known.fish_g === undefined &&
+    feedings.length === 0 &&
+    stock_of(stock, now).animals.length === 0
+  ) {
     known.feed_g_day = 0;
     filled.push({ code: "no_animals" });
-  } else if (known.feed_g_day === undefined) filled.push(weighed_g !== undefined ? { code: "feed_of_stock", value: weighed_g } : { code: known.fish_g === undefined ? "feed" : "feed_of_fish" });
+  } else if (known.feed_g_day === undefined)
+    filled.push(
+      weighed_g !== undefined
+        ? { code: "feed_of_stock", value: weighed_g }
+        : { code: known.fish_g === undefined ? "feed" : "feed_of_fish" },
+    );
   for (const name of ["planting", "seeded"]) if (!tank[name]) filled.push({ code: name });
   return {
     filled,
@@ -133,17 +171,30 @@ const SAYS = {
     return { fraction: change.fraction, source: source_of(change.source ?? source, dosed ? dosed.label : label) };
   },
   doses: ({ tan_mg_n_l }) => (tan_mg_n_l ? { tan_mg_n_l } : null),
-  feedings: ({ feed_g, protein_fraction }) => ({ feed_g, ...(protein_fraction === undefined ? {} : { protein_fraction }) }),
+  feedings: ({ feed_g, protein_fraction }) => ({
+    feed_g,
+    ...(protein_fraction === undefined ? {} : { protein_fraction }),
+  }),
 };
 
 /** By time; at the same time always alike, whatever order the records come in. @param {any} a @param {any} b */
 const in_order = (a, b) =>
-  a.entry.at_h - b.entry.at_h || LEARNT_FROM.indexOf(a.entry.parameter) - LEARNT_FROM.indexOf(b.entry.parameter) || (a.id < b.id ? -1 : 1);
+  a.entry.at_h - b.entry.at_h ||
+  LEARNT_FROM.indexOf(a.entry.parameter) - LEARNT_FROM.indexOf(b.entry.parameter) ||
+  (a.id < b.id ? -1 : 1);
 
 /** Readings that no tank has: the calculation refuses them whole. @param {string} list @param {any} entry */
 function strange(list, { parameter, value }) {
-  const name = list !== "readings" ? undefined : { ph: "ph", temperature: "temperature_c", kh: "kh_dkh" }[/** @type {"ph"} */ (parameter)];
-  return name ? checkFields(spec_of("tank").fields.filter((/** @type {any} */ field) => field.name === name), { [name]: value }).errors : [];
+  const name =
+    list !== "readings"
+      ? undefined
+      : { ph: "ph", temperature: "temperature_c", kh: "kh_dkh" }[/** @type {"ph"} */ (parameter)];
+  return name
+    ? checkFields(
+        spec_of("tank").fields.filter((/** @type {any} */ field) => field.name === name),
+        { [name]: value },
+      ).errors
+    : [];
 }
 
 /** @param {string} name @returns {any} */

@@ -35,13 +35,15 @@ export function belief_store(name = "limnary-beliefs") {
       const beliefs = transaction.store;
       await beliefs.put({ tank_id, kept, model: model(), used: now });
       const too_many = (await beliefs.count()) - MOST;
-      if (too_many > 0) for (const old of await beliefs.index("used").getAllKeys(null, too_many)) await beliefs.delete(old);
+      if (too_many > 0)
+        for (const old of await beliefs.index("used").getAllKeys(null, too_many)) await beliefs.delete(old);
       await transaction.done;
     },
     /** Let go of the beliefs of all other tanks: what this phone may no longer hold, it does not keep. @param {string[]} tank_ids */
     async keep_only(tank_ids) {
       const transaction = (await database()).transaction("beliefs", "readwrite");
-      for (const held of await transaction.store.getAllKeys()) if (!tank_ids.includes(held)) await transaction.store.delete(held);
+      for (const held of await transaction.store.getAllKeys())
+        if (!tank_ids.includes(held)) await transaction.store.delete(held);
       await transaction.done;
     },
     async close() {

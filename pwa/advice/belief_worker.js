@@ -9,7 +9,8 @@ const PATIENCE_MS = 30_000;
  */
 export function belief_worker({ start, shared, patience_ms = PATIENCE_MS }) {
   /** @type {Promise<Worker> | null} */ let running = null;
-  /** @type {Map<number, {settle: (answer: any) => void, fail: (why: Error) => void, timer: any}>} */ const waiting = new Map();
+  /** @type {Map<number, {settle: (answer: any) => void, fail: (why: Error) => void, timer: any}>} */ const waiting =
+    new Map();
   let count = 0;
   /** @type {any} */ let told = null;
 

@@ -19,7 +19,9 @@ const MOST_OCTETS = 75;
  */
 export function calendar_file({ room, tasks, tanks, dones, now }, expand, until_of) {
   const shown = tasks.filter((task) => !task.over && (!task.tank || tanks.has(task.tank)));
-  const events = shown.toSorted((a, b) => (a.id < b.id ? -1 : 1)).map((task) => event(task, tanks, dones, now, expand, until_of));
+  const events = shown
+    .toSorted((a, b) => (a.id < b.id ? -1 : 1))
+    .map((task) => event(task, tanks, dones, now, expand, until_of));
   const zones = [...new Set(events.map(({ zone }) => zone))].filter((zone) => zone !== "UTC").sort();
   const year = new Date(now).getUTCFullYear();
   const lines = [
@@ -36,7 +38,9 @@ export function calendar_file({ room, tasks, tanks, dones, now }, expand, until_
 
 /** @param {any} task @param {Map<string, string>} tanks @param {any[]} dones @param {number} now @param {import("./tasks.js").Expand} expand @param {(parts: any, zone: string) => number} until_of */
 function event(task, tanks, dones, now, expand, until_of) {
-  const skipped = dones.filter((one) => one.task === task.id && one.skipped && one.due_at).map((one) => Date.parse(one.due_at));
+  const skipped = dones
+    .filter((one) => one.task === task.id && one.skipped && one.due_at)
+    .map((one) => Date.parse(one.due_at));
   const start = Math.floor(Date.parse(task.starts_at) / 1000) * 1000;
   let zone = task.zone || "UTC";
   /** @type {number | undefined} */ let first;
@@ -72,7 +76,8 @@ function rule_text(rule, zone, until_of) {
     .filter(([name, value]) => name !== "INTERVAL" || value !== 1)
     .map(([name, value]) => {
       if (name === "UNTIL") return `UNTIL=${utc(until_of(parts, zone))}`;
-      if (name === "BYDAY") return `BYDAY=${value.map((/** @type {[number, string]} */ [nth, day]) => `${nth || ""}${day}`).join(",")}`;
+      if (name === "BYDAY")
+        return `BYDAY=${value.map((/** @type {[number, string]} */ [nth, day]) => `${nth || ""}${day}`).join(",")}`;
       return `${name}=${value}`;
     })
     .join(";");
@@ -104,11 +109,19 @@ function first_with(wanted, low, high, offset) {
 }
 
 /** @param {string} kind @param {number} wall by the clock before @param {number} before s @param {number} after s */
-const observance = (kind, wall, before, after) => [`BEGIN:${kind}`, `DTSTART:${plain(wall)}`, `TZOFFSETFROM:${signed(before)}`, `TZOFFSETTO:${signed(after)}`, `END:${kind}`];
+const observance = (kind, wall, before, after) => [
+  `BEGIN:${kind}`,
+  `DTSTART:${plain(wall)}`,
+  `TZOFFSETFROM:${signed(before)}`,
+  `TZOFFSETTO:${signed(after)}`,
+  `END:${kind}`,
+];
 
 /** @param {number} seconds */
 function signed(seconds) {
-  const [hours, minutes, rest] = [3600, 60, 1].map((size, place) => String(Math.floor(Math.abs(seconds) / size) % (place ? 60 : 100)).padStart(2, "0"));
+  const [hours, minutes, rest] = [3600, 60, 1].map((size, place) =>
+    String(Math.floor(Math.abs(seconds) / size) % (place ? 60 : 100)).padStart(2, "0"),
+  );
   return `${seconds < 0 ? "-" : "+"}${hours}${minutes}${rest === "00" ? "" : rest}`;
 }
 

@@ -26,22 +26,45 @@ export function chart_lines(parameter, facts, asked, ahead, limits, days) {
   const doubts = ahead?.doubts ?? [];
   const dots = records.readings
     .filter((one) => one.parameter === parameter && ms(one.at_h) >= from)
-    .map((one) => ({ at: ms(one.at_h), ...read(one), doubted: doubts.some((/** @type {any} */ doubt) => doubt.parameter === parameter && doubt.at_h === one.at_h) }));
+    .map((one) => ({
+      at: ms(one.at_h),
+      ...read(one),
+      doubted: doubts.some((/** @type {any} */ doubt) => doubt.parameter === parameter && doubt.at_h === one.at_h),
+    }));
   const foreseen = parameter in SPECIES && (parameter !== "nitrate" || asked.nitrate_known);
   const series = foreseen ? (ahead?.series ?? []) : [];
   const fan = series.map((/** @type {any} */ point) => ({ at: ms(point.at_h), ...point[`${parameter}_mg_n_l`] }));
   const within = (/** @type {any} */ one) => Date.parse(one.at) >= from && Date.parse(one.at) <= now;
   const marks = [
-    ...facts.feedings.filter(within).map((/** @type {any} */ one) => ({ at: Date.parse(one.at), kind: /** @type {const} */ ("feeding"), said: one.feed_g })),
-    ...facts.changes.filter(within).map((/** @type {any} */ one) => ({ at: Date.parse(one.at), kind: /** @type {const} */ ("change"), said: one.litres })),
+    ...facts.feedings.filter(within).map((/** @type {any} */ one) => ({
+      at: Date.parse(one.at),
+      kind: /** @type {const} */ ("feeding"),
+      said: one.feed_g,
+    })),
+    ...facts.changes.filter(within).map((/** @type {any} */ one) => ({
+      at: Date.parse(one.at),
+      kind: /** @type {const} */ ("change"),
+      said: one.litres,
+    })),
   ].toSorted((a, b) => a.at - b.at);
-  return { parameter, dots, fan, marks, limit: parameter in SPECIES ? limits[parameter] : null, from, now, to: fan.at(-1)?.at ?? now };
+  return {
+    parameter,
+    dots,
+    fan,
+    marks,
+    limit: parameter in SPECIES ? limits[parameter] : null,
+    from,
+    now,
+    to: fan.at(-1)?.at ?? now,
+  };
 }
 
 /** A reading as nitrogen with the span that its kit's steps leave open; a meter of pH or temperature has none. @param {any} reading */
 function read(reading) {
   if (!(reading.parameter in SPECIES)) {
-    const [low, high] = reading.steps?.length ? interval(reading.value, reading.steps, 0, 0) : [reading.value, reading.value];
+    const [low, high] = reading.steps?.length
+      ? interval(reading.value, reading.steps, 0, 0)
+      : [reading.value, reading.value];
     return { value: reading.value, low, high };
   }
   const { value, steps } = in_nitrogen(reading);

@@ -19,7 +19,9 @@ export function labels_by_use(labels, doses) {
 
 /** The water a label's dose is for: the whole tank, or as much new water as last time. @param {any} tank @param {any} label @param {any[]} changes oldest first */
 export const litres_for = (tank, label, changes) =>
-  label.basis === "whole_tank" ? tank.water_l : (changes.at(-1)?.litres ?? bucket_litres(USUAL_CHANGE * tank.water_l, tank.water_l));
+  label.basis === "whole_tank"
+    ? tank.water_l
+    : (changes.at(-1)?.litres ?? bucket_litres(USUAL_CHANGE * tank.water_l, tank.water_l));
 
 /**
  * A label's dose for so much water; drops are counted whole, at least one.
@@ -27,7 +29,12 @@ export const litres_for = (tank, label, changes) =>
  * @throws {import("../contracts.js").InvalidInput} litres out of range
  */
 export function label_dose(label, litres) {
-  const { label_dose_ml } = run("dechlorinator_dose", { change_l: litres, basis: "new_water", label_ml: label.amount, label_per_l: label.per_l });
+  const { label_dose_ml } = run("dechlorinator_dose", {
+    change_l: litres,
+    basis: "new_water",
+    label_ml: label.amount,
+    label_per_l: label.per_l,
+  });
   return { amount: label.unit === "drops" ? Math.max(1, Math.round(label_dose_ml)) : label_dose_ml, unit: label.unit };
 }
 
@@ -44,7 +51,14 @@ export function salt_of(tank, draft, { system, marks }) {
   if (!("answer" in outcome)) return null;
   const { choices } = spec.inputs.find((/** @type {any} */ one) => one.name === "salt");
   const what = choices.find((/** @type {any} */ one) => one.value === outcome.payload.salt).label;
-  return { what, what_code: outcome.payload.salt, amount: outcome.answer.grams, unit: "g", input: outcome.payload, answer: outcome.answer };
+  return {
+    what,
+    what_code: outcome.payload.salt,
+    amount: outcome.answer.grams,
+    unit: "g",
+    input: outcome.payload,
+    answer: outcome.answer,
+  };
 }
 
 /**
@@ -57,16 +71,28 @@ export function starter(tank, tan_mg_n_l, ammonia_percent) {
   const input = { volume_l: tank.water_l, tan_mg_n_l, ...(ammonia_percent === undefined ? {} : { ammonia_percent }) };
   const answer = run("starter_dose", input);
   const salt = ammonia_percent === undefined;
-  return { input, answer, amount: salt ? answer.ammonium_chloride_g : answer.household_ammonia_ml, unit: salt ? "g" : "ml", tan_mg_n_l: answer.tan_mg_n_l };
+  return {
+    input,
+    answer,
+    amount: salt ? answer.ammonium_chloride_g : answer.household_ammonia_ml,
+    unit: salt ? "g" : "ml",
+    tan_mg_n_l: answer.tan_mg_n_l,
+  };
 }
 
 /** A day's load of the food this tank is to get, else as its planned animals want, else what is usual. @param {any} tank @param {any[]} [own] own_species records */
 export function wanted_tan(tank, own = []) {
   const of_plan = planned_feed(tank, own);
-  if (!(tank.feed_g_day > 0) && of_plan > 0) return run("starter_dose", planned_starter(tank.water_l, of_plan).input).tan_mg_n_l;
+  if (!(tank.feed_g_day > 0) && of_plan > 0)
+    return run("starter_dose", planned_starter(tank.water_l, of_plan).input).tan_mg_n_l;
   if (!(tank.feed_g_day > 0) || !(tank.protein_fraction > 0)) return USUAL_TAN_MG_N_L;
-  return run("starter_dose", { volume_l: tank.water_l, feed_g_day: tank.feed_g_day, protein_fraction: tank.protein_fraction }).tan_mg_n_l;
+  return run("starter_dose", {
+    volume_l: tank.water_l,
+    feed_g_day: tank.feed_g_day,
+    protein_fraction: tank.protein_fraction,
+  }).tan_mg_n_l;
 }
 
 /** Whether the records know of animals in a tank. @param {any[]} stock_changes of the tank */
-export const animals_known = (stock_changes) => stock_changes.reduce((sum, { change, count }) => sum + (ANIMALS[change] ?? 0) * (count ?? 0), 0) > 0;
+export const animals_known = (stock_changes) =>
+  stock_changes.reduce((sum, { change, count }) => sum + (ANIMALS[change] ?? 0) * (count ?? 0), 0) > 0;

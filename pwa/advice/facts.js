@@ -9,13 +9,17 @@ import { tank_water } from "./tank_water.js";
  * @returns {{now: number, tank: any, readings: any[], changes: any[], doses: any[], feedings: any[], stock: any[], own_species: any[], source: any, label: any}} oldest first
  */
 export function facts_of(room, tank, now) {
-  const known = (/** @type {string} */ kind, /** @type {string | undefined} */ id) => (id ? room.get(kind, id) ?? null : null);
+  const known = (/** @type {string} */ kind, /** @type {string | undefined} */ id) =>
+    id ? (room.get(kind, id) ?? null) : null;
   const of = (/** @type {string} */ kind) => of_tank(room.all(kind), tank.id);
   return {
     now,
     tank,
     readings: of("reading"),
-    changes: of("water_change").map((change) => ({ ...change, source: change.from_tank ? tank_water(room.all("reading"), change) : known("source_water", change.source_water) })),
+    changes: of("water_change").map((change) => ({
+      ...change,
+      source: change.from_tank ? tank_water(room.all("reading"), change) : known("source_water", change.source_water),
+    })),
     doses: of("dose").map((dose) => ({ ...dose, label: known("label", dose.label) })),
     feedings: of("feeding"),
     stock: of("stock_change"),

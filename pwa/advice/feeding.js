@@ -21,8 +21,14 @@ export function usual_meal(tank, feedings) {
   const meals = feedings.filter(({ feed_g }) => feed_g > 0);
   const last = meals.at(-1);
   const protein = last?.protein_fraction ?? tank.protein_fraction;
-  const food = { ...(last?.food ? { food: last.food } : {}), ...(protein === undefined ? {} : { protein_fraction: protein }) };
-  const grams = meals.slice(-MEALS).map(({ feed_g }) => feed_g).sort((a, b) => a - b);
+  const food = {
+    ...(last?.food ? { food: last.food } : {}),
+    ...(protein === undefined ? {} : { protein_fraction: protein }),
+  };
+  const grams = meals
+    .slice(-MEALS)
+    .map(({ feed_g }) => feed_g)
+    .sort((a, b) => a - b);
   if (grams.length) return { feed_g: grams[Math.floor(grams.length / 2)], from: "meals", ...food };
   if (tank.feed_g_day > 0) return { feed_g: tank.feed_g_day, from: "tank", ...food };
   return { feed_g: PINCH_G, from: "pinch", ...food };
@@ -35,7 +41,8 @@ export const feed_step = (feed_g) => Math.max(nice_step(feed_g / 10), 0.01);
 export function foods(feedings) {
   /** @type {Map<string, Food>} */ const known = new Map();
   for (const { food, protein_fraction } of feedings.toSorted((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0))) {
-    if (food && !known.has(food)) known.set(food, { food, ...(protein_fraction === undefined ? {} : { protein_fraction }) });
+    if (food && !known.has(food))
+      known.set(food, { food, ...(protein_fraction === undefined ? {} : { protein_fraction }) });
   }
   return [...known.values()].slice(0, FOODS);
 }
@@ -46,7 +53,11 @@ export function foods(feedings) {
  * @returns {{input: Record<string, number>, answer: any, assumed: boolean}}
  */
 export function becomes(tank, feed_g, protein_fraction) {
-  const input = { feed_g_day: feed_g, protein_fraction: protein_fraction ?? settings().protein_fraction, volume_l: tank.water_l };
+  const input = {
+    feed_g_day: feed_g,
+    protein_fraction: protein_fraction ?? settings().protein_fraction,
+    volume_l: tank.water_l,
+  };
   return { input, answer: run("nitrogen_load", input), assumed: protein_fraction === undefined };
 }
 
@@ -59,7 +70,9 @@ export function becomes(tank, feed_g, protein_fraction) {
 export function to_feed(stops, now) {
   const today = new Date(now).setHours(0, 0, 0, 0);
   return stops
-    .filter(({ advice, feedings }) => ["nothing", "test"].includes(advice.act) && !(Date.parse(feedings.at(-1)?.at) >= today))
+    .filter(
+      ({ advice, feedings }) => ["nothing", "test"].includes(advice.act) && !(Date.parse(feedings.at(-1)?.at) >= today),
+    )
     .map(({ tank, feedings }) => ({ tank, meal: usual_meal(tank, feedings) }))
     .filter(({ meal }) => meal.from !== "pinch");
 }

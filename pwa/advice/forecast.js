@@ -27,7 +27,10 @@ export function forecasts({ ask, load, save, changed }) {
     const open = questions.filter(({ label, exact }) => tank.held.get(label)?.exact !== exact);
     if (open.length) {
       const asked = questions.map(({ label }) => label);
-      tank.wanted = [...questions, ...tank.wanted.filter(({ label, records }) => !asked.includes(label) && records === questions[0].records)];
+      tank.wanted = [
+        ...questions,
+        ...tank.wanted.filter(({ label, records }) => !asked.includes(label) && records === questions[0].records),
+      ];
       if (!tank.busy) void work(tank_id, tank);
     }
     return told(tank, questions);
@@ -72,6 +75,8 @@ function told(tank, questions) {
   const good = held.filter(({ its, records }) => its?.answer && its.records === records);
   const answers = Object.fromEntries(good.map(({ label, its }) => [label, its?.answer]));
   if (good.length === held.length) return { state: "ready", answers };
-  const failed = questions.map(({ label, exact }) => ({ exact, its: tank.held.get(label) })).find(({ its, exact }) => its?.problem && its.exact === exact);
+  const failed = questions
+    .map(({ label, exact }) => ({ exact, its: tank.held.get(label) }))
+    .find(({ its, exact }) => its?.problem && its.exact === exact);
   return failed ? { state: "failed", answers, problem: failed.its?.problem } : { state: "working", answers };
 }

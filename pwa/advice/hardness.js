@@ -9,9 +9,13 @@ const SHARED = { "mg/L CaCO₃": "ppm_caco3", "°fH": "fh", "°Clark": "clark", 
  * Millimoles are those of calcium and magnesium in general hardness; carbonate hardness given so counts charges.
  * @type {Record<string, Record<string, string>>}
  */
-const SCALES = { kh: { "°dKH": "dh", ...SHARED, "meq/L": "meq_l" }, gh: { "°dGH": "dh", ...SHARED, "mmol/L": "mmol_l" } };
+const SCALES = {
+  kh: { "°dKH": "dh", ...SHARED, "meq/L": "meq_l" },
+  gh: { "°dGH": "dh", ...SHARED, "mmol/L": "mmol_l" },
+};
 /** The units a kit for it may be set down with, ours first. @param {string} parameter @returns {string[] | undefined} */
-export const hardness_printed = (parameter) => (Object.hasOwn(SCALES, parameter) ? Object.keys(SCALES[parameter]) : undefined);
+export const hardness_printed = (parameter) =>
+  Object.hasOwn(SCALES, parameter) ? Object.keys(SCALES[parameter]) : undefined;
 
 /** A reading of hardness in degrees; without a unit it is in them; undefined where its unit is not known. @param {{parameter: string, value: number, unit?: string}} reading @returns {number | undefined} */
 export function in_degrees({ parameter, value, unit = HARDNESS[parameter] }) {

@@ -51,7 +51,7 @@ export function brought(source, parameter, label) {
   if (!source) return 0;
   if (parameter === "nitrite") return source.nitrite_mg_n_l ?? 0;
   if (parameter === "nitrate") return source.nitrate_mg_n_l ?? 0;
-  return (source.tan_mg_n_l ?? 0) + (label?.binds_ammonia ? 0 : freed_ammonia(source) ?? 0);
+  return (source.tan_mg_n_l ?? 0) + (label?.binds_ammonia ? 0 : (freed_ammonia(source) ?? 0));
 }
 
 /** mg N/L that its chloramine frees in the new water; null when nobody knows how much is in it. @param {any} source @returns {number | null} */
@@ -69,10 +69,20 @@ export function freed_ammonia(source) {
  */
 export function level(parameter, facts, recent = RECENT) {
   const { now, label } = facts;
-  const readings = facts.readings.filter((/** @type {Reading} */ r) => r.parameter === parameter && time(r) <= now && possible(r));
+  const readings = facts.readings.filter(
+    (/** @type {Reading} */ r) => r.parameter === parameter && time(r) <= now && possible(r),
+  );
   const last = readings.at(-1) ?? null;
   if (!last || now - time(last) > recent) {
-    return { parameter, reading: last, read_mg_n_l: null, now_mg_n_l: null, rise_mg_n_l_day: 0, rise_from: "nothing", changed_since: false };
+    return {
+      parameter,
+      reading: last,
+      read_mg_n_l: null,
+      now_mg_n_l: null,
+      rise_mg_n_l_day: 0,
+      rise_from: "nothing",
+      changed_since: false,
+    };
   }
   const read = as_nitrogen(last);
   const since = between(facts.changes, time(last), now);
@@ -116,7 +126,8 @@ function rise(readings, changes, parameter, label) {
 function through(before_mg_l, changes, parameter, label) {
   return changes.reduce(
     (mg_l, { fraction, source }) =>
-      run("dilution", { before_mg_l: mg_l, source_mg_l: brought(source, parameter, label), fractions: [fraction] }).after_mg_l,
+      run("dilution", { before_mg_l: mg_l, source_mg_l: brought(source, parameter, label), fractions: [fraction] })
+        .after_mg_l,
     before_mg_l,
   );
 }

@@ -14,7 +14,12 @@ export const LIFE_PAGE = { stock_change: "stock", planting: "plants" };
  * @returns {Write[]} for one transaction
  */
 export function life_writes(kind, fields, new_id, corrects, half, earlier = []) {
-  const put = (/** @type {Record<string, any>} */ said, /** @type {any} */ old) => ({ type: /** @type {const} */ ("put"), kind, id: new_id(), fields: { ...said, ...(old ? { supersedes: old.id } : {}) } });
+  const put = (/** @type {Record<string, any>} */ said, /** @type {any} */ old) => ({
+    type: /** @type {const} */ ("put"),
+    kind,
+    id: new_id(),
+    fields: { ...said, ...(old ? { supersedes: old.id } : {}) },
+  });
   const writes = /** @type {Write[]} */ ([put(fields, corrects)]);
   if (fields.change === "move_out") {
     const { cause: _cause, cause_code: _code, ...both } = fields;
@@ -30,7 +35,9 @@ export function life_writes(kind, fields, new_id, corrects, half, earlier = []) 
 export function life_removal(room, one) {
   const half = other_half(one, room.all(one.kind));
   const records = half ? [one, half] : [one];
-  return [...records, ...records.flatMap(({ kind, id, supersedes }) => (supersedes ? room.earlier(kind, id) : []))].map(gone);
+  return [...records, ...records.flatMap(({ kind, id, supersedes }) => (supersedes ? room.earlier(kind, id) : []))].map(
+    gone,
+  );
 }
 
 /** The form that corrects an entry: of a move the one where it began, which takes its other half along. @param {any} one @param {any[]} all of its kind @param {string} then the page to come back to */

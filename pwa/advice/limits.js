@@ -10,7 +10,7 @@ export const CAREFUL = { ph: 8, temperature_c: 26 };
 
 /**
  * @typedef {{value: number, from: "reading" | "usual" | "assumed", at?: string}} Figure
- * @typedef {{ph: Figure, temperature_c: Figure, total_ammonia: {mg_n_l: number, by: "chronic" | "eifac"}, 
+ * @typedef {{ph: Figure, temperature_c: Figure, total_ammonia: {mg_n_l: number, by: "chronic" | "eifac"},
  *   act_at: Record<string, number>, nitrite: {mg_n_l: number, by: "working"}, nitrate: {mg_n_l: number, by: "working"}}} Limits
  */
 
@@ -23,7 +23,9 @@ export function limits_at(facts) {
   return {
     ph,
     temperature_c,
-    total_ammonia: eifac ? { mg_n_l: found.eifac_tan_mg_n_l, by: "eifac" } : { mg_n_l: found.chronic_tan_mg_n_l, by: "chronic" },
+    total_ammonia: eifac
+      ? { mg_n_l: found.eifac_tan_mg_n_l, by: "eifac" }
+      : { mg_n_l: found.chronic_tan_mg_n_l, by: "chronic" },
     // Twice a limit made for weeks is no matter for this evening (assumption); what harms within the hour lies higher still.
     act_at: {
       total_ammonia: 2 * Math.min(found.eifac_tan_mg_n_l, found.chronic_tan_mg_n_l),
@@ -42,8 +44,11 @@ const working = (name) => table("limits").limits[name].value;
 function figure({ readings, now }, parameter, usual, careful) {
   const field = parameter === "ph" ? "ph" : "temperature_c";
   const { min, max } = contracts().ammonia_limits.inputs.find((/** @type {any} */ input) => input.name === field);
-  const usable = (/** @type {any} */ r) => r.parameter === parameter && now - Date.parse(r.at) <= RECENT && r.value >= min && r.value <= max;
+  const usable = (/** @type {any} */ r) =>
+    r.parameter === parameter && now - Date.parse(r.at) <= RECENT && r.value >= min && r.value <= max;
   const last = readings.findLast(usable);
   if (last) return { value: last.value, from: "reading", at: last.at };
-  return usual !== undefined && usual >= min && usual <= max ? { value: usual, from: "usual" } : { value: careful, from: "assumed" };
+  return usual !== undefined && usual >= min && usual <= max
+    ? { value: usual, from: "usual" }
+    : { value: careful, from: "assumed" };
 }

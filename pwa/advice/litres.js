@@ -6,7 +6,8 @@ import { InvalidInput, contracts, run } from "../contracts.js";
 const STEPS = { L: [0.5, 1, 5], "US gal": [0.1, 0.5, 1], "UK gal": [0.1, 0.5, 1] };
 
 /** The step in which water is said, in litres, a whole step of the unit that the phone shows. @param {number} water_l @param {string} [unit] */
-export const bucket_step = (water_l, unit = "L") => convert(STEPS[unit][water_l < 30 ? 0 : water_l < 300 ? 1 : 2], unit, "L");
+export const bucket_step = (water_l, unit = "L") =>
+  convert(STEPS[unit][water_l < 30 ? 0 : water_l < 300 ? 1 : 2], unit, "L");
 
 /** Litres rounded up to what a bucket can do, never more than the tank holds. @param {number} litres @param {number} water_l @param {string} [unit] */
 export function bucket_litres(litres, water_l, unit) {
@@ -29,7 +30,11 @@ export function dose_for({ tank, source, label }, litres) {
 }
 
 /** The field of a change's litres: no more than this tank holds. @param {any} tank @param {string} label @returns {any} */
-export const litres_spec = (tank, label) => ({ ...contracts().dechlorinator_dose.inputs.find((/** @type {any} */ one) => one.name === "change_l"), label, max: tank.water_l });
+export const litres_spec = (tank, label) => ({
+  ...contracts().dechlorinator_dose.inputs.find((/** @type {any} */ one) => one.name === "change_l"),
+  label,
+  max: tank.water_l,
+});
 
 /** Litres that the calculation refuses for this tank, in its words. @param {any} tank @param {number} litres @returns {{field: string, message: string, allowed: string} | null} */
 export function litres_refused(tank, litres) {
@@ -49,5 +54,7 @@ export const dose_input = (tank, source, label, litres) => ({
   basis: label.basis,
   label_ml: label.amount,
   label_per_l: label.per_l,
-  ...(source.disinfectant_mg_l === undefined ? {} : { disinfectant: source.disinfectant, disinfectant_mg_l: source.disinfectant_mg_l }),
+  ...(source.disinfectant_mg_l === undefined
+    ? {}
+    : { disinfectant: source.disinfectant, disinfectant_mg_l: source.disinfectant_mg_l }),
 });

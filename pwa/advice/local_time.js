@@ -24,7 +24,11 @@ function format_of(zone) {
 
 /** The wall time at an instant, written as if it were UTC, whole seconds. @param {number} ms @param {string} zone */
 export function wall_of(ms, zone) {
-  const parts = Object.fromEntries(format_of(zone).formatToParts(ms).map(({ type, value }) => [type, Number(value)]));
+  const parts = Object.fromEntries(
+    format_of(zone)
+      .formatToParts(ms)
+      .map(({ type, value }) => [type, Number(value)]),
+  );
   return Date.UTC(parts.year, parts.month - 1, parts.day, parts.hour, parts.minute, parts.second);
 }
 

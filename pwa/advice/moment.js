@@ -8,7 +8,8 @@ const HOURS_AGO = [1, 3, 6, 12, 24];
 const FIRST = Date.UTC(2000, 0, 1);
 
 /** @param {number} now ms @returns {string[]} times as records hold them, on the minute */
-export const moments_offered = (now) => HOURS_AGO.map((hours) => new Date(Math.floor((now - hours * HOUR) / MINUTE) * MINUTE).toISOString());
+export const moments_offered = (now) =>
+  HOURS_AGO.map((hours) => new Date(Math.floor((now - hours * HOUR) / MINUTE) * MINUTE).toISOString());
 
 /** As a field of day and time shows it: "2026-11-25T08:05", by this phone's clock. @param {string} at */
 export function field_text(at) {

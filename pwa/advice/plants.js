@@ -29,8 +29,16 @@ export function plants_of(plantings) {
     } else if (!amount) plant.here = false;
   }
   const all = [...kinds.values()].map(({ here, ...plant }) => ({ here, plant }));
-  return { growing: all.filter(({ here }) => here).map(({ plant }) => plant), gone: all.filter(({ here }) => !here).map(({ plant }) => plant) };
+  return {
+    growing: all.filter(({ here }) => here).map(({ plant }) => plant),
+    gone: all.filter(({ here }) => !here).map(({ plant }) => plant),
+  };
 }
 
 /** By time; of the same moment what came in stands first. @param {Planting} a @param {Planting} b */
-const in_order = (a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : Number(IN.includes(b.change)) - Number(IN.includes(a.change)) || (a.id < b.id ? -1 : 1));
+const in_order = (a, b) =>
+  a.at < b.at
+    ? -1
+    : a.at > b.at
+      ? 1
+      : Number(IN.includes(b.change)) - Number(IN.includes(a.change)) || (a.id < b.id ? -1 : 1);

@@ -27,7 +27,9 @@ const FAN_H = 72;
 export function ask_of(facts, rule) {
   const known = belief_input(facts);
   // Nobody writes down every change of years before: without a test, nitrate is anyone's guess.
-  const nitrate_known = known.records.readings.some(({ parameter, at_h }) => parameter === "nitrate" && at_h > known.records.now_h - NITRATE_STANDS_H);
+  const nitrate_known = known.records.readings.some(
+    ({ parameter, at_h }) => parameter === "nitrate" && at_h > known.records.now_h - NITRATE_STANDS_H,
+  );
   const limits = { ...limits_of(rule.limits), ...(nitrate_known ? {} : { nitrate_mg_n_l: NO_LIMIT }) };
   const { next_test_h, next_test_at } = to_test(facts, rule);
   const { now_h, ...rest } = known.records;
@@ -43,10 +45,18 @@ export function ask_of(facts, rule) {
     next_test_h,
     next_test_at,
     questions: [
-      question("plan", "change_plan", { source: source_of(facts.source, facts.label), limits, next_test_h, max_fraction: pressing(rule) ? MOST_IN_NEED : MOST_AT_LEISURE }),
+      question("plan", "change_plan", {
+        source: source_of(facts.source, facts.label),
+        limits,
+        next_test_h,
+        max_fraction: pressing(rule) ? MOST_IN_NEED : MOST_AT_LEISURE,
+      }),
       question("next", "outlook", { limits, horizon_h: next_test_h }),
     ],
-    further: [question("ahead", "outlook", { limits, horizon_h: Math.max(FAN_H, next_test_h) }), question("headroom", "stock_headroom", {})],
+    further: [
+      question("ahead", "outlook", { limits, horizon_h: Math.max(FAN_H, next_test_h) }),
+      question("headroom", "stock_headroom", {}),
+    ],
   };
 }
 

@@ -26,7 +26,8 @@ export function room_for(headroom) {
   const share = settings().feed_of_fish;
   return [0, 7, 14].map((days) => {
     const feed_g_day = headroom[`feed_g_day_${days ? `in_${days}_days` : "now"}`];
-    const more = (/** @type {"p10" | "p50" | "p90"} */ point) => Math.max(0, (feed_g_day[point] - headroom.feed_g_day_expected) / share);
+    const more = (/** @type {"p10" | "p50" | "p90"} */ point) =>
+      Math.max(0, (feed_g_day[point] - headroom.feed_g_day_expected) / share);
     return { days, feed_g_day, more_fish_g: { p10: more("p10"), p50: more("p50"), p90: more("p90") } };
   });
 }

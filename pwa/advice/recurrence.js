@@ -43,7 +43,11 @@ function zone_of(zone) {
 
 /** Wall times; around a change of clocks instants may swap their order by an hour, never by a day. @param {import("./rule.js").Rule} parts @param {number} start @param {number} after @param {number} before */
 function walls(parts, start, after, before) {
-  const numbers = Object.fromEntries(Object.keys(NUMBERS).filter((name) => name in parts).map((name) => [name.toLowerCase(), parts[name]]));
+  const numbers = Object.fromEntries(
+    Object.keys(NUMBERS)
+      .filter((name) => name in parts)
+      .map((name) => [name.toLowerCase(), parts[name]]),
+  );
   const rule = new RRule(
     {
       freq: RRule[/** @type {"DAILY"} */ (parts.FREQ)],
@@ -51,7 +55,9 @@ function walls(parts, start, after, before) {
       interval: parts.INTERVAL,
       count: parts.COUNT ?? null,
       wkst: WEEKDAYS.indexOf(parts.WKST ?? "MO"),
-      ...(parts.BYDAY ? { byweekday: parts.BYDAY.map(([nth, day]) => new Weekday(WEEKDAYS.indexOf(day), nth || undefined)) } : {}),
+      ...(parts.BYDAY
+        ? { byweekday: parts.BYDAY.map(([nth, day]) => new Weekday(WEEKDAYS.indexOf(day), nth || undefined)) }
+        : {}),
       ...numbers,
     },
     true,
@@ -62,10 +68,24 @@ function walls(parts, start, after, before) {
 /** The last instant of a rule's UNTIL, a date to its end. @param {import("./rule.js").Rule} parts @param {string} zone */
 export function until_of({ UNTIL }, zone) {
   if (UNTIL === undefined) return FOREVER;
-  const [year, month, day, hour, minute, second] = [[0, 4], [4, 6], [6, 8], [9, 11], [11, 13], [13, 15]].map(([a, b]) => Number(UNTIL.slice(a, b) || 0));
+  const [year, month, day, hour, minute, second] = [
+    [0, 4],
+    [4, 6],
+    [6, 8],
+    [9, 11],
+    [11, 13],
+    [13, 15],
+  ].map(([a, b]) => Number(UNTIL.slice(a, b) || 0));
   const wall = Date.UTC(year, month - 1, day, hour, minute, second);
   const said = new Date(wall);
-  if (said.getUTCDate() !== day || said.getUTCMonth() !== month - 1 || said.getUTCHours() !== hour || said.getUTCMinutes() !== minute || said.getUTCSeconds() !== second) throw new BadRule(`UNTIL=${UNTIL} is no date`);
+  if (
+    said.getUTCDate() !== day ||
+    said.getUTCMonth() !== month - 1 ||
+    said.getUTCHours() !== hour ||
+    said.getUTCMinutes() !== minute ||
+    said.getUTCSeconds() !== second
+  )
+    throw new BadRule(`UNTIL=${UNTIL} is no date`);
   if (UNTIL.length === 8) return instant_of(wall + DAY, zone) - 1;
   return UNTIL.endsWith("Z") ? wall : instant_of(wall, zone);
 }

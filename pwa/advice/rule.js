@@ -3,7 +3,13 @@
 const FREQUENCIES = ["DAILY", "WEEKLY", "MONTHLY", "YEARLY"];
 export const WEEKDAYS = ["MO", "TU", "WE", "TH", "FR", "SA", "SU"];
 /** Parts that hold whole numbers: least, most, whether below zero counts from the end. @type {Record<string, [number, number, boolean]>} */
-export const NUMBERS = { BYMONTHDAY: [1, 31, true], BYMONTH: [1, 12, false], BYSETPOS: [1, 366, true], BYHOUR: [0, 23, false], BYMINUTE: [0, 59, false] };
+export const NUMBERS = {
+  BYMONTHDAY: [1, 31, true],
+  BYMONTH: [1, 12, false],
+  BYSETPOS: [1, 366, true],
+  BYHOUR: [0, 23, false],
+  BYMINUTE: [0, 59, false],
+};
 const MOST_INTERVAL = 1000;
 const MOST_COUNT = 10_000;
 
@@ -26,7 +32,10 @@ export function parse_rule(text) {
   }
   const freq = given.get("FREQ") ?? "";
   if (!FREQUENCIES.includes(freq)) throw new BadRule("FREQ must be DAILY, WEEKLY, MONTHLY or YEARLY");
-  /** @type {Rule} */ const rule = { FREQ: freq, INTERVAL: whole("INTERVAL", given.get("INTERVAL") ?? "1", 1, MOST_INTERVAL) };
+  /** @type {Rule} */ const rule = {
+    FREQ: freq,
+    INTERVAL: whole("INTERVAL", given.get("INTERVAL") ?? "1", 1, MOST_INTERVAL),
+  };
   for (const [name, value] of given) if (name !== "FREQ" && name !== "INTERVAL") rule[name] = part_of(name, value);
   check(rule);
   return rule;
@@ -52,14 +61,16 @@ function whole(name, text, least, most) {
 function numbered(name, text) {
   const [least, most, from_end] = NUMBERS[name];
   const value = Math.abs(Number(text));
-  if (/^[+-]?\d{1,3}$/.test(text) && value >= least && value <= most && (from_end || !text.startsWith("-"))) return Number(text);
+  if (/^[+-]?\d{1,3}$/.test(text) && value >= least && value <= most && (from_end || !text.startsWith("-")))
+    return Number(text);
   throw new BadRule(`${name}=${text} is out of range`);
 }
 
 /** @param {string} text @returns {[number, string]} */
 function weekday(text) {
   const hit = /^([+-]?\d{1,2})?(MO|TU|WE|TH|FR|SA|SU)$/.exec(text);
-  if (hit && (hit[1] === undefined || (Math.abs(Number(hit[1])) >= 1 && Math.abs(Number(hit[1])) <= 53))) return [Number(hit[1] ?? 0), hit[2]];
+  if (hit && (hit[1] === undefined || (Math.abs(Number(hit[1])) >= 1 && Math.abs(Number(hit[1])) <= 53)))
+    return [Number(hit[1] ?? 0), hit[2]];
   throw new BadRule(`BYDAY=${text} names no weekday`);
 }
 

@@ -8,7 +8,16 @@ export const STEPS = ["glass", "place", "substrate", "hardscape", "warmth", "pla
 export const FIRST = {
   glass: {},
   place: {},
-  substrate: { bed: "capped", nutrient: "garden_soil", nutrient_front_cm: 1.5, nutrient_back_cm: 2.5, cap: "sand", cap_front_cm: 3, cap_back_cm: 4, support_bags: 0 },
+  substrate: {
+    bed: "capped",
+    nutrient: "garden_soil",
+    nutrient_front_cm: 1.5,
+    nutrient_back_cm: 2.5,
+    cap: "sand",
+    cap_front_cm: 3,
+    cap_back_cm: 4,
+    support_bags: 0,
+  },
   hardscape: {},
   warmth: { temperature_c: 24, room_c: 17, cover: "lid", light: "medium", hours: 8, filter: "sponge" },
   plants: { planting: "dense", list: [] },
@@ -30,7 +39,8 @@ export const field_of = (step) => `setup_${step}`;
  * What the record holds of a step; where nothing, what an older app wrote of it into the one field `setup`.
  * @param {any} tank @param {string} step @returns {{state?: "done" | "skipped", said?: Record<string, any>}}
  */
-export const step_of = (tank, step) => tank[field_of(step)] ?? { state: tank.setup?.steps?.[step], said: tank.setup?.[step] };
+export const step_of = (tank, step) =>
+  tank[field_of(step)] ?? { state: tank.setup?.steps?.[step], said: tank.setup?.[step] };
 
 /** Whether it began as an empty glass here, rather than in the form for a tank that runs. @param {any} tank */
 export const set_up_here = (tank) => Boolean(tank.setup) || STEPS.some((step) => tank[field_of(step)]);
@@ -43,7 +53,10 @@ export const done = (tank, step) => step_of(tank, step).state === "done";
 
 /** @param {any} tank @returns {{name: string, state: "done" | "skipped" | "open"}[]} */
 export const steps_of = (tank) =>
-  STEPS.map((name) => ({ name, state: name === "glass" || (name === "fill" && tank.started_at) ? "done" : (step_of(tank, name).state ?? "open") }));
+  STEPS.map((name) => ({
+    name,
+    state: name === "glass" || (name === "fill" && tank.started_at) ? "done" : (step_of(tank, name).state ?? "open"),
+  }));
 
 /** The first step that waits; null when none does. @param {any} tank */
 export const next_step = (tank) => steps_of(tank).find(({ state }) => state === "open")?.name ?? null;
@@ -95,7 +108,14 @@ export function floor_of(measures) {
 }
 
 /** The glass alone. @param {any} measures */
-export const bare = ({ substrate_l: _s, substrate_porosity: _p, hardscape_kg: _h, hardscape_density_kg_l: _d, metered_l: _m, ...glass }) => glass;
+export const bare = ({
+  substrate_l: _s,
+  substrate_porosity: _p,
+  hardscape_kg: _h,
+  hardscape_density_kg_l: _d,
+  metered_l: _m,
+  ...glass
+}) => glass;
 
 /** @param {any} measures @param {any} said at the substrate's step @returns {any} the input of `substrate`, null for bare glass */
 export function substrate_input(measures, said) {
@@ -109,7 +129,12 @@ export function substrate_input(measures, said) {
     ...(said[`${of}_pack`] ? { [pack_unit(said[of]) === "kg" ? "pack_kg" : "pack_l"]: said[`${of}_pack`] } : {}),
   });
   const layers = said.bed === "capped" ? [layer("nutrient", "nutrient"), layer("cap", "cap")] : [layer("plain", "cap")];
-  return { length_cm, width_cm, layers, ...(said.support_bags ? { support_bags: said.support_bags, support_bag_l: said.support_bag_l ?? 2 } : {}) };
+  return {
+    length_cm,
+    width_cm,
+    layers,
+    ...(said.support_bags ? { support_bags: said.support_bags, support_bag_l: said.support_bag_l ?? 2 } : {}),
+  };
 }
 
 /** What a shop bag of it is sold by. @param {string} material @returns {"kg" | "L"} */
@@ -124,7 +149,10 @@ export function hardscape_of(said) {
 }
 
 /** The planned bed; null for none. @param {any} tank */
-const bed_of = (tank) => (done(tank, "substrate") ? asked("substrate", substrate_input(tank.measures, said_at(tank, "substrate"))).answer : null);
+const bed_of = (tank) =>
+  done(tank, "substrate")
+    ? asked("substrate", substrate_input(tank.measures, said_at(tank, "substrate"))).answer
+    : null;
 
 /** The planned stone and wood. @param {any} tank */
 const stones_of = (tank) => hardscape_of(done(tank, "hardscape") ? said_at(tank, "hardscape") : {});
@@ -172,8 +200,22 @@ export function weight_input(tank, place) {
   const glass_mm = m.glass_mm ?? place.glass_mm;
   const box = m.shape === "cuboid";
   return {
-    ...(box ? defined({ length_cm: m.length_cm, width_cm: m.width_cm, height_cm: m.height_cm, measures: m.measures ?? "inside", glass_mm, fill_height_cm: m.fill_height_cm }) : { ...defined({ tank_kg: place.tank_kg }), water_l: tank.water_l }),
-    ...defined({ footprint_length_cm: place.footprint_length_cm, footprint_width_cm: place.footprint_width_cm, stand_kg: place.stand_kg, equipment_kg: place.equipment_kg }),
+    ...(box
+      ? defined({
+          length_cm: m.length_cm,
+          width_cm: m.width_cm,
+          height_cm: m.height_cm,
+          measures: m.measures ?? "inside",
+          glass_mm,
+          fill_height_cm: m.fill_height_cm,
+        })
+      : { ...defined({ tank_kg: place.tank_kg }), water_l: tank.water_l }),
+    ...defined({
+      footprint_length_cm: place.footprint_length_cm,
+      footprint_width_cm: place.footprint_width_cm,
+      stand_kg: place.stand_kg,
+      equipment_kg: place.equipment_kg,
+    }),
     ...(substrate ? { substrate_kg: substrate.kg } : {}),
     ...(stones.kg ? { hardscape_kg: stones.kg, hardscape_density_kg_l: stones.density_kg_l } : {}),
     ...(tank.temperature_c === undefined ? {} : { temperature_c: tank.temperature_c }),
@@ -187,7 +229,16 @@ const OPEN = /** @type {Record<string, number>} */ ({ open: 1, lid: 0.05 });
 export function heater_input(tank, said) {
   const { length_cm, width_cm, filled_to_cm } = floor_of(tank.measures);
   const glass_mm = tank.measures.glass_mm ?? said_at(tank, "place").glass_mm;
-  return { length_cm, width_cm, height_cm: filled_to_cm, temperature_c: said.temperature_c, room_c: said.room_c, open_fraction: OPEN[said.cover], water_l: tank.water_l, ...(glass_mm ? { glass_mm } : {}) };
+  return {
+    length_cm,
+    width_cm,
+    height_cm: filled_to_cm,
+    temperature_c: said.temperature_c,
+    room_c: said.room_c,
+    open_fraction: OPEN[said.cover],
+    water_l: tank.water_l,
+    ...(glass_mm ? { glass_mm } : {}),
+  };
 }
 
 /** The lamp's light as measured, else the middle of its band. @param {any} said at the warmth's step */

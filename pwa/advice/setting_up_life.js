@@ -24,12 +24,18 @@ export function portions_for(measures, planting) {
 export function plants_for({ temperature_c, light }) {
   return Object.entries(table("plants").rows)
     .map(([key, row]) => ({ key, row: /** @type {any} */ (row) }))
-    .filter(({ row }) => row.temperature_c[0] <= temperature_c && temperature_c <= row.temperature_c[1] && BRIGHTNESS.indexOf(row.light) <= BRIGHTNESS.indexOf(light))
+    .filter(
+      ({ row }) =>
+        row.temperature_c[0] <= temperature_c &&
+        temperature_c <= row.temperature_c[1] &&
+        BRIGHTNESS.indexOf(row.light) <= BRIGHTNESS.indexOf(light),
+    )
     .sort((a, b) => rank(a.row) - rank(b.row) || a.row.name.localeCompare(b.row.name));
 }
 
 /** @param {any} row */
-const rank = (row) => 100 * SPEED.indexOf(row.growth) + 10 * (FREE.includes(row.form) ? 0 : 1) + BRIGHTNESS.indexOf(row.light);
+const rank = (row) =>
+  100 * SPEED.indexOf(row.growth) + 10 * (FREE.includes(row.form) ? 0 : 1) + BRIGHTNESS.indexOf(row.light);
 
 /**
  * The planned animals, grown, as a calculation takes them; kinds without any known length are left out.
@@ -37,14 +43,16 @@ const rank = (row) => 100 * SPEED.indexOf(row.growth) + 10 * (FREE.includes(row.
  */
 export function animals_of(name, stock, own) {
   const grown = stock.map(({ species, count, length_cm }) => {
-    const known = Object.hasOwn(table("species").rows, species) || own.some((one) => one.name === species && one.length_cm);
+    const known =
+      Object.hasOwn(table("species").rows, species) || own.some((one) => one.name === species && one.length_cm);
     return { species, count, ...(known ? {} : { length_cm }) };
   });
   return animals_for(name, as_animals(grown, own).filter(has_length));
 }
 
 /** Planned kinds whose length nobody knows. @param {any[]} stock @param {any[]} own */
-export const unweighed = (stock, own) => stock.filter((one) => !has_length(as_animals([one], own)[0])).map(({ species }) => species);
+export const unweighed = (stock, own) =>
+  stock.filter((one) => !has_length(as_animals([one], own)[0])).map(({ species }) => species);
 
 /** How old a tank is, in the words of the stocking limit: two and six weeks, as tank_classes.json has it. @param {any} tank @param {number} now ms */
 export function maturity_of(tank, now) {
@@ -82,13 +90,25 @@ export function limit_input(tank, stock, maturity, own = []) {
  */
 export function suggested(tank, source, stock, own = []) {
   const water = water_of(tank, source);
-  const inside = (/** @type {any} */ row) => ["temperature_c", "ph", "gh_dgh"].every((name) => water[name] === undefined || (row[name][0] <= water[name] && water[name] <= row[name][1]));
-  const rows = Object.entries(table("species").rows).filter(([key, row]) => row.kind === "fish" && row.temperament === "peaceful" && inside(row) && !stock.some(({ species }) => species === key));
+  const inside = (/** @type {any} */ row) =>
+    ["temperature_c", "ph", "gh_dgh"].every(
+      (name) => water[name] === undefined || (row[name][0] <= water[name] && water[name] <= row[name][1]),
+    );
+  const rows = Object.entries(table("species").rows).filter(
+    ([key, row]) =>
+      row.kind === "fish" &&
+      row.temperament === "peaceful" &&
+      inside(row) &&
+      !stock.some(({ species }) => species === key),
+  );
   const before = animals_of("stocking_limit", stock, own).length;
   /** @type {{key: string, row: any}[]} */ const found = [];
   for (let i = 0, at = most_kinds("stocking_limit") - before; i < rows.length && at > 0; i += at) {
     const lot = rows.slice(i, i + at);
-    const { answer } = asked("stocking_limit", limit_input(tank, [...stock, ...lot.map(([species]) => ({ species, count: 0 }))], "mature", own));
+    const { answer } = asked(
+      "stocking_limit",
+      limit_input(tank, [...stock, ...lot.map(([species]) => ({ species, count: 0 }))], "mature", own),
+    );
     // What is planned may be more than the calculation takes; the step must open all the same, or nobody could mend it.
     if (!answer) return [];
     lot.forEach(([key, row], j) => {
@@ -96,12 +116,18 @@ export function suggested(tank, source, stock, own = []) {
       if (fits.long_enough && fits.more >= row.group_min) found.push({ key, row });
     });
   }
-  const off_middle = (/** @type {any} */ row) => Math.abs(2 * water.temperature_c - row.temperature_c[0] - row.temperature_c[1]) / (row.temperature_c[1] - row.temperature_c[0]);
+  const off_middle = (/** @type {any} */ row) =>
+    Math.abs(2 * water.temperature_c - row.temperature_c[0] - row.temperature_c[1]) /
+    (row.temperature_c[1] - row.temperature_c[0]);
   return found.sort((a, b) => off_middle(a.row) - off_middle(b.row) || a.row.length_cm - b.row.length_cm);
 }
 
 /** The tank's water as far as it is known: its own figures, else its source's. @param {any} tank @param {any} source @returns {any} */
-const water_of = (tank, source) => ({ temperature_c: tank.temperature_c ?? said_at(tank, "warmth").temperature_c, ph: tank.ph ?? source?.ph, gh_dgh: tank.gh_dgh ?? source?.gh_dgh });
+const water_of = (tank, source) => ({
+  temperature_c: tank.temperature_c ?? said_at(tank, "warmth").temperature_c,
+  ph: tank.ph ?? source?.ph,
+  gh_dgh: tank.gh_dgh ?? source?.gh_dgh,
+});
 
 /** Whether they suit each other and the water. @param {any} tank @param {any} source its source water @param {any[]} stock @param {any[]} [own] own_species records @returns {any} */
 export function together_input(tank, source, stock, own = []) {
@@ -112,7 +138,8 @@ export function together_input(tank, source, stock, own = []) {
 }
 
 /** Protein in the food of the planned animals: what the stocking limit assumes, so that every sum counts with the same. */
-const protein = () => contracts().stocking_limit.inputs.find((/** @type {any} */ one) => one.name === "protein_fraction").default;
+const protein = () =>
+  contracts().stocking_limit.inputs.find((/** @type {any} */ one) => one.name === "protein_fraction").default;
 
 /** Less than this neither scales nor a test kit show: then the food of several days is given at once (assumption). */
 const LEAST_STARTER_MG_N_L = 0.5;
@@ -126,7 +153,10 @@ export function starter(water_l, feed_g_day, ammonia_percent) {
   const input = { volume_l: water_l, feed_g_day, protein_fraction: protein(), ...strength };
   const { tan_mg_n_l } = run("starter_dose", { volume_l: water_l, feed_g_day, protein_fraction: protein() });
   if (tan_mg_n_l >= LEAST_STARTER_MG_N_L || tan_mg_n_l === 0) return { input, days: 1 };
-  return { input: { volume_l: water_l, tan_mg_n_l: LEAST_STARTER_MG_N_L, ...strength }, days: Math.round(LEAST_STARTER_MG_N_L / tan_mg_n_l) };
+  return {
+    input: { volume_l: water_l, tan_mg_n_l: LEAST_STARTER_MG_N_L, ...strength },
+    days: Math.round(LEAST_STARTER_MG_N_L / tan_mg_n_l),
+  };
 }
 
 /** Food a day of the planned animals as they come. @param {any} tank @param {any[]} own own_species records */

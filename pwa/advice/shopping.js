@@ -1,7 +1,17 @@
 /** What to buy for a tank that is set up: each thing as a code with its figures, in the order of the steps. Pure. */
 import { constants } from "../calc/tables.js";
 import { dose_for } from "./litres.js";
-import { asked, done, floor_of, heater_input, light_input, pack_unit, said_at, substrate_input, weight_input } from "./setting_up.js";
+import {
+  asked,
+  done,
+  floor_of,
+  heater_input,
+  light_input,
+  pack_unit,
+  said_at,
+  substrate_input,
+  weight_input,
+} from "./setting_up.js";
 import { portions_for } from "./setting_up_life.js";
 
 /** Tests a new tank wants; the last three once, for its water. */
@@ -20,12 +30,19 @@ export function to_buy(tank, { kits, source, label }) {
     ...(done(tank, "warmth") ? warmth(tank) : []),
     ...(done(tank, "plants") ? plants(tank) : []),
     ...dechlorinator(tank, source, label),
-    ...TESTS.filter((parameter) => !kits.some((kit) => kit.parameter === parameter && !kit.retired)).map((parameter) => ({ code: parameter === "temperature" ? "thermometer" : "test", key: `test.${parameter}`, parameter })),
+    ...TESTS.filter((parameter) => !kits.some((kit) => kit.parameter === parameter && !kit.retired)).map(
+      (parameter) => ({
+        code: parameter === "temperature" ? "thermometer" : "test",
+        key: `test.${parameter}`,
+        parameter,
+      }),
+    ),
   ];
 }
 
 /** What it will weigh, filled; null while a measure is missing. @param {any} tank @returns {number | null} */
-export const weight_of = (tank) => asked("filled_weight", weight_input(tank, said_at(tank, "place"))).answer?.total_kg ?? null;
+export const weight_of = (tank) =>
+  asked("filled_weight", weight_input(tank, said_at(tank, "place"))).answer?.total_kg ?? null;
 
 /** @param {any} tank @returns {Thing[]} */
 function bed(tank) {
@@ -35,9 +52,20 @@ function bed(tank) {
   if (!found) return [];
   const layers = found.layers.map((/** @type {any} */ layer, /** @type {number} */ i) => {
     const { material, role } = input.layers[i];
-    return { code: layer.packs === undefined ? "layer" : "layer_packs", key: `bed.${role}`, material, litres: layer.litres, kg: layer.kg, count: layer.packs ?? 0, pack: said[`${role === "nutrient" ? "nutrient" : "cap"}_pack`] ?? 0, pack_unit: pack_unit(material) };
+    return {
+      code: layer.packs === undefined ? "layer" : "layer_packs",
+      key: `bed.${role}`,
+      material,
+      litres: layer.litres,
+      kg: layer.kg,
+      count: layer.packs ?? 0,
+      pack: said[`${role === "nutrient" ? "nutrient" : "cap"}_pack`] ?? 0,
+      pack_unit: pack_unit(material),
+    };
   });
-  return said.support_bags ? [...layers, { code: "mesh", key: "mesh", count: said.support_bags, litres: found.support_l }] : layers;
+  return said.support_bags
+    ? [...layers, { code: "mesh", key: "mesh", count: said.support_bags, litres: found.support_l }]
+    : layers;
 }
 
 /** @param {any} tank @returns {Thing[]} */
@@ -64,8 +92,15 @@ function warmth(tank) {
 function plants(tank) {
   const { list, planting } = said_at(tank, "plants");
   const chosen = list.filter((/** @type {any} */ one) => one.portions > 0);
-  const rest = portions_for(tank.measures, planting) - chosen.reduce((/** @type {number} */ sum, /** @type {any} */ one) => sum + one.portions, 0);
-  const named = chosen.map((/** @type {any} */ one) => ({ code: "plant", key: `plant.${one.species}`, species: one.species, count: one.portions }));
+  const rest =
+    portions_for(tank.measures, planting) -
+    chosen.reduce((/** @type {number} */ sum, /** @type {any} */ one) => sum + one.portions, 0);
+  const named = chosen.map((/** @type {any} */ one) => ({
+    code: "plant",
+    key: `plant.${one.species}`,
+    species: one.species,
+    count: one.portions,
+  }));
   return rest > 0 ? [...named, { code: "plants_more", key: "plants_more", count: rest }] : named;
 }
 
@@ -74,5 +109,14 @@ function dechlorinator(tank, source, label) {
   const dose = dose_for({ tank, source, label }, tank.water_l);
   if (!dose.needed) return [];
   if (dose.missing) return [{ code: `dechlorinator_${dose.missing}`, key: "dechlorinator", litres: tank.water_l }];
-  return [{ code: "dechlorinator", key: "dechlorinator", amount: dose.amount, unit: dose.unit, name: label.name, litres: tank.water_l }];
+  return [
+    {
+      code: "dechlorinator",
+      key: "dechlorinator",
+      amount: dose.amount,
+      unit: dose.unit,
+      name: label.name,
+      litres: tank.water_l,
+    },
+  ];
 }

@@ -46,18 +46,29 @@ export function stock_of(changes, now) {
 }
 
 /** By time; of the same moment what came stands before what went, then always alike. @param {StockChange} a @param {StockChange} b */
-const in_order = (a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : Number(IN.includes(b.change)) - Number(IN.includes(a.change)) || (a.id < b.id ? -1 : 1));
+const in_order = (a, b) =>
+  a.at < b.at
+    ? -1
+    : a.at > b.at
+      ? 1
+      : Number(IN.includes(b.change)) - Number(IN.includes(a.change)) || (a.id < b.id ? -1 : 1);
 
 /** The other half of a move: the record that the same tap wrote for the other tank. @template {any} T @param {any} one @param {T[]} all of its kind @returns {T | null} */
 export function other_half(one, all) {
   if (!MOVES.includes(one.change) || !one.other_tank) return null;
   const is_half = (/** @type {any} */ it) =>
-    it.at === one.at && it.tank === one.other_tank && it.other_tank === one.tank && it.species === one.species && MOVES.includes(it.change) && it.change !== one.change;
+    it.at === one.at &&
+    it.tank === one.other_tank &&
+    it.other_tank === one.tank &&
+    it.species === one.species &&
+    MOVES.includes(it.change) &&
+    it.change !== one.change;
   return all.find(is_half) ?? null;
 }
 
 /** The name to read: the table's, else as the keeper wrote it. @param {"species" | "plants"} rows @param {string} species */
-export const name_of = (rows, species) => (Object.hasOwn(table(rows).rows, species) ? table(rows).rows[species].name : species);
+export const name_of = (rows, species) =>
+  Object.hasOwn(table(rows).rows, species) ? table(rows).rows[species].name : species;
 
 /**
  * The animals as calculations take them: rows of the table by their key, the keeper's own with their columns.
@@ -68,7 +79,13 @@ export function as_animals(animals, own) {
   return animals.map(({ species, count, length_cm }) => {
     const length = fits("length_cm", length_cm) ? { length_cm } : {};
     if (Object.hasOwn(table("species").rows, species)) return { species, count, ...length };
-    const { note: _note, id: _id, kind: _kind, meta: _meta, ...columns } = own.find(({ name }) => name === species) ?? {};
+    const {
+      note: _note,
+      id: _id,
+      kind: _kind,
+      meta: _meta,
+      ...columns
+    } = own.find(({ name }) => name === species) ?? {};
     return { ...columns, name: species, count, ...length };
   });
 }
@@ -94,8 +111,16 @@ export function mass_of(animals, own) {
   if (weighed.length === 0) return null;
   const input = { animals: animals_for("animal_mass", weighed).slice(0, most_kinds("animal_mass")) };
   const answer = run("animal_mass", input);
-  const unknown = [...entries.filter((one) => !weighed.includes(one)), ...weighed.slice(most_kinds("animal_mass"))].map((one) => one.name ?? one.species);
-  return { total_g: answer.total_g, input, answer, unknown, measured: animals.some(({ length_cm }) => fits("length_cm", length_cm)) };
+  const unknown = [...entries.filter((one) => !weighed.includes(one)), ...weighed.slice(most_kinds("animal_mass"))].map(
+    (one) => one.name ?? one.species,
+  );
+  return {
+    total_g: answer.total_g,
+    input,
+    answer,
+    unknown,
+    measured: animals.some(({ length_cm }) => fits("length_cm", length_cm)),
+  };
 }
 
 /** Whether the calculation takes this kind: a record may hold more animals, a longer name or half a mass law. @param {Record<string, any>} animal */
@@ -112,16 +137,19 @@ function weighable(animal) {
 /** Grams of animals by the stock list, where it says lengths and leaves none out. @param {StockChange[]} changes @param {any[]} own @param {number} now ms @returns {number | undefined} */
 export function stock_g(changes, own, now) {
   const mass = mass_of(stock_of(changes, now).animals, own);
-  return mass && mass.measured && mass.unknown.length === 0 ? mass.total_g : undefined;
+  return mass?.measured && mass.unknown.length === 0 ? mass.total_g : undefined;
 }
 
 /** Kinds written down in this room, the newest first, each once. @param {{species: string, at: string}[]} changes @param {number} most */
-export const recent_kinds = (changes, most) => [...new Set(changes.toSorted((a, b) => (a.at < b.at ? 1 : -1)).map(({ species }) => species))].slice(0, most);
+export const recent_kinds = (changes, most) =>
+  [...new Set(changes.toSorted((a, b) => (a.at < b.at ? 1 : -1)).map(({ species }) => species))].slice(0, most);
 
 /** @param {string} name @returns {any[]} */
-const animal_fields = (name) => contracts()[name].inputs.find((/** @type {any} */ input) => input.name === "animals").item.fields;
+const animal_fields = (name) =>
+  contracts()[name].inputs.find((/** @type {any} */ input) => input.name === "animals").item.fields;
 /** The most kinds that a calculation takes at once. @param {string} name of the contract @returns {number} */
-export const most_kinds = (name) => contracts()[name].inputs.find((/** @type {any} */ input) => input.name === "animals").max_items;
+export const most_kinds = (name) =>
+  contracts()[name].inputs.find((/** @type {any} */ input) => input.name === "animals").max_items;
 /** Whether the calculations take this figure. @param {string} name @param {any} value */
 function fits(name, value) {
   if (value === undefined) return false;

@@ -11,5 +11,8 @@ export function tank_water(readings, { from_tank, at }) {
     if (one.tank !== from_tank || one.at > at || !(one.parameter in FIELDS) || !possible(one)) continue;
     if (!newest.has(one.parameter) || newest.get(one.parameter).at < one.at) newest.set(one.parameter, one);
   }
-  return { disinfectant: "none", ...Object.fromEntries([...newest.values()].map((one) => [FIELDS[one.parameter], as_nitrogen(one)])) };
+  return {
+    disinfectant: "none",
+    ...Object.fromEntries([...newest.values()].map((one) => [FIELDS[one.parameter], as_nitrogen(one)])),
+  };
 }

@@ -23,7 +23,13 @@ export function first_form(now, zone) {
 export function form_of({ starts_at, rule, zone }) {
   const wall = wall_of(Date.parse(starts_at), zone || "UTC");
   const day = Math.floor(wall / DAY) * DAY;
-  const form = { every: 2, weekdays: [weekday_of(day)], month_day: month_day_of(day), day, minutes: (wall - day) / MINUTE };
+  const form = {
+    every: 2,
+    weekdays: [weekday_of(day)],
+    month_day: month_day_of(day),
+    day,
+    minutes: (wall - day) / MINUTE,
+  };
   return { ...form, ...said_by(rule) };
 }
 
@@ -33,10 +39,19 @@ function said_by(text) {
   try {
     const { FREQ, INTERVAL, BYDAY, BYMONTHDAY, WKST: _, ...more } = parse_rule(text);
     const alone = Object.keys(more).length === 0;
-    if (alone && FREQ === "DAILY" && !BYDAY && !BYMONTHDAY) return INTERVAL === 1 ? { often: "daily" } : { often: "days", every: INTERVAL };
-    if (alone && FREQ === "WEEKLY" && INTERVAL === 1) return { often: "weekdays", ...(BYDAY ? { weekdays: BYDAY.map(([, day]) => day) } : {}) };
+    if (alone && FREQ === "DAILY" && !BYDAY && !BYMONTHDAY)
+      return INTERVAL === 1 ? { often: "daily" } : { often: "days", every: INTERVAL };
+    if (alone && FREQ === "WEEKLY" && INTERVAL === 1)
+      return { often: "weekdays", ...(BYDAY ? { weekdays: BYDAY.map(([, day]) => day) } : {}) };
     const on = BYMONTHDAY?.length === 1 ? BYMONTHDAY[0] : BYMONTHDAY ? null : undefined;
-    if (alone && FREQ === "MONTHLY" && INTERVAL === 1 && !BYDAY && on !== null && (on === undefined || on === -1 || (on > 0 && on < LAST_DAY)))
+    if (
+      alone &&
+      FREQ === "MONTHLY" &&
+      INTERVAL === 1 &&
+      !BYDAY &&
+      on !== null &&
+      (on === undefined || on === -1 || (on > 0 && on < LAST_DAY))
+    )
       return { often: "monthly", ...(on === undefined ? {} : { month_day: on === -1 ? LAST_DAY : on }) };
   } catch (no) {
     if (!(no instanceof BadRule)) throw no;

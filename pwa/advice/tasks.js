@@ -29,12 +29,21 @@ export function standing(task, dones, now, zone, expand) {
   const none = { due: [], overdue: false, next: null, last, unread: false };
   if (task.over) return none;
   const today = day_of(now, zone);
-  const closed = Math.max(-Infinity, ...own.map((one) => (one.due_at ? Date.parse(one.due_at) : day_of(Date.parse(one.at), zone).to)));
+  const closed = Math.max(
+    -Infinity,
+    ...own.map((one) => (one.due_at ? Date.parse(one.due_at) : day_of(Date.parse(one.at), zone).to)),
+  );
   try {
     const todays = expand(task, today.from, today.to);
     const missed = todays.length === 0 ? latest(task, today.from - 1, expand) : null;
     const due = (missed === null ? todays : [missed]).filter((at) => at > closed);
-    return { due, overdue: missed !== null && due.length > 0, next: following(task, Math.max(today.to, closed) + 1, expand), last, unread: false };
+    return {
+      due,
+      overdue: missed !== null && due.length > 0,
+      next: following(task, Math.max(today.to, closed) + 1, expand),
+      last,
+      unread: false,
+    };
   } catch (no) {
     if (!(no instanceof BadRule)) throw no;
     return { ...none, unread: true };
@@ -81,13 +90,18 @@ export function days_ahead(tasks, dones, now, zone, days, expand) {
       found.set(day, [...(found.get(day) ?? []), { task, at }]);
     }
   }
-  return [...found].sort(([a], [b]) => a - b).map(([day, items]) => ({ day, items: items.sort((a, b) => a.at - b.at) }));
+  return [...found]
+    .sort(([a], [b]) => a - b)
+    .map(([day, items]) => ({ day, items: items.sort((a, b) => a.at - b.at) }));
 }
 
 /** What falls due within a span and is not closed. @param {Task} task @param {Done[]} dones @param {number} from @param {number} to @param {Expand} expand @returns {number[]} */
 export function open_between(task, dones, from, to, expand) {
   if (task.over) return [];
-  const closed = Math.max(-Infinity, ...dones.flatMap((one) => (one.task === task.id && one.due_at ? [Date.parse(one.due_at)] : [])));
+  const closed = Math.max(
+    -Infinity,
+    ...dones.flatMap((one) => (one.task === task.id && one.due_at ? [Date.parse(one.due_at)] : [])),
+  );
   try {
     return expand(task, from, to).filter((at) => at > closed);
   } catch (no) {

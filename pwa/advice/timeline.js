@@ -17,7 +17,14 @@ export const GROUP_OF = {
 /** The groups in the order in which they are offered. */
 export const GROUPS = [...new Set(Object.values(GROUP_OF))];
 /** What of a record is set anew when it is corrected. @type {Record<string, string>} */
-export const CORRECTED = { reading: "value", water_change: "litres", dose: "amount", feeding: "feed_g", note: "text", photo: "caption" };
+export const CORRECTED = {
+  reading: "value",
+  water_change: "litres",
+  dose: "amount",
+  feeding: "feed_g",
+  note: "text",
+  photo: "caption",
+};
 
 /**
  * @typedef {{all: (kind: string) => any[], get: (kind: string, id: string) => any, earlier: (kind: string, id: string) => any[]}} Room
@@ -33,7 +40,9 @@ export function timeline(room, { tank, group } = {}) {
     .filter((kind) => !group || GROUP_OF[kind] === group)
     .flatMap((kind) => gathered(room, kind, hanging))
     .map((records) => event_of(room, records));
-  return events.filter((event) => !tank || event.tank === tank || shared_with(event) === tank).sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
+  return events
+    .filter((event) => !tank || event.tank === tank || shared_with(event) === tank)
+    .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
 }
 
 /** The other tank that a shared tool's event belongs to as well. @param {Event} event */
@@ -51,7 +60,8 @@ export function by_day(events) {
 }
 
 /** The writes that take an event out, with what stood before its corrections: none of it comes back. @param {Event} event @returns {Write[]} */
-export const removal = ({ records, earlier }) => [...records, ...earlier].map(({ kind, id }) => ({ type: "del", kind, id }));
+export const removal = ({ records, earlier }) =>
+  [...records, ...earlier].map(({ kind, id }) => ({ type: "del", kind, id }));
 
 /**
  * @typedef {{one: any, value?: number | string, at?: string, tank?: string}} Set what is set anew of an event: the value of
@@ -66,17 +76,19 @@ export const removal = ({ records, earlier }) => [...records, ...earlier].map(({
 export function correction(room, event, { one, value, at, tank }, new_id) {
   const id = new_id();
   const whole = at !== undefined || tank !== undefined || one.kind === "water_change";
-  return event.records.filter((record) => whole || record === one).map((record) => {
-    /** @type {Record<string, any>} */ const change = {};
-    if (at !== undefined) change.at = moved_along(record.at, event.at, at);
-    if (tank !== undefined) change.tank = tank;
-    if (record === one && value !== undefined) change[CORRECTED[record.kind]] = value === "" ? undefined : value;
-    // Set anew, its lines need not be the tiles' any more.
-    if (record === one && record.kind === "note" && value !== undefined) change.quick = undefined;
-    if (record.kind === "water_change") Object.assign(change, of_the_water(room, { ...record, ...change }, record));
-    if (event.kind === "water_change" && record.kind === "dose") change.water_change = id;
-    return instead(record, record === one ? id : new_id(), change);
-  });
+  return event.records
+    .filter((record) => whole || record === one)
+    .map((record) => {
+      /** @type {Record<string, any>} */ const change = {};
+      if (at !== undefined) change.at = moved_along(record.at, event.at, at);
+      if (tank !== undefined) change.tank = tank;
+      if (record === one && value !== undefined) change[CORRECTED[record.kind]] = value === "" ? undefined : value;
+      // Set anew, its lines need not be the tiles' any more.
+      if (record === one && record.kind === "note" && value !== undefined) change.quick = undefined;
+      if (record.kind === "water_change") Object.assign(change, of_the_water(room, { ...record, ...change }, record));
+      if (event.kind === "water_change" && record.kind === "dose") change.water_change = id;
+      return instead(record, record === one ? id : new_id(), change);
+    });
 }
 
 /** A change's share of the water: of its new tank's, or in proportion to its litres. @param {Room} room @param {any} change @param {any} before */
@@ -94,7 +106,8 @@ function instead({ id, kind, meta: _meta, ...fields }, its, change) {
 
 /** What hangs on changes and notes. @param {Room} room @returns {Hanging} */
 function hanging_of(room) {
-  /** @type {Map<string, string>} a change's names, those before its corrections too, to its own */ const names = new Map();
+  /** @type {Map<string, string>} a change's names, those before its corrections too, to its own */ const names =
+    new Map();
   for (const { id, supersedes } of room.all("water_change")) {
     names.set(id, id);
     for (const before of supersedes ? room.earlier("water_change", id) : []) names.set(before.id, id);
@@ -132,7 +145,8 @@ const together = (records, key) => [...split(records, (record) => key(record) ??
 
 /** In the order in which they were first written down: a correction keeps its place. @param {Room} room @param {any[]} records */
 function as_written(room, records) {
-  const first = (/** @type {any} */ { kind, id, supersedes }) => (supersedes ? room.earlier(kind, id).at(-1)?.id : null) ?? id;
+  const first = (/** @type {any} */ { kind, id, supersedes }) =>
+    (supersedes ? room.earlier(kind, id).at(-1)?.id : null) ?? id;
   return records.toSorted((a, b) => (first(a) < first(b) ? -1 : 1));
 }
 

@@ -42,16 +42,40 @@ export function today(facts) {
   });
   const known = levels.filter((one) => one.now_mg_n_l !== null);
   const worst = known.toSorted((a, b) => b.share - a.share)[0] ?? null;
-  const last_test = Math.max(-Infinity, ...levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : -Infinity)));
+  const last_test = Math.max(
+    -Infinity,
+    ...levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : -Infinity)),
+  );
   const unknown = levels.slice(0, 2).filter((one) => one.now_mg_n_l === null);
   const test_due = unknown.length > 0 || facts.now - last_test > next_test_hours * HOUR + GRACE;
-  const base = { again: false, unhurried: false, next_test_hours, usual_test_hours: next_test_hours, test_due, worst, levels, limits };
-  const told = [...said_of(worst, days), ...unknown.map(({ parameter, reading }) => ({ code: reading ? "too_old" : "no_reading", parameter, at: reading?.at }))];
+  const base = {
+    again: false,
+    unhurried: false,
+    next_test_hours,
+    usual_test_hours: next_test_hours,
+    test_due,
+    worst,
+    levels,
+    limits,
+  };
+  const told = [
+    ...said_of(worst, days),
+    ...unknown.map(({ parameter, reading }) => ({
+      code: reading ? "too_old" : "no_reading",
+      parameter,
+      at: reading?.at,
+    })),
+  ];
 
   const over = known.filter((one) => one.share > 1 + ROUNDING);
   if (over.length === 0) {
     const state = test_due || known.some((one) => one.share > 0.5) ? "watch" : "steady";
-    return { ...base, state, act: test_due ? "test" : "nothing", reasons: [...told, ...assumed(limits, worst), { code: "rule" }] };
+    return {
+      ...base,
+      state,
+      act: test_due ? "test" : "nothing",
+      reasons: [...told, ...assumed(limits, worst), { code: "rule" }],
+    };
   }
   const changed = last_change(facts);
   if (over.every((one) => one.changed_since && one.now_mg_n_l <= one.limit_mg_n_l)) {
@@ -62,11 +86,19 @@ export function today(facts) {
   }
   const found = change(over, facts, limits, days);
   const { fraction } = found;
-  const raised = fraction === undefined ? [] : levels.filter((one) => !over.includes(one) && left_after(one, fraction) > one.limit_mg_n_l);
+  const raised =
+    fraction === undefined
+      ? []
+      : levels.filter((one) => !over.includes(one) && left_after(one, fraction) > one.limit_mg_n_l);
   // A change for nitrate alone is not worth ammonia over its limit.
   const unhurried = over.every((one) => one.parameter === "nitrate");
   const decided = raised.length > 0 && unhurried ? { state: found.state, act: /** @type {const} */ ("hold") } : found;
-  const reasons = [...told, ...change_reasons(over, raised, fraction ?? 0, facts), ...assumed(limits, raised[0] ?? worst), { code: "rule" }];
+  const reasons = [
+    ...told,
+    ...change_reasons(over, raised, fraction ?? 0, facts),
+    ...assumed(limits, raised[0] ?? worst),
+    { code: "rule" },
+  ];
   return { ...base, unhurried, ...decided, reasons };
 }
 
@@ -76,7 +108,14 @@ function judged(one, limits, facts, days) {
   const source_mg_n_l = brought(facts.source, one.parameter, facts.label);
   if (one.now_mg_n_l === null) return { ...one, limit_mg_n_l, source_mg_n_l };
   const expected_mg_n_l = one.now_mg_n_l + one.rise_mg_n_l_day * days;
-  return { ...one, limit_mg_n_l, source_mg_n_l, expected_mg_n_l, share: expected_mg_n_l / limit_mg_n_l, by: limits[one.parameter].by };
+  return {
+    ...one,
+    limit_mg_n_l,
+    source_mg_n_l,
+    expected_mg_n_l,
+    share: expected_mg_n_l / limit_mg_n_l,
+    by: limits[one.parameter].by,
+  };
 }
 
 /**
@@ -91,7 +130,8 @@ function change(over, facts, limits, days) {
   const poisons = over.filter((one) => one.parameter !== "nitrate");
   const above = poisons.some((one) => one.now_mg_n_l > one.limit_mg_n_l);
   const state = /** @type {"act now" | "change today"} */ (urgent ? "act now" : "change today");
-  if (over.every((one) => one.source_mg_n_l >= one.now_mg_n_l)) return { state, act: "hold", ...(poisons.length > 0 ? { next_test_hours: SOON_HOURS } : {}) };
+  if (over.every((one) => one.source_mg_n_l >= one.now_mg_n_l))
+    return { state, act: "hold", ...(poisons.length > 0 ? { next_test_hours: SOON_HOURS } : {}) };
   const again = needs.some((need) => need > MOST_AT_ONCE);
   const fraction = Math.min(Math.max(...needs), MOST_AT_ONCE);
   const exact_litres = fraction * facts.tank.water_l;
@@ -113,27 +153,48 @@ function change(over, facts, limits, days) {
 function needed(one, days) {
   const target_mg_l = one.limit_mg_n_l - one.rise_mg_n_l_day * days;
   if (target_mg_l <= one.source_mg_n_l) return Infinity;
-  return run("dilution", { before_mg_l: one.now_mg_n_l, source_mg_l: one.source_mg_n_l, fractions: [], target_mg_l }).fraction_needed;
+  return run("dilution", { before_mg_l: one.now_mg_n_l, source_mg_l: one.source_mg_n_l, fractions: [], target_mg_l })
+    .fraction_needed;
 }
 
 /** @param {any} facts */
-const last_change = ({ changes }) => Math.max(-Infinity, ...changes.map((/** @type {any} */ one) => Date.parse(one.at)));
+const last_change = ({ changes }) =>
+  Math.max(-Infinity, ...changes.map((/** @type {any} */ one) => Date.parse(one.at)));
 
 /** When the first of them is expected to pass its limit. @param {any[]} over @param {number} now */
-const passing = (over, now) => Math.min(...over.map((one) => now + ((one.limit_mg_n_l - one.now_mg_n_l) / one.rise_mg_n_l_day) * DAY));
+const passing = (over, now) =>
+  Math.min(...over.map((one) => now + ((one.limit_mg_n_l - one.now_mg_n_l) / one.rise_mg_n_l_day) * DAY));
 
 /** @param {any} worst @param {number} days @returns {Reason[]} */
 function said_of(worst, days) {
   if (!worst) return [];
-  const parts = { parameter: worst.parameter, now: worst.now_mg_n_l, limit: worst.limit_mg_n_l, by: worst.by, expected: worst.expected_mg_n_l, rise: worst.rise_mg_n_l_day, days };
+  const parts = {
+    parameter: worst.parameter,
+    now: worst.now_mg_n_l,
+    limit: worst.limit_mg_n_l,
+    by: worst.by,
+    expected: worst.expected_mg_n_l,
+    rise: worst.rise_mg_n_l_day,
+    days,
+  };
   const code = worst.now_mg_n_l > worst.limit_mg_n_l ? "over" : worst.share > 1 + ROUNDING ? "will_pass" : "under";
-  const basis = { readings: worst.rise_mg_n_l_day > 0 ? "rise_known" : "rise_none", doubling: "rise_doubling", nothing: "rise_unknown" }[/** @type {"readings"} */ (worst.rise_from)];
+  const basis = {
+    readings: worst.rise_mg_n_l_day > 0 ? "rise_known" : "rise_none",
+    doubling: "rise_doubling",
+    nothing: "rise_unknown",
+  }[/** @type {"readings"} */ (worst.rise_from)];
   const silent = worst.rise_from === "nothing" && worst.parameter !== "nitrate";
-  return [{ code, ...parts }, ...(silent ? [] : [{ code: basis, ...parts }]), ...(worst.changed_since ? [{ code: "carried", ...parts }] : [])];
+  return [
+    { code, ...parts },
+    ...(silent ? [] : [{ code: basis, ...parts }]),
+    ...(worst.changed_since ? [{ code: "carried", ...parts }] : []),
+  ];
 }
 
 /** What a change leaves of one of them; what is not known counts as none. @param {any} one @param {number} fraction @returns {number} */
-const left_after = (one, fraction) => run("dilution", { before_mg_l: one.now_mg_n_l ?? 0, source_mg_l: one.source_mg_n_l, fractions: [fraction] }).after_mg_l;
+const left_after = (one, fraction) =>
+  run("dilution", { before_mg_l: one.now_mg_n_l ?? 0, source_mg_l: one.source_mg_n_l, fractions: [fraction] })
+    .after_mg_l;
 
 /** @param {any[]} over @param {any[]} raised @param {number} fraction @param {any} facts @returns {Reason[]} */
 function change_reasons(over, raised, fraction, facts) {
@@ -141,8 +202,15 @@ function change_reasons(over, raised, fraction, facts) {
   const freed = freed_ammonia(facts.source);
   if (freed) reasons.push({ code: facts.label?.binds_ammonia ? "freed_bound" : "freed", freed });
   if (freed === null) reasons.push({ code: "freed_unknown" });
-  for (const one of over.filter((each) => each.source_mg_n_l >= each.now_mg_n_l)) reasons.push({ code: "source_worse", parameter: one.parameter, source: one.source_mg_n_l });
-  for (const one of raised) reasons.push({ code: "brings_over", parameter: one.parameter, expected: left_after(one, fraction), limit: one.limit_mg_n_l });
+  for (const one of over.filter((each) => each.source_mg_n_l >= each.now_mg_n_l))
+    reasons.push({ code: "source_worse", parameter: one.parameter, source: one.source_mg_n_l });
+  for (const one of raised)
+    reasons.push({
+      code: "brings_over",
+      parameter: one.parameter,
+      expected: left_after(one, fraction),
+      limit: one.limit_mg_n_l,
+    });
   return reasons;
 }
 
@@ -151,13 +219,18 @@ function assumed(limits, worst) {
   if (worst?.parameter !== "total_ammonia") return [];
   return /** @type {const} */ (["ph", "temperature_c"])
     .filter((name) => limits[name].from !== "reading")
-    .map((name) => ({ code: limits[name].from === "usual" ? `usual_${name}` : `assumed_${name}`, value: limits[name].value }));
+    .map((name) => ({
+      code: limits[name].from === "usual" ? `usual_${name}` : `assumed_${name}`,
+      value: limits[name].value,
+    }));
 }
 
 /** @param {any} facts @param {any} limits */
 function is_settled(facts, limits) {
   const low = ["total_ammonia", "nitrite"].map((parameter) => {
-    const tests = facts.readings.filter((/** @type {any} */ r) => r.parameter === parameter && facts.now - Date.parse(r.at) <= 60 * DAY && possible(r));
+    const tests = facts.readings.filter(
+      (/** @type {any} */ r) => r.parameter === parameter && facts.now - Date.parse(r.at) <= 60 * DAY && possible(r),
+    );
     let run_of = 0;
     let from = facts.now;
     for (const reading of tests.toReversed()) {

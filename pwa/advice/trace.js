@@ -67,5 +67,7 @@ function reached(tank, shared, near, far, follows) {
     if (then[near] === tank || then[far] === tank) continue;
     if (direct.some((first) => first[far] === then[near] && follows(first, then))) meet(then, 2);
   }
-  return [...met.values()].map((one) => ({ ...one, by: one.by.toSorted((a, b) => (a.at < b.at ? -1 : 1)) })).sort((a, b) => a.steps - b.steps);
+  return [...met.values()]
+    .map((one) => ({ ...one, by: one.by.toSorted((a, b) => (a.at < b.at ? -1 : 1)) }))
+    .sort((a, b) => a.steps - b.steps);
 }

@@ -8,7 +8,16 @@ const DAY = 86_400_000;
 /** How many days back one may look. */
 export const SPANS = [7, 30, 90, 365];
 /** What has a trend, in the order shown, and the unit it is held in. @type {Record<string, string>} */
-export const TRENDS = { total_ammonia: "mg N/L", nitrite: "mg N/L", nitrate: "mg N/L", ph: "", ...HARDNESS, temperature: "°C", feed: "g", changed: "L" };
+export const TRENDS = {
+  total_ammonia: "mg N/L",
+  nitrite: "mg N/L",
+  nitrate: "mg N/L",
+  ph: "",
+  ...HARDNESS,
+  temperature: "°C",
+  feed: "g",
+  changed: "L",
+};
 
 /**
  * @typedef {{at: number, value: number}} Point `at`: ms; of a day its midnight, of a week the midnight of its Monday
@@ -22,10 +31,18 @@ export function trend(what, facts, days) {
   const from = new Date(to - (days - 1) * DAY).setHours(0, 0, 0, 0);
   const within = (/** @type {any} */ one) => Date.parse(one.at) >= from && Date.parse(one.at) <= to;
   const changes = facts.changes.filter(within);
-  const shared = { what, unit: TRENDS[what], from, to, marks: what === "changed" ? [] : changes.map((/** @type {any} */ { at }) => Date.parse(at)) };
+  const shared = {
+    what,
+    unit: TRENDS[what],
+    from,
+    to,
+    marks: what === "changed" ? [] : changes.map((/** @type {any} */ { at }) => Date.parse(at)),
+  };
   if (what === "feed") {
     // A day on which nothing was written down is not known to be a fast.
-    const fed = facts.feedings.filter(within).map((/** @type {any} */ one) => ({ at: midnight(Date.parse(one.at)), value: one.feed_g }));
+    const fed = facts.feedings
+      .filter(within)
+      .map((/** @type {any} */ one) => ({ at: midnight(Date.parse(one.at)), value: one.feed_g }));
     return { ...shared, points: sums(fed), bars: true, step: DAY };
   }
   if (what === "changed") {
@@ -33,8 +50,15 @@ export function trend(what, facts, days) {
     return { ...shared, points: poured.length ? every_week(sums(poured), monday(to)) : [], bars: true, step: 7 * DAY };
   }
   const read = facts.readings.filter((/** @type {any} */ one) => one.parameter === what && within(one));
-  const value_of = what in SPECIES ? (/** @type {any} */ one) => in_nitrogen(one).value : what in HARDNESS ? in_degrees : (/** @type {any} */ one) => one.value;
-  const points = read.map((/** @type {any} */ one) => ({ at: Date.parse(one.at), value: value_of(one) })).filter((/** @type {any} */ { value }) => value !== undefined);
+  const value_of =
+    what in SPECIES
+      ? (/** @type {any} */ one) => in_nitrogen(one).value
+      : what in HARDNESS
+        ? in_degrees
+        : (/** @type {any} */ one) => one.value;
+  const points = read
+    .map((/** @type {any} */ one) => ({ at: Date.parse(one.at), value: value_of(one) }))
+    .filter((/** @type {any} */ { value }) => value !== undefined);
   return { ...shared, points, bars: false, step: 0 };
 }
 
@@ -75,7 +99,8 @@ function sums(points) {
 /** A week in which no change is written down stands at nothing. @param {Point[]} weeks @param {number} last @returns {Point[]} */
 function every_week(weeks, last) {
   /** @type {Point[]} */ const all = [];
-  for (let at = weeks[0].at; at <= last; at = next_week(at)) all.push(weeks.find((week) => week.at === at) ?? { at, value: 0 });
+  for (let at = weeks[0].at; at <= last; at = next_week(at))
+    all.push(weeks.find((week) => week.at === at) ?? { at, value: 0 });
   return all;
 }
 

@@ -22,7 +22,11 @@ export function warmth_of({ readings, tank, now }) {
  * @throws InvalidInput as the contract says
  */
 export function tap_mix(litres, celsius, { cold, hot }) {
-  const input = { sources: [{ temperature_c: cold }, { temperature_c: hot }], target: { temperature_c: celsius }, litres };
+  const input = {
+    sources: [{ temperature_c: cold }, { temperature_c: hot }],
+    target: { temperature_c: celsius },
+    litres,
+  };
   const answer = run("water_blend", input);
   const [cold_l, hot_l] = answer.litres;
   const reached_c = answer.reached.temperature_c;

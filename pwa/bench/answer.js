@@ -51,7 +51,9 @@ export function refusedOf(spec, filling, payload, errors) {
   return {
     payload,
     needed: [...new Set(needed.flat())],
-    wrong: errors.filter((_, index) => needed[index].length === 0).map((error) => ({ ...error, message: readOut(spec, error.message) })),
+    wrong: errors
+      .filter((_, index) => needed[index].length === 0)
+      .map((error) => ({ ...error, message: readOut(spec, error.message) })),
   };
 }
 

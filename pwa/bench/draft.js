@@ -62,7 +62,8 @@ export function shownNumber(node, unit, marks) {
   const read = "value" in node ? node : readNumber(node.text, marks);
   if ("empty" in read) return { text: "", unit };
   if (!("value" in read)) return /** @type {TypedNumber} */ (node);
-  if (unit !== node.unit) return { text: typedForm(Number(convert(read.value, node.unit, unit).toPrecision(5)), marks), unit };
+  if (unit !== node.unit)
+    return { text: typedForm(Number(convert(read.value, node.unit, unit).toPrecision(5)), marks), unit };
   return { text: "text" in node ? node.text : typedForm(read.value, marks), unit };
 }
 
@@ -114,5 +115,11 @@ export function addRow(inputs, draft, tank, path) {
 /** The draft without one row. @param {any[]} inputs @param {Draft} draft @param {Record<string, any>} tank @param {(string | number)[]} path @param {number} index */
 export function removeRow(inputs, draft, tank, path, index) {
   const { node } = nodeAt(inputs, draft, tank, path);
-  return put(inputs, draft, tank, path, node.filter((/** @type {any} */ _, /** @type {number} */ at) => at !== index));
+  return put(
+    inputs,
+    draft,
+    tank,
+    path,
+    node.filter((/** @type {any} */ _, /** @type {number} */ at) => at !== index),
+  );
 }

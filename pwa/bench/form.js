@@ -68,15 +68,27 @@ function viewOf(spec, path, { node, from }, filling) {
   const { system = "metric", marks = marksOf() } = filling;
   /** @type {FieldView} */
   const view = {
-    path, key: path.join("."), spec, from, value: node,
+    path,
+    key: path.join("."),
+    spec,
+    from,
+    value: node,
     kind: spec.type === "text" && spec.table ? "table" : spec.type,
-    label: spec.label ?? "", optional: !spec.required && !("default" in spec),
+    label: spec.label ?? "",
+    optional: !spec.required && !("default" in spec),
   };
   if (spec.type === "number" || spec.type === "integer") {
     const shown = shownNumber(node, unitIn(spec, system), marks);
     const read = readNumber(shown.text, marks);
     const ambiguous = "problem" in read && read.problem === "ambiguous";
-    return { ...view, value: shown.text, unit: unitLabel(shown.unit), typed_in: shown.unit, aside: percent(spec, read, marks), ambiguous };
+    return {
+      ...view,
+      value: shown.text,
+      unit: unitLabel(shown.unit),
+      typed_in: shown.unit,
+      aside: percent(spec, read, marks),
+      ambiguous,
+    };
   }
   if (spec.type === "object") return { ...view, fields: fieldsOf(spec.fields, path, node, filling) };
   if (spec.type === "list") {
@@ -104,7 +116,10 @@ function fieldsOf(fields, path, node, filling) {
   const shown = whenShown(fields, node, {}, filling.marks ?? marksOf());
   return fields
     .filter((field) => shown.has(field.name))
-    .map((field) => ({ ...viewOf(field, [...path, field.name], filled(field, node[field.name], undefined), filling), ...(field.table ? { beside: fields } : {}) }));
+    .map((field) => ({
+      ...viewOf(field, [...path, field.name], filled(field, node[field.name], undefined), filling),
+      ...(field.table ? { beside: fields } : {}),
+    }));
 }
 
 /**

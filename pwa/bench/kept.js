@@ -24,12 +24,17 @@ export function plainResult(spec, payload, answer, manner) {
 /** @param {import("./result.js").ResultRow} row @returns {string} */
 export function rowText(row) {
   if (!row.rows) return [row.text, row.unit || (row.aside && `(${row.aside})`)].filter(Boolean).join(" ");
-  return row.rows.map((entry) => entry.map((one) => `${one.label} ${rowText(one)}`.trim()).join(entry.some((one) => one.label) ? ", " : " ")).join("; ");
+  return row.rows
+    .map((entry) =>
+      entry.map((one) => `${one.label} ${rowText(one)}`.trim()).join(entry.some((one) => one.label) ? ", " : " "),
+    )
+    .join("; ");
 }
 
 /** @param {any} field @param {any} value @param {import("./result.js").Manner} manner @returns {string} */
 function inputText(field, value, manner) {
-  if (field.type === "list") return value.map((/** @type {any} */ entry) => inputText(field.item, entry, manner)).join("; ");
+  if (field.type === "list")
+    return value.map((/** @type {any} */ entry) => inputText(field.item, entry, manner)).join("; ");
   if (field.type === "object") {
     const given = field.fields.filter((/** @type {any} */ one) => value[one.name] !== undefined);
     return given.map((/** @type {any} */ one) => `${one.label} ${inputText(one, value[one.name], manner)}`).join(", ");

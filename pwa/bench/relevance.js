@@ -21,7 +21,12 @@ export function relevant(spec, draft, tank, marks) {
     const key = fields.join("|");
     const asked = draft.chosen?.[key];
     const given = options.find((name) => holds(spec.inputs, name, draft, tank, marks));
-    const chosen = asked && options.includes(asked) ? asked : optional && asked === "" ? null : (given ?? (optional ? null : options[0]));
+    const chosen =
+      asked && options.includes(asked)
+        ? asked
+        : optional && asked === ""
+          ? null
+          : (given ?? (optional ? null : options[0]));
     choices.push({ key, options, chosen, optional });
     for (const name of options) if (name !== chosen) left.add(name);
   }
@@ -71,4 +76,5 @@ function holds(inputs, name, draft, tank, marks) {
 }
 
 /** @param {unknown} value */
-const isEmptyObject = (value) => typeof value === "object" && value !== null && !Array.isArray(value) && Object.keys(value).length === 0;
+const isEmptyObject = (value) =>
+  typeof value === "object" && value !== null && !Array.isArray(value) && Object.keys(value).length === 0;

@@ -13,7 +13,11 @@ import { convert, decimalsIn, unitIn, unitLabel } from "./units.js";
 
 /** @param {any} spec the contract @param {any} answer of run() @param {Manner} [manner] @returns {ResultRow[]} outputs that hold something, figures on the way left out */
 export function resultRows(spec, answer, manner = {}) {
-  return rowsOf(spec.outputs.filter((/** @type {any} */ output) => !output.working), answer, manner);
+  return rowsOf(
+    spec.outputs.filter((/** @type {any} */ output) => !output.working),
+    answer,
+    manner,
+  );
 }
 
 /** @param {any[]} outputs @param {any} answer @param {Manner} manner @returns {ResultRow[]} */
@@ -26,7 +30,9 @@ function rowsOf(outputs, answer, manner) {
 
 /** A field as the choice beside it says it: what a figure means may hang on what was found. @param {any} output @param {any[]} outputs @param {any} answer @returns {any[]} */
 function as_chosen(output, outputs, answer) {
-  const chosen = outputs.map((one) => one.choices?.find((/** @type {any} */ choice) => choice.value === answer[one.name])).find((choice) => choice?.said);
+  const chosen = outputs
+    .map((one) => one.choices?.find((/** @type {any} */ choice) => choice.value === answer[one.name]))
+    .find((choice) => choice?.said);
   if (!chosen) return [output];
   const label = chosen.said[output.name];
   if (output.type === "number") return label ? [{ ...output, label, unit: chosen.unit ?? output.unit }] : [];
@@ -39,30 +45,41 @@ function rowOf(output, value, manner) {
   const row = { name: output.name ?? "", label: output.label ?? "", text: "", unit: "" };
   if (output.type === "list") {
     const entries = value.map((/** @type {any} */ entry) =>
-      output.item?.fields ? rowsOf(output.item.fields, entry, manner) : [rowOf({ ...output.item, label: "" }, entry, manner)],
+      output.item?.fields
+        ? rowsOf(output.item.fields, entry, manner)
+        : [rowOf({ ...output.item, label: "" }, entry, manner)],
     );
     return { ...row, rows: entries };
   }
-  if (output.type === "object") return { ...row, rows: [output.fields ? rowsOf(shares(output), value, manner) : looseRows(output, value, manner)] };
+  if (output.type === "object")
+    return { ...row, rows: [output.fields ? rowsOf(shares(output), value, manner) : looseRows(output, value, manner)] };
   const unit = typeof value === "number" ? unitLabel(unitIn(output, system)) : "";
   return { ...row, text: valueText(output, value, manner), unit, aside: percent(output, value, manner) };
 }
 
 /** A share said in per cent too. @param {any} output @param {any} value @param {Manner} manner @returns {string | undefined} */
 function percent(output, value, { marks = marksOf() }) {
-  if (typeof value !== "number" || unitLabel(output.unit ?? "") || !(output.share ?? is_share(output))) return undefined;
+  if (typeof value !== "number" || unitLabel(output.unit ?? "") || !(output.share ?? is_share(output)))
+    return undefined;
   return `${grouped(display(value * 100, Math.max(0, (output.decimals ?? 3) - 2)), marks)}\u00a0%`;
 }
 
 /** An object's fields; where it is of shares, they are. @param {any} output @returns {any[]} */
-const shares = (output) => (is_share(output) ? output.fields.map((/** @type {any} */ one) => ({ ...one, share: true })) : output.fields);
+const shares = (output) =>
+  is_share(output) ? output.fields.map((/** @type {any} */ one) => ({ ...one, share: true })) : output.fields;
 
 /** @param {any} output */
 const is_share = ({ name, unit }) => !unitLabel(unit ?? "") && /fraction|share|chance/.test(name ?? "");
 
 /** An object whose names are part of the answer (ions by name): a row each. @param {any} output @param {Record<string, any>} value @param {Manner} manner */
 function looseRows(output, value, manner) {
-  return Object.entries(value).map(([name, inner]) => rowOf({ ...output, type: typeof inner === "number" ? "number" : "text", share: is_share(output), name, label: name }, inner, manner));
+  return Object.entries(value).map(([name, inner]) =>
+    rowOf(
+      { ...output, type: typeof inner === "number" ? "number" : "text", share: is_share(output), name, label: name },
+      inner,
+      manner,
+    ),
+  );
 }
 
 /** One value in words or figures. @param {any} spec input or output @param {any} value @param {Manner} [manner] @returns {string} */

@@ -13,8 +13,10 @@ export function shelf(contracts, words = "") {
     .map((spec) => ({ spec, rank: rankOf(spec, wanted) }))
     .filter(({ rank }) => rank > 0)
     .sort((a, b) => b.rank - a.rank || a.spec.title.localeCompare(b.spec.title));
-  return MOMENTS.map((moment) => ({ moment, entries: found.filter(({ spec }) => spec.moment === moment).map(({ spec }) => spec) }))
-    .filter(({ entries }) => entries.length);
+  return MOMENTS.map((moment) => ({
+    moment,
+    entries: found.filter(({ spec }) => spec.moment === moment).map(({ spec }) => spec),
+  })).filter(({ entries }) => entries.length);
 }
 
 /** 0 if a word is nowhere; a word in the title weighs most. @param {any} spec @param {string[]} wanted */
@@ -47,4 +49,8 @@ const LOWERED = { "₀": "0", "₁": "1", "₂": "2", "₃": "3", "₄": "4" };
 
 /** Without accents, soft hyphens, case and small figures: "CO₂" is found by "co2". @param {string} text */
 export const plain = (text) =>
-  text.normalize("NFD").replace(/[\p{Diacritic}\u00ad]/gu, "").replace(/[₀-₄]/g, (sign) => LOWERED[/** @type {keyof typeof LOWERED} */ (sign)]).toLowerCase();
+  text
+    .normalize("NFD")
+    .replace(/[\p{Diacritic}\u00ad]/gu, "")
+    .replace(/[₀-₄]/g, (sign) => LOWERED[/** @type {keyof typeof LOWERED} */ (sign)])
+    .toLowerCase();

@@ -18,7 +18,16 @@ import { historyFigures } from "./tank_history.js";
 
 /** @param {TankRecords} records @returns {Record<string, any>} figures in contract units; what is not known is not there */
 export function tankFigures(records) {
-  const { tank, readings = [], source_water, label, source_waters = [], stock_changes = [], own_species = [], now = 0 } = records;
+  const {
+    tank,
+    readings = [],
+    source_water,
+    label,
+    source_waters = [],
+    stock_changes = [],
+    own_species = [],
+    now = 0,
+  } = records;
   const newest = newestReadings(readings);
   const animals = as_animals(stock_of(stock_changes, now).animals, own_species);
   const figures = known({
@@ -37,7 +46,9 @@ export function tankFigures(records) {
     oxygen_mg_l: newest.oxygen?.value,
     ...sourceFigures(source_water),
     ...labelFigures(label),
-    sources: source_waters.length ? source_waters.map((water) => pick(water, ["name", "gh_dgh", "kh_dkh", "temperature_c"])) : undefined,
+    sources: source_waters.length
+      ? source_waters.map((water) => pick(water, ["name", "gh_dgh", "kh_dkh", "temperature_c"]))
+      : undefined,
     animals: animals.length ? animals : undefined,
   });
   return known({ ...figures, ...historyFigures(records, figures) });
@@ -81,14 +92,17 @@ function sourceFigures(water) {
 /** @param {any} label a dechlorinator's label record; only one in millilitres speaks the calculation's language */
 function labelFigures(label) {
   if (!label) return {};
-  return label.unit === "ml" ? { label_ml: label.amount, label_per_l: label.per_l, basis: label.basis } : { basis: label.basis };
+  return label.unit === "ml"
+    ? { label_ml: label.amount, label_per_l: label.per_l, basis: label.basis }
+    : { basis: label.basis };
 }
 
 /** @param {any} record @param {string[]} names */
 const pick = (record, names) => known(Object.fromEntries(names.map((name) => [name, record[name]])));
 
 /** @param {Record<string, any>} figures */
-const known = (figures) => Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== undefined && value !== null));
+const known = (figures) =>
+  Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== undefined && value !== null));
 
 /**
  * The figures that this contract has a field for and would take as they are: a choice or key it does not know,
@@ -108,7 +122,8 @@ export function fitting(inputs, figures) {
 function fitted(field, value) {
   if (value === undefined || value === null) return undefined;
   if (field.type === "number" || field.type === "integer") return typeof value === "number" ? value : undefined;
-  if (field.type === "choice") return field.choices.some((/** @type {any} */ choice) => choice.value === value) ? value : undefined;
+  if (field.type === "choice")
+    return field.choices.some((/** @type {any} */ choice) => choice.value === value) ? value : undefined;
   if (field.type === "boolean") return typeof value === "boolean" ? value : undefined;
   if (field.type === "text") return typeof value === "string" ? value : undefined;
   if (field.type === "object") {
@@ -117,6 +132,9 @@ function fitted(field, value) {
     return whole && Object.keys(inner).length ? inner : undefined;
   }
   if (!Array.isArray(value)) return undefined;
-  const rows = value.map((entry) => fitted(field.item, entry)).filter((entry) => entry !== undefined).slice(0, field.max_items);
+  const rows = value
+    .map((entry) => fitted(field.item, entry))
+    .filter((entry) => entry !== undefined)
+    .slice(0, field.max_items);
   return rows.length >= Math.max(1, field.min_items) ? rows : undefined;
 }

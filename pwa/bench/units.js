@@ -10,7 +10,11 @@ export const systems = () => table("units").systems;
 export function unitIn(spec, system) {
   const { by_field, shown } = table("units");
   const own = spec.unit ?? "";
-  const other = Object.hasOwn(by_field, spec.name ?? "") ? by_field[spec.name] : Object.hasOwn(shown, own) ? shown[own] : {};
+  const other = Object.hasOwn(by_field, spec.name ?? "")
+    ? by_field[spec.name]
+    : Object.hasOwn(shown, own)
+      ? shown[own]
+      : {};
   return other[system] ?? own;
 }
 

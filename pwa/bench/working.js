@@ -18,7 +18,11 @@ export function workingSteps(spec, payload, answer, { marks = marksOf(), yes, no
   for (const template of spec.working) {
     const names = [...template.matchAll(/\{(\w+)\}/g)].map((found) => found[1]);
     if (names.some((name) => values[name] === undefined || values[name] === null)) continue;
-    steps.push(template.replace(/\{(\w+)\}/g, (/** @type {string} */ _, /** @type {string} */ name) => textOf(specs.get(name), values[name], manner)));
+    steps.push(
+      template.replace(/\{(\w+)\}/g, (/** @type {string} */ _, /** @type {string} */ name) =>
+        textOf(specs.get(name), values[name], manner),
+      ),
+    );
   }
   return steps;
 }

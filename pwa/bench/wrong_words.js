@@ -9,10 +9,16 @@ import { partsOf, withParts } from "./refusal_parts.js";
 export function wrongWords(spec, { message, allowed }, system, marks) {
   if (spec?.type === "choice") {
     const choices = spec.choices.map((/** @type {any} */ one) => one.label).join(", ");
-    return { message: partsOf("not_choice", message) ? withParts("not_choice", { choices }) : message, allowed: choices };
+    return {
+      message: partsOf("not_choice", message) ? withParts("not_choice", { choices }) : message,
+      allowed: choices,
+    };
   }
   const ends = spec?.type === "number" || spec?.type === "integer" ? endsShown(spec, system, marks) : null;
   if (!ends) return { message, allowed };
   const out = partsOf("out_of_range", message);
-  return { message: out ? withParts("out_of_range", { ...ends, unit: ` ${ends.unit}` }) : message, allowed: rangeShown(spec, system, marks) };
+  return {
+    message: out ? withParts("out_of_range", { ...ends, unit: ` ${ends.unit}` }) : message,
+    allowed: rangeShown(spec, system, marks),
+  };
 }

@@ -9,7 +9,15 @@ import { constants } from "./tables.js";
  *   bag_gh_dgh?: number, tank_gh_dgh?: number, method?: string, vessel_l?: number, hours_in_bag?: number}} input
  */
 export function acclimation({
-  bag_l, bag_temperature_c, tank_temperature_c, bag_ph, tank_ph, bag_gh_dgh, tank_gh_dgh, method = "drip", vessel_l,
+  bag_l,
+  bag_temperature_c,
+  tank_temperature_c,
+  bag_ph,
+  tank_ph,
+  bag_gh_dgh,
+  tank_gh_dgh,
+  method = "drip",
+  vessel_l,
   hours_in_bag = 0,
 }) {
   const ph_gap = gap(bag_ph, tank_ph);

@@ -16,9 +16,7 @@ import { normals, uniform } from "./random_numbers.js";
 
 /** @type {Record<string, number>} */
 const ROW_OF = { total_ammonia: k.TAN, nitrite: k.NITRITE, nitrate: k.NITRATE };
-const JITTERED = [
-  k.CAPACITY_1, k.CAPACITY_2, k.INPUT, k.UPTAKE, k.GROWTH_1, k.GROWTH_2, k.HALF_1, k.HALF_2, k.DECAY,
-];
+const JITTERED = [k.CAPACITY_1, k.CAPACITY_2, k.INPUT, k.UPTAKE, k.GROWTH_1, k.GROWTH_2, k.HALF_1, k.HALF_2, k.DECAY];
 /** @type {[number, string][]} */
 const WALKS = [
   [k.CAPACITY_1, "walk_capacity"],
@@ -65,10 +63,21 @@ export function prior(c, tank, seed, at_h) {
   const start = seeded === "mature_media" ? c.mature_share * base : c[`capacity_${seeded}`];
   /** @type {Belief} */
   const belief = {
-    cloud: [], weight: new Float64Array(n).fill(1 / n), seed, position: 0, at_h, base,
-    temperature_c: tank.temperature_c, ph: tank.ph, kh_dkh: tank.kh_dkh,
-    meal_n: 0, fed_until_h: -1, readings: 0, doubts: [],
-    begun_h: at_h, fresh: Object.values(ROW_OF),
+    cloud: [],
+    weight: new Float64Array(n).fill(1 / n),
+    seed,
+    position: 0,
+    at_h,
+    base,
+    temperature_c: tank.temperature_c,
+    ph: tank.ph,
+    kh_dkh: tank.kh_dkh,
+    meal_n: 0,
+    fed_until_h: -1,
+    readings: 0,
+    doubts: [],
+    begun_h: at_h,
+    fresh: Object.values(ROW_OF),
   };
   const centres = [
     [c.start_tan, c.sd_start],
@@ -176,7 +185,11 @@ export function observe(c, belief, parameter, value, steps) {
   if (!first && Math.min(at_most, at_least) < c.doubt_chance) {
     const [p10, p90] = weighted_quantiles(belief.cloud[row], belief.weight, [0.1, 0.9]);
     belief.doubts.push({
-      at_h: belief.at_h, parameter, value_mg_n_l: value, expected_p10_mg_n_l: p10, expected_p90_mg_n_l: p90,
+      at_h: belief.at_h,
+      parameter,
+      value_mg_n_l: value,
+      expected_p10_mg_n_l: p10,
+      expected_p90_mg_n_l: p90,
     });
     suppose_event(c, belief, row, value, offset, scale);
     below_high = share_below(belief.cloud[row], high, offset, scale, 1);

@@ -27,7 +27,8 @@ export function carbon_dioxide({ ph, kh_dkh, temperature_c, gh_dgh = 0 }) {
     bicarbonate = left / (1 + 2 * carbonate + (pair + 2 * neutral_pair) * calcium);
     calcium = hardness / (1 + (pair + neutral_pair) * bicarbonate);
   }
-  const co2_mg_l = ((activity * bicarbonate * hydrogen) / constant("carbonic_1", kelvin)) * constants("molar_mass").co2_g_mol * 1000;
+  const co2_mg_l =
+    ((activity * bicarbonate * hydrogen) / constant("carbonic_1", kelvin)) * constants("molar_mass").co2_g_mol * 1000;
   const rule_mg_l = 3 * kh_dkh * 10 ** (7 - ph);
   return {
     co2_mg_l,

@@ -18,7 +18,12 @@ export function change_plan(input) {
  * The answer of `change_plan` from a belief that has reached now.
  * @param {Settings} c @param {Belief} belief @param {any[]} plans @param {any} input
  */
-export function plan_of(c, belief, plans, { tank, source = {}, limits, risk = 0.1, next_test_h = 24, max_fraction = 0.9 }) {
+export function plan_of(
+  c,
+  belief,
+  plans,
+  { tank, source = {}, limits, risk = 0.1, next_test_h = 24, max_fraction = 0.9 },
+) {
   const trial = new Trial(c, even(belief), plans, tank, source, working_limits(limits), next_test_h);
   let { fraction, watch } = trial.smallest(risk, max_fraction);
   let enough = watch.chance_of_any() <= risk;
@@ -157,7 +162,8 @@ function advice_of(trial, watch, fraction, enough, halves, risk) {
   if (watch.chance_of_any() <= risk) return [...advice, "feed_half"];
   if (halves) advice.push("two_changes");
   const chances = watch.chances();
-  if (chances.nh3 <= risk && chances.nitrite <= risk && chances.nitrate > risk) return [...advice, "feed_less", "nitrate_slowly"];
+  if (chances.nh3 <= risk && chances.nitrite <= risk && chances.nitrate > risk)
+    return [...advice, "feed_less", "nitrate_slowly"];
   advice.push(trial.run(fraction, { feed: 0 }).chance_of_any() <= risk ? "feed_nothing" : "feed_less");
   const half_time = trial.run(fraction, { hours: trial.hours / 2 }).chance_of_any() <= risk;
   advice.push(half_time ? "test_at_half_time" : "test_sooner");

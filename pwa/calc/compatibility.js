@@ -108,7 +108,10 @@ function alone(one, tank, planting, cover) {
     if (!one[name] || here === undefined) continue;
     const [low, high] = one[name];
     const off = Math.max(low - here, here - high);
-    if (off > 0) found.push(finding(`tank_${name}`, off > margins[name] + HAIR ? "bar" : "care", one, null, [low, high, here, here]));
+    if (off > 0)
+      found.push(
+        finding(`tank_${name}`, off > margins[name] + HAIR ? "bar" : "care", one, null, [low, high, here, here]),
+      );
   }
   if (!Object.keys(RANGES).every((name) => one[name])) found.push(finding("not_known", "unknown", one));
   const few = one.count > 0 && one.count < one.group_min;
@@ -139,7 +142,9 @@ function waterBetween(one, other) {
     if (!one[name] || !other[name]) continue;
     const gap = Math.max(one[name][0] - other[name][1], other[name][0] - one[name][1]);
     if (gap <= 0) continue;
-    found.push(finding(`${name}_apart`, gap > margins[name] + HAIR ? "bar" : "care", one, other, [...one[name], ...other[name]]));
+    found.push(
+      finding(`${name}_apart`, gap > margins[name] + HAIR ? "bar" : "care", one, other, [...one[name], ...other[name]]),
+    );
   }
   return found;
 }

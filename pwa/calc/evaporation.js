@@ -11,8 +11,16 @@ const DAYS_PER_MONTH = 30;
  *   humidity_percent?: number, air_speed_m_s?: number, open_fraction?: number, water_l?: number, source_gh_dgh?: number}} input
  */
 export function evaporation({
-  temperature_c, room_c, length_cm, width_cm, surface_cm2, humidity_percent = 50, air_speed_m_s = 0, open_fraction = 1,
-  water_l, source_gh_dgh,
+  temperature_c,
+  room_c,
+  length_cm,
+  width_cm,
+  surface_cm2,
+  humidity_percent = 50,
+  air_speed_m_s = 0,
+  open_fraction = 1,
+  water_l,
+  source_gh_dgh,
 }) {
   const surface_m2 = (surface_cm2 ?? Number(length_cm) * Number(width_cm)) / 10_000;
   const open_m2 = surface_m2 * open_fraction;

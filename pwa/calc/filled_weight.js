@@ -9,9 +9,23 @@ import { density_kg_m3 } from "./water_properties.js";
  * @param {any} input as the contract describes it
  */
 export function filled_weight({
-  length_cm, width_cm, height_cm, measures = "outside", glass_mm, base_glass_mm, tank_kg, fill_height_cm, water_l,
-  temperature_c = 25, substrate_kg = 0, hardscape_kg = 0, hardscape_density_kg_l = 2.6, equipment_kg = 0, stand_kg = 0,
-  footprint_length_cm, footprint_width_cm,
+  length_cm,
+  width_cm,
+  height_cm,
+  measures = "outside",
+  glass_mm,
+  base_glass_mm,
+  tank_kg,
+  fill_height_cm,
+  water_l,
+  temperature_c = 25,
+  substrate_kg = 0,
+  hardscape_kg = 0,
+  hardscape_density_kg_l = 2.6,
+  equipment_kg = 0,
+  stand_kg = 0,
+  footprint_length_cm,
+  footprint_width_cm,
 }) {
   const notes = [];
   const density = density_kg_m3(temperature_c);

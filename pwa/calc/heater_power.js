@@ -11,8 +11,16 @@ const LID_M = 0.004; // a common cover glass; its own resistance hardly counts
  *   humidity_percent?: number, open_fraction?: number, reserve?: number, water_l?: number}} input
  */
 export function heater_power({
-  length_cm, width_cm, height_cm, temperature_c, room_c, glass_mm = 6, humidity_percent = 50, open_fraction = 1,
-  reserve = 1.25, water_l,
+  length_cm,
+  width_cm,
+  height_cm,
+  temperature_c,
+  room_c,
+  glass_mm = 6,
+  humidity_percent = 50,
+  open_fraction = 1,
+  reserve = 1.25,
+  water_l,
 }) {
   const heat = constants("tank_heat_loss");
   const film = 1 / heat.water_film_w_m2_k;

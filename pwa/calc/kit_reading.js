@@ -16,16 +16,13 @@ export function blur(steps, otherwise) {
  * @returns {[number | null, number | null]}
  */
 export function interval(value, steps, offset, scale) {
-  if (!steps || !steps.length) {
+  if (!steps?.length) {
     const half = Math.exp(0.5 * scale);
     return [(value + offset) / half - offset, (value + offset) * half - offset];
   }
   const below = Math.max(...steps.filter((step) => step < value - 1e-12));
   const above = Math.min(...steps.filter((step) => step > value + 1e-12));
-  return [
-    Number.isFinite(below) ? (below + value) / 2 : null,
-    Number.isFinite(above) ? (value + above) / 2 : null,
-  ];
+  return [Number.isFinite(below) ? (below + value) / 2 : null, Number.isFinite(above) ? (value + above) / 2 : null];
 }
 
 /**

@@ -9,7 +9,11 @@ import { believed, follow } from "./tank_events.js";
 /** @typedef {import("./belief.js").Belief} Belief */
 
 /** @type {[string, number][]} */
-const BAND = [["p10", 0.1], ["p50", 0.5], ["p90", 0.9]];
+const BAND = [
+  ["p10", 0.1],
+  ["p50", 0.5],
+  ["p90", 0.9],
+];
 
 /** Bands, chances and ready date. Fields, units, sources: the contract and the Python twin. @param {any} input */
 export function outlook(input) {
@@ -159,7 +163,9 @@ export function settled_band(c, even_belief, changes) {
   const every = Int32Array.from({ length: n }, (_, i) => i * c.far_every);
   const thinned = { ...copy(even_belief), cloud: even_belief.cloud.map((row) => pick(row, every)) };
   thinned.weight = new Float64Array(n).fill(1 / n);
-  const stretch = draw(thinned, 1).slice(0, n).map((luck) => Math.exp(c.sd_far * luck));
+  const stretch = draw(thinned, 1)
+    .slice(0, n)
+    .map((luck) => Math.exp(c.sd_far * luck));
   const now_h = even_belief.at_h;
   let daily = 0;
   for (const { at_h, fraction } of changes) {
@@ -198,7 +204,8 @@ export function settled_band(c, even_belief, changes) {
 }
 
 /** Readings of the last days that did not fit what was expected. @param {Settings} c @param {Belief} belief */
-export const recent_doubts = (c, belief) => belief.doubts.filter((doubt) => belief.at_h - doubt.at_h <= c.doubt_stands_h);
+export const recent_doubts = (c, belief) =>
+  belief.doubts.filter((doubt) => belief.at_h - doubt.at_h <= c.doubt_stands_h);
 
 /** Codes of what a keeper should know about this belief. @param {Settings} c @param {Belief} belief @returns {string[]} */
 export function notes_of(c, belief) {

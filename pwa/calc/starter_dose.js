@@ -8,7 +8,14 @@ import { constants } from "./tables.js";
  * @param {{volume_l: number, tan_mg_n_l?: number, feed_g_day?: number, protein_fraction?: number,
  *   ammonia_percent?: number, ammonia_density_kg_l?: number}} input
  */
-export function starter_dose({ volume_l, tan_mg_n_l, feed_g_day, protein_fraction, ammonia_percent, ammonia_density_kg_l }) {
+export function starter_dose({
+  volume_l,
+  tan_mg_n_l,
+  feed_g_day,
+  protein_fraction,
+  ammonia_percent,
+  ammonia_density_kg_l,
+}) {
   const notes = [];
   let dose_mg_n_l = tan_mg_n_l;
   if (dose_mg_n_l === undefined) {

@@ -25,7 +25,11 @@ export function headroom_of(c, belief, plans, { tank, feed_share_of_mass }) {
   const now_h = belief.at_h;
   /** @type {Record<string, any>} */
   const out = {};
-  for (const [days, when] of /** @type {[number, string][]} */ ([[0, "now"], [7, "in_7_days"], [14, "in_14_days"]])) {
+  for (const [days, when] of /** @type {[number, string][]} */ ([
+    [0, "now"],
+    [7, "in_7_days"],
+    [14, "in_14_days"],
+  ])) {
     const until = now_h + days * 24;
     const due = plans.filter((event) => ahead.at_h < event.at_h && event.at_h <= until);
     follow(c, ahead, tank, due, until);

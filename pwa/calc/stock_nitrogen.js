@@ -18,7 +18,9 @@ export function nitrogen_room(given, doubt = "", place = USUAL) {
   const shares = constants("nitrogen_shares");
   const dry = classes.planting.classes[given.planting].dry_g_m2[at("dry")];
   const growth = [plants.uptake_low_mg_g_day, plants.uptake_usual_mg_g_day, plants.uptake_high_mg_g_day][at("growth")];
-  const afloat = [plants.floating_low_mg_m2_day, plants.floating_mg_m2_day, plants.floating_high_mg_m2_day][at("floating")];
+  const afloat = [plants.floating_low_mg_m2_day, plants.floating_mg_m2_day, plants.floating_high_mg_m2_day][
+    at("floating")
+  ];
   const taken_up = given.bottom_m2 * (dry * growth + given.floating_cover * afloat);
   const settled = classes.maturity.classes[given.maturity].nitrified_mg_n_m2_day;
   const capacity = given.capacity_mg_n_day ?? settled[at("capacity")] * given.bottom_m2;

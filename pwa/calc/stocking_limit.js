@@ -80,10 +80,16 @@ export function stocking_limit({
   );
   const room_g = lot.cm2 > 0 ? (lot.fits ? (surface_cm2 / lot.cm2) * lot.g : 0) : null;
   /** @type {[string, number][]} */
-  const limits = [["nitrogen", nitrogen_g], ["oxygen", oxygen_g]];
+  const limits = [
+    ["nitrogen", nitrogen_g],
+    ["oxygen", oxygen_g],
+  ];
   if (room_g !== null) limits.push(["room", room_g]);
   const [binding, limit_g] = limits.reduce((least, one) => (one[1] < least[1] ? one : least));
-  const used = lotOf(stock.map((one) => one.count), each);
+  const used = lotOf(
+    stock.map((one) => one.count),
+    each,
+  );
   const free = {
     g: nitrogen_g - present_g,
     mg_h: spare_mg_h - used.mg_h - present_g * oxidising_mg_h_g,
@@ -139,8 +145,14 @@ function asksOf(one, temperature_c, length_cm) {
 
 /** What so many of each ask together; it fits if every animal in it does. @param {number[]} counts @param {Asked[]} each @returns {Asked} */
 function lotOf(counts, each) {
-  const total = (/** @type {"g" | "mg_h" | "cm2"} */ what) => each.reduce((sum, asks, index) => sum + counts[index] * asks[what], 0);
-  return { g: total("g"), mg_h: total("mg_h"), cm2: total("cm2"), fits: each.every((asks, index) => asks.fits || counts[index] <= 0) };
+  const total = (/** @type {"g" | "mg_h" | "cm2"} */ what) =>
+    each.reduce((sum, asks, index) => sum + counts[index] * asks[what], 0);
+  return {
+    g: total("g"),
+    mg_h: total("mg_h"),
+    cm2: total("cm2"),
+    fits: each.every((asks, index) => asks.fits || counts[index] <= 0),
+  };
 }
 
 /**

@@ -22,7 +22,9 @@ export function constants(group) {
   let values = plain.get(group);
   if (!values) {
     const entries = Object.entries(table("constants").groups[group].values);
-    values = Object.freeze(Object.fromEntries(entries.map(([name, entry]) => [name, /** @type {any} */ (entry).value])));
+    values = Object.freeze(
+      Object.fromEntries(entries.map(([name, entry]) => [name, /** @type {any} */ (entry).value])),
+    );
     plain.set(group, values);
   }
   return values;

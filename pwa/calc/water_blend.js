@@ -18,7 +18,11 @@ export function water_blend({ sources, target, litres }) {
   });
   const caps = sources.map((source) => ("litres" in source ? Math.min(1, source.litres / litres) : 1));
   const rows = wanted.map((name) => sources.map((source) => source[name]));
-  const shares = best_shares(rows, wanted.map((name) => target[name]), caps);
+  const shares = best_shares(
+    rows,
+    wanted.map((name) => target[name]),
+    caps,
+  );
   if (!shares) throw new Refusal("not_enough_water");
   const reached = reachedBy(sources, shares);
   const missed = wanted.some((name) => Math.abs(reached[name] - target[name]) > CLOSE_ENOUGH);

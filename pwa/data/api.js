@@ -53,7 +53,14 @@ export async function fetchSend({ method, path, key, body, bytes, wants, timeout
   const limit = new AbortController();
   const timer = setTimeout(() => limit.abort(), timeoutMs);
   try {
-    const answer = await fetch(path, { method, headers, body: load, signal: limit.signal, cache: "no-store", redirect: "error" });
+    const answer = await fetch(path, {
+      method,
+      headers,
+      body: load,
+      signal: limit.signal,
+      cache: "no-store",
+      redirect: "error",
+    });
     const retryAfterMs = retryAfter(answer.headers.get("Retry-After"));
     const got = wants === "bytes" && answer.ok ? await answer.blob() : parsed(answer, await answer.text());
     return { status: answer.status, retryAfterMs, body: got };
@@ -91,7 +98,8 @@ const retryAfter = (header) => (header !== null && /^\d+$/.test(header) ? Number
 export async function ask(phone, out) {
   const answer = await phone.send(out);
   const { status, retryAfterMs } = answer;
-  if (status >= 500) throw new Unreachable(answer.body?.title ?? `The server answered ${status}`, { status, retryAfterMs });
+  if (status >= 500)
+    throw new Unreachable(answer.body?.title ?? `The server answered ${status}`, { status, retryAfterMs });
   if (status < 200 || status >= 300) throw new Refused(answer);
   return answer.body;
 }

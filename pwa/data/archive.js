@@ -7,7 +7,11 @@ export const FORMAT = "limnary-room";
 export const VERSION = 1;
 export const LINES = "room.jsonl";
 export const READINGS = "readings.csv";
-export const ENDINGS = /** @type {Record<string, string>} */ ({ "image/jpeg": "jpg", "image/png": "png", "image/webp": "webp" });
+export const ENDINGS = /** @type {Record<string, string>} */ ({
+  "image/jpeg": "jpg",
+  "image/png": "png",
+  "image/webp": "webp",
+});
 const TYPES = Object.fromEntries(Object.entries(ENDINGS).map(([type, ending]) => [ending, type]));
 const ID = /^[A-Za-z0-9_-]{8,64}$/;
 const STAMP = /^[0-9]{13}-[0-9]{5}-[A-Za-z0-9_-]{1,64}$/;
@@ -38,14 +42,19 @@ export async function readArchive(kinds, bytes) {
   }
   const text = new TextDecoder().decode(files.get(LINES) ?? new Uint8Array());
   /** @type {string[]} */ const wrong = [];
-  const objects = text.split("\n").map((line, at) => parsed(line, at + 1, wrong)).filter((one) => one !== null);
+  const objects = text
+    .split("\n")
+    .map((line, at) => parsed(line, at + 1, wrong))
+    .filter((one) => one !== null);
   const head = objects.shift()?.value;
-  if (head?.format !== FORMAT || head?.version !== VERSION) throw new ArchiveBroken([`its first line must say "format": "${FORMAT}", "version": ${VERSION}`]);
+  if (head?.format !== FORMAT || head?.version !== VERSION)
+    throw new ArchiveBroken([`its first line must say "format": "${FORMAT}", "version": ${VERSION}`]);
   const lines = objects.filter(({ value }) => typeof value.op === "object" && value.op !== null);
   const rows = objects.filter((one) => !lines.includes(one));
   for (const { value, at } of rows) wrong.push(...rowFaults(kinds, value).map((fault) => `line ${at}: ${fault}`));
   for (const { value, at } of lines) wrong.push(...opFaults(kinds, value.op).map((fault) => `line ${at}: ${fault}`));
-  if (rows.length !== (head.rows ?? rows.length)) wrong.push(`${head.rows} rows are announced, ${rows.length} are here`);
+  if (rows.length !== (head.rows ?? rows.length))
+    wrong.push(`${head.rows} rows are announced, ${rows.length} are here`);
   const photos = [];
   for (const [name, content] of files) {
     const [, hash, ending] = /^photos\/([0-9a-f]{64})\.([a-z]+)$/.exec(name) ?? [];
@@ -76,8 +85,11 @@ function rowFaults(kinds, row) {
   if (faults.length) return faults;
   const { fields, stamps } = row;
   const objects = [fields, stamps].every((one) => typeof one === "object" && one !== null);
-  if (!objects || JSON.stringify(Object.keys(fields).sort()) !== JSON.stringify(Object.keys(stamps).sort())) return ["fields and stamps must be objects of the same names"];
-  const every = [...Object.values(stamps), row.deleted, row.restored].filter((stamp) => stamp !== null && stamp !== undefined);
+  if (!objects || JSON.stringify(Object.keys(fields).sort()) !== JSON.stringify(Object.keys(stamps).sort()))
+    return ["fields and stamps must be objects of the same names"];
+  const every = [...Object.values(stamps), row.deleted, row.restored].filter(
+    (stamp) => stamp !== null && stamp !== undefined,
+  );
   if (!every.every((stamp) => STAMP.test(String(stamp)))) return ["a stamp must look like 1767225600000-00000-phone"];
   return Object.keys(fields).length ? fieldFaults(kinds[row.kind], fields, true) : [];
 }
@@ -86,7 +98,8 @@ function rowFaults(kinds, row) {
 function opFaults(kinds, op) {
   const faults = recordFaults(kinds, op);
   if (faults.length) return faults;
-  if (!ID.test(op.op) || !STAMP.test(op.stamp) || !["put", "del", "restore"].includes(op.type)) return ["op, stamp or type is not one"];
+  if (!ID.test(op.op) || !STAMP.test(op.stamp) || !["put", "del", "restore"].includes(op.type))
+    return ["op, stamp or type is not one"];
   return op.type === "put" ? fieldFaults(kinds[op.kind], op.fields ?? {}, false) : [];
 }
 
@@ -100,8 +113,12 @@ function recordFaults(kinds, record) {
 function fieldFaults(spec, fields, all) {
   const given = Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
   const { errors } = checkFields(spec.fields, given);
-  return errors.filter(({ field }) => all || field in fields || field.includes(".")).map(({ field, message }) => `${field} ${message}`);
+  return errors
+    .filter(({ field }) => all || field in fields || field.includes("."))
+    .map(({ field, message }) => `${field} ${message}`);
 }
 
 /** Whether the fields alone make a whole record. @param {any} spec @param {Record<string, any>} fields */
-export const whole = (spec, fields) => checkFields(spec.fields, Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null))).errors.length === 0;
+export const whole = (spec, fields) =>
+  checkFields(spec.fields, Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null))).errors
+    .length === 0;

@@ -14,7 +14,11 @@ const MOST_CHARACTERS = 500_000;
 /** Put the mirror's rows aside (stores: rows, former). @param {any} t @param {string} room @param {string} epoch that has ended */
 export async function putAside(t, room, epoch) {
   const rows = await t.rows.getAll(ofRoom(room));
-  await Promise.all(rows.map(async (/** @type {any} */ { room: _room, ...row }) => t.former.put({ room, kind: row.kind, id: row.id, epoch, row })));
+  await Promise.all(
+    rows.map(async (/** @type {any} */ { room: _room, ...row }) =>
+      t.former.put({ room, kind: row.kind, id: row.id, epoch, row }),
+    ),
+  );
 }
 
 /**
@@ -28,7 +32,8 @@ export function holdsMore(here, former) {
   const heard = Object.entries(former.moved ?? {});
   if (heard.some(([written, taken]) => taken < (known[written] ?? written))) return true;
   const places = { ...Object.fromEntries(heard.map(([written, taken]) => [taken, known[written]])), ...known };
-  const later = (/** @type {string | null} */ stamp, /** @type {string | null | undefined} */ its) => stamp && (places[stamp] ?? stamp) > (its ?? "");
+  const later = (/** @type {string | null} */ stamp, /** @type {string | null | undefined} */ its) =>
+    stamp && (places[stamp] ?? stamp) > (its ?? "");
   if (later(former.deleted, here.deleted) || later(former.restored, here.restored)) return true;
   return Object.entries(former.stamps).some(([name, stamp]) => later(/** @type {string} */ (stamp), here.stamps[name]));
 }

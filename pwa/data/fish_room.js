@@ -10,7 +10,7 @@ import { forget as forgetBy, list } from "./room_list.js";
 import { dropPhoto, keepPhotos, photoBytes, photosAgain, readyPhoto, refusedPhotos } from "./photos.js";
 import { readingsCsv } from "./readings_csv.js";
 import { fold, show } from "./view.js";
-import { WRITE_STORES, correctedNow, isoOf, queue } from "./write.js";
+import { WRITE_STORES, isoOf, queue } from "./write.js";
 import { records as recordKinds } from "../contracts.js";
 
 export { ArchiveBroken } from "./archive.js";
@@ -79,7 +79,9 @@ export async function openRoom(roomId, given = thisPhone()) {
       for (const one of keys) {
         const key = [id, one.kind, one.id];
         const row = await t.rows.get(key);
-        const kept = (await t.kept.index("record").getAll(key)).filter((/** @type {any} */ entry) => entry.seq > confirmed);
+        const kept = (await t.kept.index("record").getAll(key)).filter(
+          (/** @type {any} */ entry) => entry.seq > confirmed,
+        );
         const entries = [...kept, ...(await t.outbox.index("record").getAll(key))];
         if (row || entries.length) keep(one.kind, one.id, fold(row, entries));
         else folded.get(one.kind)?.delete(one.id);
@@ -169,10 +171,13 @@ export async function openRoom(roomId, given = thisPhone()) {
      */
     async write(changes, pictures = []) {
       const ready = await Promise.all(pictures.map(readyPhoto));
-      const records = await phone.database.write(ready.length ? [...WRITE_STORES, "photos"] : WRITE_STORES, async (t) => {
-        await keepPhotos(t, id, ready);
-        return queue(t, phone, recordKinds(), id, [...changes, ...ready.map(({ change }) => change)]);
-      });
+      const records = await phone.database.write(
+        ready.length ? [...WRITE_STORES, "photos"] : WRITE_STORES,
+        async (t) => {
+          await keepPhotos(t, id, ready);
+          return queue(t, phone, recordKinds(), id, [...changes, ...ready.map(({ change }) => change)]);
+        },
+      );
       await saved(records);
       return records.map((/** @type {any} */ one) => one.id);
     },
@@ -189,7 +194,8 @@ export async function openRoom(roomId, given = thisPhone()) {
     /** Let go of a refused picture: its bytes and its records. @param {string} hash @returns {Promise<() => Promise<void>>} the undo */
     async discardPhoto(hash) {
       const records = this.all("photo").filter((/** @type {any} */ one) => one.sha256 === hash);
-      const change = (/** @type {"del" | "restore"} */ type) => records.map((/** @type {any} */ one) => ({ type, kind: "photo", id: one.id }));
+      const change = (/** @type {"del" | "restore"} */ type) =>
+        records.map((/** @type {any} */ one) => ({ type, kind: "photo", id: one.id }));
       const stores = [...WRITE_STORES, "photos"];
       let dropped = /** @type {any} */ (null);
       await phone.database.write(stores, async (t) => {
@@ -218,7 +224,8 @@ export async function openRoom(roomId, given = thisPhone()) {
     /** How far this phone is shared: the true words of the outbox. */
     sharing() {
       const entries = state.entries;
-      const count = (/** @type {string} */ its) => entries.filter((/** @type {any} */ entry) => entry.state === its).length;
+      const count = (/** @type {string} */ its) =>
+        entries.filter((/** @type {any} */ entry) => entry.state === its).length;
       return {
         waiting: count("waiting"),
         sending: count("sending"),
@@ -232,7 +239,10 @@ export async function openRoom(roomId, given = thisPhone()) {
       };
     },
     /** The records that ops here change and are not shared yet, refused ones left out. @returns {{kind: string, id: string}[]} */
-    unshared: () => state.entries.filter((/** @type {any} */ entry) => entry.state !== "needs you").map((/** @type {any} */ { op }) => ({ kind: op.kind, id: op.id })),
+    unshared: () =>
+      state.entries
+        .filter((/** @type {any} */ entry) => entry.state !== "needs you")
+        .map((/** @type {any} */ { op }) => ({ kind: op.kind, id: op.id })),
     /** The room's name and this keeper's role, null before joining. */
     about: () => (state.room ? { id, name: state.room.name, role: state.room.role, ended: state.room.ended } : null),
     /** This phone's keeper, null before joining. @returns {{id: string, name: string} | null} */
@@ -240,7 +250,9 @@ export async function openRoom(roomId, given = thisPhone()) {
     /** A keeper's name, null if unknown. @param {string | null} keeper @returns {string | null} */
     nameOf(keeper) {
       if (keeper === null) return null;
-      return state.room?.people?.[keeper] ?? (state.identity?.keeper?.id === keeper ? state.identity.keeper.name : null);
+      return (
+        state.room?.people?.[keeper] ?? (state.identity?.keeper?.id === keeper ? state.identity.keeper.name : null)
+      );
     },
     /** Whether this keeper may write a kind; anyone may before joining. @param {string} kind */
     may: (kind) => !state.room || recordKinds()[kind].written_by.includes(state.room.role),
@@ -312,7 +324,7 @@ export async function openRoom(roomId, given = thisPhone()) {
  * are the others' now: only what was not shared is still seen.
  * @param {{settled: number, ended: boolean} | undefined} room
  */
-const confirmedTo = (room) => (room?.ended ? Infinity : room?.settled ?? 0);
+const confirmedTo = (room) => (room?.ended ? Infinity : (room?.settled ?? 0));
 
 /** @param {import("./phone.js").Phone} phone */
 async function lastRoom(phone) {

@@ -23,11 +23,20 @@ export async function importRoom(phone, kinds, room, file) {
       const here = await t.rows.get([room, row.kind, row.id]);
       const ops = opsOf(row, kinds[row.kind].schema, here);
       let added = 0;
-      for (const op of ops) added += await add(t, { room, state: "waiting", by: identity?.keeper?.id ?? null, at, creates: !here && op === ops[0], op });
+      for (const op of ops)
+        added += await add(t, {
+          room,
+          state: "waiting",
+          by: identity?.keeper?.id ?? null,
+          at,
+          creates: !here && op === ops[0],
+          op,
+        });
       done.records += added > 0 ? 1 : 0;
     }
     for (const { op, by, at: made_at } of lines) {
-      const creates = op.type === "put" && !(await t.rows.getKey([room, op.kind, op.id])) && whole(kinds[op.kind], op.fields);
+      const creates =
+        op.type === "put" && !(await t.rows.getKey([room, op.kind, op.id])) && whole(kinds[op.kind], op.fields);
       done.ops += await add(t, { room, state: "waiting", by: by ?? null, at: made_at ?? at, creates, op });
     }
     for (const { hash, type, bytes } of photos) {
@@ -59,8 +68,11 @@ function opsOf(row, schema, here) {
   for (const stamp of stamps) {
     const first = !here && stamp === stamps[0];
     // A new record has no emptied fields; those are emptied by their own later stamp.
-    const its = first ? names.filter((name) => row.fields[name] !== null) : names.filter((name) => row.stamps[name] === stamp && stamp > (here?.stamps[name] ?? ""));
-    if (its.length) ops.push(made(row, "put", Object.fromEntries(its.map((name) => [name, row.fields[name]])), stamp, schema));
+    const its = first
+      ? names.filter((name) => row.fields[name] !== null)
+      : names.filter((name) => row.stamps[name] === stamp && stamp > (here?.stamps[name] ?? ""));
+    if (its.length)
+      ops.push(made(row, "put", Object.fromEntries(its.map((name) => [name, row.fields[name]])), stamp, schema));
   }
   if (row.deleted && row.deleted > (here?.deleted ?? "")) ops.push(made(row, "del", {}, row.deleted, schema));
   if (row.restored && row.restored > (here?.restored ?? "")) ops.push(made(row, "restore", {}, row.restored, schema));
@@ -70,5 +82,13 @@ function opsOf(row, schema, here) {
 /** An op whose id follows from what it says. @param {any} row @param {string} type @param {any} fields @param {string} stamp @param {number} schema */
 function made({ kind, id }, type, fields, stamp, schema) {
   const said = JSON.stringify([kind, id, type, stamp, Object.entries(fields).sort()]);
-  return { op: `in-${sha256Plain(new TextEncoder().encode(said)).slice(0, 40)}`, kind, id, type, fields, stamp, schema };
+  return {
+    op: `in-${sha256Plain(new TextEncoder().encode(said)).slice(0, 40)}`,
+    kind,
+    id,
+    type,
+    fields,
+    stamp,
+    schema,
+  };
 }

@@ -15,5 +15,14 @@ export async function shareOthers(phone, shown) {
 /** A room of which nothing is on the screen: other tabs are told, nothing is read anew here. @param {import("./phone.js").Phone} phone @param {string} id @returns {import("./sync.js").Room} */
 function unseen(phone, id) {
   const refresh = (/** @type {any} */ keys) => phone.tell({ room: id, keys });
-  return { inner: { phone, id, refresh, refreshState: async () => refresh([]), reread: async () => {}, onWrite: () => () => {} } };
+  return {
+    inner: {
+      phone,
+      id,
+      refresh,
+      refreshState: async () => refresh([]),
+      reread: async () => {},
+      onWrite: () => () => {},
+    },
+  };
 }

@@ -79,7 +79,12 @@ export async function acknowledge(t, room, results, sharedAt) {
       await t.outbox.delete(entry.n);
       await t.kept.put({ ...entry, state: undefined, op: takenAs(entry.op, stamp), seq: result.seq ?? 0, sharedAt });
     } else if (result.status === "forbidden" || result.status === "invalid") {
-      await t.outbox.put({ ...entry, state: next("sending", "refuse"), reason: result.reason ?? result.status, errors: result.errors ?? [] });
+      await t.outbox.put({
+        ...entry,
+        state: next("sending", "refuse"),
+        reason: result.reason ?? result.status,
+        errors: result.errors ?? [],
+      });
     } else continue;
     settled.push(entry.op);
   }
@@ -132,7 +137,10 @@ export async function discard(t, room, ops) {
   const chosen = entries.filter((/** @type {any} */ entry) => entry.state === "needs you" && ops.includes(entry.op.op));
   const never = new Set();
   for (const { creates, op } of chosen) if (creates && !(await known(t, room, op))) never.add(recordOf(op));
-  const gone = entries.filter((/** @type {any} */ entry) => chosen.includes(entry) || (never.has(recordOf(entry.op)) && entry.state !== "sending"));
+  const gone = entries.filter(
+    (/** @type {any} */ entry) =>
+      chosen.includes(entry) || (never.has(recordOf(entry.op)) && entry.state !== "sending"),
+  );
   for (const entry of gone) {
     if (chosen.includes(entry)) next(entry.state, "discard");
     await t.outbox.delete(entry.n);

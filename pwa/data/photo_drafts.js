@@ -23,7 +23,12 @@ export function photo_drafts(name = "limnary-drafts") {
     /** @param {string} draft @returns {Promise<Taken[]>} in the order they were taken */
     async list(draft) {
       const kept = await (await database()).getAllFromIndex("pictures", "draft", draft);
-      return kept.map((/** @type {any} */ { id, bytes, type, width, height }) => ({ id, picture: new Blob([bytes], { type }), width, height }));
+      return kept.map((/** @type {any} */ { id, bytes, type, width, height }) => ({
+        id,
+        picture: new Blob([bytes], { type }),
+        width,
+        height,
+      }));
     },
     /** @param {string} draft @param {{picture: Blob, width: number, height: number}} taken @returns {Promise<number>} its id */
     async add(draft, { picture, width, height }) {

@@ -15,13 +15,19 @@ export async function readyPhoto({ picture, fields, id }) {
   const bytes = await picture.arrayBuffer();
   const hash = await sha256(bytes);
   const record = { ...fields, sha256: hash, media_type: picture.type, bytes: bytes.byteLength };
-  return { hash, type: picture.type, bytes, change: { type: "put", kind: "photo", ...(id ? { id } : {}), fields: record } };
+  return {
+    hash,
+    type: picture.type,
+    bytes,
+    change: { type: "put", kind: "photo", ...(id ? { id } : {}), fields: record },
+  };
 }
 
 /** Keep the bytes of pictures that are not here yet (stores: photos). @param {any} t @param {string} room @param {Ready[]} pictures */
 export async function keepPhotos(t, room, pictures) {
   for (const { hash, type, bytes } of pictures) {
-    if (!(await t.photos.getKey([room, hash]))) await t.photos.put({ sha256: hash, room, type, bytes, state: "waiting" });
+    if (!(await t.photos.getKey([room, hash])))
+      await t.photos.put({ sha256: hash, room, type, bytes, state: "waiting" });
   }
 }
 
@@ -36,7 +42,13 @@ export async function sharePhotos(phone, room, key) {
     /** @type {Record<string, any>} */ let outcome = { state: "shared" };
     try {
       const bytes = new Blob([photo.bytes], { type: photo.type });
-      await ask(phone, { method: "PUT", path: `/api/v1/rooms/${room}/blobs/${photo.sha256}`, key, bytes, timeoutMs: UPLOAD_LIMIT_MS });
+      await ask(phone, {
+        method: "PUT",
+        path: `/api/v1/rooms/${room}/blobs/${photo.sha256}`,
+        key,
+        bytes,
+        timeoutMs: UPLOAD_LIMIT_MS,
+      });
     } catch (failed) {
       if (failed instanceof Unreachable) return;
       if (!(failed instanceof Refused)) throw failed;
@@ -58,10 +70,18 @@ export async function photoBytes(phone, room, hash) {
   const { key } = (await phone.database.read(["device"], (t) => t.device.get("identity"))) ?? {};
   if (!key) return null;
   try {
-    const picture = await ask(phone, { method: "GET", path: `/api/v1/rooms/${room}/blobs/${hash}`, key, timeoutMs: UPLOAD_LIMIT_MS, wants: "bytes" });
+    const picture = await ask(phone, {
+      method: "GET",
+      path: `/api/v1/rooms/${room}/blobs/${hash}`,
+      key,
+      timeoutMs: UPLOAD_LIMIT_MS,
+      wants: "bytes",
+    });
     const bytes = await picture.arrayBuffer();
     if ((await sha256(bytes)) !== hash) return null;
-    await phone.database.write(["photos"], (t) => t.photos.put({ sha256: hash, room, type: picture.type, bytes, state: "shared" }));
+    await phone.database.write(["photos"], (t) =>
+      t.photos.put({ sha256: hash, room, type: picture.type, bytes, state: "shared" }),
+    );
     return picture;
   } catch (failed) {
     if (failed instanceof Unreachable || failed instanceof Refused) return null;
@@ -71,7 +91,8 @@ export async function photoBytes(phone, room, hash) {
 
 /** Let pictures of one state wait again: refused ones, or shared ones that a restored server may lack (stores: photos). @param {any} t @param {string} room @param {"shared" | "needs you"} state */
 export async function photosAgain(t, room, state) {
-  for (const photo of await t.photos.index("state").getAll([room, state])) await t.photos.put({ ...photo, state: "waiting", reason: undefined });
+  for (const photo of await t.photos.index("state").getAll([room, state]))
+    await t.photos.put({ ...photo, state: "waiting", reason: undefined });
 }
 
 /** The pictures the server refused, with its reason. @param {import("./phone.js").Phone} phone @param {string} room @returns {Promise<{sha256: string, reason: string}[]>} */

@@ -18,11 +18,13 @@ export function readingsCsv(readings, tanks, nameOf) {
       note: words(one.note),
       unit: words(one.unit),
     }));
-  return [COLUMNS, ...rows.map((row) => COLUMNS.map((name) => row[/** @type {keyof typeof row} */ (name)] ?? ""))].map((cells) => cells.map(cell).join(",") + "\r\n").join("");
+  return [COLUMNS, ...rows.map((row) => COLUMNS.map((name) => row[/** @type {keyof typeof row} */ (name)] ?? ""))]
+    .map((cells) => `${cells.map(cell).join(",")}\r\n`)
+    .join("");
 }
 
 /** What a spreadsheet would run as a formula is quoted. @param {string | null | undefined} text */
-const words = (text) => (/^[=+\-@\t\r]/.test(text ?? "") ? `'${text}` : text ?? "");
+const words = (text) => (/^[=+\-@\t\r]/.test(text ?? "") ? `'${text}` : (text ?? ""));
 
 /** @param {unknown} value */
 function cell(value) {

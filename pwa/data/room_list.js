@@ -16,8 +16,20 @@ export function list(phone) {
       const entries = await t.outbox.index("room").getAll(id);
       if (id === LOCAL && open && !entries.length) continue;
       const needsYou = entries.filter((/** @type {any} */ entry) => entry.state === "needs you").length;
-      const photosUnshared = (await t.photos.index("state").count([id, "waiting"])) + (await t.photos.index("state").count([id, "needs you"]));
-      found.push({ id, name, role, ended, problem, lastShared, unshared: entries.length - needsYou, needsYou, photosUnshared });
+      const photosUnshared =
+        (await t.photos.index("state").count([id, "waiting"])) +
+        (await t.photos.index("state").count([id, "needs you"]));
+      found.push({
+        id,
+        name,
+        role,
+        ended,
+        problem,
+        lastShared,
+        unshared: entries.length - needsYou,
+        needsYou,
+        photosUnshared,
+      });
     }
     return found.sort((a, b) => Number(a.ended) - Number(b.ended) || (a.name ?? "").localeCompare(b.name ?? ""));
   });

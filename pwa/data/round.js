@@ -5,7 +5,17 @@
 import { Refused, Unreachable, ask } from "./api.js";
 import { broughtBack, takeBack } from "./bring_back.js";
 import { MIRROR_STORES, applyPage, endMembership, mendMirror, newEpoch } from "./mirror.js";
-import { KEPT_DAYS, MOST_OPS, acknowledge, refuse, refuseAll, takeBatch, trimKept, unanswered, unsent } from "./outbox.js";
+import {
+  KEPT_DAYS,
+  MOST_OPS,
+  acknowledge,
+  refuse,
+  refuseAll,
+  takeBatch,
+  trimKept,
+  unanswered,
+  unsent,
+} from "./outbox.js";
 import { sharePhotos } from "./photos.js";
 import { isoOf } from "./write.js";
 
@@ -74,16 +84,23 @@ function begin(phone, room) {
 async function pushAll(phone, room, key, changed) {
   let most = MOST_OPS;
   for (;;) {
-    const { epoch, batch } = await phone.database.write(["rooms", "outbox", "kept", "rows"], async (/** @type {any} */ t) => ({
-      epoch: (await t.rooms.get(room))?.epoch,
-      batch: await takeBatch(t, room, most),
-    }));
+    const { epoch, batch } = await phone.database.write(
+      ["rooms", "outbox", "kept", "rows"],
+      async (/** @type {any} */ t) => ({
+        epoch: (await t.rooms.get(room))?.epoch,
+        batch: await takeBatch(t, room, most),
+      }),
+    );
     if (!batch.length) return;
     const keys = batch.map((/** @type {any} */ entry) => ({ kind: entry.op.kind, id: entry.op.id }));
     changed(keys);
     try {
       const ops = batch.map((/** @type {any} */ entry) => entry.op);
-      const answer = await timed(phone, { method: "POST", path: `/api/v1/rooms/${room}/push`, key, body: { epoch, ops } }, isPushAnswer);
+      const answer = await timed(
+        phone,
+        { method: "POST", path: `/api/v1/rooms/${room}/push`, key, body: { epoch, ops } },
+        isPushAnswer,
+      );
       const settled = await phone.database.write(EVERYTHING, async (/** @type {any} */ t) => {
         // An answer of an older epoch speaks of a server that is no more.
         if ((await t.rooms.get(room))?.epoch !== answer.epoch || answer.epoch !== epoch) return [];
@@ -95,7 +112,10 @@ async function pushAll(phone, room, key, changed) {
     } catch (failed) {
       if (failed instanceof Refused && (failed.status === 413 || failed.status === 422 || failed.status === 400)) {
         // One op in it is at fault: look for it in ever smaller batches, so that it holds up no other.
-        if (batch.length === 1) await phone.database.write(["outbox"], (/** @type {any} */ t) => refuse(t, batch[0].n, reasonOf(failed), failed.errors));
+        if (batch.length === 1)
+          await phone.database.write(["outbox"], (/** @type {any} */ t) =>
+            refuse(t, batch[0].n, reasonOf(failed), failed.errors),
+          );
         else most = Math.ceil(batch.length / 2);
         await phone.database.write(["outbox"], (/** @type {any} */ t) => unanswered(t, batch));
       } else if (failed instanceof Refused && failed.status === 409) {
@@ -121,7 +141,9 @@ async function pullAll(phone, room, key, changed) {
     const path = `/api/v1/rooms/${room}/pull?epoch=${encodeURIComponent(held.epoch)}&since=${held.since}&limit=${PAGE}`;
     try {
       const page = await timed(phone, { method: "GET", path, key }, isPage);
-      const applied = await phone.database.write(["rooms", "rows", "device"], (/** @type {any} */ t) => applyPage(t, room, page));
+      const applied = await phone.database.write(["rooms", "rows", "device"], (/** @type {any} */ t) =>
+        applyPage(t, room, page),
+      );
       if (!applied) throw new Unreachable("The page that came is not the one that was asked for");
       changed(applied.keys);
       if (!page.more) return;
@@ -141,11 +163,17 @@ async function bringAllBack(phone, room, key, changed) {
   /** @type {Set<string>} */ const tried = new Set();
   let taken = 0;
   for (;;) {
-    const { epoch, people, batch } = await phone.database.write(["rooms", "rows", "former"], (/** @type {any} */ t) => takeBack(t, room, tried));
+    const { epoch, people, batch } = await phone.database.write(["rooms", "rows", "former"], (/** @type {any} */ t) =>
+      takeBack(t, room, tried),
+    );
     if (!batch.length) return taken > 0;
     for (const { ref } of batch) tried.add(ref);
     try {
-      const answer = await timed(phone, { method: "POST", path: `/api/v1/rooms/${room}/bring-back`, key, body: { epoch, rows: batch, people } }, isBack);
+      const answer = await timed(
+        phone,
+        { method: "POST", path: `/api/v1/rooms/${room}/bring-back`, key, body: { epoch, rows: batch, people } },
+        isBack,
+      );
       taken += await phone.database.write(["rooms", "former"], (/** @type {any} */ t) => broughtBack(t, room, answer));
     } catch (failed) {
       if (!(failed instanceof Refused && failed.status === 409)) throw failed;
@@ -190,10 +218,14 @@ async function timed(phone, out, fits) {
 
 /** @param {any} body */
 const isPushAnswer = (body) =>
-  typeof body?.epoch === "string" && Array.isArray(body.results) && body.results.every((/** @type {any} */ one) => typeof one?.op === "string");
+  typeof body?.epoch === "string" &&
+  Array.isArray(body.results) &&
+  body.results.every((/** @type {any} */ one) => typeof one?.op === "string");
 /** @param {any} body */
 const isBack = (body) =>
-  typeof body?.epoch === "string" && Array.isArray(body.results) && body.results.every((/** @type {any} */ one) => typeof one?.ref === "string");
+  typeof body?.epoch === "string" &&
+  Array.isArray(body.results) &&
+  body.results.every((/** @type {any} */ one) => typeof one?.ref === "string");
 /** @param {any} body */
 const isPage = (body) =>
   typeof body?.epoch === "string" &&
@@ -209,7 +241,8 @@ async function inTheWay(phone, room, failed) {
     return { problem, wait: "backoff", retryAfterMs: failed.retryAfterMs };
   }
   if (!(failed instanceof Refused)) throw failed;
-  if (failed.status === 410) await phone.database.write(["rooms", "rows", "former", "outbox"], (/** @type {any} */ t) => endMembership(t, room));
+  if (failed.status === 410)
+    await phone.database.write(["rooms", "rows", "former", "outbox"], (/** @type {any} */ t) => endMembership(t, room));
   const { problem, wait } = IN_THE_WAY[failed.status] ?? { problem: "refused", wait: "backoff" };
   return { problem, wait, retryAfterMs: failed.retryAfterMs };
 }
@@ -218,6 +251,7 @@ async function inTheWay(phone, room, failed) {
 function note(phone, room, { problem }) {
   return phone.database.write(["rooms"], async (/** @type {any} */ t) => {
     const held = await t.rooms.get(room);
-    if (held) await t.rooms.put({ ...held, problem, lastShared: problem === null ? isoOf(phone.now()) : held.lastShared });
+    if (held)
+      await t.rooms.put({ ...held, problem, lastShared: problem === null ? isoOf(phone.now()) : held.lastShared });
   });
 }

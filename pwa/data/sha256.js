@@ -19,7 +19,7 @@ const turn = (word, by) => (word >>> by) | (word << (32 - by));
 
 /** @param {Uint8Array} bytes @returns {string} 64 hexadecimal digits */
 export function sha256Plain(bytes) {
-  const padded = new Uint8Array(((bytes.length + 8) >> 6 << 6) + 64);
+  const padded = new Uint8Array((((bytes.length + 8) >> 6) << 6) + 64);
   padded.set(bytes);
   padded[bytes.length] = 0x80;
   const view = new DataView(padded.buffer);
@@ -31,7 +31,8 @@ export function sha256Plain(bytes) {
     for (let i = 0; i < 16; i++) word[i] = view.getUint32(block + 4 * i);
     for (let i = 16; i < 64; i++) {
       const [a, b] = [word[i - 15], word[i - 2]];
-      word[i] = word[i - 16] + (turn(a, 7) ^ turn(a, 18) ^ (a >>> 3)) + word[i - 7] + (turn(b, 17) ^ turn(b, 19) ^ (b >>> 10));
+      word[i] =
+        word[i - 16] + (turn(a, 7) ^ turn(a, 18) ^ (a >>> 3)) + word[i - 7] + (turn(b, 17) ^ turn(b, 19) ^ (b >>> 10));
     }
     let [a, b, c, d, e, f, g, h] = hash;
     for (let i = 0; i < 64; i++) {
@@ -48,5 +49,7 @@ export function sha256Plain(bytes) {
 export async function sha256(buffer) {
   const subtle = globalThis.crypto?.subtle;
   if (!subtle) return sha256Plain(new Uint8Array(buffer));
-  return Array.from(new Uint8Array(await subtle.digest("SHA-256", buffer)), (byte) => byte.toString(16).padStart(2, "0")).join("");
+  return Array.from(new Uint8Array(await subtle.digest("SHA-256", buffer)), (byte) =>
+    byte.toString(16).padStart(2, "0"),
+  ).join("");
 }

@@ -79,7 +79,11 @@ export function start(room) {
       console.warn("Sharing stopped for now:", failed);
     }
     failures = outcome.wait === "backoff" ? failures + 1 : 0;
-    const waits = { idle: IDLE_MS, long: LONG_MS, backoff: backoffMs(Math.max(1, failures), phone.chance(), outcome.retryAfterMs) };
+    const waits = {
+      idle: IDLE_MS,
+      long: LONG_MS,
+      backoff: backoffMs(Math.max(1, failures), phone.chance(), outcome.retryAfterMs),
+    };
     at(waits[outcome.wait]);
     return outcome;
   }

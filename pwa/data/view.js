@@ -35,7 +35,8 @@ export function fold(row, entries) {
     if (!last || op.stamp > last.stamp) last = { stamp: op.stamp, by, at };
   }
   if (!row && first) [made_by, made_at] = [first.by, first.at];
-  if (last && (!changed_at || msOf(last.stamp) >= Date.parse(changed_at))) [changed_by, changed_at] = [last.by, last.at];
+  if (last && (!changed_at || msOf(last.stamp) >= Date.parse(changed_at)))
+    [changed_by, changed_at] = [last.by, last.at];
   return { fields, stamps, deleted, restored, meta: { state, made_by, made_at, changed_by, changed_at, ...brought } };
 }
 
@@ -51,7 +52,9 @@ const isGone = ({ deleted, restored }) => deleted !== null && deleted > (restore
  */
 export function show(spec, records) {
   const hidden = superseded(records);
-  const required = spec.fields.filter((/** @type {any} */ field) => field.required && !field.when).map((/** @type {any} */ field) => field.name);
+  const required = spec.fields
+    .filter((/** @type {any} */ field) => field.required && !field.when)
+    .map((/** @type {any} */ field) => field.name);
   const shown = [];
   for (const [id, record] of records) {
     if (hidden.has(id)) continue;

@@ -49,11 +49,21 @@ async function checked(t, phone, kinds, room, change, now, stamp) {
   const { exists, names, row } = await standing(t, room, change.kind, id);
   let fields = {};
   if (change.type === "put") fields = checkedFields(spec, { ...change.fields }, exists, names, isoOf(now));
-  else if (change.type !== "del" && change.type !== "restore") throw invalid("type", "is not known here", "put, del, restore");
+  else if (change.type !== "del" && change.type !== "restore")
+    throw invalid("type", "is not known here", "put, del, restore");
   else if (!exists) throw invalid("id", "is not known here", `the id of a ${spec.title.toLowerCase()}`);
   return {
     creates: !exists,
-    op: { op: uuid7(now, phone.random), kind: change.kind, id, type: change.type, fields, stamp, schema: spec.schema, ...movedIn(row) },
+    op: {
+      op: uuid7(now, phone.random),
+      kind: change.kind,
+      id,
+      type: change.type,
+      fields,
+      stamp,
+      schema: spec.schema,
+      ...movedIn(row),
+    },
   };
 }
 
@@ -84,12 +94,15 @@ function checkedFields(spec, given, exists, names, at) {
     if (value === null && byName[name] && !byName[name].required) emptied[name] = null;
     else filled[name] = value;
   }
-  const wanted = exists ? spec.fields.filter((/** @type {any} */ field) => field.name in filled || !names.has(field.name)) : spec.fields;
+  const wanted = exists
+    ? spec.fields.filter((/** @type {any} */ field) => field.name in filled || !names.has(field.name))
+    : spec.fields;
   const { values, errors } = checkFields(wanted, filled);
   // Defaults fill a new record only: in a change they would overwrite what another keeper set.
   const kept = Object.fromEntries(Object.entries(values).filter(([name]) => !exists || name in filled));
   if (errors.length) throw new InvalidInput(errors.map((one) => worded(one, byName, spec)));
-  if (exists && !Object.keys({ ...kept, ...emptied }).length) throw invalid("fields", "is needed", "at least one field to change");
+  if (exists && !Object.keys({ ...kept, ...emptied }).length)
+    throw invalid("fields", "is needed", "at least one field to change");
   return exists ? { ...kept, ...emptied } : kept;
 }
 

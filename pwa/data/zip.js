@@ -30,14 +30,37 @@ export function zip(files) {
   for (const { name, bytes } of files) {
     const encoded = new TextEncoder().encode(name);
     // version needed, flags, method, time, date, CRC, sizes, name length, extra length: alike in both headers.
-    const shared = [[20, 2], [UTF8_NAMES, 2], [STORED, 2], [0, 2], [DATE, 2], [crc32(bytes), 4], [bytes.length, 4], [bytes.length, 4], [encoded.length, 2], [0, 2]];
+    const shared = [
+      [20, 2],
+      [UTF8_NAMES, 2],
+      [STORED, 2],
+      [0, 2],
+      [DATE, 2],
+      [crc32(bytes), 4],
+      [bytes.length, 4],
+      [bytes.length, 4],
+      [encoded.length, 2],
+      [0, 2],
+    ];
     const local = [packed([[LOCAL_HEADER, 4], ...shared]), encoded, bytes];
     parts.push(...local);
-    directory.push(packed([[CENTRAL_HEADER, 4], [20, 2], ...shared, [0, 2], [0, 2], [0, 2], [0, 4], [offset, 4]]), encoded);
+    directory.push(
+      packed([[CENTRAL_HEADER, 4], [20, 2], ...shared, [0, 2], [0, 2], [0, 2], [0, 4], [offset, 4]]),
+      encoded,
+    );
     offset += local.reduce((sum, part) => sum + part.length, 0);
   }
   const size = directory.reduce((sum, part) => sum + part.length, 0);
-  const end = packed([[END_OF_DIRECTORY, 4], [0, 2], [0, 2], [files.length, 2], [files.length, 2], [size, 4], [offset, 4], [0, 2]]);
+  const end = packed([
+    [END_OF_DIRECTORY, 4],
+    [0, 2],
+    [0, 2],
+    [files.length, 2],
+    [files.length, 2],
+    [size, 4],
+    [offset, 4],
+    [0, 2],
+  ]);
   return new Blob([...parts, ...directory, end], { type: "application/zip" });
 }
 
@@ -45,12 +68,14 @@ export function zip(files) {
 function packed(fields) {
   const bytes = new Uint8Array(fields.reduce((sum, [, width]) => sum + width, 0));
   let at = 0;
-  for (const [value, width] of fields) for (let shift = 0; shift < width; shift++) bytes[at++] = value / 2 ** (8 * shift);
+  for (const [value, width] of fields)
+    for (let shift = 0; shift < width; shift++) bytes[at++] = value / 2 ** (8 * shift);
   return bytes;
 }
 
 /** Whether these are the first bytes of a ZIP. @param {Uint8Array} bytes */
-export const isZip = (bytes) => bytes.length > 21 && new DataView(bytes.buffer, bytes.byteOffset).getUint32(0, true) === LOCAL_HEADER;
+export const isZip = (bytes) =>
+  bytes.length > 21 && new DataView(bytes.buffer, bytes.byteOffset).getUint32(0, true) === LOCAL_HEADER;
 
 /**
  * Every file of a ZIP, by name.
@@ -67,7 +92,11 @@ export async function unzip(bytes) {
   let at = view.getUint32(end + 16, true);
   for (let left = view.getUint16(end + 10, true); left > 0; left--) {
     if (view.getUint32(at, true) !== CENTRAL_HEADER) throw new RangeError("The ZIP's directory is damaged");
-    const [method, crc, size] = [view.getUint16(at + 10, true), view.getUint32(at + 16, true), view.getUint32(at + 20, true)];
+    const [method, crc, size] = [
+      view.getUint16(at + 10, true),
+      view.getUint32(at + 16, true),
+      view.getUint32(at + 20, true),
+    ];
     const [nameLength, extra, comment] = [28, 30, 32].map((place) => view.getUint16(at + place, true));
     const local = view.getUint32(at + 42, true);
     const name = new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + nameLength));

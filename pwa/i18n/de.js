@@ -14,18 +14,18 @@ export const de = {
   ...de_room,
   ...de_setup,
   ...de_tasks,
-  "back": "Zurück",
-  "undo": "Rückgängig",
-  "close": "Schließen",
-  "choose": "Wählen",
-  "edit": "Bearbeiten",
-  "edit_named": "{what} bearbeiten",
-  "add_one": "Eintrag hinzufügen",
-  "remove_named": "{what} entfernen",
-  "erase": "Löschen",
-  "allowed": "Erlaubt: {allowed}.",
+  back: "Zurück",
+  undo: "Rückgängig",
+  close: "Schließen",
+  choose: "Wählen",
+  edit: "Bearbeiten",
+  edit_named: "{what} bearbeiten",
+  add_one: "Eintrag hinzufügen",
+  remove_named: "{what} entfernen",
+  erase: "Löschen",
+  allowed: "Erlaubt: {allowed}.",
 
-  "places": "Orte",
+  places: "Orte",
   "place.round": "Runde",
   "place.tanks": "Becken",
   "place.bench": "Werkbank",
@@ -46,7 +46,8 @@ export const de = {
   "say.change_with": "Wechsle {by} {litres}, mit {dose} {label}.",
   "say.missing_source": "Sag einmal, welches Wasser hineinkommt, dann steht hier auch die Dosis.",
   "say.missing_label": "Übertrag einmal das Etikett deines Wasseraufbereiters, dann steht hier auch die Dosis.",
-  "say.again": "Mehr als die Hälfte soll es auf einmal nicht sein, und hier reicht sie nicht: Füttere nichts und teste in {hours} Stunden wieder.",
+  "say.again":
+    "Mehr als die Hälfte soll es auf einmal nicht sein, und hier reicht sie nicht: Füttere nichts und teste in {hours} Stunden wieder.",
   "say.test_too": "Teste auch danach.",
   "say.hold": "Wechsle nicht mit diesem Wasser.",
   "say.hold_further": "Füttere nichts, such anderes Wasser und teste in {hours} Stunden wieder.",
@@ -70,7 +71,8 @@ export const de = {
   "name.nitrate": "Nitrat",
 
   "why.over": "{parameter} liegt bei etwa {now}, über der Grenze von {limit}: {by}.",
-  "why.will_pass": "{parameter} liegt bei etwa {now} und kann {days} {expected} erreichen. Die Grenze ist {limit}: {by}.",
+  "why.will_pass":
+    "{parameter} liegt bei etwa {now} und kann {days} {expected} erreichen. Die Grenze ist {limit}: {by}.",
   "why.under": "{parameter} liegt bei etwa {now}, unter der Grenze von {limit}: {by}.",
   "why.rise_known": "In den letzten Tagen stieg es um {rise} am Tag, die Wechsel herausgerechnet.",
   "why.rise_none": "In den letzten Tagen stieg es nicht, die Wechsel herausgerechnet.",
@@ -80,32 +82,50 @@ export const de = {
   "why.no_reading": "Von {parameter} gibt es noch keinen Messwert.",
   "why.too_old": "Der letzte Messwert von {parameter} ist von {at}: zu alt, um sich danach zu richten.",
   "why.freed": "Das Chloramin im Leitungswasser setzt im neuen Wasser {freed} Ammonium frei. Das ist eingerechnet.",
-  "why.freed_bound": "Das Chloramin im Leitungswasser setzt im neuen Wasser {freed} Ammonium frei. Dein Etikett sagt, dass es gebunden wird, darum ist es nicht eingerechnet.",
-  "why.freed_unknown": "Das Leitungswasser enthält Chloramin, aber niemand hat eingetragen, wie viel: Das Ammonium, das es freisetzt, ist nicht eingerechnet.",
+  "why.freed_bound":
+    "Das Chloramin im Leitungswasser setzt im neuen Wasser {freed} Ammonium frei. Dein Etikett sagt, dass es gebunden wird, darum ist es nicht eingerechnet.",
+  "why.freed_unknown":
+    "Das Leitungswasser enthält Chloramin, aber niemand hat eingetragen, wie viel: Das Ammonium, das es freisetzt, ist nicht eingerechnet.",
   "why.source_worse": "Das Wasser, das hineinkäme, enthält selbst {source} {parameter}.",
   "why.brings_over": "Der Wechsel brächte {parameter} auf etwa {expected}, über die Grenze von {limit}.",
   "why.usual_ph": "Diese Woche wurde kein pH gemessen: Es gilt der übliche des Beckens, {value}.",
   "why.usual_temperature_c": "Diese Woche wurde keine Temperatur gemessen: Es gilt die übliche des Beckens, {value}.",
-  "why.assumed_ph": "Der pH ist nicht bekannt: Angenommen ist {value}, auf der vorsichtigen Seite, denn ein höherer pH macht Ammonium schädlicher.",
-  "why.assumed_temperature_c": "Die Temperatur ist nicht bekannt: Angenommen sind {value}, auf der vorsichtigen Seite, denn Wärme macht Ammonium schädlicher.",
-  "why.chance": "Risiko {chance}, dass {parameter} vor dem nächsten Test seine Grenze überschreitet ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
-  "why.chance_without": "Ohne Wechsel: Risiko {chance}, dass {parameter} vor dem nächsten Test seine Grenze überschreitet ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
+  "why.assumed_ph":
+    "Der pH ist nicht bekannt: Angenommen ist {value}, auf der vorsichtigen Seite, denn ein höherer pH macht Ammonium schädlicher.",
+  "why.assumed_temperature_c":
+    "Die Temperatur ist nicht bekannt: Angenommen sind {value}, auf der vorsichtigen Seite, denn Wärme macht Ammonium schädlicher.",
+  "why.chance":
+    "Risiko {chance}, dass {parameter} vor dem nächsten Test seine Grenze überschreitet ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
+  "why.chance_without":
+    "Ohne Wechsel: Risiko {chance}, dass {parameter} vor dem nächsten Test seine Grenze überschreitet ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
   "why.stands_over": "{parameter} liegt bei {low} bis {high}, 8 von 10 Mal: über der Grenze von {limit}, {by}.",
-  "why.perhaps_over": "Risiko {chance}, dass {parameter} über seiner Grenze liegt, jetzt oder vor dem nächsten Test ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
-  "why.together": "Dass irgendeine davon überschritten wird, alle zusammen genommen, ist wahrscheinlicher als die {chance}, die hier hingenommen werden.",
+  "why.perhaps_over":
+    "Risiko {chance}, dass {parameter} über seiner Grenze liegt, jetzt oder vor dem nächsten Test ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
+  "why.together":
+    "Dass irgendeine davon überschritten wird, alle zusammen genommen, ist wahrscheinlicher als die {chance}, die hier hingenommen werden.",
   "why.after": "Danach: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
-  "why.after_half_food": "Danach, mit halbem Futter: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
-  "why.after_not_enough": "Auch danach noch: Risiko {chance}, dass vor dem nächsten Test eine Grenze überschritten wird.",
-  "why.after_two": "Nach beiden, mit halbem Futter: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
-  "why.doubt": "{parameter} zeigte {read}, {at}, wo {low} bis {high} zu erwarten war. Entweder ging der Test schief, oder im Becken ist etwas passiert; bis zum nächsten Test gilt beides als möglich.",
+  "why.after_half_food":
+    "Danach, mit halbem Futter: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
+  "why.after_not_enough":
+    "Auch danach noch: Risiko {chance}, dass vor dem nächsten Test eine Grenze überschritten wird.",
+  "why.after_two":
+    "Nach beiden, mit halbem Futter: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
+  "why.doubt":
+    "{parameter} zeigte {read}, {at}, wo {low} bis {high} zu erwarten war. Entweder ging der Test schief, oder im Becken ist etwas passiert; bis zum nächsten Test gilt beides als möglich.",
   "why.prior": "Noch kein Test dieses Beckens: Das ist nur, was für ein solches Becken üblich ist. Ein Test sagt mehr.",
-  "why.few": "Bisher gibt es wenige Messwerte, darum sind die Bänder breit, und das sollen sie. Jeder Test macht sie schmaler.",
+  "why.few":
+    "Bisher gibt es wenige Messwerte, darum sind die Bänder breit, und das sollen sie. Jeder Test macht sie schmaler.",
   "why.filled": "Nicht eingetragen und darum angenommen: {filled}.",
-  "why.left_out": { one: "Ein Eintrag ist nicht eingerechnet, von {first}.", other: "{count} Einträge sind nicht eingerechnet, der erste von {first}." },
-  "why.forecast": "Das ist eine Vorhersage aus den Einträgen dieses Beckens, auf diesem Handy gerechnet. Ein Test ist es nicht.",
+  "why.left_out": {
+    one: "Ein Eintrag ist nicht eingerechnet, von {first}.",
+    other: "{count} Einträge sind nicht eingerechnet, der erste von {first}.",
+  },
+  "why.forecast":
+    "Das ist eine Vorhersage aus den Einträgen dieses Beckens, auf diesem Handy gerechnet. Ein Test ist es nicht.",
   "why.rule": "Das ist eine Regel aus Grenzen und letzten Messwerten, keine Vorhersage.",
   "why.rule_working": "Das ist eine Regel aus Grenzen und letzten Messwerten. Die Vorhersage wird gerade gerechnet.",
-  "why.rule_failed": "Das ist eine Regel aus Grenzen und letzten Messwerten, denn die Vorhersage ließ sich nicht rechnen: {problem}",
+  "why.rule_failed":
+    "Das ist eine Regel aus Grenzen und letzten Messwerten, denn die Vorhersage ließ sich nicht rechnen: {problem}",
   "filled.start": "ein Start am Tag des ersten Eintrags",
   "filled.planting": "leichte Bepflanzung",
   "filled.seeded": "keine mitgebrachten Bakterien am Start",
@@ -124,7 +144,8 @@ export const de = {
   "round.empty": "Noch kein Becken. Miss das erste aus, dann sagt dir diese Seite jeden Tag, was es braucht.",
   "round.empty_more": "Alles geht ohne Netz und bleibt auf diesem Handy, bis du es teilst.",
   "round.all_away": "Alle Becken sind weggestellt: zu den Becken",
-  "tanks.empty": "Noch kein Becken. Richte eines ein: ausgemessen, wie es steht, oder Schritt für Schritt vom leeren Glas an.",
+  "tanks.empty":
+    "Noch kein Becken. Richte eines ein: ausgemessen, wie es steht, oder Schritt für Schritt vom leeren Glas an.",
   "tanks.away": "Weggestellt",
 
   "tank.first": "Das erste Becken einrichten",
@@ -144,7 +165,7 @@ export const de = {
   "tank.no_figures": "Noch nichts gemessen.",
   "tank.limit": "Grenze {limit} mg\u00a0N/L",
 
-  "read_as": "als\u00a0{what}",
+  read_as: "als\u00a0{what}",
   "unit.ml": "ml",
   "unit.g": "g",
   "unit.mg": "mg",
@@ -180,7 +201,8 @@ export const de = {
   "warmth.cold": "Kaltes Wasser",
   "warmth.hot": "Heißes Wasser",
   "warmth.pour": "{cold} kaltes und {hot} heißes ergeben {warmth}. Prüfe mit dem Thermometer.",
-  "warmth.missed": "So warm wie das Becken wird es damit nicht: Das ist die nächste Mischung. Lass das Wasser stehen oder wechsle weniger auf einmal.",
+  "warmth.missed":
+    "So warm wie das Becken wird es damit nicht: Das ist die nächste Mischung. Lass das Wasser stehen oder wechsle weniger auf einmal.",
   "change.do": "Wechseln",
   "change.title": "Wechsel",
   "change.usual": "Nichts verlangt jetzt einen Wechsel. Ein Viertel wären {litres}.",
@@ -199,7 +221,10 @@ export const de = {
   "dose.basis_new_water": "für das neue Wasser, nach deinem Etikett",
   "dose.basis_whole_tank": "für das ganze Becken, nach deinem Etikett",
 
-  "saved.readings": { one: "{count} Messwert auf diesem Handy gespeichert", other: "{count} Messwerte auf diesem Handy gespeichert" },
+  "saved.readings": {
+    one: "{count} Messwert auf diesem Handy gespeichert",
+    other: "{count} Messwerte auf diesem Handy gespeichert",
+  },
   "saved.change": "{litres} auf diesem Handy gespeichert",
   "saved.change_dose": "{litres} und {dose} auf diesem Handy gespeichert",
   "saved.removed": "{what} entfernt",
@@ -239,11 +264,14 @@ export const de = {
   "ready.likely": "Es verarbeitet seine Last wohl schon; 9 von 10 Mal bis {to}.",
   "ready.soon": "Es wird seine Last wohl bis {to} verarbeiten, 9 von 10 Mal; die Mitte ist {likely}.",
   "ready.between": "Es wird seine Last wohl zwischen {from} und {to} verarbeiten; die Mitte ist {likely}.",
-  "ready.even_now": "So wahrscheinlich wie nicht verarbeitet es seine Last schon. Wenn nicht, ist noch nicht abzusehen, wann.",
-  "ready.even": "So wahrscheinlich wie nicht verarbeitet es seine Last bis {likely}. Es kann auch viel länger dauern: Ein letzter Tag ist noch nicht abzusehen.",
+  "ready.even_now":
+    "So wahrscheinlich wie nicht verarbeitet es seine Last schon. Wenn nicht, ist noch nicht abzusehen, wann.",
+  "ready.even":
+    "So wahrscheinlich wie nicht verarbeitet es seine Last bis {likely}. Es kann auch viel länger dauern: Ein letzter Tag ist noch nicht abzusehen.",
   "ready.not_before": "Vor {from} wird es seine Last kaum verarbeiten. Wann, ist noch nicht abzusehen.",
   "ready.not_in_sight": "Wann es seine Last verarbeiten wird, ist noch nicht abzusehen.",
-  "ready.means": "So weit heißt: Bakterien und Pflanzen nehmen alles auf, was das Futter bringt, und Ammonium und Nitrit bleiben niedrig. Die Spanne gilt 8 von 10 Mal.",
+  "ready.means":
+    "So weit heißt: Bakterien und Pflanzen nehmen alles auf, was das Futter bringt, und Ammonium und Nitrit bleiben niedrig. Die Spanne gilt 8 von 10 Mal.",
   "carry.title": "Wie viel es tragen könnte",
   "carry.now": "Es könnte jetzt {low} bis {high} Futter am Tag verarbeiten; bisher bekommt es {expected}.",
   "carry.more": "Nach Stickstoff allein sind das {low} bis {high} Fisch mehr: Plane mit dem unteren Ende.",
@@ -274,11 +302,13 @@ export const de = {
   "disinfectant.chloramine": "Chloramin",
 
   "setting.test_kit": "Testset",
-  "setting.test_kit_why": "Übertrag aus der Anleitung des Testsets, wie es abgelesen wird. Seine Stufen werden zu Kacheln, seine Wartezeiten zu Uhren.",
+  "setting.test_kit_why":
+    "Übertrag aus der Anleitung des Testsets, wie es abgelesen wird. Seine Stufen werden zu Kacheln, seine Wartezeiten zu Uhren.",
   "setting.label": "Etikett",
   "setting.label_why": "Übertrag die Dosierzeile von der Flasche, Wort für Wort. Das Etikett geht immer vor.",
   "setting.source_water": "Ausgangswasser",
-  "setting.source_water_why": "Was aus dem Hahn oder der Tonne kommt. Der Versorger nennt das Desinfektionsmittel; ein Test des Leitungswassers sagt den Rest.",
+  "setting.source_water_why":
+    "Was aus dem Hahn oder der Tonne kommt. Der Versorger nennt das Desinfektionsmittel; ein Test des Leitungswassers sagt den Rest.",
   "setting.save": "Speichern",
   "setting.remove": "Entfernen",
   "settings.test_kit": "Testsets",
@@ -380,7 +410,8 @@ export const de = {
   "bench.emptied": "Formular geleert",
 
   "missing.title": "Nicht hier",
-  "missing.why": "Was der Link nennt, ist nicht auf diesem Handy. Vielleicht wurde es entfernt, oder es ist noch nicht mit diesem Handy geteilt.",
+  "missing.why":
+    "Was der Link nennt, ist nicht auf diesem Handy. Vielleicht wurde es entfernt, oder es ist noch nicht mit diesem Handy geteilt.",
   "missing.back": "Weiter",
 
   "notice.new_version": "Eine neue Version ist da. Was du getippt hast, bleibt.",
@@ -389,5 +420,6 @@ export const de = {
   "notice.outdated": "In einem anderen Tab läuft eine neuere Version.",
   "notice.page_missing": "Diese Seite war nicht zu holen. Was du getippt hast, bleibt.",
   "notice.reload": "Neu laden",
-  "notice.cannot_start": "Limnary konnte nicht starten. Nichts Eingetragenes ist verloren. Lade einmal mit Netz neu; bleibt es so, sag das der Person, die den Server betreibt:",
+  "notice.cannot_start":
+    "Limnary konnte nicht starten. Nichts Eingetragenes ist verloren. Lade einmal mit Netz neu; bleibt es so, sag das der Person, die den Server betreibt:",
 };

@@ -12,6 +12,8 @@ export const de_display = {
   "display.imperial": "Britische Gallonen, Zoll, °F",
   "display.sample": "So sieht es aus",
   "display.sample_said": "Wechsle {litres} bei {temperature}.",
-  "display.kept": "Das gilt nur für dieses Handy. Aufgezeichnet werden Liter und °C, darum können Handys mit anderen Einheiten denselben Raum teilen.",
-  "display.kept_units": "Gramm und Milliliter bleiben überall, wie sie auf Waagen und Spritzen stehen. Härte bleibt in deutschen Graden, °dKH und °dGH, wie Tests sie angeben.",
+  "display.kept":
+    "Das gilt nur für dieses Handy. Aufgezeichnet werden Liter und °C, darum können Handys mit anderen Einheiten denselben Raum teilen.",
+  "display.kept_units":
+    "Gramm und Milliliter bleiben überall, wie sie auf Waagen und Spritzen stehen. Härte bleibt in deutschen Graden, °dKH und °dGH, wie Tests sie angeben.",
 };

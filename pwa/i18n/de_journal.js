@@ -7,7 +7,7 @@ export const de_journal = {
   "write_down.dose": "Gabe",
   "write_down.note": "Notiz",
 
-  "looking_only": "In diesem Raum darfst du schauen, nicht schreiben. Seine Leitung kann das ändern.",
+  looking_only: "In diesem Raum darfst du schauen, nicht schreiben. Seine Leitung kann das ändern.",
 
   "amount.less": "{step} weniger",
   "amount.more": "{step} mehr",
@@ -29,11 +29,15 @@ export const de_journal = {
   "feed.other": "Anderes Futter",
   "feed.protein": "{percent}\u00a0% Protein",
   "feed.becomes": "Was daraus wird",
-  "feed.nitrogen": "Gefressen werden daraus etwa {mg}\u00a0mg Ammoniumstickstoff: hier ein Anstieg um {rise}\u00a0mg\u00a0N/L, wenn weder Bakterien noch Pflanzen ihn aufnähmen.",
+  "feed.nitrogen":
+    "Gefressen werden daraus etwa {mg}\u00a0mg Ammoniumstickstoff: hier ein Anstieg um {rise}\u00a0mg\u00a0N/L, wenn weder Bakterien noch Pflanzen ihn aufnähmen.",
   "feed.assumed": "Gerechnet mit {percent}\u00a0% Protein, denn es ist keines festgelegt.",
   "feed.all": { one: "{count} Becken füttern wie üblich", other: "{count} Becken füttern wie üblich" },
   "feed.each": "{tank} {amount}",
-  "feed.saved_all": { one: "{count} Fütterung auf diesem Handy gespeichert, {grams}", other: "{count} Fütterungen auf diesem Handy gespeichert, zusammen {grams}" },
+  "feed.saved_all": {
+    one: "{count} Fütterung auf diesem Handy gespeichert, {grams}",
+    other: "{count} Fütterungen auf diesem Handy gespeichert, zusammen {grams}",
+  },
   "feed.saved": "{tank}: {amount} Futter auf diesem Handy gespeichert",
   "feed.saved_none": "{tank}: nichts gefüttert, auf diesem Handy gespeichert",
 
@@ -54,9 +58,11 @@ export const de_journal = {
   "dosing.strength": "Seine Stärke, wie auf der Flasche",
   "dosing.no_strength": "Eine Flasche, die ihre Stärke nicht nennt, lässt sich nicht dosieren.",
   "dosing.gives": "ergibt {tan}\u00a0mg\u00a0N/L in {litres}; die Vorhersage rechnet damit",
-  "dosing.animals_here": "Nach den Einträgen leben Tiere in diesem Becken, und diese Dosis tötet. Sie ist für Becken ganz ohne Tiere, auch ohne Schnecken und Garnelen. Sind keine mehr da, trag das zuerst unter Tiere ein.",
+  "dosing.animals_here":
+    "Nach den Einträgen leben Tiere in diesem Becken, und diese Dosis tötet. Sie ist für Becken ganz ohne Tiere, auch ohne Schnecken und Garnelen. Sind keine mehr da, trag das zuerst unter Tiere ein.",
   "dosing.this": "Das hier",
-  "dosing.label_first": "Das Etikett geht vor: seine Dosis, seine Warnungen, seine Handschuhe. Nie zwei Mittel in einem Gefäß, und alle außer Reichweite von Kindern. Medikamente nur, wie ein Tierarzt es sagt.",
+  "dosing.label_first":
+    "Das Etikett geht vor: seine Dosis, seine Warnungen, seine Handschuhe. Nie zwei Mittel in einem Gefäß, und alle außer Reichweite von Kindern. Medikamente nur, wie ein Tierarzt es sagt.",
   "dosing.log": "{dose} eintragen",
   "dosing.saved": "{tank}: {dose} {what} auf diesem Handy gespeichert",
 
@@ -69,13 +75,16 @@ export const de_journal = {
   "note.shrinking": "Wird verkleinert …",
   "note.photo_size": "Jedes wird vor dem Speichern verkleinert, und der Ort der Aufnahme bleibt weg.",
   "note.no_picture": "{file} ist kein Bild, das dieses Handy lesen kann. JPEG, PNG und WebP gehen.",
-  "note.photos_not_kept": "Das Foto konnte auf diesem Handy nicht gespeichert werden: Der Speicher hat es nicht angenommen. Speichere die Notiz mit dem, was da ist, und schaff dann Platz.",
+  "note.photos_not_kept":
+    "Das Foto konnte auf diesem Handy nicht gespeichert werden: Der Speicher hat es nicht angenommen. Speichere die Notiz mit dem, was da ist, und schaff dann Platz.",
   "note.photo_dropped": "Foto herausgenommen",
   "note.save": "Notiz speichern",
   "note.save_photos": { one: "Mit {count} Foto speichern", other: "Mit {count} Fotos speichern" },
   "note.saved": "{tank}: Notiz auf diesem Handy gespeichert",
-  "note.air_now": "Fische an der Oberfläche brauchen Luft: Bewege jetzt die Oberfläche, dann teste Ammonium und Nitrit.",
-  "note.test_now": "Fische, die sich verstecken oder nicht fressen, merken es vielleicht zuerst: Teste Ammonium und Nitrit.",
+  "note.air_now":
+    "Fische an der Oberfläche brauchen Luft: Bewege jetzt die Oberfläche, dann teste Ammonium und Nitrit.",
+  "note.test_now":
+    "Fische, die sich verstecken oder nicht fressen, merken es vielleicht zuerst: Teste Ammonium und Nitrit.",
   "quick.well": "Alles gut",
   "quick.pearling": "Pflanzen perlen",
   "quick.new_leaves": "Neue Blätter",
@@ -144,9 +153,18 @@ export const de_journal = {
   "trends.none": "Für diese Zeit ist nichts eingetragen. Schau weiter zurück, oder teste.",
   "trends.feed": "Futter am Tag",
   "trends.water": "Wasserwechsel in der Woche",
-  "trends.brief": { one: "{last}, {when}: der einzige Messwert.", other: "Zuletzt {last}, {when}. Von {low} bis {high} in {count} Messwerten." },
-  "trends.brief_feed": { one: "{mean} am einzigen eingetragenen Tag.", other: "{mean} im Mittel, an {count} eingetragenen Tagen." },
-  "trends.brief_changed": { one: "{mean} in der einzigen Woche.", other: "{mean} in der Woche im Mittel, über {count} Wochen." },
+  "trends.brief": {
+    one: "{last}, {when}: der einzige Messwert.",
+    other: "Zuletzt {last}, {when}. Von {low} bis {high} in {count} Messwerten.",
+  },
+  "trends.brief_feed": {
+    one: "{mean} am einzigen eingetragenen Tag.",
+    other: "{mean} im Mittel, an {count} eingetragenen Tagen.",
+  },
+  "trends.brief_changed": {
+    one: "{mean} in der einzigen Woche.",
+    other: "{mean} in der Woche im Mittel, über {count} Wochen.",
+  },
   "trends.changed": "Wasser gewechselt",
   "trends.rows": "Die neuesten {count} von {of} sind zu sehen.",
 };

@@ -17,7 +17,10 @@ export const de_life = {
   "life.find_species": "Das Tier suchen",
   "life.find_plants": "Die Pflanze suchen",
   "life.words": "Name, oder ein Teil davon",
-  "life.more_rows": { one: "{count} mehr: Ein weiteres Wort grenzt ein.", other: "{count} mehr: Ein weiteres Wort grenzt ein." },
+  "life.more_rows": {
+    one: "{count} mehr: Ein weiteres Wort grenzt ein.",
+    other: "{count} mehr: Ein weiteres Wort grenzt ein.",
+  },
   "life.no_row": "Nicht in der Tabelle.",
   "life.as_typed": "„{word}“ so nehmen",
   "life.set_down": "„{word}“ mit seinen Werten anlegen",
@@ -49,14 +52,22 @@ export const de_life = {
   "stock.none_left": "Nach den Einträgen sind jetzt keine Tiere darin.",
   "stock.born": { one: "{count} in 30 Tagen geboren", other: "{count} in 30 Tagen geboren" },
   "stock.died": { one: "{count} in 30 Tagen gestorben", other: "{count} in 30 Tagen gestorben" },
-  "stock.lacking": { one: "{name}: {when}, eines mehr ging, als hier bekannt war. Es bleibt eingetragen, und die Zahl steht auf null; kamen welche, die niemand notiert hat, trag sie mit ihrem Tag ein.", other: "{name}: {when}, {count} mehr gingen, als hier bekannt waren. Es bleibt eingetragen, und die Zahl steht auf null; kamen welche, die niemand notiert hat, trag sie mit ihrem Tag ein." },
+  "stock.lacking": {
+    one: "{name}: {when}, eines mehr ging, als hier bekannt war. Es bleibt eingetragen, und die Zahl steht auf null; kamen welche, die niemand notiert hat, trag sie mit ihrem Tag ein.",
+    other:
+      "{name}: {when}, {count} mehr gingen, als hier bekannt waren. Es bleibt eingetragen, und die Zahl steht auf null; kamen welche, die niemand notiert hat, trag sie mit ihrem Tag ein.",
+  },
   "stock.moved": "in anderes Becken um­gesetzt",
   "stock.how_many": "Wie viele",
-  "stock.more_than_known": { one: "Hier ist nur {count} bekannt. Es wird trotzdem eingetragen.", other: "Hier sind nur {count} bekannt. Es wird trotzdem eingetragen." },
+  "stock.more_than_known": {
+    one: "Hier ist nur {count} bekannt. Es wird trotzdem eingetragen.",
+    other: "Hier sind nur {count} bekannt. Es wird trotzdem eingetragen.",
+  },
   "stock.length": "Länge, von Spitze zu Spitze",
   "stock.length_open": "Länge, falls gemessen",
   "stock.length_is": "Länge: {length}",
-  "stock.length_why": "Mit einer Länge lassen sie sich wiegen, und die Vorhersage weiß, was sie fressen. Halt ein Lineal ans Glas.",
+  "stock.length_why":
+    "Mit einer Länge lassen sie sich wiegen, und die Vorhersage weiß, was sie fressen. Halt ein Lineal ans Glas.",
   "stock.length_take": "{length} nehmen",
   "stock.cause": "Ursache, soweit bekannt",
   "stock.cause_not_known": "nicht bekannt",
@@ -81,19 +92,24 @@ export const de_life = {
   "stock.saved_move_out": "{what} von {tank} nach {other} umgesetzt, auf diesem Handy gespeichert",
   "stock.saved_move_in": "{tank}: {what} eingezogen, auf diesem Handy gespeichert",
   "stock.acclimate": "Ans Wasser gewöhnen",
-  "stock.caution_vet": "Werden mehr krank, frag vor jedem Medikament einen fischkundigen Tierarzt. Medikamente schaden Garnelen, Schnecken, Pflanzen und den Bakterien im Filter.",
-  "stock.caution_hands": "Manche Fischkrankheiten gehen durch kleine Wunden auf Menschen über: Handschuhe oder gewaschene Hände, und zum Arzt, wenn eine Wunde nicht heilt.",
+  "stock.caution_vet":
+    "Werden mehr krank, frag vor jedem Medikament einen fischkundigen Tierarzt. Medikamente schaden Garnelen, Schnecken, Pflanzen und den Bakterien im Filter.",
+  "stock.caution_hands":
+    "Manche Fischkrankheiten gehen durch kleine Wunden auf Menschen über: Handschuhe oder gewaschene Hände, und zum Arzt, wenn eine Wunde nicht heilt.",
   "stock.after_death": "Nach einem Todesfall",
-  "stock.after_death_why": "{name}, {when}. Nimm das tote Tier heraus, beobachte die anderen eine Weile und teste heute das Wasser.",
+  "stock.after_death_why":
+    "{name}, {when}. Nimm das tote Tier heraus, beobachte die anderen eine Weile und teste heute das Wasser.",
   "stock.test_now": "Wasser testen",
   "stock.mass": "Was sie wiegen",
   "stock.mass_is": "Alle zusammen etwa {grams}, nach ihrer Länge.",
-  "stock.mass_grown": "Ausgewachsen alle zusammen etwa {grams}. Es ist keine Länge eingetragen, darum richtet sich die Vorhersage nach den Werten des Beckens.",
+  "stock.mass_grown":
+    "Ausgewachsen alle zusammen etwa {grams}. Es ist keine Länge eingetragen, darum richtet sich die Vorhersage nach den Werten des Beckens.",
   "stock.mass_without": "Ohne {names}, deren Länge nicht bekannt ist.",
   "stock.no_mass": "Von keinem ist eine Länge bekannt, darum lassen sie sich nicht wiegen.",
   "stock.bears": "Was das Becken verträgt",
   "stock.bears_room": "Ausgewachsen wiegen sie etwa {present}. Nach dieser Rechnung trägt das Becken etwa {limit}.",
-  "stock.bears_over": "Ausgewachsen wiegen sie etwa {present}, und nach dieser Rechnung trägt das Becken etwa {limit}: zu viele.",
+  "stock.bears_over":
+    "Ausgewachsen wiegen sie etwa {present}, und nach dieser Rechnung trägt das Becken etwa {limit}: zu viele.",
   "stock.bears_by": "Was zuerst begrenzt: {by}.",
   "stock.bears_band": "Nach Stickstoff können es {low} bis {high} sein: Plane mit dem unteren Ende.",
   "stock.bears_missing": "Für diese Rechnung fehlt dem Becken: {what}.",
@@ -125,7 +141,8 @@ export const de_life = {
   "plants.saved_remove": "{tank}: {what} herausgenommen, auf diesem Handy gespeichert",
   "plants.saved_move_out": "{what} von {tank} nach {other} umgesetzt, auf diesem Handy gespeichert",
   "plants.saved_move_in": "{tank}: {what} eingesetzt, auf diesem Handy gespeichert",
-  "plants.caution_new": "Spül neue Pflanzen ab und halte sie einige Tage getrennt: Sie bringen Schnecken und deren Eier mit, und manchmal Spritzmittel aus der Gärtnerei, das Garnelen tötet.",
+  "plants.caution_new":
+    "Spül neue Pflanzen ab und halte sie einige Tage getrennt: Sie bringen Schnecken und deren Eier mit, und manchmal Spritzmittel aus der Gärtnerei, das Garnelen tötet.",
 
   "tool.write": "Ein Werkzeug war in zwei Becken",
   "tool.title": "Gemein­sames Werkzeug",
@@ -141,10 +158,20 @@ export const de_life = {
   "trace.which": "Von welchem Becken aus?",
   "trace.days": "Wie weit zurück",
   "trace.last_days": { one: "{count} Tag", other: "{count} Tage" },
-  "trace.nothing": { one: "Für den letzten Tag ist nicht eingetragen, dass {tank} etwas mit einem anderen Becken geteilt hat.", other: "Für die letzten {count} Tage ist nicht eingetragen, dass {tank} etwas mit einem anderen Becken geteilt hat." },
-  "trace.exposed": { one: "{count} Becken kam mit {tank} in Berührung.", other: "{count} Becken kamen mit {tank} in Berührung." },
+  "trace.nothing": {
+    one: "Für den letzten Tag ist nicht eingetragen, dass {tank} etwas mit einem anderen Becken geteilt hat.",
+    other:
+      "Für die letzten {count} Tage ist nicht eingetragen, dass {tank} etwas mit einem anderen Becken geteilt hat.",
+  },
+  "trace.exposed": {
+    one: "{count} Becken kam mit {tank} in Berührung.",
+    other: "{count} Becken kamen mit {tank} in Berührung.",
+  },
   "trace.none_exposed": "Kein Becken kam mit {tank} in Berührung.",
-  "trace.came_from": { one: "Es kann aus {count} Becken gekommen sein.", other: "Es kann aus {count} Becken gekommen sein." },
+  "trace.came_from": {
+    one: "Es kann aus {count} Becken gekommen sein.",
+    other: "Es kann aus {count} Becken gekommen sein.",
+  },
   "trace.came_from_none": "Aus keinem anderen Becken kam etwas herein.",
   "trace.to": "Damit in Berührung",
   "trace.from": "Woher es gekommen sein kann",
@@ -152,8 +179,10 @@ export const de_life = {
   "trace.further": "über einen weiteren Schritt",
   "trace.link": "{what}, von {from} nach {to}",
   "trace.water": "Wasser",
-  "trace.how": "Bekannt ist nur, was eingetragen ist. Was von Becken zu Becken ging, wird in der Zeit vorwärts verfolgt, direkt und über einen weiteren Schritt; ein Werkzeug, dessen Reihenfolge niemand notiert hat, zählt in beide Richtungen.",
-  "trace.caution_tools": "Solange etwas krank ist, behalte Kescher, Eimer und Schlauch nur für dieses Becken; lass sie ganz trocknen, bevor sie in ein anderes kommen.",
+  "trace.how":
+    "Bekannt ist nur, was eingetragen ist. Was von Becken zu Becken ging, wird in der Zeit vorwärts verfolgt, direkt und über einen weiteren Schritt; ein Werkzeug, dessen Reihenfolge niemand notiert hat, zählt in beide Richtungen.",
+  "trace.caution_tools":
+    "Solange etwas krank ist, behalte Kescher, Eimer und Schlauch nur für dieses Becken; lass sie ganz trocknen, bevor sie in ein anderes kommen.",
 
   "search.title": "Suche",
   "search.words": "Was suchst du?",
@@ -170,10 +199,12 @@ export const de_life = {
 
   "change.other_tank": "Wasser aus einem anderen Becken",
   "change.out_of": "Aus welchem Becken",
-  "change.other_tank_why": "Seine letzten Tests sagen, was das Wasser mitbringt. Es braucht keinen Wasseraufbereiter, trägt aber alles mit, was darin lebt.",
+  "change.other_tank_why":
+    "Seine letzten Tests sagen, was das Wasser mitbringt. Es braucht keinen Wasseraufbereiter, trägt aber alles mit, was darin lebt.",
 
   "setting.own_species": "Eigenes Tier",
-  "setting.own_species_why": "Ein Tier, das die Tabelle nicht kennt. Mit Körperbau und Länge lässt es sich wiegen; mit seinen Bereichen wird es mit den anderen verglichen.",
+  "setting.own_species_why":
+    "Ein Tier, das die Tabelle nicht kennt. Mit Körperbau und Länge lässt es sich wiegen; mit seinen Bereichen wird es mit den anderen verglichen.",
   "setting.own_plant": "Eigene Pflanze",
   "setting.own_plant_why": "Eine Pflanze, die die Tabelle nicht kennt. Außer dem Namen darf alles offen bleiben.",
   "settings.own_species": "Eigene Tiere",

@@ -11,13 +11,33 @@ export const de_room = {
   "sharing.all": "geteilt",
   "sharing.needs_you": { one: "{count} braucht dich", other: "{count} brauchen dich" },
   "sharing.only_here": "Alles ist auf diesem Handy gespeichert, und nur hier.",
-  "sharing.how_to_join": "Um einen Raum zu teilen, öffne den Link, den du von seiner Leitung bekommst, oder den, den der Server beim ersten Start ausgegeben hat.",
-  "sharing.waiting_long": { one: "{count} Eintrag ist auf diesem Handy gespeichert und wartet aufs Teilen.", other: "{count} Einträge sind auf diesem Handy gespeichert und warten aufs Teilen." },
-  "sharing.sending_long": { one: "{count} Eintrag ist auf diesem Handy gespeichert und unterwegs.", other: "{count} Einträge sind auf diesem Handy gespeichert und unterwegs." },
-  "sharing.photos_waiting": { one: "{count} Bild ist auf diesem Handy gespeichert und wartet aufs Teilen.", other: "{count} Bilder sind auf diesem Handy gespeichert und warten aufs Teilen." },
-  "sharing.needs_you_long": { one: "{count} Eintrag wurde abgelehnt und braucht dich. Er bleibt auf diesem Handy.", other: "{count} Einträge wurden abgelehnt und brauchen dich. Sie bleiben auf diesem Handy." },
-  "sharing.photos_need_you": { one: "{count} Bild wurde abgelehnt und braucht dich. Es bleibt auf diesem Handy.", other: "{count} Bilder wurden abgelehnt und brauchen dich. Sie bleiben auf diesem Handy." },
-  "sharing.not_back": { one: "Dem wiederhergestellten Server fehlt {count} Eintrag. Er bleibt auf diesem Handy, bis ihn jemand zurückgibt, der ihn schreiben darf.", other: "Dem wiederhergestellten Server fehlen {count} Einträge. Sie bleiben auf diesem Handy, bis sie jemand zurückgibt, der sie schreiben darf." },
+  "sharing.how_to_join":
+    "Um einen Raum zu teilen, öffne den Link, den du von seiner Leitung bekommst, oder den, den der Server beim ersten Start ausgegeben hat.",
+  "sharing.waiting_long": {
+    one: "{count} Eintrag ist auf diesem Handy gespeichert und wartet aufs Teilen.",
+    other: "{count} Einträge sind auf diesem Handy gespeichert und warten aufs Teilen.",
+  },
+  "sharing.sending_long": {
+    one: "{count} Eintrag ist auf diesem Handy gespeichert und unterwegs.",
+    other: "{count} Einträge sind auf diesem Handy gespeichert und unterwegs.",
+  },
+  "sharing.photos_waiting": {
+    one: "{count} Bild ist auf diesem Handy gespeichert und wartet aufs Teilen.",
+    other: "{count} Bilder sind auf diesem Handy gespeichert und warten aufs Teilen.",
+  },
+  "sharing.needs_you_long": {
+    one: "{count} Eintrag wurde abgelehnt und braucht dich. Er bleibt auf diesem Handy.",
+    other: "{count} Einträge wurden abgelehnt und brauchen dich. Sie bleiben auf diesem Handy.",
+  },
+  "sharing.photos_need_you": {
+    one: "{count} Bild wurde abgelehnt und braucht dich. Es bleibt auf diesem Handy.",
+    other: "{count} Bilder wurden abgelehnt und brauchen dich. Sie bleiben auf diesem Handy.",
+  },
+  "sharing.not_back": {
+    one: "Dem wiederhergestellten Server fehlt {count} Eintrag. Er bleibt auf diesem Handy, bis ihn jemand zurückgibt, der ihn schreiben darf.",
+    other:
+      "Dem wiederhergestellten Server fehlen {count} Einträge. Sie bleiben auf diesem Handy, bis sie jemand zurückgibt, der sie schreiben darf.",
+  },
   "sharing.all_long": "Alles auf diesem Handy ist geteilt.",
   "sharing.last": "Zuletzt geteilt: {when}.",
   "sharing.offline": "Kein Netz. Zeichne weiter auf: Es bleibt hier und wird später geteilt.",
@@ -26,16 +46,21 @@ export const de_room = {
   "sharing.newer": "Nach neuerer Version suchen",
 
   "problem.unreachable": "Der Server ist nicht erreichbar. Was du aufzeichnest, bleibt hier und wird später geteilt.",
-  "problem.server-failed": "Der Server hat selbst einen Fehler. Was du aufzeichnest, bleibt hier; es wird von allein wieder versucht.",
-  "problem.server-full": "Der Speicher des Servers ist voll. Was du aufzeichnest, bleibt hier, bis dort Platz geschaffen ist.",
-  "problem.signed-out": "Der Server kennt dieses Handy nicht mehr. Alles bleibt erhalten; öffne einen neuen Link der Leitung des Raums.",
+  "problem.server-failed":
+    "Der Server hat selbst einen Fehler. Was du aufzeichnest, bleibt hier; es wird von allein wieder versucht.",
+  "problem.server-full":
+    "Der Speicher des Servers ist voll. Was du aufzeichnest, bleibt hier, bis dort Platz geschaffen ist.",
+  "problem.signed-out":
+    "Der Server kennt dieses Handy nicht mehr. Alles bleibt erhalten; öffne einen neuen Link der Leitung des Raums.",
   "problem.not-allowed": "In diesem Raum darfst du schauen, aber nichts aufzeichnen.",
   "problem.ended": "Du bist nicht mehr in diesem Raum. Was nicht geteilt war, ist noch hier.",
-  "problem.upgrade": "Der Server braucht eine andere Version dieser App. Nichts ist verloren: Was du aufzeichnest, bleibt hier und wird nach dem Wechsel geteilt.",
+  "problem.upgrade":
+    "Der Server braucht eine andere Version dieser App. Nichts ist verloren: Was du aufzeichnest, bleibt hier und wird nach dem Wechsel geteilt.",
   "problem.too-often": "Der Server bittet um etwas Geduld. Es wird von allein wieder versucht.",
   "problem.refused": "Der Server hat abgelehnt. Was du aufgezeichnet hast, bleibt hier.",
 
-  "refusal.unreachable": "Der Server ist nicht erreichbar. Das hier braucht Netz; soweit dieses Handy weiß, wurde nichts geändert.",
+  "refusal.unreachable":
+    "Der Server ist nicht erreichbar. Das hier braucht Netz; soweit dieses Handy weiß, wurde nichts geändert.",
   "refusal.server-failed": "Der Server hat selbst einen Fehler. Versuch es nach einer Weile noch einmal.",
   "refusal.server-full": "Der Speicher des Servers ist voll, darum wurde nichts geändert.",
   "refusal.signed-out": "Der Server kennt dieses Handy nicht mehr. Öffne einen neuen Link der Leitung des Raums.",
@@ -50,7 +75,8 @@ export const de_room = {
 
   "needs_you.title": "Braucht dich",
   "needs_you.count": { one: "{count} Eintrag wurde abgelehnt", other: "{count} Einträge wurden abgelehnt" },
-  "needs_you.why": "Der Server hat das nicht angenommen. Es bleibt auf diesem Handy, bis du entscheidest; nichts anderes wartet darauf.",
+  "needs_you.why":
+    "Der Server hat das nicht angenommen. Es bleibt auf diesem Handy, bis du entscheidest; nichts anderes wartet darauf.",
   "needs_you.none": "Nichts braucht dich.",
   "needs_you.again": "Noch einmal versuchen",
   "needs_you.all_again": "Alle noch einmal versuchen",
@@ -64,9 +90,13 @@ export const de_room = {
   "needs_you.named": "{kind} „{name}“",
   "needs_you.in_tank": "in {tank}",
   "needs_you.by": "{who}, {when}",
-  "needs_you.follows": { one: "{count} spätere Änderung daran wartet mit und geht mit.", other: "{count} spätere Änderungen daran warten mit und gehen mit." },
+  "needs_you.follows": {
+    one: "{count} spätere Änderung daran wartet mit und geht mit.",
+    other: "{count} spätere Änderungen daran warten mit und gehen mit.",
+  },
   "needs_you.photos": { one: "{count} Bild wurde nicht angenommen", other: "{count} Bilder wurden nicht angenommen" },
-  "needs_you.photos_why": "Sie sind zu groß oder von einer Art, die der Server nicht annimmt. „Kopie behalten“ enthält sie.",
+  "needs_you.photos_why":
+    "Sie sind zu groß oder von einer Art, die der Server nicht annimmt. „Kopie behalten“ enthält sie.",
   "needs_you.wrong": "{label} {message}. Erlaubt: {allowed}.",
   "why_not.role": "Deine Rolle hier ist {role}, und die reicht dafür nicht. Es braucht: {roles}.",
   "why_not.role_then": "Deine Rolle reichte nicht, als es gesendet wurde. Es braucht: {roles}.",
@@ -74,8 +104,10 @@ export const de_room = {
   "why_not.fields": "Der Server nimmt nicht an, was darin steht.",
   "why_not.envelope": "Der Server kann es nicht lesen. Vielleicht hilft eine neuere Version dieser App.",
   "why_not.other-kind": "Unter seinem Namen steht schon etwas anderes.",
-  "why_not.insert-only": "Es wurde früher mit anderen Zahlen aufgezeichnet, und Aufzeichnungen werden nicht überschrieben: Schreib eine neue.",
-  "why_not.membership-ended": "Du warst nicht mehr in diesem Raum, als es geteilt werden sollte. Wirst du wieder eingelassen, geht es von allein.",
+  "why_not.insert-only":
+    "Es wurde früher mit anderen Zahlen aufgezeichnet, und Aufzeichnungen werden nicht überschrieben: Schreib eine neue.",
+  "why_not.membership-ended":
+    "Du warst nicht mehr in diesem Raum, als es geteilt werden sollte. Wirst du wieder eingelassen, geht es von allein.",
   "why_not.too-large": "Es ist größer, als der Server annimmt.",
   "why_not.invalid": "Der Server nimmt es so nicht an.",
   "why_not.other": "Der Server sagt: {reason}.",
@@ -95,22 +127,27 @@ export const de_room = {
   "people.gone": "Diese Person ist nicht im Raum.",
   "people.role": "Rolle",
   "people.role_changed": "{name} hat jetzt die Rolle {role}",
-  "people.last_owner": "Die einzige Leitung des Raums. Gib die Leitung jemand anderem, bevor du zurücktrittst oder gehst.",
+  "people.last_owner":
+    "Die einzige Leitung des Raums. Gib die Leitung jemand anderem, bevor du zurücktrittst oder gehst.",
   "people.phones_title": "Handys",
   "people.add_phone": "Ein Handy hinzufügen",
-  "people.revoke_why": "Ein verlorenes oder verkauftes Handy kann ausgesperrt werden: Von da an öffnet es hier nichts und bekommt nichts Neues. Es zeigt noch, was es schon hatte, und behält, was nicht geteilt war. Das lässt sich nicht rückgängig machen, aber ein neuer Link lässt es wieder herein.",
+  "people.revoke_why":
+    "Ein verlorenes oder verkauftes Handy kann ausgesperrt werden: Von da an öffnet es hier nichts und bekommt nichts Neues. Es zeigt noch, was es schon hatte, und behält, was nicht geteilt war. Das lässt sich nicht rückgängig machen, aber ein neuer Link lässt es wieder herein.",
   "people.revoke": "{phone} aussperren",
   "people.revoked": "{phone} ist ausgesperrt",
   "people.hand_over": "Den Raum übergeben",
-  "people.hand_over_why": "{name} bekommt die Leitung, und du die Pflege: Du zeichnest weiter auf und änderst Becken, aber wer im Raum ist, bestimmt dann {name}. Nur {name} kann sie zurückgeben.",
+  "people.hand_over_why":
+    "{name} bekommt die Leitung, und du die Pflege: Du zeichnest weiter auf und änderst Becken, aber wer im Raum ist, bestimmt dann {name}. Nur {name} kann sie zurückgeben.",
   "people.hand_over_do": "An {name} übergeben",
   "people.handed_over": "{name} hat jetzt die Leitung, du die Pflege",
   "people.remove": "Aus dem Raum nehmen",
-  "people.remove_why": "Was {name} aufgezeichnet hat, bleibt im Raum. Von den Handys von {name} verschwinden die Becken; was nicht geteilt war, bleibt darauf. Das lässt sich nicht rückgängig machen, aber ein neuer Link lässt {name} wieder herein.",
+  "people.remove_why":
+    "Was {name} aufgezeichnet hat, bleibt im Raum. Von den Handys von {name} verschwinden die Becken; was nicht geteilt war, bleibt darauf. Das lässt sich nicht rückgängig machen, aber ein neuer Link lässt {name} wieder herein.",
   "people.remove_do": "{name} herausnehmen",
   "people.removed": "{name} ist nicht mehr im Raum",
   "people.leave": "Den Raum verlassen",
-  "people.leave_why": "Was du aufgezeichnet hast, bleibt bei den anderen; die Becken verschwinden von deinen Handys. Was wartet, wird erst geteilt, und was nicht geteilt werden kann, bleibt hier unter „Braucht dich“. Nur ein neuer Link der Leitung lässt dich wieder herein.",
+  "people.leave_why":
+    "Was du aufgezeichnet hast, bleibt bei den anderen; die Becken verschwinden von deinen Handys. Was wartet, wird erst geteilt, und was nicht geteilt werden kann, bleibt hier unter „Braucht dich“. Nur ein neuer Link der Leitung lässt dich wieder herein.",
   "people.leave_do": "{room} verlassen",
   "people.left": "Du hast {room} verlassen",
 
@@ -133,8 +170,10 @@ export const de_room = {
   "invite.hours.720": "30 Tage",
   "invite.make": "Link machen",
   "invite.phone_why": "Der Link lässt noch ein Handy von {name} herein, mit derselben Rolle.",
-  "invite.how": "Lass die Kamera des anderen Handys das lesen, oder schick den Link. Er lässt einmal jemanden mit der Rolle {role} herein, bis {until}.",
-  "invite.how_phone": "Lass die Kamera des anderen Handys das lesen, oder schick den Link. Er lässt einmal noch ein Handy von {name} herein, bis {until}.",
+  "invite.how":
+    "Lass die Kamera des anderen Handys das lesen, oder schick den Link. Er lässt einmal jemanden mit der Rolle {role} herein, bis {until}.",
+  "invite.how_phone":
+    "Lass die Kamera des anderen Handys das lesen, oder schick den Link. Er lässt einmal noch ein Handy von {name} herein, bis {until}.",
   "invite.once": "Nur jetzt ist er zu sehen. Wer ihn hat, kann herein: Schick ihn sonst niemandem.",
   "invite.qr": "QR-Code des Einladungslinks",
   "invite.link": "Der Link",
@@ -152,7 +191,8 @@ export const de_room = {
   "invite.withdrawn": "Der Link öffnet nichts mehr",
 
   "rooms.title": "Räume",
-  "rooms.none_here": "Seine Becken sind von diesem Handy verschwunden. Öffne einen anderen Raum, oder mach mit diesem Handy allein weiter.",
+  "rooms.none_here":
+    "Seine Becken sind von diesem Handy verschwunden. Öffne einen anderen Raum, oder mach mit diesem Handy allein weiter.",
   "rooms.here": "jetzt offen",
   "rooms.local": "Nur auf diesem Handy",
   "rooms.shared": "geteilt",
@@ -165,30 +205,39 @@ export const de_room = {
   "rooms.rename": "Name dieses Raums",
   "rooms.renamed": "Der Raum heißt jetzt {name}",
   "rooms.new": "Ein neuer Raum",
-  "rooms.new_why": "Ein Raum sind Becken und die Leute, die sie pflegen. Du bekommst seine Leitung; niemand sonst sieht ihn, bis du jemanden hereinlässt.",
+  "rooms.new_why":
+    "Ein Raum sind Becken und die Leute, die sie pflegen. Du bekommst seine Leitung; niemand sonst sieht ihn, bis du jemanden hereinlässt.",
   "rooms.make": "Raum anlegen",
   "rooms.made": "{name} ist angelegt, und du hast die Leitung",
-  "rooms.need_link": "Ein Raum wird auf dem Server angelegt. Öffne zuerst den Link seiner Leitung, dann geht das auch hier.",
+  "rooms.need_link":
+    "Ein Raum wird auf dem Server angelegt. Öffne zuerst den Link seiner Leitung, dann geht das auch hier.",
   "rooms.forget": "Von diesem Handy nehmen",
-  "rooms.forget_why": "Von hier ist nichts mehr aus diesem Raum zu teilen. Bilder, die nie geteilt wurden, gehen mit: Behalte erst eine Kopie, falls es welche gibt.",
+  "rooms.forget_why":
+    "Von hier ist nichts mehr aus diesem Raum zu teilen. Bilder, die nie geteilt wurden, gehen mit: Behalte erst eine Kopie, falls es welche gibt.",
   "rooms.forgotten": "{name} ist von diesem Handy genommen",
 
   "archive.title": "Kopie behalten",
-  "archive.why": "Alles aus diesem Raum, was auf diesem Handy ist, in offenen Formaten, die weder diese App noch den Server brauchen.",
+  "archive.why":
+    "Alles aus diesem Raum, was auf diesem Handy ist, in offenen Formaten, die weder diese App noch den Server brauchen.",
   "archive.short": "Der Raum als Datei, die Messwerte als Tabelle",
   "archive.export": "Den ganzen Raum behalten",
-  "archive.export_why": "Ein ZIP: jede Aufzeichnung eine Zeile JSON, die Messwerte als Tabelle, die Bilder. Es lässt sich hier oder auf jedem Server wieder aufnehmen.",
+  "archive.export_why":
+    "Ein ZIP: jede Aufzeichnung eine Zeile JSON, die Messwerte als Tabelle, die Bilder. Es lässt sich hier oder auf jedem Server wieder aufnehmen.",
   "archive.readings": "Die Messwerte als Tabelle behalten",
   "archive.readings_why": "CSV, für eine Tabellenkalkulation.",
   "archive.import": "Eine Kopie aufnehmen",
-  "archive.import_why": "In den offenen Raum. Sie wird zuerst ganz geprüft. Von dem, was schon hier ist, zählt nur Neueres; dieselbe Kopie zweimal ändert nichts.",
+  "archive.import_why":
+    "In den offenen Raum. Sie wird zuerst ganz geprüft. Von dem, was schon hier ist, zählt nur Neueres; dieselbe Kopie zweimal ändert nichts.",
   "archive.taken_in": { one: "{count} Aufzeichnung aufgenommen", other: "{count} Aufzeichnungen aufgenommen" },
   "archive.nothing_new": "Nichts darin war hier neu",
   "archive.broken": "Das ist keine ganze Kopie eines Raums, und nichts davon wurde aufgenommen: {lines}",
-  "sharing.clock": "Die Uhr dieses Handys sagt: {here}. Die des Servers: {there}. Einträge und Tage folgen dem Server; stell die falsche richtig.",
+  "sharing.clock":
+    "Die Uhr dieses Handys sagt: {here}. Die des Servers: {there}. Einträge und Tage folgen dem Server; stell die falsche richtig.",
   "looking_only.this": "Mit deiner Rolle in diesem Raum änderst du das nicht. Seine Leitung kann das ändern.",
-  "not_saved.no-space": "Auf diesem Handy ist kein Platz mehr, darum wurde das nicht gespeichert. Schaff etwas Platz, dann speichere es noch einmal.",
-  "not_saved.storage": "Der Speicher dieses Handys hat das nicht angenommen, darum wurde es nicht gespeichert. Versuch es noch einmal; bleibt es so, schließ die App und öffne sie wieder.",
+  "not_saved.no-space":
+    "Auf diesem Handy ist kein Platz mehr, darum wurde das nicht gespeichert. Schaff etwas Platz, dann speichere es noch einmal.",
+  "not_saved.storage":
+    "Der Speicher dieses Handys hat das nicht angenommen, darum wurde es nicht gespeichert. Versuch es noch einmal; bleibt es so, schließ die App und öffne sie wieder.",
   "archive.kept": "{file} ist gespeichert",
 
   "meanwhile.by": "Inzwischen geändert, zuletzt von {who}:",

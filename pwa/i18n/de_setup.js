@@ -8,7 +8,8 @@ export const de_setup = {
   "figures.more": "Mehr: {what}",
 
   "setup.from_glass": "Vom leeren Glas an einrichten, Schritt für Schritt",
-  "setup.from_glass_why": "Gewicht, Bodengrund, Pflanzen, das erste Füllen und die ersten Tiere, mit allem, was zu kaufen ist. Oder miss hier ein laufendes Becken aus.",
+  "setup.from_glass_why":
+    "Gewicht, Bodengrund, Pflanzen, das erste Füllen und die ersten Tiere, mit allem, was zu kaufen ist. Oder miss hier ein laufendes Becken aus.",
   "setup.plans": "Wird eingerichtet",
   "setup.plans_of": "Wie es eingerichtet wurde",
   "setup.next_is": "Weiter: {step}",
@@ -36,7 +37,8 @@ export const de_setup = {
   "setup.step.fill": "Füllen",
   "setup.step.first_fish": "Erste Tiere",
 
-  "setup.place_why": "Bevor etwas hineinkommt: was es wiegen wird, und worauf es steht. Was du in späteren Schritten dazunimmst, zählt auch mit.",
+  "setup.place_why":
+    "Bevor etwas hineinkommt: was es wiegen wird, und worauf es steht. Was du in späteren Schritten dazunimmst, zählt auch mit.",
 
   "setup.bed": "Was auf dem Boden liegt",
   "setup.bed_capped": "Nährboden unter einer Abdeckung",
@@ -49,14 +51,18 @@ export const de_setup = {
   "setup.back": "Höhe hinten",
   "setup.pack": "Ein Sack im Laden enthält",
   "setup.layer_found": "{litres}, etwa {kg} trocken.",
-  "setup.layer_packs": { one: "{litres}, etwa {kg} trocken: {count} Sack.", other: "{litres}, etwa {kg} trocken: {count} Säcke." },
+  "setup.layer_packs": {
+    one: "{litres}, etwa {kg} trocken: {count} Sack.",
+    other: "{litres}, etwa {kg} trocken: {count} Säcke.",
+  },
   "setup.mesh": "Hinten mit Netzbeuteln stützen",
   "setup.mesh_why": "Halb gefüllte Netzbeutel unter der Schräge passen sich an und halten sie (gängige Praxis).",
   "setup.mesh_bags": "Netzbeutel",
   "setup.mesh_size": "Einer fasst, wenn er voll ist",
   "setup.as_rectangle": "Gerechnet als Rechteck gleicher Fläche.",
 
-  "setup.hardscape_why": "Wenig reicht. Wieg es auf der Küchen- oder Personenwaage; was es wiegt, ist Platz, den das Wasser nicht einnimmt.",
+  "setup.hardscape_why":
+    "Wenig reicht. Wieg es auf der Küchen- oder Personenwaage; was es wiegt, ist Platz, den das Wasser nicht einnimmt.",
   "setup.of_stone": "Stein",
   "setup.of_lava": "Lavagestein",
   "setup.of_wood": "Holz, vollgesogen",
@@ -71,7 +77,8 @@ export const de_setup = {
   "setup.cover_lid": "eine Abdeckung",
   "setup.cover_open": "offen",
   "setup.moves": "Was das Wasser bewegt",
-  "setup.moves_why": "Nachts atmen auch Pflanzen und Bodengrund. Wellen oder Blasen bringen die Luft, die Fische bis zum Morgen brauchen; stilles Wasser trägt weit weniger.",
+  "setup.moves_why":
+    "Nachts atmen auch Pflanzen und Bodengrund. Wellen oder Blasen bringen die Luft, die Fische bis zum Morgen brauchen; stilles Wasser trägt weit weniger.",
   "setup.light": "Licht",
   "setup.light_band": "Wie hell die Lampe unten bei den Pflanzen ist",
   "setup.light_low": "niedrig",
@@ -80,9 +87,11 @@ export const de_setup = {
   "setup.light_measured": "Gemessen, oder nach der Kurve der Lampe",
   "setup.light_counted": "Gerechnet mit {light} µmol/m²/s, der Mitte dieser Stufe.",
 
-  "setup.plants_why": "Pflanze vom ersten Tag an dicht: Schnelle Pflanzen nehmen das Ammonium auf, solange es noch wenige Bakterien gibt.",
+  "setup.plants_why":
+    "Pflanze vom ersten Tag an dicht: Schnelle Pflanzen nehmen das Ammonium auf, solange es noch wenige Bakterien gibt.",
   "setup.portions": { one: "{count} Portion für diese Fläche", other: "{count} Portionen für diese Fläche" },
-  "setup.portions_how": "{percent}\u00a0% der Fläche bepflanzt, {area} je Portion: ein Topf, ein Bund von etwa fünf Stängeln oder eine Handvoll.",
+  "setup.portions_how":
+    "{percent}\u00a0% der Fläche bepflanzt, {area} je Portion: ein Topf, ein Bund von etwa fünf Stängeln oder eine Handvoll.",
   "setup.portions_in": { one: "{count} Portion", other: "{count} Portionen" },
   "setup.plants_chosen": "Gewählt, {have} von {wanted}",
   "setup.plants_fit": "Passen zu Wärme und Licht hier",
@@ -100,7 +109,8 @@ export const de_setup = {
 
   "setup.stock_why": "Plane sie ausgewachsen. Noch ist nichts gekauft, und eine Grenze ist kein Ziel.",
   "setup.animals_fit": "Würden passen",
-  "setup.animals_order": "Friedliche Fische, für die Wärme, Wasser und Länge des Beckens passen, mit Platz für eine ganze Gruppe, wenn es eingelaufen ist. Zuerst stehen die, denen diese Wärme am besten passt.",
+  "setup.animals_order":
+    "Friedliche Fische, für die Wärme, Wasser und Länge des Beckens passen, mit Platz für eine ganze Gruppe, wenn es eingelaufen ist. Zuerst stehen die, denen diese Wärme am besten passt.",
   "setup.animal_other": "Ein anderes Tier",
   "setup.animal_about": "wird {length} groß, mindestens {group} zusammen, {low} bis {high}",
   "setup.bears_plan": "Geplant: {planned}, ausgewachsen. Frisch gefüllt trägt es etwa {now}, eingelaufen etwa {later}.",
@@ -113,10 +123,12 @@ export const de_setup = {
   "setup.finding_figures": "{who}: {what} ({figures})",
   "setup.finding": "{who}: {what}",
 
-  "setup.fill_why": "Gieß langsam auf einen Teller, damit der Bodengrund liegen bleibt. Zähl die Eimer, wenn du kannst: Das ist besser als jedes Lineal.",
+  "setup.fill_why":
+    "Gieß langsam auf einen Teller, damit der Bodengrund liegen bleibt. Zähl die Eimer, wenn du kannst: Das ist besser als jedes Lineal.",
   "setup.plants_in": { one: "Die Pflanze ist drin", other: "Alle {count} Pflanzenarten sind drin" },
   "setup.dose_source": "Sag, welches Wasser hineinkommt, dann steht hier seine Dosis.",
-  "setup.dose_label": "Wähle oder übertrag das Etikett deines Wasseraufbereiters, dann steht hier die Dosis für genau dieses Wasser.",
+  "setup.dose_label":
+    "Wähle oder übertrag das Etikett deines Wasseraufbereiters, dann steht hier die Dosis für genau dieses Wasser.",
   "setup.log_fill": "Gefüllt mit {litres}",
   "setup.log_fill_dose": "Gefüllt mit {litres} und {dose}",
   "setup.filled": "{tank} ist mit {litres} gefüllt, auf diesem Handy gespeichert",
@@ -128,17 +140,25 @@ export const de_setup = {
   "first_fish.title": "Erste Tiere",
   "first_fish.open": "Die ersten Tiere einsetzen",
   "first_fish.first": "Bevor ein Tier dazukommt: {what}",
-  "first_fish.of_days": { one: "Das Futter eines Tages.", other: "Das Futter von {count} Tagen in einer Dosis: Das eines Tages allein ist zu wenig für Waage und Tests. Gib sie wieder, wenn Ammonium auf null gefallen ist." },
+  "first_fish.of_days": {
+    one: "Das Futter eines Tages.",
+    other:
+      "Das Futter von {count} Tagen in einer Dosis: Das eines Tages allein ist zu wenig für Waage und Tests. Gib sie wieder, wenn Ammonium auf null gefallen ist.",
+  },
   "first_fish.not_filled": "Erst braucht es Wasser und Pflanzen.",
   "first_fish.working": "Es wird gerechnet, was es verträgt …",
-  "first_fish.no_plan": "Nach Stickstoff verträgt es heute etwa {low} Tiere. Sag, wer darin leben soll, dann sagt diese Seite, wann.",
+  "first_fish.no_plan":
+    "Nach Stickstoff verträgt es heute etwa {low} Tiere. Sag, wer darin leben soll, dann sagt diese Seite, wann.",
   "first_fish.now": "Es verträgt die geplanten {planned} heute, 9 von 10 Mal. Setz erst wenige ein.",
-  "first_fish.perhaps": "Es verträgt wohl die geplanten {planned}; nur {low} sind heute sicher, 9 von 10 Mal. Beginn mit diesen wenigen, oder warte.",
+  "first_fish.perhaps":
+    "Es verträgt wohl die geplanten {planned}; nur {low} sind heute sicher, 9 von 10 Mal. Beginn mit diesen wenigen, oder warte.",
   "first_fish.in_7": "Es verträgt die geplanten {planned} in etwa einer Woche, 9 von 10 Mal; heute {low}.",
   "first_fish.in_14": "Es verträgt die geplanten {planned} in etwa zwei Wochen, 9 von 10 Mal; heute {low}.",
-  "first_fish.later": "Es verträgt die geplanten {planned} nicht binnen zwei Wochen. Heute sind {low} sicher, 9 von 10 Mal.",
+  "first_fish.later":
+    "Es verträgt die geplanten {planned} nicht binnen zwei Wochen. Heute sind {low} sicher, 9 von 10 Mal.",
   "first_fish.welfare": "Ihr Wohl zuerst",
-  "first_fish.daily": "Teste in den ersten Wochen jeden Tag Ammonium und Nitrit, und wechsle Wasser am selben Tag, an dem die App es sagt.",
+  "first_fish.daily":
+    "Teste in den ersten Wochen jeden Tag Ammonium und Nitrit, und wechsle Wasser am selben Tag, an dem die App es sagt.",
   "first_fish.few": "Setz zuerst die robustesten ein, eine ganze kleine Gruppe einer Art, und füttere wenig.",
   "first_fish.water": "Halte Wasseraufbereiter und einen Eimer bereit, bevor sie kommen.",
   "first_fish.come_today": "Ziehen jetzt ein",
@@ -146,9 +166,13 @@ export const de_setup = {
   "first_fish.length": "Länge: {who}",
   "first_fish.record": { one: "{count} Ankunft eintragen", other: "{count} Ankünfte eintragen" },
   "first_fish.record_none": "Noch keine",
-  "first_fish.saved": { one: "{count} Tier in {tank}, auf diesem Handy gespeichert", other: "{count} Tiere in {tank}, auf diesem Handy gespeichert" },
+  "first_fish.saved": {
+    one: "{count} Tier in {tank}, auf diesem Handy gespeichert",
+    other: "{count} Tiere in {tank}, auf diesem Handy gespeichert",
+  },
   "first_fish.without": "Oder ohne Tiere starten",
-  "first_fish.without_why": "Eine abgemessene Dosis Ammonium füttert die Bakterien so, wie es das Futter der geplanten Tiere tun wird. Nie mit einem Tier im Wasser.",
+  "first_fish.without_why":
+    "Eine abgemessene Dosis Ammonium füttert die Bakterien so, wie es das Futter der geplanten Tiere tun wird. Nie mit einem Tier im Wasser.",
   "first_fish.log_salt": "{amount} g Ammoniumchlorid gegeben",
   "first_fish.log_household": "{amount} ml Salmiakgeist gegeben",
   "first_fish.dosed": "{amount} {what} auf diesem Handy gespeichert",
@@ -162,18 +186,29 @@ export const de_setup = {
   "buy.ticks": "Häkchen bleiben auf diesem Handy.",
   "buy.water": "{litres} Wasser kommen hinein.",
   "buy.weight": "Gefüllt wird es etwa {kg} wiegen.",
-  "buy.floor": "Ob ein Fußboden das trägt, kann keine Liste sagen: Frag einen Statiker, und halte dich an die örtlichen Vorschriften und deinen Mietvertrag.",
-  "buy.first_test": "Erster Test am Tag nach dem Füllen, dann in den ersten Wochen mit Tieren jeden Tag (gängige Praxis).",
+  "buy.floor":
+    "Ob ein Fußboden das trägt, kann keine Liste sagen: Frag einen Statiker, und halte dich an die örtlichen Vorschriften und deinen Mietvertrag.",
+  "buy.first_test":
+    "Erster Test am Tag nach dem Füllen, dann in den ersten Wochen mit Tieren jeden Tag (gängige Praxis).",
   "buy.tests": "Teste in den ersten Wochen mit Tieren jeden Tag Ammonium und Nitrit (gängige Praxis).",
   "buy.layer": "{litres} {material}, etwa {kg}",
-  "buy.layer_packs": { one: "{count} Sack {material} ({pack}): {litres}, etwa {kg}", other: "{count} Säcke {material} (je {pack}): {litres}, etwa {kg}" },
-  "buy.mesh": { one: "{count} Netzbeutel, fasst insgesamt {litres}", other: "{count} Netzbeutel, fassen insgesamt {litres}" },
+  "buy.layer_packs": {
+    one: "{count} Sack {material} ({pack}): {litres}, etwa {kg}",
+    other: "{count} Säcke {material} (je {pack}): {litres}, etwa {kg}",
+  },
+  "buy.mesh": {
+    one: "{count} Netzbeutel, fasst insgesamt {litres}",
+    other: "{count} Netzbeutel, fassen insgesamt {litres}",
+  },
   "buy.hardscape": "{kind}, {kg}",
   "buy.heater": "Heizer, mindestens {watts}",
   "buy.filter": "Ein {filter}",
   "buy.lamp": "Lampe mit Zeitschaltuhr: {light} µmol/m²/s bei den Pflanzen über {area_cm2} cm², {hours} h am Tag",
   "buy.plant": { one: "{species}: {count} Portion", other: "{species}: {count} Portionen" },
-  "buy.plants_more": { one: "Pflanzen nach deiner Wahl: {count} Portion", other: "Pflanzen nach deiner Wahl: {count} Portionen" },
+  "buy.plants_more": {
+    one: "Pflanzen nach deiner Wahl: {count} Portion",
+    other: "Pflanzen nach deiner Wahl: {count} Portionen",
+  },
   "buy.dechlorinator": "{amount} {name} für die ersten {litres}",
   "buy.dechlorinator_source": "Wasseraufbereiter für {litres}, außer dein Wasser enthält weder Chlor noch Chloramin",
   "buy.dechlorinator_label": "Wasseraufbereiter für {litres}",

@@ -32,7 +32,8 @@ export const de_tasks = {
   "task.end": "Beenden",
   "task.end_why": "Sie verlangt nichts mehr; was erledigt ist, bleibt.",
   "task.resume": "Wieder aufnehmen",
-  "task.hands": "Bevor die Hände ins Wasser gehen: Heizer und Filter ausstecken, und den Heizer einige Minuten abkühlen lassen. Vorher und nachher Hände waschen; jede Wunde abdecken.",
+  "task.hands":
+    "Bevor die Hände ins Wasser gehen: Heizer und Filter ausstecken, und den Heizer einige Minuten abkühlen lassen. Vorher und nachher Hände waschen; jede Wunde abdecken.",
 
   "task.said_once": "Einmal, {day} um {time}.",
   "task.said_daily": "Jeden Tag um {time}.",
@@ -85,7 +86,8 @@ export const de_tasks = {
   "calendar.file_why": "Die Aufgaben, wie sie jetzt sind, ohne Netz. Spätere Änderungen erreichen sie nicht.",
   "calendar.keep": "Datei behalten",
   "calendar.subscribe": "Abonnieren",
-  "calendar.subscribe_why": "Ein Link für dein Kalenderprogramm, das ab und zu neu nachsieht. Wer den Link hat, kann die Aufgaben dieses Raums lesen, also gib ihn niemandem. Er endet, wenn du ihn schließt oder den Raum verlässt.",
+  "calendar.subscribe_why":
+    "Ein Link für dein Kalenderprogramm, das ab und zu neu nachsieht. Wer den Link hat, kann die Aufgaben dieses Raums lesen, also gib ihn niemandem. Er endet, wenn du ihn schließt oder den Raum verlässt.",
   "calendar.make": "Meinen Link machen",
   "calendar.renew": "Neuen Link machen",
   "calendar.since": "Du hast einen Link, gemacht {when}. Er wird nur einmal gezeigt; ein neuer schließt ihn.",
@@ -95,7 +97,8 @@ export const de_tasks = {
   "calendar.copied": "Kopiert",
   "calendar.qr": "QR-Code des Kalenderlinks",
   "calendar.link": "Der Kalenderlink",
-  "calendar.need_room": "Ein Link braucht einen geteilten Raum: Tritt zuerst einem bei oder leg einen an. Die Datei geht ohne.",
+  "calendar.need_room":
+    "Ein Link braucht einen geteilten Raum: Tritt zuerst einem bei oder leg einen an. Die Datei geht ohne.",
 
   "saved.task": "{title} auf diesem Handy gespeichert",
   "saved.task_done": "{title}: erledigt, auf diesem Handy gespeichert",
@@ -106,7 +109,8 @@ export const de_tasks = {
   "away.title": "Urlaubszettel",
   "away.short": "Für alle, die nach den Becken sehen: auf dem Handy oder auf einer gedruckten Seite",
   "away.none": "Niemand ist weg.",
-  "away.none_more": "Ein Urlaubszettel sagt der Aushilfe, was zu füttern, zu testen und zu wechseln ist und wen sie anruft.",
+  "away.none_more":
+    "Ein Urlaubszettel sagt der Aushilfe, was zu füttern, zu testen und zu wechseln ist und wen sie anruft.",
   "away.new": "Zettel anlegen",
   "away.print": "Drucken",
   "away.save": "Zettel speichern",
@@ -117,15 +121,25 @@ export const de_tasks = {
   "away.tanks": "Welche Becken",
   "away.need_tank": "Tippe auf mindestens ein Becken.",
   "away.feed_how_often": "Füttern",
-  "away.feed_help": "Ausgewachsene Fische kommen einige Tage ohne Futter besser zurecht als mit zu viel davon (gängige Praxis); Jungfische nicht.",
+  "away.feed_help":
+    "Ausgewachsene Fische kommen einige Tage ohne Futter besser zurecht als mit zu viel davon (gängige Praxis); Jungfische nicht.",
   "away.calls": "Anrufen",
   "away.note": "Vom Halter",
   "away.feed": "Füttern",
-  "away.feed_food": { one: "{amount} {food} jeden Tag, nicht mehr.", other: "{amount} {food} alle {count} Tage, nicht mehr." },
-  "away.feed_plain": { one: "{amount} Trockenfutter jeden Tag, nicht mehr.", other: "{amount} Trockenfutter alle {count} Tage, nicht mehr." },
+  "away.feed_food": {
+    one: "{amount} {food} jeden Tag, nicht mehr.",
+    other: "{amount} {food} alle {count} Tage, nicht mehr.",
+  },
+  "away.feed_plain": {
+    one: "{amount} Trockenfutter jeden Tag, nicht mehr.",
+    other: "{amount} Trockenfutter alle {count} Tage, nicht mehr.",
+  },
   "away.feed_none": "gar nichts",
   "away.test": "Testen",
-  "away.test_every": { one: "Ab {first} jeden Tag Ammonium und Nitrit.", other: "Ab {first} alle {count} Tage Ammonium und Nitrit." },
+  "away.test_every": {
+    one: "Ab {first} jeden Tag Ammonium und Nitrit.",
+    other: "Ab {first} alle {count} Tage Ammonium und Nitrit.",
+  },
   "away.change": "Wechseln",
   "away.change_plain": "Zeigt Ammonium über {ammonia} oder Nitrit über {nitrite}: sofort {litres}.",
   "away.change_dose": "Zeigt Ammonium über {ammonia} oder Nitrit über {nitrite}: sofort {litres}, mit {dose} {label}.",
@@ -136,18 +150,25 @@ export const de_tasks = {
   "away.do.change today": "Wechsle noch vor dem Abend die Liter, die sie nennt, mit der Dosis, die sie nennt.",
   "away.do.act now": "Sofort wechseln, nichts füttern, dann anrufen.",
   "away.mind": "Achtung",
-  "away.mind.food": "Füttere nie mehr, als hier steht, und nimm heraus, was nach einigen Minuten noch daliegt. Ein totes Tier kommt sofort heraus; dann testen.",
-  "away.mind.power": "Heizer, Filter und Licht ausstecken, bevor die Hände hineingehen; den Filter zuerst wieder einstecken. Kabel hängen in einer Tropfschlaufe, und ein FI-Schutzschalter sichert die Steckdose. Nasser Boden oder ausgelöste Sicherung: Hände weg, anrufen.",
-  "away.mind.water": "Neues Wasser so warm wie das Becken, nach dem Etikett der Flasche aufbereitet; nie Mittel mischen.",
-  "away.mind.hands": "Vorher und nachher Hände waschen, und jede Wunde abdecken. Nichts aus einem Becken kommt in einen Teich oder Gully.",
-  "away.mind.vet": "Fische, die nach Luft schnappen, trudeln oder liegen: die Hälfte wechseln, dann den Halter anrufen, dann einen fischkundigen Tierarzt. Kein Medikament ohne Tierarzt.",
+  "away.mind.food":
+    "Füttere nie mehr, als hier steht, und nimm heraus, was nach einigen Minuten noch daliegt. Ein totes Tier kommt sofort heraus; dann testen.",
+  "away.mind.power":
+    "Heizer, Filter und Licht ausstecken, bevor die Hände hineingehen; den Filter zuerst wieder einstecken. Kabel hängen in einer Tropfschlaufe, und ein FI-Schutzschalter sichert die Steckdose. Nasser Boden oder ausgelöste Sicherung: Hände weg, anrufen.",
+  "away.mind.water":
+    "Neues Wasser so warm wie das Becken, nach dem Etikett der Flasche aufbereitet; nie Mittel mischen.",
+  "away.mind.hands":
+    "Vorher und nachher Hände waschen, und jede Wunde abdecken. Nichts aus einem Becken kommt in einen Teich oder Gully.",
+  "away.mind.vet":
+    "Fische, die nach Luft schnappen, trudeln oder liegen: die Hälfte wechseln, dann den Halter anrufen, dann einen fischkundigen Tierarzt. Kein Medikament ohne Tierarzt.",
 
   "labels.title": "Beckenschilder",
   "labels.title_one": "Schild für das Becken",
   "labels.short": "Ein QR-Code für jedes Becken, zum Drucken",
-  "labels.why": "Die Kamera eines Handys, die ihn sieht, öffnet die Seite dieses Beckens, mit oder ohne Netz, wenn das Handy im Raum ist. Papier und Kleber bleiben außen am Becken.",
+  "labels.why":
+    "Die Kamera eines Handys, die ihn sieht, öffnet die Seite dieses Beckens, mit oder ohne Netz, wenn das Handy im Raum ist. Papier und Kleber bleiben außen am Becken.",
   "labels.qr": "QR-Code von {tank}",
-  "labels.stranger": "Dieses Handy hat das Becken nicht. Ein Schild öffnet es auf Handys, die in seinem Raum sind: Bitte die Leitung des Raums um einen Link. Oder das Becken wurde entfernt.",
+  "labels.stranger":
+    "Dieses Handy hat das Becken nicht. Ein Schild öffnet es auf Handys, die in seinem Raum sind: Bitte die Leitung des Raums um einen Link. Oder das Becken wurde entfernt.",
 
   "saved.away_sheet": "Urlaubszettel auf diesem Handy gespeichert",
 };

@@ -15,18 +15,18 @@ export const en = {
   ...en_room,
   ...en_tasks,
   ...en_setup,
-  "back": "Back",
-  "undo": "Undo",
-  "close": "Close",
-  "choose": "Choose",
-  "edit": "Edit",
-  "edit_named": "Edit {what}",
-  "add_one": "Add one",
-  "remove_named": "Remove {what}",
-  "erase": "Erase",
-  "allowed": "Allowed: {allowed}.",
+  back: "Back",
+  undo: "Undo",
+  close: "Close",
+  choose: "Choose",
+  edit: "Edit",
+  edit_named: "Edit {what}",
+  add_one: "Add one",
+  remove_named: "Remove {what}",
+  erase: "Erase",
+  allowed: "Allowed: {allowed}.",
 
-  "places": "Places",
+  places: "Places",
   "place.round": "Round",
   "place.tanks": "Tanks",
   "place.bench": "Bench",
@@ -81,32 +81,45 @@ export const en = {
   "why.no_reading": "There is no reading of {parameter} yet.",
   "why.too_old": "The last reading of {parameter} is of {at}: too old to go by.",
   "why.freed": "The tap water’s chloramine frees {freed} of ammonia in the new water. That is counted.",
-  "why.freed_bound": "The tap water’s chloramine frees {freed} of ammonia in the new water. Your label says it is bound, so it is not counted.",
-  "why.freed_unknown": "The tap water holds chloramine, but nobody has set down how much: the ammonia that it frees is not counted.",
+  "why.freed_bound":
+    "The tap water’s chloramine frees {freed} of ammonia in the new water. Your label says it is bound, so it is not counted.",
+  "why.freed_unknown":
+    "The tap water holds chloramine, but nobody has set down how much: the ammonia that it frees is not counted.",
   "why.source_worse": "The water that would go in holds {source} of {parameter} itself.",
   "why.brings_over": "The change would bring {parameter} to about {expected}, over its limit of {limit}.",
   "why.usual_ph": "No pH was read this week: the tank’s usual {value} is used.",
   "why.usual_temperature_c": "No temperature was read this week: the tank’s usual {value} is used.",
-  "why.assumed_ph": "pH is not known: {value} is assumed, on the careful side, for a higher pH makes ammonia more harmful.",
-  "why.assumed_temperature_c": "The temperature is not known: {value} is assumed, on the careful side, for warmth makes ammonia more harmful.",
-  "why.chance": "{chance} chance that {parameter} passes its limit before the next test, {until}. It stands at {low} to {high}, 8 times in 10; the limit is {limit}: {by}.",
-  "why.chance_without": "Without a change: {chance} chance that {parameter} passes its limit before the next test, {until}. It stands at {low} to {high}, 8 times in 10; the limit is {limit}: {by}.",
+  "why.assumed_ph":
+    "pH is not known: {value} is assumed, on the careful side, for a higher pH makes ammonia more harmful.",
+  "why.assumed_temperature_c":
+    "The temperature is not known: {value} is assumed, on the careful side, for warmth makes ammonia more harmful.",
+  "why.chance":
+    "{chance} chance that {parameter} passes its limit before the next test, {until}. It stands at {low} to {high}, 8 times in 10; the limit is {limit}: {by}.",
+  "why.chance_without":
+    "Without a change: {chance} chance that {parameter} passes its limit before the next test, {until}. It stands at {low} to {high}, 8 times in 10; the limit is {limit}: {by}.",
   "why.stands_over": "{parameter} stands at {low} to {high}, 8 times in 10: over its limit of {limit}, {by}.",
-  "why.perhaps_over": "{chance} chance that {parameter} is over its limit, now or before the next test, {until}. It stands at {low} to {high}, 8 times in 10; the limit is {limit}: {by}.",
-  "why.together": "That any of them is passed, all taken together, is likelier than the {chance} that is accepted here.",
+  "why.perhaps_over":
+    "{chance} chance that {parameter} is over its limit, now or before the next test, {until}. It stands at {low} to {high}, 8 times in 10; the limit is {limit}: {by}.",
+  "why.together":
+    "That any of them is passed, all taken together, is likelier than the {chance} that is accepted here.",
   "why.after": "After it: {chance} chance that any limit is passed before the next test.",
   "why.after_half_food": "After it, with half the food: {chance} chance that any limit is passed before the next test.",
   "why.after_not_enough": "After it still: {chance} chance that a limit is passed before the next test.",
   "why.after_two": "After both, with half the food: {chance} chance that any limit is passed before the next test.",
-  "why.doubt": "{parameter} read {read} {at}, where {low} to {high} was expected. Either the test went wrong or something happened in the tank; until the next test both are held possible.",
+  "why.doubt":
+    "{parameter} read {read} {at}, where {low} to {high} was expected. Either the test went wrong or something happened in the tank; until the next test both are held possible.",
   "why.prior": "No test of this tank yet: this is only what is usual for a tank like it. One test says more.",
   "why.few": "So far there are few readings, so the bands are wide, and they should be. Each test narrows them.",
   "why.filled": "Not set down, so counted with: {filled}.",
-  "why.left_out": { one: "One record is not counted, of {first}.", other: "{count} records are not counted, the first of {first}." },
+  "why.left_out": {
+    one: "One record is not counted, of {first}.",
+    other: "{count} records are not counted, the first of {first}.",
+  },
   "why.forecast": "This is a forecast from this tank’s own records, made on this phone. It is no test.",
   "why.rule": "This is a rule made from limits and recent readings, not a forecast.",
   "why.rule_working": "This is a rule made from limits and recent readings. The forecast is being worked out.",
-  "why.rule_failed": "This is a rule made from limits and recent readings, for the forecast could not be worked out: {problem}",
+  "why.rule_failed":
+    "This is a rule made from limits and recent readings, for the forecast could not be worked out: {problem}",
   "filled.start": "a start on the day of its first record",
   "filled.planting": "light planting",
   "filled.seeded": "no bacteria brought in at the start",
@@ -145,7 +158,7 @@ export const en = {
   "tank.no_figures": "Nothing measured yet.",
   "tank.limit": "limit {limit} mg\u00a0N/L",
 
-  "read_as": "as\u00a0{what}",
+  read_as: "as\u00a0{what}",
   "unit.ml": "ml",
   "unit.g": "g",
   "unit.mg": "mg",
@@ -181,7 +194,8 @@ export const en = {
   "warmth.cold": "Cold tap",
   "warmth.hot": "Hot tap",
   "warmth.pour": "{cold} cold and {hot} hot make {warmth}. Check with a thermometer.",
-  "warmth.missed": "These taps cannot make it as warm as the tank: this is the nearest. Let the water stand, or change less at once.",
+  "warmth.missed":
+    "These taps cannot make it as warm as the tank: this is the nearest. Let the water stand, or change less at once.",
   "change.do": "Change",
   "change.title": "Change",
   "change.usual": "Nothing asks for a change now. A quarter would be {litres}.",
@@ -241,10 +255,12 @@ export const en = {
   "ready.soon": "It will likely process its load by {to}, 9 times in 10; the middle is {likely}.",
   "ready.between": "It will likely process its load between {from} and {to}; the middle is {likely}.",
   "ready.even_now": "As likely as not it processes its load now. If it does not, no date is in sight yet.",
-  "ready.even": "As likely as not it will process its load by {likely}. It may take far longer: no last day is in sight yet.",
+  "ready.even":
+    "As likely as not it will process its load by {likely}. It may take far longer: no last day is in sight yet.",
   "ready.not_before": "It will hardly process its load before {from}. When it will is not in sight yet.",
   "ready.not_in_sight": "When it will process its load is not in sight yet.",
-  "ready.means": "Ready means that its bacteria and plants take up all that the food brings, with ammonia and nitrite staying low. The range holds 8 times in 10.",
+  "ready.means":
+    "Ready means that its bacteria and plants take up all that the food brings, with ammonia and nitrite staying low. The range holds 8 times in 10.",
   "carry.title": "How much it could carry",
   "carry.now": "It could process {low} to {high} of feed a day now; so far it gets {expected}.",
   "carry.more": "By nitrogen alone that is {low} to {high} of fish more: plan with the lower end.",
@@ -279,7 +295,8 @@ export const en = {
   "setting.label": "Label",
   "setting.label_why": "Copy the dose line from the bottle, word for word. The label always comes first.",
   "setting.source_water": "Source water",
-  "setting.source_water_why": "What comes out of the tap or the barrel. The supplier tells the disinfectant; a test of the tap tells the rest.",
+  "setting.source_water_why":
+    "What comes out of the tap or the barrel. The supplier tells the disinfectant; a test of the tap tells the rest.",
   "setting.save": "Save",
   "setting.remove": "Remove it",
   "settings.test_kit": "Kits",
@@ -381,7 +398,8 @@ export const en = {
   "bench.emptied": "Form emptied",
 
   "missing.title": "Not here",
-  "missing.why": "This phone does not hold what the link names. It may have been removed, or not shared with this phone yet.",
+  "missing.why":
+    "This phone does not hold what the link names. It may have been removed, or not shared with this phone yet.",
   "missing.back": "Go on",
 
   "notice.new_version": "A new version is ready. What you have typed stays.",
@@ -390,5 +408,6 @@ export const en = {
   "notice.outdated": "A newer version runs in another tab.",
   "notice.page_missing": "This page could not be fetched. What you have typed stays.",
   "notice.reload": "Reload",
-  "notice.cannot_start": "Limnary could not start. Nothing that was recorded is lost. Reload with signal once; if it stays, say this to whoever runs the server:",
+  "notice.cannot_start":
+    "Limnary could not start. Nothing that was recorded is lost. Reload with signal once; if it stays, say this to whoever runs the server:",
 };

@@ -12,6 +12,8 @@ export const en_display = {
   "display.imperial": "Imperial gallons, inches, °F",
   "display.sample": "So it looks",
   "display.sample_said": "Change {litres} at {temperature}.",
-  "display.kept": "This is for this phone alone. Records keep litres and °C, so phones with other units share one fish room.",
-  "display.kept_units": "Grams and millilitres stay in every system, as scales and syringes are marked. Hardness stays in German degrees, °dKH and °dGH, as kits print it.",
+  "display.kept":
+    "This is for this phone alone. Records keep litres and °C, so phones with other units share one fish room.",
+  "display.kept_units":
+    "Grams and millilitres stay in every system, as scales and syringes are marked. Hardness stays in German degrees, °dKH and °dGH, as kits print it.",
 };

@@ -7,7 +7,7 @@ export const en_journal = {
   "write_down.dose": "Dose",
   "write_down.note": "Note",
 
-  "looking_only": "In this room you may look, not write. Its owner can change that.",
+  looking_only: "In this room you may look, not write. Its owner can change that.",
 
   "amount.less": "{step} less",
   "amount.more": "{step} more",
@@ -29,11 +29,15 @@ export const en_journal = {
   "feed.other": "Another food",
   "feed.protein": "{percent}\u00a0% protein",
   "feed.becomes": "What it becomes",
-  "feed.nitrogen": "Eaten, it becomes about {mg}\u00a0mg of ammonia nitrogen: a rise of {rise}\u00a0mg\u00a0N/L here, if neither bacteria nor plants took it up.",
+  "feed.nitrogen":
+    "Eaten, it becomes about {mg}\u00a0mg of ammonia nitrogen: a rise of {rise}\u00a0mg\u00a0N/L here, if neither bacteria nor plants took it up.",
   "feed.assumed": "Counted with {percent}\u00a0% protein, for none is set down.",
   "feed.all": { one: "Feed {count} tank as usual", other: "Feed {count} tanks as usual" },
   "feed.each": "{tank} {amount}",
-  "feed.saved_all": { one: "{count} meal saved on this phone, {grams}", other: "{count} meals saved on this phone, {grams} in all" },
+  "feed.saved_all": {
+    one: "{count} meal saved on this phone, {grams}",
+    other: "{count} meals saved on this phone, {grams} in all",
+  },
   "feed.saved": "{tank}: {amount} of food saved on this phone",
   "feed.saved_none": "{tank}: nothing fed, saved on this phone",
 
@@ -54,9 +58,11 @@ export const en_journal = {
   "dosing.strength": "Its strength, as the bottle says",
   "dosing.no_strength": "A bottle that does not say how strong it is cannot be dosed.",
   "dosing.gives": "gives {tan}\u00a0mg\u00a0N/L in {litres}; the forecast counts it",
-  "dosing.animals_here": "There are animals in this tank by its records, and this dose kills. It is for tanks without any, snails and shrimp included. If none are left, set that down under Animals first.",
+  "dosing.animals_here":
+    "There are animals in this tank by its records, and this dose kills. It is for tanks without any, snails and shrimp included. If none are left, set that down under Animals first.",
   "dosing.this": "This",
-  "dosing.label_first": "The label comes first: its dose, its warnings, its gloves. Never two products in one vessel, and all of them out of children’s reach. Medicines only as a vet says.",
+  "dosing.label_first":
+    "The label comes first: its dose, its warnings, its gloves. Never two products in one vessel, and all of them out of children’s reach. Medicines only as a vet says.",
   "dosing.log": "Log {dose}",
   "dosing.saved": "{tank}: {dose} of {what} saved on this phone",
 
@@ -69,7 +75,8 @@ export const en_journal = {
   "note.shrinking": "Making it smaller …",
   "note.photo_size": "Each is made smaller before it is kept, and the place where it was taken is left out.",
   "note.no_picture": "{file} is no picture that this phone can read. JPEG, PNG and WebP can be.",
-  "note.photos_not_kept": "The photo could not be kept on this phone: its storage did not take it. Save the note with what is here, then free some space.",
+  "note.photos_not_kept":
+    "The photo could not be kept on this phone: its storage did not take it. Save the note with what is here, then free some space.",
   "note.photo_dropped": "Photo taken out",
   "note.save": "Save note",
   "note.save_photos": { one: "Save with {count} photo", other: "Save with {count} photos" },
@@ -144,8 +151,14 @@ export const en_journal = {
   "trends.none": "Nothing is written down for this long. Look further back, or test.",
   "trends.feed": "Food a day",
   "trends.water": "Water changed a week",
-  "trends.brief": { one: "{last}, {when}: the only reading.", other: "Last {last}, {when}. From {low} to {high} in {count} readings." },
-  "trends.brief_feed": { one: "{mean} on the only day written down.", other: "{mean} on average, on {count} days written down." },
+  "trends.brief": {
+    one: "{last}, {when}: the only reading.",
+    other: "Last {last}, {when}. From {low} to {high} in {count} readings.",
+  },
+  "trends.brief_feed": {
+    one: "{mean} on the only day written down.",
+    other: "{mean} on average, on {count} days written down.",
+  },
   "trends.brief_changed": { one: "{mean} in the only week.", other: "{mean} a week on average, over {count} weeks." },
   "trends.changed": "water changed",
   "trends.rows": "The newest {count} of {of} are shown.",

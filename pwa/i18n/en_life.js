@@ -17,7 +17,10 @@ export const en_life = {
   "life.find_species": "Find the animal",
   "life.find_plants": "Find the plant",
   "life.words": "Name, or a part of it",
-  "life.more_rows": { one: "{count} more: another word narrows them.", other: "{count} more: another word narrows them." },
+  "life.more_rows": {
+    one: "{count} more: another word narrows them.",
+    other: "{count} more: another word narrows them.",
+  },
   "life.no_row": "Not in the table.",
   "life.as_typed": "Take “{word}” as it is",
   "life.set_down": "Set down “{word}” with its figures",
@@ -49,14 +52,22 @@ export const en_life = {
   "stock.none_left": "By what is written down, no animals are in here now.",
   "stock.born": { one: "{count} born in 30 days", other: "{count} born in 30 days" },
   "stock.died": { one: "{count} died in 30 days", other: "{count} died in 30 days" },
-  "stock.lacking": { one: "{name}: {when}, one more went than was known to be here. It stays written down, and the count stands at none; if some came that nobody noted, write them down with their day.", other: "{name}: {when}, {count} more went than were known to be here. It stays written down, and the count stands at none; if some came that nobody noted, write them down with their day." },
+  "stock.lacking": {
+    one: "{name}: {when}, one more went than was known to be here. It stays written down, and the count stands at none; if some came that nobody noted, write them down with their day.",
+    other:
+      "{name}: {when}, {count} more went than were known to be here. It stays written down, and the count stands at none; if some came that nobody noted, write them down with their day.",
+  },
   "stock.moved": "moved to another tank",
   "stock.how_many": "How many",
-  "stock.more_than_known": { one: "Only {count} is known to be here. It is written down all the same.", other: "Only {count} are known to be here. It is written down all the same." },
+  "stock.more_than_known": {
+    one: "Only {count} is known to be here. It is written down all the same.",
+    other: "Only {count} are known to be here. It is written down all the same.",
+  },
   "stock.length": "Length, tip to tip",
   "stock.length_open": "Length, if measured",
   "stock.length_is": "Length: {length}",
-  "stock.length_why": "With a length they can be weighed, and the forecast knows what they eat. Hold a ruler to the glass.",
+  "stock.length_why":
+    "With a length they can be weighed, and the forecast knows what they eat. Hold a ruler to the glass.",
   "stock.length_take": "Take {length}",
   "stock.cause": "Cause, as far as known",
   "stock.cause_not_known": "not known",
@@ -81,19 +92,24 @@ export const en_life = {
   "stock.saved_move_out": "{what} moved from {tank} to {other}, saved on this phone",
   "stock.saved_move_in": "{tank}: {what} moved in, saved on this phone",
   "stock.acclimate": "Get them used to the water",
-  "stock.caution_vet": "If more fall ill, ask a vet who treats fish before any medicine. Medicines harm shrimp, snails, plants and the bacteria of the filter.",
-  "stock.caution_hands": "Some illnesses of fish pass to people through small wounds: gloves or washed hands, and a doctor if a wound does not heal.",
+  "stock.caution_vet":
+    "If more fall ill, ask a vet who treats fish before any medicine. Medicines harm shrimp, snails, plants and the bacteria of the filter.",
+  "stock.caution_hands":
+    "Some illnesses of fish pass to people through small wounds: gloves or washed hands, and a doctor if a wound does not heal.",
   "stock.after_death": "After a death",
-  "stock.after_death_why": "{name}, {when}. Take the body out, look at the others for a while, and test the water today.",
+  "stock.after_death_why":
+    "{name}, {when}. Take the body out, look at the others for a while, and test the water today.",
   "stock.test_now": "Test the water",
   "stock.mass": "What they weigh",
   "stock.mass_is": "About {grams} all together, by their lengths.",
-  "stock.mass_grown": "About {grams} all together once grown. No length is written down, so the forecast goes by the tank’s own figures.",
+  "stock.mass_grown":
+    "About {grams} all together once grown. No length is written down, so the forecast goes by the tank’s own figures.",
   "stock.mass_without": "Without {names}, of no known length.",
   "stock.no_mass": "Of none of them a length is known, so they cannot be weighed.",
   "stock.bears": "What the tank can bear",
   "stock.bears_room": "Once grown they weigh about {present}. By this sum the tank carries about {limit}.",
-  "stock.bears_over": "Once grown they weigh about {present}, and by this sum the tank carries about {limit}: too many.",
+  "stock.bears_over":
+    "Once grown they weigh about {present}, and by this sum the tank carries about {limit}: too many.",
   "stock.bears_by": "What limits it first: {by}.",
   "stock.bears_band": "By nitrogen it may be {low} to {high}: plan with the lower end.",
   "stock.bears_missing": "For this sum the tank lacks: {what}.",
@@ -125,7 +141,8 @@ export const en_life = {
   "plants.saved_remove": "{tank}: took out {what}, saved on this phone",
   "plants.saved_move_out": "{what} moved from {tank} to {other}, saved on this phone",
   "plants.saved_move_in": "{tank}: {what} moved in, saved on this phone",
-  "plants.caution_new": "Rinse new plants and keep them apart for some days: they bring snails, their eggs, and sometimes what growers sprayed, which kills shrimp.",
+  "plants.caution_new":
+    "Rinse new plants and keep them apart for some days: they bring snails, their eggs, and sometimes what growers sprayed, which kills shrimp.",
 
   "tool.write": "A tool was used in two tanks",
   "tool.title": "Shared tool",
@@ -141,7 +158,10 @@ export const en_life = {
   "trace.which": "Start from which tank?",
   "trace.days": "How far back",
   "trace.last_days": { one: "{count} day", other: "{count} days" },
-  "trace.nothing": { one: "Nothing is written down that {tank} shared with another tank in the last day.", other: "Nothing is written down that {tank} shared with another tank in the last {count} days." },
+  "trace.nothing": {
+    one: "Nothing is written down that {tank} shared with another tank in the last day.",
+    other: "Nothing is written down that {tank} shared with another tank in the last {count} days.",
+  },
   "trace.exposed": { one: "{count} tank was exposed to {tank}.", other: "{count} tanks were exposed to {tank}." },
   "trace.none_exposed": "No tank was exposed to {tank}.",
   "trace.came_from": { one: "It could have come from {count} tank.", other: "It could have come from {count} tanks." },
@@ -152,8 +172,10 @@ export const en_life = {
   "trace.further": "by one more step",
   "trace.link": "{what}, from {from} to {to}",
   "trace.water": "water",
-  "trace.how": "Only what is written down is known. What passed from tank to tank is followed forward in time, directly and by one more step; a tool whose order nobody noted counts both ways.",
-  "trace.caution_tools": "While anything is ill, keep net, bucket and hose for that tank alone; let them dry through before they touch another.",
+  "trace.how":
+    "Only what is written down is known. What passed from tank to tank is followed forward in time, directly and by one more step; a tool whose order nobody noted counts both ways.",
+  "trace.caution_tools":
+    "While anything is ill, keep net, bucket and hose for that tank alone; let them dry through before they touch another.",
 
   "search.title": "Search",
   "search.words": "What are you looking for?",
@@ -170,10 +192,12 @@ export const en_life = {
 
   "change.other_tank": "Water out of another tank",
   "change.out_of": "Out of which tank",
-  "change.other_tank_why": "Its last tests say what the water brings in. It needs no dechlorinator, but it carries all that lives in it.",
+  "change.other_tank_why":
+    "Its last tests say what the water brings in. It needs no dechlorinator, but it carries all that lives in it.",
 
   "setting.own_species": "Own animal",
-  "setting.own_species_why": "An animal that the table does not know. With its build and length it can be weighed; with its ranges it is compared with the others.",
+  "setting.own_species_why":
+    "An animal that the table does not know. With its build and length it can be weighed; with its ranges it is compared with the others.",
   "setting.own_plant": "Own plant",
   "setting.own_plant_why": "A plant that the table does not know. All but its name may stay open.",
   "settings.own_species": "Own animals",

@@ -11,13 +11,33 @@ export const en_room = {
   "sharing.all": "shared",
   "sharing.needs_you": { one: "{count} needs you", other: "{count} need you" },
   "sharing.only_here": "Everything is saved on this phone, and only here.",
-  "sharing.how_to_join": "To share a fish room, open the link that its owner gives you, or the one the server printed when it first started.",
-  "sharing.waiting_long": { one: "{count} entry is saved on this phone and waits to be shared.", other: "{count} entries are saved on this phone and wait to be shared." },
-  "sharing.sending_long": { one: "{count} entry is saved on this phone and on its way.", other: "{count} entries are saved on this phone and on their way." },
-  "sharing.photos_waiting": { one: "{count} picture is saved on this phone and waits to be shared.", other: "{count} pictures are saved on this phone and wait to be shared." },
-  "sharing.needs_you_long": { one: "{count} entry was refused and needs you. It is kept on this phone.", other: "{count} entries were refused and need you. They are kept on this phone." },
-  "sharing.photos_need_you": { one: "{count} picture was refused and needs you. It is kept on this phone.", other: "{count} pictures were refused and need you. They are kept on this phone." },
-  "sharing.not_back": { one: "The restored server lacks {count} entry. It is kept on this phone until someone who may write it gives it back.", other: "The restored server lacks {count} entries. They are kept on this phone until someone who may write them gives them back." },
+  "sharing.how_to_join":
+    "To share a fish room, open the link that its owner gives you, or the one the server printed when it first started.",
+  "sharing.waiting_long": {
+    one: "{count} entry is saved on this phone and waits to be shared.",
+    other: "{count} entries are saved on this phone and wait to be shared.",
+  },
+  "sharing.sending_long": {
+    one: "{count} entry is saved on this phone and on its way.",
+    other: "{count} entries are saved on this phone and on their way.",
+  },
+  "sharing.photos_waiting": {
+    one: "{count} picture is saved on this phone and waits to be shared.",
+    other: "{count} pictures are saved on this phone and wait to be shared.",
+  },
+  "sharing.needs_you_long": {
+    one: "{count} entry was refused and needs you. It is kept on this phone.",
+    other: "{count} entries were refused and need you. They are kept on this phone.",
+  },
+  "sharing.photos_need_you": {
+    one: "{count} picture was refused and needs you. It is kept on this phone.",
+    other: "{count} pictures were refused and need you. They are kept on this phone.",
+  },
+  "sharing.not_back": {
+    one: "The restored server lacks {count} entry. It is kept on this phone until someone who may write it gives it back.",
+    other:
+      "The restored server lacks {count} entries. They are kept on this phone until someone who may write them gives them back.",
+  },
   "sharing.all_long": "Everything on this phone is shared.",
   "sharing.last": "Last shared {when}.",
   "sharing.offline": "No signal. Go on recording: it is kept here and shared later.",
@@ -26,16 +46,20 @@ export const en_room = {
   "sharing.newer": "Look for a newer version",
 
   "problem.unreachable": "The server cannot be reached. What you record is kept here and shared later.",
-  "problem.server-failed": "The server has a fault of its own. What you record is kept here; it is tried again by itself.",
+  "problem.server-failed":
+    "The server has a fault of its own. What you record is kept here; it is tried again by itself.",
   "problem.server-full": "The server’s disk is full. What you record is kept here until whoever runs it makes space.",
-  "problem.signed-out": "The server no longer knows this phone. Everything is kept; open a new link from the room’s owner.",
+  "problem.signed-out":
+    "The server no longer knows this phone. Everything is kept; open a new link from the room’s owner.",
   "problem.not-allowed": "You may look, but not record, in this room.",
   "problem.ended": "You are no longer in this room. What was not shared is still here.",
-  "problem.upgrade": "The server needs another version of this app. Nothing is lost: what you record is kept here and shared after the change.",
+  "problem.upgrade":
+    "The server needs another version of this app. Nothing is lost: what you record is kept here and shared after the change.",
   "problem.too-often": "The server asks for a little patience. It is tried again by itself.",
   "problem.refused": "The server refused. What you recorded is kept here.",
 
-  "refusal.unreachable": "The server cannot be reached. This needs signal; nothing was changed as far as this phone knows.",
+  "refusal.unreachable":
+    "The server cannot be reached. This needs signal; nothing was changed as far as this phone knows.",
   "refusal.server-failed": "The server has a fault of its own. Try again in a while.",
   "refusal.server-full": "The server’s disk is full, so nothing was changed.",
   "refusal.signed-out": "The server no longer knows this phone. Open a new link from the room’s owner.",
@@ -50,7 +74,8 @@ export const en_room = {
 
   "needs_you.title": "Needs you",
   "needs_you.count": { one: "{count} entry was refused", other: "{count} entries were refused" },
-  "needs_you.why": "The server did not take these. They are kept on this phone until you decide; nothing else waits for them.",
+  "needs_you.why":
+    "The server did not take these. They are kept on this phone until you decide; nothing else waits for them.",
   "needs_you.none": "Nothing needs you.",
   "needs_you.again": "Try again",
   "needs_you.all_again": "Try all again",
@@ -64,7 +89,10 @@ export const en_room = {
   "needs_you.named": "{kind} “{name}”",
   "needs_you.in_tank": "in {tank}",
   "needs_you.by": "{who}, {when}",
-  "needs_you.follows": { one: "{count} later change of it waits too, and goes with it.", other: "{count} later changes of it wait too, and go with it." },
+  "needs_you.follows": {
+    one: "{count} later change of it waits too, and goes with it.",
+    other: "{count} later changes of it wait too, and go with it.",
+  },
   "needs_you.photos": { one: "{count} picture was not taken", other: "{count} pictures were not taken" },
   "needs_you.photos_why": "They are too large or of a kind the server does not take. “Keep a copy” holds them.",
   "needs_you.wrong": "{label} {message}. Allowed: {allowed}.",
@@ -75,7 +103,8 @@ export const en_room = {
   "why_not.envelope": "The server cannot read it. A newer version of this app may help.",
   "why_not.other-kind": "Something else already stands under its name.",
   "why_not.insert-only": "It was recorded before with other figures, and a record is not overwritten: write a new one.",
-  "why_not.membership-ended": "You were no longer in this room when it was to be shared. Let in again, it goes by itself.",
+  "why_not.membership-ended":
+    "You were no longer in this room when it was to be shared. Let in again, it goes by itself.",
   "why_not.too-large": "It is larger than the server takes.",
   "why_not.invalid": "The server does not take it as it is.",
   "why_not.other": "The server says: {reason}.",
@@ -98,19 +127,23 @@ export const en_room = {
   "people.last_owner": "The room’s only owner. Make someone else owner before stepping back or leaving.",
   "people.phones_title": "Phones",
   "people.add_phone": "Add a phone",
-  "people.revoke_why": "A lost or sold phone can be shut out: from then on it opens nothing here and gets nothing new. It still shows what it already held, and keeps what it had not shared. This cannot be undone, but a new link lets it in again.",
+  "people.revoke_why":
+    "A lost or sold phone can be shut out: from then on it opens nothing here and gets nothing new. It still shows what it already held, and keeps what it had not shared. This cannot be undone, but a new link lets it in again.",
   "people.revoke": "Shut out {phone}",
   "people.revoked": "{phone} is shut out",
   "people.hand_over": "Hand the room over",
-  "people.hand_over_why": "{name} becomes its owner, and you become keeper: you go on recording and changing tanks, but who is in the room is then {name}’s to say. Only {name} can give it back.",
+  "people.hand_over_why":
+    "{name} becomes its owner, and you become keeper: you go on recording and changing tanks, but who is in the room is then {name}’s to say. Only {name} can give it back.",
   "people.hand_over_do": "Hand over to {name}",
   "people.handed_over": "{name} is the owner now, and you are keeper",
   "people.remove": "Take out of the room",
-  "people.remove_why": "What {name} recorded stays in the room. The tanks go from {name}’s phones; what was not shared stays on them. This cannot be undone, but a new link lets {name} in again.",
+  "people.remove_why":
+    "What {name} recorded stays in the room. The tanks go from {name}’s phones; what was not shared stays on them. This cannot be undone, but a new link lets {name} in again.",
   "people.remove_do": "Take {name} out",
   "people.removed": "{name} is no longer in the room",
   "people.leave": "Leave the room",
-  "people.leave_why": "What you recorded stays with the others; the tanks go from your phones. What waits is shared first, and what cannot be shared stays here under “Needs you”. Only a new link from an owner lets you in again.",
+  "people.leave_why":
+    "What you recorded stays with the others; the tanks go from your phones. What waits is shared first, and what cannot be shared stays here under “Needs you”. Only a new link from an owner lets you in again.",
   "people.leave_do": "Leave {room}",
   "people.left": "You have left {room}",
 
@@ -134,7 +167,8 @@ export const en_room = {
   "invite.make": "Make the link",
   "invite.phone_why": "The link lets one more phone of {name} in, with the role {name} has.",
   "invite.how": "Let the other phone’s camera read this, or send the link. It lets one {role} in, once, until {until}.",
-  "invite.how_phone": "Let the other phone’s camera read this, or send the link. It lets one more phone of {name} in, once, until {until}.",
+  "invite.how_phone":
+    "Let the other phone’s camera read this, or send the link. It lets one more phone of {name} in, once, until {until}.",
   "invite.once": "Only now can it be seen. Whoever holds it can come in: send it to no one else.",
   "invite.qr": "QR code of the link to join",
   "invite.link": "The link",
@@ -165,30 +199,37 @@ export const en_room = {
   "rooms.rename": "Name of this room",
   "rooms.renamed": "The room is called {name} now",
   "rooms.new": "A new room",
-  "rooms.new_why": "A room is a set of tanks and the people who keep them. You become its owner; nobody else sees it until you let them in.",
+  "rooms.new_why":
+    "A room is a set of tanks and the people who keep them. You become its owner; nobody else sees it until you let them in.",
   "rooms.make": "Make the room",
   "rooms.made": "{name} is made, and you are its owner",
   "rooms.need_link": "A room is made on the server. Open the link of its owner first, then rooms can be made here too.",
   "rooms.forget": "Take it off this phone",
-  "rooms.forget_why": "Nothing of this room is left to be shared from here. Pictures that were never shared go too: keep a copy first if there are any.",
+  "rooms.forget_why":
+    "Nothing of this room is left to be shared from here. Pictures that were never shared go too: keep a copy first if there are any.",
   "rooms.forgotten": "{name} is off this phone",
 
   "archive.title": "Keep a copy",
-  "archive.why": "Everything of this room that is on this phone, in open formats that need neither this app nor the server.",
+  "archive.why":
+    "Everything of this room that is on this phone, in open formats that need neither this app nor the server.",
   "archive.short": "The room as a file, the readings as a table",
   "archive.export": "Keep the whole room",
-  "archive.export_why": "One ZIP: every record a line of JSON, the readings as a table, the pictures. It can be taken in again here or on any server.",
+  "archive.export_why":
+    "One ZIP: every record a line of JSON, the readings as a table, the pictures. It can be taken in again here or on any server.",
   "archive.readings": "Keep the readings as a table",
   "archive.readings_why": "CSV, for a spreadsheet.",
   "archive.import": "Take a copy in",
-  "archive.import_why": "Into the room that is open. It is checked whole first. Of what is here already only what is newer counts; the same copy twice changes nothing.",
+  "archive.import_why":
+    "Into the room that is open. It is checked whole first. Of what is here already only what is newer counts; the same copy twice changes nothing.",
   "archive.taken_in": { one: "{count} record taken in", other: "{count} records taken in" },
   "archive.nothing_new": "Nothing in it was new here",
   "archive.broken": "This is not a whole copy of a room, and nothing of it was taken in: {lines}",
-  "sharing.clock": "This phone’s clock says: {here}. The server’s says: {there}. Records and days follow the server’s; set right the one that is wrong.",
+  "sharing.clock":
+    "This phone’s clock says: {here}. The server’s says: {there}. Records and days follow the server’s; set right the one that is wrong.",
   "looking_only.this": "Your role in this room does not change this. Its owner can change that.",
   "not_saved.no-space": "This phone has no room left, so this was not saved. Free some space, then save it again.",
-  "not_saved.storage": "This phone’s storage did not take this, so it was not saved. Try again; if it stays so, close the app and open it again.",
+  "not_saved.storage":
+    "This phone’s storage did not take this, so it was not saved. Try again; if it stays so, close the app and open it again.",
   "archive.kept": "{file} is kept",
 
   "meanwhile.by": "Changed meanwhile, last by {who}:",

@@ -8,7 +8,8 @@ export const en_setup = {
   "figures.more": "More: {what}",
 
   "setup.from_glass": "Set up from the empty glass, step by step",
-  "setup.from_glass_why": "Weight, substrate, plants, the first filling and the first animals, with what to buy. Or measure a running tank here.",
+  "setup.from_glass_why":
+    "Weight, substrate, plants, the first filling and the first animals, with what to buy. Or measure a running tank here.",
   "setup.plans": "Being set up",
   "setup.plans_of": "How it was set up",
   "setup.next_is": "Next: {step}",
@@ -36,7 +37,8 @@ export const en_setup = {
   "setup.step.fill": "Fill it",
   "setup.step.first_fish": "First animals",
 
-  "setup.place_why": "Before anything goes in: what it will weigh, and what it will stand on. What you add at later steps is counted too.",
+  "setup.place_why":
+    "Before anything goes in: what it will weigh, and what it will stand on. What you add at later steps is counted too.",
 
   "setup.bed": "What lies on the floor",
   "setup.bed_capped": "food for roots under a cap",
@@ -49,14 +51,19 @@ export const en_setup = {
   "setup.back": "Depth at the back",
   "setup.pack": "One bag in the shop holds",
   "setup.layer_found": "{litres}, about {kg} dry.",
-  "setup.layer_packs": { one: "{litres}, about {kg} dry: {count} bag.", other: "{litres}, about {kg} dry: {count} bags." },
+  "setup.layer_packs": {
+    one: "{litres}, about {kg} dry: {count} bag.",
+    other: "{litres}, about {kg} dry: {count} bags.",
+  },
   "setup.mesh": "Hold the back up with mesh bags",
-  "setup.mesh_why": "Half-filled mesh bags under the slope bend to their place and keep it from sliding (common practice).",
+  "setup.mesh_why":
+    "Half-filled mesh bags under the slope bend to their place and keep it from sliding (common practice).",
   "setup.mesh_bags": "Mesh bags",
   "setup.mesh_size": "One holds, when full",
   "setup.as_rectangle": "Counted as a rectangle of the same area.",
 
-  "setup.hardscape_why": "A little is enough. Weigh it on kitchen or bathroom scales; what it weighs is room that water does not take.",
+  "setup.hardscape_why":
+    "A little is enough. Weigh it on kitchen or bathroom scales; what it weighs is room that water does not take.",
   "setup.of_stone": "Stone",
   "setup.of_lava": "Lava rock",
   "setup.of_wood": "Wood, soaked",
@@ -79,11 +86,13 @@ export const en_setup = {
   "setup.light_counted": "Counted with {light} µmol/m²/s, the middle of that band.",
 
   "setup.moves": "What moves the water",
-  "setup.moves_why": "At night plants and bed breathe too. Ripples or bubbles bring the air that fish need by dawn; still water carries far fewer.",
+  "setup.moves_why":
+    "At night plants and bed breathe too. Ripples or bubbles bring the air that fish need by dawn; still water carries far fewer.",
 
   "setup.plants_why": "Plant densely from the first day: fast plants take up the ammonia while bacteria are still few.",
   "setup.portions": { one: "{count} portion for this floor", other: "{count} portions for this floor" },
-  "setup.portions_how": "{percent}\u00a0% of the floor planted, {area} for each portion: a pot, a bunch of about five stems or a handful.",
+  "setup.portions_how":
+    "{percent}\u00a0% of the floor planted, {area} for each portion: a pot, a bunch of about five stems or a handful.",
   "setup.portions_in": { one: "{count} portion", other: "{count} portions" },
   "setup.plants_chosen": "Chosen, {have} of {wanted}",
   "setup.plants_fit": "Fit this warmth and light",
@@ -101,7 +110,8 @@ export const en_setup = {
 
   "setup.stock_why": "Plan them grown. Nothing is bought yet, and a limit is not a goal.",
   "setup.animals_fit": "Would suit it",
-  "setup.animals_order": "Peaceful fish whose warmth and water it has, long enough for them, with room for a whole group once it has matured. Those come first that like this warmth best.",
+  "setup.animals_order":
+    "Peaceful fish whose warmth and water it has, long enough for them, with room for a whole group once it has matured. Those come first that like this warmth best.",
   "setup.animal_other": "Any other animal",
   "setup.animal_about": "grows to {length}, at least {group} together, {low} to {high}",
   "setup.unweighed": "Not counted, for nobody has set down how long it grows: {who}.",
@@ -114,7 +124,8 @@ export const en_setup = {
   "setup.finding": "{who}: {what}",
   "setup.finding_figures": "{who}: {what} ({figures})",
 
-  "setup.fill_why": "Pour slowly onto a plate, so that the bed stays where it is. Count the buckets if you can: that is better than any ruler.",
+  "setup.fill_why":
+    "Pour slowly onto a plate, so that the bed stays where it is. Count the buckets if you can: that is better than any ruler.",
   "setup.plants_in": { one: "The plant is in", other: "All {count} kinds of plants are in" },
   "setup.dose_source": "Say what water goes in, and its dose is told.",
   "setup.dose_label": "Pick or copy your dechlorinator’s label, and the dose for exactly this water is told.",
@@ -129,17 +140,24 @@ export const en_setup = {
   "first_fish.title": "First animals",
   "first_fish.open": "Bring in the first animals",
   "first_fish.first": "Before any animal joins: {what}",
-  "first_fish.of_days": { one: "The food of one day.", other: "The food of {count} days in one dose: a day’s alone is too little for scales and tests. Give it again when ammonia has fallen to nothing." },
+  "first_fish.of_days": {
+    one: "The food of one day.",
+    other:
+      "The food of {count} days in one dose: a day’s alone is too little for scales and tests. Give it again when ammonia has fallen to nothing.",
+  },
   "first_fish.not_filled": "First it wants water and plants.",
   "first_fish.working": "What it can bear is being worked out …",
-  "first_fish.no_plan": "By nitrogen it bears about {low} of animals today. Say who shall live in it, and this page tells when.",
+  "first_fish.no_plan":
+    "By nitrogen it bears about {low} of animals today. Say who shall live in it, and this page tells when.",
   "first_fish.now": "It can bear the planned {planned} today, 9 times in 10. Bring a few first.",
-  "first_fish.perhaps": "It can probably bear the planned {planned}; only {low} are sure today, 9 times in 10. Begin with those few, or wait.",
+  "first_fish.perhaps":
+    "It can probably bear the planned {planned}; only {low} are sure today, 9 times in 10. Begin with those few, or wait.",
   "first_fish.in_7": "It can bear the planned {planned} in about a week, 9 times in 10; {low} today.",
   "first_fish.in_14": "It can bear the planned {planned} in about two weeks, 9 times in 10; {low} today.",
   "first_fish.later": "It cannot bear the planned {planned} within two weeks. {low} are sure today, 9 times in 10.",
   "first_fish.welfare": "Their welfare first",
-  "first_fish.daily": "Test ammonia and nitrite every day in the first weeks, and change water the same day the app says so.",
+  "first_fish.daily":
+    "Test ammonia and nitrite every day in the first weeks, and change water the same day the app says so.",
   "first_fish.few": "Bring the hardiest few first, a whole small group of one kind, and feed little.",
   "first_fish.water": "Have dechlorinator and a bucket ready before they come.",
   "first_fish.come_today": "Moving in now",
@@ -147,9 +165,13 @@ export const en_setup = {
   "first_fish.length": "Length: {who}",
   "first_fish.record": { one: "Record {count} arrival", other: "Record {count} arrivals" },
   "first_fish.record_none": "None yet",
-  "first_fish.saved": { one: "{count} animal in {tank}, saved on this phone", other: "{count} animals in {tank}, saved on this phone" },
+  "first_fish.saved": {
+    one: "{count} animal in {tank}, saved on this phone",
+    other: "{count} animals in {tank}, saved on this phone",
+  },
   "first_fish.without": "Or start without animals",
-  "first_fish.without_why": "A measured dose of ammonia feeds the bacteria as the planned animals’ food will. Never with an animal in the water.",
+  "first_fish.without_why":
+    "A measured dose of ammonia feeds the bacteria as the planned animals’ food will. Never with an animal in the water.",
   "first_fish.log_salt": "Dosed {amount} g of ammonium chloride",
   "first_fish.log_household": "Dosed {amount} ml of household ammonia",
   "first_fish.dosed": "{amount} {what} saved on this phone",
@@ -163,18 +185,26 @@ export const en_setup = {
   "buy.ticks": "Ticks stay on this phone.",
   "buy.water": "{litres} of water go in.",
   "buy.weight": "It will weigh about {kg}, filled.",
-  "buy.floor": "Whether a floor carries that no list can say: ask a structural engineer, and follow local codes and your lease.",
-  "buy.first_test": "First test the day after filling, then every day in the first weeks with animals (common practice).",
+  "buy.floor":
+    "Whether a floor carries that no list can say: ask a structural engineer, and follow local codes and your lease.",
+  "buy.first_test":
+    "First test the day after filling, then every day in the first weeks with animals (common practice).",
   "buy.tests": "Test ammonia and nitrite every day in the first weeks with animals (common practice).",
   "buy.layer": "{litres} of {material}, about {kg}",
-  "buy.layer_packs": { one: "{count} bag of {material} ({pack}): {litres}, about {kg}", other: "{count} bags of {material} ({pack} each): {litres}, about {kg}" },
+  "buy.layer_packs": {
+    one: "{count} bag of {material} ({pack}): {litres}, about {kg}",
+    other: "{count} bags of {material} ({pack} each): {litres}, about {kg}",
+  },
   "buy.mesh": { one: "{count} mesh bag, holding {litres} in all", other: "{count} mesh bags, holding {litres} in all" },
   "buy.hardscape": "{kind}, {kg}",
   "buy.heater": "Heater, at least {watts}",
   "buy.filter": "One {filter}",
   "buy.lamp": "Lamp with a timer: {light} µmol/m²/s at the plants over {area_cm2} cm², {hours} h a day",
   "buy.plant": { one: "{species}: {count} portion", other: "{species}: {count} portions" },
-  "buy.plants_more": { one: "Plants of your choice: {count} portion", other: "Plants of your choice: {count} portions" },
+  "buy.plants_more": {
+    one: "Plants of your choice: {count} portion",
+    other: "Plants of your choice: {count} portions",
+  },
   "buy.dechlorinator": "{amount} of {name} for the first {litres}",
   "buy.dechlorinator_source": "Dechlorinator for {litres}, unless your water holds neither chlorine nor chloramine",
   "buy.dechlorinator_label": "Dechlorinator for {litres}",

@@ -32,7 +32,8 @@ export const en_tasks = {
   "task.end": "End it",
   "task.end_why": "It asks for nothing any more; what was done stays.",
   "task.resume": "Begin it again",
-  "task.hands": "Before hands go into the water: unplug heater and filter, and let a heater cool for some minutes. Wash hands before and after; cover any cut.",
+  "task.hands":
+    "Before hands go into the water: unplug heater and filter, and let a heater cool for some minutes. Wash hands before and after; cover any cut.",
 
   "task.said_once": "Once, {day} at {time}.",
   "task.said_daily": "Every day at {time}.",
@@ -85,7 +86,8 @@ export const en_tasks = {
   "calendar.file_why": "As the tasks stand now, without signal. Later changes do not reach it.",
   "calendar.keep": "Keep the file",
   "calendar.subscribe": "Subscribe",
-  "calendar.subscribe_why": "A link for your calendar program, which looks again from time to time. Whoever has the link can read the tasks of this room, so give it to nobody. It ends when you close it or leave the room.",
+  "calendar.subscribe_why":
+    "A link for your calendar program, which looks again from time to time. Whoever has the link can read the tasks of this room, so give it to nobody. It ends when you close it or leave the room.",
   "calendar.make": "Make my link",
   "calendar.renew": "Make a new link",
   "calendar.since": "You have a link, made {when}. It is shown only once; a new one closes it.",
@@ -111,18 +113,29 @@ export const en_tasks = {
   "away.tanks": "Which tanks",
   "away.need_tank": "Tap at least one tank.",
   "away.feed_how_often": "Feed",
-  "away.feed_help": "Grown fish do without food for some days more easily than with too much of it (common practice); young ones do not.",
+  "away.feed_help":
+    "Grown fish do without food for some days more easily than with too much of it (common practice); young ones do not.",
   "away.calls": "Call",
   "away.note": "From the keeper",
   "away.feed": "Feed",
-  "away.feed_food": { one: "{amount} of {food} every day, no more.", other: "{amount} of {food} every {count} days, no more." },
-  "away.feed_plain": { one: "{amount} of dry food every day, no more.", other: "{amount} of dry food every {count} days, no more." },
+  "away.feed_food": {
+    one: "{amount} of {food} every day, no more.",
+    other: "{amount} of {food} every {count} days, no more.",
+  },
+  "away.feed_plain": {
+    one: "{amount} of dry food every day, no more.",
+    other: "{amount} of dry food every {count} days, no more.",
+  },
   "away.feed_none": "nothing at all",
   "away.test": "Test",
-  "away.test_every": { one: "Ammonia and nitrite every day, first {first}.", other: "Ammonia and nitrite every {count} days, first {first}." },
+  "away.test_every": {
+    one: "Ammonia and nitrite every day, first {first}.",
+    other: "Ammonia and nitrite every {count} days, first {first}.",
+  },
   "away.change": "Change",
   "away.change_plain": "If ammonia reads over {ammonia} or nitrite over {nitrite}: {litres} at once.",
-  "away.change_dose": "If ammonia reads over {ammonia} or nitrite over {nitrite}: {litres} at once, with {dose} of {label}.",
+  "away.change_dose":
+    "If ammonia reads over {ammonia} or nitrite over {nitrite}: {litres} at once, with {dose} of {label}.",
   "away.dose_unknown": "Ask the keeper first what goes into tap water here.",
   "away.states": "What the app says, and what to do",
   "away.do.steady": "Nothing to do.",
@@ -130,18 +143,24 @@ export const en_tasks = {
   "away.do.change today": "Change the litres that it names, with the dose it names, before evening.",
   "away.do.act now": "Change at once, feed nothing, then call.",
   "away.mind": "Mind",
-  "away.mind.food": "Never feed more than it says, and take out what lies uneaten after some minutes. A dead animal comes out at once; then test.",
-  "away.mind.power": "Unplug heater, filter and lights before hands go in; plug the filter in again first. Cables hang in a drip loop, and a residual-current device guards the socket. Wet floor or a tripped breaker: hands off, call.",
+  "away.mind.food":
+    "Never feed more than it says, and take out what lies uneaten after some minutes. A dead animal comes out at once; then test.",
+  "away.mind.power":
+    "Unplug heater, filter and lights before hands go in; plug the filter in again first. Cables hang in a drip loop, and a residual-current device guards the socket. Wet floor or a tripped breaker: hands off, call.",
   "away.mind.water": "New water as warm as the tank, treated by the label of the bottle; never mix bottles.",
-  "away.mind.hands": "Wash hands before and after, and cover any cut. Nothing from a tank goes into a pond or a drain outside.",
-  "away.mind.vet": "Fish that gasp, roll or lie down: change half, then call the keeper, then a vet who treats fish. No medicine without a vet.",
+  "away.mind.hands":
+    "Wash hands before and after, and cover any cut. Nothing from a tank goes into a pond or a drain outside.",
+  "away.mind.vet":
+    "Fish that gasp, roll or lie down: change half, then call the keeper, then a vet who treats fish. No medicine without a vet.",
 
   "labels.title": "Labels",
   "labels.title_one": "Label for the tank",
   "labels.short": "A QR code for each tank, to print",
-  "labels.why": "A phone’s camera that sees it opens this tank’s page, with or without signal, if the phone is in the room. Keep paper and glue outside the tank.",
+  "labels.why":
+    "A phone’s camera that sees it opens this tank’s page, with or without signal, if the phone is in the room. Keep paper and glue outside the tank.",
   "labels.qr": "QR code of {tank}",
-  "labels.stranger": "This phone does not hold that tank. A label opens it on phones that are in its room: ask an owner of the room for a link. Or the tank was removed.",
+  "labels.stranger":
+    "This phone does not hold that tank. A label opens it on phones that are in its room: ask an owner of the room for a link. Or the tank was removed.",
 
   "saved.away_sheet": "Away sheet saved on this phone",
   "saved.task": "{title} saved on this phone",

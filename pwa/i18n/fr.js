@@ -15,18 +15,18 @@ export const fr = {
   ...fr_room,
   ...fr_setup,
   ...fr_tasks,
-  "back": "Retour",
-  "undo": "Annuler",
-  "close": "Fermer",
-  "choose": "Choisir",
-  "edit": "Modifier",
-  "edit_named": "Modifier {what}",
-  "add_one": "Ajouter",
-  "remove_named": "Retirer {what}",
-  "erase": "Effacer",
-  "allowed": "Permis : {allowed}.",
+  back: "Retour",
+  undo: "Annuler",
+  close: "Fermer",
+  choose: "Choisir",
+  edit: "Modifier",
+  edit_named: "Modifier {what}",
+  add_one: "Ajouter",
+  remove_named: "Retirer {what}",
+  erase: "Effacer",
+  allowed: "Permis : {allowed}.",
 
-  "places": "Lieux",
+  places: "Lieux",
   "place.round": "Tournée",
   "place.tanks": "Bacs",
   "place.bench": "Calculs",
@@ -47,11 +47,13 @@ export const fr = {
   "say.change_with": "Change {litres} {by}, avec {dose} de {label}.",
   "say.missing_source": "Indique une fois quelle eau on met dedans, et la dose sera donnée aussi.",
   "say.missing_label": "Recopie une fois l’étiquette de ton déchlorant, et la dose sera donnée aussi.",
-  "say.again": "La moitié est le maximum en une fois, et ne suffit pas ici : ne nourris pas, et teste à nouveau dans {hours} heures.",
+  "say.again":
+    "La moitié est le maximum en une fois, et ne suffit pas ici : ne nourris pas, et teste à nouveau dans {hours} heures.",
   "say.test_too": "Teste aussi après.",
   "say.hold": "Ne change pas avec cette eau.",
   "say.hold_further": "Ne nourris pas, trouve une autre eau, et teste à nouveau dans {hours} heures.",
-  "say.hold_unhurried": "Les nitrates nuisent au fil des semaines : cherche une autre eau, nourris peu, laisse pousser les plantes.",
+  "say.hold_unhurried":
+    "Les nitrates nuisent au fil des semaines : cherche une autre eau, nourris peu, laisse pousser les plantes.",
   "say.retest": "Refais maintenant le test {parameter} : {read} ne colle pas.",
   "say.or_change": "Sans test, change {litres} aujourd’hui.",
   "say.or_change_with": "Sans test, change {litres} aujourd’hui, avec {dose} de {label}.",
@@ -81,32 +83,47 @@ export const fr = {
   "why.no_reading": "{parameter} : pas encore de relevé.",
   "why.too_old": "{parameter} : dernier relevé {at}, trop vieux pour s’y fier.",
   "why.freed": "La chloramine de l’eau du robinet libère {freed} d’ammonium dans l’eau neuve. C’est compté.",
-  "why.freed_bound": "La chloramine de l’eau du robinet libère {freed} d’ammonium dans l’eau neuve. Ton étiquette dit qu’il est fixé, il n’est donc pas compté.",
-  "why.freed_unknown": "L’eau du robinet contient de la chloramine, mais personne n’a noté combien : l’ammonium qu’elle libère n’est pas compté.",
+  "why.freed_bound":
+    "La chloramine de l’eau du robinet libère {freed} d’ammonium dans l’eau neuve. Ton étiquette dit qu’il est fixé, il n’est donc pas compté.",
+  "why.freed_unknown":
+    "L’eau du robinet contient de la chloramine, mais personne n’a noté combien : l’ammonium qu’elle libère n’est pas compté.",
   "why.source_worse": "{parameter} : l’eau qu’on mettrait en contient elle-même {source}.",
   "why.brings_over": "{parameter} : environ {expected} après le changement, au-dessus de la limite de {limit}.",
   "why.usual_ph": "Aucun pH relevé cette semaine : on prend l’habituel du bac, {value}.",
   "why.usual_temperature_c": "Aucune température relevée cette semaine : on prend l’habituelle du bac, {value}.",
-  "why.assumed_ph": "Le pH n’est pas connu : {value} est supposé, du côté prudent, car un pH plus haut rend l’ammonium plus nocif.",
-  "why.assumed_temperature_c": "La température n’est pas connue : {value} est supposé, du côté prudent, car la chaleur rend l’ammonium plus nocif.",
-  "why.chance": "{parameter} : risque de {chance} de dépasser la limite avant le prochain test, {until}. À présent {low} à {high}, 8 fois sur 10 ; la limite est {limit} ({by}).",
-  "why.chance_without": "{parameter}, sans changement : risque de {chance} de dépasser la limite avant le prochain test, {until}. À présent {low} à {high}, 8 fois sur 10 ; la limite est {limit} ({by}).",
+  "why.assumed_ph":
+    "Le pH n’est pas connu : {value} est supposé, du côté prudent, car un pH plus haut rend l’ammonium plus nocif.",
+  "why.assumed_temperature_c":
+    "La température n’est pas connue : {value} est supposé, du côté prudent, car la chaleur rend l’ammonium plus nocif.",
+  "why.chance":
+    "{parameter} : risque de {chance} de dépasser la limite avant le prochain test, {until}. À présent {low} à {high}, 8 fois sur 10 ; la limite est {limit} ({by}).",
+  "why.chance_without":
+    "{parameter}, sans changement : risque de {chance} de dépasser la limite avant le prochain test, {until}. À présent {low} à {high}, 8 fois sur 10 ; la limite est {limit} ({by}).",
   "why.stands_over": "{parameter} : à présent {low} à {high}, 8 fois sur 10, au-dessus de la limite de {limit} ({by}).",
-  "why.perhaps_over": "{parameter} : risque de {chance} d’être au-dessus de la limite, maintenant ou avant le prochain test, {until}. À présent {low} à {high}, 8 fois sur 10 ; la limite est {limit} ({by}).",
+  "why.perhaps_over":
+    "{parameter} : risque de {chance} d’être au-dessus de la limite, maintenant ou avant le prochain test, {until}. À présent {low} à {high}, 8 fois sur 10 ; la limite est {limit} ({by}).",
   "why.together": "Le risque d’en dépasser une, toutes prises ensemble, est plus grand que le {chance} accepté ici.",
   "why.after": "Après cela : risque de {chance} de dépasser une limite avant le prochain test.",
-  "why.after_half_food": "Après cela, avec la moitié de la nourriture : risque de {chance} de dépasser une limite avant le prochain test.",
+  "why.after_half_food":
+    "Après cela, avec la moitié de la nourriture : risque de {chance} de dépasser une limite avant le prochain test.",
   "why.after_not_enough": "Après cela, il reste un risque de {chance} de dépasser une limite avant le prochain test.",
   "why.after_two": "Après les deux : risque de {chance} de dépasser une limite avant le prochain test.",
-  "why.doubt": "{parameter} : {read} relevé {at}, alors que {low} à {high} était attendu. Soit le test a mal tourné, soit il s’est passé quelque chose dans le bac ; jusqu’au prochain test, les deux restent possibles.",
-  "why.prior": "Pas encore de test de ce bac : ce n’est que l’habituel pour un bac comme lui. Un seul test en dit plus.",
-  "why.few": "Pour l’instant il y a peu de relevés : les fourchettes sont larges, et c’est normal. Chaque test les resserre.",
+  "why.doubt":
+    "{parameter} : {read} relevé {at}, alors que {low} à {high} était attendu. Soit le test a mal tourné, soit il s’est passé quelque chose dans le bac ; jusqu’au prochain test, les deux restent possibles.",
+  "why.prior":
+    "Pas encore de test de ce bac : ce n’est que l’habituel pour un bac comme lui. Un seul test en dit plus.",
+  "why.few":
+    "Pour l’instant il y a peu de relevés : les fourchettes sont larges, et c’est normal. Chaque test les resserre.",
   "why.filled": "Pas indiqué, donc compté avec : {filled}.",
-  "why.left_out": forms("{count} entrée n’est pas comptée : {first}.", "{count} entrées ne sont pas comptées, dont la première : {first}."),
+  "why.left_out": forms(
+    "{count} entrée n’est pas comptée : {first}.",
+    "{count} entrées ne sont pas comptées, dont la première : {first}.",
+  ),
   "why.forecast": "C’est une prévision tirée des relevés de ce bac, faite sur ce téléphone. Ce n’est pas un test.",
   "why.rule": "C’est une règle faite de limites et de relevés récents, pas une prévision.",
   "why.rule_working": "C’est une règle faite de limites et de relevés récents. La prévision se calcule.",
-  "why.rule_failed": "C’est une règle faite de limites et de relevés récents, car la prévision n’a pas pu être calculée : {problem}",
+  "why.rule_failed":
+    "C’est une règle faite de limites et de relevés récents, car la prévision n’a pas pu être calculée : {problem}",
   "filled.start": "un démarrage le jour de sa première entrée",
   "filled.planting": "une plantation légère",
   "filled.seeded": "aucune bactérie apportée au démarrage",
@@ -145,7 +162,7 @@ export const fr = {
   "tank.no_figures": "Rien de mesuré encore.",
   "tank.limit": "limite {limit} mg\u00a0N/L",
 
-  "read_as": "en\u00a0{what}",
+  read_as: "en\u00a0{what}",
   "unit.ml": "ml",
   "unit.g": "g",
   "unit.mg": "mg",
@@ -181,7 +198,8 @@ export const fr = {
   "warmth.cold": "Eau froide",
   "warmth.hot": "Eau chaude",
   "warmth.pour": "{cold} d’eau froide et {hot} d’eau chaude donnent {warmth}. Vérifie au thermomètre.",
-  "warmth.missed": "Ces eaux ne permettent pas d’atteindre la température du bac : voici le mélange le plus proche. Laisse reposer l’eau ou change moins à la fois.",
+  "warmth.missed":
+    "Ces eaux ne permettent pas d’atteindre la température du bac : voici le mélange le plus proche. Laisse reposer l’eau ou change moins à la fois.",
   "change.do": "Changer",
   "change.title": "Changer",
   "change.usual": "Rien ne demande de changement à présent. Un quart ferait {litres}.",
@@ -241,12 +259,15 @@ export const fr = {
   "ready.soon": "Il traitera probablement sa charge d’ici {to}, 9 fois sur 10 ; le milieu est {likely}.",
   "ready.between": "Il traitera probablement sa charge entre {from} et {to} ; le milieu est {likely}.",
   "ready.even_now": "Il y a une chance sur deux qu’il traite déjà sa charge. Sinon, aucune date n’est encore en vue.",
-  "ready.even": "Il y a une chance sur deux qu’il traite sa charge d’ici {likely}. Cela peut être bien plus long : aucune date limite n’est encore en vue.",
+  "ready.even":
+    "Il y a une chance sur deux qu’il traite sa charge d’ici {likely}. Cela peut être bien plus long : aucune date limite n’est encore en vue.",
   "ready.not_before": "Il ne traitera guère sa charge avant {from}. Quand il le fera n’est pas encore en vue.",
   "ready.not_in_sight": "Quand il traitera sa charge n’est pas encore en vue.",
-  "ready.means": "Prêt veut dire que ses bactéries et ses plantes prennent tout ce que la nourriture apporte, ammonium et nitrites restant bas. La plage tient 8 fois sur 10.",
+  "ready.means":
+    "Prêt veut dire que ses bactéries et ses plantes prennent tout ce que la nourriture apporte, ammonium et nitrites restant bas. La plage tient 8 fois sur 10.",
   "carry.title": "Combien il pourrait porter",
-  "carry.now": "Il pourrait traiter {low} à {high} de nourriture par jour maintenant ; jusqu’ici il en reçoit {expected}.",
+  "carry.now":
+    "Il pourrait traiter {low} à {high} de nourriture par jour maintenant ; jusqu’ici il en reçoit {expected}.",
   "carry.more": "Par l’azote seul, cela fait {low} à {high} de poissons en plus : prévois avec le bas.",
   "carry.no_more": "Cela ne laisse pas encore de place pour d’autres poissons.",
   "carry.when": "Quand",
@@ -275,11 +296,13 @@ export const fr = {
   "disinfectant.chloramine": "chloramine",
 
   "setting.test_kit": "Kit de test",
-  "setting.test_kit_why": "Recopie de la notice comment le kit se lit. Ses paliers deviennent les cases, ses attentes les minuteries.",
+  "setting.test_kit_why":
+    "Recopie de la notice comment le kit se lit. Ses paliers deviennent les cases, ses attentes les minuteries.",
   "setting.label": "Étiquette",
   "setting.label_why": "Recopie la ligne de dosage du flacon, mot pour mot. L’étiquette passe toujours d’abord.",
   "setting.source_water": "Eau d’apport",
-  "setting.source_water_why": "Ce qui sort du robinet ou du fût. Le distributeur dit le désinfectant ; un test du robinet dit le reste.",
+  "setting.source_water_why":
+    "Ce qui sort du robinet ou du fût. Le distributeur dit le désinfectant ; un test du robinet dit le reste.",
   "setting.save": "Enregistrer",
   "setting.remove": "Retirer",
   "settings.test_kit": "Kits",
@@ -381,7 +404,8 @@ export const fr = {
   "bench.emptied": "Formulaire vidé",
 
   "missing.title": "Pas ici",
-  "missing.why": "Ce téléphone n’a pas ce que désigne le lien. Il a peut-être été retiré, ou pas encore partagé avec ce téléphone.",
+  "missing.why":
+    "Ce téléphone n’a pas ce que désigne le lien. Il a peut-être été retiré, ou pas encore partagé avec ce téléphone.",
   "missing.back": "Continuer",
 
   "notice.new_version": "Une nouvelle version est prête. Ce que tu as tapé reste.",
@@ -390,5 +414,6 @@ export const fr = {
   "notice.outdated": "Une version plus récente tourne dans un autre onglet.",
   "notice.page_missing": "Cette page n’a pas pu être chargée. Ce que tu as tapé reste.",
   "notice.reload": "Recharger",
-  "notice.cannot_start": "Limnary n’a pas pu démarrer. Rien de ce qui a été noté n’est perdu. Recharge une fois avec du réseau ; si cela persiste, transmets ceci à la personne qui gère le serveur :",
+  "notice.cannot_start":
+    "Limnary n’a pas pu démarrer. Rien de ce qui a été noté n’est perdu. Recharge une fois avec du réseau ; si cela persiste, transmets ceci à la personne qui gère le serveur :",
 };

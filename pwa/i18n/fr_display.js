@@ -12,6 +12,8 @@ export const fr_display = {
   "display.imperial": "Gallons impériaux, pouces, °F",
   "display.sample": "Voici l’aspect",
   "display.sample_said": "Change {litres} à {temperature}.",
-  "display.kept": "Ceci vaut pour ce téléphone seul. Les entrées gardent litres et °C, des téléphones avec d’autres unités partagent donc une même salle.",
-  "display.kept_units": "Grammes et millilitres restent dans chaque système, comme sont marquées balances et seringues. La dureté reste en degrés allemands, °dKH et °dGH, comme les kits l’impriment.",
+  "display.kept":
+    "Ceci vaut pour ce téléphone seul. Les entrées gardent litres et °C, des téléphones avec d’autres unités partagent donc une même salle.",
+  "display.kept_units":
+    "Grammes et millilitres restent dans chaque système, comme sont marquées balances et seringues. La dureté reste en degrés allemands, °dKH et °dGH, comme les kits l’impriment.",
 };

@@ -8,7 +8,7 @@ export const fr_journal = {
   "write_down.dose": "Doser",
   "write_down.note": "Note",
 
-  "looking_only": "Dans cette salle, tu peux regarder, pas écrire. La personne propriétaire peut le changer.",
+  looking_only: "Dans cette salle, tu peux regarder, pas écrire. La personne propriétaire peut le changer.",
 
   "amount.less": "{step} de moins",
   "amount.more": "{step} de plus",
@@ -30,11 +30,15 @@ export const fr_journal = {
   "feed.other": "Une autre nourriture",
   "feed.protein": "{percent} % de protéines",
   "feed.becomes": "Ce qu’elle devient",
-  "feed.nitrogen": "Mangée, elle devient environ {mg} mg d’azote ammoniacal : ici une montée de {rise} mg N/L, si ni bactéries ni plantes n’en prenaient.",
+  "feed.nitrogen":
+    "Mangée, elle devient environ {mg} mg d’azote ammoniacal : ici une montée de {rise} mg N/L, si ni bactéries ni plantes n’en prenaient.",
   "feed.assumed": "Compté avec {percent} % de protéines, car rien n’est indiqué.",
   "feed.all": forms("Nourrir {count} bac comme d’habitude", "Nourrir {count} bacs comme d’habitude"),
   "feed.each": "{tank} {amount}",
-  "feed.saved_all": forms("{count} repas enregistré sur ce téléphone, {grams}", "{count} repas enregistrés sur ce téléphone, {grams} en tout"),
+  "feed.saved_all": forms(
+    "{count} repas enregistré sur ce téléphone, {grams}",
+    "{count} repas enregistrés sur ce téléphone, {grams} en tout",
+  ),
   "feed.saved": "{tank} : {amount} de nourriture, enregistré sur ce téléphone",
   "feed.saved_none": "{tank} : rien donné, enregistré sur ce téléphone",
 
@@ -55,9 +59,11 @@ export const fr_journal = {
   "dosing.strength": "Sa concentration, comme l’indique le flacon",
   "dosing.no_strength": "Un flacon qui n’indique pas sa concentration ne peut pas être dosé.",
   "dosing.gives": "donne {tan} mg N/L dans {litres} ; la prévision le compte",
-  "dosing.animals_here": "D’après ses entrées, ce bac contient des animaux, et cette dose tue. Elle est pour les bacs sans aucun animal, escargots et crevettes compris. S’il n’y en a plus, note-le d’abord sous Animaux.",
+  "dosing.animals_here":
+    "D’après ses entrées, ce bac contient des animaux, et cette dose tue. Elle est pour les bacs sans aucun animal, escargots et crevettes compris. S’il n’y en a plus, note-le d’abord sous Animaux.",
   "dosing.this": "Ceci",
-  "dosing.label_first": "L’étiquette d’abord : sa dose, ses avertissements, ses gants. Jamais deux produits dans un même récipient, et tous hors de portée des enfants. Des médicaments seulement comme le dit un vétérinaire.",
+  "dosing.label_first":
+    "L’étiquette d’abord : sa dose, ses avertissements, ses gants. Jamais deux produits dans un même récipient, et tous hors de portée des enfants. Des médicaments seulement comme le dit un vétérinaire.",
   "dosing.log": "Noter {dose}",
   "dosing.saved": "{tank} : {dose} de {what}, enregistré sur ce téléphone",
 
@@ -70,13 +76,16 @@ export const fr_journal = {
   "note.shrinking": "Réduction en cours…",
   "note.photo_size": "Chacune est réduite avant d’être gardée, et le lieu où elle a été prise est laissé de côté.",
   "note.no_picture": "{file} n’est pas une image que ce téléphone sait lire. JPEG, PNG et WebP le sont.",
-  "note.photos_not_kept": "La photo n’a pas pu être gardée sur ce téléphone : sa mémoire ne l’a pas prise. Enregistre la note avec ce qui est là, puis libère de la place.",
+  "note.photos_not_kept":
+    "La photo n’a pas pu être gardée sur ce téléphone : sa mémoire ne l’a pas prise. Enregistre la note avec ce qui est là, puis libère de la place.",
   "note.photo_dropped": "Photo retirée",
   "note.save": "Enregistrer la note",
   "note.save_photos": forms("Enregistrer avec {count} photo", "Enregistrer avec {count} photos"),
   "note.saved": "{tank} : note enregistrée sur ce téléphone",
-  "note.air_now": "Des poissons à la surface cherchent l’air : fais bouger la surface maintenant, puis teste l’ammonium et les nitrites.",
-  "note.test_now": "Des poissons qui se cachent ou ne mangent pas sont peut-être les premiers à le sentir : teste l’ammonium et les nitrites.",
+  "note.air_now":
+    "Des poissons à la surface cherchent l’air : fais bouger la surface maintenant, puis teste l’ammonium et les nitrites.",
+  "note.test_now":
+    "Des poissons qui se cachent ou ne mangent pas sont peut-être les premiers à le sentir : teste l’ammonium et les nitrites.",
   "quick.well": "Tout va bien",
   "quick.pearling": "Les plantes perlent",
   "quick.new_leaves": "Nouvelles feuilles",
@@ -145,7 +154,10 @@ export const fr_journal = {
   "trends.none": "Rien n’est noté pour cette durée. Remonte plus loin, ou teste.",
   "trends.feed": "Nourriture par jour",
   "trends.water": "Eau changée par semaine",
-  "trends.brief": forms("{last}, {when} : le seul relevé.", "Dernier : {last}, {when}. De {low} à {high} en {count} relevés."),
+  "trends.brief": forms(
+    "{last}, {when} : le seul relevé.",
+    "Dernier : {last}, {when}. De {low} à {high} en {count} relevés.",
+  ),
   "trends.brief_feed": forms("{mean} le seul jour noté.", "{mean} en moyenne, sur {count} jours notés."),
   "trends.brief_changed": forms("{mean} la seule semaine.", "{mean} par semaine en moyenne, sur {count} semaines."),
   "trends.changed": "eau changée",

@@ -18,7 +18,10 @@ export const fr_life = {
   "life.find_species": "Chercher l’animal",
   "life.find_plants": "Chercher la plante",
   "life.words": "Nom, ou une partie",
-  "life.more_rows": forms("{count} de plus : un autre mot réduit le choix.", "{count} de plus : un autre mot réduit le choix."),
+  "life.more_rows": forms(
+    "{count} de plus : un autre mot réduit le choix.",
+    "{count} de plus : un autre mot réduit le choix.",
+  ),
   "life.no_row": "Pas dans la table.",
   "life.as_typed": "Prendre « {word} » tel quel",
   "life.set_down": "Créer « {word} » avec ses chiffres",
@@ -50,14 +53,21 @@ export const fr_life = {
   "stock.none_left": "D’après ce qui est noté, il n’y a plus d’animaux ici.",
   "stock.born": forms("{count} naissance en 30 jours", "{count} naissances en 30 jours"),
   "stock.died": forms("{count} mort en 30 jours", "{count} morts en 30 jours"),
-  "stock.lacking": forms("{name} : {when}, il en est parti {count} de plus que ce qu’on savait ici. Cela reste noté, et le compte est à zéro ; s’il en est arrivé que personne n’a notés, note-les avec leur jour.", "{name} : {when}, il en est parti {count} de plus que ce qu’on savait ici. Cela reste noté, et le compte est à zéro ; s’il en est arrivé que personne n’a notés, note-les avec leur jour."),
+  "stock.lacking": forms(
+    "{name} : {when}, il en est parti {count} de plus que ce qu’on savait ici. Cela reste noté, et le compte est à zéro ; s’il en est arrivé que personne n’a notés, note-les avec leur jour.",
+    "{name} : {when}, il en est parti {count} de plus que ce qu’on savait ici. Cela reste noté, et le compte est à zéro ; s’il en est arrivé que personne n’a notés, note-les avec leur jour.",
+  ),
   "stock.moved": "passage dans un autre bac",
   "stock.how_many": "Combien",
-  "stock.more_than_known": forms("On n’en connaît que {count} ici. C’est noté tout de même.", "On n’en connaît que {count} ici. C’est noté tout de même."),
+  "stock.more_than_known": forms(
+    "On n’en connaît que {count} ici. C’est noté tout de même.",
+    "On n’en connaît que {count} ici. C’est noté tout de même.",
+  ),
   "stock.length": "Longueur, d’un bout à l’autre",
   "stock.length_open": "Longueur, si mesurée",
   "stock.length_is": "Longueur : {length}",
-  "stock.length_why": "Avec une longueur, on peut les peser, et la prévision sait ce qu’ils mangent. Tiens une règle contre la vitre.",
+  "stock.length_why":
+    "Avec une longueur, on peut les peser, et la prévision sait ce qu’ils mangent. Tiens une règle contre la vitre.",
   "stock.length_take": "Prendre {length}",
   "stock.cause": "Cause, si connue",
   "stock.cause_not_known": "pas connue",
@@ -82,19 +92,24 @@ export const fr_life = {
   "stock.saved_move_out": "{what} : de {tank} à {other}, enregistré sur ce téléphone",
   "stock.saved_move_in": "{tank} : arrivée de {what} d’un autre bac, enregistré sur ce téléphone",
   "stock.acclimate": "Les habituer à l’eau",
-  "stock.caution_vet": "Si d’autres tombent malades, consulte un vétérinaire qui soigne les poissons avant tout médicament. Les médicaments nuisent aux crevettes, aux escargots, aux plantes et aux bactéries du filtre.",
-  "stock.caution_hands": "Certaines maladies de poissons passent aux humains par de petites plaies : des gants ou des mains lavées, et un médecin si une plaie ne guérit pas.",
+  "stock.caution_vet":
+    "Si d’autres tombent malades, consulte un vétérinaire qui soigne les poissons avant tout médicament. Les médicaments nuisent aux crevettes, aux escargots, aux plantes et aux bactéries du filtre.",
+  "stock.caution_hands":
+    "Certaines maladies de poissons passent aux humains par de petites plaies : des gants ou des mains lavées, et un médecin si une plaie ne guérit pas.",
   "stock.after_death": "Après une mort",
   "stock.after_death_why": "{name}, {when}. Retire le corps, observe les autres un moment, et teste l’eau aujourd’hui.",
   "stock.test_now": "Tester l’eau",
   "stock.mass": "Ce qu’ils pèsent",
   "stock.mass_is": "Environ {grams} en tout, d’après leurs longueurs.",
-  "stock.mass_grown": "Environ {grams} en tout une fois adultes. Aucune longueur n’est notée, la prévision s’appuie donc sur les chiffres du bac.",
+  "stock.mass_grown":
+    "Environ {grams} en tout une fois adultes. Aucune longueur n’est notée, la prévision s’appuie donc sur les chiffres du bac.",
   "stock.mass_without": "Sans {names}, de longueur inconnue.",
   "stock.no_mass": "On ne connaît la longueur d’aucun d’eux, on ne peut donc pas les peser.",
   "stock.bears": "Ce que le bac peut porter",
-  "stock.bears_room": "Une fois adultes, ils pèsent environ {present}. D’après ce calcul, le bac porte environ {limit}.",
-  "stock.bears_over": "Une fois adultes, ils pèsent environ {present}, et d’après ce calcul le bac porte environ {limit} : c’est trop.",
+  "stock.bears_room":
+    "Une fois adultes, ils pèsent environ {present}. D’après ce calcul, le bac porte environ {limit}.",
+  "stock.bears_over":
+    "Une fois adultes, ils pèsent environ {present}, et d’après ce calcul le bac porte environ {limit} : c’est trop.",
   "stock.bears_by": "Ce qui le limite d’abord : {by}.",
   "stock.bears_band": "Selon l’azote, ce peut être {low} à {high} : prévois avec le bas.",
   "stock.bears_missing": "Pour ce calcul, il manque au bac : {what}.",
@@ -126,7 +141,8 @@ export const fr_life = {
   "plants.saved_remove": "{tank} : retrait, {what}, enregistré sur ce téléphone",
   "plants.saved_move_out": "{what} : de {tank} à {other}, enregistré sur ce téléphone",
   "plants.saved_move_in": "{tank} : arrivée d’un autre bac, {what}, enregistré sur ce téléphone",
-  "plants.caution_new": "Rince les nouvelles plantes et garde-les à part quelques jours : elles apportent des escargots, leurs œufs, et parfois ce que les producteurs ont pulvérisé, qui tue les crevettes.",
+  "plants.caution_new":
+    "Rince les nouvelles plantes et garde-les à part quelques jours : elles apportent des escargots, leurs œufs, et parfois ce que les producteurs ont pulvérisé, qui tue les crevettes.",
 
   "tool.write": "Un outil a servi dans deux bacs",
   "tool.title": "Outil partagé",
@@ -142,7 +158,10 @@ export const fr_life = {
   "trace.which": "Partir de quel bac ?",
   "trace.days": "Jusqu’où remonter",
   "trace.last_days": forms("{count} jour", "{count} jours"),
-  "trace.nothing": forms("Rien n’est noté que {tank} aurait partagé avec un autre bac ces dernières 24 heures.", "Rien n’est noté que {tank} aurait partagé avec un autre bac ces {count} derniers jours."),
+  "trace.nothing": forms(
+    "Rien n’est noté que {tank} aurait partagé avec un autre bac ces dernières 24 heures.",
+    "Rien n’est noté que {tank} aurait partagé avec un autre bac ces {count} derniers jours.",
+  ),
   "trace.exposed": forms("{count} bac a été exposé à {tank}.", "{count} bacs ont été exposés à {tank}."),
   "trace.none_exposed": "Aucun bac n’a été exposé à {tank}.",
   "trace.came_from": forms("Cela a pu venir de {count} bac.", "Cela a pu venir de {count} bacs."),
@@ -153,8 +172,10 @@ export const fr_life = {
   "trace.further": "par une étape de plus",
   "trace.link": "{what}, de {from} à {to}",
   "trace.water": "eau",
-  "trace.how": "On ne sait que ce qui est noté. Ce qui est passé de bac en bac est suivi en avançant dans le temps, directement et par une étape de plus ; un outil dont personne n’a noté l’ordre compte dans les deux sens.",
-  "trace.caution_tools": "Tant que quelque chose est malade, garde épuisette, seau et tuyau pour ce seul bac ; laisse-les sécher à fond avant qu’ils en touchent un autre.",
+  "trace.how":
+    "On ne sait que ce qui est noté. Ce qui est passé de bac en bac est suivi en avançant dans le temps, directement et par une étape de plus ; un outil dont personne n’a noté l’ordre compte dans les deux sens.",
+  "trace.caution_tools":
+    "Tant que quelque chose est malade, garde épuisette, seau et tuyau pour ce seul bac ; laisse-les sécher à fond avant qu’ils en touchent un autre.",
 
   "search.title": "Recherche",
   "search.words": "Que cherches-tu ?",
@@ -171,10 +192,12 @@ export const fr_life = {
 
   "change.other_tank": "Eau d’un autre bac",
   "change.out_of": "De quel bac",
-  "change.other_tank_why": "Ses derniers tests disent ce que l’eau apporte. Elle n’a pas besoin de déchlorant, mais elle porte tout ce qui y vit.",
+  "change.other_tank_why":
+    "Ses derniers tests disent ce que l’eau apporte. Elle n’a pas besoin de déchlorant, mais elle porte tout ce qui y vit.",
 
   "setting.own_species": "Animal à toi",
-  "setting.own_species_why": "Un animal que la table ne connaît pas. Avec sa silhouette et sa longueur, on peut le peser ; avec ses plages, il est comparé aux autres.",
+  "setting.own_species_why":
+    "Un animal que la table ne connaît pas. Avec sa silhouette et sa longueur, on peut le peser ; avec ses plages, il est comparé aux autres.",
   "setting.own_plant": "Plante à toi",
   "setting.own_plant_why": "Une plante que la table ne connaît pas. Tout sauf son nom peut rester vide.",
   "settings.own_species": "Animaux à toi",

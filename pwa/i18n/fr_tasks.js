@@ -33,7 +33,8 @@ export const fr_tasks = {
   "task.end": "Y mettre fin",
   "task.end_why": "Elle ne demande plus rien ; ce qui a été fait reste.",
   "task.resume": "La reprendre",
-  "task.hands": "Avant de mettre les mains dans l’eau : débranche chauffage et filtre, et laisse le chauffage refroidir quelques minutes. Lave-toi les mains avant et après ; couvre toute coupure.",
+  "task.hands":
+    "Avant de mettre les mains dans l’eau : débranche chauffage et filtre, et laisse le chauffage refroidir quelques minutes. Lave-toi les mains avant et après ; couvre toute coupure.",
 
   "task.said_once": "Une fois, {day} à {time}.",
   "task.said_daily": "Chaque jour à {time}.",
@@ -83,10 +84,12 @@ export const fr_tasks = {
   "calendar.title": "Calendrier",
   "calendar.why": "Les tâches dans ton propre calendrier, avec leurs titres et leurs heures, et rien d’autre.",
   "calendar.file": "Fichier de calendrier",
-  "calendar.file_why": "Les tâches telles qu’elles sont maintenant, sans réseau. Les modifications suivantes ne l’atteignent pas.",
+  "calendar.file_why":
+    "Les tâches telles qu’elles sont maintenant, sans réseau. Les modifications suivantes ne l’atteignent pas.",
   "calendar.keep": "Garder le fichier",
   "calendar.subscribe": "S’abonner",
-  "calendar.subscribe_why": "Un lien pour ton calendrier, qui le relit de temps en temps. Qui a le lien peut lire les tâches de cette salle : ne le donne donc à personne. Il prend fin quand tu le fermes ou quittes la salle.",
+  "calendar.subscribe_why":
+    "Un lien pour ton calendrier, qui le relit de temps en temps. Qui a le lien peut lire les tâches de cette salle : ne le donne donc à personne. Il prend fin quand tu le fermes ou quittes la salle.",
   "calendar.make": "Créer mon lien",
   "calendar.renew": "Créer un nouveau lien",
   "calendar.since": "Tu as un lien, créé {when}. Il n’est montré qu’une fois ; un nouveau le ferme.",
@@ -96,7 +99,8 @@ export const fr_tasks = {
   "calendar.copied": "Copié",
   "calendar.qr": "Code QR du lien du calendrier",
   "calendar.link": "Le lien du calendrier",
-  "calendar.need_room": "Un lien demande une salle partagée : rejoins-en une ou crée-la d’abord. Le fichier marche sans cela.",
+  "calendar.need_room":
+    "Un lien demande une salle partagée : rejoins-en une ou crée-la d’abord. Le fichier marche sans cela.",
 
   "away.title": "Feuille d’absence",
   "away.short": "Pour qui s’occupe des bacs : sur un téléphone ou sur une page imprimée",
@@ -112,18 +116,29 @@ export const fr_tasks = {
   "away.tanks": "Quels bacs",
   "away.need_tank": "Touche au moins un bac.",
   "away.feed_how_often": "Nourrir",
-  "away.feed_help": "Des poissons adultes se passent de nourriture quelques jours plus facilement qu’ils n’en supportent trop (usage courant) ; les jeunes non.",
+  "away.feed_help":
+    "Des poissons adultes se passent de nourriture quelques jours plus facilement qu’ils n’en supportent trop (usage courant) ; les jeunes non.",
   "away.calls": "Appeler",
   "away.note": "De la part de l’aquariophile",
   "away.feed": "Nourrir",
-  "away.feed_food": forms("{amount} de {food} chaque jour, pas plus.", "{amount} de {food} tous les {count} jours, pas plus."),
-  "away.feed_plain": forms("{amount} de nourriture sèche chaque jour, pas plus.", "{amount} de nourriture sèche tous les {count} jours, pas plus."),
+  "away.feed_food": forms(
+    "{amount} de {food} chaque jour, pas plus.",
+    "{amount} de {food} tous les {count} jours, pas plus.",
+  ),
+  "away.feed_plain": forms(
+    "{amount} de nourriture sèche chaque jour, pas plus.",
+    "{amount} de nourriture sèche tous les {count} jours, pas plus.",
+  ),
   "away.feed_none": "rien du tout",
   "away.test": "Tester",
-  "away.test_every": forms("Dès {first}, ammonium et nitrites chaque jour.", "Dès {first}, ammonium et nitrites tous les {count} jours."),
+  "away.test_every": forms(
+    "Dès {first}, ammonium et nitrites chaque jour.",
+    "Dès {first}, ammonium et nitrites tous les {count} jours.",
+  ),
   "away.change": "Changer",
   "away.change_plain": "Si l’ammonium dépasse {ammonia} ou les nitrites {nitrite} : {litres} tout de suite.",
-  "away.change_dose": "Si l’ammonium dépasse {ammonia} ou les nitrites {nitrite} : {litres} tout de suite, avec {dose} de {label}.",
+  "away.change_dose":
+    "Si l’ammonium dépasse {ammonia} ou les nitrites {nitrite} : {litres} tout de suite, avec {dose} de {label}.",
   "away.dose_unknown": "Demande d’abord à l’aquariophile ce qu’on met ici dans l’eau du robinet.",
   "away.states": "Ce que dit l’application, et que faire",
   "away.do.steady": "Rien à faire.",
@@ -131,18 +146,25 @@ export const fr_tasks = {
   "away.do.change today": "Changer les litres qu’elle indique, avec la dose qu’elle indique, avant le soir.",
   "away.do.act now": "Changer tout de suite, ne pas nourrir, puis appeler.",
   "away.mind": "Attention",
-  "away.mind.food": "Ne donne jamais plus que ce qui est écrit, et retire ce qui reste après quelques minutes. Un animal mort se retire tout de suite ; puis teste.",
-  "away.mind.power": "Débranche chauffage, filtre et lumière avant de mettre les mains dans l’eau ; rebranche d’abord le filtre. Les câbles font une boucle d’égouttement, et un dispositif différentiel protège la prise. Sol mouillé ou disjoncteur déclenché : n’y touche pas, appelle.",
-  "away.mind.water": "De l’eau neuve à la température du bac, traitée selon l’étiquette du flacon ; ne mélange jamais des flacons.",
-  "away.mind.hands": "Lave-toi les mains avant et après, et couvre toute coupure. Rien de ce qui vient d’un bac ne va dans un étang ou un égout dehors.",
-  "away.mind.vet": "Des poissons qui peinent à respirer, roulent ou se couchent : change la moitié, puis appelle l’aquariophile, puis un vétérinaire qui soigne les poissons. Aucun médicament sans vétérinaire.",
+  "away.mind.food":
+    "Ne donne jamais plus que ce qui est écrit, et retire ce qui reste après quelques minutes. Un animal mort se retire tout de suite ; puis teste.",
+  "away.mind.power":
+    "Débranche chauffage, filtre et lumière avant de mettre les mains dans l’eau ; rebranche d’abord le filtre. Les câbles font une boucle d’égouttement, et un dispositif différentiel protège la prise. Sol mouillé ou disjoncteur déclenché : n’y touche pas, appelle.",
+  "away.mind.water":
+    "De l’eau neuve à la température du bac, traitée selon l’étiquette du flacon ; ne mélange jamais des flacons.",
+  "away.mind.hands":
+    "Lave-toi les mains avant et après, et couvre toute coupure. Rien de ce qui vient d’un bac ne va dans un étang ou un égout dehors.",
+  "away.mind.vet":
+    "Des poissons qui peinent à respirer, roulent ou se couchent : change la moitié, puis appelle l’aquariophile, puis un vétérinaire qui soigne les poissons. Aucun médicament sans vétérinaire.",
 
   "labels.title": "Étiquettes des bacs",
   "labels.title_one": "Étiquette du bac",
   "labels.short": "Un code QR par bac, à imprimer",
-  "labels.why": "Un appareil photo de téléphone qui le voit ouvre la page de ce bac, avec ou sans réseau, si le téléphone est dans la salle. Garde papier et colle hors du bac.",
+  "labels.why":
+    "Un appareil photo de téléphone qui le voit ouvre la page de ce bac, avec ou sans réseau, si le téléphone est dans la salle. Garde papier et colle hors du bac.",
   "labels.qr": "Code QR de {tank}",
-  "labels.stranger": "Ce téléphone ne connaît pas ce bac. Une étiquette l’ouvre sur les téléphones qui sont dans sa salle : demande un lien à la personne propriétaire de la salle. Ou le bac a été retiré.",
+  "labels.stranger":
+    "Ce téléphone ne connaît pas ce bac. Une étiquette l’ouvre sur les téléphones qui sont dans sa salle : demande un lien à la personne propriétaire de la salle. Ou le bac a été retiré.",
 
   "saved.away_sheet": "Feuille d’absence enregistrée sur ce téléphone",
   "saved.task": "{title} : enregistré sur ce téléphone",

@@ -8,7 +8,14 @@
 /** Fields of a contract or a record kind that are words, wherever they stand in inputs, outputs and choices. */
 const OF_FIELD = ["label", "help"];
 /** Tables of which a keeper reads names or labels. @type {Record<string, "name" | "label">} */
-const TABLES = { species: "name", plants: "name", salts: "label", hardness_scales: "label", tank_classes: "label", units: "label" };
+const TABLES = {
+  species: "name",
+  plants: "name",
+  salts: "label",
+  hardness_scales: "label",
+  tank_classes: "label",
+  units: "label",
+};
 
 /** Sources that are no citation. */
 const OURS = ["common practice", "assumption"];
@@ -16,7 +23,13 @@ const OURS = ["common practice", "assumption"];
 /** @template {{calc: any, records: any, tables: any, messages: any}} B @param {B} bundle @param {Say} say @returns {B} a copy whose texts are said by `say` */
 export function said_by(bundle, say) {
   const { calc, records, tables, messages } = bundle;
-  return { ...bundle, calc: each(calc, (one) => contract(one, say)), records: each(records, (one) => kind(one, say)), tables: with_tables(tables, say), messages: each(messages, say) };
+  return {
+    ...bundle,
+    calc: each(calc, (one) => contract(one, say)),
+    records: each(records, (one) => kind(one, say)),
+    tables: with_tables(tables, say),
+    messages: each(messages, say),
+  };
 }
 
 /** Every text of the bundle, once, in its order. @param {any} bundle @returns {string[]} */
@@ -27,7 +40,8 @@ export function texts_of(bundle) {
 }
 
 /** The bundle with what `words` holds; the rest stays English. @param {any} bundle @param {Record<string, string>} words */
-export const in_words = (bundle, words) => said_by(bundle, (english) => (Object.hasOwn(words, english) ? words[english] : english));
+export const in_words = (bundle, words) =>
+  said_by(bundle, (english) => (Object.hasOwn(words, english) ? words[english] : english));
 
 /** @param {any} spec @param {Say} say */
 function contract(spec, say) {
@@ -41,7 +55,9 @@ function contract(spec, say) {
     uncertainty: say(spec.uncertainty),
     cautions: spec.cautions.map(say),
     ...(spec.notes ? { notes: each(spec.notes, say) } : {}),
-    ...(spec.refusals ? { refusals: each(spec.refusals, (one) => ({ ...one, message: say(one.message), allowed: say(one.allowed) })) } : {}),
+    ...(spec.refusals
+      ? { refusals: each(spec.refusals, (one) => ({ ...one, message: say(one.message), allowed: say(one.allowed) })) }
+      : {}),
   };
 }
 
@@ -55,7 +71,12 @@ const fields = (specs, say) => specs.map((spec) => field(spec, say));
 function field(spec, say) {
   const made = { ...spec };
   for (const name of OF_FIELD) if (made[name]) made[name] = say(made[name]);
-  if (made.choices) made.choices = made.choices.map((/** @type {any} */ one) => ({ ...one, label: say(one.label), ...(one.said ? { said: each(one.said, say) } : {}) }));
+  if (made.choices)
+    made.choices = made.choices.map((/** @type {any} */ one) => ({
+      ...one,
+      label: say(one.label),
+      ...(one.said ? { said: each(one.said, say) } : {}),
+    }));
   if (made.fields) made.fields = fields(made.fields, say);
   if (made.item) made.item = field(made.item, say);
   return made;
@@ -65,7 +86,9 @@ function field(spec, say) {
 function with_tables(tables, say) {
   const made = each(tables, (table, name) => (name in TABLES ? named(table, TABLES[name], say) : table));
   // A citation stands in its own language; practice and assumptions are sentences of ours.
-  const sources = each(tables.sources.sources, (one) => (OURS.includes(one.provenance) ? { ...one, title: say(one.title) } : one));
+  const sources = each(tables.sources.sources, (one) =>
+    OURS.includes(one.provenance) ? { ...one, title: say(one.title) } : one,
+  );
   return { ...made, sources: { ...tables.sources, sources } };
 }
 

@@ -47,8 +47,11 @@ export function t(key, parts = {}) {
   const own = Object.hasOwn(catalogue, key);
   const entry = own ? catalogue[key] : en[key];
   if (entry === undefined) throw new RangeError(`no text for ${key}`);
-  const text = typeof entry === "string" ? entry : entry[(own ? plurals : ENGLISH).select(parts.count)] ?? entry.other ?? "";
-  return text.replace(/\{(\w+)\}/g, (_, name) => (typeof parts[name] === "number" ? integer(parts[name]) : String(parts[name])));
+  const text =
+    typeof entry === "string" ? entry : (entry[(own ? plurals : ENGLISH).select(parts.count)] ?? entry.other ?? "");
+  return text.replace(/\{(\w+)\}/g, (_, name) =>
+    typeof parts[name] === "number" ? integer(parts[name]) : String(parts[name]),
+  );
 }
 
 /** Whether the catalogue has a text for `key`. @param {string} key */
@@ -76,7 +79,8 @@ export function parse(text) {
 }
 
 /** "14:30". @param {string | number} at */
-export const clock = (at) => new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit" }).format(new Date(at));
+export const clock = (at) =>
+  new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit" }).format(new Date(at));
 
 /** "today 14:30", "yesterday 09:10", "Mon 3 Aug 07:00". @param {string | number} at @param {number} now */
 export function when(at, now) {
@@ -86,7 +90,9 @@ export function when(at, now) {
     return `${day} ${clock(at)}`;
   }
   const far = Math.abs(days) > 300 ? { year: /** @type {const} */ ("numeric") } : {};
-  const day = new Intl.DateTimeFormat(locale, { weekday: "short", day: "numeric", month: "short", ...far }).format(new Date(at));
+  const day = new Intl.DateTimeFormat(locale, { weekday: "short", day: "numeric", month: "short", ...far }).format(
+    new Date(at),
+  );
   return `${day}, ${clock(at)}`;
 }
 
@@ -94,24 +100,33 @@ export function when(at, now) {
 export function ago(at, now) {
   const seconds = Math.max(0, (now - Date.parse(at)) / 1000);
   if (seconds < 90) return new Intl.RelativeTimeFormat(locale, { numeric: "auto" }).format(0, "second");
-  const [unit, size] = seconds < 3600 ? [/** @type {const} */ ("minute"), 60] : seconds < 86_400 ? [/** @type {const} */ ("hour"), 3600] : [/** @type {const} */ ("day"), 86_400];
+  const [unit, size] =
+    seconds < 3600
+      ? [/** @type {const} */ ("minute"), 60]
+      : seconds < 86_400
+        ? [/** @type {const} */ ("hour"), 3600]
+        : [/** @type {const} */ ("day"), 86_400];
   return new Intl.RelativeTimeFormat(locale).format(-Math.floor(seconds / size), unit);
 }
 
 /** "Wednesday 4 August". @param {number} at */
-export const day = (at) => new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
+export const day = (at) =>
+  new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
 
 /** "08:00" of minutes after midnight. @param {number} minutes */
-export const time_of_day = (minutes) => new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit", timeZone: "UTC" }).format(minutes * 60_000);
+export const time_of_day = (minutes) =>
+  new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit", timeZone: "UTC" }).format(minutes * 60_000);
 
 /** "Monday", or "Mon", of 0 to 6 from Monday on. @param {number} place @param {"long" | "short"} [width] */
-export const weekday_name = (place, width = "long") => new Intl.DateTimeFormat(locale, { weekday: width, timeZone: "UTC" }).format(Date.UTC(2024, 0, 1 + place));
+export const weekday_name = (place, width = "long") =>
+  new Intl.DateTimeFormat(locale, { weekday: width, timeZone: "UTC" }).format(Date.UTC(2024, 0, 1 + place));
 
 /** "a, b and c". @param {string[]} words */
 export const listed = (words) => new Intl.ListFormat(locale, { type: "conjunction" }).format(words);
 
 /** "Wed 25 Nov" of a date written as UTC. @param {number} day */
-export const date_said = (day) => new Intl.DateTimeFormat(locale, { weekday: "short", day: "numeric", month: "short", timeZone: "UTC" }).format(day);
+export const date_said = (day) =>
+  new Intl.DateTimeFormat(locale, { weekday: "short", day: "numeric", month: "short", timeZone: "UTC" }).format(day);
 
 /** "today", "tomorrow", "Friday". @param {number} at @param {number} now */
 export function weekday(at, now) {
@@ -124,7 +139,12 @@ export function weekday(at, now) {
 export function day_named(at, now) {
   const days = Math.round((midnight(now) - midnight(at)) / 86_400_000);
   const far = Math.abs(days) > 300 ? { year: /** @type {const} */ ("numeric") } : {};
-  const said = days === 0 || days === 1 ? weekday(at, now) : new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long", ...far }).format(new Date(at));
+  const said =
+    days === 0 || days === 1
+      ? weekday(at, now)
+      : new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long", ...far }).format(
+          new Date(at),
+        );
   return said[0].toLocaleUpperCase(locale) + said.slice(1);
 }
 

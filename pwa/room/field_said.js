@@ -19,7 +19,10 @@ export function value_said(spec, value, words) {
   if (Array.isArray(value)) return value.map((one) => value_said(spec?.item, one, words)).join(", ");
   if (typeof value === "object") {
     const of = (/** @type {string} */ name) => spec?.fields?.find((/** @type {any} */ field) => field.name === name);
-    return Object.entries(value).filter(([, one]) => typeof one !== "object").map(([name, one]) => value_said(of(name), one, words)).join(", ");
+    return Object.entries(value)
+      .filter(([, one]) => typeof one !== "object")
+      .map(([name, one]) => value_said(of(name), one, words))
+      .join(", ");
   }
   if (typeof value === "boolean") return words.yes_no(value);
   if (typeof value === "number") return words.figure(value, spec?.unit ?? "");

@@ -2,7 +2,16 @@
 import { label_of, value_said } from "./field_said.js";
 
 /** Reasons that have their own words; the others are quoted. */
-export const REASONS = ["role", "fields", "envelope", "other-kind", "insert-only", "membership-ended", "too-large", "invalid"];
+export const REASONS = [
+  "role",
+  "fields",
+  "envelope",
+  "other-kind",
+  "insert-only",
+  "membership-ended",
+  "too-large",
+  "invalid",
+];
 
 /**
  * @typedef {{
@@ -23,30 +32,38 @@ export const REASONS = ["role", "fields", "envelope", "other-kind", "insert-only
  * @returns {Refusal[]}
  */
 export function refusals(entries, room) {
-  return entries.toSorted((a, b) => a.n - b.n).map((entry) => {
-    const { op, by, at, creates, reason, errors = [] } = entry;
-    const kind = room.kinds[op.kind];
-    const spec = (/** @type {string} */ name) => kind?.fields.find((/** @type {any} */ field) => field.name === name);
-    const record = room.get(op.kind, op.id);
-    const fields = op.fields ?? {};
-    const doing = { put: creates ? "new" : "change", del: "remove", restore: "restore" }[/** @type {"put" | "del" | "restore"} */ (op.type)];
-    const tank = fields.tank ?? record?.tank;
-    return {
-      op: op.op,
-      kind: op.kind,
-      doing: /** @type {Refusal["doing"]} */ (doing),
-      name: fields.name ?? record?.name ?? null,
-      tank: (tank && room.get("tank", tank)?.name) ?? null,
-      said: Object.entries(fields)
-        .filter(([name]) => !["tank", "at", ...(doing === "new" ? ["name"] : [])].includes(name))
-        .map(([name, value]) => ({ label: label_of(spec(name), name), value: value_said(spec(name), value, room) })),
-      by,
-      at: fields.at ?? at,
-      why: REASONS.includes(reason) ? reason : "other",
-      reason,
-      may_now: room.may(op.kind),
-      wrong: errors.map((/** @type {any} */ one) => ({ label: label_of(spec(one.field), one.field), message: one.message, allowed: one.allowed })),
-      follows: creates ? (room.held ?? []).filter((one) => one.kind === op.kind && one.id === op.id).length : 0,
-    };
-  });
+  return entries
+    .toSorted((a, b) => a.n - b.n)
+    .map((entry) => {
+      const { op, by, at, creates, reason, errors = [] } = entry;
+      const kind = room.kinds[op.kind];
+      const spec = (/** @type {string} */ name) => kind?.fields.find((/** @type {any} */ field) => field.name === name);
+      const record = room.get(op.kind, op.id);
+      const fields = op.fields ?? {};
+      const doing = { put: creates ? "new" : "change", del: "remove", restore: "restore" }[
+        /** @type {"put" | "del" | "restore"} */ (op.type)
+      ];
+      const tank = fields.tank ?? record?.tank;
+      return {
+        op: op.op,
+        kind: op.kind,
+        doing: /** @type {Refusal["doing"]} */ (doing),
+        name: fields.name ?? record?.name ?? null,
+        tank: (tank && room.get("tank", tank)?.name) ?? null,
+        said: Object.entries(fields)
+          .filter(([name]) => !["tank", "at", ...(doing === "new" ? ["name"] : [])].includes(name))
+          .map(([name, value]) => ({ label: label_of(spec(name), name), value: value_said(spec(name), value, room) })),
+        by,
+        at: fields.at ?? at,
+        why: REASONS.includes(reason) ? reason : "other",
+        reason,
+        may_now: room.may(op.kind),
+        wrong: errors.map((/** @type {any} */ one) => ({
+          label: label_of(spec(one.field), one.field),
+          message: one.message,
+          allowed: one.allowed,
+        })),
+        follows: creates ? (room.held ?? []).filter((one) => one.kind === op.kind && one.id === op.id).length : 0,
+      };
+    });
 }

@@ -24,11 +24,13 @@ const CAUTIONS = ["food", "power", "water", "hands", "vet"];
 export function Away() {
   const sheet = sheet_now(all("away_sheet"), now.value);
   const may = room.value.may("away_sheet");
-  if (!sheet) return html`
+  if (!sheet)
+    return html`
     <${Page} title=${t("away.title")} up="/room" act=${may && html`<a class="main" href="/away/edit"><${Icon} name="plus" />${t("away.new")}</a>`}>
       <p class="sentence">${t("away.none")}</p><p class="soft">${t("away.none_more")}</p>
     <//>`;
-  const remove = () => record([{ type: "del", kind: "away_sheet", id: sheet.id }], t("saved.removed", { what: t("away.title") }));
+  const remove = () =>
+    record([{ type: "del", kind: "away_sheet", id: sheet.id }], t("saved.removed", { what: t("away.title") }));
   return html`
     <${Page} title=${t("away.title")} up="/room"
       act=${html`${may && html`<a class="quiet tall" href="/away/edit">${t("edit")}</a>`}<button class="main" type="button" onClick=${tap(() => print())}>${t("away.print")}</button>`}>
@@ -48,9 +50,12 @@ function Sheet({ sheet }) {
   return html`
     <div class="away">
       <p class="sentence">${t("away.span", { from: day_said(span.from), to: day_said(span.to) })}</p>
-      ${(sheet.calls ?? []).length > 0 && html`
+      ${
+        (sheet.calls ?? []).length > 0 &&
+        html`
         <section><h2>${t("away.calls")}</h2>
-          <ul class="calls">${sheet.calls.map((/** @type {any} */ one) => html`<li key=${one.phone}><span>${one.who}</span> <a class="quiet" href=${`tel:${one.phone.replace(/[^+\d]/g, "")}`}>${one.phone}</a></li>`)}</ul></section>`}
+          <ul class="calls">${sheet.calls.map((/** @type {any} */ one) => html`<li key=${one.phone}><span>${one.who}</span> <a class="quiet" href=${`tel:${one.phone.replace(/[^+\d]/g, "")}`}>${one.phone}</a></li>`)}</ul></section>`
+      }
       ${sheet.note && html`<section><h2>${t("away.note")}</h2><p>${sheet.note}</p></section>`}
       <div class="away-tanks">${tanks.map((tank) => {
         const { facts, advice } = advice_for(tank);
@@ -67,7 +72,8 @@ function Sheet({ sheet }) {
 function OneTank({ said: { tank, feed, test, change, limits, tasks } }) {
   const dose = change.dose.amount === undefined ? "" : dose_said(change.dose);
   const fed = feed && { amount: grams_said(feed.feed_g), food: feed.food ?? "", count: feed.every_days };
-  const limit = (/** @type {"total_ammonia" | "nitrite"} */ name) => `${nitrogen(limits[name])}\u00a0mg\u00a0N/L (${as_ion(name, limits[name])})`;
+  const limit = (/** @type {"total_ammonia" | "nitrite"} */ name) =>
+    `${nitrogen(limits[name])}\u00a0mg\u00a0N/L (${as_ion(name, limits[name])})`;
   return html`
     <article><h2>${tank.name} <span class="soft small">${[litres_said(tank.water_l), tank.place].filter(Boolean).join("\u00a0· ")}</span></h2>
       <dl>

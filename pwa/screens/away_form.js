@@ -29,23 +29,40 @@ const SHOWN = ["from_at", "to_at", "tanks", "feed_every_days", ...TYPED];
 export function AwayForm() {
   const held = sheet_now(all("away_sheet"), now.value);
   const name = `away.${held?.id ?? "new"}`;
-  const typed_specs = TYPED.map((field) => records().away_sheet.fields.find((/** @type {any} */ one) => one.name === field));
+  const typed_specs = TYPED.map((field) =>
+    records().away_sheet.fields.find((/** @type {any} */ one) => one.name === field),
+  );
   const opened = useOpened(name, held);
   const kept = useDraft(name, () => first(held, typed_specs));
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
   const form = kept.value;
-  const set = (/** @type {any} */ more) => ((problem.value = ""), (errors.value = []), (kept.value = { ...form, ...more }));
-  const toggled = (/** @type {string} */ id) => (form.tanks.includes(id) ? form.tanks.filter((/** @type {string} */ one) => one !== id) : [...form.tanks, id]);
+  const set = (/** @type {any} */ more) => (
+    (problem.value = ""), (errors.value = []), (kept.value = { ...form, ...more })
+  );
+  const toggled = (/** @type {string} */ id) =>
+    form.tanks.includes(id) ? form.tanks.filter((/** @type {string} */ one) => one !== id) : [...form.tanks, id];
 
   const save = async () => {
     if (form.tanks.length === 0) return void (problem.value = t("away.need_tank"));
     const { calls = [], note = null } = payload_of(typed_specs, form.typed);
-    const days = { from_at: new Date(form.from).toISOString(), to_at: new Date(day_of(form.to, zone_here()).to).toISOString() };
+    const days = {
+      from_at: new Date(form.from).toISOString(),
+      to_at: new Date(day_of(form.to, zone_here()).to).toISOString(),
+    };
     const fields = { ...days, tanks: form.tanks, feed_every_days: form.feed_every_days, calls, note };
-    const changed = held ? changed_fields(opened, fields) : { ...fields, ...(note === null ? { note: undefined } : {}) };
+    const changed = held
+      ? changed_fields(opened, fields)
+      : { ...fields, ...(note === null ? { note: undefined } : {}) };
     try {
-      if (Object.keys(changed).length && !(await record([{ type: "put", kind: "away_sheet", id: held?.id ?? new_id(), fields: JSON.parse(JSON.stringify(changed)) }], t("saved.away_sheet")))) return;
+      if (
+        Object.keys(changed).length &&
+        !(await record(
+          [{ type: "put", kind: "away_sheet", id: held?.id ?? new_id(), fields: JSON.parse(JSON.stringify(changed)) }],
+          t("saved.away_sheet"),
+        ))
+      )
+        return;
       forget(name);
       go("/away", { replace: true });
     } catch (failed) {
@@ -62,8 +79,12 @@ export function AwayForm() {
       <fieldset class="field"><legend class="label">${t("away.tanks")}</legend>
         <div class="tiles two">${walk(live_room).map((tank) => html`<button type="button" key=${tank.id} aria-pressed=${form.tanks.includes(tank.id)} onClick=${tap(() => set({ tanks: toggled(tank.id) }))}>${tank.name}</button>`)}</div></fieldset>
       <fieldset class="field"><legend class="label">${t("away.feed_how_often")}</legend>
-        <div class="tiles two">${EVERY.map((days) => html`<label key=${days}><input class="unseen" type="radio" name="every" checked=${form.feed_every_days === days} onChange=${() => set({ feed_every_days: days })} />
-          ${days ? t("task_form.every_said", { count: days }) : t("away.feed_none")}</label>`)}</div>
+        <div class="tiles two">${EVERY.map(
+          (
+            days,
+          ) => html`<label key=${days}><input class="unseen" type="radio" name="every" checked=${form.feed_every_days === days} onChange=${() => set({ feed_every_days: days })} />
+          ${days ? t("task_form.every_said", { count: days }) : t("away.feed_none")}</label>`,
+        )}</div>
         <p class="help">${t("away.feed_help")}</p></fieldset>
       <${Fields} specs=${typed_specs} raw=${form.typed} onRaw=${(/** @type {any} */ typed) => set({ typed })} errors=${errors.value} tried=${true} />
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
@@ -71,14 +92,29 @@ export function AwayForm() {
 }
 
 /** @param {any} held */
-const tanks_said = (held) => listed(held.tanks.map((/** @type {string} */ id) => get("tank", id)?.name).filter(Boolean));
+const tanks_said = (held) =>
+  listed(held.tanks.map((/** @type {string} */ id) => get("tank", id)?.name).filter(Boolean));
 
 /** @param {any} held */
-const feeding_said = ({ feed_every_days: days }) => (days ? t("task_form.every_said", { count: days }) : t("away.feed_none"));
+const feeding_said = ({ feed_every_days: days }) =>
+  days ? t("task_form.every_said", { count: days }) : t("away.feed_none");
 
 /** @param {any} held @param {any[]} typed_specs */
 function first(held, typed_specs) {
-  if (held) return { from: Date.parse(held.from_at), to: Date.parse(held.to_at), tanks: held.tanks, feed_every_days: held.feed_every_days, typed: raw_of(typed_specs, held) };
+  if (held)
+    return {
+      from: Date.parse(held.from_at),
+      to: Date.parse(held.to_at),
+      tanks: held.tanks,
+      feed_every_days: held.feed_every_days,
+      typed: raw_of(typed_specs, held),
+    };
   const { from } = day_of(now.value, zone_here());
-  return { from: from + DAY / 2, to: from + DAY / 2 + USUAL_DAYS * DAY, tanks: walk(live_room).map(({ id }) => id), feed_every_days: 2, typed: { calls: [{}] } };
+  return {
+    from: from + DAY / 2,
+    to: from + DAY / 2 + USUAL_DAYS * DAY,
+    tanks: walk(live_room).map(({ id }) => id),
+    feed_every_days: 2,
+    typed: { calls: [{}] },
+  };
 }

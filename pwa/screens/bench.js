@@ -31,7 +31,9 @@ const Shelf = ({ title, entries }) => html`
   <section class="section">
     <h2>${title}</h2>
     <ul class="lines">
-      ${entries.map((spec) => html`
-        <li key=${spec.name}><a class="line" href="/bench/${spec.name}"><span><strong>${spec.title}</strong><span class="soft small purpose">${spec.purpose}</span></span></a></li>`)}
+      ${entries.map(
+        (spec) => html`
+        <li key=${spec.name}><a class="line" href="/bench/${spec.name}"><span><strong>${spec.title}</strong><span class="soft small purpose">${spec.purpose}</span></span></a></li>`,
+      )}
     </ul>
   </section>`;

@@ -31,7 +31,8 @@ const opened = draft("bench.opened", () => []);
 /** @param {{name: string}} props */
 export const BenchSheet = ({ name }) => {
   const spec = contracts()[name];
-  if (!Object.hasOwn(contracts(), name)) return html`<${Page} title=${t("bench.title")} up="/bench" place="bench"><p>${t("bench.unknown", { name })}</p></${Page}>`;
+  if (!Object.hasOwn(contracts(), name))
+    return html`<${Page} title=${t("bench.title")} up="/bench" place="bench"><p>${t("bench.unknown", { name })}</p></${Page}>`;
   return html`<${Sheet} key=${name} spec=${spec} />`;
 };
 
@@ -42,7 +43,10 @@ const Sheet = ({ spec }) => {
   const tank_id = tankFor(kept.value.tank, tanks);
   const figures = useMemo(() => computed(() => fitting(spec.inputs, figuresOf(tank_id))), [spec, tank_id]);
   const marks = useMemo(readingMarks, []);
-  useEffect(() => void (opened.value = [spec.name, ...opened.value.filter((one) => one !== spec.name)].slice(0, 3)), [spec.name]);
+  useEffect(
+    () => void (opened.value = [spec.name, ...opened.value.filter((one) => one !== spec.name)].slice(0, 3)),
+    [spec.name],
+  );
 
   const tank = figures.value;
   const system = measures.value;
@@ -55,10 +59,13 @@ const Sheet = ({ spec }) => {
 
   const hands = {
     errors: errorsOf(spec, outcome, system, marks),
-    edit: (/** @type {(string | number)[]} */ path, /** @type {any} */ node) => change(put(spec.inputs, kept.value, tank, path, node)),
+    edit: (/** @type {(string | number)[]} */ path, /** @type {any} */ node) =>
+      change(put(spec.inputs, kept.value, tank, path, node)),
     add: (/** @type {(string | number)[]} */ path) => change(addRow(spec.inputs, kept.value, tank, path)),
-    remove: (/** @type {(string | number)[]} */ path, /** @type {number} */ index) => change(removeRow(spec.inputs, kept.value, tank, path, index)),
-    choose: (/** @type {string} */ key, /** @type {string} */ option) => change({ ...kept.value, chosen: { ...kept.value.chosen, [key]: option } }),
+    remove: (/** @type {(string | number)[]} */ path, /** @type {number} */ index) =>
+      change(removeRow(spec.inputs, kept.value, tank, path, index)),
+    choose: (/** @type {string} */ key, /** @type {string} */ option) =>
+      change({ ...kept.value, chosen: { ...kept.value.chosen, [key]: option } }),
   };
   const chooseTank = (/** @type {string} */ id) => {
     last_tank.value = id;
@@ -79,7 +86,10 @@ const Sheet = ({ spec }) => {
   const here = tanks.find((one) => one.id === tank_id);
   const keep = () => {
     const fields = { tank: tank_id, at: room.value.now(), text: words() };
-    return record([{ type: "put", kind: "note", id: new_id(), fields }], t("bench.kept", { title: spec.title, tank: here.name }));
+    return record(
+      [{ type: "put", kind: "note", id: new_id(), fields }],
+      t("bench.kept", { title: spec.title, tank: here.name }),
+    );
   };
   const copy = async () => {
     try {
@@ -103,9 +113,11 @@ const Sheet = ({ spec }) => {
       <${ContractForm} form=${form} ...${hands} />
       <section class="section answer" ref=${answer} aria-label=${t("bench.answer")}>
         <h2>${t("bench.answer")}</h2>
-        ${"answer" in outcome
-          ? html`<div class="in-one-place" aria-busy=${waiting}>${waiting && html`<p class="soft meanwhile">${t("bench.working_on_it")}</p>`}<div class=${place}><${AnswerFigures} rows=${rows} notes=${outcome.answer.notes} /></div></div>`
-          : html`<${NotYet} spec=${spec} outcome=${outcome} errors=${hands.errors} />`}
+        ${
+          "answer" in outcome
+            ? html`<div class="in-one-place" aria-busy=${waiting}>${waiting && html`<p class="soft meanwhile">${t("bench.working_on_it")}</p>`}<div class=${place}><${AnswerFigures} rows=${rows} notes=${outcome.answer.notes} /></div></div>`
+            : html`<${NotYet} spec=${spec} outcome=${outcome} errors=${hands.errors} />`
+        }
         <${Cautions} cautions=${spec.cautions} />
         ${"answer" in outcome && html`<div class=${place}><${Working} steps=${workingSteps(spec, outcome.payload, outcome.answer, manner)} other_units=${system !== "metric"} /></div>`}
         <${Sources} spec=${spec} sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />
@@ -143,7 +155,8 @@ function errorsOf(spec, outcome, system, marks) {
   /** @type {Map<string, string>} */ const by = new Map();
   for (const error of outcome.wrong ?? []) {
     const field = spec.inputs.find((/** @type {any} */ one) => one.name === error.field);
-    const range = field && (field.type === "number" || field.type === "integer") ? rangeShown(field, system, marks) : "";
+    const range =
+      field && (field.type === "number" || field.type === "integer") ? rangeShown(field, system, marks) : "";
     by.set(error.field, range ? t("bench.wrong_in", { message: error.message, range }) : error.message);
   }
   return by;
@@ -171,17 +184,22 @@ const System = () => html`
 const NotYet = ({ spec, outcome, errors }) => html`
   ${outcome.needed.length + outcome.wrong.length === 0 && html`<p>${t("bench.working_on_it")}</p>`}
   ${outcome.needed.length > 0 && html`<p>${t("bench.needed")}</p><ul class="why">${outcome.needed.map((/** @type {string} */ label) => html`<li>${label}</li>`)}</ul>`}
-  ${outcome.wrong.length > 0 && html`
-    <ul>${outcome.wrong.map((/** @type {any} */ error) => html`<li class="wrong">${labelOf(spec, error.field)}: ${errors.get(error.field)}</li>`)}</ul>`}`;
+  ${
+    outcome.wrong.length > 0 &&
+    html`
+    <ul>${outcome.wrong.map((/** @type {any} */ error) => html`<li class="wrong">${labelOf(spec, error.field)}: ${errors.get(error.field)}</li>`)}</ul>`
+  }`;
 
 /** At the thumb: the figure or what is missing, and the way to keep it. @param {any} props */
 const Act = ({ outcome, waiting, rows, show, keep, copy, tank }) => {
   const done = "answer" in outcome && !waiting;
   return html`
     <button type="button" class="in-brief in-one-place" onClick=${show} aria-live="polite">${waiting && html`<span class="meanwhile">${t("bench.working_on_it")}</span>`}${(!waiting || "answer" in outcome) && html`<span class=${waiting ? "place-kept" : ""}>${brief(outcome, rows)}</span>`}</button>
-    ${tank
-      ? html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void keep())} aria-label=${t("bench.keep_for", { tank: tank.name })}>${t("bench.keep")}</button>`
-      : html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void copy())}>${t("bench.copy")}</button>`}`;
+    ${
+      tank
+        ? html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void keep())} aria-label=${t("bench.keep_for", { tank: tank.name })}>${t("bench.keep")}</button>`
+        : html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void copy())}>${t("bench.copy")}</button>`
+    }`;
 };
 
 /** @param {any} outcome @param {any[]} rows */
@@ -189,7 +207,9 @@ function brief(outcome, rows) {
   const clipped = (/** @type {string} */ text) => html`<span class="clipped">${text}</span>`;
   if ("answer" in outcome) {
     const said = rows.length ? rowText(rows[0]) : "";
-    return said && said.length <= LONGEST_BRIEF ? html`${clipped(rows[0].label)}<strong class="clipped">${said}</strong>` : t("bench.answer_below");
+    return said && said.length <= LONGEST_BRIEF
+      ? html`${clipped(rows[0].label)}<strong class="clipped">${said}</strong>`
+      : t("bench.answer_below");
   }
   if (outcome.wrong.length) return t("bench.to_mend", { count: outcome.wrong.length });
   return clipped(t("bench.still_needed", { fields: outcome.needed.join(", ") }));

@@ -19,14 +19,19 @@ export function Buy({ id }) {
   const by_hand = useSignal("");
   if (!record || !set_up_here(record)) return html`<${Missing} up="/tanks" />`;
   const tank = as_planned(record);
-  const things = to_buy(tank, { kits: all("test_kit"), source: get("source_water", tank.source_water), label: get("label", tank.dechlorinator) });
+  const things = to_buy(tank, {
+    kits: all("test_kit"),
+    source: get("source_water", tank.source_water),
+    label: get("label", tank.dechlorinator),
+  });
   const weight = weight_of(tank);
   const facts = [
     t("buy.water", { litres: litres_said(tank.water_l) }),
     ...(weight === null ? [] : [t("buy.weight", { kg: whole_kg(weight) })]),
     t(planned(tank) ? "buy.first_test" : "buy.tests"),
   ];
-  const text = () => [t("buy.for", { tank: tank.name }), ...things.map((one) => `– ${thing_said(one)}`), "", ...facts].join("\n");
+  const text = () =>
+    [t("buy.for", { tank: tank.name }), ...things.map((one) => `– ${thing_said(one)}`), "", ...facts].join("\n");
   const send = async () => {
     try {
       if (navigator.share) return await navigator.share({ title: t("buy.for", { tank: tank.name }), text: text() });
@@ -37,12 +42,15 @@ export function Buy({ id }) {
       if (/** @type {Error} */ (no).name !== "AbortError") by_hand.value = text();
     }
   };
-  const toggle = (/** @type {string} */ key) => (bought.value = bought.value.includes(key) ? bought.value.filter((one) => one !== key) : [...bought.value, key]);
+  const toggle = (/** @type {string} */ key) =>
+    (bought.value = bought.value.includes(key) ? bought.value.filter((one) => one !== key) : [...bought.value, key]);
   return html`
     <${Page} title=${t("buy.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
       act=${html`<button class="quiet tall screen-only" type="button" onClick=${tap(() => print())}>${t("buy.print")}</button><button class="main screen-only" type="button" onClick=${tap(() => void send())}>${t("buy.send")}</button>`}>
-      <ul class="lines buy">${things.map((one) => html`
-        <li class="line" key=${one.key}><label class="check grow"><input type="checkbox" checked=${bought.value.includes(one.key)} onChange=${() => toggle(one.key)} /><span>${thing_said(one)}</span></label></li>`)}</ul>
+      <ul class="lines buy">${things.map(
+        (one) => html`
+        <li class="line" key=${one.key}><label class="check grow"><input type="checkbox" checked=${bought.value.includes(one.key)} onChange=${() => toggle(one.key)} /><span>${thing_said(one)}</span></label></li>`,
+      )}</ul>
       ${by_hand.value && html`<textarea class="to-copy" readonly rows="8" aria-label=${t("bench.copy_by_hand")} onFocus=${(/** @type {any} */ e) => e.target.select()}>${by_hand.value}</textarea>`}
       <section class="section"><h2>${t("buy.know")}</h2><ul class="why">${facts.map((one) => html`<li key=${one}>${one}</li>`)}</ul>
         <p class="caution small">${t("buy.floor")}</p><p class="soft small">${t("buy.ticks")}</p></section>

@@ -18,7 +18,17 @@ export function CalendarPage() {
     const { occurrences, until_of } = await import("../advice/recurrence.js");
     const tanks = new Map(walk(live_room).map((tank) => [tank.id, tank.name]));
     const name = room.value.about()?.name ?? t("room.title");
-    const file = calendar_file({ room: name, tasks: all("task").map((task) => ({ ...task, title: task_said(task) })), tanks, dones: all("task_done"), now: now.value }, occurrences, until_of);
+    const file = calendar_file(
+      {
+        room: name,
+        tasks: all("task").map((task) => ({ ...task, title: task_said(task) })),
+        tanks,
+        dones: all("task_done"),
+        now: now.value,
+      },
+      occurrences,
+      until_of,
+    );
     const kept = keep_file(new Blob([file], { type: "text/calendar" }), "tasks", "ics");
     say(t("archive.kept", { file: kept }));
   };
@@ -40,11 +50,12 @@ function Subscribe() {
   const { problem, busy, ask } = useAsk();
   useEffect(() => void ask(async () => void (since.value = await calendarSince(room.value))), []);
   const make = () => ask(async () => void ((made.value = await makeCalendar(room.value)), (copied.value = false)));
-  const close = () => ask(async () => {
-    await closeCalendar(room.value);
-    made.value = since.value = null;
-    say(t("calendar.closed"));
-  });
+  const close = () =>
+    ask(async () => {
+      await closeCalendar(room.value);
+      made.value = since.value = null;
+      say(t("calendar.closed"));
+    });
   const link = made.value?.link;
   const copy = async () => {
     await navigator.clipboard.writeText(/** @type {string} */ (link));
@@ -52,11 +63,13 @@ function Subscribe() {
   };
   return html`
     <p class="soft">${t("calendar.subscribe_why")}</p>
-    ${link
-      ? html`<${Qr} text=${link} label=${t("calendar.qr")} />
+    ${
+      link
+        ? html`<${Qr} text=${link} label=${t("calendar.qr")} />
           <p class="small link" aria-label=${t("calendar.link")}>${link}</p>
           ${Boolean(navigator.clipboard) && html`<p><button class="quiet tall" type="button" onClick=${tap(() => void copy().catch(() => say(link)))}>${t(copied.value ? "calendar.copied" : "calendar.copy")}</button></p>`}`
-      : since.value && html`<p>${t("calendar.since", { when: when(since.value, now.value) })}</p>`}
+        : since.value && html`<p>${t("calendar.since", { when: when(since.value, now.value) })}</p>`
+    }
     <${Problem} text=${problem.value} />
     <div class="row">
       ${!link && html`<button class="quiet tall" type="button" disabled=${busy.value} onClick=${tap(() => void make())}>${t(since.value ? "calendar.renew" : "calendar.make")}</button>`}

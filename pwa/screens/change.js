@@ -30,7 +30,10 @@ const USUAL = 0.25;
 /** @param {{id: string}} props */
 export function Change({ id }) {
   const tank = get("tank", id);
-  const kept = useDraft(`change.${id}`, () => /** @type {{typed: string | null, unit?: string, from_tank?: string, at?: string}} */ ({ typed: null }));
+  const kept = useDraft(
+    `change.${id}`,
+    () => /** @type {{typed: string | null, unit?: string, from_tank?: string, at?: string}} */ ({ typed: null }),
+  );
   const keypad = useSignal(false);
   const problem = useSignal("");
   const came_for = useRef(/** @type {{last: string, advice: any} | null} */ (null));
@@ -43,24 +46,41 @@ export function Change({ id }) {
   if (latest.from && came_for.current?.last !== last) came_for.current = { last, advice: latest };
   const advice = came_for.current?.last === last ? came_for.current.advice : latest;
   // While a reading is doubted its litres are no suggestion: the next test decides.
-  const suggested = (advice.act !== "retest" && advice.litres) || bucket_litres(USUAL * tank.water_l, tank.water_l, facts.water_unit);
+  const suggested =
+    (advice.act !== "retest" && advice.litres) || bucket_litres(USUAL * tank.water_l, tank.water_l, facts.water_unit);
   const water = shown_in("L");
   const { typed, unit: keyed_in = "L", from_tank = "", at } = kept.value;
   const litres = typed === null ? suggested : at_most(water.hold(Number(typed), keyed_in), tank.water_l);
   const wrong = litres_refused(tank, litres);
   // Water out of another tank was made safe there.
   const dose = wrong || from_tank ? null : dose_for(facts, litres);
-  const poured = from_tank ? { ...facts, source: tank_water(all("reading"), { from_tank, at: at ?? room.value.now() }) } : facts;
+  const poured = from_tank
+    ? { ...facts, source: tank_water(all("reading"), { from_tank, at: at ?? room.value.now() }) }
+    : facts;
   const step = bucket_step(tank.water_l, water.unit);
   const set = (/** @type {string | null} */ text) => (kept.value = { ...kept.value, typed: text, unit: water.unit });
-  const by = (/** @type {number} */ steps) => set(String(water.show(Math.min(Math.max(litres + steps * step, step), tank.water_l))));
+  const by = (/** @type {number} */ steps) =>
+    set(String(water.show(Math.min(Math.max(litres + steps * step, step), tank.water_l))));
 
   const log = async () => {
     const water_change = new_id();
     const fraction = litres / tank.water_l;
     const source = from_tank ? { from_tank } : facts.source ? { source_water: facts.source.id } : {};
-    const writes = [{ type: /** @type {const} */ ("put"), kind: "water_change", id: water_change, fields: { tank: id, at, litres, fraction, ...source } }];
-    if (dose?.amount !== undefined) writes.push({ type: "put", kind: "dose", id: new_id(), fields: { at, ...dose_fields(id, litres, dose, water_change) } });
+    const writes = [
+      {
+        type: /** @type {const} */ ("put"),
+        kind: "water_change",
+        id: water_change,
+        fields: { tank: id, at, litres, fraction, ...source },
+      },
+    ];
+    if (dose?.amount !== undefined)
+      writes.push({
+        type: "put",
+        kind: "dose",
+        id: new_id(),
+        fields: { at, ...dose_fields(id, litres, dose, water_change) },
+      });
     try {
       if (!(await record(writes, t(writes.length > 1 ? "saved.change_dose" : "saved.change", said)))) return;
       forget(`change.${id}`);
@@ -82,8 +102,11 @@ export function Change({ id }) {
           <span>${short(water.show(litres || 0), 2)} <small>${water.label}</small></span></button>
         <button class="quiet" type="button" aria-label=${t("change.more", { step: litres_said(step) })} onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
       </div>
-      ${wrong ? html`<div role="alert"><${Wrong} spec=${litres_spec(tank, t("change.litres"))} error=${wrong} /></div>`
-        : html`<p class="soft center">${t("change.share", { percent: number((100 * litres) / tank.water_l, 0) })}</p>`}
+      ${
+        wrong
+          ? html`<div role="alert"><${Wrong} spec=${litres_spec(tank, t("change.litres"))} error=${wrong} /></div>`
+          : html`<p class="soft center">${t("change.share", { percent: number((100 * litres) / tank.water_l, 0) })}</p>`
+      }
       ${keypad.value && html`<${Keypad} label=${t("change.litres")} unit=${water.label} value=${water.text(typed, keyed_in)} onValue=${set} />`}
       ${typed !== null && litres !== suggested && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`}
       ${dose && html`<${Dose} id=${id} dose=${dose} />`}
@@ -98,13 +121,17 @@ export function Change({ id }) {
 /** @param {{id: string, dose: any}} props */
 const Dose = ({ id, dose }) => {
   if (!dose.needed) return html`<p class="dose">${t("dose.none")}</p>`;
-  if (dose.missing === "source") return html`<p class="dose"><a class="quiet" href=${`/room/source_water/new?tank=${id}&then=/tank/${id}/change`}>${t("dose.set_source")}</a></p>`;
-  if (dose.missing === "label") return html`<p class="dose"><a class="quiet" href=${`/room/label/new?tank=${id}&then=/tank/${id}/change`}>${t("dose.set_label")}</a></p>`;
+  if (dose.missing === "source")
+    return html`<p class="dose"><a class="quiet" href=${`/room/source_water/new?tank=${id}&then=/tank/${id}/change`}>${t("dose.set_source")}</a></p>`;
+  if (dose.missing === "label")
+    return html`<p class="dose"><a class="quiet" href=${`/room/label/new?tank=${id}&then=/tank/${id}/change`}>${t("dose.set_label")}</a></p>`;
   return html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`;
 };
 
 /** Water that comes out of another tank: its tests say what it brings, and the trace knows of it. @param {{id: string, from_tank: string, onPick: (id: string) => void}} props */
-const OtherWater = ({ id, from_tank, onPick }) => all("tank").length > 1 && html`
+const OtherWater = ({ id, from_tank, onPick }) =>
+  all("tank").length > 1 &&
+  html`
   <details class="more section" open=${from_tank !== ""}><summary>${t("change.other_tank")}</summary>
     <${TankTiles} tank=${id} value=${from_tank} label=${t("change.out_of")} onPick=${(/** @type {string} */ picked) => onPick(picked === from_tank ? "" : picked)} />
     <p class="soft small">${t("change.other_tank_why")}</p>
@@ -113,14 +140,17 @@ const OtherWater = ({ id, from_tank, onPick }) => all("tank").length > 1 && html
 /** What it brings down, by the mixing calculation. @param {{facts: any, advice: any, fraction: number}} props */
 const After = ({ facts, advice, fraction }) => {
   const known = advice.levels.filter((/** @type {any} */ one) => one.now_mg_n_l > 0);
-  return known.length > 0 && html`
+  return (
+    known.length > 0 &&
+    html`
     <table class="measured"><caption><h2>${t("change.after")}</h2></caption><tbody>
       ${known.map((/** @type {any} */ one) => {
         const source_mg_l = brought(facts.source, one.parameter, facts.label);
         const { after_mg_l } = run("dilution", { before_mg_l: one.now_mg_n_l, source_mg_l, fractions: [fraction] });
         return html`<tr key=${one.parameter}><th scope="row">${parameter_name(one.parameter)}</th>
           <td class="figures">${nitrogen(one.now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span class="unit">mg\u00a0N/L</span></td></tr>`;
-      })}</tbody></table>`;
+      })}</tbody></table>`
+  );
 };
 
 /** All of the water, where converting there and back left a grain more or less. @param {number} litres @param {number} water_l */
@@ -138,4 +168,7 @@ const dose_fields = (tank, litres, dose, water_change) => ({
 });
 
 /** @param {any} dose @returns {string[]} */
-const cautions = (dose) => [...contracts().dilution.cautions, ...(dose?.amount !== undefined ? contracts().dechlorinator_dose.cautions.slice(0, 3) : [])];
+const cautions = (dose) => [
+  ...contracts().dilution.cautions,
+  ...(dose?.amount !== undefined ? contracts().dechlorinator_dose.cautions.slice(0, 3) : []),
+];

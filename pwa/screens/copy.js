@@ -28,7 +28,10 @@ export function Copy() {
     }
   };
   const whole = async () => t("archive.kept", { file: keep_file(await here.export(), "limnary-room", "zip") });
-  const readings = async () => t("archive.kept", { file: keep_file(new Blob([here.readings()], { type: "text/csv" }), "limnary-readings", "csv") });
+  const readings = async () =>
+    t("archive.kept", {
+      file: keep_file(new Blob([here.readings()], { type: "text/csv" }), "limnary-readings", "csv"),
+    });
   const take_in = (/** @type {any} */ event) => {
     const [file] = event.target.files;
     event.target.value = "";
@@ -46,8 +49,12 @@ export function Copy() {
       <p>${t("archive.export_why")}</p>
       <section class="section"><h2>${t("archive.readings")}</h2><p>${t("archive.readings_why")}</p>
         <p><button class="quiet" type="button" onClick=${tap(() => void doing(readings))}>${t("archive.readings")}</button></p></section>
-      ${here.may("tank") && !here.about()?.ended && html`<section class="section"><h2>${t("archive.import")}</h2><p>${t("archive.import_why")}</p>
-        <label class="quiet file">${t("archive.import")}<input class="unseen" type="file" accept=".zip,.jsonl,application/zip" disabled=${busy.value} onChange=${take_in} /></label></section>`}
+      ${
+        here.may("tank") &&
+        !here.about()?.ended &&
+        html`<section class="section"><h2>${t("archive.import")}</h2><p>${t("archive.import_why")}</p>
+        <label class="quiet file">${t("archive.import")}<input class="unseen" type="file" accept=".zip,.jsonl,application/zip" disabled=${busy.value} onChange=${take_in} /></label></section>`
+      }
       <${Problem} text=${problem.value} />
     <//>`;
 }

@@ -22,16 +22,35 @@ import { tap } from "../ui/tap.js";
 import { note_said } from "../ui/tile_words.js";
 
 /** @type {Record<string, (one: any) => string>} */
-const UNIT = { reading: (one) => one.unit ?? "", water_change: () => "L", dose: (one) => t(`unit.${one.unit}`), feeding: () => "g" };
+const UNIT = {
+  reading: (one) => one.unit ?? "",
+  water_change: () => "L",
+  dose: (one) => t(`unit.${one.unit}`),
+  feeding: () => "g",
+};
 /** What is corrected in words, not in figures: what it says now, and whether it may say nothing. @type {Record<string, {says: (one: any) => string, may_be_empty: boolean}>} */
-const WORDS = { note: { says: note_said, may_be_empty: false }, photo: { says: ({ caption = "" }) => caption, may_be_empty: true } };
+const WORDS = {
+  note: { says: note_said, may_be_empty: false },
+  photo: { says: ({ caption = "" }) => caption, may_be_empty: true },
+};
 
 /** @param {{kind: string, id: string}} props */
 export function Correct({ kind, id }) {
   const name = `correct.${kind}.${id}`;
-  const kept = useDraft(name, () => /** @type {{of: string, typed: string | null, keyed_in?: string, at?: string, tank: string}} */ ({ of: id, typed: null, tank: "" }));
+  const kept = useDraft(
+    name,
+    () =>
+      /** @type {{of: string, typed: string | null, keyed_in?: string, at?: string, tank: string}} */ ({
+        of: id,
+        typed: null,
+        tank: "",
+      }),
+  );
   const wrong = useSignal(/** @type {any[]} */ ([]));
-  const event = kind in CORRECTED && room.value.may(kind) && get(kind, id) ? timeline(room.value).find(({ records: all }) => all.some((one) => one.id === id)) : null;
+  const event =
+    kind in CORRECTED && room.value.may(kind) && get(kind, id)
+      ? timeline(room.value).find(({ records: all }) => all.some((one) => one.id === id))
+      : null;
   if (!event) return html`<${Missing} up="/" />`;
 
   const same = event.records.filter((one) => one.kind === kind);
@@ -39,7 +58,8 @@ export function Correct({ kind, id }) {
   const { typed, at, tank } = kept.value;
   const set = (/** @type {any} */ more) => ((wrong.value = []), (kept.value = { ...kept.value, ...more }));
   const words = WORDS[kind];
-  const type = (/** @type {string | null} */ text) => set({ typed: text, keyed_in: words ? undefined : shown_in(UNIT[kind](one)).unit });
+  const type = (/** @type {string | null} */ text) =>
+    set({ typed: text, keyed_in: words ? undefined : shown_in(UNIT[kind](one)).unit });
   const value = words ? worded(words, one, typed) : figured(kind, one, kept.value);
   const new_tank = get("tank", tank || one.tank);
   const refused = refusal_of(one, value, new_tank);
@@ -63,8 +83,11 @@ export function Correct({ kind, id }) {
     <${Page} title=${t("correct.title")} up=${up} aside=${html`<span class="soft">${event_name(event)}</span>`}
       act=${html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>${t("correct.save")}</button>`}>
       <p class="soft">${t("correct.stands", { said: record_lines(one).join("\u00a0· ") || event_name(event), when: when(one.at, now.value) })}</p>
-      ${same.length > 1 && html`<div class="tiles two short" role="group" aria-label=${t("correct.which")}>
-        ${same.map((each, i) => html`<button key=${each.id} type="button" aria-pressed=${each === one} onClick=${tap(() => set({ of: each.id, typed: null }))}>${record_lines(each).join(" ") || t("photo.numbered", { at: i + 1 })}</button>`)}</div>`}
+      ${
+        same.length > 1 &&
+        html`<div class="tiles two short" role="group" aria-label=${t("correct.which")}>
+        ${same.map((each, i) => html`<button key=${each.id} type="button" aria-pressed=${each === one} onClick=${tap(() => set({ of: each.id, typed: null }))}>${record_lines(each).join(" ") || t("photo.numbered", { at: i + 1 })}</button>`)}</div>`
+      }
       ${wrong.value.map((error) => html`<${Wrong} key=${error.field} error=${error} spec=${error.field === spec.name ? spec : undefined} />`)}
       ${refused && html`<div role="alert"><${Wrong} ...${refused} /></div>`}
       <section class="section"><h2>${kind === "reading" ? `${parameter_name(one.parameter)} ${read_as(one.parameter, one.basis)}`.trim() : spec.label}</h2>
@@ -78,8 +101,14 @@ export function Correct({ kind, id }) {
 /** Why such a figure cannot be: more litres than the tank holds, a reading that is none. @param {any} one @param {any} value @param {any} tank */
 function refusal_of(one, value, tank) {
   const litres = one.kind === "water_change" && tank;
-  const spec = litres ? litres_spec(tank, t("change.litres")) : one.kind === "reading" ? figure_spec(one, parameter_name(one.parameter)) : null;
-  const error = litres ? litres_refused(tank, Number(value ?? one.litres)) : spec && value !== undefined && no_figure(spec, Number(value));
+  const spec = litres
+    ? litres_spec(tank, t("change.litres"))
+    : one.kind === "reading"
+      ? figure_spec(one, parameter_name(one.parameter))
+      : null;
+  const error = litres
+    ? litres_refused(tank, Number(value ?? one.litres))
+    : spec && value !== undefined && no_figure(spec, Number(value));
   return error ? { spec, error } : null;
 }
 
@@ -93,7 +122,9 @@ function worded({ says }, one, typed) {
 function figured(kind, one, { typed, keyed_in }) {
   if (typed === null || typed === "") return undefined;
   const in_steps = kind === "reading" && (one.steps ?? []).length > 0;
-  const value = in_steps ? Number(typed) : Number(shown_in(UNIT[kind](one)).hold(Number(typed), keyed_in).toPrecision(12));
+  const value = in_steps
+    ? Number(typed)
+    : Number(shown_in(UNIT[kind](one)).hold(Number(typed), keyed_in).toPrecision(12));
   return value === one[CORRECTED[kind]] ? undefined : value;
 }
 

@@ -11,7 +11,10 @@ import { Page } from "../ui/page.js";
 const SAMPLE = { litres: 22.5, temperature_c: 24.5 };
 
 export function Display() {
-  const languages = [{ value: "phone", label: t("display.as_phone") }, ...Object.entries(LANGUAGES).map(([value, label]) => ({ value, label, lang: value }))];
+  const languages = [
+    { value: "phone", label: t("display.as_phone") },
+    ...Object.entries(LANGUAGES).map(([value, label]) => ({ value, label, lang: value })),
+  ];
   const units = systems().map(({ key }) => ({ value: key, label: t(`display.${key}`) }));
   return html`
     <${Page} title=${t("display.title")} place="room" up="/room">
@@ -31,7 +34,9 @@ const Choice = ({ name, label, choices, kept }) => html`
   <fieldset class="field">
     <legend class="label">${label}</legend>
     <div class="chips">
-      ${choices.map((one) => html`
-        <label key=${one.value} lang=${one.lang}><input class="unseen" type="radio" name=${name} value=${one.value} checked=${one.value === kept.value} onChange=${() => (kept.value = one.value)} />${one.label}</label>`)}
+      ${choices.map(
+        (one) => html`
+        <label key=${one.value} lang=${one.lang}><input class="unseen" type="radio" name=${name} value=${one.value} checked=${one.value === kept.value} onChange=${() => (kept.value = one.value)} />${one.label}</label>`,
+      )}
     </div>
   </fieldset>`;

@@ -1,7 +1,15 @@
 /** A dose: by one of the room's labels for this tank's litres or typed ones, of the salt worked out last, or of ammonia to start without fish. */
 import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import { animals_known, label_dose, labels_by_use, litres_for, salt_of, starter, wanted_tan } from "../advice/dosing.js";
+import {
+  animals_known,
+  label_dose,
+  labels_by_use,
+  litres_for,
+  salt_of,
+  starter,
+  wanted_tan,
+} from "../advice/dosing.js";
 import { facts_of } from "../advice/facts.js";
 import { bucket_step } from "../advice/litres.js";
 import { nice_step } from "../advice/steps.js";
@@ -28,7 +36,14 @@ import { ammonia_named, dosed_said } from "../ui/tile_words.js";
 
 const SALT = "salt";
 const AMMONIA = "ammonia";
-const first = () => ({ way: "", litres: /** @type {{text: string, unit: string} | null} */ (null), tan: /** @type {string | null} */ (null), household: false, percent: "", at: /** @type {string | undefined} */ (undefined) });
+const first = () => ({
+  way: "",
+  litres: /** @type {{text: string, unit: string} | null} */ (null),
+  tan: /** @type {string | null} */ (null),
+  household: false,
+  percent: "",
+  at: /** @type {string | undefined} */ (undefined),
+});
 
 /** @param {{id: string}} props */
 export function Dose({ id }) {
@@ -41,7 +56,10 @@ export function Dose({ id }) {
 
   const { changes, doses } = facts_of(live_room, tank, now.value);
   const labels = labels_by_use(all("label"), doses);
-  const salt = salt_of(tank, draft("bench.salt_dose", () => ({})).value, { system: measures.value, marks: marksOf(chosen()) });
+  const salt = salt_of(tank, draft("bench.salt_dose", () => ({})).value, {
+    system: measures.value,
+    marks: marksOf(chosen()),
+  });
   const animals = animals_known(of_tank(all("stock_change"), id));
   const { way, at } = kept.value;
   const label = labels.find((one) => one.id === way);
@@ -51,22 +69,34 @@ export function Dose({ id }) {
   const log = async () => {
     const { fields } = dose;
     try {
-      if (!(await record([{ type: "put", kind: "dose", id: new_id(), fields: { tank: id, at, ...fields } }], t("dosing.saved", { dose: dose_said(fields), what: fields.what, tank: tank.name })))) return;
+      if (
+        !(await record(
+          [{ type: "put", kind: "dose", id: new_id(), fields: { tank: id, at, ...fields } }],
+          t("dosing.saved", { dose: dose_said(fields), what: fields.what, tank: tank.name }),
+        ))
+      )
+        return;
       forget(name);
       go(`/tank/${id}`, { replace: true });
     } catch (failed) {
       problem.value = /** @type {Error} */ (failed).message;
     }
   };
-  const act = dose.fields && html`<button class="main" type="button" disabled=${no_moment(at)} onClick=${tap(() => void log())}>${t("dosing.log", { dose: dose_said(dose.fields) })}</button>`;
+  const act =
+    dose.fields &&
+    html`<button class="main" type="button" disabled=${no_moment(at)} onClick=${tap(() => void log())}>${t("dosing.log", { dose: dose_said(dose.fields) })}</button>`;
   const pick = (/** @type {string} */ picked) => tap(() => set({ way: picked, litres: null }));
   return html`
     <${Page} title=${t("dosing.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
       <${Last} dose=${doses.at(-1)} />
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
       <div class="tiles two" role="group" aria-label=${t("dosing.what")}>
-        ${labels.map((one) => html`<button type="button" key=${one.id} aria-pressed=${way === one.id} onClick=${pick(one.id)}><b>${one.name}</b>
-          <span class="soft small">${t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: litres_said(one.per_l) })}</span></button>`)}
+        ${labels.map(
+          (
+            one,
+          ) => html`<button type="button" key=${one.id} aria-pressed=${way === one.id} onClick=${pick(one.id)}><b>${one.name}</b>
+          <span class="soft small">${t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: litres_said(one.per_l) })}</span></button>`,
+        )}
         ${salt && html`<button type="button" aria-pressed=${way === SALT} onClick=${pick(SALT)}><b>${salt.what}</b><span class="soft small">${t("dosing.from_bench")}</span></button>`}
         <button type="button" aria-pressed=${way === AMMONIA} onClick=${pick(AMMONIA)}><b>${t("dosing.ammonia")}</b><span class="soft small">${t("dosing.ammonia_why")}</span></button>
       </div>
@@ -98,9 +128,18 @@ function dose_of(kept, { tank, label, salt, animals, changes }) {
       return { fields: { what, what_code, amount, unit, for_litres: tank.water_l }, name: "salt_dose", input, answer };
     }
     if (kept.way === AMMONIA && !animals && (!kept.household || Number(kept.percent) > 0)) {
-      const { amount, unit, tan_mg_n_l, input, answer } = starter(tank, tan_in(kept, tank), kept.household ? Number(kept.percent) : undefined);
+      const { amount, unit, tan_mg_n_l, input, answer } = starter(
+        tank,
+        tan_in(kept, tank),
+        kept.household ? Number(kept.percent) : undefined,
+      );
       const what_code = kept.household ? "household_ammonia" : "ammonium_chloride";
-      return { fields: { what: ammonia_named(what_code), what_code, amount, unit, tan_mg_n_l, for_litres: tank.water_l }, name: "starter_dose", input, answer };
+      return {
+        fields: { what: ammonia_named(what_code), what_code, amount, unit, tan_mg_n_l, for_litres: tank.water_l },
+        name: "starter_dose",
+        input,
+        answer,
+      };
     }
     return {};
   } catch (no) {
@@ -110,12 +149,14 @@ function dose_of(kept, { tank, label, salt, animals, changes }) {
 }
 
 /** @param {{litres: {text: string, unit: string} | null}} kept @param {any} tank @param {any} label @param {any[]} changes */
-const litres_in = (kept, tank, label, changes) => (kept.litres === null ? litres_for(tank, label, changes) : convert(Number(kept.litres.text), kept.litres.unit, "L"));
+const litres_in = (kept, tank, label, changes) =>
+  kept.litres === null ? litres_for(tank, label, changes) : convert(Number(kept.litres.text), kept.litres.unit, "L");
 /** @param {{tan: string | null}} kept @param {any} tank */
 const tan_in = (kept, tank) => (kept.tan === null ? wanted_tan(tank, all("own_species")) : Number(kept.tan));
 
 /** @param {{dose: any}} props */
-const Last = ({ dose }) => html`<p class="soft">${dose ? t("dosing.last", { dose: dose_said(dose), what: dosed_said(dose), when: when(dose.at, now.value) }) : t("dosing.never")}</p>`;
+const Last = ({ dose }) =>
+  html`<p class="soft">${dose ? t("dosing.last", { dose: dose_said(dose), what: dosed_said(dose), when: when(dose.at, now.value) }) : t("dosing.never")}</p>`;
 
 /** @param {{tank: any, label: any, litres: number, typed: {text: string, unit: string} | null, dose: any, onType: (text: string) => void}} props the water is set in the units of this phone */
 function ForLitres({ tank, label, litres, typed, dose, onType }) {
@@ -130,7 +171,8 @@ function ForLitres({ tank, label, litres, typed, dose, onType }) {
 
 /** @param {{tank: any, kept: any, set: (more: any) => void, dose: any, animals: boolean}} props */
 function Ammonia({ tank, kept, set, dose, animals }) {
-  if (animals) return html`<p class="wrong section" role="status"><${Icon} name="needs" /><span>${t("dosing.animals_here")}</span></p>`;
+  if (animals)
+    return html`<p class="wrong section" role="status"><${Icon} name="needs" /><span>${t("dosing.animals_here")}</span></p>`;
   const tan = tan_in(kept, tank);
   const kind = (/** @type {boolean} */ household) => tap(() => set({ household }));
   return html`
@@ -141,23 +183,32 @@ function Ammonia({ tank, kept, set, dose, animals }) {
       <button type="button" aria-pressed=${!kept.household} onClick=${kind(false)}>${t("dosing.ammonium_chloride")}</button>
       <button type="button" aria-pressed=${kept.household} onClick=${kind(true)}>${t("dosing.household_ammonia")}</button>
     </div>
-    ${kept.household && html`<section class="section"><h2>${t("dosing.strength")}</h2>
+    ${
+      kept.household &&
+      html`<section class="section"><h2>${t("dosing.strength")}</h2>
       <${Amount} label=${t("dosing.strength")} unit="%" value=${Number(kept.percent)} typed=${kept.percent} step=${0.5} least=${0.5} most=${35} onType=${(/** @type {string} */ text) => set({ percent: text })} />
-      ${!(Number(kept.percent) > 0) && html`<p class="soft center">${t("dosing.no_strength")}</p>`}</section>`}
+      ${!(Number(kept.percent) > 0) && html`<p class="soft center">${t("dosing.no_strength")}</p>`}</section>`
+    }
     <${Answer} dose=${dose} said=${t("dosing.gives", { tan: nitrogen(tan || 0), litres: litres_said(tank.water_l) })} />`;
 }
 
 /** @param {{dose: any, said: string}} props */
 const Answer = ({ dose, said }) => html`
   ${(dose.errors ?? []).map((/** @type {any} */ error) => html`<${Wrong} key=${error.field} error=${error} spec=${{ label: t("dosing.this") }} />`)}
-  ${dose.fields && html`
+  ${
+    dose.fields &&
+    html`
     <p class="dose"><span class="big">${dose_said(dose.fields)}</span><br /><span class="soft small">${said}</span></p>
     ${(dose.answer?.notes ?? []).map((/** @type {string} */ note) => html`<p class="small" key=${note}>${note}</p>`)}
-    ${dose.name && html`<${KnownFrom} name=${dose.name} input=${dose.input} answer=${dose.answer} />`}`}`;
+    ${dose.name && html`<${KnownFrom} name=${dose.name} input=${dose.input} answer=${dose.answer} />`}`
+  }`;
 
 /** @param {string} way @param {any} label @returns {string[]} */
 function cautions(way, label) {
   if (way === SALT) return contracts().salt_dose.cautions;
   if (way === AMMONIA) return contracts().starter_dose.cautions;
-  return [t("dosing.label_first"), ...(label?.use === "dechlorinator" ? contracts().dechlorinator_dose.cautions.slice(0, 3) : [])];
+  return [
+    t("dosing.label_first"),
+    ...(label?.use === "dechlorinator" ? contracts().dechlorinator_dose.cautions.slice(0, 3) : []),
+  ];
 }

@@ -21,7 +21,12 @@ import { tap } from "../ui/tap.js";
 
 /** What is typed of a food that has no tile. */
 const OWN = ["food", "protein_fraction"];
-const first = () => ({ typed: /** @type {string | null} */ (null), food: /** @type {string | null} */ (null), own: /** @type {Record<string, any>} */ ({}), at: /** @type {string | undefined} */ (undefined) });
+const first = () => ({
+  typed: /** @type {string | null} */ (null),
+  food: /** @type {string | null} */ (null),
+  own: /** @type {Record<string, any>} */ ({}),
+  at: /** @type {string | undefined} */ (undefined),
+});
 
 /** @param {{id: string}} props */
 export function Feed({ id }) {
@@ -37,7 +42,8 @@ export function Feed({ id }) {
   const usual = usual_meal(tank, feedings);
   const known = foods(all("feeding"));
   const { typed, own, at } = kept.value;
-  const spec = (/** @type {string} */ field) => records().feeding.fields.find((/** @type {any} */ one) => one.name === field);
+  const spec = (/** @type {string} */ field) =>
+    records().feeding.fields.find((/** @type {any} */ one) => one.name === field);
   const feed_g = typed === null ? usual.feed_g : Number(typed);
   const given = meal_food(kept.value, known, usual, OWN.map(spec));
   const set = (/** @type {any} */ more) => ((wrong.value = []), (kept.value = { ...kept.value, ...more }));
@@ -45,7 +51,10 @@ export function Feed({ id }) {
   const log = async (/** @type {number} */ grams) => {
     const fields = { tank: id, at, feed_g: grams, ...(grams > 0 ? given : {}) };
     try {
-      const said = grams > 0 ? t("feed.saved", { amount: grams_said(grams), tank: tank.name }) : t("feed.saved_none", { tank: tank.name });
+      const said =
+        grams > 0
+          ? t("feed.saved", { amount: grams_said(grams), tank: tank.name })
+          : t("feed.saved_none", { tank: tank.name });
       if (!(await record([{ type: "put", kind: "feeding", id: new_id(), fields }], said))) return;
       forget(name);
       go(`/tank/${id}`, { replace: true });
@@ -67,9 +76,11 @@ export function Feed({ id }) {
       ${wrong.value.map((one) => html`<${Wrong} key=${one.field} spec=${spec(one.field)} error=${one} />`)}
       <section class="section"><h2>${t("feed.food")}</h2>
         <div class="tiles two" role="group" aria-label=${t("feed.food")}>
-          ${known.map(({ food, protein_fraction }) => html`
+          ${known.map(
+            ({ food, protein_fraction }) => html`
             <button type="button" key=${food} aria-pressed=${given.food === food} onClick=${tap(() => set({ food }))}>
-              <b>${food}</b>${protein_fraction !== undefined && html`<span class="soft small">${t("feed.protein", { percent: number(100 * protein_fraction, 0) })}</span>`}</button>`)}
+              <b>${food}</b>${protein_fraction !== undefined && html`<span class="soft small">${t("feed.protein", { percent: number(100 * protein_fraction, 0) })}</span>`}</button>`,
+          )}
           <button type="button" aria-pressed=${kept.value.food === ""} onClick=${tap(() => set({ food: "" }))}><${Icon} name="plus" />${t("feed.other")}</button>
         </div>
         ${kept.value.food === "" && html`<div class="section"><${Fields} specs=${OWN.map(spec)} raw=${own} onRaw=${(/** @type {any} */ raw) => set({ own: raw })} errors=${wrong.value} tried=${true} /></div>`}
@@ -100,7 +111,11 @@ function Last({ feedings }) {
 function Becomes({ tank, feed_g, protein_fraction }) {
   try {
     const { input, answer, assumed } = becomes(tank, feed_g, protein_fraction);
-    const parts = { mg: short(answer.tan_mg_n_day, 1), rise: nitrogen(answer.tan_mg_n_l_day), percent: number(100 * input.protein_fraction, 0) };
+    const parts = {
+      mg: short(answer.tan_mg_n_day, 1),
+      rise: nitrogen(answer.tan_mg_n_l_day),
+      percent: number(100 * input.protein_fraction, 0),
+    };
     return html`
       <section class="section"><h2>${t("feed.becomes")}</h2>
         <p>${t("feed.nitrogen", parts)}${assumed && html` ${t("feed.assumed", parts)}`}</p>

@@ -31,14 +31,19 @@ export function History({ id }) {
   return html`
     <${Page} title=${t(id ? "history.title" : "history.all_tanks")} up=${id ? `/tank/${id}` : "/tanks"} aside=${tank && html`<span class="soft">${tank.name}</span>`}>
       ${events.length === 0 && html`<p class="sentence">${t("history.empty")}</p>`}
-      ${groups.length > 1 && html`<div class="row chips" role="group" aria-label=${t("history.look_for")}>
+      ${
+        groups.length > 1 &&
+        html`<div class="row chips" role="group" aria-label=${t("history.look_for")}>
         <button class="quiet" type="button" aria-pressed=${wanted === null} onClick=${look(null)}>${t("history.group.all")}</button>
         ${groups.map((group) => html`<button key=${group} class="quiet" type="button" aria-pressed=${wanted === group} onClick=${look(group)}>${t(`history.group.${group}`)}</button>`)}
-      </div>`}
-      ${by_day(found.slice(0, shown.value)).map(({ day, events: of_day }) => html`
+      </div>`
+      }
+      ${by_day(found.slice(0, shown.value)).map(
+        ({ day, events: of_day }) => html`
         <section class="section" key=${day}><h2>${day_named(day, now.value)}</h2>
           <ol class="lines">${of_day.map((event) => html`<${Event} key=${event.records[0].id} event=${event} here=${here} tank=${id ? null : get("tank", event.tank ?? undefined)} />`)}</ol>
-        </section>`)}
+        </section>`,
+      )}
       ${found.length > shown.value && html`<p class="center section"><button class="quiet tall" type="button" onClick=${tap(() => (shown.value += PAGE))}>${t("history.more")}</button></p>`}
     <//>`;
 }
@@ -49,14 +54,23 @@ function Event({ event, here, tank }) {
   const [first] = records;
   const who = first.meta.made_by === null ? null : room.value.nameOf(first.meta.made_by);
   const state = records.map((one) => one.meta.state);
-  const shared = state.includes("needs you") ? "needs_you" : state.every((one) => one === "shared") ? "shared" : "saved";
+  const shared = state.includes("needs you")
+    ? "needs_you"
+    : state.every((one) => one === "shared")
+      ? "shared"
+      : "saved";
   const may = records.every((one) => room.value.may(one.kind));
   const what = event_name(event);
   const named = `${what}, ${day_named(Date.parse(event.at), now.value)} ${clock(event.at)}`;
   const photos = records.filter((one) => one.kind === "photo");
   const before = earlier_lines(event);
   const of_life = event.kind in LIFE_PAGE;
-  const correct = event.kind in CORRECTED ? `/correct/${event.kind}/${first.id}` : of_life ? correct_path(first, all(event.kind), here) : null;
+  const correct =
+    event.kind in CORRECTED
+      ? `/correct/${event.kind}/${first.id}`
+      : of_life
+        ? correct_path(first, all(event.kind), here)
+        : null;
   const remove = () => record(of_life ? life_removal(room.value, first) : removal(event), t("saved.removed", { what }));
   return html`
     <li class="line happened">
@@ -64,13 +78,21 @@ function Event({ event, here, tank }) {
         <p class="soft small">${tank && html`<a class="of-tank" href=${`/tank/${tank.id}`}>${tank.name}</a> `}<span class="who"><time datetime=${event.at}>${clock(event.at)}</time>${who && ` · ${who}`}</span></p>
         <div class="said">${event_lines(event).map((line) => html`<span key=${line}>${line}</span>`)}</div>
         ${before.length > 0 && html`<p class="soft small">${t("history.corrected", { before: before.join("\u00a0· ") })}</p>`}
-        ${photos.length > 0 && html`<ul class="pictures small">${photos.map((photo, i) => html`
-          <li key=${photo.id}><a href=${`/photo/${photo.id}`} aria-label=${`${t("photo.numbered", { at: i + 1 })}, ${named}`}><${Picture} photo=${photo} said=${photo.caption ?? ""} /></a></li>`)}</ul>`}
+        ${
+          photos.length > 0 &&
+          html`<ul class="pictures small">${photos.map(
+            (photo, i) => html`
+          <li key=${photo.id}><a href=${`/photo/${photo.id}`} aria-label=${`${t("photo.numbered", { at: i + 1 })}, ${named}`}><${Picture} photo=${photo} said=${photo.caption ?? ""} /></a></li>`,
+          )}</ul>`
+        }
         <span class="soft small row tight"><${Icon} name=${shared === "needs_you" ? "needs" : shared} size=${16} />${t(`record.${shared}`)}</span>
       </div>
-      ${may && html`<div class="stack">
+      ${
+        may &&
+        html`<div class="stack">
         ${correct && html`<a class="quiet square" href=${correct} aria-label=${t("history.correct_named", { what: named })}><${Icon} name="note" size=${20} /></a>`}
         <button class="quiet square" type="button" aria-label=${t("remove_named", { what: named })} onClick=${tap(() => void remove())}><${Icon} name="remove" size=${20} /></button>
-      </div>`}
+      </div>`
+      }
     </li>`;
 }

@@ -23,16 +23,19 @@ export function Invite({ query }) {
   const made = useSignal(/** @type {any} */ (null));
   const { problem, busy, ask } = useAsk();
   const { role, hours } = kept.value;
-  const make = () => ask(async () => void (made.value = await invite(room.value, keeper ? { keeper, hours } : { role, hours })));
+  const make = () =>
+    ask(async () => void (made.value = await invite(room.value, keeper ? { keeper, hours } : { role, hours })));
   const title = t(keeper ? "invite.title_phone" : "invite.title");
   if (made.value) return html`<${Link} made=${made.value} name=${name} title=${title} up=${up} />`;
   return html`
     <${Page} title=${title} up=${up}
       act=${html`<button class="main" type="button" disabled=${busy.value} onClick=${tap(() => void make())}>${t("invite.make")}</button>`}>
-      ${keeper
-        ? html`<p class="sentence">${t("invite.phone_why", { name })}</p>`
-        : html`<${Tiles} label=${t("invite.role")} name="role" chosen=${role} onChoose=${(/** @type {string} */ to) => (kept.value = { ...kept.value, role: to })}
-            choices=${ROLES.map((one) => [one, html`<b>${t(`role.${one}`)}</b><span class="soft small">${t(`role_may.${one}`)}</span>`])} />`}
+      ${
+        keeper
+          ? html`<p class="sentence">${t("invite.phone_why", { name })}</p>`
+          : html`<${Tiles} label=${t("invite.role")} name="role" chosen=${role} onChoose=${(/** @type {string} */ to) => (kept.value = { ...kept.value, role: to })}
+            choices=${ROLES.map((one) => [one, html`<b>${t(`role.${one}`)}</b><span class="soft small">${t(`role_may.${one}`)}</span>`])} />`
+      }
       <${Tiles} label=${t("invite.hours")} name="hours" chosen=${hours} onChoose=${(/** @type {number} */ to) => (kept.value = { ...kept.value, hours: to })}
         choices=${HOURS.map((one) => [one, t(`invite.hours.${one}`)])} />
       <${Problem} text=${problem.value} />
@@ -42,8 +45,10 @@ export function Invite({ query }) {
 /** @param {{label: string, name: string, chosen: any, choices: [any, any][], onChoose: (to: any) => void}} props */
 const Tiles = ({ label, name, chosen, choices, onChoose }) => html`
   <fieldset class="field"><legend>${label}</legend>
-    <div class="tiles two">${choices.map(([value, said]) => html`
-      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen} onChange=${() => onChoose(value)} />${said}</label>`)}</div>
+    <div class="tiles two">${choices.map(
+      ([value, said]) => html`
+      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen} onChange=${() => onChoose(value)} />${said}</label>`,
+    )}</div>
   </fieldset>`;
 
 /** @param {{made: any, name: string, title: string, up: string}} props */
@@ -56,7 +61,10 @@ function Link({ made, name, title, up }) {
   };
   const send = async () => {
     try {
-      await navigator.share({ title: t("invite.share_title", { room: room.value.about()?.name ?? "" }), url: made.link });
+      await navigator.share({
+        title: t("invite.share_title", { room: room.value.about()?.name ?? "" }),
+        url: made.link,
+      });
     } catch (no) {
       // The keeper closed the sheet: the link is still here.
       if (!(no instanceof DOMException)) throw no;

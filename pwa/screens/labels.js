@@ -19,8 +19,10 @@ export function Labels({ id }) {
     <${Page} title=${t(one ? "labels.title_one" : "labels.title")} up=${one ? `/tank/${id}` : "/tanks"}
       act=${tanks.length > 0 && html`<button class="main" type="button" onClick=${tap(() => print())}>${t("away.print")}</button>`}>
       <p class="soft not-printed">${t(tanks.length ? "labels.why" : "tanks.empty")}</p>
-      <ul class="labels">${tanks.map((tank) => html`
+      <ul class="labels">${tanks.map(
+        (tank) => html`
         <li key=${tank.id}><${Qr} text=${`${location.origin}/tank/${tank.id}`} label=${t("labels.qr", { tank: tank.name })} />
-          <b>${tank.name}</b><span>${litres_said(as_planned(tank).water_l)}</span></li>`)}</ul>
+          <b>${tank.name}</b><span>${litres_said(as_planned(tank).water_l)}</span></li>`,
+      )}</ul>
     <//>`;
 }

@@ -23,12 +23,16 @@ export function NeedsYou() {
     held: here.unshared(),
   });
   const any = list.length + photosNeedYou > 0;
-  const keep = async () => say(t("archive.kept", { file: keep_file(await here.exportNeedsYou(), "limnary-needs-you", "jsonl") }));
+  const keep = async () =>
+    say(t("archive.kept", { file: keep_file(await here.exportNeedsYou(), "limnary-needs-you", "jsonl") }));
   return html`
     <${Page} title=${t("needs_you.title")} place="room" up="/room" aside=${html`<span></span>`}
-      act=${any && html`
+      act=${
+        any &&
+        html`
         ${list.length > 0 && html`<button class="quiet" type="button" onClick=${tap(() => void keep())}>${t("needs_you.export")}</button>`}
-        <button class="main" type="button" disabled=${here.about()?.ended} onClick=${tap(() => void here.tryAgain())}>${t("needs_you.all_again")}</button>`}>
+        <button class="main" type="button" disabled=${here.about()?.ended} onClick=${tap(() => void here.tryAgain())}>${t("needs_you.all_again")}</button>`
+      }>
       <p class=${any ? "" : "sentence"}>${t(any ? "needs_you.why" : "needs_you.none")}</p>
       <ul class="lines">${list.map((one) => html`<${Refused} key=${one.op} one=${one} />`)}</ul>
       ${photosNeedYou > 0 && html`<section class="section"><h2>${t("needs_you.photos", { count: photosNeedYou })}</h2><p>${t("needs_you.photos_why")}</p><${Pictures} count=${photosNeedYou} /></section>`}
@@ -40,7 +44,8 @@ function Pictures({ count }) {
   const here = room.value;
   const refused = useSignal(/** @type {{sha256: string, reason: string}[]} */ ([]));
   useEffect(() => void here.refusedPhotos().then((/** @type {any} */ found) => (refused.value = found)), [here, count]);
-  const discard = async (/** @type {string} */ hash) => offer(t("needs_you.discarded", { what: t("kind.photo") }), await here.discardPhoto(hash));
+  const discard = async (/** @type {string} */ hash) =>
+    offer(t("needs_you.discarded", { what: t("kind.photo") }), await here.discardPhoto(hash));
   return html`
     <ul class="lines">${refused.value.map(({ sha256, reason }, i) => {
       const [record] = here.all("photo").filter((/** @type {any} */ one) => one.sha256 === sha256);
@@ -59,7 +64,11 @@ function Pictures({ count }) {
 function Refused({ one }) {
   const here = room.value;
   const kind = t(`kind.${one.kind}`);
-  const what = one.name ? t("needs_you.named", { kind, name: one.name }) : one.tank ? `${kind} ${t("needs_you.in_tank", { tank: one.tank })}` : kind;
+  const what = one.name
+    ? t("needs_you.named", { kind, name: one.name })
+    : one.tank
+      ? `${kind} ${t("needs_you.in_tank", { tank: one.tank })}`
+      : kind;
   const discard = async () => offer(t("needs_you.discarded", { what }), await here.discard([one.op]));
   return html`
     <li class="refused">
@@ -80,7 +89,9 @@ function Refused({ one }) {
 function why_said({ why, reason, kind, may_now }) {
   if (why !== "role") return t(`why_not.${why}`, { reason });
   if (may_now) return t("why_not.role_now");
-  const roles = records()[kind].written_by.map((/** @type {string} */ role) => t(`role.${role}`)).join(", ");
+  const roles = records()
+    [kind].written_by.map((/** @type {string} */ role) => t(`role.${role}`))
+    .join(", ");
   const role = room.value.about()?.role;
   return role ? t("why_not.role", { role: t(`role.${role}`), roles }) : t("why_not.role_then", { roles });
 }

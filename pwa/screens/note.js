@@ -25,7 +25,11 @@ const taken = photo_drafts();
 export function Note({ id }) {
   const tank = get("tank", id);
   const name = `note.${id}`;
-  const kept = useDraft(name, () => ({ picked: /** @type {string[]} */ ([]), text: "", at: /** @type {string | undefined} */ (undefined) }));
+  const kept = useDraft(name, () => ({
+    picked: /** @type {string[]} */ ([]),
+    text: "",
+    at: /** @type {string | undefined} */ (undefined),
+  }));
   const photos = useSignal(/** @type {import("../data/photo_drafts.js").Taken[]} */ ([]));
   const busy = useSignal(0);
   const problem = useSignal("");
@@ -37,7 +41,11 @@ export function Note({ id }) {
   const { picked, text, at } = kept.value;
   const quick = QUICK.filter((one) => picked.includes(one));
   const words = [...quick.map(quick_named), text.trim()].filter(Boolean).join("\n");
-  const pick = (/** @type {string} */ one) => (kept.value = { ...kept.value, picked: picked.includes(one) ? picked.filter((other) => other !== one) : [...picked, one] });
+  const pick = (/** @type {string} */ one) =>
+    (kept.value = {
+      ...kept.value,
+      picked: picked.includes(one) ? picked.filter((other) => other !== one) : [...picked, one],
+    });
 
   const add = async (/** @type {any} */ event) => {
     const files = [...event.target.files];
@@ -49,7 +57,9 @@ export function Note({ id }) {
         await taken.add(name, await shrunk(file));
         await look();
       } catch (failed) {
-        problem.value = t(failed instanceof RangeError ? "note.no_picture" : "note.photos_not_kept", { file: file.name });
+        problem.value = t(failed instanceof RangeError ? "note.no_picture" : "note.photos_not_kept", {
+          file: file.name,
+        });
       } finally {
         busy.value -= 1;
       }
@@ -62,8 +72,21 @@ export function Note({ id }) {
   };
   const save = async () => {
     const shared = { tank: id, at: at ?? room.value.now(), entry: new_id() };
-    const writes = words ? [{ type: /** @type {const} */ ("put"), kind: "note", id: new_id(), fields: { ...shared, text: words.slice(0, LONGEST), ...(quick.length ? { quick } : {}) } }] : [];
-    const pictures = photos.value.map(({ picture, width, height }) => ({ picture, id: new_id(), fields: { ...shared, width, height } }));
+    const writes = words
+      ? [
+          {
+            type: /** @type {const} */ ("put"),
+            kind: "note",
+            id: new_id(),
+            fields: { ...shared, text: words.slice(0, LONGEST), ...(quick.length ? { quick } : {}) },
+          },
+        ]
+      : [];
+    const pictures = photos.value.map(({ picture, width, height }) => ({
+      picture,
+      id: new_id(),
+      fields: { ...shared, width, height },
+    }));
     try {
       if (!(await record(writes, t("note.saved", { tank: tank.name }), pictures))) return;
       forget(name);
@@ -81,15 +104,23 @@ export function Note({ id }) {
       <div class="tiles two short" role="group" aria-label=${t("note.quick")}>
         ${QUICK.map((one) => html`<button type="button" key=${one} aria-pressed=${picked.includes(one)} onClick=${tap(() => pick(one))}>${quick_named(one)}</button>`)}
       </div>
-      ${picked.some((one) => TEST_NOW.includes(one)) && html`
+      ${
+        picked.some((one) => TEST_NOW.includes(one)) &&
+        html`
         <div class="caution" role="status"><p>${t(picked.includes("at_surface") ? "note.air_now" : "note.test_now")}</p>
-          <a class="quiet" href=${`/tank/${id}/test`}>${t("test.do")}</a></div>`}
+          <a class="quiet" href=${`/tank/${id}/test`}>${t("test.do")}</a></div>`
+      }
       <div class="field section"><label for="note-text">${t("note.words")}</label>
         <textarea id="note-text" rows="3" maxlength=${LONGEST} value=${text} onInput=${(/** @type {any} */ e) => (kept.value = { ...kept.value, text: e.target.value })}></textarea></div>
       <section class="section"><h2>${t("note.photos")}</h2>
-        ${photos.value.length > 0 && html`<ul class="pictures">${photos.value.map(({ id: its, picture }, i) => html`
+        ${
+          photos.value.length > 0 &&
+          html`<ul class="pictures">${photos.value.map(
+            ({ id: its, picture }, i) => html`
           <li key=${its}><${Loose} picture=${picture} said=${t("photo.numbered", { at: i + 1 })} />
-            <button class="quiet square" type="button" aria-label=${t("remove_named", { what: t("photo.numbered", { at: i + 1 }) })} onClick=${tap(() => void drop(its))}><${Icon} name="remove" size=${20} /></button></li>`)}</ul>`}
+            <button class="quiet square" type="button" aria-label=${t("remove_named", { what: t("photo.numbered", { at: i + 1 }) })} onClick=${tap(() => void drop(its))}><${Icon} name="remove" size=${20} /></button></li>`,
+          )}</ul>`
+        }
         <div class="row">
           <label class="quiet tall file"><${Icon} name="camera" />${t("note.take")}<input class="unseen" type="file" accept="image/*" capture="environment" onChange=${(/** @type {any} */ e) => void add(e)} /></label>
           <label class="quiet tall file">${t("note.choose")}<input class="unseen" type="file" accept="image/*" multiple onChange=${(/** @type {any} */ e) => void add(e)} /></label>

@@ -19,9 +19,11 @@ export function People() {
       act=${owner && html`<a class="main" href="/room/invite"><${Icon} name="plus" />${t("people.invite")}</a>`}>
       ${!found.value && (problem.value ? html`<p class="sentence">${t("people.unreachable")}</p>` : html`<p class="soft">${t("people.asking")}</p>`)}
       ${problem.value !== t("refusal.unreachable") && html`<${Problem} text=${problem.value} />`}
-      <ul class="lines">${(found.value ?? []).map((one) => html`
+      <ul class="lines">${(found.value ?? []).map(
+        (one) => html`
         <li key=${one.id}><a class="line" href=${`/room/person/${one.id}`}><span class="grow"><b>${one.name}</b> <span class="soft">${[t(`role.${one.role}`), one.id === me && t("people.you")].filter(Boolean).join(", ")}</span><br />
-          <span class="soft small">${phones_said(one.devices)}</span></span></a></li>`)}</ul>
+          <span class="soft small">${phones_said(one.devices)}</span></span></a></li>`,
+      )}</ul>
       ${found.value && !owner && html`<p class="soft">${t("people.ask_owner")}</p>`}
       ${found.value && owner && html`<${OpenInvites} people=${found.value} />`}
     <//>`;
@@ -29,7 +31,10 @@ export function People() {
 
 /** @param {import("../data/people.js").Person["devices"]} devices */
 function phones_said(devices) {
-  const seen = devices.flatMap((one) => one.last_seen ?? []).toSorted().at(-1);
+  const seen = devices
+    .flatMap((one) => one.last_seen ?? [])
+    .toSorted()
+    .at(-1);
   return seen ? t("people.phones", { count: devices.length, when: ago(seen, now.value) }) : t("people.no_phone");
 }
 
@@ -39,13 +44,16 @@ function OpenInvites({ people }) {
   const { problem, ask } = useAsk();
   const look = async () => void (links.value = await openInvites(room.value));
   useEffect(() => void ask(look), []);
-  const named = (/** @type {string | null} */ keeper) => people.find((one) => one.id === keeper)?.name ?? room.value.nameOf(keeper) ?? t("invite.the_server");
+  const named = (/** @type {string | null} */ keeper) =>
+    people.find((one) => one.id === keeper)?.name ?? room.value.nameOf(keeper) ?? t("invite.the_server");
   const close = async (/** @type {string} */ id) => {
     await withdraw(room.value, id);
     await look();
     say(t("invite.withdrawn"));
   };
-  return links.value && html`
+  return (
+    links.value &&
+    html`
     <section class="section"><h2>${t("invite.open")}</h2>
       ${links.value.length === 0 && html`<p class="soft">${t("invite.open_none")}</p>`}
       <ul class="lines">${links.value.map((one) => {
@@ -54,5 +62,6 @@ function OpenInvites({ people }) {
           <button class="quiet" type="button" onClick=${tap(() => void ask(() => close(one.id)))}>${t("invite.withdraw")}<span class="unseen"> ${what}</span></button></li>`;
       })}</ul>
       <${Problem} text=${problem.value} />
-    </section>`;
+    </section>`
+  );
 }

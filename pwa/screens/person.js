@@ -18,8 +18,13 @@ import { tap } from "../ui/tap.js";
 export function Person({ id }) {
   const { found, again, problem, busy, ask } = usePeople();
   const one = found.value?.find((person) => person.id === id);
-  const page = (/** @type {string} */ title, /** @type {any} */ inner) => html`<${Page} title=${title} up="/room/people" place="room" aside=${html`<span></span>`}>${inner}<${Problem} text=${problem.value} /><//>`;
-  if (!found.value) return page(t("people.title"), html`<p class="soft">${t(problem.value ? "people.unreachable" : "people.asking")}</p>`);
+  const page = (/** @type {string} */ title, /** @type {any} */ inner) =>
+    html`<${Page} title=${title} up="/room/people" place="room" aside=${html`<span></span>`}>${inner}<${Problem} text=${problem.value} /><//>`;
+  if (!found.value)
+    return page(
+      t("people.title"),
+      html`<p class="soft">${t(problem.value ? "people.unreachable" : "people.asking")}</p>`,
+    );
   if (!one) return page(t("people.title"), html`<p class="sentence">${t("people.gone")}</p>`);
 
   const here = room.value;
@@ -35,9 +40,15 @@ export function Person({ id }) {
     if (can.self) say(said);
     else offer_undo(said, () => turn(before));
   };
-  const shut_out = async (/** @type {{id: string, name: string}} */ phone) => (await revoke(here, phone.id), await again(), say(t("people.revoked", { phone: phone.name })));
-  const give = async () => (await handOver(here, id, here.me().id).finally(ours), say(t("people.handed_over", { name })));
-  const take_out = async () => (await leave(here, id), say(t("people.removed", { name })), go("/room/people", { replace: true }));
+  const shut_out = async (/** @type {{id: string, name: string}} */ phone) => (
+    await revoke(here, phone.id), await again(), say(t("people.revoked", { phone: phone.name }))
+  );
+  const give = async () => (
+    await handOver(here, id, here.me().id).finally(ours), say(t("people.handed_over", { name }))
+  );
+  const take_out = async () => (
+    await leave(here, id), say(t("people.removed", { name })), go("/room/people", { replace: true })
+  );
   const go_away = async () => {
     const left = here.about()?.name ?? "";
     await sync.now();
@@ -48,12 +59,18 @@ export function Person({ id }) {
   };
   const doing = (/** @type {() => Promise<unknown>} */ work) => tap(() => void ask(work));
 
-  return page(name, html`
+  return page(
+    name,
+    html`
     <section class="section"><h2>${t("people.role")}</h2>
-      ${can.change_role
-        ? html`<div class="tiles two" role="group" aria-label=${t("people.role")}>${ROLES.map((role) => html`
-            <button key=${role} type="button" aria-pressed=${role === one.role} disabled=${busy.value} onClick=${doing(async () => role !== one.role && (await become(role)))}><b>${t(`role.${role}`)}</b><span class="soft small">${t(`role_may.${role}`)}</span></button>`)}</div>`
-        : html`<p><b>${t(`role.${one.role}`)}</b>, ${t(`role_may.${one.role}`)}</p>`}
+      ${
+        can.change_role
+          ? html`<div class="tiles two" role="group" aria-label=${t("people.role")}>${ROLES.map(
+              (role) => html`
+            <button key=${role} type="button" aria-pressed=${role === one.role} disabled=${busy.value} onClick=${doing(async () => role !== one.role && (await become(role)))}><b>${t(`role.${role}`)}</b><span class="soft small">${t(`role_may.${role}`)}</span></button>`,
+            )}</div>`
+          : html`<p><b>${t(`role.${one.role}`)}</b>, ${t(`role_may.${one.role}`)}</p>`
+      }
       ${can.self && can.last_owner && html`<p class="soft">${t("people.last_owner")}</p>`}
     </section>
     <section class="section"><h2>${t("people.phones_title")}</h2>
@@ -62,7 +79,8 @@ export function Person({ id }) {
     </section>
     ${can.hand_over && html`<${Grave} title=${t("people.hand_over")} why=${t("people.hand_over_why", { name })} words=${t("people.hand_over_do", { name })} onDo=${doing(give)} />`}
     ${can.remove && html`<${Grave} title=${t("people.remove")} why=${t("people.remove_why", { name })} words=${t("people.remove_do", { name })} onDo=${doing(take_out)} />`}
-    ${can.leave && html`<${Grave} title=${t("people.leave")} why=${t("people.leave_why")} words=${t("people.leave_do", { room: here.about()?.name ?? "" })} onDo=${doing(go_away)} />`}`);
+    ${can.leave && html`<${Grave} title=${t("people.leave")} why=${t("people.leave_why")} words=${t("people.leave_do", { room: here.about()?.name ?? "" })} onDo=${doing(go_away)} />`}`,
+  );
 }
 
 /** @param {{devices: import("../data/people.js").Person["devices"], may: boolean, doing: (work: () => Promise<unknown>) => any, onRevoke: (phone: any) => Promise<unknown>}} props */
@@ -71,12 +89,18 @@ function Phones({ devices, may, doing, onRevoke }) {
   useEffect(() => void who().then(({ device }) => (this_phone.value = device)), []);
   const others = devices.filter((one) => one.id !== this_phone.value);
   return html`
-    <ul class="lines">${devices.map((one) => html`
-      <li class="line" key=${one.id}><span class="grow">${one.name}<br /><span class="soft small">${one.id === this_phone.value ? t("people.this_phone") : one.last_seen && t("people.seen", { when: ago(one.last_seen, now.value) })}</span></span></li>`)}</ul>
+    <ul class="lines">${devices.map(
+      (one) => html`
+      <li class="line" key=${one.id}><span class="grow">${one.name}<br /><span class="soft small">${one.id === this_phone.value ? t("people.this_phone") : one.last_seen && t("people.seen", { when: ago(one.last_seen, now.value) })}</span></span></li>`,
+    )}</ul>
     ${devices.length === 0 && html`<p class="soft">${t("people.no_phone")}</p>`}
-    ${may && others.length > 0 && html`
+    ${
+      may &&
+      others.length > 0 &&
+      html`
       <p class="soft">${t("people.revoke_why")}</p>
-      <div class="stack">${others.map((one) => html`<button class="quiet grave" key=${one.id} type="button" onClick=${doing(() => onRevoke(one))}>${t("people.revoke", { phone: one.name })}</button>`)}</div>`}`;
+      <div class="stack">${others.map((one) => html`<button class="quiet grave" key=${one.id} type="button" onClick=${doing(() => onRevoke(one))}>${t("people.revoke", { phone: one.name })}</button>`)}</div>`
+    }`;
 }
 
 /** @param {{title: string, why: string, words: string, onDo: any}} props */

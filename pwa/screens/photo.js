@@ -21,7 +21,8 @@ export function Photo({ id }) {
   const event = timeline(room.value, { group: "notes" }).find(({ records }) => records.includes(photo));
   const lines = event ? event_lines(event) : [];
   const remove = async () => {
-    if (await record([{ type: "del", kind: "photo", id }], t("saved.removed", { what: t("kind.photo") }))) go(up, { replace: true });
+    if (await record([{ type: "del", kind: "photo", id }], t("saved.removed", { what: t("kind.photo") })))
+      go(up, { replace: true });
   };
   return html`
     <${Page} title=${t("kind.photo")} up=${up} aside=${tank && html`<span class="soft">${tank.name}</span>`}>

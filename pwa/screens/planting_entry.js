@@ -8,7 +8,17 @@ import { t } from "../i18n/words.js";
 import { useDraft } from "../ui/draft.js";
 import { Fields } from "../ui/form.js";
 import { KindPicker } from "../ui/kind_picker.js";
-import { ChoiceTiles, Errors, Failed, NoteToo, TankTiles, WrongTank, field_of, record_life, tank_name } from "../ui/life_entry.js";
+import {
+  ChoiceTiles,
+  Errors,
+  Failed,
+  NoteToo,
+  TankTiles,
+  WrongTank,
+  field_of,
+  record_life,
+  tank_name,
+} from "../ui/life_entry.js";
 import { Stands } from "../ui/life_log.js";
 import { plant_said } from "../ui/life_said.js";
 import { all, get, room } from "../ui/live.js";
@@ -27,7 +37,19 @@ export function PlantingEntry({ id, query }) {
   const tank = get("tank", id);
   const corrects = get("planting", query.get("corrects") ?? undefined);
   const name = `planting.${id}.${corrects?.id ?? [query.get("change"), query.get("species")].join(".")}`;
-  const kept = useDraft(name, () => (corrects ? drawn_from(corrects) : { change: query.get("change") ?? "", species: query.get("species") ?? "", amount: "", other_tank: "", at: undefined, tank: "", raw: {} }));
+  const kept = useDraft(name, () =>
+    corrects
+      ? drawn_from(corrects)
+      : {
+          change: query.get("change") ?? "",
+          species: query.get("species") ?? "",
+          amount: "",
+          other_tank: "",
+          at: undefined,
+          tank: "",
+          raw: {},
+        },
+  );
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
   const up = query.get("then") ?? (tank ? `/tank/${id}/plants` : "/");
@@ -40,16 +62,25 @@ export function PlantingEntry({ id, query }) {
   const here = growing.map((one) => one.species);
   const more = OUT.includes(change) ? gone.map((one) => one.species) : recent_kinds(plantings, NEAR);
   const near = [...new Set([...here, ...more])].slice(0, NEAR);
-  const choices = field_of("planting", "change").choices.map((/** @type {any} */ one) => (one.value === "move_out" ? { ...one, label: t("stock.moved") } : one));
-  const offered = choices.filter((/** @type {any} */ one) => CHANGES.includes(one.value) || one.value === corrects?.change);
+  const choices = field_of("planting", "change").choices.map((/** @type {any} */ one) =>
+    one.value === "move_out" ? { ...one, label: t("stock.moved") } : one,
+  );
+  const offered = choices.filter(
+    (/** @type {any} */ one) => CHANGES.includes(one.value) || one.value === corrects?.change,
+  );
   const its_tank = kept.value.tank || id;
-  const ready = change && species && (change !== "move_out" || (other_tank && other_tank !== its_tank)) && !no_moment(at);
+  const ready =
+    change && species && (change !== "move_out" || (other_tank && other_tank !== its_tank)) && !no_moment(at);
   const what = species ? plant_said(species, amount.trim()) : "";
 
   const save = async () => {
     const fields = {
-      tank: its_tank, at: at ?? corrects?.at ?? room.value.now(), change, species,
-      ...(amount.trim() ? amount_fields(amount.trim(), corrects) : {}), ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
+      tank: its_tank,
+      at: at ?? corrects?.at ?? room.value.now(),
+      change,
+      species,
+      ...(amount.trim() ? amount_fields(amount.trim(), corrects) : {}),
+      ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
       ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
     };
     const said = t(`plants.saved_${change}`, { what, tank: tank.name, other: tank_name(other_tank) });
@@ -63,14 +94,17 @@ export function PlantingEntry({ id, query }) {
       <${Stands} one=${corrects} />
       <${Failed} text=${problem.value} />
       <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} onPick=${(/** @type {string} */ value) => set({ change: value })} />
-      ${change && html`
+      ${
+        change &&
+        html`
         <section class="section"><h2>${t("life.which_plants")}</h2>
           <${KindPicker} rows="plants" near=${near} value=${species} then=${`/tank/${id}/plants/new?${query}`} onPick=${(/** @type {string} */ key) => set({ species: key })} /></section>
         ${change === "move_out" && html`<${TankTiles} tank=${its_tank} value=${other_tank} label=${t("life.to_which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
         <${HowMuch} value=${amount} change=${change} onValue=${(/** @type {string} */ text) => set({ amount: text })} />
         <${Moment} at=${at} was=${corrects?.at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
         ${corrects && html`<${WrongTank} was=${id} tank=${kept.value.tank} onPick=${(/** @type {string} */ tank) => set({ tank })} />`}
-        <${NoteToo} kind="planting" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`}
+        <${NoteToo} kind="planting" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`
+      }
       <${Errors} kind="planting" errors=${errors.value} />
       ${["remove", "trim"].includes(change) && html`<p class="caution small">${contracts().compatibility.cautions[1]}</p>`}
       ${change === "plant" && html`<p class="caution small">${t("plants.caution_new")}</p>`}
@@ -79,7 +113,15 @@ export function PlantingEntry({ id, query }) {
 }
 
 /** What is typed of the record that is corrected. @param {any} one */
-const drawn_from = ({ change, species, other_tank, note, ...how }) => ({ change, species, amount: amount_said(how), other_tank: other_tank ?? "", at: undefined, tank: "", raw: { note } });
+const drawn_from = ({ change, species, other_tank, note, ...how }) => ({
+  change,
+  species,
+  amount: amount_said(how),
+  other_tank: other_tank ?? "",
+  at: undefined,
+  tank: "",
+  raw: { note },
+});
 
 /** An amount, with what stands behind its words: its tile, or the portions that the corrected record counts. @param {string} amount @param {any} corrects */
 function amount_fields(amount, corrects) {

@@ -41,5 +41,7 @@ function Plant({ tank, one, may }) {
     one.last_trim && t("plants.trimmed_last", { when: when(one.last_trim, now.value) }),
   ].filter(Boolean);
   const inside = html`<span class="grow"><b>${name_of("plants", one.species)}</b><br /><span class="soft small">${said.join("\u00a0· ")}</span></span>`;
-  return may ? html`<a class="line" href=${`/tank/${tank}/plants/new?species=${encodeURIComponent(one.species)}`}>${inside}</a>` : html`<div class="line">${inside}</div>`;
+  return may
+    ? html`<a class="line" href=${`/tank/${tank}/plants/new?species=${encodeURIComponent(one.species)}`}>${inside}</a>`
+    : html`<div class="line">${inside}</div>`;
 }

@@ -27,12 +27,15 @@ export function Room() {
         <${Way} to="/room/copy" title=${t("archive.title")} said=${t("archive.short")} />
         <${Way} to="/room/display" title=${t("display.title")} said=${t("display.short")} />
       </ul>
-      ${!about?.ended && html`
+      ${
+        !about?.ended &&
+        html`
         <${Settings} kind="test_kit" said=${(/** @type {any} */ kit) => parameter_name(kit.parameter)} />
         <${Settings} kind="source_water" said=${(/** @type {any} */ one) => t(`disinfectant.${one.disinfectant}`)} />
         <${Settings} kind="label" said=${(/** @type {any} */ one) => t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: litres_said(one.per_l) })} />
         <${Settings} kind="own_species" said=${(/** @type {any} */ one) => measured(one.length_cm, "cm", 1)} />
-        <${Settings} kind="own_plant" said=${() => ""} />`}
+        <${Settings} kind="own_plant" said=${() => ""} />`
+      }
     <//>`;
 }
 
@@ -54,9 +57,11 @@ function Sharing({ state, ended }) {
   const [first, ...more] = sharing_lines({ ...state, joined: joined || ended });
   return html`
     <section class="section" aria-label=${t("sharing.title")}>
-      ${ended
-        ? html`<p class="sentence">${t("problem.ended")}</p>`
-        : html`<p class="sentence">${t(`sharing.${first.line}`, { count: first.count })}</p>`}
+      ${
+        ended
+          ? html`<p class="sentence">${t("problem.ended")}</p>`
+          : html`<p class="sentence">${t(`sharing.${first.line}`, { count: first.count })}</p>`
+      }
       ${(ended && first.line !== "all_long" ? [first, ...more] : more).map(({ line, count }) => html`<p key=${line}>${t(`sharing.${line}`, { count })}</p>`)}
       ${joined && lastShared && html`<p class="soft">${t("sharing.last", { when: when(lastShared, here) })}</p>`}
       ${joined && clocks_differ(here, now.value) && html`<p class="soft">${t("sharing.clock", { here: when(here, now.value), there: when(now.value, now.value) })}</p>`}
@@ -73,7 +78,11 @@ function Sharing({ state, ended }) {
 const Settings = ({ kind, said }) => html`
   <section class="section">
     <h2>${t(`settings.${kind}`)}</h2>
-    <ul class="lines">${all(kind).filter((one) => !one.retired).map((one) => html`
-      <li key=${one.id}><a class="line" href=${`/room/${kind}/${one.id}`}><span><b>${one.name}</b><br /><span class="soft small">${said(one)}</span></span></a></li>`)}</ul>
+    <ul class="lines">${all(kind)
+      .filter((one) => !one.retired)
+      .map(
+        (one) => html`
+      <li key=${one.id}><a class="line" href=${`/room/${kind}/${one.id}`}><span><b>${one.name}</b><br /><span class="soft small">${said(one)}</span></span></a></li>`,
+      )}</ul>
     ${room.value.may(kind) && html`<p><a class="quiet" href=${`/room/${kind}/new`}><${Icon} name="plus" size=${20} />${t(`water.new_${kind}`)}</a></p>`}
   </section>`;

@@ -28,9 +28,11 @@ export function Rooms({ enter }) {
     <${Page} title=${t("rooms.title")} place="room" up="/room" aside=${html`<span></span>`}>
       <ul class="lines">${found.value.map((one) => {
         const said = html`<span class="grow"><b>${one.name ?? t("rooms.local")}</b><br /><span class="soft small">${room_said(one).join(", ")}</span></span>`;
-        return html`<li key=${one.id}>${one.id === room.value.id
-          ? html`<div class="line" aria-current="true">${said}<span class="row tight"><${Icon} name="room" size=${20} />${t("rooms.here")}</span></div>`
-          : html`<button class="line whole" type="button" onClick=${tap(() => void open(one.id))}>${said}<span class="onward" aria-hidden="true"></span></button>`}</li>`;
+        return html`<li key=${one.id}>${
+          one.id === room.value.id
+            ? html`<div class="line" aria-current="true">${said}<span class="row tight"><${Icon} name="room" size=${20} />${t("rooms.here")}</span></div>`
+            : html`<button class="line whole" type="button" onClick=${tap(() => void open(one.id))}>${said}<span class="onward" aria-hidden="true"></span></button>`
+        }</li>`;
       })}</ul>
       ${about?.ended && html`<${Forget} about=${about} left=${needsYou.length} onDone=${enter} />`}
       ${about?.role === "owner" && html`<${Rename} key=${`${about.id} ${about.name}`} name=${about.name} />`}
@@ -41,8 +43,15 @@ export function Rooms({ enter }) {
 /** @param {any} one */
 function room_said(one) {
   const left = one.unshared && t(one.id === LOCAL ? "rooms.local_holds" : "rooms.unshared", { count: one.unshared });
-  const parts = [one.ended ? t("rooms.ended") : one.role && t(`role.${one.role}`), left, one.needsYou && t("sharing.needs_you", { count: one.needsYou }), one.photosUnshared && t("rooms.photos", { count: one.photosUnshared })].filter(Boolean);
-  return one.id === LOCAL || one.ended || left || one.needsYou || one.photosUnshared ? parts : [...parts, t("rooms.shared")];
+  const parts = [
+    one.ended ? t("rooms.ended") : one.role && t(`role.${one.role}`),
+    left,
+    one.needsYou && t("sharing.needs_you", { count: one.needsYou }),
+    one.photosUnshared && t("rooms.photos", { count: one.photosUnshared }),
+  ].filter(Boolean);
+  return one.id === LOCAL || one.ended || left || one.needsYou || one.photosUnshared
+    ? parts
+    : [...parts, t("rooms.shared")];
 }
 
 /** @param {{about: any, left: number, onDone: () => Promise<void>}} props */

@@ -54,7 +54,9 @@ function Stop({ tank, place }) {
 }
 
 /** What is due for the whole room, on a line of its own. */
-const RoomTasks = () => due_here(null).length > 0 && html`
+const RoomTasks = () =>
+  due_here(null).length > 0 &&
+  html`
   <li class="entry"><span class="in-margin" aria-hidden="true"><${Icon} name="room" size=${20} /></span>
     <div><h2 class="tank-name">${t("tasks.room")}</h2><${DueTasks} tank=${null} label=${t("tasks.room")} /></div></li>`;
 

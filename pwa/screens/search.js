@@ -9,7 +9,18 @@ import { Page } from "../ui/page.js";
 import { note_said, task_said } from "../ui/tile_words.js";
 
 /** What can be found is made of these. */
-const MADE_OF = ["tank", "stock_change", "planting", "note", "task", "label", "source_water", "test_kit", "own_species", "own_plant"];
+const MADE_OF = [
+  "tank",
+  "stock_change",
+  "planting",
+  "note",
+  "task",
+  "label",
+  "source_water",
+  "test_kit",
+  "own_species",
+  "own_plant",
+];
 const SAID = { note: note_said, task: task_said };
 /** So many of a group are shown; more words narrow them. */
 const MOST = 12;
@@ -25,12 +36,16 @@ export function Search() {
       <div class="field"><label for="search">${t("search.words")}</label>
         <input id="search" type="search" autocomplete="off" enterkeyhint="search" value=${words.value} onInput=${(/** @type {any} */ e) => (words.value = e.target.value)} /></div>
       <p class="soft" role="status">${words.value.trim() === "" ? t("search.why") : count ? t("search.found", { count }) : t("search.nothing", { words: words.value.trim() })}</p>
-      ${groups.map(({ kind, found }) => html`
+      ${groups.map(
+        ({ kind, found }) => html`
         <section class="section" key=${kind}><h2>${t(`search.group_${kind}`)}</h2>
-          <ul class="lines">${found.slice(0, MOST).map((one) => html`
-            <li key=${one.path + one.title}><a class="line" href=${one.path}><span class="grow"><b>${cut(one.title)}</b>${one.also && html`<br /><span class="soft small">${one.also}</span>`}</span></a></li>`)}</ul>
+          <ul class="lines">${found.slice(0, MOST).map(
+            (one) => html`
+            <li key=${one.path + one.title}><a class="line" href=${one.path}><span class="grow"><b>${cut(one.title)}</b>${one.also && html`<br /><span class="soft small">${one.also}</span>`}</span></a></li>`,
+          )}</ul>
           ${found.length > MOST && html`<p class="soft small">${t("life.more_rows", { count: found.length - MOST })}</p>`}
-        </section>`)}
+        </section>`,
+      )}
     <//>`;
 }
 

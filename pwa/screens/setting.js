@@ -18,13 +18,29 @@ import { go } from "../ui/router.js";
 import { tap } from "../ui/tap.js";
 
 /** Kinds set down here, and the tank's field that one of them fills. @type {Record<string, string | null>} */
-const FILLS = { test_kit: null, label: "dechlorinator", source_water: "source_water", own_species: null, own_plant: null };
+const FILLS = {
+  test_kit: null,
+  label: "dechlorinator",
+  source_water: "source_water",
+  own_species: null,
+  own_plant: null,
+};
 /** Kinds that records know by their name: it stays as it was set down. */
 const BY_NAME = ["own_species", "own_plant"];
 /** Fields of a kit that matter only beside others. @type {Record<string, Record<string, string[]>>} */
-const WHEN = { basis: { parameter: Object.keys(SPECIES) }, steps: { entry: ["steps"] }, per_drop: { parameter: Object.keys(HARDNESS), entry: ["keypad"] } };
+const WHEN = {
+  basis: { parameter: Object.keys(SPECIES) },
+  steps: { entry: ["steps"] },
+  per_drop: { parameter: Object.keys(HARDNESS), entry: ["keypad"] },
+};
 /** What stands in a new one. @type {Record<string, Record<string, any>>} */
-const FIRST = { test_kit: {}, label: { use: "dechlorinator", unit: "ml", basis: "new_water" }, source_water: {}, own_species: { shape: "fusiform" }, own_plant: {} };
+const FIRST = {
+  test_kit: {},
+  label: { use: "dechlorinator", unit: "ml", basis: "new_water" },
+  source_water: {},
+  own_species: { shape: "fusiform" },
+  own_plant: {},
+};
 
 /** @param {{kind: string, id?: string, query: URLSearchParams}} props */
 export function Setting({ kind, id, query }) {
@@ -36,10 +52,18 @@ export function Setting({ kind, id, query }) {
   const all_specs = (records()[kind]?.fields ?? [])
     .filter((/** @type {any} */ field) => field.name !== "retired" || id)
     .filter((/** @type {any} */ field) => field.name !== "name" || !id || !BY_NAME.includes(kind))
-    .map((/** @type {any} */ field) => (kind === "test_kit" && WHEN[field.name] ? { ...field, when: WHEN[field.name] } : field));
+    .map((/** @type {any} */ field) =>
+      kind === "test_kit" && WHEN[field.name] ? { ...field, when: WHEN[field.name] } : field,
+    );
   const opened = useOpened(name, held);
-  const kept = useDraft(name, () => (held ? raw_of(all_specs, held) : { ...FIRST[kind], ...(parameter ? kit_like(parameter) : {}), ...(named ? { name: named } : {}) }));
-  const specs = all_specs.map((/** @type {any} */ field) => (kind === "test_kit" && field.name === "unit" ? printed_unit(field, kept.value.parameter) : field));
+  const kept = useDraft(name, () =>
+    held
+      ? raw_of(all_specs, held)
+      : { ...FIRST[kind], ...(parameter ? kit_like(parameter) : {}), ...(named ? { name: named } : {}) },
+  );
+  const specs = all_specs.map((/** @type {any} */ field) =>
+    kind === "test_kit" && field.name === "unit" ? printed_unit(field, kept.value.parameter) : field,
+  );
   const tried = useSignal(false);
   const refused = useSignal(/** @type {any[]} */ ([]));
   if (!(kind in FILLS) || (id && !held)) return html`<${Missing} up="/room" />`;
@@ -48,10 +72,18 @@ export function Setting({ kind, id, query }) {
   const save = async () => {
     tried.value = true;
     const fields = payload_of(specs, kept.value);
-    const emptied = id ? Object.fromEntries(specs.filter((/** @type {any} */ one) => !one.required && !(one.name in fields) && held[one.name] !== undefined).map((/** @type {any} */ one) => [one.name, null])) : {};
+    const emptied = id
+      ? Object.fromEntries(
+          specs
+            .filter((/** @type {any} */ one) => !one.required && !(one.name in fields) && held[one.name] !== undefined)
+            .map((/** @type {any} */ one) => [one.name, null]),
+        )
+      : {};
     const own = id ?? new_id();
     const changed = changed_fields(opened, { ...emptied, ...fields });
-    /** @type {any[]} */ const writes = Object.keys(changed).length ? [{ type: "put", kind, id: own, fields: changed }] : [];
+    /** @type {any[]} */ const writes = Object.keys(changed).length
+      ? [{ type: "put", kind, id: own, fields: changed }]
+      : [];
     const filled = FILLS[kind];
     if (tank && filled) writes.push({ type: "put", kind: "tank", id: tank.id, fields: { [filled]: own } });
     try {
@@ -64,7 +96,10 @@ export function Setting({ kind, id, query }) {
     }
   };
   const drop = async () => {
-    if (!(await record([{ type: "del", kind, id: /** @type {string} */ (id) }], t("saved.removed", { what: held.name })))) return;
+    if (
+      !(await record([{ type: "del", kind, id: /** @type {string} */ (id) }], t("saved.removed", { what: held.name })))
+    )
+      return;
     forget(name);
     go(then, { replace: true });
   };
@@ -92,7 +127,9 @@ const kit_like = (parameter) => {
 /** Hardness is printed on one of a few scales: those are picked from. @param {any} field @param {string} parameter */
 function printed_unit(field, parameter) {
   const printed = hardness_printed(parameter);
-  return printed ? { ...field, type: "choice", default: printed[0], choices: printed.map((unit) => ({ value: unit, label: unit })) } : field;
+  return printed
+    ? { ...field, type: "choice", default: printed[0], choices: printed.map((unit) => ({ value: unit, label: unit })) }
+    : field;
 }
 
 /** A unit that stood for another parameter is not carried along to this one. @param {any} before @param {any} raw */

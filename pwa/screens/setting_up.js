@@ -12,7 +12,17 @@ import { PlantsStep, WarmthStep } from "../ui/setup_plants.js";
 import { StockStep } from "../ui/setup_stock.js";
 
 /** @type {Record<string, (props: {tank: any}) => any>} */
-const PAGES = { glass: GlassStep, place: PlaceStep, substrate: SubstrateStep, hardscape: HardscapeStep, warmth: WarmthStep, plants: PlantsStep, stock: StockStep, fill: FillStep, first_fish: FirstFishStep };
+const PAGES = {
+  glass: GlassStep,
+  place: PlaceStep,
+  substrate: SubstrateStep,
+  hardscape: HardscapeStep,
+  warmth: WarmthStep,
+  plants: PlantsStep,
+  stock: StockStep,
+  fill: FillStep,
+  first_fish: FirstFishStep,
+};
 /** Once there is water in it, what lies under the water is done. */
 const WITH_WATER = ["stock", "first_fish"];
 
@@ -23,7 +33,8 @@ export function SettingUp({ id, step }) {
   if (!record || !set_up_here(record)) return html`<${Missing} up="/tanks" />`;
   const tank = as_planned(record);
   const allowed = step === "first_fish" ? room.value.may("stock_change") : room.value.may("tank");
-  if (!step || !STEPS.includes(step) || !allowed || !(planned(tank) || WITH_WATER.includes(step))) return html`<${SetupOverview} tank=${tank} />`;
+  if (!step || !STEPS.includes(step) || !allowed || !(planned(tank) || WITH_WATER.includes(step)))
+    return html`<${SetupOverview} tank=${tank} />`;
   const Step = PAGES[step];
   return html`<${Step} tank=${tank} />`;
 }

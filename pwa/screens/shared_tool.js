@@ -16,7 +16,13 @@ import { tap } from "../ui/tap.js";
 export function SharedTool({ id }) {
   const tank = get("tank", id);
   const name = `tool.${id}`;
-  const kept = useDraft(name, () => ({ tool: "net", other_tank: "", order: "both", at: /** @type {string | undefined} */ (undefined), raw: /** @type {Record<string, any>} */ ({}) }));
+  const kept = useDraft(name, () => ({
+    tool: "net",
+    other_tank: "",
+    order: "both",
+    at: /** @type {string | undefined} */ (undefined),
+    raw: /** @type {Record<string, any>} */ ({}),
+  }));
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
   if (!tank) return html`<${Missing} up="/" />`;
@@ -28,7 +34,13 @@ export function SharedTool({ id }) {
   const save = async () => {
     const fields = { tank: id, at, tool, other_tank, order, ...(raw.note?.trim() ? { note: raw.note.trim() } : {}) };
     try {
-      if (!(await record([{ type: "put", kind: "shared_tool", id: new_id(), fields }], t("tool.saved", { what, tank: tank.name, other: tank_name(other_tank) })))) return;
+      if (
+        !(await record(
+          [{ type: "put", kind: "shared_tool", id: new_id(), fields }],
+          t("tool.saved", { what, tank: tank.name, other: tank_name(other_tank) }),
+        ))
+      )
+        return;
       forget(name);
       go(`/trace?tank=${id}&days=30`, { replace: true });
     } catch (failed) {

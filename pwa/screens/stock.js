@@ -25,7 +25,9 @@ export function Stock({ id }) {
   if (!tank) return html`<${Missing} up="/" />`;
   const changes = of_tank(all("stock_change"), id);
   const { animals, short: lacking } = stock_of(changes, now.value);
-  const death = changes.filter((one) => one.change === "death" && Date.parse(one.at) > now.value - MOURNED).toSorted((a, b) => (a.at < b.at ? 1 : -1))[0];
+  const death = changes
+    .filter((one) => one.change === "death" && Date.parse(one.at) > now.value - MOURNED)
+    .toSorted((a, b) => (a.at < b.at ? 1 : -1))[0];
   const may = room.value.may("stock_change");
   return html`
     <${Page} title=${t("stock.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
@@ -33,16 +35,22 @@ export function Stock({ id }) {
       ${animals.length === 0 && html`<p class="sentence">${t(changes.length ? "stock.none_left" : "stock.none_yet")}</p>`}
       <ul class="lines">${animals.map((one) => html`<li key=${one.species}><${Animals} tank=${id} one=${one} may=${may} /></li>`)}</ul>
       ${lacking.map(({ change, missing }) => html`<p class="caution small" key=${change.id}>${t("stock.lacking", { count: missing, name: name_of("species", change.species), when: when(change.at, now.value) })}</p>`)}
-      ${death && html`
+      ${
+        death &&
+        html`
         <section class="section"><h2>${t("stock.after_death")}</h2>
           <p>${t("stock.after_death_why", { name: name_of("species", death.species), when: when(death.at, now.value) })}</p>
           <div class="row"><a class="quiet" href=${`/trace?tank=${id}&days=30`}>${t("trace.who")}</a><a class="quiet" href=${`/tank/${id}/test`}>${t("stock.test_now")}</a></div>
-        </section>`}
-      ${animals.length > 0 && html`
+        </section>`
+      }
+      ${
+        animals.length > 0 &&
+        html`
         <${Mass} animals=${animals} />
         <${Bears} tank=${tank} />
         <${Headroom} tank=${tank} />
-        <${Together} tank=${tank} />`}
+        <${Together} tank=${tank} />`
+      }
       <${LifeLog} tank=${id} kind="stock_change" />
       <nav class="section" aria-label=${t("life.further")}><ul class="lines">
         <li><a class="line" href=${`/trace?tank=${id}&days=30`}>${t("trace.way")}</a></li>
@@ -60,7 +68,9 @@ function Animals({ tank, one, may }) {
     one.died > 0 && t("stock.died", { count: one.died }),
   ].filter(Boolean);
   const inside = html`<span class="grow"><b>${name_of("species", one.species)}</b><br /><span class="soft small">${said.join("\u00a0· ")}</span></span><span class="found"><b>${short(one.count, 0)}</b></span>`;
-  return may ? html`<a class="line" href=${`/tank/${tank}/stock/new?species=${encodeURIComponent(one.species)}`}>${inside}</a>` : html`<div class="line">${inside}</div>`;
+  return may
+    ? html`<a class="line" href=${`/tank/${tank}/stock/new?species=${encodeURIComponent(one.species)}`}>${inside}</a>`
+    : html`<div class="line">${inside}</div>`;
 }
 
 /** @param {{animals: import("../advice/stock.js").Kept[]}} props */

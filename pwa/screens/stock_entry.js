@@ -10,7 +10,17 @@ import { useDraft } from "../ui/draft.js";
 import { measured } from "../ui/figures.js";
 import { Fields } from "../ui/form.js";
 import { KindPicker } from "../ui/kind_picker.js";
-import { ChoiceTiles, Errors, Failed, NoteToo, TankTiles, WrongTank, field_of, record_life, tank_name } from "../ui/life_entry.js";
+import {
+  ChoiceTiles,
+  Errors,
+  Failed,
+  NoteToo,
+  TankTiles,
+  WrongTank,
+  field_of,
+  record_life,
+  tank_name,
+} from "../ui/life_entry.js";
 import { Stands } from "../ui/life_log.js";
 import { counted } from "../ui/life_said.js";
 import { all, get, now, room } from "../ui/live.js";
@@ -33,7 +43,22 @@ export function StockEntry({ id, query }) {
   const tank = get("tank", id);
   const corrects = get("stock_change", query.get("corrects") ?? undefined);
   const name = `stock.${id}.${corrects?.id ?? [query.get("change"), query.get("species")].join(".")}`;
-  const kept = useDraft(name, () => (corrects ? drawn_from(corrects) : { change: query.get("change") ?? "", species: query.get("species") ?? "", count: "", length: "", length_unit: "cm", cause: "", other_tank: "", at: undefined, tank: "", raw: {} }));
+  const kept = useDraft(name, () =>
+    corrects
+      ? drawn_from(corrects)
+      : {
+          change: query.get("change") ?? "",
+          species: query.get("species") ?? "",
+          count: "",
+          length: "",
+          length_unit: "cm",
+          cause: "",
+          other_tank: "",
+          at: undefined,
+          tank: "",
+          raw: {},
+        },
+  );
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
   const up = query.get("then") ?? (tank ? `/tank/${id}/stock` : "/");
@@ -45,22 +70,39 @@ export function StockEntry({ id, query }) {
   const here = animals.find((one) => one.species === species);
   const near = near_kinds(OUT.includes(change), animals, gone);
   const count = kept.value.count === "" ? 1 : Number(kept.value.count);
-  const known_cm = here?.length_cm ?? table("species").rows[species]?.length_cm ?? all("own_species").find((one) => one.name === species)?.length_cm;
+  const known_cm =
+    here?.length_cm ??
+    table("species").rows[species]?.length_cm ??
+    all("own_species").find((one) => one.name === species)?.length_cm;
   const ruler = shown_in("cm");
-  const length_cm = kept.value.length === "" ? undefined : ruler.hold(Number(kept.value.length), kept.value.length_unit);
+  const length_cm =
+    kept.value.length === "" ? undefined : ruler.hold(Number(kept.value.length), kept.value.length_unit);
   const set_length = (/** @type {string} */ text) => set({ length: text, length_unit: ruler.unit });
-  const choices = field_of("stock_change", "change").choices.map((/** @type {any} */ one) => ({ ...one, label: has_move(one.value) ? t("stock.moved") : one.label }));
-  const offered = choices.filter((/** @type {any} */ one) => CHANGES.includes(one.value) || one.value === corrects?.change);
+  const choices = field_of("stock_change", "change").choices.map((/** @type {any} */ one) => ({
+    ...one,
+    label: has_move(one.value) ? t("stock.moved") : one.label,
+  }));
+  const offered = choices.filter(
+    (/** @type {any} */ one) => CHANGES.includes(one.value) || one.value === corrects?.change,
+  );
   const missing = change && OUT.includes(change) && !corrects ? Math.max(0, count - (here?.count ?? 0)) : 0;
   const its_tank = kept.value.tank || id;
-  const ready = change && species && (change !== "move_out" || (other_tank && other_tank !== its_tank)) && !no_moment(at);
+  const ready =
+    change && species && (change !== "move_out" || (other_tank && other_tank !== its_tank)) && !no_moment(at);
   const what = species ? counted(species, count) : "";
 
   const save = async () => {
     const fields = {
-      tank: its_tank, at: at ?? corrects?.at ?? room.value.now(), change, species, count,
-      ...(length_cm === undefined ? {} : { length_cm }), ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
-      ...(change === "death" && cause.trim() ? { cause: cause.trim(), cause_code: code_of(CAUSES, cause_named, cause.trim()) } : {}),
+      tank: its_tank,
+      at: at ?? corrects?.at ?? room.value.now(),
+      change,
+      species,
+      count,
+      ...(length_cm === undefined ? {} : { length_cm }),
+      ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
+      ...(change === "death" && cause.trim()
+        ? { cause: cause.trim(), cause_code: code_of(CAUSES, cause_named, cause.trim()) }
+        : {}),
       ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
     };
     const said = t(`stock.saved_${change}`, { what, tank: tank.name, other: tank_name(other_tank) });
@@ -75,7 +117,9 @@ export function StockEntry({ id, query }) {
       <${Stands} one=${corrects} />
       <${Failed} text=${problem.value} />
       <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} onPick=${(/** @type {string} */ value) => set({ change: value })} />
-      ${change && html`
+      ${
+        change &&
+        html`
         ${change === "death" && html`<p class="section">${t("stock.sorry")}</p>`}
         <section class="section"><h2>${t("life.which_species")}</h2>
           <${KindPicker} rows="species" near=${near} value=${species} then=${then} onPick=${(/** @type {string} */ key) => set({ species: key, length: "" })} /></section>
@@ -84,16 +128,20 @@ export function StockEntry({ id, query }) {
           ${missing > 0 && species && html`<p class="soft center">${t("stock.more_than_known", { count: here?.count ?? 0 })}</p>`}</section>
         ${change === "move_out" && html`<${TankTiles} tank=${its_tank} value=${other_tank} label=${t("life.to_which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
         ${change === "death" && html`<${Cause} value=${cause} onValue=${(/** @type {string} */ text) => set({ cause: text })} />`}
-        ${species && html`
+        ${
+          species &&
+          html`
           <details class="more section" open=${length_cm !== undefined}>
             <summary>${length_cm === undefined ? t("stock.length_open") : t("stock.length_is", { length: measured(length_cm, "cm", 1) })}</summary>
             <p class="soft">${t("stock.length_why")}</p>
             <${Amount} label=${t("stock.length")} unit=${ruler.label} value=${ruler.show(length_cm ?? known_cm ?? COMMON_CM)} typed=${ruler.text(kept.value.length, kept.value.length_unit) || null} step=${ruler.unit === "cm" ? 0.5 : 0.25} least=${ruler.show(field_of("stock_change", "length_cm").min)} most=${ruler.show(field_of("stock_change", "length_cm").max)} onType=${set_length} />
             ${length_cm === undefined && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set({ length: String(known_cm ?? COMMON_CM), length_unit: "cm" }))}>${t("stock.length_take", { length: measured(known_cm ?? COMMON_CM, "cm", 1) })}</button></p>`}
-          </details>`}
+          </details>`
+        }
         <${Moment} at=${at} was=${corrects?.at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
         ${corrects && html`<${WrongTank} was=${id} tank=${kept.value.tank} onPick=${(/** @type {string} */ tank) => set({ tank })} />`}
-        <${NoteToo} kind="stock_change" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`}
+        <${NoteToo} kind="stock_change" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`
+      }
       <${Errors} kind="stock_change" errors=${errors.value} />
       ${cautions(change).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
       ${change === "arrival" && html`<p><a class="quiet" href="/bench/acclimation">${t("stock.acclimate")}</a></p>`}
@@ -105,7 +153,16 @@ const has_move = (change) => change === "move_out";
 
 /** What is typed of the record that is corrected. @param {any} one */
 const drawn_from = ({ change, species, count, length_cm, cause, cause_code, other_tank, note }) => ({
-  change, species, count: String(count), length: length_cm === undefined ? "" : String(length_cm), length_unit: "cm", cause: cause_said({ cause, cause_code }), other_tank: other_tank ?? "", at: undefined, tank: "", raw: { note },
+  change,
+  species,
+  count: String(count),
+  length: length_cm === undefined ? "" : String(length_cm),
+  length_unit: "cm",
+  cause: cause_said({ cause, cause_code }),
+  other_tank: other_tank ?? "",
+  at: undefined,
+  tank: "",
+  raw: { note },
 });
 
 /** For what goes the kinds that are here; for what comes those too, and those written down last in the room. @param {boolean} going @param {any[]} animals @param {any[]} gone */

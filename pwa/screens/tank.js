@@ -83,10 +83,13 @@ const Actions = ({ id, advice }) => {
 /** @param {{id: string}} props */
 function WriteDown({ id }) {
   const open = WRITE_DOWN.filter(([, kind]) => room.value.may(kind));
-  return open.length > 0 && html`
+  return (
+    open.length > 0 &&
+    html`
     <nav class="section" aria-label=${t("write_down.title")}><h2>${t("write_down.title")}</h2>
       <div class="tiles">${open.map(([name, , path]) => html`<a key=${name} href=${`/tank/${id}/${path}`}><${Icon} name=${name} size=${28} />${t(`write_down.${name}`)}</a>`)}</div>
-    </nav>`;
+    </nav>`
+  );
 }
 
 /** When the planned animals may come: while none lives in it, or it is young. @param {{tank: any}} props */
@@ -102,7 +105,9 @@ function FirstFish({ tank }) {
 
 /** @param {{facts: any, advice: any}} props */
 function Latest({ facts, advice }) {
-  const rows = [...TESTED, ...SELDOM].map((parameter) => facts.readings.findLast((/** @type {any} */ one) => one.parameter === parameter)).filter(Boolean);
+  const rows = [...TESTED, ...SELDOM]
+    .map((parameter) => facts.readings.findLast((/** @type {any} */ one) => one.parameter === parameter))
+    .filter(Boolean);
   if (rows.length === 0) return html`<p class="soft section">${t("tank.no_figures")}</p>`;
   return html`
     <section class="section">
@@ -129,7 +134,8 @@ function stock_said({ stock, now }) {
 }
 
 /** @param {any} facts */
-const water_said = ({ source, label }) => [source?.name ?? t("water.none"), label?.name ?? t("label.none")].join("\u00a0· ");
+const water_said = ({ source, label }) =>
+  [source?.name ?? t("water.none"), label?.name ?? t("label.none")].join("\u00a0· ");
 
 /** @param {string} id */
 function tasks_said(id) {

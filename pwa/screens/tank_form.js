@@ -22,7 +22,20 @@ import { tap } from "../ui/tap.js";
 /** Measures everyone takes; the rest of the contract's fields make it more exact. */
 const RULER = ["measures", "length_cm", "width_cm", "diameter_cm", "bow_cm", "height_cm", "glass_mm", "fill_height_cm"];
 /** What the forecast wants to know beside the measures, and the rest. */
-const ABOUT = ["place", "started_at", "seeded", "planting", "filter", "feed_g_day", "protein_fraction", "fish_g", "temperature_c", "ph", "kh_dkh", "note"];
+const ABOUT = [
+  "place",
+  "started_at",
+  "seeded",
+  "planting",
+  "filter",
+  "feed_g_day",
+  "protein_fraction",
+  "fish_g",
+  "temperature_c",
+  "ph",
+  "kh_dkh",
+  "note",
+];
 
 /** @param {{id?: string}} props without an id: a new tank */
 export function TankForm({ id }) {
@@ -34,11 +47,13 @@ export function TankForm({ id }) {
   const tried = useSignal(false);
   const refused = useSignal(/** @type {any[]} */ ([]));
   if (id && !tank) return html`<${Missing} up="/tanks" />`;
-  if (!room.value.may("tank")) return html`<${LookingOnly} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} why="looking_only.this" />`;
+  if (!room.value.may("tank"))
+    return html`<${LookingOnly} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} why="looking_only.this" />`;
 
   const { measures, about } = kept.value;
   const found = litres_of(measures);
-  const specs = (/** @type {string[]} */ names) => records().tank.fields.filter((/** @type {any} */ field) => names.includes(field.name));
+  const specs = (/** @type {string[]} */ names) =>
+    records().tank.fields.filter((/** @type {any} */ field) => names.includes(field.name));
   const inputs = contracts().volume.inputs;
   const set_measures = (/** @type {any} */ raw) => (kept.value = { ...kept.value, measures: raw });
   const set_about = (/** @type {any} */ raw) => (kept.value = { ...kept.value, about: raw });
@@ -49,7 +64,9 @@ export function TankForm({ id }) {
     refused.value = [];
     if (!found.answer) return document.querySelector(".wrong")?.scrollIntoView({ block: "center" });
     const known = payload_of(specs(["name", ...ABOUT]), about);
-    const emptied = id ? Object.fromEntries(ABOUT.filter((field) => !(field in known)).map((field) => [field, null])) : {};
+    const emptied = id
+      ? Object.fromEntries(ABOUT.filter((field) => !(field in known)).map((field) => [field, null]))
+      : {};
     const own = id ?? new_id();
     const figures = { measures: found.payload, water_l: found.answer.water_l, gross_l: found.answer.gross_l };
     const extra = id ? {} : { walk_order: last_place(live_room) };
@@ -57,7 +74,14 @@ export function TankForm({ id }) {
     // What a plan's steps put into the glass stays theirs.
     if (tank && planned(tank) && fields.measures) fields.measures = unplanned(tank, fields.measures);
     try {
-      if (Object.keys(fields).length && !(await record([{ type: "put", kind: "tank", id: own, fields }], t(id ? "saved.tank" : "saved.new_tank", { tank: known.name })))) return;
+      if (
+        Object.keys(fields).length &&
+        !(await record(
+          [{ type: "put", kind: "tank", id: own, fields }],
+          t(id ? "saved.tank" : "saved.new_tank", { tank: known.name }),
+        ))
+      )
+        return;
       forget(name);
       go(`/tank/${own}`, { replace: true });
     } catch (no) {
@@ -65,7 +89,11 @@ export function TankForm({ id }) {
       refused.value = no.errors;
     }
   };
-  const put_away = () => record([{ type: "put", kind: "tank", id: /** @type {string} */ (id), fields: { resting: !tank.resting } }], t(tank.resting ? "saved.back" : "saved.away", { tank: tank.name }));
+  const put_away = () =>
+    record(
+      [{ type: "put", kind: "tank", id: /** @type {string} */ (id), fields: { resting: !tank.resting } }],
+      t(tank.resting ? "saved.back" : "saved.away", { tank: tank.name }),
+    );
 
   return html`
     <${Page} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} book news=${html`<${Meanwhile} opened=${opened} held=${tank} names=${["name", "water_l", "measures", ...ABOUT]} />`}
@@ -73,13 +101,17 @@ export function TankForm({ id }) {
       ${!id && html`<p class="from-glass"><a class="quiet" href="/tanks/setup">${t("setup.from_glass")}</a><span class="soft small">${t("setup.from_glass_why")}</span></p>`}
       <section class="entry"><span class="in-margin" aria-hidden="true">1</span><div>
         <fieldset><legend class="label">${t("tank.shape")}</legend>
-          <div class="tiles two">${inputs[0].choices.map((/** @type {any} */ choice) => html`
+          <div class="tiles two">${inputs[0].choices.map(
+            (/** @type {any} */ choice) => html`
             <label key=${choice.value}><input class="unseen" type="radio" name="shape" value=${choice.value} checked=${measures.shape === choice.value}
-              onChange=${() => set_measures({ ...measures, shape: choice.value })} /><${Icon} name=${choice.value} size=${40} />${choice.label}</label>`)}</div>
+              onChange=${() => set_measures({ ...measures, shape: choice.value })} /><${Icon} name=${choice.value} size=${40} />${choice.label}</label>`,
+          )}</div>
         </fieldset>
         ${tried.value && !measures.shape && html`<${Wrong} spec=${inputs[0]} error=${found.errors[0]} />`}
       </div></section>
-      ${measures.shape && html`
+      ${
+        measures.shape &&
+        html`
         <section class="entry"><span class="in-margin" aria-hidden="true">2</span><div>
           <h2 class="unseen">${t("tank.measures")}</h2>
           <${Fields} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name))} all=${inputs} raw=${measures} onRaw=${set_measures} errors=${errors} tried=${tried.value} />
@@ -97,7 +129,8 @@ export function TankForm({ id }) {
           ${contracts().volume.cautions.map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
           ${tank && html`<${Authors} meta=${tank.meta} />`}
           ${id && html`<p><button class="quiet" type="button" onClick=${tap(() => void put_away())}>${t(tank.resting ? "tank.back" : "tank.away")}</button></p>`}
-        </div></section>`}
+        </div></section>`
+      }
     <//>`;
 }
 
@@ -119,8 +152,14 @@ function litres_of(measures) {
 /** @param {any} tank */
 const first = (tank) => ({
   measures: tank?.measures ? raw_of(contracts().volume.inputs, tank.measures) : {},
-  about: tank ? raw_of(records().tank.fields.filter((/** @type {any} */ field) => ["name", ...ABOUT].includes(field.name)), tank) : {},
+  about: tank
+    ? raw_of(
+        records().tank.fields.filter((/** @type {any} */ field) => ["name", ...ABOUT].includes(field.name)),
+        tank,
+      )
+    : {},
 });
 
 /** @param {Record<string, any>} measures */
-const has_more = (measures) => Object.keys(measures).some((name) => name !== "shape" && !RULER.includes(name) && measures[name]);
+const has_more = (measures) =>
+  Object.keys(measures).some((name) => name !== "shape" && !RULER.includes(name) && measures[name]);

@@ -23,9 +23,13 @@ export function Task({ id }) {
   const at = stands?.due[0] ?? stands?.next ?? null;
   return html`
     <${Page} title=${task_said(task)} up=${tank ? `/tank/${tank.id}/tasks` : "/tasks"} aside=${html`<span></span>`}
-      act=${may_close && at !== null && html`
+      act=${
+        may_close &&
+        at !== null &&
+        html`
         <button class="quiet tall" type="button" onClick=${tap(() => void close_task(task, at, { skipped: true }))}>${t("task.skip")}</button>
-        <button class="main" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" />${t(stands.due.length ? "task.done" : "task.done_early")}</button>`}>
+        <button class="main" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" />${t(stands.due.length ? "task.done" : "task.done_early")}</button>`
+      }>
       <p class="soft">${tank?.name ?? t("tasks.room")}</p>
       <p class="sentence">${rule_said(task)}</p>
       ${stands?.unread && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${t("task.unread", { rule: task.rule })}</span></p>`}
@@ -33,11 +37,14 @@ export function Task({ id }) {
       ${task.note && html`<p>${task.note}</p>`}
       <p class="caution small">${t("task.hands")}</p>
       <${SoFar} task=${task} />
-      ${room.value.may("task") && html`
+      ${
+        room.value.may("task") &&
+        html`
         <ul class="lines section">
           <li><a class="line" href=${`/task/${id}/edit`}>${t("task.edit")}</a></li>
           <li><button class="line whole" type="button" onClick=${tap(() => void end(task))}><span>${t(task.over ? "task.resume" : "task.end")}${!task.over && html`<br /><span class="soft small">${t("task.end_why")}</span>`}</span></button></li>
-        </ul>`}
+        </ul>`
+      }
     <//>`;
 }
 
@@ -48,13 +55,20 @@ function stands_said({ due, overdue, next }) {
 }
 
 /** @param {any} task */
-const end = (task) => record([{ type: "put", kind: "task", id: task.id, fields: { over: !task.over } }], t(task.over ? "saved.task_resumed" : "saved.task_ended", { title: task_said(task) }));
+const end = (task) =>
+  record(
+    [{ type: "put", kind: "task", id: task.id, fields: { over: !task.over } }],
+    t(task.over ? "saved.task_resumed" : "saved.task_ended", { title: task_said(task) }),
+  );
 
 /** @param {{task: any}} props */
 function SoFar({ task }) {
-  const dones = all("task_done").filter((one) => one.task === task.id).toSorted((a, b) => (a.at < b.at ? 1 : -1));
+  const dones = all("task_done")
+    .filter((one) => one.task === task.id)
+    .toSorted((a, b) => (a.at < b.at ? 1 : -1));
   if (dones.length === 0) return html`<p class="soft">${t("task.never")}</p>`;
-  const remove = (/** @type {any} */ one, /** @type {string} */ what) => record([{ type: "del", kind: "task_done", id: one.id }], t("saved.removed", { what }));
+  const remove = (/** @type {any} */ one, /** @type {string} */ what) =>
+    record([{ type: "del", kind: "task_done", id: one.id }], t("saved.removed", { what }));
   return html`
     <section class="section"><h2>${t("task.history")}</h2>
       <ul class="lines">${dones.slice(0, SHOWN).map((one) => {

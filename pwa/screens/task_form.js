@@ -35,7 +35,11 @@ export function TaskForm({ id, query }) {
   const name = id ? `task.${id}` : `task.new.${tank}`;
   const zone = held?.zone || (held ? "UTC" : zone_here());
   const opened = useOpened(name, held);
-  const kept = useDraft(name, () => (held ? { ...form_of(held), title: task_said(held), tank: held.tank ?? "", own_words: true } : { ...first_form(now.value, zone), title: "", tank, own_words: false }));
+  const kept = useDraft(name, () =>
+    held
+      ? { ...form_of(held), title: task_said(held), tank: held.tank ?? "", own_words: true }
+      : { ...first_form(now.value, zone), title: "", tank, own_words: false },
+  );
   const problem = useSignal("");
   if (id && !held) return html`<${Missing} up="/tasks" />`;
   const form = kept.value;
@@ -45,20 +49,36 @@ export function TaskForm({ id, query }) {
   const save = async () => {
     const title = form.title.trim();
     if (!title) return void (problem.value = t("task_form.need_title"));
-    if (form.often === "weekdays" && form.weekdays.length === 0) return void (problem.value = t("task_form.need_weekday"));
+    if (form.often === "weekdays" && form.weekdays.length === 0)
+      return void (problem.value = t("task_form.need_weekday"));
     const { rule, ...when } = fields_of(form, zone);
     // A title that was not touched stays as it is written, in whatever language its tile was picked.
     const code = code_of(TASKS, task_named, title);
-    const named = held && title === task_said(opened) ? { title: opened.title } : { title, ...(code ? { from_tile: { code, words: title } } : {}) };
+    const named =
+      held && title === task_said(opened)
+        ? { title: opened.title }
+        : { title, ...(code ? { from_tile: { code, words: title } } : {}) };
     const all = { ...named, tank: form.tank || null, rule: rule ?? null, ...when };
     const fields = form.often === "own" ? { ...all, rule: held?.rule ?? null } : all;
-    const changed = held ? changed_fields(opened, fields) : Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
+    const changed = held
+      ? changed_fields(opened, fields)
+      : Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
     try {
-      if (Object.keys(changed).length && !(await record([{ type: "put", kind: "task", id: id ?? new_id(), fields: changed }], t("saved.task", { title })))) return;
+      if (
+        Object.keys(changed).length &&
+        !(await record(
+          [{ type: "put", kind: "task", id: id ?? new_id(), fields: changed }],
+          t("saved.task", { title }),
+        ))
+      )
+        return;
       forget(name);
       go(up, { replace: true });
     } catch (failed) {
-      problem.value = failed instanceof InvalidInput ? refusal_said(failed, records().task.fields) : /** @type {Error} */ (failed).message;
+      problem.value =
+        failed instanceof InvalidInput
+          ? refusal_said(failed, records().task.fields)
+          : /** @type {Error} */ (failed).message;
     }
   };
 
@@ -89,32 +109,44 @@ function What({ form, set }) {
         ${titles.map((title) => html`<button type="button" key=${title} aria-pressed=${form.title === title} onClick=${tap(() => set({ title, own_words: false }))}>${title}</button>`)}
         <button type="button" class="wide" aria-pressed=${own} onClick=${tap(() => set({ own_words: true }))}>${t("task_form.own_words")}</button>
       </div></fieldset>
-    ${own && html`<div class="field"><label for="task-title">${t("task_form.title")}</label>
-      <input id="task-title" type="text" autocomplete="off" maxlength="120" value=${form.title} onInput=${(/** @type {any} */ e) => set({ title: e.target.value, own_words: true })} /></div>`}`;
+    ${
+      own &&
+      html`<div class="field"><label for="task-title">${t("task_form.title")}</label>
+      <input id="task-title" type="text" autocomplete="off" maxlength="120" value=${form.title} onInput=${(/** @type {any} */ e) => set({ title: e.target.value, own_words: true })} /></div>`
+    }`;
 }
 
 /** What each way of repeating asks beside it. @param {{form: any, set: (more: any) => void}} props */
 function Days({ form, set }) {
   const first_day = html`<${Stepper} label=${t("task_form.first_day")} said=${date_said(form.day)} onStep=${(/** @type {number} */ way) => set({ day: form.day + way * DAY })} />`;
   if (form.often === "once") return first_day;
-  if (form.often === "days") return html`
+  if (form.often === "days")
+    return html`
     <${Stepper} label=${t("task_form.every")} said=${t("task_form.every_said", { count: form.every })} can=${{ less: form.every > 2, more: form.every < 90 }} onStep=${(/** @type {number} */ way) => set({ every: form.every + way })} />
     ${first_day}`;
-  if (form.often === "monthly") return html`
+  if (form.often === "monthly")
+    return html`
     <${Stepper} label=${t("task_form.month_day")} said=${form.month_day === LAST_DAY ? t("task_form.last_day") : t("task_form.month_day_said", { count: form.month_day })}
       onStep=${(/** @type {number} */ way) => set({ month_day: ((form.month_day + way + LAST_DAY - 1) % LAST_DAY) + 1 })} />`;
   if (form.often !== "weekdays") return null;
-  const toggled = (/** @type {string} */ day) => (form.weekdays.includes(day) ? form.weekdays.filter((/** @type {string} */ one) => one !== day) : [...form.weekdays, day]);
+  const toggled = (/** @type {string} */ day) =>
+    form.weekdays.includes(day)
+      ? form.weekdays.filter((/** @type {string} */ one) => one !== day)
+      : [...form.weekdays, day];
   return html`
     <fieldset class="field"><legend class="label">${t("task_form.weekdays")}</legend>
-      <div class="tiles four">${WEEKDAYS.map((day, place) => html`
-        <button type="button" key=${day} aria-pressed=${form.weekdays.includes(day)} aria-label=${weekday_name(place)} onClick=${tap(() => set({ weekdays: toggled(day) }))}>${weekday_name(place, "short")}</button>`)}</div>
+      <div class="tiles four">${WEEKDAYS.map(
+        (day, place) => html`
+        <button type="button" key=${day} aria-pressed=${form.weekdays.includes(day)} aria-label=${weekday_name(place)} onClick=${tap(() => set({ weekdays: toggled(day) }))}>${weekday_name(place, "short")}</button>`,
+      )}</div>
     </fieldset>`;
 }
 
 /** One of several. @param {{label: string, name: string, chosen: any, choices: [any, any][], three?: boolean, onChoose: (to: any) => void}} props */
 const Choice = ({ label, name, chosen, choices, three, onChoose }) => html`
   <fieldset class="field"><legend class="label">${label}</legend>
-    <div class=${three ? "tiles" : "tiles two"}>${choices.map(([value, said]) => html`
-      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen} onChange=${() => onChoose(value)} />${said}</label>`)}</div>
+    <div class=${three ? "tiles" : "tiles two"}>${choices.map(
+      ([value, said]) => html`
+      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen} onChange=${() => onChoose(value)} />${said}</label>`,
+    )}</div>
   </fieldset>`;

@@ -24,7 +24,13 @@ const ANSWERS = TESTED.length;
 const STOPS = [...TESTED, null, ...SELDOM];
 /** A test that was begun longer ago than this is another day's (assumption). */
 const OLD_MS = 2 * 3_600_000;
-const first = () => ({ at: 0, begun: Date.parse(room.value.now()), readings: /** @type {Record<string, any>} */ ({}), typed: /** @type {Record<string, string>} */ ({}), when: /** @type {string | undefined} */ (undefined) });
+const first = () => ({
+  at: 0,
+  begun: Date.parse(room.value.now()),
+  readings: /** @type {Record<string, any>} */ ({}),
+  typed: /** @type {Record<string, string>} */ ({}),
+  when: /** @type {string | undefined} */ (undefined),
+});
 
 /** @param {{id: string}} props */
 export function Test({ id }) {
@@ -38,7 +44,10 @@ export function Test({ id }) {
   const parameter = STOPS[test.at] ?? null;
   const seldom = test.at > ANSWERS;
   const done = Object.values(test.readings);
-  const strange = done.map((reading) => ({ reading, spec: figure_spec(reading, parameter_name(reading.parameter)) })).map((one) => ({ ...one, error: no_figure(one.spec, one.reading.value) })).filter(({ error }) => error);
+  const strange = done
+    .map((reading) => ({ reading, spec: figure_spec(reading, parameter_name(reading.parameter)) }))
+    .map((one) => ({ ...one, error: no_figure(one.spec, one.reading.value) }))
+    .filter(({ error }) => error);
 
   const to = (/** @type {number} */ at, more = {}) => {
     settle();
@@ -46,10 +55,17 @@ export function Test({ id }) {
     scrollTo(0, 0);
   };
   const to_seldom = (/** @type {string} */ of) => to(STOPS.indexOf(of), { from: test.at });
-  const answer = (/** @type {any} */ fields) => ({ readings: { ...test.readings, [fields.parameter]: { ...fields, at: room.value.now() } } });
+  const answer = (/** @type {any} */ fields) => ({
+    readings: { ...test.readings, [fields.parameter]: { ...fields, at: room.value.now() } },
+  });
   const save = async () => {
     const together = new_id();
-    const writes = done.map((fields) => ({ type: /** @type {const} */ ("put"), kind: "reading", id: new_id(), fields: { ...fields, ...(test.when ? { at: test.when } : {}), tank: id, test: together } }));
+    const writes = done.map((fields) => ({
+      type: /** @type {const} */ ("put"),
+      kind: "reading",
+      id: new_id(),
+      fields: { ...fields, ...(test.when ? { at: test.when } : {}), tank: id, test: together },
+    }));
     try {
       if (!(await record(writes, t("saved.readings", { count: writes.length })))) return;
       forget(name);
@@ -65,22 +81,42 @@ export function Test({ id }) {
 
   return html`
     <${Page} title=${tank.name} up=${`/tank/${id}`} act=${act} aside=${html`<span class="soft figures">${seldom ? t("test.seldom") : t("test.place", { at: Math.min(test.at + 1, ANSWERS), of: ANSWERS })}</span>`}>
-      ${now.value - test.begun > OLD_MS && done.length > 0 && html`
+      ${
+        now.value - test.begun > OLD_MS &&
+        done.length > 0 &&
+        html`
         <div class="row apart caution"><span>${t("test.begun", { when: when(test.begun, now.value) })}</span>
-          <button class="quiet" type="button" onClick=${tap(() => (kept.value = first()))}>${t("test.afresh")}</button></div>`}
+          <button class="quiet" type="button" onClick=${tap(() => (kept.value = first()))}>${t("test.afresh")}</button></div>`
+      }
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
-      ${strange.map(({ reading, spec, error }) => html`<div key=${reading.parameter} role="alert"><${Wrong} spec=${spec} error=${error} />
-        ${reading.parameter !== parameter && html`<button class="quiet" type="button" onClick=${tap(() => to(STOPS.indexOf(reading.parameter)))}>${t("test.key_again", { what: parameter_name(reading.parameter) })}</button>`}</div>`)}
-      ${parameter
-        ? html`<${Parameter} key=${parameter} tank=${id} parameter=${parameter} test=${test} onPick=${(/** @type {any} */ fields) => to(test.at + 1, answer(fields))}
+      ${strange.map(
+        ({
+          reading,
+          spec,
+          error,
+        }) => html`<div key=${reading.parameter} role="alert"><${Wrong} spec=${spec} error=${error} />
+        ${reading.parameter !== parameter && html`<button class="quiet" type="button" onClick=${tap(() => to(STOPS.indexOf(reading.parameter)))}>${t("test.key_again", { what: parameter_name(reading.parameter) })}</button>`}</div>`,
+      )}
+      ${
+        parameter
+          ? html`<${Parameter} key=${parameter} tank=${id} parameter=${parameter} test=${test} onPick=${(/** @type {any} */ fields) => to(test.at + 1, answer(fields))}
             onType=${(/** @type {string} */ text, /** @type {any} */ fields, /** @type {string} */ keyed_in) => {
               const { [parameter]: _, ...others } = test.readings;
-              kept.value = { ...test, keyed_in: { ...test.keyed_in, [parameter]: keyed_in }, typed: { ...test.typed, [parameter]: text }, readings: fields ? answer(fields).readings : others };
+              kept.value = {
+                ...test,
+                keyed_in: { ...test.keyed_in, [parameter]: keyed_in },
+                typed: { ...test.typed, [parameter]: text },
+                readings: fields ? answer(fields).readings : others,
+              };
             }} />`
-        : html`<${Answers} readings=${test.readings} onGo=${(/** @type {number} */ at) => (at > ANSWERS ? to_seldom(/** @type {string} */ (STOPS[at])) : to(at))} />`}
-      ${test.at < ANSWERS && html`
+          : html`<${Answers} readings=${test.readings} onGo=${(/** @type {number} */ at) => (at > ANSWERS ? to_seldom(/** @type {string} */ (STOPS[at])) : to(at))} />`
+      }
+      ${
+        test.at < ANSWERS &&
+        html`
         <div class="row small seldom" role="group" aria-labelledby="seldom"><span class="soft" id="seldom">${t("test.seldom")}</span>
-          ${SELDOM.map((of) => html`<button type="button" class="quiet" key=${of} onClick=${tap(() => to_seldom(of))}>${parameter_name(of)}</button>`)}</div>`}
+          ${SELDOM.map((of) => html`<button type="button" class="quiet" key=${of} onClick=${tap(() => to_seldom(of))}>${parameter_name(of)}</button>`)}</div>`
+      }
       <${Moment} at=${test.when} onAt=${(/** @type {string | undefined} */ moment) => (kept.value = { ...test, when: moment })} />
     <//>`;
 }
@@ -92,7 +128,8 @@ function Parameter({ tank, parameter, test, onPick, onType }) {
   const unit = kit.unit ?? UNITS[parameter];
   const { label, unit: shown, hold, text: keyed } = shown_in(unit);
   const { per_drop } = kit;
-  const read = (/** @type {string} */ text) => reading_of(kit, Number((hold(Number(text)) * (per_drop ?? 1)).toPrecision(6)));
+  const read = (/** @type {string} */ text) =>
+    reading_of(kit, Number((hold(Number(text)) * (per_drop ?? 1)).toPrecision(6)));
   const typed = keyed(test.typed[parameter] ?? null, test.keyed_in?.[parameter]);
   return html`
     <h2 class="asked">${parameter_name(parameter)} <span class="soft unit">${[kit.entry === "steps" ? unit : label, read_as(parameter, kit.basis)].join(" ")}</span></h2>
@@ -101,13 +138,17 @@ function Parameter({ tank, parameter, test, onPick, onType }) {
       <a class="quiet" href=${kit.id ? `/room/test_kit/${kit.id}` : `/room/test_kit/new?parameter=${parameter}&then=/tank/${tank}/test`}>${t(kit.id ? "kit.edit" : "kit.set_up")}</a>
     </p>
     ${(kit.timers ?? []).length > 0 && html`<${Timed} kit=${kit} tank=${tank} />`}
-    ${kit.entry === "steps" && (kit.steps ?? []).length > 0
-      ? html`<div class="tiles steps" role="group" aria-label=${parameter_name(parameter)}>
-          ${kit.steps.map((/** @type {number} */ step) => html`
-            <button type="button" key=${step} aria-pressed=${chosen === step} onClick=${tap(() => onPick(reading_of(kit, step)))}>${short(step)}</button>`)}
+    ${
+      kit.entry === "steps" && (kit.steps ?? []).length > 0
+        ? html`<div class="tiles steps" role="group" aria-label=${parameter_name(parameter)}>
+          ${kit.steps.map(
+            (/** @type {number} */ step) => html`
+            <button type="button" key=${step} aria-pressed=${chosen === step} onClick=${tap(() => onPick(reading_of(kit, step)))}>${short(step)}</button>`,
+          )}
         </div>`
-      : html`<${Keypad} label=${parameter_name(parameter)} unit=${per_drop ? t("test.drops") : label} value=${typed} onValue=${(/** @type {string} */ text) => onType(text, text === "" ? null : read(text), shown)} />
-          ${per_drop && typed && html`<p class="soft center" role="status">${t("test.drops_are", { figure: `${short(read(typed).value)} ${unit}` })}</p>`}`}`;
+        : html`<${Keypad} label=${parameter_name(parameter)} unit=${per_drop ? t("test.drops") : label} value=${typed} onValue=${(/** @type {string} */ text) => onType(text, text === "" ? null : read(text), shown)} />
+          ${per_drop && typed && html`<p class="soft center" role="status">${t("test.drops_are", { figure: `${short(read(typed).value)} ${unit}` })}</p>`}`
+    }`;
 }
 
 /** The kit's timed steps, each started by a tap; several may run. @param {{kit: any, tank: string}} props */
@@ -115,7 +156,13 @@ const Timed = ({ kit, tank }) => html`
   <ol class="lines timed">${kit.timers.map((/** @type {any} */ timer, /** @type {number} */ i) => {
     const id = `${tank}.${kit.id}.${i}`;
     const rest = left(id);
-    const start = () => start_timer({ id, what: `${parameter_name(kit.parameter).replace(/ \(.*\)/, "")}: ${timer.what}`, seconds: timer.seconds, href: `/tank/${tank}/test` });
+    const start = () =>
+      start_timer({
+        id,
+        what: `${parameter_name(kit.parameter).replace(/ \(.*\)/, "")}: ${timer.what}`,
+        seconds: timer.seconds,
+        href: `/tank/${tank}/test`,
+      });
     return html`<li key=${i} class="line"><span>${i + 1}. ${timer.what}</span>
       <button class="quiet" type="button" onClick=${tap(start)}><${Icon} name="clock" size=${20} />
         <span class="figures">${rest === null ? minutes(timer.seconds) : rest > 0 ? minutes(rest) : t("timer.again", { time: minutes(timer.seconds) })}</span></button></li>`;

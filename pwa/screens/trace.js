@@ -25,24 +25,32 @@ export function Trace({ query }) {
   return html`
     <${Page} title=${t("trace.title")} up=${tank ? `/tank/${tank.id}` : "/tanks"} aside=${tank && html`<span class="soft">${tank.name}</span>`}
       act=${tank && may && html`<a class="main" href=${`/tank/${tank.id}/tool`}><${Icon} name="plus" />${t("tool.write")}</a>`}>
-      ${tank
-        ? html`
+      ${
+        tank
+          ? html`
           <div class="tiles four" role="group" aria-label=${t("trace.days")}>
             ${DAYS.map((count) => html`<button type="button" key=${count} aria-pressed=${count === days} onClick=${tap(() => go(path(tank.id, count), { replace: true }))}>${t("trace.last_days", { count })}</button>`)}
           </div>
           <${Traced} tank=${tank} days=${days} />`
-        : html`
+          : html`
           <p>${t("trace.which")}</p>
-          <ul class="lines">${tanks.map((one) => html`<li key=${one.id}><a class="line" href=${path(one.id, days)}><b>${one.name}</b></a></li>`)}</ul>`}
+          <ul class="lines">${tanks.map((one) => html`<li key=${one.id}><a class="line" href=${path(one.id, days)}><b>${one.name}</b></a></li>`)}</ul>`
+      }
     <//>`;
 }
 
 /** @param {{tank: any, days: number}} props */
 function Traced({ tank, days }) {
-  const shared = shared_between({ water_changes: all("water_change"), plantings: all("planting"), stock_changes: all("stock_change"), shared_tools: all("shared_tool") });
+  const shared = shared_between({
+    water_changes: all("water_change"),
+    plantings: all("planting"),
+    stock_changes: all("stock_change"),
+    shared_tools: all("shared_tool"),
+  });
   const { to, from } = trace(tank.id, shared, { now: now.value, days });
   const parts = { tank: tank.name, count: days };
-  if (to.length + from.length === 0) return html`<p class="sentence section">${t("trace.nothing", parts)}</p><${Further} />`;
+  if (to.length + from.length === 0)
+    return html`<p class="sentence section">${t("trace.nothing", parts)}</p><${Further} />`;
   return html`
     <p class="sentence section">${to.length ? t("trace.exposed", { ...parts, count: to.length }) : t("trace.none_exposed", parts)}
       ${" "}${from.length ? t("trace.came_from", { ...parts, count: from.length }) : t("trace.came_from_none", parts)}</p>
@@ -53,14 +61,20 @@ function Traced({ tank, days }) {
 }
 
 /** @param {{title: string, met: import("../advice/trace.js").Met[]}} props */
-const Told = ({ title, met }) => met.length > 0 && html`
+const Told = ({ title, met }) =>
+  met.length > 0 &&
+  html`
   <section class="section">
     <table class="measured told"><caption><h2>${title}</h2></caption>
-      <tbody>${met.map((one) => html`
+      <tbody>${met.map(
+        (one) => html`
         <tr key=${one.tank}><th scope="row"><a class="tank-name" href=${`/tank/${one.tank}`}>${tank_name(one.tank)}</a><span class="also">${t(one.steps === 1 ? "trace.direct" : "trace.further")}</span></th>
-          <td><ul>${one.by.map((link) => html`
+          <td><ul>${one.by.map(
+            (link) => html`
             <li key=${link.id + link.from}><span class="row tight"><${Icon} name=${ICON_OF[link.way]} size=${18} /><span>${shared_said(link)}</span></span>
-              <span class="also">${when(link.at, now.value)}</span></li>`)}</ul></td></tr>`)}</tbody></table>
+              <span class="also">${when(link.at, now.value)}</span></li>`,
+          )}</ul></td></tr>`,
+      )}</tbody></table>
   </section>`;
 
 const Further = () => html`

@@ -27,7 +27,9 @@ export function Trends({ id }) {
   const trends = useMemo(() => {
     if (!tank) return [];
     const facts = facts_of(live_room, tank, now.value);
-    return Object.keys(TRENDS).map((what) => shown(trend(what, facts, days.value))).filter(({ points }) => points.length > 0);
+    return Object.keys(TRENDS)
+      .map((what) => shown(trend(what, facts, days.value)))
+      .filter(({ points }) => points.length > 0);
   }, [tank, days.value, hour, measures.value, ...["reading", "water_change", "feeding"].map(all)]);
   if (!tank) return html`<${Missing} up="/" />`;
   return html`
@@ -55,7 +57,14 @@ function One({ trend, as_table }) {
   const brief = in_brief(trend);
   if (!brief) return null;
   const said = (/** @type {number} */ value) => figure_said(what, value);
-  const parts = { last: said(brief.last.value), when: when(brief.last.at, now.value), low: said(brief.low), high: said(brief.high), mean: said(brief.mean), count: brief.count };
+  const parts = {
+    last: said(brief.last.value),
+    when: when(brief.last.at, now.value),
+    low: said(brief.low),
+    high: said(brief.high),
+    mean: said(brief.mean),
+    count: brief.count,
+  };
   return html`
     <section class="parameter" aria-labelledby=${id}>
       <h2 id=${id}>${name_of(what)} <span class="unit">${unitLabel(unit)}</span></h2>
@@ -67,7 +76,11 @@ function One({ trend, as_table }) {
 /** @param {{trend: import("../advice/trends.js").Trend, said: (value: number) => string}} props */
 function Table({ trend: { what, unit, points, bars, marks }, said }) {
   const rows = [
-    ...points.map(({ at, value }) => ({ at, label: bars ? day_named(at, now.value) : when(at, now.value), value: said(value) })),
+    ...points.map(({ at, value }) => ({
+      at,
+      label: bars ? day_named(at, now.value) : when(at, now.value),
+      value: said(value),
+    })),
     ...marks.map((at) => ({ at, label: when(at, now.value), value: t("trends.changed") })),
   ].toSorted((a, b) => b.at - a.at);
   return html`
@@ -81,4 +94,5 @@ const NAMES = { feed: () => t("trends.feed"), changed: () => t("trends.water") }
 /** @param {string} what */
 const name_of = (what) => NAMES[what]?.() ?? parameter_name(what);
 /** @param {string} what @param {number} value */
-const figure_said = (what, value) => (what in SPECIES ? nitrogen(value) : what === "feed" ? short(value, 2) : number(value, 1));
+const figure_said = (what, value) =>
+  what in SPECIES ? nitrogen(value) : what === "feed" ? short(value, 2) : number(value, 1);

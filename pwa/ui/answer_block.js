@@ -39,7 +39,8 @@ const Line = ({ row }) => {
 const Entry = ({ entry, number }) => {
   const [head, ...rest] = entry;
   const named = head && !head.rows && !head.unit && !/^[\d−]/.test(head.text);
-  if (named && rest.length === 1 && !rest[0].rows) return html`<p class="entry-line"><${Figure} row=${head} /><${Figure} row=${rest[0]} /></p>`;
+  if (named && rest.length === 1 && !rest[0].rows)
+    return html`<p class="entry-line"><${Figure} row=${head} /><${Figure} row=${rest[0]} /></p>`;
   return html`
     ${named && html`<p class="entry-name"><${Figure} row=${head} /></p>`}
     ${(named ? rest : entry).map((row, index) =>
@@ -52,8 +53,10 @@ const Entry = ({ entry, number }) => {
 /** Figures of one thing beside each other, each over its word: a band and its middle. @param {{row: ResultRow}} props @returns {any} */
 const Beside = ({ row }) => html`
   <p class="soft beside-of">${row.label}</p>
-  ${row.rows?.map((entry) => html`
-    <div class="beside">${entry.map((one) => (one.rows ? html`<div><${Beside} row=${one} /></div>` : html`<div><${Figure} row=${one} /><span class="soft small">${one.label}</span></div>`))}</div>`)}`;
+  ${row.rows?.map(
+    (entry) => html`
+    <div class="beside">${entry.map((one) => (one.rows ? html`<div><${Beside} row=${one} /></div>` : html`<div><${Figure} row=${one} /><span class="soft small">${one.label}</span></div>`))}</div>`,
+  )}`;
 
 /** What to mind: always shown. @param {{cautions: string[]}} props */
 export const Cautions = ({ cautions }) =>

@@ -36,4 +36,5 @@ export function useAsk() {
 export const offer_undo = (said, undoing) => offer(said, () => undoing().catch((failed) => say(refused_said(failed))));
 
 /** @param {{text: string}} props */
-export const Problem = ({ text }) => text && html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${text}</span></p>`;
+export const Problem = ({ text }) =>
+  text && html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${text}</span></p>`;

@@ -21,7 +21,8 @@ const { ask, holds_up } = away_or_here({ worker: outlook_worker(), here: foundOf
  * @param {any} spec the same name at every call @param {import("../bench/form.js").Filling} filling
  * @returns {Shown}
  */
-export const useOutcome = (spec, filling) => (SLOW.includes(spec.name) ? useSlow(spec, filling) : useQuick(spec, filling));
+export const useOutcome = (spec, filling) =>
+  SLOW.includes(spec.name) ? useSlow(spec, filling) : useQuick(spec, filling);
 
 /** @param {any} spec @param {import("../bench/form.js").Filling} filling @returns {Shown} */
 function useQuick(spec, filling) {
@@ -33,12 +34,20 @@ function useQuick(spec, filling) {
 function useSlow(spec, filling) {
   const checked = useMemo(() => checkedOf(spec, filling), [spec, filling.draft, filling.tank]);
   const key = "wrong" in checked ? null : JSON.stringify(checked.payload);
-  const [held, hold] = useState(/** @type {{spec: any, key: string, found: import("../bench/slow_answers.js").Found} | null} */ (null));
-  const board = useMemo(() => newest({ ask, told: (question, found) => hold({ spec, key: question.key, found }) }), [spec]);
+  const [held, hold] = useState(
+    /** @type {{spec: any, key: string, found: import("../bench/slow_answers.js").Found} | null} */ (null),
+  );
+  const board = useMemo(
+    () => newest({ ask, told: (question, found) => hold({ spec, key: question.key, found }) }),
+    [spec],
+  );
   const known = held !== null && held.spec === spec && held.key === key;
   useEffect(() => {
     if (key === null || known) return;
-    const timer = setTimeout(() => void board.want({ key, name: spec.name, input: checked.payload }), holds_up() ? PAUSE_HERE_MS : PAUSE_MS);
+    const timer = setTimeout(
+      () => void board.want({ key, name: spec.name, input: checked.payload }),
+      holds_up() ? PAUSE_HERE_MS : PAUSE_MS,
+    );
     return () => {
       clearTimeout(timer);
       board.drop();

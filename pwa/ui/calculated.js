@@ -22,9 +22,17 @@ export function Calculated({ name, found, show, cautions = 99 }) {
   const wanted = show.flatMap((output) => rows.filter((row) => row.name === output));
   return html`
     <section class="section answer" aria-label=${spec.title}>
-      ${found.answer
-        ? html`<${AnswerFigures} rows=${wanted} notes=${found.answer.notes} />`
-        : found.errors.map((one) => html`<p class="wrong" key=${one.field}><${Icon} name="needs" size=${20} /><span>${labelOf(spec, one.field)} ${wrong_said(spec.inputs.find((/** @type {any} */ input) => input.name === one.field), one)}</span></p>`)}
+      ${
+        found.answer
+          ? html`<${AnswerFigures} rows=${wanted} notes=${found.answer.notes} />`
+          : found.errors.map(
+              (one) =>
+                html`<p class="wrong" key=${one.field}><${Icon} name="needs" size=${20} /><span>${labelOf(spec, one.field)} ${wrong_said(
+                  spec.inputs.find((/** @type {any} */ input) => input.name === one.field),
+                  one,
+                )}</span></p>`,
+            )
+      }
       ${spec.cautions.slice(0, cautions).map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
       ${found.answer && html`<${Working} steps=${workingSteps(spec, found.payload, found.answer, manner)} other_units=${false} />`}
       <${Sources} spec=${spec} sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />

@@ -18,7 +18,10 @@ const data = ({ fan, from, now }) => {
   const points = fan.length ? fan : [{ at: now, p10: null, p50: null, p90: null }];
   const past = { at: from, p10: null, p50: null, p90: null };
   const all = [past, ...points];
-  return [all.map(({ at }) => at / 1000), ...["p10", "p50", "p90"].map((point) => all.map((/** @type {any} */ one) => one[point]))];
+  return [
+    all.map(({ at }) => at / 1000),
+    ...["p10", "p50", "p90"].map((point) => all.map((/** @type {any} */ one) => one[point])),
+  ];
 };
 
 /** @param {import("../advice/chart_lines.js").Lines} lines */
@@ -27,10 +30,16 @@ function options(lines) {
   const [low, high] = span(lines);
   const edge = { stroke: "transparent", points: { show: false } };
   return {
-    scales: { x: { time: true, range: [from / 1000, to / 1000 + (to > now ? 0 : DAY_S / 2)] }, y: { range: [low, high] } },
+    scales: {
+      x: { time: true, range: [from / 1000, to / 1000 + (to > now ? 0 : DAY_S / 2)] },
+      y: { range: [low, high] },
+    },
     series: [{}, edge, { stroke: () => token("--action"), width: 2.5, points: { show: false } }, edge],
     bands: [{ series: [3, 1], fill: () => token("--fan") }],
     axes: axes(),
-    hooks: { drawAxes: [(/** @type {any} */ chart) => paint_under(chart, lines, token)], draw: [(/** @type {any} */ chart) => paint_over(chart, lines, token)] },
+    hooks: {
+      drawAxes: [(/** @type {any} */ chart) => paint_under(chart, lines, token)],
+      draw: [(/** @type {any} */ chart) => paint_over(chart, lines, token)],
+    },
   };
 }

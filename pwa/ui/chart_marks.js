@@ -82,7 +82,12 @@ function line(ctx, x, y, to_x, to_y, width, dash = []) {
 function within({ ctx, bbox }, paint) {
   ctx.save();
   ctx.beginPath();
-  ctx.rect(bbox.left - 8 * devicePixelRatio, bbox.top - 6 * devicePixelRatio, bbox.width + 16 * devicePixelRatio, bbox.height + 12 * devicePixelRatio);
+  ctx.rect(
+    bbox.left - 8 * devicePixelRatio,
+    bbox.top - 6 * devicePixelRatio,
+    bbox.width + 16 * devicePixelRatio,
+    bbox.height + 12 * devicePixelRatio,
+  );
   ctx.clip();
   paint();
   ctx.restore();

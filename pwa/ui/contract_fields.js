@@ -24,16 +24,21 @@ const Under = ({ view, edit, errors }) => html`
   ${view.aside && html`<p class="help">${view.aside}</p>`}
   ${view.ambiguous && html`<p class="help">${t("bench.ambiguous", { typed: view.value })}</p>`}
   ${view.from === "tank" && html`<p class="help">${t("bench.from_tank")}</p>`}
-  ${view.own !== undefined &&
-  html`<button type="button" class="quiet own" onClick=${tap(() => edit(view.path, undefined))}>${t("bench.use_own", { figure: view.own })}</button>`}
+  ${
+    view.own !== undefined &&
+    html`<button type="button" class="quiet own" onClick=${tap(() => edit(view.path, undefined))}>${t("bench.use_own", { figure: view.own })}</button>`
+  }
   ${view.spec.help && html`<p class="help" id="${idOf(view.key)}-help">${view.spec.help}</p>`}`;
 
 /** @param {FieldView} view @param {Map<string, string>} errors */
 const describedBy = (view, errors) =>
-  [view.spec.help && `${idOf(view.key)}-help`, errors.has(view.key) && `${idOf(view.key)}-wrong`].filter(Boolean).join(" ") || undefined;
+  [view.spec.help && `${idOf(view.key)}-help`, errors.has(view.key) && `${idOf(view.key)}-wrong`]
+    .filter(Boolean)
+    .join(" ") || undefined;
 
 /** The words beside a field: unit, and that it may be left out. @param {FieldView} view */
-const beside = (view) => [view.unit?.replaceAll(" ", "\u00a0"), view.optional && t("bench.optional")].filter(Boolean).join("\u00a0· ");
+const beside = (view) =>
+  [view.unit?.replaceAll(" ", "\u00a0"), view.optional && t("bench.optional")].filter(Boolean).join("\u00a0· ");
 
 /** @param {FieldProps} props */
 export const NumberField = (props) => {
@@ -91,8 +96,10 @@ const LongChoice = (props) => {
 /** One of several, a tap each. @param {{name: string, choices: {value: string, label: string}[], value: any, pick: (value: string) => void}} props */
 export const Tiles = ({ name, choices, value, pick }) => html`
   <div class="chips">
-    ${choices.map((one) => html`
-      <label><input class="unseen" type="radio" name=${name} value=${one.value} checked=${one.value === value} onChange=${() => pick(one.value)} />${one.label}</label>`)}
+    ${choices.map(
+      (one) => html`
+      <label><input class="unseen" type="radio" name=${name} value=${one.value} checked=${one.value === value} onChange=${() => pick(one.value)} />${one.label}</label>`,
+    )}
   </div>`;
 
 /** @param {FieldProps} props */

@@ -29,18 +29,28 @@ const Fields = ({ views, hands }) => {
   open.current ||= seldom.some((view) => view.from === "typed" || hasError(hands.errors, view.key));
   return html`
     ${usual.map((view) => ("choice" in view ? html`<${EitherOr} key=${view.choice.key} view=${view} hands=${hands} />` : html`<${Field} key=${view.key} view=${view} hands=${hands} />`))}
-    ${seldom.length > 0 && html`
+    ${
+      seldom.length > 0 &&
+      html`
       <details class="more" open=${open.current} onToggle=${(/** @type {any} */ e) => draw(e.target.open)}>
         <summary>${t("bench.seldom")}</summary>
         ${(drawn || open.current) && seldom.map((view) => html`<${Field} key=${view.key} view=${view} hands=${hands} />`)}
-      </details>`}`;
+      </details>`
+    }`;
 };
 
 /** An error of the field or of anything in it. @param {Map<string, string>} errors @param {string} key */
 const hasError = (errors, key) => [...errors.keys()].some((one) => one === key || one.startsWith(`${key}.`));
 
 /** @type {Record<string, any>} */
-const KINDS = { number: NumberField, integer: NumberField, text: TextField, choice: ChoiceField, boolean: TruthField, table: TablePicker };
+const KINDS = {
+  number: NumberField,
+  integer: NumberField,
+  text: TextField,
+  choice: ChoiceField,
+  boolean: TruthField,
+  table: TablePicker,
+};
 
 /** @param {{view: FieldView, hands: Hands}} props */
 const Field = ({ view, hands }) => {
@@ -74,13 +84,15 @@ const Group = ({ view, hands }) => html`
 const Rows = ({ view, hands }) => {
   const rows = view.rows ?? [];
   const plain = view.spec.item.type !== "object";
-  const row = (/** @type {number} */ index) => t("bench.row", { label: view.spec.item.label || view.label, at: index + 1 });
+  const row = (/** @type {number} */ index) =>
+    t("bench.row", { label: view.spec.item.label || view.label, at: index + 1 });
   return html`
     <fieldset class="field rows" id=${idOf(view.key)}>
       <legend>${view.label}${view.optional && html` <span class="unit">${t("bench.optional")}</span>`}</legend>
       ${view.from === "tank" && html`<p class="help">${t("bench.from_tank")}</p>`}
       ${view.spec.help && html`<p class="help">${view.spec.help}</p>`}
-      ${rows.map((fields, index) => html`
+      ${rows.map(
+        (fields, index) => html`
         <div key=${index} class=${plain ? "entry-row plain" : "entry-row"} role="group" aria-label=${row(index)}>
           ${!plain && html`<p class="row-name">${view.spec.item.label ? row(index) : index + 1}</p>`}
           <div class="entry-fields">
@@ -89,10 +101,14 @@ const Rows = ({ view, hands }) => {
           <button type="button" class="quiet" onClick=${tap(() => hands.remove(view.path, index))}
             aria-label=${t("bench.remove_row", { row: row(index) })}>${t("bench.remove")}</button>
           ${!plain && html`<${Wrong} errors=${hands.errors} at=${`${view.key}.${index}`} />`}
-        </div>`)}
-      ${rows.length < view.spec.max_items && html`
+        </div>`,
+      )}
+      ${
+        rows.length < view.spec.max_items &&
+        html`
         <button type="button" class="quiet add" onClick=${tap(() => hands.add(view.path))}
-          aria-label=${t("bench.add_row", { label: view.label })}>${t("bench.add")}</button>`}
+          aria-label=${t("bench.add_row", { label: view.label })}>${t("bench.add")}</button>`
+      }
       <${Wrong} errors=${hands.errors} at=${view.key} />
     </fieldset>`;
 };

@@ -19,7 +19,8 @@ const NAMES = {
 };
 
 /** The lines of an event; photos say nothing unless they have a caption. @param {{records: any[]}} event @returns {string[]} */
-export const event_lines = ({ records: all }) => all.flatMap((one) => [...record_lines(one), ...(one.note ? one.note.split("\n") : [])]);
+export const event_lines = ({ records: all }) =>
+  all.flatMap((one) => [...record_lines(one), ...(one.note ? one.note.split("\n") : [])]);
 
 /** What it said before it was corrected, and of when and which tank, where that was corrected. @param {import("../advice/timeline.js").Event} event @returns {string[]} */
 export function earlier_lines({ at, tank, earlier }) {
@@ -40,7 +41,16 @@ export function record_lines(one) {
   if (one.kind === "note") return note_said(one).split("\n");
   if (one.kind === "photo") return one.caption ? [one.caption] : [];
   if (one.kind === "task_done") return [closed_said(one)];
-  if (one.kind === "shared_tool") return [t("history.shared_tool", { tool: choice_said(one, "tool"), tanks: [one.tank, one.other_tank].map((id) => get("tank", id)?.name).filter(Boolean).join("\u00a0· ") })];
+  if (one.kind === "shared_tool")
+    return [
+      t("history.shared_tool", {
+        tool: choice_said(one, "tool"),
+        tanks: [one.tank, one.other_tank]
+          .map((id) => get("tank", id)?.name)
+          .filter(Boolean)
+          .join("\u00a0· "),
+      }),
+    ];
   if (one.kind in LIFE_PAGE) return [life_said(one)];
   return [];
 }
@@ -54,7 +64,9 @@ function reading_said(reading) {
 /** @param {any} meal */
 function fed({ feed_g, food }) {
   if (feed_g === 0) return t("history.fed_none");
-  return food ? t("history.fed_food", { amount: grams_said(feed_g), food }) : t("history.fed", { amount: grams_said(feed_g) });
+  return food
+    ? t("history.fed_food", { amount: grams_said(feed_g), food })
+    : t("history.fed", { amount: grams_said(feed_g) });
 }
 
 /** @param {any} one */
@@ -66,4 +78,6 @@ function closed_said({ task, skipped }) {
 
 /** What is chosen in a field, in its words. @param {any} one @param {string} name */
 const choice_said = (one, name) =>
-  records()[one.kind].fields.find((/** @type {any} */ field) => field.name === name).choices.find((/** @type {any} */ choice) => choice.value === one[name])?.label ?? one[name];
+  records()
+    [one.kind].fields.find((/** @type {any} */ field) => field.name === name)
+    .choices.find((/** @type {any} */ choice) => choice.value === one[name])?.label ?? one[name];

@@ -12,10 +12,21 @@ import { tap } from "./tap.js";
 /** @param {{tanks: any[]}} props in walking order */
 export function FeedAll({ tanks }) {
   if (!room.value.may("feeding")) return null;
-  const hungry = to_feed(tanks.map((tank) => ({ tank, ...advice_for(tank) })).map(({ tank, advice, facts }) => ({ tank, advice, feedings: facts.feedings })), now.value);
+  const hungry = to_feed(
+    tanks
+      .map((tank) => ({ tank, ...advice_for(tank) }))
+      .map(({ tank, advice, facts }) => ({ tank, advice, feedings: facts.feedings })),
+    now.value,
+  );
   if (hungry.length < 2) return null;
   const grams = grams_said(hungry.reduce((sum, { meal }) => sum + meal.feed_g, 0));
-  const writes = () => hungry.map(({ tank, meal: { from: _from, ...fields } }) => ({ type: /** @type {const} */ ("put"), kind: "feeding", id: new_id(), fields: { tank: tank.id, ...fields } }));
+  const writes = () =>
+    hungry.map(({ tank, meal: { from: _from, ...fields } }) => ({
+      type: /** @type {const} */ ("put"),
+      kind: "feeding",
+      id: new_id(),
+      fields: { tank: tank.id, ...fields },
+    }));
   return html`
     <p class="beside-margin"><button class="quiet tall" type="button" onClick=${tap(() => void record(writes(), t("feed.saved_all", { count: hungry.length, grams })))}><${Icon} name="feed" size=${20} />${t("feed.all", { count: hungry.length })}</button>
       <span class="soft small">${hungry.map(({ tank, meal }) => t("feed.each", { tank: tank.name, amount: grams_said(meal.feed_g) })).join("\u00a0· ")}</span></p>`;

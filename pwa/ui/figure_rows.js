@@ -18,10 +18,15 @@ export function FigureRows({ specs, raw, onRaw, wrong = [] }) {
     <ul class="lines figure-rows">${specs.map((spec, i) => {
       const held = String(raw[spec.name] ?? "");
       const shown = shown_in(spec.unit ?? "");
-      const said = keyed?.name === spec.name && keyed.unit === shown.unit && shown.unit !== spec.unit ? keyed.text : shown.text(held);
+      const said =
+        keyed?.name === spec.name && keyed.unit === shown.unit && shown.unit !== spec.unit
+          ? keyed.text
+          : shown.text(held);
       const say = (/** @type {string} */ text) => {
         setKeyed({ name: spec.name, text, unit: shown.unit });
-        onRaw({ [spec.name]: text === "" || shown.unit === (spec.unit ?? "") ? text : String(shown.hold(Number(text))) });
+        onRaw({
+          [spec.name]: text === "" || shown.unit === (spec.unit ?? "") ? text : String(shown.hold(Number(text))),
+        });
       };
       const unit = shown.label;
       const bad = said === "" ? undefined : wrong.find(({ field }) => field === spec.name);
@@ -32,10 +37,13 @@ export function FigureRows({ specs, raw, onRaw, wrong = [] }) {
           <span class="figures">${said === "" ? html`<span class="soft">–</span>` : html`<b class="hand">${said.replace(".", separator())}</b>`} <span class="unit soft">${unit}</span></span>
         </button>
         ${bad && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${wrong_said(spec, bad)}</span></p>`}
-        ${open === spec.name && html`
+        ${
+          open === spec.name &&
+          html`
           ${spec.help && html`<p class="help">${spec.help}</p>`}
           <${Keypad} label=${spec.label} unit=${unit} value=${said} onValue=${say} />
-          <p class="figure-next"><button type="button" class="quiet tall" onClick=${tap(() => setOpen(next ? next.name : null))}>${next ? t("figures.next", { what: next.label }) : t("figures.done")}</button></p>`}
+          <p class="figure-next"><button type="button" class="quiet tall" onClick=${tap(() => setOpen(next ? next.name : null))}>${next ? t("figures.next", { what: next.label }) : t("figures.done")}</button></p>`
+        }
       </li>`;
     })}</ul>`;
 }

@@ -9,7 +9,9 @@ const ION = { nh4: "NH₄", no2: "NO₂", no3: "NO₃" };
 
 /** @param {string} parameter */
 export const parameter_name = (parameter) =>
-  records().reading.fields.find((/** @type {any} */ field) => field.name === "parameter").choices.find((/** @type {any} */ one) => one.value === parameter).label;
+  records()
+    .reading.fields.find((/** @type {any} */ field) => field.name === "parameter")
+    .choices.find((/** @type {any} */ one) => one.value === parameter).label;
 
 /** "as NH₄" or "as N"; nothing for what has no such choice. @param {string} parameter @param {string} [basis] */
 export function read_as(parameter, basis) {
@@ -28,9 +30,16 @@ export function figure(reading) {
   if (parameter in HARDNESS) {
     const ours = HARDNESS[parameter];
     const degrees = unit === ours ? undefined : in_degrees(reading);
-    return { value: short(value, 3), unit: unit || ours, also: unit && degrees !== undefined ? `= ${short(degrees, 1)} ${ours}` : null };
+    return {
+      value: short(value, 3),
+      unit: unit || ours,
+      also: unit && degrees !== undefined ? `= ${short(degrees, 1)} ${ours}` : null,
+    };
   }
-  const plain = { value: parameter === "ph" || parameter === "temperature" ? number(value, 1) : short(value, 3), unit: [unit, read_as(parameter, basis)].join(" ").trim() };
+  const plain = {
+    value: parameter === "ph" || parameter === "temperature" ? number(value, 1) : short(value, 3),
+    unit: [unit, read_as(parameter, basis)].join(" ").trim(),
+  };
   if (!(parameter in SPECIES) || value === 0) return { ...plain, also: null };
   const both = both_ways(parameter, value, basis);
   const other = basis === "n" ? both.as_ion_mg_l : both.as_n_mg_l;
@@ -41,7 +50,8 @@ export function figure(reading) {
 export const nitrogen = (value) => number(value, value >= 10 ? 0 : value >= 2 ? 1 : 2);
 
 /** "= 0.33 mg/L as NO₂" of mg N/L. @param {string} parameter @param {number} mg_n_l */
-export const as_ion = (parameter, mg_n_l) => `=\u00a0${nitrogen(both_ways(parameter, mg_n_l, "n").as_ion_mg_l)}\u00a0mg/L ${read_as(parameter, "ion")}`;
+export const as_ion = (parameter, mg_n_l) =>
+  `=\u00a0${nitrogen(both_ways(parameter, mg_n_l, "n").as_ion_mg_l)}\u00a0mg/L ${read_as(parameter, "ion")}`;
 
 /** "23.5 L", "6.2 US gal": litres in the units of this phone. @param {number} litres */
 export const litres_said = (litres) => measured(litres, "L", 1);

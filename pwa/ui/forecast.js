@@ -12,7 +12,17 @@ import { shown_in } from "./measures.js";
 import { outlook_worker } from "./outlook_worker.js";
 
 /** Whatever an advice is made from; a room answers the same array until one of a kind changes. */
-const MADE_OF = ["tank", "reading", "water_change", "dose", "feeding", "source_water", "label", "stock_change", "own_species"];
+const MADE_OF = [
+  "tank",
+  "reading",
+  "water_change",
+  "dose",
+  "feeding",
+  "source_water",
+  "label",
+  "stock_change",
+  "own_species",
+];
 
 const answers = signal(0);
 const { load, save, keep_only } = belief_store();

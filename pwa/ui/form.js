@@ -21,7 +21,9 @@ export function matters(spec, specs, raw) {
 
 /** What the form says, ready to be checked: empty fields left out, numbers with comma or point. @param {any[]} specs @param {Raw} raw */
 export function payload_of(specs, raw) {
-  const said = specs.filter((spec) => matters(spec, specs, raw)).map((spec) => [spec.name, value_of(spec, raw[spec.name])]);
+  const said = specs
+    .filter((spec) => matters(spec, specs, raw))
+    .map((spec) => [spec.name, value_of(spec, raw[spec.name])]);
   return Object.fromEntries(said.filter(([, value]) => value !== undefined));
 }
 
@@ -30,7 +32,9 @@ function value_of(spec, typed) {
   if (typed === undefined || typed === null || typed === "") return undefined;
   if (is_figure(spec)) return valueOf(spec, node_of(spec, typed), marks());
   if (spec.type === "list") {
-    const list = typed.map((/** @type {any} */ one) => value_of(spec.item, one)).filter((/** @type {any} */ one) => one !== undefined);
+    const list = typed
+      .map((/** @type {any} */ one) => value_of(spec.item, one))
+      .filter((/** @type {any} */ one) => one !== undefined);
     return list.length ? list : undefined;
   }
   if (spec.type === "object") return spec.open ? typed : payload_of(spec.fields, typed);
@@ -48,7 +52,11 @@ const marks = () => marksOf(chosen());
 
 /** A record's or example's values as the form would hold them typed. @param {any[]} specs @param {Record<string, any>} values */
 export const raw_of = (specs, values) =>
-  Object.fromEntries(specs.filter((spec) => values[spec.name] !== undefined).map((spec) => [spec.name, typed_of(spec, values[spec.name])]));
+  Object.fromEntries(
+    specs
+      .filter((spec) => values[spec.name] !== undefined)
+      .map((spec) => [spec.name, typed_of(spec, values[spec.name])]),
+  );
 
 /** @param {any} spec @param {any} value @returns {any} */
 function typed_of(spec, value) {
@@ -104,14 +112,19 @@ function control_of(spec) {
 }
 
 /** @param {{spec: any, id: string, unit?: string}} props */
-const Label = ({ spec, id, unit = unitLabel(own_unit(spec)) }) => html`<label for=${id}>${spec.label} ${unit && html`<span class="unit">${unit}</span>`}</label>`;
+const Label = ({ spec, id, unit = unitLabel(own_unit(spec)) }) =>
+  html`<label for=${id}>${spec.label} ${unit && html`<span class="unit">${unit}</span>`}</label>`;
 
 /** @type {Record<string, (props: any) => any>} */
 const CONTROLS = {
   figure: ({ spec, id, value, onValue, onLeave, described, invalid }) => {
     const shown = shownNumber(node_of(spec, value ?? ""), unitIn(spec, measures.value), marks());
-    const usual = spec.default === undefined ? "" : shownNumber({ value: spec.default, unit: own_unit(spec) }, shown.unit, marks()).text;
-    const say = (/** @type {string} */ text) => onValue(text === "" || shown.unit === own_unit(spec) ? text : { text, unit: shown.unit });
+    const usual =
+      spec.default === undefined
+        ? ""
+        : shownNumber({ value: spec.default, unit: own_unit(spec) }, shown.unit, marks()).text;
+    const say = (/** @type {string} */ text) =>
+      onValue(text === "" || shown.unit === own_unit(spec) ? text : { text, unit: shown.unit });
     return html`
       <${Label} spec=${spec} unit=${unitLabel(shown.unit)} id=${id} />
       <input id=${id} type="text" inputmode="decimal" autocomplete="off" value=${shown.text} placeholder=${usual}
@@ -138,9 +151,11 @@ const CONTROLS = {
 
   tiles: ({ spec, at, value, onValue, onLeave }) => html`
     <fieldset><legend class="label">${spec.label}</legend>
-      <div class="tiles two">${spec.choices.map((/** @type {any} */ choice) => html`
+      <div class="tiles two">${spec.choices.map(
+        (/** @type {any} */ choice) => html`
         <label><input class="unseen" type="radio" name=${at} value=${choice.value} checked=${(value ?? spec.default) === choice.value}
-          onChange=${() => (onValue(choice.value), onLeave())} />${choice.label}</label>`)}</div>
+          onChange=${() => (onValue(choice.value), onLeave())} />${choice.label}</label>`,
+      )}</div>
     </fieldset>`,
 
   select: ({ spec, id, value, onValue, onLeave, described }) => html`
@@ -152,23 +167,27 @@ const CONTROLS = {
 
   chips: ({ spec, at, value = [], onValue, errors, tried }) => html`
     <fieldset><legend class="label">${spec.label}</legend>
-      ${value.map((/** @type {any} */ one, /** @type {number} */ i) => html`
+      ${value.map(
+        (/** @type {any} */ one, /** @type {number} */ i) => html`
         <div class="row apart" key=${i}>
           <input id=${`field-${at}.${i}`} class="grow" type="text" inputmode="decimal" autocomplete="off" aria-label=${`${spec.label} ${i + 1}`} value=${one}
             onInput=${(/** @type {any} */ e) => onValue(value.with(i, e.target.value))} />
           <${Remove} what=${`${spec.label} ${i + 1}`} onRemove=${() => onValue(value.toSpliced(i, 1))} />
         </div>
-        ${tried && errors.filter((/** @type {FieldError} */ e) => e.field === `${at}.${i}`).map((/** @type {FieldError} */ e) => html`<${Wrong} spec=${spec} error=${e} />`)}`)}
+        ${tried && errors.filter((/** @type {FieldError} */ e) => e.field === `${at}.${i}`).map((/** @type {FieldError} */ e) => html`<${Wrong} spec=${spec} error=${e} />`)}`,
+      )}
       ${value.length < spec.max_items && html`<button class="quiet" type="button" onClick=${() => add(onValue, value, "", at)}><${Icon} name="plus" size=${20} />${t("add_one")}</button>`}
     </fieldset>`,
 
   rows: ({ spec, at, value = [], onValue, errors, tried }) => html`
     <fieldset><legend class="label">${spec.label}</legend>
-      ${value.map((/** @type {any} */ one, /** @type {number} */ i) => html`
+      ${value.map(
+        (/** @type {any} */ one, /** @type {number} */ i) => html`
         <div class="row apart" key=${i}>
           <div class="grow"><${Fields} specs=${spec.item.fields} raw=${one} onRaw=${(/** @type {Raw} */ raw) => onValue(value.with(i, raw))} errors=${errors} tried=${tried} path=${`${at}.${i}.`} /></div>
           <${Remove} what=${`${spec.label} ${i + 1}`} onRemove=${() => onValue(value.toSpliced(i, 1))} />
-        </div>`)}
+        </div>`,
+      )}
       ${value.length < spec.max_items && html`<button class="quiet" type="button" onClick=${() => add(onValue, value, {}, at)}><${Icon} name="plus" size=${20} />${t("add_one")}</button>`}
     </fieldset>`,
 };

@@ -19,9 +19,11 @@ export function Keypad({ value, unit, label, onValue }) {
       ${value === "" ? html`<span class="empty">–</span>` : value.replace(".", separator())}${unit && html`<span class="unit">${unit}</span>`}
     </div>
     <div class="keypad" role="group" aria-label=${label}>
-      ${keys.map((key) => html`
+      ${keys.map(
+        (key) => html`
         <button type="button" key=${key} aria-label=${key === "erase" ? t("erase") : key === "." ? separator() : key} onClick=${() => press(key)}>
           ${key === "erase" ? html`<${Icon} name="erase" size=${28} />` : key === "." ? separator() : key}
-        </button>`)}
+        </button>`,
+      )}
     </div>`;
 }

@@ -30,17 +30,26 @@ export function KindPicker({ rows, near, value, then, onPick }) {
       ${tiles.map((key) => html`<button type="button" key=${key} aria-pressed=${key === value} onClick=${tap(() => pick(key))}><b>${name_of(rows, key)}</b></button>`)}
       <button type="button" aria-expanded=${open.value} onClick=${tap(() => (open.value = !open.value))}><${Icon} name="search" />${t(tiles.length ? `life.other_${rows}` : `life.find_${rows}`)}</button>
     </div>
-    ${open.value && html`
+    ${
+      open.value &&
+      html`
       <div class="drawer kinds">
         <div class="field"><label for=${`find-${rows}`}>${t("life.words")}</label>
           <input id=${`find-${rows}`} type="search" autocomplete="off" maxlength="80" value=${words.value} onInput=${(/** @type {any} */ e) => (words.value = e.target.value)} /></div>
-        <ul class="lines">${found.slice(0, MOST).map((row) => html`
-          <li key=${row.key}><button type="button" class="line" onClick=${tap(() => pick(row.key))}><span>${row.name}${row.also && html`<br /><em class="soft small">${row.also}</em>`}</span></button></li>`)}</ul>
+        <ul class="lines">${found.slice(0, MOST).map(
+          (row) => html`
+          <li key=${row.key}><button type="button" class="line" onClick=${tap(() => pick(row.key))}><span>${row.name}${row.also && html`<br /><em class="soft small">${row.also}</em>`}</span></button></li>`,
+        )}</ul>
         <p class="soft small" role="status">${found.length > MOST ? t("life.more_rows", { count: found.length - MOST }) : found.length === 0 ? t("life.no_row") : ""}</p>
-        ${typed && !found.some((row) => row.key === typed) && html`
+        ${
+          typed &&
+          !found.some((row) => row.key === typed) &&
+          html`
           <div class="stack">
             <button class="quiet" type="button" onClick=${tap(() => pick(typed))}>${t("life.as_typed", { word: typed })}</button>
             ${room.value.may(own) && html`<a class="quiet" href=${`/room/${own}/new?name=${encodeURIComponent(typed)}&then=${encodeURIComponent(then)}`} onClick=${() => pick(typed)}>${t("life.set_down", { word: typed })}</a>`}
-          </div>`}
-      </div>`}`;
+          </div>`
+        }
+      </div>`
+    }`;
 }

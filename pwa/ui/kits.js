@@ -7,7 +7,14 @@ export const TESTED = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature
 /** What is tested now and then, behind those of every day. */
 export const SELDOM = Object.keys(HARDNESS);
 /** @type {Record<string, string>} */
-export const UNITS = { total_ammonia: "mg/L", nitrite: "mg/L", nitrate: "mg/L", ph: "", temperature: "°C", ...HARDNESS };
+export const UNITS = {
+  total_ammonia: "mg/L",
+  nitrite: "mg/L",
+  nitrate: "mg/L",
+  ph: "",
+  temperature: "°C",
+  ...HARDNESS,
+};
 
 /** Steps of 1, 2.5 and 5, read as the ion, for a keeper who has not set down a kit yet (assumption). @type {Record<string, any>} */
 const COMMON = {

@@ -18,7 +18,9 @@ export const field_of = (kind, name) => records()[kind].fields.find((/** @type {
 
 /** The other tanks as tiles. @param {{tank: string, except?: string, value: string, label: string, onPick: (id: string) => void}} props */
 export const TankTiles = ({ tank, except, value, label, onPick }) => {
-  const others = [...walk(live_room), ...walk(live_room, { resting: true })].filter(({ id }) => id !== tank && id !== except);
+  const others = [...walk(live_room), ...walk(live_room, { resting: true })].filter(
+    ({ id }) => id !== tank && id !== except,
+  );
   return html`
     <section class="section"><h2>${label}</h2>
       ${others.length === 0 && html`<p class="soft">${t("life.no_other_tank")}</p>`}
@@ -47,7 +49,8 @@ export const NoteToo = ({ kind, raw, onRaw, errors }) => html`
   </details>`;
 
 /** Errors of fields by their own labels. @param {{kind: string, errors: any[]}} props */
-export const Errors = ({ kind, errors }) => errors.map((one) => html`<${Wrong} key=${one.field} spec=${field_of(kind, one.field)} error=${one} />`);
+export const Errors = ({ kind, errors }) =>
+  errors.map((one) => html`<${Wrong} key=${one.field} spec=${field_of(kind, one.field)} error=${one} />`);
 
 /** @param {{text: string}} props */
 export const Failed = ({ text }) => text && html`<p class="wrong" role="alert"><${Icon} name="needs" />${text}</p>`;
@@ -60,12 +63,20 @@ export const Failed = ({ text }) => text && html`<p class="wrong" role="alert"><
 export async function record_life(kind, fields, corrects, { draft, said, to }) {
   try {
     const half = corrects ? other_half(corrects, all(kind)) : null;
-    if (!(await record(life_writes(kind, fields, new_id, corrects, half, half?.supersedes ? room.value.earlier(kind, half.id) : []), said))) return {};
+    if (
+      !(await record(
+        life_writes(kind, fields, new_id, corrects, half, half?.supersedes ? room.value.earlier(kind, half.id) : []),
+        said,
+      ))
+    )
+      return {};
     forget(draft);
     go(to, { replace: true });
     return {};
   } catch (failed) {
-    return failed instanceof InvalidInput ? { errors: failed.errors } : { problem: /** @type {Error} */ (failed).message };
+    return failed instanceof InvalidInput
+      ? { errors: failed.errors }
+      : { problem: /** @type {Error} */ (failed).message };
   }
 }
 

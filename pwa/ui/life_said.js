@@ -11,7 +11,8 @@ export const counted = (species, count) => {
 };
 
 /** "ditch moss, a handful". @param {string} species @param {string} amount in words, empty where none is said */
-export const plant_said = (species, amount) => (amount ? t("life.amount_of", { amount, name: name_of("plants", species) }) : name_of("plants", species));
+export const plant_said = (species, amount) =>
+  amount ? t("life.amount_of", { amount, name: name_of("plants", species) }) : name_of("plants", species);
 
 /** "2 × zebra danio, died: old age". @param {any} one a stock_change or planting record */
 export function life_said(one) {
@@ -21,6 +22,8 @@ export function life_said(one) {
   if (one.change === "move_out" && one.other_tank) return t("life.moved_to", parts);
   if (one.change === "move_in" && one.other_tank) return t("life.moved_from", parts);
   if (one.change === "death" && parts.cause) return t("life.died_of", parts);
-  const { label } = field_of(one.kind, "change").choices.find((/** @type {any} */ choice) => choice.value === one.change) ?? { label: one.change };
+  const { label } = field_of(one.kind, "change").choices.find(
+    (/** @type {any} */ choice) => choice.value === one.change,
+  ) ?? { label: one.change };
   return t("life.happened", { what, happened: label });
 }

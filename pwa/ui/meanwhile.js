@@ -17,18 +17,25 @@ const SAID = 2;
 export function Meanwhile({ opened, held, names, said = {} }) {
   // What this phone itself wrote last, and has not shared yet, is no news to its keeper.
   const changed = opened && held?.meta.state === "shared" ? changed_meanwhile(opened, held, names) : [];
-  const spec = (/** @type {string} */ name) => records()[held.kind].fields.find((/** @type {any} */ field) => field.name === name);
+  const spec = (/** @type {string} */ name) =>
+    records()[held.kind].fields.find((/** @type {any} */ field) => field.name === name);
   const label = (/** @type {string} */ name) => label_of(spec(name), name);
   const line = (/** @type {string} */ name) => {
     const field = label(name);
     const value = held[name] ?? null;
     if (value === null || value === "") return t("meanwhile.empty", { field });
     if (spec(name).open) return t("meanwhile.other", { field });
-    return t("meanwhile.now", { field, value: (said[name]?.(held) ?? value_said(spec(name), value, field_words)).replace(/\.$/, "") });
+    return t("meanwhile.now", {
+      field,
+      value: (said[name]?.(held) ?? value_said(spec(name), value, field_words)).replace(/\.$/, ""),
+    });
   };
-  return html`<div role="status">${changed.length > 0 && html`
+  return html`<div role="status">${
+    changed.length > 0 &&
+    html`
     <div class="news small" tabindex="0">
       <p><b>${t("meanwhile.by", { who: who_said(held.meta.changed_by) })}</b>${" "}${changed.slice(0, SAID).map(line).join(" ")}${changed.length > SAID && ` ${t("meanwhile.more", { fields: listed(changed.slice(SAID).map(label)) })}`}</p>
       <p class="soft">${t("meanwhile.saving")}</p>
-    </div>`}</div>`;
+    </div>`
+  }</div>`;
 }

@@ -24,6 +24,7 @@ export function shown_in(unit) {
     label: unitLabel(other),
     show: (/** @type {number} */ value) => convert(value, unit, other),
     hold: (/** @type {number} */ value, keyed_in = other) => convert(value, keyed_in, unit),
-    text: (/** @type {string | null} */ typed, keyed_in = unit) => (typed ? shownNumber({ text: typed, unit: keyed_in }, other, KEYPAD).text : ""),
+    text: (/** @type {string | null} */ typed, keyed_in = unit) =>
+      typed ? shownNumber({ text: typed, unit: keyed_in }, other, KEYPAD).text : "",
   };
 }

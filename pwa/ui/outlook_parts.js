@@ -34,10 +34,12 @@ export function Room({ rooms, expected }) {
         ${" "}${first.more_fish_g.p10 > 0 ? t("carry.more", { low: whole(first.more_fish_g.p10), high: whole(first.more_fish_g.p90) }) : t("carry.no_more")}</p>
       <table class="measured carry">
         <thead><tr><th scope="col">${t("carry.when")}</th><th scope="col" class="right">${t("carry.feed")}</th><th scope="col" class="right">${t("carry.fish")}</th></tr></thead>
-        <tbody>${rooms.map(({ days, feed_g_day, more_fish_g }) => html`
+        <tbody>${rooms.map(
+          ({ days, feed_g_day, more_fish_g }) => html`
           <tr key=${days}><th scope="row">${t(`carry.in_${days}`)}</th>
             <td>${grams(feed_g_day.p50)}<span class="also">${t("outlook.between", { low: grams(feed_g_day.p10), high: grams(feed_g_day.p90) })}</span></td>
-            <td>${whole(more_fish_g.p50)}<span class="also">${t("outlook.between", { low: whole(more_fish_g.p10), high: whole(more_fish_g.p90) })}</span></td></tr>`)}
+            <td>${whole(more_fish_g.p50)}<span class="also">${t("outlook.between", { low: whole(more_fish_g.p10), high: whole(more_fish_g.p90) })}</span></td></tr>`,
+        )}
         </tbody>
       </table>
       <p class="soft small">${contracts().stock_headroom.uncertainty}</p>

@@ -19,7 +19,13 @@ const PLACES = [
 export const Page = ({ title, place, up, act, children, book, aside, news }) => html`
   <div class="page">
     <header class="top">
-      ${up && html`<a class="back" href=${up} aria-label=${t("back")} onClick=${(/** @type {Event} */ e) => { e.preventDefault(); go(up, { replace: true }); }}><${Icon} name="back" /></a>`}
+      ${
+        up &&
+        html`<a class="back" href=${up} aria-label=${t("back")} onClick=${(/** @type {Event} */ e) => {
+          e.preventDefault();
+          go(up, { replace: true });
+        }}><${Icon} name="back" /></a>`
+      }
       <h1 tabindex="-1">${title}</h1>
       ${aside ?? (place && html`<${Sharing} />`)}
     </header>
@@ -36,8 +42,10 @@ export const Page = ({ title, place, up, act, children, book, aside, news }) => 
 /** @param {{here: string}} props */
 const Places = ({ here }) => html`
   <nav class="places" aria-label=${t("places")}>
-    ${PLACES.map(([path, name]) => html`
-      <a href=${path} aria-current=${name === here ? "page" : undefined}><${Icon} name=${name} />${t(`place.${name}`)}</a>`)}
+    ${PLACES.map(
+      ([path, name]) => html`
+      <a href=${path} aria-current=${name === here ? "page" : undefined}><${Icon} name=${name} />${t(`place.${name}`)}</a>`,
+    )}
   </nav>`;
 
 /** How far this phone is shared, in one glance and in true words. */
@@ -55,11 +63,16 @@ const Sharing = () => {
 
 const Note = () => {
   const done = just_done.value;
-  return html`<div role="status">${done && html`
+  return html`<div role="status">${
+    done &&
+    html`
     <div class="toast">
       <span>${done.said}</span>
-      ${done.undo
-        ? html`<button type="button" onClick=${tap(() => void undo())}>${t("undo")}</button>`
-        : html`<button type="button" onClick=${tap(close_note)}>${t("close")}</button>`}
-    </div>`}</div>`;
+      ${
+        done.undo
+          ? html`<button type="button" onClick=${tap(() => void undo())}>${t("undo")}</button>`
+          : html`<button type="button" onClick=${tap(close_note)}>${t("close")}</button>`
+      }
+    </div>`
+  }</div>`;
 };

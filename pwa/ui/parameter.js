@@ -11,14 +11,21 @@ import { measures, shown_in } from "./measures.js";
 /** @typedef {import("../advice/chart_lines.js").Lines} Lines */
 
 /** Which of the outlook’s chances is whose. */
-export const CHANCE_OF = /** @type {Record<string, string>} */ ({ total_ammonia: "nh3", nitrite: "nitrite", nitrate: "nitrate" });
+export const CHANCE_OF = /** @type {Record<string, string>} */ ({
+  total_ammonia: "nh3",
+  nitrite: "nitrite",
+  nitrate: "nitrate",
+});
 /** So many of the fan's points stand in the table. */
 const POINTS = 6;
 
 /** @param {{lines: Lines, next: any, as_table: boolean, now: number}} props `next`: the outlook until the next test, if it is there */
 export function Parameter({ lines: held, next, as_table, now }) {
   const { parameter } = held;
-  const lines = useMemo(() => (parameter === "temperature" ? lines_in(held, shown_in("°C").show) : held), [held, measures.value]);
+  const lines = useMemo(
+    () => (parameter === "temperature" ? lines_in(held, shown_in("°C").show) : held),
+    [held, measures.value],
+  );
   const id = `of-${parameter}`;
   return html`
     <section class="parameter" aria-labelledby=${id}>
@@ -49,22 +56,52 @@ function Table({ lines, now }) {
   const said = (/** @type {number} */ value) => figure_said(parameter, value);
   const every = Math.max(1, Math.round((fan.length - 1) / POINTS));
   const so_far = [
-    ...dots.map((dot) => ({ at: dot.at, what: t(dot.doubted ? "outlook.read_doubted" : "outlook.read"), value: said(dot.value), span: span_said(dot, said) })),
-    ...marks.filter(({ kind }) => kind === "change").map(({ at, said: litres }) => ({ at, what: t("history.changed", { litres: litres_said(litres) }), value: "", span: "" })),
+    ...dots.map((dot) => ({
+      at: dot.at,
+      what: t(dot.doubted ? "outlook.read_doubted" : "outlook.read"),
+      value: said(dot.value),
+      span: span_said(dot, said),
+    })),
+    ...marks
+      .filter(({ kind }) => kind === "change")
+      .map(({ at, said: litres }) => ({
+        at,
+        what: t("history.changed", { litres: litres_said(litres) }),
+        value: "",
+        span: "",
+      })),
   ].toSorted((a, b) => b.at - a.at);
   const meals = marks.filter(({ kind }) => kind === "feeding");
   return html`
-    ${meals.length > 0 && html`<p class="soft small">${t("outlook.fed", { count: meals.length, grams: short(meals.reduce((sum, { said: grams }) => sum + grams, 0), 1) })}</p>`}
+    ${
+      meals.length > 0 &&
+      html`<p class="soft small">${t("outlook.fed", {
+        count: meals.length,
+        grams: short(
+          meals.reduce((sum, { said: grams }) => sum + grams, 0),
+          1,
+        ),
+      })}</p>`
+    }
     <table class="measured outlook-table">
       <caption class="unseen">${parameter_name(parameter)} ${unit_of(parameter)}</caption>
-      ${fan.length > 0 && html`
+      ${
+        fan.length > 0 &&
+        html`
         <tbody><tr><th scope="rowgroup" colspan="2">${t("outlook.likely")}</th></tr>
-          ${fan.filter((_, i) => i % every === 0).map(({ at, p10, p50, p90 }) => html`
-            <tr key=${at}><th scope="row">${when(at, now)}</th><td>${said(p50)} <span class="also">${t("outlook.between", { low: said(p10), high: said(p90) })}</span></td></tr>`)}
-        </tbody>`}
+          ${fan
+            .filter((_, i) => i % every === 0)
+            .map(
+              ({ at, p10, p50, p90 }) => html`
+            <tr key=${at}><th scope="row">${when(at, now)}</th><td>${said(p50)} <span class="also">${t("outlook.between", { low: said(p10), high: said(p90) })}</span></td></tr>`,
+            )}
+        </tbody>`
+      }
       <tbody><tr><th scope="rowgroup" colspan="2">${t("outlook.so_far")}</th></tr>
-        ${so_far.map(({ at, what, value, span }, i) => html`
-          <tr key=${`${at}-${i}`}><th scope="row">${when(at, now)}<span class="also">${what}</span></th><td>${value}${span && html` <span class="also">${span}</span>`}</td></tr>`)}
+        ${so_far.map(
+          ({ at, what, value, span }, i) => html`
+          <tr key=${`${at}-${i}`}><th scope="row">${when(at, now)}<span class="also">${what}</span></th><td>${value}${span && html` <span class="also">${span}</span>`}</td></tr>`,
+        )}
       </tbody>
     </table>`;
 }
@@ -73,11 +110,14 @@ function Table({ lines, now }) {
 function span_said({ low, high }, said) {
   if (low === high) return "";
   if (low === null) return t("outlook.up_to", { high: said(/** @type {number} */ (high)) });
-  return high === null ? t("outlook.from", { low: said(low) }) : t("outlook.between", { low: said(low), high: said(high) });
+  return high === null
+    ? t("outlook.from", { low: said(low) })
+    : t("outlook.between", { low: said(low), high: said(high) });
 }
 
 /** @param {string} parameter @param {number} value */
 const figure_said = (parameter, value) => (parameter in SPECIES ? nitrogen(value) : number(value, 1));
 
 /** @param {string} parameter */
-const unit_of = (parameter) => (parameter in SPECIES ? "mg N/L" : parameter === "temperature" ? shown_in("°C").label : "");
+const unit_of = (parameter) =>
+  parameter in SPECIES ? "mg N/L" : parameter === "temperature" ? shown_in("°C").label : "";

@@ -30,7 +30,10 @@ export async function record(writes, said, pictures = []) {
   if (busy) return false;
   busy = true;
   try {
-    const undoing = [...writes.map(inverse), ...pictures.map(({ id }) => ({ type: /** @type {const} */ ("del"), kind: "photo", id }))];
+    const undoing = [
+      ...writes.map(inverse),
+      ...pictures.map(({ id }) => ({ type: /** @type {const} */ ("del"), kind: "photo", id })),
+    ];
     await room.value.write(writes, pictures);
     note(said, () => room.value.write(undoing));
     return true;
@@ -83,5 +86,10 @@ function inverse({ type, kind, id, fields }) {
   if (type === "restore") return { type: "del", kind, id };
   const before = room.value.get(kind, id);
   if (!before) return { type: "del", kind, id };
-  return { type: "put", kind, id, fields: Object.fromEntries(Object.keys(fields ?? {}).map((name) => [name, before[name] ?? null])) };
+  return {
+    type: "put",
+    kind,
+    id,
+    fields: Object.fromEntries(Object.keys(fields ?? {}).map((name) => [name, before[name] ?? null])),
+  };
 }

@@ -7,7 +7,8 @@ import { settle } from "./tap.js";
 const heights = draft("heights", () => /** @type {Record<string, number>} */ ({}));
 
 /** Whether an advice waits for nothing more. @param {any} advice */
-export const is_last_word = ({ from, reasons }) => from === "forecast" || reasons.some((/** @type {any} */ one) => one.code === "rule_failed");
+export const is_last_word = ({ from, reasons }) =>
+  from === "forecast" || reasons.some((/** @type {any} */ one) => one.code === "rule_failed");
 
 /**
  * A place for the words: it grows where it must, and gives room back only while nothing below it is on the glass.
@@ -24,7 +25,9 @@ export function useRoomTaken(name, last_word) {
     const width = innerWidth;
     const key = `${name} ${width}`;
     const before = stood.current.width === width ? stood.current.height : 0;
-    const hidden_below = box.getBoundingClientRect().bottom >= (document.querySelector(".foot")?.getBoundingClientRect().top ?? innerHeight);
+    const hidden_below =
+      box.getBoundingClientRect().bottom >=
+      (document.querySelector(".foot")?.getBoundingClientRect().top ?? innerHeight);
     box.style.minHeight = "";
     const own = box.offsetHeight;
     if (last_word && heights.peek()[key] !== own) heights.value = { ...heights.peek(), [key]: own };

@@ -44,7 +44,8 @@ export function match(routes, path) {
   for (const [pattern, found] of routes) {
     const names = [...pattern.matchAll(/:(\w+)/g)].map((one) => one[1]);
     const hit = new RegExp(`^${pattern.replace(/:\w+/g, "([^/]+)")}/?$`).exec(path);
-    if (hit) return { found, parts: Object.fromEntries(names.map((name, i) => [name, decodeURIComponent(hit[i + 1])])) };
+    if (hit)
+      return { found, parts: Object.fromEntries(names.map((name, i) => [name, decodeURIComponent(hit[i + 1])])) };
   }
   return null;
 }

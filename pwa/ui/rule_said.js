@@ -9,7 +9,10 @@ export function form_said(form, rule = "") {
   const parts = { time: time_of_day(form.minutes), day: date_said(form.day) };
   if (form.often === "own") return t("task.said_own", { rule });
   if (form.often === "days") return t("task.said_days", { ...parts, count: form.every });
-  if (form.often === "monthly") return form.month_day === LAST_DAY ? t("task.said_last_day", parts) : t("task.said_monthly", { ...parts, count: form.month_day });
+  if (form.often === "monthly")
+    return form.month_day === LAST_DAY
+      ? t("task.said_last_day", parts)
+      : t("task.said_monthly", { ...parts, count: form.month_day });
   if (form.often !== "weekdays") return t(`task.said_${form.often}`, parts);
   const days = WEEKDAYS.flatMap((day, place) => (form.weekdays.includes(day) ? [weekday_name(place)] : []));
   return days.length === 7 ? t("task.said_daily", parts) : t("task.said_weekdays", { ...parts, days: listed(days) });

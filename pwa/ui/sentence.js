@@ -13,9 +13,11 @@ const DAY_MS = 24 * 3_600_000;
 export function sentence(advice, now) {
   const { act, litres = 0, dose, by } = advice;
   if (act === "test") return t("say.test");
-  if (act === "nothing") return t(advice.state === "steady" ? "say.nothing" : "say.leave", { when: next_test(advice, now) });
+  if (act === "nothing")
+    return t(advice.state === "steady" ? "say.nothing" : "say.leave", { when: next_test(advice, now) });
   if (act === "hold") return t("say.hold");
-  if (act === "retest") return t("say.retest", { parameter: t(`name.${advice.doubt.parameter}`), read: mg_n(advice.doubt.value_mg_n_l) });
+  if (act === "retest")
+    return t("say.retest", { parameter: t(`name.${advice.doubt.parameter}`), read: mg_n(advice.doubt.value_mg_n_l) });
   if (act === "confirm") return t("say.confirm", { by: by_time(by, now) });
   const parts = { litres: litres_said(litres), by: by_time(by, now) };
   if (dose?.amount === undefined) return t("say.change", parts);
@@ -37,14 +39,20 @@ function further(advice, now) {
 
 /** The change that stands in for a test that cannot be made, or follows one that says the same again. @param {import("../advice/today.js").Advice} advice */
 function change_instead({ act, litres = 0, dose }) {
-  const parts = { litres: litres_said(litres), dose: dose?.amount === undefined ? "" : dose_said(dose), label: dose?.label?.name };
+  const parts = {
+    litres: litres_said(litres),
+    dose: dose?.amount === undefined ? "" : dose_said(dose),
+    label: dose?.label?.name,
+  };
   if (act === "retest") return t(parts.dose ? "say.if_same_with" : "say.if_same", parts);
   return t(parts.dose ? "say.or_change_with" : "say.or_change", parts);
 }
 
 /** What `change_plan` advises besides, in its contract's words. @param {string} code */
 const besides_said = (code) =>
-  contracts().change_plan.outputs.find((/** @type {any} */ one) => one.name === "advice").item.choices.find((/** @type {any} */ one) => one.value === code).label;
+  contracts()
+    .change_plan.outputs.find((/** @type {any} */ one) => one.name === "advice")
+    .item.choices.find((/** @type {any} */ one) => one.value === code).label;
 
 /** @param {{advice: import("../advice/today.js").Advice, now: number}} props */
 export const Sentence = ({ advice, now }) => {
@@ -53,7 +61,8 @@ export const Sentence = ({ advice, now }) => {
 };
 
 /** A day where it is far, or else a time to the quarter hour. @param {number} at @param {number} now */
-const until_said = (at, now) => (at - now > 1.5 * DAY_MS ? weekday(at, now) : when(Math.ceil(at / QUARTER_MS) * QUARTER_MS, now));
+const until_said = (at, now) =>
+  at - now > 1.5 * DAY_MS ? weekday(at, now) : when(Math.ceil(at / QUARTER_MS) * QUARTER_MS, now);
 
 /** A time to the quarter hour, the earlier one. @param {number | undefined} by @param {number} now */
 function by_time(by, now) {
@@ -85,7 +94,9 @@ export const Why = ({ advice, now }) => {
 
 /** @param {import("../advice/today.js").Reason} given @param {number} now @returns {string} */
 export function reason(given, now) {
-  const said = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, FORMS[name]?.(value, given, now) ?? value]));
+  const said = Object.fromEntries(
+    Object.entries(given).map(([name, value]) => [name, FORMS[name]?.(value, given, now) ?? value]),
+  );
   const text = t(`why.${given.code}`, said);
   return text.startsWith("pH") ? text : text[0].toLocaleUpperCase() + text.slice(1);
 }
@@ -105,9 +116,17 @@ const FORMS = {
   read: mg_n,
   chance: chance_said,
   until: (value, _, now) => until_said(value, now),
-  filled: (listed) => listed.map((/** @type {any} */ one) => t(`filled.${one.code}`, { value: one.code === "temperature_c" ? temperature_said(one.value) : short(one.value ?? 0, 1) })).join(", "),
+  filled: (listed) =>
+    listed
+      .map((/** @type {any} */ one) =>
+        t(`filled.${one.code}`, {
+          value: one.code === "temperature_c" ? temperature_said(one.value) : short(one.value ?? 0, 1),
+        }),
+      )
+      .join(", "),
   // The text around it brings the full stop.
-  first: ({ at, message, allowed, parameter }, _, now) => `${when(at, now)}: ${parameter ? `${parameter_name(parameter)} ` : ""}${message}. ${t("allowed", { allowed }).replace(/\.$/, "")}`,
+  first: ({ at, message, allowed, parameter }, _, now) =>
+    `${when(at, now)}: ${parameter ? `${parameter_name(parameter)} ` : ""}${message}. ${t("allowed", { allowed }).replace(/\.$/, "")}`,
   rise: mg_n,
   by: (value) => t(`limit.${value}`),
   days: (value) => (value === 1 ? t("until.tomorrow") : t("until.days", { count: value })),

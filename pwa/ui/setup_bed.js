@@ -3,7 +3,7 @@ import { html } from "../vendor/preact.js";
 import { asked, field_of, hardscape_of, pack_unit, substrate_input, volume_input } from "../advice/setting_up.js";
 import { constants } from "../calc/tables.js";
 import { contracts } from "../contracts.js";
-import { number, short, t } from "../i18n/words.js";
+import { short, t } from "../i18n/words.js";
 import { litres_said, measured } from "./figures.js";
 import { Calculated } from "./calculated.js";
 import { ChoiceTiles } from "./choice_tiles.js";
@@ -13,7 +13,10 @@ import { StepRow } from "./step_row.js";
 
 const BEDS = ["capped", "plain", "bare"];
 /** Which materials are offered where. @type {Record<string, string[]>} */
-const OFFERED = { nutrient: ["garden_soil", "potting_soil", "baked_clay"], cap: ["sand", "gravel", "lava", "baked_clay"] };
+const OFFERED = {
+  nutrient: ["garden_soil", "potting_soil", "baked_clay"],
+  cap: ["sand", "gravel", "lava", "baked_clay"],
+};
 
 /** @param {{tank: any}} props */
 export function SubstrateStep({ tank }) {
@@ -26,7 +29,9 @@ export function SubstrateStep({ tank }) {
       act=${html`<${Next} disabled=${found.errors.length > 0} onClick=${() => void save("done")}>${found.answer ? t("setup.next_with", { figure: litres_said(found.answer.litres) }) : t("setup.next")}<//>`}>
       <${ChoiceTiles} label=${t("setup.bed")} name="bed" choices=${BEDS.map((value) => ({ value, label: t(`setup.bed_${value}`) }))} value=${raw.bed} onValue=${(/** @type {string} */ bed) => set({ bed })} />
       ${raw.bed === "capped" && html`<${Layer} of="nutrient" title=${t("setup.layer_nutrient")} material=${material} raw=${raw} set=${set} layer=${found.answer?.layers[0]} />`}
-      ${raw.bed !== "bare" && html`
+      ${
+        raw.bed !== "bare" &&
+        html`
         <${Layer} of="cap" title=${t(raw.bed === "capped" ? "setup.layer_cap" : "setup.layer_plain")} material=${material} raw=${raw} set=${set} layer=${found.answer?.layers.at(-1)} />
         <details class="more" open=${raw.support_bags > 0}><summary>${t("setup.mesh")}</summary>
           <p class="soft small">${t("setup.mesh_why")}</p>
@@ -34,7 +39,8 @@ export function SubstrateStep({ tank }) {
           <${StepRow} label=${t("setup.mesh_size")} unit="L" value=${Number(raw.support_bag_l ?? 2)} step=${0.5} min=${0.5} max=${20} onValue=${(/** @type {number} */ support_bag_l) => set({ support_bag_l })} />
         </details>
         <${Calculated} name="substrate" found=${found} show=${["litres", "kg", ...(raw.support_bags > 0 ? ["support_l"] : []), "front_cm", "back_cm", "slope_deg"]} />
-        ${tank.measures.shape !== "cuboid" && html`<p class="soft small">${t("setup.as_rectangle")}</p>`}`}
+        ${tank.measures.shape !== "cuboid" && html`<p class="soft small">${t("setup.as_rectangle")}</p>`}`
+      }
     <//>`;
 }
 
@@ -60,8 +66,12 @@ export function HardscapeStep({ tank }) {
     <${SetupStep} step="hardscape" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
       act=${html`<${Next} onClick=${() => void save("done")} />`}>
       <p>${t("setup.hardscape_why")}</p>
-      ${KINDS.map((kind) => html`<${StepRow} key=${kind} label=${t(`setup.of_${kind}`)} also=${t("setup.density", { density: short(density[kind], 2) })} unit="kg" step=${0.5} max=${500} value=${Number(raw[`${kind}_kg`] ?? 0)}
-        onValue=${(/** @type {number} */ kg) => set({ [`${kind}_kg`]: kg })} />`)}
+      ${KINDS.map(
+        (
+          kind,
+        ) => html`<${StepRow} key=${kind} label=${t(`setup.of_${kind}`)} also=${t("setup.density", { density: short(density[kind], 2) })} unit="kg" step=${0.5} max=${500} value=${Number(raw[`${kind}_kg`] ?? 0)}
+        onValue=${(/** @type {number} */ kg) => set({ [`${kind}_kg`]: kg })} />`,
+      )}
       <p class="sentence">${t("setup.displaced", { litres: litres_said(stones.litres), kg: measured(stones.kg, "kg", 1) })}</p>
       <${Calculated} name="volume" found=${found} show=${["water_l", "gross_l"]} />
     <//>`;

@@ -33,12 +33,43 @@ export function FillStep({ tank }) {
     const freed = brought(source, "total_ammonia", label);
     /** @type {any[]} */ const more = [];
     if (dose?.amount !== undefined) {
-      const fields = { tank: tank.id, at, label: dose.label.id, what: dose.label.name, amount: dose.amount, unit: dose.unit, for_litres: litres };
-      more.push({ type: "put", kind: "dose", id: new_id(), fields: freed > 0 ? { ...fields, tan_mg_n_l: freed } : fields });
+      const fields = {
+        tank: tank.id,
+        at,
+        label: dose.label.id,
+        what: dose.label.name,
+        amount: dose.amount,
+        unit: dose.unit,
+        for_litres: litres,
+      };
+      more.push({
+        type: "put",
+        kind: "dose",
+        id: new_id(),
+        fields: freed > 0 ? { ...fields, tan_mg_n_l: freed } : fields,
+      });
     }
-    if (raw.plants_in) for (const { species, portions } of plants) more.push({ type: "put", kind: "planting", id: new_id(), fields: { tank: tank.id, at, change: "plant", species, amount: t("setup.portions_in", { count: portions }), portions } });
+    if (raw.plants_in)
+      for (const { species, portions } of plants)
+        more.push({
+          type: "put",
+          kind: "planting",
+          id: new_id(),
+          fields: {
+            tank: tank.id,
+            at,
+            change: "plant",
+            species,
+            amount: t("setup.portions_in", { count: portions }),
+            portions,
+          },
+        });
     const { water_l, gross_l } = found.answer;
-    await save("done", { measures: found.payload, water_l, gross_l, started_at: at }, { more, words: t("setup.filled", { tank: tank.name, ...parts }) });
+    await save(
+      "done",
+      { measures: found.payload, water_l, gross_l, started_at: at },
+      { more, words: t("setup.filled", { tank: tank.name, ...parts }) },
+    );
     busy.value = false;
   };
   return html`
@@ -48,9 +79,12 @@ export function FillStep({ tank }) {
       <p>${t("setup.fill_why")}</p>
       <${Calculated} name="volume" found=${found} show=${["water_l", "gross_l"]} />
       <${FigureRows} specs=${[metered]} raw=${raw} onRaw=${set} wrong=${found.errors} />
-      ${plants.length > 0 && html`
+      ${
+        plants.length > 0 &&
+        html`
         <label class="check"><input type="checkbox" checked=${Boolean(raw.plants_in)} onChange=${(/** @type {any} */ e) => set({ plants_in: e.target.checked })} />${t("setup.plants_in", { count: plants.length })}</label>
-        <p class="soft small">${plants.map((/** @type {any} */ one) => plant_name(one.species)).join(", ")}</p>`}
+        <p class="soft small">${plants.map((/** @type {any} */ one) => plant_name(one.species)).join(", ")}</p>`
+      }
       <${WaterPick} tank=${tank} here=${`/tank/${tank.id}/setup/fill`} />
       <${Dose} dose=${dose} payload=${dose?.amount === undefined ? null : dose_input({ water_l: litres }, source, label, litres)} />
     <//>`;
@@ -63,7 +97,8 @@ const whole = (text) => text.replaceAll(" ", "\u00a0");
 const Dose = ({ dose, payload }) => {
   if (!dose) return null;
   if (!dose.needed) return html`<p class="dose">${t("dose.none")}</p>`;
-  if (dose.missing) return html`<p class="soft">${t(dose.missing === "source" ? "setup.dose_source" : "setup.dose_label")}</p>`;
+  if (dose.missing)
+    return html`<p class="soft">${t(dose.missing === "source" ? "setup.dose_source" : "setup.dose_label")}</p>`;
   return html`
     <p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>
     <${Calculated} name="dechlorinator_dose" found=${{ payload, answer: dose.answer, errors: [] }} show=${["freed_ammonia_mg_n_l"]} cautions=${4} />`;

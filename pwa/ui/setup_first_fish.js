@@ -55,7 +55,9 @@ export function FirstFishStep({ tank }) {
   /** @type {Record<string, number>} */ const counts = raw.counts ?? {};
   /** @type {Record<string, number>} */ const lengths = raw.lengths ?? {};
   const length_of = (/** @type {any} */ one) => lengths[one.species] ?? one.length_cm ?? half_grown(one.species);
-  const arriving = coming.filter(({ species }) => counts[species] > 0).map((one) => ({ species: one.species, count: counts[one.species], length_cm: length_of(one) }));
+  const arriving = coming
+    .filter(({ species }) => counts[species] > 0)
+    .map((one) => ({ species: one.species, count: counts[one.species], length_cm: length_of(one) }));
   const many = arriving.reduce((sum, { count }) => sum + count, 0);
   const up = `/tank/${tank.id}`;
   if (planned(tank)) {
@@ -66,10 +68,24 @@ export function FirstFishStep({ tank }) {
   }
   const arrive = async () => {
     const at = room.value.now();
-    const writes = arriving.map((fields) => ({ type: /** @type {const} */ ("put"), kind: "stock_change", id: new_id(), fields: { tank: tank.id, at, change: "arrival", ...fields } }));
+    const writes = arriving.map((fields) => ({
+      type: /** @type {const} */ ("put"),
+      kind: "stock_change",
+      id: new_id(),
+      fields: { tank: tank.id, at, change: "arrival", ...fields },
+    }));
     const words = t("first_fish.saved", { count: many, tank: tank.name });
     // A helper may record arrivals, but not change the tank.
-    const plan = room.value.may("tank") ? [{ type: /** @type {const} */ ("put"), kind: "tank", id: tank.id, fields: { [field_of("first_fish")]: { state: "done" } } }] : [];
+    const plan = room.value.may("tank")
+      ? [
+          {
+            type: /** @type {const} */ ("put"),
+            kind: "tank",
+            id: tank.id,
+            fields: { [field_of("first_fish")]: { state: "done" } },
+          },
+        ]
+      : [];
     try {
       if (!(await record([...writes, ...plan], words))) return;
       forget(`setup.${tank.id}.first_fish`);
@@ -84,11 +100,16 @@ export function FirstFishStep({ tank }) {
       <${FirstFishSaid} tank=${tank} />
       <p class="soft small">${contracts().stock_headroom.uncertainty}</p>
       <${Welfare} rich=${done(tank, "substrate") && said_at(tank, "substrate").bed === "capped"} />
-      ${coming.length > 0 && html`<section class="section"><h2>${t("first_fish.come_today")}</h2>
-        ${coming.map((one) => html`<div class="chosen" key=${one.species}>
+      ${
+        coming.length > 0 &&
+        html`<section class="section"><h2>${t("first_fish.come_today")}</h2>
+        ${coming.map(
+          (one) => html`<div class="chosen" key=${one.species}>
           <${StepRow} label=${animal_name(one.species)} also=${t("first_fish.of_planned", { count: one.count })} max=${one.count} value=${counts[one.species] ?? 0} onValue=${(/** @type {number} */ value) => set({ counts: { ...counts, [one.species]: value } })} />
-          ${counts[one.species] > 0 && html`<${StepRow} label=${t("first_fish.length", { who: animal_name(one.species) })} unit="cm" step=${0.5} min=${0.5} max=${100} value=${length_of(one)} onValue=${(/** @type {number} */ value) => set({ lengths: { ...lengths, [one.species]: value } })} />`}</div>`)}
-        <p><a class="quiet" href=${`/bench/acclimation?tank=${tank.id}`}>${contracts().acclimation.title}</a></p></section>`}
+          ${counts[one.species] > 0 && html`<${StepRow} label=${t("first_fish.length", { who: animal_name(one.species) })} unit="cm" step=${0.5} min=${0.5} max=${100} value=${length_of(one)} onValue=${(/** @type {number} */ value) => set({ lengths: { ...lengths, [one.species]: value } })} />`}</div>`,
+        )}
+        <p><a class="quiet" href=${`/bench/acclimation?tank=${tank.id}`}>${contracts().acclimation.title}</a></p></section>`
+      }
       ${(tank.planned_stock ?? []).length === 0 && inside.length === 0 && html`<p><a class="quiet" href=${`/tank/${tank.id}/setup/stock`}>${t("setup.step.stock")}</a></p>`}
       ${inside.length === 0 && (tank.planned_stock ?? []).length > 0 && html`<${WithoutFish} tank=${tank} raw=${raw} said=${said} set=${set} />`}
       <${Cautions} />
@@ -101,8 +122,20 @@ function WithoutFish({ tank, raw, said, set }) {
   const found = asked("starter_dose", input);
   const strength = contracts().starter_dose.inputs.find((/** @type {any} */ one) => one.name === "ammonia_percent");
   const log = (/** @type {string} */ what, /** @type {number} */ amount, /** @type {"g" | "ml"} */ unit) => {
-    const fields = { tank: tank.id, at: room.value.now(), what: ammonia_named(what), what_code: what, amount, unit, for_litres: tank.water_l, tan_mg_n_l: found.answer.tan_mg_n_l };
-    return record([{ type: "put", kind: "dose", id: new_id(), fields }], t("first_fish.dosed", { amount: `${short(amount, 2)} ${t(`unit.${unit}`)}`, what: fields.what }));
+    const fields = {
+      tank: tank.id,
+      at: room.value.now(),
+      what: ammonia_named(what),
+      what_code: what,
+      amount,
+      unit,
+      for_litres: tank.water_l,
+      tan_mg_n_l: found.answer.tan_mg_n_l,
+    };
+    return record(
+      [{ type: "put", kind: "dose", id: new_id(), fields }],
+      t("first_fish.dosed", { amount: `${short(amount, 2)} ${t(`unit.${unit}`)}`, what: fields.what }),
+    );
   };
   return html`
     <section class="section"><h2>${t("first_fish.without")}</h2>
@@ -111,10 +144,14 @@ function WithoutFish({ tank, raw, said, set }) {
         <${FigureRows} specs=${[strength]} raw=${raw} onRaw=${set} wrong=${found.errors} />
         <${Calculated} name="starter_dose" found=${found} show=${["ammonium_chloride_g", "household_ammonia_ml", "tan_mg_n_l"]} />
         <p class="soft small">${t("first_fish.of_days", { count: days })}</p>
-        ${found.answer && room.value.may("dose") && html`<div class="row">
+        ${
+          found.answer &&
+          room.value.may("dose") &&
+          html`<div class="row">
           <button class="quiet tall" type="button" onClick=${tap(() => void log("ammonium_chloride", found.answer.ammonium_chloride_g, "g"))}>${t("first_fish.log_salt", { amount: short(found.answer.ammonium_chloride_g, 2) })}</button>
           ${found.answer.household_ammonia_ml !== undefined && html`<button class="quiet tall" type="button" onClick=${tap(() => void log("household_ammonia", found.answer.household_ammonia_ml, "ml"))}>${t("first_fish.log_household", { amount: short(found.answer.household_ammonia_ml, 2) })}</button>`}
-        </div>`}
+        </div>`
+        }
       </details>
     </section>`;
 }
@@ -126,7 +163,10 @@ const Welfare = ({ rich = false }) => html`
     <p class="soft small">${t("bench.provenance.common practice")}</p>
   </section>`;
 
-const Cautions = () => contracts().stocking_limit.cautions.map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`);
+const Cautions = () =>
+  contracts().stocking_limit.cautions.map(
+    (/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`,
+  );
 
 /** Animals of the shops are about half grown (assumption). @param {string} species */
 const half_grown = (species) => Math.max(0.5, Math.round(table("species").rows[species]?.length_cm ?? 4) / 2);

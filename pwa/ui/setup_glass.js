@@ -24,13 +24,23 @@ export function GlassStep({ tank }) {
   const kept = useDraft(draft_name, () => /** @type {Record<string, any>} */ ({}));
   const problem = useSignal("");
   const { inputs } = contracts().volume;
-  const raw = { measures: "outside", ...tank?.measures, name: tank?.name ?? t("setup.name_first", { count: all("tank").length + 1 }), ...kept.value };
+  const raw = {
+    measures: "outside",
+    ...tank?.measures,
+    name: tank?.name ?? t("setup.name_first", { count: all("tank").length + 1 }),
+    ...kept.value,
+  };
   const set = (/** @type {Record<string, any>} */ more) => (kept.value = { ...kept.value, ...more });
   const of = (/** @type {string} */ name) => inputs.find((/** @type {any} */ one) => one.name === name);
   const { name, ...typed } = raw;
-  const glass = payload_of(inputs.filter((/** @type {any} */ one) => ["shape", "measures", ...RULER].includes(one.name)), figures_of(typed));
+  const glass = payload_of(
+    inputs.filter((/** @type {any} */ one) => ["shape", "measures", ...RULER].includes(one.name)),
+    figures_of(typed),
+  );
   const found = raw.shape ? asked("volume", glass) : { payload: glass, errors: [] };
-  const missing = found.errors.filter(({ field }) => of(field) && !(field in glass)).map(({ field }) => of(field).label);
+  const missing = found.errors
+    .filter(({ field }) => of(field) && !(field in glass))
+    .map(({ field }) => of(field).label);
 
   const save = async () => {
     const id = tank?.id ?? new_id();
@@ -40,24 +50,41 @@ export function GlassStep({ tank }) {
       // What is planned already has to fit the glass as it is measured now.
       if (tank) run("volume", volume_input({ ...tank, measures: glass }));
       const { water_l, gross_l } = run("volume", glass);
-      const measured = tank ? changed_fields({ measures: bare(tank.measures) }, { measures: glass }) : { measures: glass };
-      const fields = changed_fields(tank, { ...place, name: named, [field_of("glass")]: { state: "done" }, ...(measured.measures ? { ...measured, water_l, gross_l } : {}) });
-      if (Object.keys(fields).length && !(await record([{ type: "put", kind: "tank", id, fields }], t("setup.saved", { step: t("setup.step.glass") })))) return;
+      const measured = tank
+        ? changed_fields({ measures: bare(tank.measures) }, { measures: glass })
+        : { measures: glass };
+      const fields = changed_fields(tank, {
+        ...place,
+        name: named,
+        [field_of("glass")]: { state: "done" },
+        ...(measured.measures ? { ...measured, water_l, gross_l } : {}),
+      });
+      if (
+        Object.keys(fields).length &&
+        !(await record([{ type: "put", kind: "tank", id, fields }], t("setup.saved", { step: t("setup.step.glass") })))
+      )
+        return;
       forget(draft_name);
       go(next_path(id, "glass"));
     } catch (no) {
-      problem.value = no instanceof InvalidInput ? refusal_said(no, [...inputs, ...records().tank.fields]) : /** @type {Error} */ (no).message;
+      problem.value =
+        no instanceof InvalidInput
+          ? refusal_said(no, [...inputs, ...records().tank.fields])
+          : /** @type {Error} */ (no).message;
     }
   };
   return html`
     <${SetupStep} step="glass" up=${tank ? `/tank/${tank.id}` : "/tanks/new"} problem=${problem.value} act=${html`<${Next} disabled=${!found.answer} onClick=${() => void save()} />`}>
       <${ChoiceTiles} label=${t("tank.shape")} name="shape" choices=${inputs[0].choices} value=${raw.shape} icons onValue=${(/** @type {string} */ shape) => set({ shape })} />
-      ${raw.shape && html`
+      ${
+        raw.shape &&
+        html`
         <${ChoiceTiles} label=${of("measures").label} name="measures" choices=${of("measures").choices} value=${raw.measures} onValue=${(/** @type {string} */ measures) => set({ measures })} />
         <${FigureRows} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name) && matters(one, inputs, raw))} raw=${raw} onRaw=${set} wrong=${found.errors} />
         ${missing.length > 0 && html`<p class="soft">${t("bench.still_needed", { fields: missing.join(", ") })}</p>`}
         <${Calculated} name="volume" found=${found.answer ? found : { ...found, errors: [] }} show=${["gross_l", "water_l", "surface_cm2"]} cautions=${0} />
-        <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "name")} raw=${{ name }} onRaw=${set} errors=${[]} />`}
+        <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "name")} raw=${{ name }} onRaw=${set} errors=${[]} />`
+      }
     <//>`;
 }
 
@@ -66,8 +93,17 @@ export function PlaceStep({ tank }) {
   const { raw, said, set, save, problem } = useStep(tank, "place");
   const { inputs } = contracts().filled_weight;
   const box = tank.measures.shape === "cuboid";
-  const asks = [...(box ? [] : ["tank_kg"]), ...(box && !tank.measures.glass_mm ? ["glass_mm"] : []), "stand_kg", "equipment_kg", "footprint_length_cm", "footprint_width_cm"];
-  const needed = (box ? (tank.measures.glass_mm ? [] : ["glass_mm"]) : ["tank_kg", "footprint_length_cm", "footprint_width_cm"]).filter((name) => said[name] === undefined);
+  const asks = [
+    ...(box ? [] : ["tank_kg"]),
+    ...(box && !tank.measures.glass_mm ? ["glass_mm"] : []),
+    "stand_kg",
+    "equipment_kg",
+    "footprint_length_cm",
+    "footprint_width_cm",
+  ];
+  const needed = (
+    box ? (tank.measures.glass_mm ? [] : ["glass_mm"]) : ["tank_kg", "footprint_length_cm", "footprint_width_cm"]
+  ).filter((name) => said[name] === undefined);
   const found = needed.length > 0 ? { payload: {}, errors: [] } : asked("filled_weight", weight_input(tank, said));
   const of = (/** @type {string} */ name) => inputs.find((/** @type {any} */ one) => one.name === name);
   return html`

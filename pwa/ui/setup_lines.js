@@ -7,16 +7,24 @@ import { all, room } from "./live.js";
 import { Page } from "./page.js";
 
 /** All that are being set up. */
-export const plans = () => all("tank").filter((tank) => planned(tank) && !tank.resting).map(as_planned);
+export const plans = () =>
+  all("tank")
+    .filter((tank) => planned(tank) && !tank.resting)
+    .map(as_planned);
 
 /** @param {{book?: boolean}} props `book`: beside a margin rule */
 export const BeingSetUp = ({ book = false }) => {
   const tanks = plans();
-  return tanks.length > 0 && html`
+  return (
+    tanks.length > 0 &&
+    html`
     <section class=${book ? "entry" : "section"} aria-label=${t("setup.plans")}>${book && html`<span class="in-margin" aria-hidden="true"></span>`}<div><h2>${t("setup.plans")}</h2>
-      <ul class="lines">${tanks.map((tank) => html`<li key=${tank.id}><a class="line" href=${`/tank/${tank.id}`}>
-        <span class="grow"><b>${tank.name}</b><br /><span class="soft small">${next_said(tank)}</span></span><span class="figures soft">${litres_said(tank.water_l)}</span></a></li>`)}</ul>
-    </div></section>`;
+      <ul class="lines">${tanks.map(
+        (tank) => html`<li key=${tank.id}><a class="line" href=${`/tank/${tank.id}`}>
+        <span class="grow"><b>${tank.name}</b><br /><span class="soft small">${next_said(tank)}</span></span><span class="figures soft">${litres_said(tank.water_l)}</span></a></li>`,
+      )}</ul>
+    </div></section>`
+  );
 };
 
 /** @param {any} tank */

@@ -59,7 +59,11 @@ export function PlantsStep({ tank }) {
   /** @type {{species: string, portions: number}[]} */ const list = raw.list;
   const have = list.reduce((sum, one) => sum + one.portions, 0);
   const put = (/** @type {string} */ species, /** @type {number} */ portions) =>
-    set({ list: list.some((one) => one.species === species) ? list.map((one) => (one.species === species ? { species, portions } : one)) : [...list, { species, portions }] });
+    set({
+      list: list.some((one) => one.species === species)
+        ? list.map((one) => (one.species === species ? { species, portions } : one))
+        : [...list, { species, portions }],
+    });
   const open = plants_for(warmth).filter(({ key }) => !list.some(({ species }) => species === key));
   return html`
     <${SetupStep} step="plants" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
@@ -67,20 +71,30 @@ export function PlantsStep({ tank }) {
       <p>${t("setup.plants_why")}</p>
       <${ChoiceTiles} label=${planting.label} name="planting" choices=${planting.choices} value=${raw.planting} onValue=${(/** @type {string} */ value) => set({ planting: value })} />
       <p class="sentence">${t("setup.portions", { count: wanted })}</p>
-      ${raw.planting !== "none" && html`<details class="more"><summary>${t("bench.sources")}</summary>
+      ${
+        raw.planting !== "none" &&
+        html`<details class="more"><summary>${t("bench.sources")}</summary>
         <p>${t("setup.portions_how", { percent: number(100 * practice[`cover_${raw.planting}`], 0), area: measured(practice.portion_cm2, "cm²", 0) })}</p>
         <p class="soft small">${table("constants").groups.planting_practice.note}</p>
-        <p class="soft small">${t("bench.provenance.common practice")}</p></details>`}
-      ${list.length > 0 && html`<section class="section"><h2>${t("setup.plants_chosen", { have, wanted })}</h2>
-        ${list.map(({ species, portions }) => html`
+        <p class="soft small">${t("bench.provenance.common practice")}</p></details>`
+      }
+      ${
+        list.length > 0 &&
+        html`<section class="section"><h2>${t("setup.plants_chosen", { have, wanted })}</h2>
+        ${list.map(
+          ({ species, portions }) => html`
           <div class="chosen" key=${species}>
             <${StepRow} label=${plant_name(species)} also=${about(species)} max=${500} value=${portions} onValue=${(/** @type {number} */ value) => put(species, value)} />
             ${portions === 0 && html`<button class="quiet" type="button" onClick=${tap(() => set({ list: list.filter((one) => one.species !== species) }))}><${Icon} name="remove" size=${20} />${t("remove_named", { what: plant_name(species) })}</button>`}
-          </div>`)}</section>`}
+          </div>`,
+        )}</section>`
+      }
       <section class="section"><h2>${t("setup.plants_fit")}</h2>
         <p class="soft small">${t("setup.plants_order")}</p>
-        <ul class="lines">${open.slice(0, SHOWN).map(({ key }) => html`
-          <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, 1))}><span class="grow">${plant_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button></li>`)}</ul>
+        <ul class="lines">${open.slice(0, SHOWN).map(
+          ({ key }) => html`
+          <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, 1))}><span class="grow">${plant_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button></li>`,
+        )}</ul>
         <h3>${t("setup.plant_other")}</h3>
         <${KindPicker} rows="plants" near=${all("own_plant").map(({ name }) => name)} value="" then=${`/tank/${tank.id}/setup/plants`} onPick=${(/** @type {string} */ key) => put(key, 1)} />
       </section>
@@ -95,5 +109,11 @@ function about(species) {
   const row = table("plants").rows[species];
   if (!row) return "";
   const [low, high] = row.temperature_c;
-  return t("setup.plant_about", { growth: t(`setup.growth_${row.growth}`), position: t(`setup.position_${row.position}`), low: temperature_said(low), high: temperature_said(high), light: t(`setup.light_${row.light}`) });
+  return t("setup.plant_about", {
+    growth: t(`setup.growth_${row.growth}`),
+    position: t(`setup.position_${row.position}`),
+    low: temperature_said(low),
+    high: temperature_said(high),
+    light: t(`setup.light_${row.light}`),
+  });
 }

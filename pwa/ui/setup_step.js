@@ -35,12 +35,24 @@ export function useStep(tank, step) {
     try {
       // What the glass cannot hold is refused here, where it was said.
       if (state === "done" && IN_THE_GLASS.includes(step)) run("volume", volume_input({ ...tank, ...plan }));
-      const writes = [{ type: /** @type {const} */ ("put"), kind: "tank", id: tank.id, fields: { ...plan, ...fields } }, ...more];
-      if (!(await record(writes, words ?? t(state === "done" ? "setup.saved" : "setup.skipped", { step: t(`setup.step.${step}`) })))) return;
+      const writes = [
+        { type: /** @type {const} */ ("put"), kind: "tank", id: tank.id, fields: { ...plan, ...fields } },
+        ...more,
+      ];
+      if (
+        !(await record(
+          writes,
+          words ?? t(state === "done" ? "setup.saved" : "setup.skipped", { step: t(`setup.step.${step}`) }),
+        ))
+      )
+        return;
       forget(name);
       go(then ?? next_path(tank.id, step));
     } catch (no) {
-      problem.value = no instanceof InvalidInput ? refusal_said(no, [...contracts().volume.inputs, ...records().tank.fields]) : /** @type {Error} */ (no).message;
+      problem.value =
+        no instanceof InvalidInput
+          ? refusal_said(no, [...contracts().volume.inputs, ...records().tank.fields])
+          : /** @type {Error} */ (no).message;
     }
   };
   return { raw, said, set, save, problem: problem.value };
@@ -61,4 +73,5 @@ export const SetupStep = ({ step, up, name, problem, skip, act, children }) => h
   <//>`;
 
 /** @param {{onClick: () => void, disabled?: boolean, children?: any}} props */
-export const Next = ({ onClick, disabled = false, children }) => html`<button class="main" type="button" disabled=${disabled} onClick=${tap(onClick)}>${children ?? t("setup.next")}</button>`;
+export const Next = ({ onClick, disabled = false, children }) =>
+  html`<button class="main" type="button" disabled=${disabled} onClick=${tap(onClick)}>${children ?? t("setup.next")}</button>`;

@@ -6,7 +6,9 @@ import { plant_name } from "./setup_plants.js";
 
 /** @param {import("../advice/shopping.js").Thing} thing @returns {string} */
 export function thing_said({ code, key: _, ...parts }) {
-  const said = Object.fromEntries(Object.entries(parts).map(([name, value]) => [name, SAID[name] ? SAID[name](value, parts) : value]));
+  const said = Object.fromEntries(
+    Object.entries(parts).map(([name, value]) => [name, SAID[name] ? SAID[name](value, parts) : value]),
+  );
   return t(`buy.${code}`, said);
 }
 
@@ -15,7 +17,10 @@ const SAID = {
   material: (value) => substrate_material(value),
   litres: (value) => whole(litres_said(value)),
   kg: (value) => whole(`${short(value, 1)} kg`),
-  filter: (value) => records().tank.fields.find((/** @type {any} */ one) => one.name === "filter").choices.find((/** @type {any} */ one) => one.value === value).label,
+  filter: (value) =>
+    records()
+      .tank.fields.find((/** @type {any} */ one) => one.name === "filter")
+      .choices.find((/** @type {any} */ one) => one.value === value).label,
   pack: (value, { pack_unit }) => whole(`${short(value, 1)} ${pack_unit}`),
   kind: (value) => t(`setup.of_${value}`),
   watts: (value) => whole(`${number(value, 0)} W`),
@@ -35,4 +40,7 @@ export const whole_kg = (kg) => whole(`${number(kg, 0)} kg`);
 
 /** @param {string} value */
 const substrate_material = (value) =>
-  contracts().substrate.inputs.find((/** @type {any} */ one) => one.name === "layers").item.fields.find((/** @type {any} */ one) => one.name === "material").choices.find((/** @type {any} */ one) => one.value === value).label;
+  contracts()
+    .substrate.inputs.find((/** @type {any} */ one) => one.name === "layers")
+    .item.fields.find((/** @type {any} */ one) => one.name === "material")
+    .choices.find((/** @type {any} */ one) => one.value === value).label;

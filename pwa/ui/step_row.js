@@ -9,7 +9,8 @@ import { shown_in } from "./measures.js";
  */
 export function StepRow({ label, value, unit = "", step = 1, min = 0, max = 1000, also, onValue }) {
   const shown = shown_in(unit);
-  const by = (/** @type {number} */ way) => onValue(Math.min(max, Math.max(min, Math.round((value + way * step) * 1000) / 1000)));
+  const by = (/** @type {number} */ way) =>
+    onValue(Math.min(max, Math.max(min, Math.round((value + way * step) * 1000) / 1000)));
   return html`
     <div class="step-row" role="group" aria-label=${label}>
       <span class="grow">${label}${also && html`<span class="also soft small">${also}</span>`}</span>

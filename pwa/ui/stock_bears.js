@@ -20,9 +20,14 @@ export function Bears({ tank }) {
   const { input, answer, missing, left_out } = asked;
   return html`
     <section class="section"><h2>${t("stock.bears")}</h2>
-      ${missing.length > 0 && html`<p>${t("stock.bears_missing", { what: missing.join(", ") })}</p>
-        ${room.value.may("tank") && html`<p><a class="quiet" href=${`/tank/${tank.id}/edit`}>${t("tank.edit")}</a></p>`}`}
-      ${answer && html`
+      ${
+        missing.length > 0 &&
+        html`<p>${t("stock.bears_missing", { what: missing.join(", ") })}</p>
+        ${room.value.may("tank") && html`<p><a class="quiet" href=${`/tank/${tank.id}/edit`}>${t("tank.edit")}</a></p>`}`
+      }
+      ${
+        answer &&
+        html`
         <p class="sentence">${t(answer.present_g > answer.limit_g ? "stock.bears_over" : "stock.bears_room", { present: about_g(answer.present_g), limit: about_g(answer.limit_g) })}</p>
         <p>${t("stock.bears_by", { by: said("stocking_limit", "binding", answer.binding) })} ${t("stock.bears_band", { low: about_g(answer.nitrogen_low_g), high: about_g(answer.nitrogen_high_g) })}</p>
         ${answer.notes.map((/** @type {string} */ note) => html`<p class="caution small" key=${note}>${note}</p>`)}
@@ -30,7 +35,8 @@ export function Bears({ tank }) {
           ${answer.more.map((/** @type {any} */ one) => html`<tr key=${one.name}><th scope="row">${one.name}</th><td>${short(one.more, 0)}</td></tr>`)}</tbody></table>
         <${LeftOut} names=${left_out} />
         <p class="soft small">${contracts().stocking_limit.cautions[1]}</p>
-        <${KnownFrom} name="stocking_limit" input=${input} answer=${answer} />`}
+        <${KnownFrom} name="stocking_limit" input=${input} answer=${answer} />`
+      }
     </section>`;
 }
 
@@ -42,9 +48,11 @@ export function Together({ tank }) {
   return html`
     <section class="section"><h2>${contracts().compatibility.title}</h2>
       <p class="sentence">${said("compatibility", "verdict", answer.verdict)}</p>
-      <ul class="lines">${answer.findings.map((/** @type {any} */ one) => html`
+      <ul class="lines">${answer.findings.map(
+        (/** @type {any} */ one) => html`
         <li class="line" key=${[one.kind, one.a, one.b].join()}><span><b>${one.a}${one.b && html` · ${one.b}`}</b><br />${finding("kind", one.kind)}
-          <br /><span class="soft small row tight"><${Icon} name=${one.severity === "bar" ? "needs" : "note"} size=${16} />${finding("severity", one.severity)}</span></span></li>`)}</ul>
+          <br /><span class="soft small row tight"><${Icon} name=${one.severity === "bar" ? "needs" : "note"} size=${16} />${finding("severity", one.severity)}</span></span></li>`,
+      )}</ul>
       ${answer.notes.map((/** @type {string} */ note) => html`<p class="caution small" key=${note}>${note}</p>`)}
       <${LeftOut} names=${left_out} />
       <${KnownFrom} name="compatibility" input=${input} answer=${answer} />
@@ -52,7 +60,8 @@ export function Together({ tank }) {
 }
 
 /** @param {{names: string[]}} props */
-const LeftOut = ({ names }) => names.length > 0 && html`<p class="soft small">${t("stock.left_out", { names: names.join(", ") })}</p>`;
+const LeftOut = ({ names }) =>
+  names.length > 0 && html`<p class="soft small">${t("stock.left_out", { names: names.join(", ") })}</p>`;
 
 /**
  * A calculation about the animals that are in the tank, by its own figures.
@@ -64,13 +73,20 @@ function ask(name, tank) {
   const known = entries.filter(has_length);
   const spec = contracts()[name];
   if (known.length === 0) return null;
-  const input = { ...fitting(spec.inputs.filter((/** @type {any} */ one) => one.name !== "animals"), figuresOf(tank.id)), animals: animals_for(name, known) };
+  const input = {
+    ...fitting(
+      spec.inputs.filter((/** @type {any} */ one) => one.name !== "animals"),
+      figuresOf(tank.id),
+    ),
+    animals: animals_for(name, known),
+  };
   const left_out = entries.filter((one) => !has_length(one)).map((one) => one.name);
   try {
     return { input, answer: run(name, input), missing: [], left_out };
   } catch (no) {
     if (!(no instanceof InvalidInput)) throw no;
-    const label = (/** @type {string} */ field) => spec.inputs.find((/** @type {any} */ one) => one.name === field.split(".")[0])?.label ?? field;
+    const label = (/** @type {string} */ field) =>
+      spec.inputs.find((/** @type {any} */ one) => one.name === field.split(".")[0])?.label ?? field;
     return { input, answer: null, missing: [...new Set(no.errors.map(({ field }) => label(field)))], left_out };
   }
 }
@@ -78,6 +94,17 @@ function ask(name, tank) {
 /** Grams of animals to two figures: no sum of them is surer. @param {number} grams */
 export const about_g = (grams) => grams_said(Number(grams.toPrecision(2)));
 /** A choice among a contract's answers in its own words. @param {string} name @param {string} output @param {any} value */
-const said = (name, output, value) => valueText(contracts()[name].outputs.find((/** @type {any} */ one) => one.name === output), value, { marks: marksOf(chosen()) });
+const said = (name, output, value) =>
+  valueText(
+    contracts()[name].outputs.find((/** @type {any} */ one) => one.name === output),
+    value,
+    { marks: marksOf(chosen()) },
+  );
 /** @param {string} field @param {any} value */
-const finding = (field, value) => valueText(contracts().compatibility.outputs.find((/** @type {any} */ one) => one.name === "findings").item.fields.find((/** @type {any} */ one) => one.name === field), value);
+const finding = (field, value) =>
+  valueText(
+    contracts()
+      .compatibility.outputs.find((/** @type {any} */ one) => one.name === "findings")
+      .item.fields.find((/** @type {any} */ one) => one.name === field),
+    value,
+  );

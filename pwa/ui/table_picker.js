@@ -26,7 +26,9 @@ export const TablePicker = ({ view, edit, errors }) => {
     edit(view.path, key);
     // A keeper's own animal brings the columns that the table would have.
     const columns = own.find(({ name }) => name === key);
-    for (const field of columns && view.beside ? view.beside : []) if (columns[field.name] !== undefined && field.name !== "name") edit([...view.path.slice(0, -1), field.name], nodeOf(field, columns[field.name]));
+    for (const field of columns && view.beside ? view.beside : [])
+      if (columns[field.name] !== undefined && field.name !== "name")
+        edit([...view.path.slice(0, -1), field.name], nodeOf(field, columns[field.name]));
     setOpen(false);
     setWords("");
     button.current?.focus();
@@ -39,7 +41,9 @@ export const TablePicker = ({ view, edit, errors }) => {
         onClick=${tap(() => setOpen(!open))}>
         <${Row} row=${chosen ?? { name: view.value || t("bench.choose"), also: "" }} />
       </button>
-      ${open && html`
+      ${
+        open &&
+        html`
         <div class="drawer">
           <label class="label" for="${id}-search">${t("bench.find_row")}</label>
           <input id="${id}-search" type="search" autocomplete="off" value=${words} onInput=${(/** @type {any} */ e) => setWords(e.target.value)} />
@@ -48,7 +52,8 @@ export const TablePicker = ({ view, edit, errors }) => {
           </ul>
           <p class="help" role="status">${found.length === 0 ? t("bench.no_row") : found.length > MOST ? t("bench.more_rows", { count: found.length - MOST }) : ""}</p>
           ${view.optional && view.value && html`<button type="button" class="quiet" onClick=${tap(() => pick(""))}>${t("bench.take_none")}</button>`}
-        </div>`}
+        </div>`
+      }
       ${view.spec.help && html`<p class="help">${view.spec.help}</p>`}
       <${Wrong} errors=${errors} at=${view.key} />
     </div>`;

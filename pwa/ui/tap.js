@@ -23,20 +23,32 @@ export const tap = (work) => (event) => {
 export function ignore_ghosts() {
   /** @type {Set<number>} */ const down = new Set();
   let crowded = 0;
-  addEventListener("pointerdown", (event) => {
-    if (event.pointerType !== "touch") return;
-    down.add(event.pointerId);
-    if (down.size > 1) crowded = performance.now();
-  }, true);
-  for (const end of ["pointerup", "pointercancel"]) {
-    addEventListener(end, (event) => {
+  addEventListener(
+    "pointerdown",
+    (event) => {
+      if (event.pointerType !== "touch") return;
+      down.add(event.pointerId);
       if (down.size > 1) crowded = performance.now();
-      down.delete(/** @type {PointerEvent} */ (event).pointerId);
-    }, true);
+    },
+    true,
+  );
+  for (const end of ["pointerup", "pointercancel"]) {
+    addEventListener(
+      end,
+      (event) => {
+        if (down.size > 1) crowded = performance.now();
+        down.delete(/** @type {PointerEvent} */ (event).pointerId);
+      },
+      true,
+    );
   }
-  addEventListener("click", (event) => {
-    if (performance.now() - crowded > SAME_TAP_MS || !crowded) return;
-    event.preventDefault();
-    event.stopImmediatePropagation();
-  }, true);
+  addEventListener(
+    "click",
+    (event) => {
+      if (performance.now() - crowded > SAME_TAP_MS || !crowded) return;
+      event.preventDefault();
+      event.stopImmediatePropagation();
+    },
+    true,
+  );
 }

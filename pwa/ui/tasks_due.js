@@ -29,7 +29,11 @@ export const zone_here = () => Intl.DateTimeFormat().resolvedOptions().timeZone;
 
 /** Tasks of tanks in the round and of the room. @param {string | null} [tank] only this tank's, null: only the room's */
 export const tasks_here = (tank) =>
-  all("task").filter((task) => (tank === undefined || (task.tank ?? null) === tank) && (!task.tank || (get("tank", task.tank) && !get("tank", task.tank).resting)));
+  all("task").filter(
+    (task) =>
+      (tank === undefined || (task.tank ?? null) === tank) &&
+      (!task.tank || (get("tank", task.tank) && !get("tank", task.tank).resting)),
+  );
 
 /** What is due today, of one tank or of all. @param {string | null} [tank] */
 export function due_here(tank) {
@@ -47,7 +51,18 @@ export function standing_here(task) {
 /** Write down that it was done, or left out. @param {any} task @param {number | null} at the occurrence @param {{skipped?: boolean}} [how] */
 export const close_task = (task, at, { skipped = false } = {}) =>
   record(
-    [{ type: "put", kind: "task_done", id: new_id(), fields: { task: task.id, ...(at === null ? {} : { due_at: new Date(at).toISOString() }), ...(skipped ? { skipped } : {}) } }],
+    [
+      {
+        type: "put",
+        kind: "task_done",
+        id: new_id(),
+        fields: {
+          task: task.id,
+          ...(at === null ? {} : { due_at: new Date(at).toISOString() }),
+          ...(skipped ? { skipped } : {}),
+        },
+      },
+    ],
     t(skipped ? "saved.task_skipped" : "saved.task_done", { title: task_said(task) }),
   );
 
@@ -62,5 +77,8 @@ export const DueTask = ({ task, at, overdue = false, named = false }) => html`
 /** The due tasks of one tank, or of the room, as a list; nothing where none is due. @param {{tank: string | null, label: string}} props */
 export function DueTasks({ tank, label }) {
   const due = due_here(tank);
-  return due.length > 0 && html`<ul class="lines tasks" aria-label=${label}>${due.map((one) => html`<${DueTask} key=${`${one.task.id}.${one.at}`} ...${one} />`)}</ul>`;
+  return (
+    due.length > 0 &&
+    html`<ul class="lines tasks" aria-label=${label}>${due.map((one) => html`<${DueTask} key=${`${one.task.id}.${one.at}`} ...${one} />`)}</ul>`
+  );
 }

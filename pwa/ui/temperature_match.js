@@ -19,12 +19,17 @@ export function TemperatureMatch({ facts, litres }) {
     <${StepRow} label=${t(`warmth.${name}`)} unit="°C" min=${1} max=${max} value=${taps.value[name]} onValue=${(/** @type {number} */ value) => (taps.value = { ...taps.value, [name]: value })} />`;
   return html`
     <details class="more section"><summary>${t("warmth.title")}</summary>
-      ${warm ? html`
+      ${
+        warm
+          ? html`
         <p class="soft">${warm.at ? t("warmth.read", { warmth: temperature_said(warm.celsius), when: when(warm.at, facts.now) }) : t("warmth.usual", { warmth: temperature_said(warm.celsius) })}</p>
         ${of_tap("cold", 40)}${of_tap("hot", 80)}
         <${Mixed} mix=${tap_mix(litres, warm.celsius, taps.value)} />
-        ${contracts().water_blend.cautions.slice(0, 1).map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}`
-        : html`<p class="soft">${t("warmth.unknown")}</p>`}
+        ${contracts()
+          .water_blend.cautions.slice(0, 1)
+          .map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}`
+          : html`<p class="soft">${t("warmth.unknown")}</p>`
+      }
     </details>`;
 }
 

@@ -10,7 +10,20 @@ export const CAUSES = ["not_known", "age", "illness", "water", "bullied", "jumpe
 /** Common amounts of plants. */
 export const AMOUNTS = ["one_pot", "some_pots", "stems", "handful", "portion", "half"];
 /** What keepers note most. */
-export const QUICK = ["well", "pearling", "new_leaves", "holes", "glass_algae", "thread_algae", "cloudy", "film", "at_surface", "hiding", "young", "filter_slow"];
+export const QUICK = [
+  "well",
+  "pearling",
+  "new_leaves",
+  "holes",
+  "glass_algae",
+  "thread_algae",
+  "cloudy",
+  "film",
+  "at_surface",
+  "hiding",
+  "young",
+  "filter_slow",
+];
 
 /** What is done again and again. */
 export const TASKS = ["feed", "change", "trim", "glass", "top_up", "sponge", "heater", "fertilise"];
@@ -35,16 +48,24 @@ export const code_of = (codes, named, words) => codes.find((code) => named(code)
 export const cause_said = ({ cause = "", cause_code }) => said(CAUSES, cause_named, cause_code) ?? cause;
 
 /** @param {{amount?: string, amount_code?: string, portions?: number}} planting */
-export const amount_said = ({ amount = "", amount_code, portions }) => said(AMOUNTS, amount_named, amount_code) ?? (portions ? t("setup.portions_in", { count: portions }) : amount);
+export const amount_said = ({ amount = "", amount_code, portions }) =>
+  said(AMOUNTS, amount_named, amount_code) ?? (portions ? t("setup.portions_in", { count: portions }) : amount);
 
 /** A note's words: its first lines are those of the tiles. @param {{text: string, quick?: string[]}} note */
-export const note_said = ({ text, quick = [] }) => text.split("\n").map((line, i) => said(QUICK, quick_named, quick[i]) ?? line).join("\n");
+export const note_said = ({ text, quick = [] }) =>
+  text
+    .split("\n")
+    .map((line, i) => said(QUICK, quick_named, quick[i]) ?? line)
+    .join("\n");
 
 /** What was dosed: ammonia and salts by their own names. @param {{what: string, what_code?: string}} dose */
-export const dosed_said = ({ what, what_code = "" }) => said(AMMONIA, ammonia_named, what_code) ?? (Object.hasOwn(table("salts").rows, what_code) ? table("salts").rows[what_code].label : what);
+export const dosed_said = ({ what, what_code = "" }) =>
+  said(AMMONIA, ammonia_named, what_code) ??
+  (Object.hasOwn(table("salts").rows, what_code) ? table("salts").rows[what_code].label : what);
 
 /** A task's title; one that was typed anew since its tile was picked stands as typed. @param {{title: string, from_tile?: {code: string, words: string}}} task */
-export const task_said = ({ title, from_tile }) => (from_tile?.words === title ? said(TASKS, task_named, from_tile.code) : undefined) ?? title;
+export const task_said = ({ title, from_tile }) =>
+  (from_tile?.words === title ? said(TASKS, task_named, from_tile.code) : undefined) ?? title;
 
 /** @param {string[]} codes @param {(code: string) => string} named @param {string | undefined} code */
 const said = (codes, named, code) => (code !== undefined && codes.includes(code) ? named(code) : undefined);

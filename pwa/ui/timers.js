@@ -19,7 +19,10 @@ export function start_timer({ id, what, seconds, href }) {
   // Sound needs a tap to be allowed; this is one.
   sound ??= typeof AudioContext === "function" ? new AudioContext() : null;
   void sound?.resume();
-  timers.value = [...timers.value.filter((one) => one.id !== id), { id, what, href, ends_at: Date.now() + seconds * 1000 }];
+  timers.value = [
+    ...timers.value.filter((one) => one.id !== id),
+    { id, what, href, ends_at: Date.now() + seconds * 1000 },
+  ];
 }
 
 /** @param {string} id */
@@ -34,7 +37,9 @@ export function left(id) {
 }
 
 /** Every running timer, on every page. */
-export const TimerStrip = () => timers.value.length > 0 && html`
+export const TimerStrip = () =>
+  timers.value.length > 0 &&
+  html`
   <div class="timers">
     ${timers.value.map((timer) => {
       const seconds = (timer.ends_at - second.value) / 1000;

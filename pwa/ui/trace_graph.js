@@ -12,7 +12,9 @@ const HEAD = 7;
 
 /** @param {{tank: string, to: import("../advice/trace.js").Met[], from: import("../advice/trace.js").Met[]}} props */
 export function TraceGraph({ tank, to, from }) {
-  const links = unique([...from, ...to].flatMap((one) => one.by)).sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+  const links = unique([...from, ...to].flatMap((one) => one.by)).sort((a, b) =>
+    a.at < b.at ? -1 : a.at > b.at ? 1 : 0,
+  );
   // Those it could have come from stand to the left, those it could have reached to the right.
   const left = from.map((one) => one.tank).reverse();
   const lanes = [...left, tank, ...to.map((one) => one.tank).filter((one) => !left.includes(one))];

@@ -11,11 +11,14 @@ export function TrendChart({ trend }) {
   const place = useRef(/** @type {any} */ (null));
   useEffect(() => {
     let away = () => {};
-    const seen = new IntersectionObserver((entries) => {
-      if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
-      seen.disconnect();
-      away = draw(place.current, trend);
-    }, { rootMargin: "200px" });
+    const seen = new IntersectionObserver(
+      (entries) => {
+        if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
+        seen.disconnect();
+        away = draw(place.current, trend);
+      },
+      { rootMargin: "200px" },
+    );
     seen.observe(place.current);
     return () => (seen.disconnect(), away());
   }, [trend]);
@@ -31,10 +34,26 @@ function draw(place, trend) {
   return plot(
     place,
     (uPlot) => ({
-      scales: { x: { time: true, range: [from / 1000, (to + Math.max(step / 2, HALF_DAY)) / 1000] }, y: { range: span(trend) } },
-      series: [{}, bars
-        ? { stroke: () => token("--action"), fill: () => token("--fan"), width: 1.5, points: { show: false }, paths: uPlot.paths.bars({ size: [0.7, 40] }) }
-        : { stroke: () => token("--action"), width: 2, points: { show: true, size: 7, width: 1, fill: () => token("--action") } }],
+      scales: {
+        x: { time: true, range: [from / 1000, (to + Math.max(step / 2, HALF_DAY)) / 1000] },
+        y: { range: span(trend) },
+      },
+      series: [
+        {},
+        bars
+          ? {
+              stroke: () => token("--action"),
+              fill: () => token("--fan"),
+              width: 1.5,
+              points: { show: false },
+              paths: uPlot.paths.bars({ size: [0.7, 40] }),
+            }
+          : {
+              stroke: () => token("--action"),
+              width: 2,
+              points: { show: true, size: 7, width: 1, fill: () => token("--action") },
+            },
+      ],
       axes: axes(),
       hooks: { drawAxes: [(/** @type {any} */ chart) => paint_under(chart, /** @type {any} */ (changes), token)] },
     }),

@@ -12,15 +12,21 @@ export const WaterPick = ({ tank, here }) => html`
 
 /** @param {{tank: any, here: string, field: string, kind: string, records: any[]}} props */
 function Pick({ tank, here, field, kind, records }) {
-  const choose = (/** @type {any} */ one) => record([{ type: "put", kind: "tank", id: tank.id, fields: { [field]: one.id } }], t("saved.uses", { tank: tank.name, name: one.name }));
+  const choose = (/** @type {any} */ one) =>
+    record(
+      [{ type: "put", kind: "tank", id: tank.id, fields: { [field]: one.id } }],
+      t("saved.uses", { tank: tank.name, name: one.name }),
+    );
   return html`
     <section class="section">
       <fieldset><legend><h2>${t(`water.${field}`)}</h2></legend>
-        <ul class="lines">${records.map((one) => html`
+        <ul class="lines">${records.map(
+          (one) => html`
           <li class="line" key=${one.id}>
             <label class="check grow"><input type="radio" name=${field} checked=${tank[field] === one.id} disabled=${!room.value.may("tank")} onChange=${() => void choose(one)} />${one.name}</label>
             <a class="quiet" href=${`/room/${kind}/${one.id}?then=${here}`} aria-label=${t("edit_named", { what: one.name })}>${t("edit")}</a>
-          </li>`)}</ul>
+          </li>`,
+        )}</ul>
       </fieldset>
       <p><a class="quiet" href=${`/room/${kind}/new?tank=${tank.id}&then=${here}`}><${Icon} name="plus" size=${20} />${t(`water.new_${kind}`)}</a></p>
     </section>`;

@@ -11,10 +11,17 @@ import { sha256 } from "../../pwa/data/sha256.js";
 import { crc32, unzip, zip } from "../../pwa/data/zip.js";
 import { TANK, WELCOME, page, pushed, reading, row, scripted, stored, testPhone } from "./test_phone.js";
 
-const PNG = new Blob([Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3])], { type: "image/png" });
+const PNG = new Blob([Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3])], {
+  type: "image/png",
+});
 
 async function filled() {
-  const server = scripted({ pull: (request) => page(request, request.path.includes("since=0") ? [row(5, "tank", "tank-0001", TANK)] : [], { people: { "keeper-b": "Bo" } }) });
+  const server = scripted({
+    pull: (request) =>
+      page(request, request.path.includes("since=0") ? [row(5, "tank", "tank-0001", TANK)] : [], {
+        people: { "keeper-b": "Bo" },
+      }),
+  });
   const phone = await testPhone({ send: server.send });
   await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
   const room = await openRoom(WELCOME.room.id, phone);
@@ -29,7 +36,10 @@ async function filled() {
   return { phone, room, server };
 }
 
-const seen = (room) => ["tank", "reading", "note", "photo"].flatMap((kind) => room.all(kind).map((one) => ({ ...one, meta: null }))).sort((a, b) => (a.id < b.id ? -1 : 1));
+const seen = (room) =>
+  ["tank", "reading", "note", "photo"]
+    .flatMap((kind) => room.all(kind).map((one) => ({ ...one, meta: null })))
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
 
 test("what comes out of one phone shows the same on another, shared or not, pictures included", async () => {
   const { room } = await filled();
@@ -39,11 +49,17 @@ test("what comes out of one phone shows the same on another, shared or not, pict
   const files = await unzip(new Uint8Array(await archive.arrayBuffer()));
   const head = JSON.parse(new TextDecoder().decode(files.get("room.jsonl")).split("\n")[0]);
   assert.deepEqual([head.room, head.people["keeper-b"], head.rows], [{ id: "room-1", name: "Cellar" }, "Bo", 1]);
-  assert.deepEqual([...files.keys()].filter((name) => name.startsWith("photos/")), [`photos/${room.all("photo")[0].sha256}.png`]);
+  assert.deepEqual(
+    [...files.keys()].filter((name) => name.startsWith("photos/")),
+    [`photos/${room.all("photo")[0].sha256}.png`],
+  );
   await copy.import(archive);
   assert.deepEqual(seen(copy), seen(room));
   const { sha256: hash } = copy.all("photo")[0];
-  assert.deepEqual(await (await copy.photo(hash)).bytes?.() ?? new Uint8Array(await (await copy.photo(hash)).arrayBuffer()), new Uint8Array(await PNG.arrayBuffer()));
+  assert.deepEqual(
+    (await (await copy.photo(hash)).bytes?.()) ?? new Uint8Array(await (await copy.photo(hash)).arrayBuffer()),
+    new Uint8Array(await PNG.arrayBuffer()),
+  );
 });
 
 test("taking the same archive in twice has one effect", async () => {
@@ -60,13 +76,34 @@ test("taking the same archive in twice has one effect", async () => {
 
 test("a new record's first op is whole, later stamps follow, and each field ends with its own", async () => {
   const stamp = (ms) => `${ms}-00000-device-b`;
-  const whole = { ...row(9, "tank", "tank-0009", { ...TANK, place: null, note: "later" }), deleted: stamp(1770000000007), restored: null };
-  Object.assign(whole.stamps, { name: stamp(1770000000001), water_l: stamp(1770000000001), place: stamp(1770000000003), note: stamp(1770000000005) });
-  const head = { format: "limnary-room", version: 1, room: { id: "x", name: "X" }, people: {}, exported_at: "2026-05-04T07:30:00.000Z", rows: 1 };
+  const whole = {
+    ...row(9, "tank", "tank-0009", { ...TANK, place: null, note: "later" }),
+    deleted: stamp(1770000000007),
+    restored: null,
+  };
+  Object.assign(whole.stamps, {
+    name: stamp(1770000000001),
+    water_l: stamp(1770000000001),
+    place: stamp(1770000000003),
+    note: stamp(1770000000005),
+  });
+  const head = {
+    format: "limnary-room",
+    version: 1,
+    room: { id: "x", name: "X" },
+    people: {},
+    exported_at: "2026-05-04T07:30:00.000Z",
+    rows: 1,
+  };
   const phone = await testPhone();
   const room = await openRoom("local", phone);
   await room.import(new Blob([[head, whole].map((line) => JSON.stringify(line)).join("\n")]));
-  const ops = (await stored(phone, "outbox")).map(({ creates, op }) => [creates, op.type, op.stamp.slice(12, 13), op.fields]);
+  const ops = (await stored(phone, "outbox")).map(({ creates, op }) => [
+    creates,
+    op.type,
+    op.stamp.slice(12, 13),
+    op.fields,
+  ]);
   assert.deepEqual(ops, [
     [true, "put", "1", { ...TANK, note: "later" }],
     [false, "put", "3", { place: null }],
@@ -79,21 +116,35 @@ test("a new record's first op is whole, later stamps follow, and each field ends
 test("beside a row that is here, only what is newer is taken in", async () => {
   const { room, phone } = await filled();
   const later = "1999999999999-00000-device-c";
-  const theirs = row(1, "tank", "tank-0001", { ...TANK, name: "Old name", place: "cellar" }, "1000000000000-00000-device-c");
+  const theirs = row(
+    1,
+    "tank",
+    "tank-0001",
+    { ...TANK, name: "Old name", place: "cellar" },
+    "1000000000000-00000-device-c",
+  );
   theirs.stamps.place = later;
   const head = { format: "limnary-room", version: 1, room: {}, people: {}, rows: 1 };
   const before = (await stored(phone, "outbox")).length;
   await room.import(new Blob([[head, theirs].map((line) => JSON.stringify(line)).join("\n")]));
   const added = (await stored(phone, "outbox")).slice(before);
-  assert.deepEqual(added.map(({ op, by }) => [op.fields, op.stamp, by]), [[{ place: "cellar" }, later, "keeper-a"]], "brought in by this phone's keeper");
+  assert.deepEqual(
+    added.map(({ op, by }) => [op.fields, op.stamp, by]),
+    [[{ place: "cellar" }, later, "keeper-a"]],
+    "brought in by this phone's keeper",
+  );
   assert.equal(room.get("tank", "tank-0001").place, "cellar");
 });
 
 test("refused ops can be taken out by themselves, with what was wrong", async () => {
   const { room, phone, server } = await filled();
-  server.handlers.push = ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "forbidden", reason: "role" })));
+  server.handlers.push = ({ body }) =>
+    pushed(body.ops.map((op) => ({ op: op.op, status: "forbidden", reason: "role" })));
   await round(phone, room.id, room.inner.refresh);
-  const lines = (await (await room.exportNeedsYou()).text()).trim().split("\n").map((line) => JSON.parse(line));
+  const lines = (await (await room.exportNeedsYou()).text())
+    .trim()
+    .split("\n")
+    .map((line) => JSON.parse(line));
   assert.deepEqual([lines[0].format, lines[0].room], ["limnary-room", { id: "room-1", name: "Cellar" }]);
   assert.equal(lines.length - 1, (await stored(phone, "outbox")).filter((entry) => entry.state === "needs you").length);
   assert.equal(lines[1].reason, "role");
@@ -105,19 +156,65 @@ test("refused ops can be taken out by themselves, with what was wrong", async ()
 for (const [why, text, says] of [
   ["is not an archive", "hello", /line 1 is no JSON object|first line/],
   ["is of another version", '{"format":"limnary-room","version":2}', /"version": 1/],
-  ["is cut off", '{"format":"limnary-room","version":1,"rows":2}\n' + JSON.stringify(row(1, "tank", "tank-0001", TANK)), /2 rows are announced, 1 are here/],
+  [
+    "is cut off",
+    `{"format":"limnary-room","version":1,"rows":2}\n${JSON.stringify(row(1, "tank", "tank-0001", TANK))}`,
+    /2 rows are announced, 1 are here/,
+  ],
   ["holds a broken line", '{"format":"limnary-room","version":1,"rows":0}\n{"kind":', /line 2 is no JSON object/],
-  ["holds an unknown kind", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "boat", "boat-0001", {})), /line 2: kind must be one of/],
-  ["holds a wrong field", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "tank", "tank-0001", { ...TANK, water_l: -1 })), /line 2: water_l must be from 0.1/],
-  ["lacks a needed field", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "tank", "tank-0001", { name: "x" })), /line 2: water_l is needed/],
-  ["holds an op of no known type", '{"format":"limnary-room","version":1,"rows":0}\n' + JSON.stringify({ op: { op: "op-00001", kind: "tank", id: "tank-0001", type: "swap", fields: {}, stamp: "1770000000000-00000-device-b", schema: 1 } }), /line 2: op, stamp or type/],
-  ["holds an op with a false stamp", '{"format":"limnary-room","version":1,"rows":0}\n' + JSON.stringify({ op: { op: "op-00001", kind: "tank", id: "tank-0001", type: "del", fields: {}, stamp: "soon", schema: 1 } }), /line 2: op, stamp or type/],
-  ["holds a false stamp", '{"format":"limnary-room","version":1,"rows":1}\n' + JSON.stringify(row(1, "tank", "tank-0001", TANK, "soon")), /line 2: a stamp must look like/],
+  [
+    "holds an unknown kind",
+    `{"format":"limnary-room","version":1,"rows":1}\n${JSON.stringify(row(1, "boat", "boat-0001", {}))}`,
+    /line 2: kind must be one of/,
+  ],
+  [
+    "holds a wrong field",
+    '{"format":"limnary-room","version":1,"rows":1}\n' +
+      JSON.stringify(row(1, "tank", "tank-0001", { ...TANK, water_l: -1 })),
+    /line 2: water_l must be from 0.1/,
+  ],
+  [
+    "lacks a needed field",
+    `{"format":"limnary-room","version":1,"rows":1}\n${JSON.stringify(row(1, "tank", "tank-0001", { name: "x" }))}`,
+    /line 2: water_l is needed/,
+  ],
+  [
+    "holds an op of no known type",
+    '{"format":"limnary-room","version":1,"rows":0}\n' +
+      JSON.stringify({
+        op: {
+          op: "op-00001",
+          kind: "tank",
+          id: "tank-0001",
+          type: "swap",
+          fields: {},
+          stamp: "1770000000000-00000-device-b",
+          schema: 1,
+        },
+      }),
+    /line 2: op, stamp or type/,
+  ],
+  [
+    "holds an op with a false stamp",
+    '{"format":"limnary-room","version":1,"rows":0}\n' +
+      JSON.stringify({
+        op: { op: "op-00001", kind: "tank", id: "tank-0001", type: "del", fields: {}, stamp: "soon", schema: 1 },
+      }),
+    /line 2: op, stamp or type/,
+  ],
+  [
+    "holds a false stamp",
+    `{"format":"limnary-room","version":1,"rows":1}\n${JSON.stringify(row(1, "tank", "tank-0001", TANK, "soon"))}`,
+    /line 2: a stamp must look like/,
+  ],
 ]) {
   test(`an archive that ${why} is refused whole, and says where`, async () => {
     const phone = await testPhone();
     const room = await openRoom("local", phone);
-    await assert.rejects(room.import(new Blob([text])), (no) => no instanceof ArchiveBroken && (assert.match(no.message, says), true));
+    await assert.rejects(
+      room.import(new Blob([text])),
+      (no) => no instanceof ArchiveBroken && (assert.match(no.message, says), true),
+    );
     assert.deepEqual(await stored(phone, "outbox"), []);
   });
 }
@@ -148,7 +245,10 @@ with zipfile.ZipFile(sys.argv[2], "w", zipfile.ZIP_DEFLATED) as out:
     const done = spawnSync("python3", ["-c", script, ours, theirs], { encoding: "utf8" });
     assert.equal(done.status, 0, done.stderr);
     const back = await unzip(new Uint8Array(readFileSync(theirs)));
-    assert.deepEqual([...back.keys()], files.map(({ name }) => name));
+    assert.deepEqual(
+      [...back.keys()],
+      files.map(({ name }) => name),
+    );
     for (const { name, bytes } of files) assert.deepEqual(back.get(name), bytes);
   } finally {
     rmSync(folder, { recursive: true });
@@ -165,6 +265,9 @@ test("a damaged ZIP is refused, a picture that is not what its name says too", a
   await assert.rejects(room.import(new Blob([bytes.slice(0, -30)])), ArchiveBroken);
   const hash = await sha256(new Uint8Array([1]).buffer);
   const lines = new TextEncoder().encode('{"format":"limnary-room","version":1,"rows":0}\n');
-  const lying = zip([{ name: "room.jsonl", bytes: lines }, { name: `photos/${hash}.png`, bytes: new Uint8Array([2]) }]);
+  const lying = zip([
+    { name: "room.jsonl", bytes: lines },
+    { name: `photos/${hash}.png`, bytes: new Uint8Array([2]) },
+  ]);
   await assert.rejects(room.import(lying), /not the picture its name says/);
 });

@@ -12,14 +12,29 @@ const NOW = ms("2026-05-04T08:00:00Z");
 const facts = {
   now: NOW,
   tank: { id: "tank-0001", name: "Reed pool", water_l: 81 },
-  readings: [{ parameter: "nitrite", at: "2026-05-02T08:00:00.000Z" }, { parameter: "ph", at: "2026-05-03T08:00:00.000Z" }],
+  readings: [
+    { parameter: "nitrite", at: "2026-05-02T08:00:00.000Z" },
+    { parameter: "ph", at: "2026-05-03T08:00:00.000Z" },
+  ],
   source: { disinfectant: "chlorine" },
   label: { amount: 2, unit: "ml", per_l: 10, basis: "new_water", name: "Tap safe" },
 };
-const advice = { usual_test_hours: 168, next_test_hours: 168, test_due: false, limits: { total_ammonia: { mg_n_l: 0.4 }, nitrite: { mg_n_l: 0.1 } } };
+const advice = {
+  usual_test_hours: 168,
+  next_test_hours: 168,
+  test_due: false,
+  limits: { total_ammonia: { mg_n_l: 0.4 }, nitrite: { mg_n_l: 0.1 } },
+};
 const span = { from: ms("2026-05-08T00:00:00Z"), to: ms("2026-05-15T00:00:00Z"), feed_every_days: 2 };
 const weekly = { id: "task-0001", title: "Wipe the glass", starts_at: "2026-05-02T08:00:00.000Z", rule: "FREQ=WEEKLY" };
-const said = (more = {}, tasks = [weekly]) => away_tank({ facts: { ...facts, ...more.facts }, advice: { ...advice, ...more.advice }, meal: { feed_g: 0.3, from: "tank" } }, { ...span, ...more.span }, tasks, [], occurrences);
+const said = (more = {}, tasks = [weekly]) =>
+  away_tank(
+    { facts: { ...facts, ...more.facts }, advice: { ...advice, ...more.advice }, meal: { feed_g: 0.3, from: "tank" } },
+    { ...span, ...more.span },
+    tasks,
+    [],
+    occurrences,
+  );
 
 test("half the water by the bucket, with the dose of its own label", () => {
   const { change } = said();
@@ -43,7 +58,10 @@ test("the next test falls when it is due, never before the sheet begins", () => 
 test("food as usual, every few days or none; tasks with their days", () => {
   assert.deepEqual(said().feed, { feed_g: 0.3, food: undefined, every_days: 2 });
   assert.equal(said({ span: { feed_every_days: 0 } }).feed, null);
-  assert.deepEqual(said().tasks.map(({ task, days }) => [task.title, days]), [["Wipe the glass", [ms("2026-05-09T08:00:00Z")]]]);
+  assert.deepEqual(
+    said().tasks.map(({ task, days }) => [task.title, days]),
+    [["Wipe the glass", [ms("2026-05-09T08:00:00Z")]]],
+  );
   assert.deepEqual(said({ span: { to: ms("2026-05-08T12:00:00Z") } }).tasks, []);
 });
 
@@ -52,5 +70,8 @@ test("the sheet in force is the first that is not over; the round shows it from 
   const sheets = [sheet("20", "25"), sheet("01", "03"), sheet("06", "10")];
   assert.equal(sheet_now(sheets, NOW), sheets[2]);
   assert.equal(sheet_now([sheets[1]], NOW), null);
-  assert.deepEqual([in_round(sheets[2], NOW), in_round(sheets[2], NOW + 86_400_000), in_round(null, NOW)], [false, true, false]);
+  assert.deepEqual(
+    [in_round(sheets[2], NOW), in_round(sheets[2], NOW + 86_400_000), in_round(null, NOW)],
+    [false, true, false],
+  );
 });

@@ -11,23 +11,64 @@ install(sharedBundle());
 const START = Date.parse("2026-05-01T06:00:00.000Z");
 const NOW = START + 100.5 * 3_600_000;
 const at = (hours) => new Date(START + hours * 3_600_000).toISOString();
-const TANK = { id: "tank-one-1", water_l: 84, started_at: at(0), temperature_c: 24, ph: 7.4, kh_dkh: 5, feed_g_day: 0.3, protein_fraction: 0.4, planting: "dense", seeded: "starter" };
-const facts = (more = {}) => ({ now: NOW, tank: TANK, readings: [], changes: [], doses: [], feedings: [], source: null, label: null, ...more });
-const reading = (hours, parameter, value, more = {}) => ({ id: `reading-${hours}-${parameter}`, at: at(hours), parameter, value, ...more });
+const TANK = {
+  id: "tank-one-1",
+  water_l: 84,
+  started_at: at(0),
+  temperature_c: 24,
+  ph: 7.4,
+  kh_dkh: 5,
+  feed_g_day: 0.3,
+  protein_fraction: 0.4,
+  planting: "dense",
+  seeded: "starter",
+};
+const facts = (more = {}) => ({
+  now: NOW,
+  tank: TANK,
+  readings: [],
+  changes: [],
+  doses: [],
+  feedings: [],
+  source: null,
+  label: null,
+  ...more,
+});
+const reading = (hours, parameter, value, more = {}) => ({
+  id: `reading-${hours}-${parameter}`,
+  at: at(hours),
+  parameter,
+  value,
+  ...more,
+});
 
 test("what it makes is what the three contracts take, to the field", () => {
   const steps = [0, 0.25, 0.5, 1];
-  const known = belief_input(facts({
-    readings: [reading(10, "total_ammonia", 0.5, { basis: "ion", steps, unit: "mg/L", kit: "kit-1" }), reading(10, "ph", 7.6), reading(12, "gh", 8)],
-    changes: [{ id: "change-1", at: at(20), litres: 21, fraction: 0.25, source: { disinfectant: "none", nitrate_mg_n_l: 3 } }],
-    doses: [{ id: "dose-1", at: at(21), what: "household ammonia", amount: 2, unit: "ml", tan_mg_n_l: 1.5 }, { id: "dose-2", at: at(22), what: "plant food", amount: 2, unit: "ml" }],
-    feedings: [{ id: "feeding-1", at: at(23), feed_g: 0.2, protein_fraction: 0.45, food: "flakes" }],
-  }));
+  const known = belief_input(
+    facts({
+      readings: [
+        reading(10, "total_ammonia", 0.5, { basis: "ion", steps, unit: "mg/L", kit: "kit-1" }),
+        reading(10, "ph", 7.6),
+        reading(12, "gh", 8),
+      ],
+      changes: [
+        { id: "change-1", at: at(20), litres: 21, fraction: 0.25, source: { disinfectant: "none", nitrate_mg_n_l: 3 } },
+      ],
+      doses: [
+        { id: "dose-1", at: at(21), what: "household ammonia", amount: 2, unit: "ml", tan_mg_n_l: 1.5 },
+        { id: "dose-2", at: at(22), what: "plant food", amount: 2, unit: "ml" },
+      ],
+      feedings: [{ id: "feeding-1", at: at(23), feed_g: 0.2, protein_fraction: 0.45, food: "flakes" }],
+    }),
+  );
   const { id: _, started_at, water_l, ...usual } = TANK;
   assert.deepEqual(known.records, {
     tank: { volume_l: 84, ...usual },
     now_h: 100,
-    readings: [{ at_h: 10, parameter: "total_ammonia", value: 0.5, basis: "ion", steps }, { at_h: 10, parameter: "ph", value: 7.6 }],
+    readings: [
+      { at_h: 10, parameter: "total_ammonia", value: 0.5, basis: "ion", steps },
+      { at_h: 10, parameter: "ph", value: 7.6 },
+    ],
     changes: [{ at_h: 20, fraction: 0.25, source: { tan_mg_n_l: 0, nitrite_mg_n_l: 0, nitrate_mg_n_l: 3 } }],
     doses: [{ at_h: 21, tan_mg_n_l: 1.5 }],
     feedings: [{ at_h: 23, feed_g: 0.2, protein_fraction: 0.45 }],
@@ -40,64 +81,132 @@ test("chloramine frees ammonia into the new water unless the label of that chang
   const chloramine = { id: "tap-1", disinfectant: "chloramine", disinfectant_mg_l: 1.5, tan_mg_n_l: 0.1 };
   const binding = { id: "label-1", binds_ammonia: true };
   const change = (id, hours) => ({ id, at: at(hours), litres: 21, fraction: 0.25, source: chloramine });
-  const { records } = belief_input(facts({
-    changes: [change("change-1", 20), change("change-2", 40)],
-    doses: [{ id: "dose-1", at: at(40), what: "bottle", amount: 1, unit: "ml", water_change: "change-2", label: binding }],
-  }));
+  const { records } = belief_input(
+    facts({
+      changes: [change("change-1", 20), change("change-2", 40)],
+      doses: [
+        { id: "dose-1", at: at(40), what: "bottle", amount: 1, unit: "ml", water_change: "change-2", label: binding },
+      ],
+    }),
+  );
   // Stoichiometry: NH2Cl holds 14.007 of nitrogen to 70.906 of Cl2 (IUPAC atomic weights).
   assert.ok(Math.abs(records.changes[0].source.tan_mg_n_l - (0.1 + (1.5 * 14.007) / 70.906)) < 1e-4);
   assert.equal(records.changes[1].source.tan_mg_n_l, 0.1);
 });
 
 test("a change that names no water is taken as made with the tank's own", () => {
-  const { records } = belief_input(facts({ source: { id: "tap-2", disinfectant: "none", nitrate_mg_n_l: 5 }, changes: [{ id: "change-1", at: at(20), litres: 21, fraction: 0.25, source: null }] }));
+  const { records } = belief_input(
+    facts({
+      source: { id: "tap-2", disinfectant: "none", nitrate_mg_n_l: 5 },
+      changes: [{ id: "change-1", at: at(20), litres: 21, fraction: 0.25, source: null }],
+    }),
+  );
   assert.equal(records.changes[0].source.nitrate_mg_n_l, 5);
 });
 
 test("what is missing is filled and said: first readings before assumptions, the start from the first record", () => {
   const bare = { id: "tank-two-2", water_l: 60 };
-  const known = belief_input(facts({ tank: bare, readings: [reading(30, "ph", 6.9), reading(30, "nitrite", 0.1, { basis: "n" })] }));
+  const known = belief_input(
+    facts({ tank: bare, readings: [reading(30, "ph", 6.9), reading(30, "nitrite", 0.1, { basis: "n" })] }),
+  );
   assert.deepEqual(known.records.tank, { volume_l: 60, temperature_c: 26, ph: 6.9 });
   assert.equal(known.start, START + 30 * 3_600_000);
-  assert.deepEqual(known.records.readings.map((one) => [one.at_h, one.parameter]), [[0, "nitrite"], [0, "ph"]]);
-  assert.deepEqual(known.filled.map((one) => one.code).toSorted(), ["feed", "ph", "planting", "seeded", "start", "temperature_c"]);
+  assert.deepEqual(
+    known.records.readings.map((one) => [one.at_h, one.parameter]),
+    [
+      [0, "nitrite"],
+      [0, "ph"],
+    ],
+  );
+  assert.deepEqual(known.filled.map((one) => one.code).toSorted(), [
+    "feed",
+    "ph",
+    "planting",
+    "seeded",
+    "start",
+    "temperature_c",
+  ]);
   assert.ok(check(contracts().outlook, known.records));
 });
 
 test("a record that the contract refuses is left out and named; the others still count", () => {
-  const known = belief_input(facts({ readings: [reading(10, "ph", 12.5), reading(10, "nitrite", -0.5), reading(11, "nitrite", 0.2), reading(12, "temperature", 75)] }));
-  assert.deepEqual(known.records.readings.map((one) => one.at_h), [11]);
-  assert.deepEqual(known.left_out.map((one) => one.id), ["reading-10-ph", "reading-10-nitrite", "reading-12-temperature"]);
+  const known = belief_input(
+    facts({
+      readings: [
+        reading(10, "ph", 12.5),
+        reading(10, "nitrite", -0.5),
+        reading(11, "nitrite", 0.2),
+        reading(12, "temperature", 75),
+      ],
+    }),
+  );
+  assert.deepEqual(
+    known.records.readings.map((one) => one.at_h),
+    [11],
+  );
+  assert.deepEqual(
+    known.left_out.map((one) => one.id),
+    ["reading-10-ph", "reading-10-nitrite", "reading-12-temperature"],
+  );
   assert.match(known.left_out[0].allowed, /4 to 10/);
   assert.ok(run("outlook", { ...known.records, horizon_h: 3 }));
 });
 
 test("carbonate hardness counts from where it was measured, in degrees; a first reading stands for a tank that says none", () => {
   // 1 °dH is 10 mg/L of CaO: 17.85 mg/L as CaCO3 by the molar masses 56.077 and 100.087 (IUPAC).
-  const readings = [reading(10, "kh", 71.4, { unit: "mg/L CaCO₃" }), reading(40, "kh", 3, { unit: "°dKH" }), reading(50, "gh", 8)];
+  const readings = [
+    reading(10, "kh", 71.4, { unit: "mg/L CaCO₃" }),
+    reading(40, "kh", 3, { unit: "°dKH" }),
+    reading(50, "gh", 8),
+  ];
   const { tank, readings: told } = belief_input(facts({ readings })).records;
   assert.equal(tank.kh_dkh, 5, "the tank's own usual figure comes first");
-  assert.deepEqual(told.map((one) => [one.at_h, one.parameter, Number(one.value.toFixed(2))]), [[10, "kh", 4], [40, "kh", 3]]);
+  assert.deepEqual(
+    told.map((one) => [one.at_h, one.parameter, Number(one.value.toFixed(2))]),
+    [
+      [10, "kh", 4],
+      [40, "kh", 3],
+    ],
+  );
   const { kh_dkh: _, ...bare } = TANK;
-  const odd = belief_input(facts({ tank: bare, readings: [reading(5, "kh", 4, { unit: "spoons" }), reading(6, "kh", 75), ...readings] }));
+  const odd = belief_input(
+    facts({ tank: bare, readings: [reading(5, "kh", 4, { unit: "spoons" }), reading(6, "kh", 75), ...readings] }),
+  );
   assert.ok(Math.abs(odd.records.tank.kh_dkh - 4) < 0.01);
-  assert.deepEqual([odd.records.readings.length, odd.left_out.map((one) => one.id)], [2, ["reading-5-kh", "reading-6-kh"]]);
+  assert.deepEqual(
+    [odd.records.readings.length, odd.left_out.map((one) => one.id)],
+    [2, ["reading-5-kh", "reading-6-kh"]],
+  );
   assert.match(odd.left_out[1].allowed, /0 to 60 °dKH/);
   const slowed = belief_input(facts({ tank: bare, readings: [reading(10, "kh", 0.2)] })).records;
   const capacity = (records) => run("outlook", { ...records, horizon_h: 3 }).capacity_mg_n_day.p50;
-  assert.ok(capacity(slowed) < capacity(belief_input(facts({ tank: bare })).records), "bacteria with little carbonate hardness do less");
+  assert.ok(
+    capacity(slowed) < capacity(belief_input(facts({ tank: bare })).records),
+    "bacteria with little carbonate hardness do less",
+  );
 });
 
 test("records older than the start move it; records far in the future are no past", () => {
-  const known = belief_input(facts({ readings: [reading(-48, "nitrite", 0), reading(100.6, "nitrite", 0.3), reading(140, "nitrite", 1)] }));
+  const known = belief_input(
+    facts({ readings: [reading(-48, "nitrite", 0), reading(100.6, "nitrite", 0.3), reading(140, "nitrite", 1)] }),
+  );
   assert.equal(known.start, START - 48 * 3_600_000);
   assert.equal(known.records.readings.length, 2);
   assert.equal(known.records.now_h, 148.6, "a reading a few minutes ahead of this phone's clock is now");
 });
 
 test("the order in which records come does not matter", () => {
-  const readings = [reading(10, "temperature", 24.5), reading(10, "nitrite", 0.1), reading(10, "ph", 7), reading(10, "total_ammonia", 0.2), reading(4, "nitrite", 0)];
-  assert.deepEqual(belief_input(facts({ readings })).records, belief_input(facts({ readings: readings.toReversed() })).records);
+  const readings = [
+    reading(10, "temperature", 24.5),
+    reading(10, "nitrite", 0.1),
+    reading(10, "ph", 7),
+    reading(10, "total_ammonia", 0.2),
+    reading(4, "nitrite", 0),
+  ];
+  assert.deepEqual(
+    belief_input(facts({ readings })).records,
+    belief_input(facts({ readings: readings.toReversed() })).records,
+  );
 });
 
 test("ammonia's limit as free ammonia is the same water as its limit as total ammonia", () => {
@@ -112,7 +221,10 @@ test("ammonia's limit as free ammonia is the same water as its limit as total am
 test("a tank that ran for long before its first record begins as a running one, shortly before it", () => {
   const old = { ...TANK, started_at: at(-400 * 24), seeded: undefined };
   const known = belief_input(facts({ tank: old, readings: [reading(30, "nitrate", 10, { basis: "n" })] }));
-  assert.deepEqual([known.start, known.records.tank.seeded, known.filled], [START + (30 - 14 * 24) * 3_600_000, "mature_media", []]);
+  assert.deepEqual(
+    [known.start, known.records.tank.seeded, known.filled],
+    [START + (30 - 14 * 24) * 3_600_000, "mature_media", []],
+  );
   // Its first nitrate is believed, though nobody knows what was changed and fed before.
   const { p50, p90 } = run("outlook", { ...known.records, horizon_h: 3 }).now.nitrate_mg_n_l;
   assert.ok(p50 > 7 && p90 < 15, `${p50} to ${p90}`);
@@ -120,10 +232,23 @@ test("a tank that ran for long before its first record begins as a running one, 
 
 test("a record of a wrong year is left out and named; the forecast stands on the others", () => {
   const good = reading(10, "nitrite", 0.2);
-  const known = belief_input(facts({ readings: [{ ...good, id: "reading-old", at: "1970-01-01T00:00:00.000Z" }, good] }));
+  const known = belief_input(
+    facts({ readings: [{ ...good, id: "reading-old", at: "1970-01-01T00:00:00.000Z" }, good] }),
+  );
   assert.deepEqual([known.start, known.records.readings.length], [START, 1]);
-  assert.deepEqual(known.left_out.map(({ id }) => id), ["reading-old"]);
-  for (const tank of [{ ...TANK, started_at: "1970-01-01T00:00:00.000Z" }, { ...TANK, started_at: undefined }]) {
-    assert.ok(check(contracts().outlook, belief_input(facts({ tank, readings: [{ ...good, at: "1970-01-01T00:00:00.000Z" }, good] })).records));
+  assert.deepEqual(
+    known.left_out.map(({ id }) => id),
+    ["reading-old"],
+  );
+  for (const tank of [
+    { ...TANK, started_at: "1970-01-01T00:00:00.000Z" },
+    { ...TANK, started_at: undefined },
+  ]) {
+    assert.ok(
+      check(
+        contracts().outlook,
+        belief_input(facts({ tank, readings: [{ ...good, at: "1970-01-01T00:00:00.000Z" }, good] })).records,
+      ),
+    );
   }
 });

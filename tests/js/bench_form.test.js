@@ -13,12 +13,29 @@ import { sharedBundle } from "./shared_bundle.js";
 install(sharedBundle());
 const marks = { decimal: ".", group: "," };
 
-const number = (name, unit, more = {}) => ({ name, label: name.toUpperCase(), type: "number", unit, min: 0, max: 1000, ...more });
+const number = (name, unit, more = {}) => ({
+  name,
+  label: name.toUpperCase(),
+  type: "number",
+  unit,
+  min: 0,
+  max: 1000,
+  ...more,
+});
 const spec = {
   name: "invented",
   refusals: {},
   inputs: [
-    { name: "shape", label: "Shape", type: "choice", required: true, choices: [{ value: "box", label: "a box" }, { value: "tube", label: "a tube" }] },
+    {
+      name: "shape",
+      label: "Shape",
+      type: "choice",
+      required: true,
+      choices: [
+        { value: "box", label: "a box" },
+        { value: "tube", label: "a tube" },
+      ],
+    },
     number("length_cm", "cm", { required: true, when: { shape: ["box"] } }),
     number("across_cm", "cm", { required: true, when: { shape: ["tube"] } }),
     number("altitude_m", "m"),
@@ -27,10 +44,29 @@ const spec = {
     number("protein_fraction", "1", { max: 1 }),
     number("warmth_c", "°C", { default: 25, max: 50 }),
     {
-      name: "waters", label: "Waters", type: "list", required: true, min_items: 1, max_items: 3,
-      item: { type: "object", fields: [{ name: "name", label: "Name", type: "text", min_length: 1, max_length: 9 }, number("gh_dgh", "°dGH", { required: true })] },
+      name: "waters",
+      label: "Waters",
+      type: "list",
+      required: true,
+      min_items: 1,
+      max_items: 3,
+      item: {
+        type: "object",
+        fields: [
+          { name: "name", label: "Name", type: "text", min_length: 1, max_length: 9 },
+          number("gh_dgh", "°dGH", { required: true }),
+        ],
+      },
     },
-    { name: "parts", label: "Parts", type: "list", min_items: 0, max_items: 3, default: [], item: { type: "number", unit: "1", min: 0, max: 1 } },
+    {
+      name: "parts",
+      label: "Parts",
+      type: "list",
+      min_items: 0,
+      max_items: 3,
+      default: [],
+      item: { type: "number", unit: "1", min: 0, max: 1 },
+    },
   ],
   rules: [
     { rule: "exactly_one", fields: ["altitude_m", "feed_g"] },
@@ -48,7 +84,10 @@ function fill(steps, inputs = spec.inputs, tank = {}) {
 }
 
 test("only the fields that matter beside a choice are shown and handed over; the others keep what was typed", () => {
-  let draft = fill([[["shape"], "box"], [["length_cm"], typed("60", "cm")]]);
+  let draft = fill([
+    [["shape"], "box"],
+    [["length_cm"], typed("60", "cm")],
+  ]);
   assert.ok(keys(formOf(spec, { draft, marks })).includes("length_cm"));
   assert.equal(payloadOf(spec, { draft, marks }).length_cm, 60);
   draft = put(spec.inputs, draft, {}, ["shape"], "tube");
@@ -61,13 +100,24 @@ test("only the fields that matter beside a choice are shown and handed over; the
 test("an either-or offers its sides, takes fields that belong together along, and follows what was typed", () => {
   const bare = formOf(spec, { draft: {}, marks });
   const choice = bare.find((one) => one.choice?.key === "altitude_m|feed_g").choice;
-  assert.deepEqual(choice, { key: "altitude_m|feed_g", options: ["altitude_m", "feed_g"], chosen: "altitude_m", optional: false });
+  assert.deepEqual(choice, {
+    key: "altitude_m|feed_g",
+    options: ["altitude_m", "feed_g"],
+    chosen: "altitude_m",
+    optional: false,
+  });
   assert.ok(!keys(bare).includes("protein_fraction"));
   const fed = formOf(spec, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks });
-  assert.ok(keys(fed).includes("feed_g") && keys(fed).includes("protein_fraction") && !keys(fed).includes("altitude_m"));
+  assert.ok(
+    keys(fed).includes("feed_g") && keys(fed).includes("protein_fraction") && !keys(fed).includes("altitude_m"),
+  );
   const draft = fill([[["feed_g"], typed("2", "g")]]);
   assert.ok(keys(formOf(spec, { draft, marks })).includes("feed_g"));
-  assert.deepEqual([view(fed, "feed_g").optional, view(fed, "protein_fraction").optional], [false, false], "the chosen side is needed, whole");
+  assert.deepEqual(
+    [view(fed, "feed_g").optional, view(fed, "protein_fraction").optional],
+    [false, false],
+    "the chosen side is needed, whole",
+  );
 });
 
 test("an either-or that may stay open starts open unless a figure is there", () => {
@@ -81,16 +131,26 @@ test("an either-or that may stay open starts open unless a figure is there", () 
 
 test("switching units there and back gives the typed text, to the letter", () => {
   for (const text of ["12,50", "7.", "abc", "", "-3", "1e3", "  8 ", "0.1000"]) {
-    const draft = fill([[["shape"], "box"], [["length_cm"], typed(text, "cm")]]);
+    const draft = fill([
+      [["shape"], "box"],
+      [["length_cm"], typed(text, "cm")],
+    ]);
     const before = JSON.stringify(draft);
     for (const system of ["us", "imperial", "metric"]) formOf(spec, { draft, system, marks });
     assert.equal(JSON.stringify(draft), before);
-    assert.equal(view(formOf(spec, { draft, system: "metric", marks }), "length_cm").value, text.trim() === "" ? "" : text);
+    assert.equal(
+      view(formOf(spec, { draft, system: "metric", marks }), "length_cm").value,
+      text.trim() === "" ? "" : text,
+    );
   }
 });
 
 test("a number typed in another unit reaches the calculation in the contract's, and reads back as typed", () => {
-  const draft = fill([[["shape"], "box"], [["length_cm"], typed("23,5", "in")], [["warmth_c"], typed("77", "°F")]]);
+  const draft = fill([
+    [["shape"], "box"],
+    [["length_cm"], typed("23,5", "in")],
+    [["warmth_c"], typed("77", "°F")],
+  ]);
   const us = formOf(spec, { draft, system: "us", marks });
   assert.equal(view(us, "length_cm").value, "23,5");
   assert.equal(view(us, "length_cm").unit, "in");
@@ -103,10 +163,18 @@ test("a number typed in another unit reaches the calculation in the contract's, 
 
 test("the tank fills what was not typed, gives way to what is, and comes back when asked", () => {
   const tank = { length_cm: 80.5, shape: "box" };
-  let form = formOf(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } });
+  const form = formOf(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } });
   assert.deepEqual([view(form, "length_cm").value, view(form, "length_cm").from], ["80,5", "tank"]);
-  const over = (text, node = typed(text, "cm"), path = ["length_cm"]) => view(formOf(spec, { draft: fill([[path, node]], spec.inputs, tank), tank, marks: { decimal: ",", group: "." } }), path[0])?.own;
-  assert.deepEqual([over("70"), over("80,5"), over("", "tube", ["shape"])], ["80,5 cm", undefined, "a box"], "the tank's own stands beside what differs from it");
+  const over = (text, node = typed(text, "cm"), path = ["length_cm"]) =>
+    view(
+      formOf(spec, { draft: fill([[path, node]], spec.inputs, tank), tank, marks: { decimal: ",", group: "." } }),
+      path[0],
+    )?.own;
+  assert.deepEqual(
+    [over("70"), over("80,5"), over("", "tube", ["shape"])],
+    ["80,5 cm", undefined, "a box"],
+    "the tank's own stands beside what differs from it",
+  );
   let draft = fill([[["length_cm"], typed("", "cm")]], spec.inputs, tank);
   assert.ok(!("length_cm" in payloadOf(spec, { draft, tank, marks })), "emptied on purpose");
   draft = put(spec.inputs, draft, tank, ["length_cm"], undefined);
@@ -114,15 +182,29 @@ test("the tank fills what was not typed, gives way to what is, and comes back wh
 });
 
 test("a tank's list fills its rows, figures by the reader's marks", () => {
-  const tank = { waters: [{ name: "tap", gh_dgh: 9.5 }, { name: "rain", gh_dgh: 0 }] };
+  const tank = {
+    waters: [
+      { name: "tap", gh_dgh: 9.5 },
+      { name: "rain", gh_dgh: 0 },
+    ],
+  };
   const { rows } = view(formOf(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } }), "waters");
-  assert.deepEqual(rows.map((row) => row.map(({ value }) => value)), [["tap", "9,5"], ["rain", "0"]]);
+  assert.deepEqual(
+    rows.map((row) => row.map(({ value }) => value)),
+    [
+      ["tap", "9,5"],
+      ["rain", "0"],
+    ],
+  );
   assert.deepEqual(payloadOf(spec, { draft: {}, tank, marks }).waters, tank.waters);
 });
 
 test("a tank's figure is no text: a point in it is never read as a thousand", () => {
   const german = { decimal: ",", group: "." };
-  assert.equal(payloadOf(spec, { draft: {}, tank: { shape: "box", length_cm: 1.125 }, marks: german }).length_cm, 1.125);
+  assert.equal(
+    payloadOf(spec, { draft: {}, tank: { shape: "box", length_cm: 1.125 }, marks: german }).length_cm,
+    1.125,
+  );
 });
 
 test("rows are added and taken away; what stands in the other rows stays", () => {
@@ -133,7 +215,10 @@ test("rows are added and taken away; what stands in the other rows stays", () =>
   draft = removeRow(spec.inputs, draft, {}, ["waters"], 0);
   assert.deepEqual(payloadOf(spec, { draft, marks }).waters, [{ name: "rain" }]);
   const rows = view(formOf(spec, { draft, marks }), "waters").rows;
-  assert.deepEqual(rows[0].map((one) => one.key), ["waters.0.name", "waters.0.gh_dgh"]);
+  assert.deepEqual(
+    rows[0].map((one) => one.key),
+    ["waters.0.name", "waters.0.gh_dgh"],
+  );
 });
 
 test("a list of plain numbers: an empty row stays a row, so that its error finds it", () => {
@@ -147,7 +232,13 @@ test("a list of plain numbers: an empty row stays a row, so that its error finds
 
 test("empty fields are named as needed; wrong ones are refused in the API's words", () => {
   const real = contracts().free_ammonia;
-  const draft = fill([[["tan_mg_n_l"], typed("half", "mg N/L")], [["ph"], typed("15", "")]], real.inputs);
+  const draft = fill(
+    [
+      [["tan_mg_n_l"], typed("half", "mg N/L")],
+      [["ph"], typed("15", "")],
+    ],
+    real.inputs,
+  );
   const outcome = answerOf(real, { draft, marks });
   assert.deepEqual(outcome.needed, ["Water temperature"]);
   assert.deepEqual(outcome.wrong, [
@@ -165,7 +256,18 @@ test("a list that is needed and has no row left is named as needed", () => {
 
 test("with every field good the answer is the calculation's, comma or point alike", () => {
   const real = contracts().free_ammonia;
-  const of = (tan, ph) => answerOf(real, { draft: fill([[["tan_mg_n_l"], typed(tan, "mg N/L")], [["ph"], typed(ph, "")], [["temperature_c"], typed("25", "°C")]], real.inputs), marks });
+  const of = (tan, ph) =>
+    answerOf(real, {
+      draft: fill(
+        [
+          [["tan_mg_n_l"], typed(tan, "mg N/L")],
+          [["ph"], typed(ph, "")],
+          [["temperature_c"], typed("25", "°C")],
+        ],
+        real.inputs,
+      ),
+      marks,
+    });
   assert.equal(of("0,5", "8,0").answer.nh3_mg_n_l, of("0.5", "8").answer.nh3_mg_n_l);
   assert.ok(Math.abs(of("1", "8").answer.fraction - 0.05366) < 2e-4);
 });
@@ -173,7 +275,9 @@ test("with every field good the answer is the calculation's, comma or point alik
 test("an either-or left empty asks for the side that is shown, and the words name labels", () => {
   const either = { ...contracts().free_ammonia, inputs: spec.inputs.slice(3, 7), rules: spec.rules.slice(0, 2) };
   install({ ...sharedBundle(), calc: { ...sharedBundle().calc, free_ammonia: either } });
-  assert.deepEqual(answerOf(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks }).needed, ["FEED_G"]);
+  assert.deepEqual(answerOf(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks }).needed, [
+    "FEED_G",
+  ]);
   const half = fill([[["feed_g"], typed("1", "g")]], either.inputs);
   assert.deepEqual(answerOf(either, { draft: half, marks }).needed, ["PROTEIN_FRACTION"]);
   install(sharedBundle());
@@ -181,12 +285,18 @@ test("an either-or left empty asks for the side that is shown, and the words nam
 
 test("a rule's refusal is told from an empty field in every language, and is taken apart as it was put together", () => {
   for (const language of ["de", "fr"]) {
-    const bundle = in_words(sharedBundle(), JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8")));
+    const bundle = in_words(
+      sharedBundle(),
+      JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8")),
+    );
     const either = { ...bundle.calc.free_ammonia, inputs: spec.inputs.slice(3, 7), rules: spec.rules.slice(0, 2) };
     install({ ...bundle, calc: { ...bundle.calc, free_ammonia: either } });
     const outcome = answerOf(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks });
     assert.deepEqual([outcome.needed, outcome.wrong], [["FEED_G"], []], language);
-    for (const [code, parts] of [["together", { fields: "ph, kh_dkh" }], ["missing_when", { other: "shape", value: "tube" }]]) {
+    for (const [code, parts] of [
+      ["together", { fields: "ph, kh_dkh" }],
+      ["missing_when", { other: "shape", value: "tube" }],
+    ]) {
       assert.deepEqual({ ...partsOf(code, withParts(code, parts)) }, parts);
       assert.equal(partsOf(code, "something else"), null);
     }
@@ -220,7 +330,17 @@ test("the first example of every contract, typed field by field, gives the calcu
   for (const real of Object.values(contracts())) {
     const [{ input }] = real.examples;
     for (const system of ["metric", "us", "imperial"]) {
-      const draft = { typed: Object.fromEntries(Object.entries(input).map(([name, value]) => [name, asTyped(real.inputs.find((f) => f.name === name), value)])) };
+      const draft = {
+        typed: Object.fromEntries(
+          Object.entries(input).map(([name, value]) => [
+            name,
+            asTyped(
+              real.inputs.find((f) => f.name === name),
+              value,
+            ),
+          ]),
+        ),
+      };
       const form = formOf(real, { draft, system, marks });
       assert.ok(form.length > 0);
       const payload = payloadOf(real, { draft, system, marks });
@@ -234,6 +354,15 @@ test("the first example of every contract, typed field by field, gives the calcu
 function asTyped(field, value) {
   if (field.type === "number" || field.type === "integer") return typed(String(value), field.unit);
   if (field.type === "list") return value.map((entry) => asTyped(field.item, entry));
-  if (field.type === "object") return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, asTyped(field.fields.find((f) => f.name === name), inner)]));
+  if (field.type === "object")
+    return Object.fromEntries(
+      Object.entries(value).map(([name, inner]) => [
+        name,
+        asTyped(
+          field.fields.find((f) => f.name === name),
+          inner,
+        ),
+      ]),
+    );
   return value;
 }

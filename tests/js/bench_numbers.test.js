@@ -12,14 +12,35 @@ const german = marksOf("de");
 
 test("comma or point, in either language", () => {
   for (const marks of [english, german]) {
-    for (const [text, value] of [["7,5", 7.5], ["7.5", 7.5], ["0,025", 0.025], ["0.025", 0.025], [",5", 0.5], [".5", 0.5], ["7,", 7], ["12", 12], [" 3 ", 3], ["-2", -2], ["−2", -2], ["+4", 4], ["60,25", 60.25]]) {
+    for (const [text, value] of [
+      ["7,5", 7.5],
+      ["7.5", 7.5],
+      ["0,025", 0.025],
+      ["0.025", 0.025],
+      [",5", 0.5],
+      [".5", 0.5],
+      ["7,", 7],
+      ["12", 12],
+      [" 3 ", 3],
+      ["-2", -2],
+      ["−2", -2],
+      ["+4", 4],
+      ["60,25", 60.25],
+    ]) {
       assert.deepEqual(readNumber(text, marks), { value }, text);
     }
   }
 });
 
 test("grouped thousands are read when only one reading is possible", () => {
-  for (const [text, value] of [["1,234.5", 1234.5], ["1.234,5", 1234.5], ["1,234,567", 1234567], ["1 234,5", 1234.5], ["12\u202f345", 12345], ["1'234.5", 1234.5]]) {
+  for (const [text, value] of [
+    ["1,234.5", 1234.5],
+    ["1.234,5", 1234.5],
+    ["1,234,567", 1234567],
+    ["1 234,5", 1234.5],
+    ["12\u202f345", 12345],
+    ["1'234.5", 1234.5],
+  ]) {
     assert.deepEqual(readNumber(text, english), { value }, text);
   }
 });
@@ -29,7 +50,11 @@ test("what could be a thousand or one is not guessed", () => {
   assert.deepEqual(readNumber("1.000", german), { problem: "ambiguous" });
   assert.deepEqual(readNumber("1.000", english), { value: 1 });
   assert.deepEqual(readNumber("1,000", german), { value: 1 });
-  assert.deepEqual(readNumber("1,000", { decimal: ".", group: "" }), { value: 1 }, "the phone and the words differ in language");
+  assert.deepEqual(
+    readNumber("1,000", { decimal: ".", group: "" }),
+    { value: 1 },
+    "the phone and the words differ in language",
+  );
 });
 
 test("what is no number is said to be none", () => {
@@ -57,7 +82,10 @@ test("every unit shown in another system converts there and back", () => {
       assert.ok(keys.includes(system));
       assert.equal(units[own].quantity, units[other].quantity, `${own} and ${other}`);
       for (const value of [0, 1, 25, 1234.5]) {
-        assert.ok(Math.abs(convert(convert(value, own, other), other, own) - value) < 1e-8, `${value} ${own} by ${other}`);
+        assert.ok(
+          Math.abs(convert(convert(value, own, other), other, own) - value) < 1e-8,
+          `${value} ${own} by ${other}`,
+        );
       }
     }
   }
@@ -74,7 +102,8 @@ test("a unit that another system shows is spelt the same in every contract", () 
   assert.ok(Object.keys(shown).every((unit) => unit in units));
 });
 
-const unitsIn = (fields) => fields.flatMap((f) => [f.unit, ...unitsIn(f.fields ?? []), ...(f.item ? unitsIn([f.item]) : [])]).filter(Boolean);
+const unitsIn = (fields) =>
+  fields.flatMap((f) => [f.unit, ...unitsIn(f.fields ?? []), ...(f.item ? unitsIn([f.item]) : [])]).filter(Boolean);
 
 test("a unit of its own by the field's name; else by the contract's unit; else its own", () => {
   assert.equal(unitIn({ name: "pressure_kpa", unit: "kPa" }, "us"), "inHg");

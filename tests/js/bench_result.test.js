@@ -15,30 +15,71 @@ const english = { decimal: ".", group: "," };
 const german = { decimal: ",", group: "." };
 
 const spec = {
-  name: "invented", title: "Invented", inputs: [], notes: {}, working: [],
+  name: "invented",
+  title: "Invented",
+  inputs: [],
+  notes: {},
+  working: [],
   outputs: [
     { name: "water_l", label: "Water", type: "number", unit: "L", decimals: 1 },
     { name: "warmth_c", label: "Warmth", type: "number", unit: "°C", decimals: 1 },
     { name: "binding", label: "Binding", type: "choice", choices: [{ value: "oxygen", label: "oxygen at dawn" }] },
     { name: "safe", label: "Met", type: "boolean" },
     { name: "litres", label: "Of each", type: "list", item: { type: "number", unit: "L", decimals: 1 } },
-    { name: "plan", label: "Plan", type: "list", item: { type: "object", fields: [{ name: "day", label: "day", type: "integer", unit: "", decimals: 0 }, { name: "l", label: "take", type: "number", unit: "L", decimals: 0 }] } },
-    { name: "reached", label: "Reached", type: "object", fields: [{ name: "gh_dgh", label: "GH", type: "number", unit: "°dGH", decimals: 1 }] },
+    {
+      name: "plan",
+      label: "Plan",
+      type: "list",
+      item: {
+        type: "object",
+        fields: [
+          { name: "day", label: "day", type: "integer", unit: "", decimals: 0 },
+          { name: "l", label: "take", type: "number", unit: "L", decimals: 0 },
+        ],
+      },
+    },
+    {
+      name: "reached",
+      label: "Reached",
+      type: "object",
+      fields: [{ name: "gh_dgh", label: "GH", type: "number", unit: "°dGH", decimals: 1 }],
+    },
     { name: "adds", label: "Adds", type: "object", unit: "mg/L", decimals: 2 },
     { name: "missing", label: "Missing", type: "number", unit: "L", decimals: 1, optional: true },
     { name: "between", label: "On the way", type: "number", unit: "L", decimals: 1, working: true },
   ],
 };
 const answer = {
-  water_l: 12345.75, warmth_c: -0.04, binding: "oxygen", safe: true, litres: [1, 2.25], plan: [{ day: 1, l: 30 }, { day: 2, l: 20 }],
-  reached: { gh_dgh: 6 }, adds: { Ca: 4.5 }, missing: null, between: 3, notes: [],
+  water_l: 12345.75,
+  warmth_c: -0.04,
+  binding: "oxygen",
+  safe: true,
+  litres: [1, 2.25],
+  plan: [
+    { day: 1, l: 30 },
+    { day: 2, l: 20 },
+  ],
+  reached: { gh_dgh: 6 },
+  adds: { Ca: 4.5 },
+  missing: null,
+  between: 3,
+  notes: [],
 };
 const say = (row) => (row.rows ? row.rows.map((entry) => entry.map(say)) : [row.label, row.text, row.unit].join("|"));
 
 test("rows: figures rounded by the contract, words for choices, nested answers, nothing for what is missing", () => {
   assert.deepEqual(resultRows(spec, answer, { marks: english }).map(say), [
-    "Water|12,345.8|L", "Warmth|0.0|°C", "Binding|oxygen at dawn|", "Met|yes|",
-    [["|1.0|L"], ["|2.3|L"]], [["day|1|", "take|30|L"], ["day|2|", "take|20|L"]], [["GH|6.0|°dGH"]], [["Ca|4.50|mg/L"]],
+    "Water|12,345.8|L",
+    "Warmth|0.0|°C",
+    "Binding|oxygen at dawn|",
+    "Met|yes|",
+    [["|1.0|L"], ["|2.3|L"]],
+    [
+      ["day|1|", "take|30|L"],
+      ["day|2|", "take|20|L"],
+    ],
+    [["GH|6.0|°dGH"]],
+    [["Ca|4.50|mg/L"]],
   ]);
 });
 
@@ -50,18 +91,39 @@ test("rows in another system and language: converted once, no coarser, with the 
 
 test("a finding's figures are said by what was found, in its unit; what has no word stays away", () => {
   const real = contracts().compatibility;
-  const payload = { animals: [{ species: "Pterophyllum scalare", count: 2 }, { species: "Corydoras paleatus", count: 3 }], temperature_c: 18 };
-  const findings = resultRows(real, run("compatibility", payload), { system: "us", marks: english }).find(({ name }) => name === "findings");
+  const payload = {
+    animals: [
+      { species: "Pterophyllum scalare", count: 2 },
+      { species: "Corydoras paleatus", count: 3 },
+    ],
+    temperature_c: 18,
+  };
+  const findings = resultRows(real, run("compatibility", payload), { system: "us", marks: english }).find(
+    ({ name }) => name === "findings",
+  );
   const said = Object.fromEntries(findings.rows.map((entry) => [entry[0].text, entry.slice(2).map(say)]));
   // 18 °C is 64.4 °F.
   assert.deepEqual(said["the tank's temperature is outside its range"].slice(0, 1), ["Who|angelfish|"]);
-  assert.deepEqual(said["the tank's temperature is outside its range"].slice(1).map((one) => one.split("|")[0]), ["It wants, from", "up to", "The tank has"]);
+  assert.deepEqual(
+    said["the tank's temperature is outside its range"].slice(1).map((one) => one.split("|")[0]),
+    ["It wants, from", "up to", "The tank has"],
+  );
   assert.equal(said["the tank's temperature is outside its range"].at(-1), "The tank has|64.4|°F");
   assert.deepEqual(said["its group is too small"], ["Who|peppered corydoras|", "Kept|3|", "Needed at least|6|"]);
 });
 
 test("chances inside an answer are said in per cent too", () => {
-  const real = { ...spec, outputs: [{ name: "pass_chance", label: "Chance", type: "object", fields: [{ name: "nitrite", label: "nitrite", type: "number", unit: "1", decimals: 2 }] }] };
+  const real = {
+    ...spec,
+    outputs: [
+      {
+        name: "pass_chance",
+        label: "Chance",
+        type: "object",
+        fields: [{ name: "nitrite", label: "nitrite", type: "number", unit: "1", decimals: 2 }],
+      },
+    ],
+  };
   const [chance] = resultRows(real, { pass_chance: { nitrite: 0.03 } }, { marks: english });
   assert.equal(chance.rows[0][0].aside, "3\u00a0%");
 });
@@ -85,11 +147,21 @@ test("a step about a field that plays no part is left out", () => {
 test("lists and groups in a step are said entry by entry, rounded as the contract says", () => {
   const outputs = [
     { name: "each", label: "Each", type: "list", item: { type: "number", unit: "L", decimals: 1 } },
-    { name: "both", label: "Both", type: "object", fields: [{ name: "cold", label: "cold", type: "number", unit: "L", decimals: 1 }, { name: "hot", label: "hot", type: "number", unit: "L", decimals: 1 }] },
+    {
+      name: "both",
+      label: "Both",
+      type: "object",
+      fields: [
+        { name: "cold", label: "cold", type: "number", unit: "L", decimals: 1 },
+        { name: "hot", label: "hot", type: "number", unit: "L", decimals: 1 },
+      ],
+    },
   ];
   const real = { ...contracts().free_ammonia, outputs, working: ["{each} and {both}"] };
   const payload = { tan_mg_n_l: 1, ph: 7, temperature_c: 25 };
-  assert.deepEqual(workingSteps(real, payload, { each: [1, 2.25], both: { cold: 3, hot: null } }, { marks: english }), ["1.0; 2.3 and cold 3.0"]);
+  assert.deepEqual(workingSteps(real, payload, { each: [1, 2.25], both: { cold: 3, hot: null } }, { marks: english }), [
+    "1.0; 2.3 and cold 3.0",
+  ]);
 });
 
 test("every contract's example has its working, whole, with no bracket left", () => {
@@ -110,18 +182,32 @@ test("every contract's example has its working, whole, with no bracket left", ()
 
 test("the words for the journal hold the answer and what it came from", () => {
   const payload = { tan_mg_n_l: 1, ph: 8, temperature_c: 25 };
-  const text = plainResult(contracts().free_ammonia, payload, run("free_ammonia", payload), { marks: english, from: "Worked out from" });
+  const text = plainResult(contracts().free_ammonia, payload, run("free_ammonia", payload), {
+    marks: english,
+    from: "Worked out from",
+  });
   assert.match(text, /^Free ammonia\n/);
   assert.match(text, /\nFree ammonia, as nitrogen: 0\.0537 mg N\/L\n/);
   assert.match(text, /\nWorked out from:\nTotal ammonia, as nitrogen: 1 mg N\/L\npH: 8\nWater temperature: 25 °C$/);
 });
 
 test("search: every word must be found; accents, case and small figures do not matter", () => {
-  const made = (name, title, moment, more = {}) => ({ name, title, moment, purpose: "", inputs: [], outputs: [], ...more });
+  const made = (name, title, moment, more = {}) => ({
+    name,
+    title,
+    moment,
+    purpose: "",
+    inputs: [],
+    outputs: [],
+    ...more,
+  });
   const all = {
     gas: made("gas", "Carbon dioxide", "testing", { outputs: [{ label: "CO₂ in the water" }] }),
     load: made("load", "Nitrogen load", "feeding_dosing", { purpose: "Ammonia from a day's feed." }),
-    kit: made("kit", "A kit's reading", "testing", { purpose: "Ammonia by the colour.", inputs: [{ label: "Colour", help: "Between two steps" }] }),
+    kit: made("kit", "A kit's reading", "testing", {
+      purpose: "Ammonia by the colour.",
+      inputs: [{ label: "Colour", help: "Between two steps" }],
+    }),
     free: made("free", "Free ammonia", "testing"),
   };
   const names = (words) => shelf(all, words).flatMap(({ entries }) => entries.map(({ name }) => name));
@@ -131,7 +217,12 @@ test("search: every word must be found; accents, case and small figures do not m
   assert.deepEqual(names("AMMONIA"), ["free", "kit", "load"], "a word in the title weighs more");
   assert.deepEqual(names("ammonia fééd"), ["load"]);
   assert.deepEqual(names("heron"), []);
-  assert.deepEqual(shelf(contracts()).flatMap(({ entries }) => entries.map(({ name }) => name)).sort(), Object.keys(contracts()).sort());
+  assert.deepEqual(
+    shelf(contracts())
+      .flatMap(({ entries }) => entries.map(({ name }) => name))
+      .sort(),
+    Object.keys(contracts()).sort(),
+  );
   for (const one of Object.values(contracts())) assert.ok(MOMENTS.includes(one.moment));
 });
 
@@ -139,57 +230,147 @@ test("a pick from a table is found by any of its names", () => {
   for (const name of ["species", "plants"].filter((one) => one in sharedBundle().tables)) {
     const rows = pickRows(name);
     assert.ok(rows.length > 50 && rows.every((row) => row.key && row.name && row.also === row.key));
-    assert.deepEqual(rows.map((row) => row.name), rows.map((row) => row.name).sort((a, b) => a.localeCompare(b)));
+    assert.deepEqual(
+      rows.map((row) => row.name),
+      rows.map((row) => row.name).sort((a, b) => a.localeCompare(b)),
+    );
     assert.ok(rowsWith(rows, rows[7].name).some((row) => row.key === rows[7].key));
     assert.ok(rowsWith(rows, rows[7].key.toUpperCase()).some((row) => row.key === rows[7].key));
     assert.deepEqual(rowsWith(rows, "no such thing"), []);
   }
-  assert.deepEqual(pickRows("species", [{ name: "Grey loach" }]).filter(({ key }) => key === "Grey loach"), [{ key: "Grey loach", name: "Grey loach", also: "" }], "no second name where it is the first");
+  assert.deepEqual(
+    pickRows("species", [{ name: "Grey loach" }]).filter(({ key }) => key === "Grey loach"),
+    [{ key: "Grey loach", name: "Grey loach", also: "" }],
+    "no second name where it is the first",
+  );
 });
 
-const tank = { name: "Window", water_l: 96, temperature_c: 24, ph: 7.2, measures: { shape: "cuboid", length_cm: 80 }, feed_g_day: 0.4 };
+const tank = {
+  name: "Window",
+  water_l: 96,
+  temperature_c: 24,
+  ph: 7.2,
+  measures: { shape: "cuboid", length_cm: 80 },
+  feed_g_day: 0.4,
+};
 
 test("a tank's figures: the newest reading before the usual figure, nitrogen in mg N/L", () => {
   const readings = [
-    { parameter: "ph", value: 7.6, at: "2026-05-02" }, { parameter: "ph", value: 7.4, at: "2026-05-01" },
-    { parameter: "total_ammonia", value: 0.5, basis: "ion", at: "2026-05-02" }, { parameter: "nitrate", value: 5, basis: "n", at: "2026-05-02" },
+    { parameter: "ph", value: 7.6, at: "2026-05-02" },
+    { parameter: "ph", value: 7.4, at: "2026-05-01" },
+    { parameter: "total_ammonia", value: 0.5, basis: "ion", at: "2026-05-02" },
+    { parameter: "nitrate", value: 5, basis: "n", at: "2026-05-02" },
   ];
   const figures = tankFigures({ tank, readings, label: { unit: "ml", amount: 5, per_l: 40, basis: "new_water" } });
   assert.deepEqual(
-    [figures.ph, figures.temperature_c, figures.volume_l, figures.tan_mg_n_l.toFixed(3), figures.nitrate_mg_n_l, figures.length_cm, figures.label_per_l, "nitrite_mg_n_l" in figures],
+    [
+      figures.ph,
+      figures.temperature_c,
+      figures.volume_l,
+      figures.tan_mg_n_l.toFixed(3),
+      figures.nitrate_mg_n_l,
+      figures.length_cm,
+      figures.label_per_l,
+      "nitrite_mg_n_l" in figures,
+    ],
     [7.6, 24, 96, "0.388", 5, 80, 40, false],
   );
 });
 
 test("measured hardness fills the calculations that ask for it, in degrees", () => {
-  const readings = [{ parameter: "kh", value: 6, at: "2026-05-01" }, { parameter: "kh", value: 71.4, unit: "mg/L CaCO₃", at: "2026-05-03" }, { parameter: "gh", value: 8, unit: "°dGH", at: "2026-05-02" }, { parameter: "ph", value: 7, at: "2026-05-02" }];
+  const readings = [
+    { parameter: "kh", value: 6, at: "2026-05-01" },
+    { parameter: "kh", value: 71.4, unit: "mg/L CaCO₃", at: "2026-05-03" },
+    { parameter: "gh", value: 8, unit: "°dGH", at: "2026-05-02" },
+    { parameter: "ph", value: 7, at: "2026-05-02" },
+  ];
   const figures = tankFigures({ tank: { ...tank, kh_dkh: 9, gh_dgh: 12 }, readings });
   const input = fitting(contracts().carbon_dioxide.inputs, figures);
   // 17.85 mg/L as CaCO3 are 1 °dH (molar masses of IUPAC); the aquarists' rule 3 x KH x 10^(7 - pH) is common practice.
   assert.ok(Math.abs(run("carbon_dioxide", input).rule_mg_l - 3 * 4) < 0.01);
   assert.deepEqual([input.kh_dkh.toFixed(2), figures.gh_dgh], ["4.00", 8]);
-  assert.deepEqual(tankFigures({ tank: { ...tank, kh_dkh: 9 }, readings: [{ parameter: "kh", value: 2, unit: "spoons", at: "2026-05-04" }] }).kh_dkh, 9, "a scale nobody knows says nothing");
+  assert.deepEqual(
+    tankFigures({
+      tank: { ...tank, kh_dkh: 9 },
+      readings: [{ parameter: "kh", value: 2, unit: "spoons", at: "2026-05-04" }],
+    }).kh_dkh,
+    9,
+    "a scale nobody knows says nothing",
+  );
 });
 
 test("a tank's history comes in hours since its start, oldest first, with the new water of each change", () => {
   const at = (day) => `2026-05-0${day}T12:00:00.000Z`;
   const records = {
-    tank: { ...tank, started_at: at(2), seeded: "starter" }, now: Date.parse(at(5)),
-    readings: [{ at: at(4), parameter: "nitrite", value: 0.25, basis: "ion", steps: [0, 0.25] }, { at: at(3), parameter: "ph", value: 7 }, { at: at(3), parameter: "oxygen", value: 8 }],
+    tank: { ...tank, started_at: at(2), seeded: "starter" },
+    now: Date.parse(at(5)),
+    readings: [
+      { at: at(4), parameter: "nitrite", value: 0.25, basis: "ion", steps: [0, 0.25] },
+      { at: at(3), parameter: "ph", value: 7 },
+      { at: at(3), parameter: "oxygen", value: 8 },
+    ],
     changes: [{ at: at(4), litres: 30, fraction: 0.3, source: { name: "tap", nitrate_mg_n_l: 2 } }],
-    doses: [{ at: at(3), what: "label", amount: 2, unit: "ml" }, { at: at(3), tan_mg_n_l: 1.5 }],
+    doses: [
+      { at: at(3), what: "label", amount: 2, unit: "ml" },
+      { at: at(3), tan_mg_n_l: 1.5 },
+    ],
     feedings: [{ at: at(1), feed_g: 0.2 }],
   };
   const figures = tankFigures(records);
   assert.deepEqual([figures.now_h, figures.tank.seeded, figures.tank.volume_l], [96, "starter", 96]);
-  assert.deepEqual(figures.readings.map(({ at_h, parameter }) => [at_h, parameter]), [[48, "ph"], [72, "nitrite"]]);
+  assert.deepEqual(
+    figures.readings.map(({ at_h, parameter }) => [at_h, parameter]),
+    [
+      [48, "ph"],
+      [72, "nitrite"],
+    ],
+  );
   const inputs = [
-    { name: "readings", type: "list", min_items: 0, max_items: 9, item: { type: "object", fields: [{ name: "at_h", type: "number", required: true }, { name: "parameter", type: "choice", required: true, choices: [{ value: "nitrite" }, { value: "ph" }] }] } },
-    { name: "doses", type: "list", min_items: 0, max_items: 9, item: { type: "object", fields: [{ name: "at_h", type: "number", required: true }, { name: "tan_mg_n_l", type: "number", required: true }] } },
-    { name: "changes", type: "list", min_items: 0, max_items: 9, item: { type: "object", fields: [{ name: "fraction", type: "number" }, { name: "source", type: "object", fields: [{ name: "nitrate_mg_n_l", type: "number" }] }] } },
+    {
+      name: "readings",
+      type: "list",
+      min_items: 0,
+      max_items: 9,
+      item: {
+        type: "object",
+        fields: [
+          { name: "at_h", type: "number", required: true },
+          { name: "parameter", type: "choice", required: true, choices: [{ value: "nitrite" }, { value: "ph" }] },
+        ],
+      },
+    },
+    {
+      name: "doses",
+      type: "list",
+      min_items: 0,
+      max_items: 9,
+      item: {
+        type: "object",
+        fields: [
+          { name: "at_h", type: "number", required: true },
+          { name: "tan_mg_n_l", type: "number", required: true },
+        ],
+      },
+    },
+    {
+      name: "changes",
+      type: "list",
+      min_items: 0,
+      max_items: 9,
+      item: {
+        type: "object",
+        fields: [
+          { name: "fraction", type: "number" },
+          { name: "source", type: "object", fields: [{ name: "nitrate_mg_n_l", type: "number" }] },
+        ],
+      },
+    },
   ];
   assert.deepEqual(fitting(inputs, figures), {
-    readings: [{ at_h: 48, parameter: "ph" }, { at_h: 72, parameter: "nitrite" }],
+    readings: [
+      { at_h: 48, parameter: "ph" },
+      { at_h: 72, parameter: "nitrite" },
+    ],
     doses: [{ at_h: 48, tan_mg_n_l: 1.5 }],
     changes: [{ fraction: 0.3, source: { nitrate_mg_n_l: 2 } }],
   });
@@ -200,10 +381,16 @@ test("a tank's history comes in hours since its start, oldest first, with the ne
 
 test("a tank's surface comes from its measures; an animal not in the table goes by its own name", () => {
   const cuboid = { ...tank, measures: { shape: "cuboid", length_cm: 80, width_cm: 35, height_cm: 40 } };
-  const changes = [{ species: "my own snail", count: 3, change: "arrival", at: "1" }, { species: "Paracheirodon innesi", count: 9, change: "arrival", at: "1" }];
+  const changes = [
+    { species: "my own snail", count: 3, change: "arrival", at: "1" },
+    { species: "Paracheirodon innesi", count: 9, change: "arrival", at: "1" },
+  ];
   const figures = tankFigures({ tank: cuboid, stock_changes: changes });
   assert.equal(figures.surface_cm2, 2800);
-  assert.deepEqual(figures.animals, [{ name: "my own snail", count: 3 }, { species: "Paracheirodon innesi", count: 9 }]);
+  assert.deepEqual(figures.animals, [
+    { name: "my own snail", count: 3 },
+    { species: "Paracheirodon innesi", count: 9 },
+  ]);
   assert.ok(!("surface_cm2" in tankFigures({ tank })));
 });
 
@@ -213,8 +400,24 @@ test("a form takes only the figures that it has fields for and that it would acc
     { name: "basis", type: "choice", choices: [{ value: "ion" }] },
     { name: "now_mg_n_l", type: "number", from_tank: "tan_mg_n_l" },
     { name: "tan_mg_n_l", type: "number", from_tank: false },
-    { name: "sources", type: "list", min_items: 1, max_items: 2, item: { type: "object", fields: [{ name: "name", type: "text" }] } },
+    {
+      name: "sources",
+      type: "list",
+      min_items: 1,
+      max_items: 2,
+      item: { type: "object", fields: [{ name: "name", type: "text" }] },
+    },
   ];
-  const figures = { volume_l: 96, basis: "whole_tank", tan_mg_n_l: 1, ph: 7, sources: [{ name: "tap", gh_dgh: 9 }, { name: "rain" }, { name: "third" }] };
-  assert.deepEqual(fitting(inputs, figures), { volume_l: 96, now_mg_n_l: 1, sources: [{ name: "tap" }, { name: "rain" }] });
+  const figures = {
+    volume_l: 96,
+    basis: "whole_tank",
+    tan_mg_n_l: 1,
+    ph: 7,
+    sources: [{ name: "tap", gh_dgh: 9 }, { name: "rain" }, { name: "third" }],
+  };
+  assert.deepEqual(fitting(inputs, figures), {
+    volume_l: 96,
+    now_mg_n_l: 1,
+    sources: [{ name: "tap" }, { name: "rain" }],
+  });
 });

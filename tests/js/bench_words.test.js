@@ -14,16 +14,27 @@ const sources = ["screens", "ui"].flatMap((folder) =>
 );
 
 test("every bench word that is spoken stands in the catalogue, and none stands there unspoken", () => {
-  const spoken = new Set(sources.flatMap((text) => [...text.matchAll(/\Wt\("(bench\.[\w.]+)"/g)].map((found) => found[1])));
+  const spoken = new Set(
+    sources.flatMap((text) => [...text.matchAll(/\Wt\("(bench\.[\w.]+)"/g)].map((found) => found[1])),
+  );
   for (const moment of MOMENTS) spoken.add(`bench.moment.${moment}`);
   for (const { key } of bundle.tables.units.systems) spoken.add(`bench.system.${key}`);
   for (const provenance of PROVENANCE) spoken.add(`bench.provenance.${provenance}`);
-  assert.deepEqual([...spoken].sort(), Object.keys(en).filter((key) => key.startsWith("bench.")).sort());
+  assert.deepEqual(
+    [...spoken].sort(),
+    Object.keys(en)
+      .filter((key) => key.startsWith("bench."))
+      .sort(),
+  );
 });
 
 test("a label names no unit that another system would belie", () => {
   const labels = (fields) =>
-    fields.flatMap((field) => [...(field.unit in bundle.tables.units.shown ? [field.label ?? ""] : []), ...labels(field.fields ?? []), ...(field.item ? labels([field.item]) : [])]);
+    fields.flatMap((field) => [
+      ...(field.unit in bundle.tables.units.shown ? [field.label ?? ""] : []),
+      ...labels(field.fields ?? []),
+      ...(field.item ? labels([field.item]) : []),
+    ]);
   for (const spec of Object.values(bundle.calc)) {
     for (const label of labels([...spec.inputs, ...spec.outputs])) {
       assert.doesNotMatch(label, /\b(litres?|kilograms?|grams?|centimetres?|metres?|celsius)\b/i, spec.name);

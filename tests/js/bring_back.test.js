@@ -13,19 +13,41 @@ const since0 = (request) => request.path.includes("since=0");
 
 /** A phone that holds two rows of others; then the server answers from `after`, in a new epoch. */
 async function restored({ after = [], role = "owner", back } = {}) {
-  const before = [row(3, "tank", "tank-0001", TANK), row(4, "reading", "reading-0001", { ...reading("tank-0001"), at: "2026-05-04T07:00:00.000Z" })];
-  const handlers = { pull: (request) => page(request, since0(request) ? before : [], { people: { "keeper-b": "Bo" } }), join: () => ({ status: 201, body: { ...WELCOME, role } }) };
+  const before = [
+    row(3, "tank", "tank-0001", TANK),
+    row(4, "reading", "reading-0001", { ...reading("tank-0001"), at: "2026-05-04T07:00:00.000Z" }),
+  ];
+  const handlers = {
+    pull: (request) => page(request, since0(request) ? before : [], { people: { "keeper-b": "Bo" } }),
+    join: () => ({ status: 201, body: { ...WELCOME, role } }),
+  };
   const server = scripted(handlers);
   const { phone, room, share } = await joinedPhone(server);
   await share();
-  const on = (epoch, rows) => (request) => (request.path.includes(`epoch=${epoch}`) ? page(request, since0(request) ? rows : []) : { status: 409, body: { type: "/problems/epoch-changed", epoch } });
+  const on = (epoch, rows) => (request) =>
+    request.path.includes(`epoch=${epoch}`)
+      ? page(request, since0(request) ? rows : [])
+      : { status: 409, body: { type: "/problems/epoch-changed", epoch } };
   server.handlers.pull = on("epoch-2", after);
   server.handlers["bring-back"] = back ?? (({ body }) => answered(body));
-  return { phone, room, share, server, on, before, former: () => stored(phone, "former"), sent: () => server.sent.filter(({ what }) => what === "bring-back").map(({ body }) => body) };
+  return {
+    phone,
+    room,
+    share,
+    server,
+    on,
+    before,
+    former: () => stored(phone, "former"),
+    sent: () => server.sent.filter(({ what }) => what === "bring-back").map(({ body }) => body),
+  };
 }
 
 const answered = (body, status = "ok", more = {}) => ({
-  body: { epoch: body.epoch, server_time: "2026-05-04T07:30:00.000Z", results: body.rows.map(({ ref }) => ({ ref, status, ...more })) },
+  body: {
+    epoch: body.epoch,
+    server_time: "2026-05-04T07:30:00.000Z",
+    results: body.rows.map(({ ref }) => ({ ref, status, ...more })),
+  },
 });
 
 test("rows of others that the restored server lacks are given back, and are seen again", async () => {
@@ -35,18 +57,38 @@ test("rows of others that the restored server lacks are given back, and are seen
     return answered(body);
   };
   assert.equal((await share()).problem, null);
-  assert.deepEqual(sent()[0].rows.map(({ row: its }) => its).sort((a, b) => a.seq - b.seq), before);
-  assert.deepEqual([sent()[0].epoch, sent()[0].people], ["epoch-2", { "keeper-b": "Bo" }], "with the names of those who wrote them");
+  assert.deepEqual(
+    sent()[0]
+      .rows.map(({ row: its }) => its)
+      .sort((a, b) => a.seq - b.seq),
+    before,
+  );
+  assert.deepEqual(
+    [sent()[0].epoch, sent()[0].people],
+    ["epoch-2", { "keeper-b": "Bo" }],
+    "with the names of those who wrote them",
+  );
   assert.equal(sent().length, 1);
   assert.deepEqual(await former(), []);
-  assert.deepEqual(room.all("tank").map(({ name }) => name), [TANK.name]);
+  assert.deepEqual(
+    room.all("tank").map(({ name }) => name),
+    [TANK.name],
+  );
   assert.equal(room.sharing().notBack, 0);
 });
 
 test("what the server has as it was is not sent, only the row with a later field", async () => {
-  const { share, sent, before, former } = await restored({ after: [row(1, "tank", "tank-0001", TANK, "1000000000000-00000-device-b"), row(2, "reading", "reading-0001", { ...reading("tank-0001"), at: "2026-05-04T07:00:00.000Z" })] });
+  const { share, sent, before, former } = await restored({
+    after: [
+      row(1, "tank", "tank-0001", TANK, "1000000000000-00000-device-b"),
+      row(2, "reading", "reading-0001", { ...reading("tank-0001"), at: "2026-05-04T07:00:00.000Z" }),
+    ],
+  });
   await share();
-  assert.deepEqual(sent().map(({ rows }) => rows.map(({ row: its }) => its)), [[before[0]]]);
+  assert.deepEqual(
+    sent().map(({ rows }) => rows.map(({ row: its }) => its)),
+    [[before[0]]],
+  );
   assert.deepEqual(await former(), []);
 });
 
@@ -86,16 +128,27 @@ test("a viewer's phone puts the rows aside and says so; with another role it giv
   assert.deepEqual([sent().length, room.sharing().notBack], [0, 2]);
   await phone.database.write(["rooms"], async (t) => t.rooms.put({ ...(await t.rooms.get(ROOM)), role: "helper" }));
   await share();
-  assert.deepEqual(sent()[0].rows.map(({ row: its }) => its.kind), ["reading"]);
-  assert.deepEqual((await former()).map(({ kind }) => kind), ["tank"]);
+  assert.deepEqual(
+    sent()[0].rows.map(({ row: its }) => its.kind),
+    ["reading"],
+  );
+  assert.deepEqual(
+    (await former()).map(({ kind }) => kind),
+    ["tank"],
+  );
 });
 
 test("a row that the server finds invalid is kept, is not sent at every round, and can be tried again", async () => {
-  const { room, share, server, former, sent } = await restored({ back: ({ body }) => answered(body, "invalid", { reason: "insert-only" }) });
+  const { room, share, server, former, sent } = await restored({
+    back: ({ body }) => answered(body, "invalid", { reason: "insert-only" }),
+  });
   await share();
   await share();
   assert.deepEqual([sent().length, room.sharing().notBack], [1, 2]);
-  assert.deepEqual((await former()).map(({ refused }) => refused), ["insert-only", "insert-only"]);
+  assert.deepEqual(
+    (await former()).map(({ refused }) => refused),
+    ["insert-only", "insert-only"],
+  );
   server.handlers["bring-back"] = ({ body }) => answered(body);
   await room.tryAgain();
   await share();
@@ -103,13 +156,19 @@ test("a row that the server finds invalid is kept, is not sent at every round, a
 });
 
 test("a second restore on the way: both former rows of a record are kept, and both are given back", async () => {
-  const { share, server, on, former, sent } = await restored({ after: [row(1, "tank", "tank-0001", { ...TANK, name: "Of the second epoch" }, "1000000000000-00000-device-b")], back: () => Promise.reject(new Unreachable("lost")) });
+  const { share, server, on, former, sent } = await restored({
+    after: [row(1, "tank", "tank-0001", { ...TANK, name: "Of the second epoch" }, "1000000000000-00000-device-b")],
+    back: () => Promise.reject(new Unreachable("lost")),
+  });
   await share();
   server.handlers.pull = on("epoch-3", []);
   server.handlers["bring-back"] = ({ body }) => answered(body);
   server.handlers.push = () => pushed([], { epoch: "epoch-3" });
   await share();
-  const names = sent().at(-1).rows.filter(({ row: its }) => its.id === "tank-0001").map(({ row: its }) => its.fields.name);
+  const names = sent()
+    .at(-1)
+    .rows.filter(({ row: its }) => its.id === "tank-0001")
+    .map(({ row: its }) => its.fields.name);
   assert.deepEqual(names.sort(), [TANK.name, "Of the second epoch"].sort());
   assert.deepEqual(await former(), []);
 });
@@ -118,16 +177,29 @@ test("rows that are left of a mirror are put aside too, though it was to be mend
   const { phone, share, former } = await restored({ role: "viewer" });
   await phone.database.write(["rows"], (t) => t.rows.delete([ROOM, "tank", "tank-0001"]));
   await share();
-  assert.deepEqual((await former()).map(({ id }) => id), ["reading-0001"]);
+  assert.deepEqual(
+    (await former()).map(({ id }) => id),
+    ["reading-0001"],
+  );
 });
 
 test("many rows go in several requests of at most 500", async () => {
   const { phone, share, sent, former } = await restored();
   await phone.database.write(["former"], async (t) => {
-    for (let n = 0; n < 1201; n++) await t.former.put({ room: ROOM, kind: "tank", id: `tank-${n + 100000}`, epoch: "epoch-0", row: row(n, "tank", `tank-${n + 100000}`, TANK) });
+    for (let n = 0; n < 1201; n++)
+      await t.former.put({
+        room: ROOM,
+        kind: "tank",
+        id: `tank-${n + 100000}`,
+        epoch: "epoch-0",
+        row: row(n, "tank", `tank-${n + 100000}`, TANK),
+      });
   });
   await share();
-  assert.deepEqual(sent().map(({ rows }) => rows.length), [500, 500, 203]);
+  assert.deepEqual(
+    sent().map(({ rows }) => rows.length),
+    [500, 500, 203],
+  );
   assert.deepEqual(await former(), []);
 });
 
@@ -155,8 +227,18 @@ for (const [what, here, former, more] of [
   ["a tombstone", bare, { ...bare, deleted: AT(3) }, true],
   ["a lifted tombstone", { ...bare, deleted: AT(3) }, { ...bare, deleted: AT(3), restored: AT(4) }, true],
   ["a place that the server does not know", bare, { ...bare, moved: { [AT(9)]: AT(2) } }, true],
-  ["a later place than the server knows", { ...bare, moved: { [AT(9)]: AT(2) } }, { ...bare, stamps: { name: AT(3) }, moved: { [AT(9)]: AT(3) } }, false],
-  ["a write as it was written, which the server knows at its place", { ...bare, moved: { [AT(9)]: AT(2) } }, { ...bare, stamps: { name: AT(9) } }, false],
+  [
+    "a later place than the server knows",
+    { ...bare, moved: { [AT(9)]: AT(2) } },
+    { ...bare, stamps: { name: AT(3) }, moved: { [AT(9)]: AT(3) } },
+    false,
+  ],
+  [
+    "a write as it was written, which the server knows at its place",
+    { ...bare, moved: { [AT(9)]: AT(2) } },
+    { ...bare, stamps: { name: AT(9) } },
+    false,
+  ],
 ]) {
   test(`whether a former row holds more: ${what}`, () => assert.equal(holdsMore(here, former), more));
 }
@@ -179,9 +261,13 @@ test("an edit tells the moved stamps that its author sees, and no others", () =>
 
 test("an op of this phone carries them", async () => {
   const { phone, room, share, server } = await restored();
-  const moved = { [`9000000000000-00000-device-b`]: row(1, "tank", "tank-0001", TANK).stamps.name };
-  server.handlers.pull = (request) => page(request, since0(request) ? [{ ...row(1, "tank", "tank-0001", TANK), moved }] : [], {});
-  await phone.database.write(["rooms", "rows"], async (t) => (await t.rows.clear(), t.rooms.put({ ...(await t.rooms.get(ROOM)), since: 0, count: 0 })));
+  const moved = { "9000000000000-00000-device-b": row(1, "tank", "tank-0001", TANK).stamps.name };
+  server.handlers.pull = (request) =>
+    page(request, since0(request) ? [{ ...row(1, "tank", "tank-0001", TANK), moved }] : [], {});
+  await phone.database.write(
+    ["rooms", "rows"],
+    async (t) => (await t.rows.clear(), t.rooms.put({ ...(await t.rooms.get(ROOM)), since: 0, count: 0 })),
+  );
   await share();
   await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { name: "Mine" } }]);
   const [entry] = await stored(phone, "outbox");

@@ -13,5 +13,5 @@ for await (const line of createInterface({ input: process.stdin })) {
   } catch (bad) {
     answer = { error: bad instanceof InvalidInput ? { errors: bad.errors } : { title: String(bad) } };
   }
-  process.stdout.write(JSON.stringify(answer) + "\n");
+  process.stdout.write(`${JSON.stringify(answer)}\n`);
 }

@@ -5,5 +5,7 @@ import { occurrences, until_of } from "../../pwa/advice/recurrence.js";
 
 for await (const line of createInterface({ input: process.stdin })) {
   const { tanks, ...what } = JSON.parse(line);
-  process.stdout.write(JSON.stringify(calendar_file({ ...what, tanks: new Map(Object.entries(tanks)) }, occurrences, until_of)) + "\n");
+  process.stdout.write(
+    `${JSON.stringify(calendar_file({ ...what, tanks: new Map(Object.entries(tanks)) }, occurrences, until_of))}\n`,
+  );
 }

@@ -59,7 +59,8 @@ for (const [where, prepare] of [
   [
     "the mirror",
     async ({ server, share }) => {
-      server.handlers.pull = (request) => page(request, [row(1, "tank", "tank-0001", TANK, stampOf(NOW + 50_000, 3, "device-b"))]);
+      server.handlers.pull = (request) =>
+        page(request, [row(1, "tank", "tank-0001", TANK, stampOf(NOW + 50_000, 3, "device-b"))]);
       await share();
     },
   ],
@@ -94,7 +95,10 @@ test("on load a clock that is stored is trusted: no row is read", async () => {
 test("ids are UUID version 7: RFC 9562's own example, and their order is that of time", () => {
   // RFC 9562, appendix A.6: 2022-02-22 14:22:22.000 GMT-5, rand_a 0xCC3, rand_b 0x18C4DC0C0C07398F.
   const bytes = [0x0c, 0xc3, 0x18, 0xc4, 0xdc, 0x0c, 0x0c, 0x07, 0x39, 0x8f];
-  assert.equal(uuid7(0x017f22e279b0, () => Uint8Array.from(bytes)), "017f22e2-79b0-7cc3-98c4-dc0c0c07398f");
+  assert.equal(
+    uuid7(0x017f22e279b0, () => Uint8Array.from(bytes)),
+    "017f22e2-79b0-7cc3-98c4-dc0c0c07398f",
+  );
   const chance = seeded(3);
   const random = (count) => Uint8Array.from({ length: count }, () => chance() * 256);
   assert.ok(uuid7(NOW, random) < uuid7(NOW + 1, random));

@@ -20,8 +20,13 @@ test("a write that is cut off at any request leaves nothing behind", async () =>
   let cut = 0;
   for (let survived = false; !survived; cut++) {
     phone.database.write = (names, work) => real(names, (stores) => work(cutting(stores, cut)));
-    const writing = room.write([1, 2, 3].map((value) => ({ type: "put", kind: "reading", fields: reading("tank-0001", value) })));
-    survived = await writing.then(() => true, () => false);
+    const writing = room.write(
+      [1, 2, 3].map((value) => ({ type: "put", kind: "reading", fields: reading("tank-0001", value) })),
+    );
+    survived = await writing.then(
+      () => true,
+      () => false,
+    );
     if (!survived) assert.deepEqual(await stored(phone, "outbox", "device"), before, `cut at request ${cut}`);
   }
   assert.ok(cut > 8, `only ${cut} requests`);
@@ -110,12 +115,26 @@ test("a tab of this version lets go when a newer app wants the database, and say
 test("a database of the first version, with ops not yet shared, loses none of them and shares them all", async () => {
   const name = fresh();
   const older = await openDB(name, 1, { upgrade: (db, _from, _to, transaction) => MIGRATIONS[0](db, transaction) });
-  const op = (at, kind, id, fields) => ({ op: `op-${at}`, kind, id, type: "put", fields, stamp: `1770000000000-0000${at}-old`, schema: 1 });
+  const op = (at, kind, id, fields) => ({
+    op: `op-${at}`,
+    kind,
+    id,
+    type: "put",
+    fields,
+    stamp: `1770000000000-0000${at}-old`,
+    schema: 1,
+  });
   const writing = older.transaction(["outbox", "device"], "readwrite");
   writing.objectStore("device").put({ name: "identity", device: "old", key: null, keeper: null });
-  const waiting = [op(1, "tank", "tank-0001", TANK), op(2, "reading", "reading-01", reading("tank-0001", 0.5, { at: "2026-02-02T02:40:00.000Z" })), op(3, "tank", "tank-0001", { water_l: 40 })];
+  const waiting = [
+    op(1, "tank", "tank-0001", TANK),
+    op(2, "reading", "reading-01", reading("tank-0001", 0.5, { at: "2026-02-02T02:40:00.000Z" })),
+    op(3, "tank", "tank-0001", { water_l: 40 }),
+  ];
   for (const [at, each] of waiting.entries()) {
-    writing.objectStore("outbox").put({ room: "local", state: "waiting", by: null, at: "2026-02-02T02:40:00.000Z", creates: at < 2, op: each });
+    writing
+      .objectStore("outbox")
+      .put({ room: "local", state: "waiting", by: null, at: "2026-02-02T02:40:00.000Z", creates: at < 2, op: each });
   }
   await writing.done;
   older.close();
@@ -142,7 +161,14 @@ test("ops written before a kind gained a field go out as they were written; new 
 
   const newer = structuredClone(sharedBundle());
   newer.records.tank.schema = 2;
-  newer.records.tank.fields.push({ name: "window_m", label: "From the window", type: "number", unit: "m", min: 0, max: 100 });
+  newer.records.tank.fields.push({
+    name: "window_m",
+    label: "From the window",
+    type: "number",
+    unit: "m",
+    min: 0,
+    max: 100,
+  });
   install(newer);
   try {
     const room = await openRoom("local", phone);
@@ -152,7 +178,10 @@ test("ops written before a kind gained a field go out as they were written; new 
     await round(phone, WELCOME.room.id, () => {});
     const { ops } = server.sent.find((one) => one.what === "push").body;
     assert.deepEqual(ops[0], old);
-    assert.deepEqual(ops.map((op) => op.schema), [1, 2]);
+    assert.deepEqual(
+      ops.map((op) => op.schema),
+      [1, 2],
+    );
     assert.deepEqual(await stored(phone, "outbox"), []);
   } finally {
     install(sharedBundle());

@@ -1,7 +1,15 @@
 /** Doses: by the label for so much water, of a salt worked out on the Bench, of ammonia for a tank without animals. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { animals_known, label_dose, labels_by_use, litres_for, salt_of, starter, wanted_tan } from "../../pwa/advice/dosing.js";
+import {
+  animals_known,
+  label_dose,
+  labels_by_use,
+  litres_for,
+  salt_of,
+  starter,
+  wanted_tan,
+} from "../../pwa/advice/dosing.js";
 import { marksOf } from "../../pwa/bench/number_text.js";
 import { InvalidInput, install } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
@@ -15,7 +23,11 @@ const near = (got, wanted) => assert.ok(Math.abs(got - wanted) <= 1e-4 * wanted,
 test("a label's dose is its own line times the water", () => {
   assert.deepEqual(label_dose(LABEL, 100), { amount: 2.5, unit: "ml" });
   assert.deepEqual(label_dose({ ...LABEL, unit: "drops", amount: 1, per_l: 30 }, 100), { amount: 3, unit: "drops" });
-  assert.deepEqual(label_dose({ ...LABEL, unit: "drops", per_l: 500 }, 10), { amount: 1, unit: "drops" }, "no half drops");
+  assert.deepEqual(
+    label_dose({ ...LABEL, unit: "drops", per_l: 500 }, 10),
+    { amount: 1, unit: "drops" },
+    "no half drops",
+  );
   assert.throws(() => label_dose(LABEL, 0), InvalidInput);
 });
 
@@ -26,8 +38,15 @@ test("a whole-tank label is for the tank, one for new water for as much as last 
 });
 
 test("labels used last in the tank come first", () => {
-  const labels = [{ id: "a", name: "A" }, { id: "b", name: "B" }, { id: "c", name: "C" }];
-  assert.deepEqual(labels_by_use(labels, [{ label: labels[1] }, { label: null }, { label: labels[2] }]).map(({ id }) => id), ["c", "b", "a"]);
+  const labels = [
+    { id: "a", name: "A" },
+    { id: "b", name: "B" },
+    { id: "c", name: "C" },
+  ];
+  assert.deepEqual(
+    labels_by_use(labels, [{ label: labels[1] }, { label: null }, { label: labels[2] }]).map(({ id }) => id),
+    ["c", "b", "a"],
+  );
 });
 
 test("the salt worked out last is worked out again for this tank: gypsum for a degree in 100 L, 3.07 g by the atomic weights", () => {
@@ -54,7 +73,15 @@ test("what is wanted is the planned day's load, else one", () => {
   near(wanted_tan({ ...TANK, feed_g_day: 1, protein_fraction: 0.45 }), 0.414);
   assert.equal(wanted_tan(TANK), 1);
   // Food that is set down stands before what planned animals would eat.
-  near(wanted_tan({ ...TANK, feed_g_day: 1, protein_fraction: 0.45, planned_stock: [{ species: "Pterophyllum scalare", count: 40 }] }), 0.414);
+  near(
+    wanted_tan({
+      ...TANK,
+      feed_g_day: 1,
+      protein_fraction: 0.45,
+      planned_stock: [{ species: "Pterophyllum scalare", count: 40 }],
+    }),
+    0.414,
+  );
 });
 
 test("animals that came and have not left are in the tank", () => {

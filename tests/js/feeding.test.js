@@ -11,19 +11,45 @@ install(sharedBundle());
 const meal = (day, feed_g, more = {}) => ({ at: `2026-05-0${day}T07:00:00.000Z`, feed_g, ...more });
 
 test("the usual meal is the middle of the last five, fasts left out, with the food of last time", () => {
-  const meals = [meal(1, 9), meal(2, 0.3), meal(3, 0), meal(4, 0.3), meal(5, 0.4), meal(6, 2), meal(7, 0.35, { food: "flakes", protein_fraction: 0.44 })];
-  assert.deepEqual(usual_meal({ feed_g_day: 5 }, meals), { feed_g: 0.35, from: "meals", food: "flakes", protein_fraction: 0.44 });
+  const meals = [
+    meal(1, 9),
+    meal(2, 0.3),
+    meal(3, 0),
+    meal(4, 0.3),
+    meal(5, 0.4),
+    meal(6, 2),
+    meal(7, 0.35, { food: "flakes", protein_fraction: 0.44 }),
+  ];
+  assert.deepEqual(usual_meal({ feed_g_day: 5 }, meals), {
+    feed_g: 0.35,
+    from: "meals",
+    food: "flakes",
+    protein_fraction: 0.44,
+  });
 });
 
 test("without meals the tank's own figure is usual, without that a pinch", () => {
-  assert.deepEqual(usual_meal({ feed_g_day: 0.5, protein_fraction: 0.4 }, [meal(1, 0)]), { feed_g: 0.5, from: "tank", protein_fraction: 0.4 });
+  assert.deepEqual(usual_meal({ feed_g_day: 0.5, protein_fraction: 0.4 }, [meal(1, 0)]), {
+    feed_g: 0.5,
+    from: "tank",
+    protein_fraction: 0.4,
+  });
   assert.deepEqual(usual_meal({}, []), { feed_g: 0.1, from: "pinch" });
 });
 
 test("foods by when they were fed last, each once, with the protein of then", () => {
-  const fed = [meal(3, 1, { food: "pellets" }), meal(1, 1, { food: "flakes", protein_fraction: 0.4 }), meal(5, 1, { food: "flakes", protein_fraction: 0.42 }), meal(6, 1)];
+  const fed = [
+    meal(3, 1, { food: "pellets" }),
+    meal(1, 1, { food: "flakes", protein_fraction: 0.4 }),
+    meal(5, 1, { food: "flakes", protein_fraction: 0.42 }),
+    meal(6, 1),
+  ];
   assert.deepEqual(foods(fed), [{ food: "flakes", protein_fraction: 0.42 }, { food: "pellets" }]);
-  assert.deepEqual(foods(["a", "b", "c", "d", "e"].map((food, i) => meal(i + 1, 1, { food }))).map(({ food }) => food), ["e", "d", "c", "b"], "four have their tile");
+  assert.deepEqual(
+    foods(["a", "b", "c", "d", "e"].map((food, i) => meal(i + 1, 1, { food }))).map(({ food }) => food),
+    ["e", "d", "c", "b"],
+    "four have their tile",
+  );
 });
 
 test("a meal becomes what the nitrogen calculation says: Timmons and Ebeling's 0.092 g N for each gram of protein", () => {
@@ -35,25 +61,46 @@ test("a meal becomes what the nitrogen calculation says: Timmons and Ebeling's 0
 });
 
 test("steps are one, two or five of a power of ten", () => {
-  assert.deepEqual([0.003, 0.01, 0.011, 0.03, 0.05, 0.7, 1, 30].map(nice_step), [0.005, 0.01, 0.02, 0.05, 0.05, 1, 1, 50]);
+  assert.deepEqual(
+    [0.003, 0.01, 0.011, 0.03, 0.05, 0.7, 1, 30].map(nice_step),
+    [0.005, 0.01, 0.02, 0.05, 0.05, 1, 1, 50],
+  );
   assert.deepEqual([0.05, 0.3, 0.8, 12].map(feed_step), [0.01, 0.05, 0.1, 2]);
 });
 
 test("a step lands on whole steps and stays within bounds", () => {
-  assert.deepEqual([stepped(0.3, 0.05, 1, 0.01, 10), stepped(0.33, 0.05, -1, 0.01, 10), stepped(0.05, 0.05, -1, 0.01, 10), stepped(9.99, 0.05, 1, 0.01, 10), stepped(10, 0.05, 1, 0.01, 10)], [0.35, 0.3, 0.01, 10, 10]);
+  assert.deepEqual(
+    [
+      stepped(0.3, 0.05, 1, 0.01, 10),
+      stepped(0.33, 0.05, -1, 0.01, 10),
+      stepped(0.05, 0.05, -1, 0.01, 10),
+      stepped(9.99, 0.05, 1, 0.01, 10),
+      stepped(10, 0.05, 1, 0.01, 10),
+    ],
+    [0.35, 0.3, 0.01, 10, 10],
+  );
 });
 
 test("fed as usual in one go is what has a usual meal, none today, and nothing amiss", () => {
   const now = new Date(2026, 4, 7, 12).getTime();
   const at = (day) => new Date(2026, 4, day, 8).toISOString();
   const stop = (name, act, ...feedings) => ({ tank: { name }, advice: { act }, feedings });
-  const meals = to_feed([
-    stop("hungry", "nothing", { at: at(6), feed_g: 0.3, food: "flakes" }),
-    stop("due a test", "test", { at: at(5), feed_g: 0.2 }),
-    stop("fed", "nothing", { at: at(6), feed_g: 0.3 }, { at: at(7), feed_g: 0.3 }),
-    stop("fasting", "nothing", { at: at(6), feed_g: 0.3 }, { at: at(7), feed_g: 0 }),
-    stop("never fed", "nothing"),
-    ...["change", "hold", "confirm", "retest"].map((act) => stop(act, act, { at: at(6), feed_g: 0.3 })),
-  ], now);
-  assert.deepEqual(meals.map(({ tank, meal }) => [tank.name, meal.feed_g, meal.food]), [["hungry", 0.3, "flakes"], ["due a test", 0.2, undefined]]);
+  const meals = to_feed(
+    [
+      stop("hungry", "nothing", { at: at(6), feed_g: 0.3, food: "flakes" }),
+      stop("due a test", "test", { at: at(5), feed_g: 0.2 }),
+      stop("fed", "nothing", { at: at(6), feed_g: 0.3 }, { at: at(7), feed_g: 0.3 }),
+      stop("fasting", "nothing", { at: at(6), feed_g: 0.3 }, { at: at(7), feed_g: 0 }),
+      stop("never fed", "nothing"),
+      ...["change", "hold", "confirm", "retest"].map((act) => stop(act, act, { at: at(6), feed_g: 0.3 })),
+    ],
+    now,
+  );
+  assert.deepEqual(
+    meals.map(({ tank, meal }) => [tank.name, meal.feed_g, meal.food]),
+    [
+      ["hungry", 0.3, "flakes"],
+      ["due a test", 0.2, undefined],
+    ],
+  );
 });

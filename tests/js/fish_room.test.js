@@ -19,7 +19,10 @@ test("a tank and its readings are seen at once, and still after the app is opene
   ]);
   for (const seen of [room, await openRoom("local", phone)]) {
     assert.equal(seen.get("tank", tank).name, "Moss corner");
-    assert.deepEqual(seen.all("reading").map((one) => one.value), [0.5, 0.25]);
+    assert.deepEqual(
+      seen.all("reading").map((one) => one.value),
+      [0.5, 0.25],
+    );
     assert.equal(seen.get("tank", tank).meta.state, "waiting");
     assert.equal(seen.sharing().waiting, 3);
     assert.equal(seen.sharing().joined, false);
@@ -37,7 +40,11 @@ test("one refused record refuses the whole write, in the API's words, and nothin
     ]),
     (no) => {
       assert.ok(no instanceof InvalidInput);
-      assert.deepEqual(no.errors[0], { field: "value", message: "must be a number", allowed: "a number from -5 to 100000" });
+      assert.deepEqual(no.errors[0], {
+        field: "value",
+        message: "must be a number",
+        allowed: "a number from -5 to 100000",
+      });
       assert.equal(no.errors[1].field, "colour");
       assert.equal(no.index, 1);
       return true;
@@ -50,11 +57,24 @@ test("one refused record refuses the whole write, in the API's words, and nothin
 test("a day that never comes is refused", async () => {
   const { room } = await opened();
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
-  for (const at of ["2026-02-29T07:30:00Z", "2026-13-01T07:30:00.000Z", "2026-04-31T07:30:00.000Z", "2026-05-04T24:00:00.000Z", "0001-01-01T00:00:00Z"]) {
-    await assert.rejects(room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at }) }]), (no) => no instanceof InvalidInput && no.errors[0].field === "at", at);
+  for (const at of [
+    "2026-02-29T07:30:00Z",
+    "2026-13-01T07:30:00.000Z",
+    "2026-04-31T07:30:00.000Z",
+    "2026-05-04T24:00:00.000Z",
+    "0001-01-01T00:00:00Z",
+  ]) {
+    await assert.rejects(
+      room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at }) }]),
+      (no) => no instanceof InvalidInput && no.errors[0].field === "at",
+      at,
+    );
   }
   await room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at: "2028-02-29T23:59:59Z" }) }]);
-  assert.deepEqual(room.all("reading").map(({ at }) => at), ["2028-02-29T23:59:59Z"]);
+  assert.deepEqual(
+    room.all("reading").map(({ at }) => at),
+    ["2028-02-29T23:59:59Z"],
+  );
 });
 
 test("a change names only what changes; null empties an optional field, never a required one", async () => {
@@ -79,15 +99,23 @@ test("removing and undoing", async () => {
   await room.write([{ type: "restore", kind: "tank", id: tank }]);
   assert.equal(room.get("tank", tank).name, "Later");
   await assert.rejects(room.write([{ type: "del", kind: "tank", id: "nothing-here" }]), InvalidInput);
-  for (const kind of ["boat", "toString"]) await assert.rejects(room.write([{ type: "put", kind, fields: {} }]), (no) => no instanceof InvalidInput && no.errors[0].field === "kind");
+  for (const kind of ["boat", "toString"])
+    await assert.rejects(
+      room.write([{ type: "put", kind, fields: {} }]),
+      (no) => no instanceof InvalidInput && no.errors[0].field === "kind",
+    );
 });
 
 test("an event is never changed; its correction hides it, and hides it no more when removed", async () => {
   const { room } = await opened();
   const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001") }]);
   await assert.rejects(room.write([{ type: "put", kind: "reading", id: first, fields: { value: 1 } }]), InvalidInput);
-  const [second] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 1, { supersedes: first }) }]);
-  const [third] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 2, { supersedes: second }) }]);
+  const [second] = await room.write([
+    { type: "put", kind: "reading", fields: reading("tank-0001", 1, { supersedes: first }) },
+  ]);
+  const [third] = await room.write([
+    { type: "put", kind: "reading", fields: reading("tank-0001", 2, { supersedes: second }) },
+  ]);
   const values = () => room.all("reading").map((one) => one.value);
   assert.deepEqual(values(), [2]);
   await room.write([{ type: "del", kind: "reading", id: second }]);
@@ -126,7 +154,9 @@ test("two tabs write at the same time: no stamp twice, and each sees what the ot
   [one.others, two.others] = [[two], [one]];
   const [left, right] = [await openRoom("local", one), await openRoom("local", two)];
   await Promise.all(
-    [left, right, left, right].map((room, index) => room.write([{ type: "put", kind: "tank", fields: { ...TANK, name: `Tank ${index}` } }])),
+    [left, right, left, right].map((room, index) =>
+      room.write([{ type: "put", kind: "tank", fields: { ...TANK, name: `Tank ${index}` } }]),
+    ),
   );
   const stamps = (await stored(one, "outbox")).map((entry) => entry.op.stamp);
   assert.equal(new Set(stamps).size, 4);
@@ -155,6 +185,10 @@ test("many changes at once are read in one go", async () => {
   const real = phone.database.read;
   let readings = 0;
   phone.database.read = (names, work) => (names.includes("rows") && readings++, real(names, work));
-  await Promise.all([room.inner.refresh(null), room.inner.refresh(null), room.inner.refresh([{ kind: "tank", id: "tank-0001" }])]);
+  await Promise.all([
+    room.inner.refresh(null),
+    room.inner.refresh(null),
+    room.inner.refresh([{ kind: "tank", id: "tank-0001" }]),
+  ]);
   assert.equal(readings, 1);
 });

@@ -23,19 +23,37 @@ const TAP = { id: "tap-water-1", disinfectant: "none", nitrate_mg_n_l: 2 };
 
 /** A tank's facts after so many days of a test each morning, a change every third day, food each evening. */
 function diary(days, alter = (records) => records) {
-  const test = (day) => [
-    { parameter: "total_ammonia", value: STEPS[day < 8 ? 2 : 1] },
-    { parameter: "nitrite", value: STEPS[Math.min(4, Math.floor(day / 4))] },
-    { parameter: "ph", value: 7.2 + 0.1 * (day % 3) },
-  ].map((one) => ({ id: `reading-${day}-${one.parameter}`, at: at(day * 24 + 2), basis: "ion", ...(one.parameter === "ph" ? {} : { steps: STEPS }), ...one }));
+  const test = (day) =>
+    [
+      { parameter: "total_ammonia", value: STEPS[day < 8 ? 2 : 1] },
+      { parameter: "nitrite", value: STEPS[Math.min(4, Math.floor(day / 4))] },
+      { parameter: "ph", value: 7.2 + 0.1 * (day % 3) },
+    ].map((one) => ({
+      id: `reading-${day}-${one.parameter}`,
+      at: at(day * 24 + 2),
+      basis: "ion",
+      ...(one.parameter === "ph" ? {} : { steps: STEPS }),
+      ...one,
+    }));
   const days_of = (make) => Array.from({ length: days }, (_, day) => make(day)).flat();
   const records = alter({
     readings: days_of(test),
-    changes: days_of((day) => (day % 3 === 2 ? [{ id: `change-${day}`, at: at(day * 24 + 3), litres: 25, fraction: 0.25, source: TAP }] : [])),
+    changes: days_of((day) =>
+      day % 3 === 2 ? [{ id: `change-${day}`, at: at(day * 24 + 3), litres: 25, fraction: 0.25, source: TAP }] : [],
+    ),
     feedings: days_of((day) => [{ id: `feeding-${day}`, at: at(day * 24 + 12), feed_g: 0.2 }]),
     doses: [],
   });
-  const tank = { id: "tank-one-1", water_l: 100, started_at: at(0), temperature_c: 24, ph: 7.3, feed_g_day: 0.2, planting: "light", seeded: "none" };
+  const tank = {
+    id: "tank-one-1",
+    water_l: 100,
+    started_at: at(0),
+    temperature_c: 24,
+    ph: 7.3,
+    feed_g_day: 0.2,
+    planting: "light",
+    seeded: "none",
+  };
   return { now: START + (days * 24 - 6) * HOUR, tank, source: TAP, label: null, ...records };
 }
 
@@ -74,7 +92,10 @@ test("gone on with from the stored belief, the answers are those of following ev
   const again = await asker();
   const resumed = await phone(again.ask, store).answers(diary(DAYS + 1));
   assert.ok(again.worker.posts[1].kept, "a new worker is given the stored belief");
-  assert.ok(again.worker.posts.slice(2).every((post) => !post.kept), "and only once");
+  assert.ok(
+    again.worker.posts.slice(2).every((post) => !post.kept),
+    "and only once",
+  );
   const anew = await phone((await asker()).ask).answers(diary(DAYS + 1));
   assert.equal(resumed.state, "ready");
   assert.deepEqual(resumed.answers, anew.answers);
@@ -86,9 +107,15 @@ test("an older record altered, taken away or brought late by another phone is fo
   const held = phone((await asker()).ask, store);
   const before = await held.answers(diary(DAYS));
   const alterations = [
-    (records) => ({ ...records, readings: records.readings.map((one) => (one.id === "reading-15-nitrite" ? { ...one, value: 0 } : one)) }),
+    (records) => ({
+      ...records,
+      readings: records.readings.map((one) => (one.id === "reading-15-nitrite" ? { ...one, value: 0 } : one)),
+    }),
     (records) => ({ ...records, changes: records.changes.slice(1) }),
-    (records) => ({ ...records, changes: [...records.changes, { id: "late", at: at(30), litres: 50, fraction: 0.5, source: TAP }] }),
+    (records) => ({
+      ...records,
+      changes: [...records.changes, { id: "late", at: at(30), litres: 50, fraction: 0.5, source: TAP }],
+    }),
   ];
   for (const alter of alterations) {
     const after = await held.answers(diary(DAYS, alter));
@@ -105,7 +132,10 @@ test("an hour later the old answer stands until the new one is there; a new reco
   const before = await answers(facts);
   const later = { ...facts, now: facts.now + HOUR };
   assert.deepEqual(board.of(facts.tank.id, questions_of(later)), before);
-  const changed = diary(DAYS, (records) => ({ ...records, changes: [...records.changes, { id: "now", at: at(DAYS * 24 - 7), litres: 50, fraction: 0.5, source: TAP }] }));
+  const changed = diary(DAYS, (records) => ({
+    ...records,
+    changes: [...records.changes, { id: "now", at: at(DAYS * 24 - 7), litres: 50, fraction: 0.5, source: TAP }],
+  }));
   assert.equal(board.of(facts.tank.id, questions_of(changed)).state, "working");
   assert.deepEqual(board.of(facts.tank.id, questions_of(changed)).answers, {});
 });
@@ -126,7 +156,11 @@ test("one question of a tank is under way at a time, whatever is asked meanwhile
   const last = await answers(diary(8));
   assert.equal(most, 1);
   assert.ok(Object.values(last.answers).every((one) => one.of === 8 * 3));
-  assert.deepEqual([...new Set(inputs.map((one) => one.readings.length))], [15, 24], "what was asked in between is skipped");
+  assert.deepEqual(
+    [...new Set(inputs.map((one) => one.readings.length))],
+    [15, 24],
+    "what was asked in between is skipped",
+  );
 });
 
 test("a worker that fails or never answers is said, ended, and started anew for the next record", async () => {
@@ -136,7 +170,11 @@ test("a worker that fails or never answers is said, ended, and started anew for 
     const worker = { onmessage: null, onerror: null, over: false, terminate: () => (worker.over = true) };
     worker.postMessage = ({ shared: bundle, ask }) => {
       if (bundle || mood === "silent") return;
-      setTimeout(() => (mood === "broken" ? worker.onerror({ message: "out of memory" }) : worker.onmessage({ data: { ask, answer: { ask } } })));
+      setTimeout(() =>
+        mood === "broken"
+          ? worker.onerror({ message: "out of memory" })
+          : worker.onmessage({ data: { ask, answer: { ask } } }),
+      );
     };
     made.push(worker);
     return worker;
@@ -154,13 +192,21 @@ test("a worker that fails or never answers is said, ended, and started anew for 
 
 test("a worker that could not even begin is begun again at the next question", async () => {
   let tries = 0;
-  const ask = belief_worker({ start: worker, shared: async () => (tries++ ? shared : Promise.reject(new Error("no signal"))) });
+  const ask = belief_worker({
+    start: worker,
+    shared: async () => (tries++ ? shared : Promise.reject(new Error("no signal"))),
+  });
   await assert.rejects(ask({}), /no signal/);
   assert.equal((await ask({})).answer, 1);
 
   /** One that answers 1 to everything. */
   function worker() {
-    const made = { onmessage: null, terminate() {}, postMessage: ({ ask: question }) => question && setTimeout(() => made.onmessage({ data: { ask: question, answer: 1 } })) };
+    const made = {
+      onmessage: null,
+      terminate() {},
+      postMessage: ({ ask: question }) =>
+        question && setTimeout(() => made.onmessage({ data: { ask: question, answer: 1 } })),
+    };
     return made;
   }
 });

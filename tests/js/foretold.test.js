@@ -18,13 +18,39 @@ const ago = (hours) => new Date(NOW - hours * HOUR).toISOString();
 const STEPS = [0, 0.05, 0.1, 0.2, 0.4, 0.8, 1.6];
 const TAP = { id: "tap-water-1", disinfectant: "chlorine", nitrate_mg_n_l: 1 };
 const LABEL = { id: "label-one-1", name: "Bottle", basis: "new_water", amount: 2, unit: "ml", per_l: 10 };
-const TANK = { id: "tank-one-1", water_l: 100, started_at: ago(12 * 24), temperature_c: 25, ph: 7.8, feed_g_day: 0.4, planting: "light", seeded: "none" };
+const TANK = {
+  id: "tank-one-1",
+  water_l: 100,
+  started_at: ago(12 * 24),
+  temperature_c: 25,
+  ph: 7.8,
+  feed_g_day: 0.4,
+  planting: "light",
+  seeded: "none",
+};
 let made = 0;
-const read = (parameter, value, hours) => ({ id: `reading-${++made}`, at: ago(hours), parameter, value, ...(["ph", "temperature"].includes(parameter) ? {} : { basis: "n", steps: STEPS }) });
+const read = (parameter, value, hours) => ({
+  id: `reading-${++made}`,
+  at: ago(hours),
+  parameter,
+  value,
+  ...(["ph", "temperature"].includes(parameter) ? {} : { basis: "n", steps: STEPS }),
+});
 /** Twelve mornings; values from oldest to newest, the last an hour ago. */
-const mornings = (parameter, values) => values.map((value, i) => read(parameter, value, (values.length - 1 - i) * 24 + 1));
+const mornings = (parameter, values) =>
+  values.map((value, i) => read(parameter, value, (values.length - 1 - i) * 24 + 1));
 const water = (hours = 1) => [read("ph", 7.8, hours), read("temperature", 25, hours)];
-const facts = (readings, more = {}) => ({ now: NOW, tank: TANK, readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)), changes: [], doses: [], feedings: [], source: TAP, label: LABEL, ...more });
+const facts = (readings, more = {}) => ({
+  now: NOW,
+  tank: TANK,
+  readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
+  changes: [],
+  doses: [],
+  feedings: [],
+  source: TAP,
+  label: LABEL,
+  ...more,
+});
 
 function told(known) {
   const rule = today(known);
@@ -33,7 +59,10 @@ function told(known) {
   return { rule, asked, answers, advice: foretold(known, rule, asked, { state: "ready", answers }) };
 }
 const codes = ({ reasons }) => reasons.map((one) => one.code);
-const RISING = [...mornings("total_ammonia", [0.1, 0.2, 0.2, 0.2, 0.2, 0.2]), ...mornings("nitrite", [0, 0, 0.05, 0.05, 0.1, 0.2])];
+const RISING = [
+  ...mornings("total_ammonia", [0.1, 0.2, 0.2, 0.2, 0.2, 0.2]),
+  ...mornings("nitrite", [0, 0, 0.05, 0.05, 0.1, 0.2]),
+];
 
 test("the litres are the plan's, rounded up to a bucket, with the dose for exactly those", () => {
   const { advice, answers } = told(facts([...RISING, ...water()]));
@@ -41,9 +70,14 @@ test("the litres are the plan's, rounded up to a bucket, with the dose for exact
   assert.ok(answers.plan.enough && answers.plan.fraction > 0);
   assert.equal(advice.exact_litres, answers.plan.fraction * 100);
   assert.equal(advice.litres, Math.ceil(answers.plan.litres - 1e-9));
-  assert.equal(advice.dose.amount, run("dechlorinator_dose", { change_l: advice.litres, tank_l: 100, label_ml: 2, label_per_l: 10 }).label_dose_ml);
+  assert.equal(
+    advice.dose.amount,
+    run("dechlorinator_dose", { change_l: advice.litres, tank_l: 100, label_ml: 2, label_per_l: 10 }).label_dose_ml,
+  );
   assert.equal(advice.by, NOW, "nitrite is over its limit rather than not: now");
-  assert.ok(codes(advice).includes("stands_over") && codes(advice).includes("after") && codes(advice).at(-1) === "forecast");
+  assert.ok(
+    codes(advice).includes("stands_over") && codes(advice).includes("after") && codes(advice).at(-1) === "forecast",
+  );
 });
 
 test("once that change is logged, the forecast asks for no more", () => {
@@ -54,14 +88,21 @@ test("once that change is logged, the forecast asks for no more", () => {
 });
 
 test("nothing ever showed: steady, and the chance is said", () => {
-  const settled = facts([...mornings("total_ammonia", Array(12).fill(0)), ...mornings("nitrite", Array(12).fill(0)), ...water()], { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } });
+  const settled = facts(
+    [...mornings("total_ammonia", Array(12).fill(0)), ...mornings("nitrite", Array(12).fill(0)), ...water()],
+    { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } },
+  );
   const { advice } = told(settled);
   assert.deepEqual([advice.state, advice.act, advice.litres], ["steady", "nothing", undefined]);
   assert.ok(codes(advice).includes("chance"));
 });
 
 test("a reading that does not fit asks for the test again, until the next one settles it", () => {
-  const quiet = [...mornings("total_ammonia", [0, 0, 0, 0, 0, 0]), ...mornings("nitrite", [0, 0, 0, 0, 0, 0]), ...water()];
+  const quiet = [
+    ...mornings("total_ammonia", [0, 0, 0, 0, 0, 0]),
+    ...mornings("nitrite", [0, 0, 0, 0, 0, 0]),
+    ...water(),
+  ];
   const doubted = told(facts([...quiet, read("nitrite", 1.6, 0.5)])).advice;
   assert.deepEqual([doubted.act, doubted.doubt.parameter, doubted.doubt.value_mg_n_l], ["retest", "nitrite", 1.6]);
   assert.equal(codes(doubted)[0], "doubt");
@@ -76,7 +117,11 @@ test("without a test it is the prior, called that, and a test comes first", () =
   assert.deepEqual([advice.act, advice.litres], ["test", undefined]);
   assert.ok(codes(advice).includes("prior") && !codes(advice).includes("few"));
   assert.ok(codes(told(facts([read("nitrite", 0, 1), read("total_ammonia", 0, 1)])).advice).includes("few"));
-  assert.equal(told(facts([{ ...read("nitrate", 60, 1), steps: [0, 20, 60] }, ...water()])).advice.act, "test", "nitrate says nothing of the other two");
+  assert.equal(
+    told(facts([{ ...read("nitrate", 60, 1), steps: [0, 20, 60] }, ...water()])).advice.act,
+    "test",
+    "nitrate says nothing of the other two",
+  );
 });
 
 test("a test that is overdue comes before a change, with the change for whoever cannot test", () => {
@@ -87,14 +132,23 @@ test("a test that is overdue comes before a change, with the change for whoever 
 });
 
 test("nitrate that nobody tested is not guessed at, and its missing is said", () => {
-  const { advice, asked } = told(facts([...mornings("total_ammonia", Array(8).fill(0)), ...mornings("nitrite", Array(8).fill(0)), ...water()], { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } }));
+  const { advice, asked } = told(
+    facts([...mornings("total_ammonia", Array(8).fill(0)), ...mornings("nitrite", Array(8).fill(0)), ...water()], {
+      tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 },
+    }),
+  );
   assert.equal(asked.limits.nitrate_mg_n_l, 1000);
   assert.ok(advice.reasons.some(({ code, parameter }) => code === "no_reading" && parameter === "nitrate"));
   assert.ok(!advice.reasons.some(({ code, parameter }) => code !== "no_reading" && parameter === "nitrate"));
 });
 
 test("nitrate alone is no matter of the hour: today, half at the most, and not with water that brings ammonia", () => {
-  const high = [...mornings("total_ammonia", Array(8).fill(0)), ...mornings("nitrite", Array(8).fill(0)), read("nitrate", 14, 1), ...water()];
+  const high = [
+    ...mornings("total_ammonia", Array(8).fill(0)),
+    ...mornings("nitrite", Array(8).fill(0)),
+    read("nitrate", 14, 1),
+    ...water(),
+  ];
   const steps = (one) => (one.parameter === "nitrate" ? { ...one, steps: [0, 5, 10, 14, 20] } : one);
   const settled = { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1, planting: "dense" } };
   const { advice, asked } = told(facts(high.map(steps), settled));
@@ -108,37 +162,73 @@ test("nitrate alone is no matter of the hour: today, half at the most, and not w
 });
 
 test("half the food alone, where that is enough: no water is asked for and none is refused", () => {
-  const known = facts([...mornings("total_ammonia", Array(12).fill(0)), ...mornings("nitrite", Array(12).fill(0)), ...water()], { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } });
+  const known = facts(
+    [...mornings("total_ammonia", Array(12).fill(0)), ...mornings("nitrite", Array(12).fill(0)), ...water()],
+    { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } },
+  );
   const { rule, asked, answers } = told(known);
   const plan = { ...answers.plan, fraction: 0, enough: false, advice: ["feed_half"], pass_chance: 0.02 };
   const advice = foretold(known, rule, asked, { state: "ready", answers: { ...answers, plan } });
-  assert.deepEqual([advice.act, advice.state, advice.litres, advice.besides], ["nothing", "watch", undefined, ["feed_half"]]);
+  assert.deepEqual(
+    [advice.act, advice.state, advice.litres, advice.besides],
+    ["nothing", "watch", undefined, ["feed_half"]],
+  );
 });
 
 /** A settled tank's real answers, some of them put otherwise. */
 function told_with({ plan = {}, next = {}, rule_reasons = [] }) {
-  const known = facts([...mornings("total_ammonia", Array(12).fill(0)), ...mornings("nitrite", Array(12).fill(0)), { ...read("nitrate", 2, 1), steps: [0, 2, 5] }, ...water()], { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } });
+  const known = facts(
+    [
+      ...mornings("total_ammonia", Array(12).fill(0)),
+      ...mornings("nitrite", Array(12).fill(0)),
+      { ...read("nitrate", 2, 1), steps: [0, 2, 5] },
+      ...water(),
+    ],
+    { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } },
+  );
   const rule = today(known);
   const asked = ask_of(known, rule);
   const answers = Object.fromEntries(asked.questions.map(({ label, name, input }) => [label, run(name, input)]));
   const put = { plan: { ...answers.plan, ...plan }, next: { ...answers.next, ...next } };
-  return foretold(known, { ...rule, reasons: [...rule_reasons, ...rule.reasons] }, asked, { state: "ready", answers: put });
+  return foretold(known, { ...rule, reasons: [...rule_reasons, ...rule.reasons] }, asked, {
+    state: "ready",
+    answers: put,
+  });
 }
 
 test("two changes: as many litres each, the second in its hours, and the chance is that after both", () => {
-  const advice = told_with({ plan: { fraction: 0.8, enough: true, advice: ["two_changes"], two_changes: { fraction_each: 0.4, after_h: 12, pass_chance: 0.07 } } });
+  const advice = told_with({
+    plan: {
+      fraction: 0.8,
+      enough: true,
+      advice: ["two_changes"],
+      two_changes: { fraction_each: 0.4, after_h: 12, pass_chance: 0.07 },
+    },
+  });
   assert.deepEqual([advice.litres, advice.second, advice.besides], [40, { at: NOW + 12 * HOUR, litres: 40 }, []]);
-  assert.deepEqual(advice.reasons.filter(({ code }) => code.startsWith("after")), [{ code: "after_two", chance: 0.07 }]);
+  assert.deepEqual(
+    advice.reasons.filter(({ code }) => code.startsWith("after")),
+    [{ code: "after_two", chance: 0.07 }],
+  );
 });
 
 test("of the three chances the greatest is said, and another from one in twenty on", () => {
-  const said = (pass_chance) => told_with({ next: { pass_chance } }).reasons.filter(({ code }) => code === "chance").map(({ parameter }) => parameter);
+  const said = (pass_chance) =>
+    told_with({ next: { pass_chance } })
+      .reasons.filter(({ code }) => code === "chance")
+      .map(({ parameter }) => parameter);
   assert.deepEqual(said({ nh3: 0.045, nitrite: 0.2, nitrate: 0.06 }), ["nitrite", "nitrate"]);
   assert.deepEqual(said({ nh3: 0.01, nitrite: 0, nitrate: 0 }), ["total_ammonia"]);
 });
 
 test("where no single limit asks for the change, it is said that all together do", () => {
-  const said = (nitrite, fraction) => codes(told_with({ plan: { fraction, enough: true, advice: [], pass_chance: 0.095 }, next: { pass_chance: { nh3: 0.05, nitrite, nitrate: 0 } } })).filter((code) => ["together", "after"].includes(code));
+  const said = (nitrite, fraction) =>
+    codes(
+      told_with({
+        plan: { fraction, enough: true, advice: [], pass_chance: 0.095 },
+        next: { pass_chance: { nh3: 0.05, nitrite, nitrate: 0 } },
+      }),
+    ).filter((code) => ["together", "after"].includes(code));
   assert.deepEqual(said(0.09, 0.05), ["together", "after"]);
   assert.deepEqual(said(0.11, 0.05), ["after"]);
   assert.deepEqual(said(0.09, 0), []);
@@ -146,8 +236,18 @@ test("where no single limit asks for the change, it is said that all together do
 
 test("where no change helps, the rule's reason is kept: the water brings more", () => {
   const worse = { code: "source_worse", parameter: "nitrite", source: 1 };
-  const advice = told_with({ plan: { fraction: 0, enough: false, advice: [] }, rule_reasons: [worse, { code: "carried" }] });
-  assert.deepEqual([advice.act, advice.next_test_hours, advice.reasons.filter(({ code }) => code === "source_worse" || code === "carried")], ["hold", 12, [worse]]);
+  const advice = told_with({
+    plan: { fraction: 0, enough: false, advice: [] },
+    rule_reasons: [worse, { code: "carried" }],
+  });
+  assert.deepEqual(
+    [
+      advice.act,
+      advice.next_test_hours,
+      advice.reasons.filter(({ code }) => code === "source_worse" || code === "carried"),
+    ],
+    ["hold", 12, [worse]],
+  );
 });
 
 test("nitrate that a change cannot bring low enough does not hold the change back", () => {
@@ -160,7 +260,10 @@ test("until the forecast is there, or where it fails, the rule stands and says w
   const known = facts([...RISING, ...water()]);
   const rule = today(known);
   const asked = ask_of(known, rule);
-  for (const [state, code] of [["working", "rule_working"], ["failed", "rule_failed"]]) {
+  for (const [state, code] of [
+    ["working", "rule_working"],
+    ["failed", "rule_failed"],
+  ]) {
     const advice = foretold(known, rule, asked, { state, answers: {}, problem: "why" });
     assert.deepEqual([advice.act, advice.litres, advice.from], [rule.act, rule.litres, undefined]);
     assert.equal(codes(advice).at(-1), code);
@@ -168,5 +271,15 @@ test("until the forecast is there, or where it fails, the rule stands and says w
 });
 
 test("a chance in plain words keeps its number", () => {
-  assert.deepEqual([0, 0.004, 1 / 12, 0.2, 0.29, 0.4, 0.72, 0.94, 0.99].map(chance_said), ["less than a 1 in 100", "less than a 1 in 100", "1 in 12", "1 in 5", "1 in 3", "4 in 10", "7 in 10", "9 in 10", "more than a 95 in 100"]);
+  assert.deepEqual([0, 0.004, 1 / 12, 0.2, 0.29, 0.4, 0.72, 0.94, 0.99].map(chance_said), [
+    "less than a 1 in 100",
+    "less than a 1 in 100",
+    "1 in 12",
+    "1 in 5",
+    "1 in 3",
+    "4 in 10",
+    "7 in 10",
+    "9 in 10",
+    "more than a 95 in 100",
+  ]);
 });

@@ -9,11 +9,20 @@ install(sharedBundle());
 
 test("five degrees on each scale, by the molar masses of IUPAC and the grains of NIST Handbook 44", () => {
   // 5 °dH: 50 mg/L of CaO (56.077 g/mol), 0.8916 mmol/L, 1.7833 of charges, 89.24 mg/L as CaCO3 (100.087), 8.924 °fH, 6.261 °Clark, 5.213 grains a US gallon.
-  const shared = [[89.24, "mg/L CaCO₃"], [8.924, "°fH"], [6.261, "°Clark"], [5.213, "gpg"]];
+  const shared = [
+    [89.24, "mg/L CaCO₃"],
+    [8.924, "°fH"],
+    [6.261, "°Clark"],
+    [5.213, "gpg"],
+  ];
   const of = { kh: [[5, "°dKH"], ...shared, [1.7833, "meq/L"]], gh: [[5, "°dGH"], ...shared, [0.8916, "mmol/L"]] };
   for (const [parameter, said] of Object.entries(of)) {
-    assert.deepEqual(hardness_printed(parameter), said.map(([, unit]) => unit));
-    for (const [value, unit] of said) assert.ok(Math.abs(in_degrees({ parameter, value, unit }) - 5) < 0.005, `${parameter} ${unit}`);
+    assert.deepEqual(
+      hardness_printed(parameter),
+      said.map(([, unit]) => unit),
+    );
+    for (const [value, unit] of said)
+      assert.ok(Math.abs(in_degrees({ parameter, value, unit }) - 5) < 0.005, `${parameter} ${unit}`);
     assert.equal(in_degrees({ parameter, value: 5 }), 5, "without a unit it is in degrees");
     assert.equal(in_degrees({ parameter, value: 5, unit: "toString" }), undefined);
   }
@@ -22,8 +31,10 @@ test("five degrees on each scale, by the molar masses of IUPAC and the grains of
 test("a kit's unit fits its record, and hardness is what kits and readings know by these names", () => {
   const field = (kind, name) => records()[kind].fields.find((one) => one.name === name);
   for (const parameter of Object.keys(HARDNESS)) {
-    for (const kind of ["reading", "test_kit"]) assert.ok(field(kind, "parameter").choices.some(({ value }) => value === parameter));
-    for (const unit of hardness_printed(parameter)) assert.ok([...unit].length <= field("test_kit", "unit").max_length, unit);
+    for (const kind of ["reading", "test_kit"])
+      assert.ok(field(kind, "parameter").choices.some(({ value }) => value === parameter));
+    for (const unit of hardness_printed(parameter))
+      assert.ok([...unit].length <= field("test_kit", "unit").max_length, unit);
   }
   assert.equal(hardness_printed("ph"), undefined);
 });

@@ -12,7 +12,8 @@ import { sharedBundle } from "./shared_bundle.js";
 export const CATALOGUES = { de, fr };
 
 /** The shared texts of a language, by their English. @param {string} language */
-export const words = (language) => JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8"));
+export const words = (language) =>
+  JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8"));
 const parts_of = (text) => [...new Set([...text.matchAll(/\{(\w+)\}/g)].map((hit) => hit[1]))].sort().join();
 
 /** What a language lacks and what is wrong in it, one line each. @param {string} language */
@@ -25,17 +26,31 @@ export function screens(catalogue, language, english = en) {
   const forms = new Intl.PluralRules(language).resolvedOptions().pluralCategories;
   const missing_keys = Object.keys(english).filter((key) => !Object.hasOwn(catalogue, key));
   const unused_keys = Object.keys(catalogue).filter((key) => !Object.hasOwn(english, key));
-  const wrong_keys = Object.keys(catalogue).filter((key) => Object.hasOwn(english, key)).flatMap((key) => {
-    const [own, other] = [catalogue[key], english[key]];
-    if ((typeof own === "string") !== (typeof other === "string")) return [`${key}: plural forms in one language only`];
-    const texts = typeof own === "string" ? { other: own } : own;
-    const lacking = typeof own === "string" ? [] : forms.filter((form) => !own[form]).map((form) => `${key}: no form for ${form}`);
-    // A form holds the parts of the English form of its name or of "other"; "one tank" may say its number in a word.
-    const wanted = (form) => (typeof other === "string" ? [other] : [other.other, other[form] ?? other.other]).map(parts_of);
-    const holds = (form, text) => wanted(form).includes(parts_of(text)) || (form === "one" && wanted(form).includes(parts_of(`${text}{count}`)));
-    const parted = Object.entries(texts).filter(([form, text]) => !holds(form, text)).map(([form]) => `${key}: other {parts} in ${form}`);
-    return [...lacking, ...parted, ...Object.values(texts).filter((text) => !text.trim()).map(() => `${key}: empty`)];
-  });
+  const wrong_keys = Object.keys(catalogue)
+    .filter((key) => Object.hasOwn(english, key))
+    .flatMap((key) => {
+      const [own, other] = [catalogue[key], english[key]];
+      if ((typeof own === "string") !== (typeof other === "string"))
+        return [`${key}: plural forms in one language only`];
+      const texts = typeof own === "string" ? { other: own } : own;
+      const lacking =
+        typeof own === "string" ? [] : forms.filter((form) => !own[form]).map((form) => `${key}: no form for ${form}`);
+      // A form holds the parts of the English form of its name or of "other"; "one tank" may say its number in a word.
+      const wanted = (form) =>
+        (typeof other === "string" ? [other] : [other.other, other[form] ?? other.other]).map(parts_of);
+      const holds = (form, text) =>
+        wanted(form).includes(parts_of(text)) || (form === "one" && wanted(form).includes(parts_of(`${text}{count}`)));
+      const parted = Object.entries(texts)
+        .filter(([form, text]) => !holds(form, text))
+        .map(([form]) => `${key}: other {parts} in ${form}`);
+      return [
+        ...lacking,
+        ...parted,
+        ...Object.values(texts)
+          .filter((text) => !text.trim())
+          .map(() => `${key}: empty`),
+      ];
+    });
   return { missing_keys, unused_keys, wrong_keys };
 }
 
@@ -44,10 +59,12 @@ export function shared(own, english = texts_of(sharedBundle())) {
   const known = new Set(english);
   const missing_texts = english.filter((text) => !Object.hasOwn(own, text));
   const unused_texts = Object.keys(own).filter((text) => !known.has(text));
-  const wrong_texts = Object.entries(own).filter(([text]) => known.has(text)).flatMap(([text, said]) => {
-    if (!said.trim()) return [`empty: ${text}`];
-    return parts_of(text) === parts_of(said) ? [] : [`other {parts}: ${text}`];
-  });
+  const wrong_texts = Object.entries(own)
+    .filter(([text]) => known.has(text))
+    .flatMap(([text, said]) => {
+      if (!said.trim()) return [`empty: ${text}`];
+      return parts_of(text) === parts_of(said) ? [] : [`other {parts}: ${text}`];
+    });
   return { missing_texts, unused_texts, wrong_texts };
 }
 

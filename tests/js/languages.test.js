@@ -15,8 +15,16 @@ for (const language of Object.keys(CATALOGUES)) {
 test("a lost part, a lost form, a stranger and an empty text are found", () => {
   const english = { a: "{x} of {y}", b: { one: "1 tank", other: "{count} tanks" }, c: "c" };
   const wrong = { a: "{x}", b: { other: "{count} Becken" }, d: "d" };
-  assert.deepEqual(screens(wrong, "de", english), { missing_keys: ["c"], unused_keys: ["d"], wrong_keys: ["a: other {parts} in other", "b: no form for one"] });
-  assert.deepEqual(shared({ "{a} b": "b", c: " ", d: "d" }, ["{a} b", "c", "e"]), { missing_texts: ["e"], unused_texts: ["d"], wrong_texts: ["other {parts}: {a} b", "empty: c"] });
+  assert.deepEqual(screens(wrong, "de", english), {
+    missing_keys: ["c"],
+    unused_keys: ["d"],
+    wrong_keys: ["a: other {parts} in other", "b: no form for one"],
+  });
+  assert.deepEqual(shared({ "{a} b": "b", c: " ", d: "d" }, ["{a} b", "c", "e"]), {
+    missing_texts: ["e"],
+    unused_texts: ["d"],
+    wrong_texts: ["other {parts}: {a} b", "empty: c"],
+  });
 });
 
 test("a bundle in other words keeps its names, values and figures", () => {
@@ -27,7 +35,10 @@ test("a bundle in other words keeps its names, values and figures", () => {
   assert.equal(free_ammonia.inputs[0].label, bundle.calc.free_ammonia.inputs[0].label.toUpperCase());
   assert.deepEqual(free_ammonia.examples, bundle.calc.free_ammonia.examples);
   assert.deepEqual(shouted.tables.constants, bundle.tables.constants);
-  assert.deepEqual(said_by(bundle, (text) => text), bundle);
+  assert.deepEqual(
+    said_by(bundle, (text) => text),
+    bundle,
+  );
   assert.deepEqual(texts_of(in_words(bundle, { "is needed": "fehlt" })).includes("fehlt"), true);
 });
 
@@ -35,13 +46,20 @@ test("no two animals share a name in any language: compatibility tells them apar
   for (const language of Object.keys(CATALOGUES)) {
     const { rows } = in_words(sharedBundle(), words(language)).tables.species;
     const names = Object.values(rows).map((row) => row.name);
-    assert.deepEqual(names.filter((name, i) => names.indexOf(name) !== i), [], language);
+    assert.deepEqual(
+      names.filter((name, i) => names.indexOf(name) !== i),
+      [],
+      language,
+    );
   }
 });
 
 test("German writes a comma, and a text it lacks stands in English with English plurals", async () => {
   await choose(["de-DE", "en"]);
-  assert.deepEqual([separator(), number(1234.5, 1), short(0.25), parse("7,8"), parse("7.8")], [",", "1.234,5", "0,25", 7.8, 7.8]);
+  assert.deepEqual(
+    [separator(), number(1234.5, 1), short(0.25), parse("7,8"), parse("7.8")],
+    [",", "1.234,5", "0,25", 7.8, 7.8],
+  );
   await choose(["sv", "fr-FR"]);
   assert.equal(number(1234.5, 1), "1\u202f234,5");
   await choose(["en-GB"]);

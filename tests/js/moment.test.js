@@ -38,5 +38,8 @@ test("what is still to come, and a year with a digit left out, cannot be; the mi
 });
 
 test("readings of one test keep the minutes between them when the test is moved", () => {
-  assert.equal(moved_along("2026-05-04T07:34:00.000Z", "2026-05-04T07:30:00.000Z", "2026-05-02T18:00:00.000Z"), "2026-05-02T18:04:00.000Z");
+  assert.equal(
+    moved_along("2026-05-04T07:34:00.000Z", "2026-05-04T07:30:00.000Z", "2026-05-02T18:00:00.000Z"),
+    "2026-05-02T18:04:00.000Z",
+  );
 });

@@ -24,14 +24,29 @@ test("what counts as wanting something", () => {
   const at = (time) => [{ at: `2026-05-04T${time}:00.000Z` }];
   const facts = { now, readings: at("07:00"), changes: [] };
   const asks = (act, more = {}, test_due = false, tasks = 0) => wants({ act, test_due }, tasks, { ...facts, ...more });
-  assert.deepEqual(["nothing", "test", "change", "hold", "confirm", "retest"].map((act) => asks(act)), [false, true, true, false, false, true]);
+  assert.deepEqual(
+    ["nothing", "test", "change", "hold", "confirm", "retest"].map((act) => asks(act)),
+    [false, true, true, false, false, true],
+  );
   assert.equal(asks("nothing", {}, true), true);
   assert.equal(asks("nothing", {}, false, 1), true);
   assert.equal(asks("change", { readings: at("17:30"), changes: at("17:40") }), false, "just changed");
-  assert.equal(asks("change", { readings: at("07:00"), changes: [...at("08:00"), ...at("17:40")] }), false, "the last change counts");
-  assert.equal(asks("change", { readings: at("17:50"), changes: at("17:40") }), true, "a test after the change asks again");
+  assert.equal(
+    asks("change", { readings: at("07:00"), changes: [...at("08:00"), ...at("17:40")] }),
+    false,
+    "the last change counts",
+  );
+  assert.equal(
+    asks("change", { readings: at("17:50"), changes: at("17:40") }),
+    true,
+    "a test after the change asks again",
+  );
   assert.equal(asks("change", { readings: at("07:00"), changes: at("08:00") }), true, "hours ago");
-  assert.deepEqual(["15:00", "14:59"].map((time) => asks("test", { readings: [...at("07:00"), ...at(time)] })), [false, true], "three hours, by the last one");
+  assert.deepEqual(
+    ["15:00", "14:59"].map((time) => asks("test", { readings: [...at("07:00"), ...at(time)] })),
+    [false, true],
+    "three hours, by the last one",
+  );
   assert.equal(asks("test", { readings: at("17:30"), changes: at("17:40") }), false, "the change shows in a while");
   assert.equal(wants({ act: "test", test_due: true }, 0, { now, readings: [], changes: [] }), true, "never tested");
 });

@@ -4,19 +4,37 @@ import { test } from "node:test";
 import { of_tank } from "../../pwa/advice/of_tank.js";
 
 const fed = (id, tank, at) => ({ id, tank, at });
-const ALL = [fed("c", "one", "2026-05-03"), fed("a", "one", "2026-05-01"), fed("x", "two", "2026-05-02"), fed("b", "one", "2026-05-01")];
+const ALL = [
+  fed("c", "one", "2026-05-03"),
+  fed("a", "one", "2026-05-01"),
+  fed("x", "two", "2026-05-02"),
+  fed("b", "one", "2026-05-01"),
+];
 
 test("a tank's records, oldest first, and those of one moment in the order they came", () => {
-  assert.deepEqual(of_tank(ALL, "one").map(({ id }) => id), ["a", "b", "c"]);
-  assert.deepEqual(of_tank(ALL, "two").map(({ id }) => id), ["x"]);
+  assert.deepEqual(
+    of_tank(ALL, "one").map(({ id }) => id),
+    ["a", "b", "c"],
+  );
+  assert.deepEqual(
+    of_tank(ALL, "two").map(({ id }) => id),
+    ["x"],
+  );
   assert.deepEqual(of_tank(ALL, "none"), []);
-  assert.deepEqual(ALL.map(({ id }) => id), ["c", "a", "x", "b"], "the room's own array is left as it is");
+  assert.deepEqual(
+    ALL.map(({ id }) => id),
+    ["c", "a", "x", "b"],
+    "the room's own array is left as it is",
+  );
 });
 
 test("they are sorted once, and anew when the room answers another array", () => {
   assert.equal(of_tank(ALL, "one"), of_tank(ALL, "one"));
   const more = [...ALL, fed("d", "one", "2026-05-02")];
-  assert.deepEqual(of_tank(more, "one").map(({ id }) => id), ["a", "b", "d", "c"]);
+  assert.deepEqual(
+    of_tank(more, "one").map(({ id }) => id),
+    ["a", "b", "d", "c"],
+  );
 });
 
 test("what all share cannot be altered by one", () => {

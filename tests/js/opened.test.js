@@ -3,7 +3,11 @@ import assert from "node:assert/strict";
 import { beforeEach, test } from "node:test";
 
 const kept = new Map();
-globalThis.localStorage = /** @type {any} */ ({ getItem: (name) => kept.get(name) ?? null, setItem: (name, text) => kept.set(name, text), removeItem: (name) => kept.delete(name) });
+globalThis.localStorage = /** @type {any} */ ({
+  getItem: (name) => kept.get(name) ?? null,
+  setItem: (name, text) => kept.set(name, text),
+  removeItem: (name) => kept.delete(name),
+});
 const { draft, forget, form_draft, opened_draft } = await import("../../pwa/ui/draft.js");
 const { changed_fields, changed_meanwhile } = await import("../../pwa/ui/changed_fields.js");
 
@@ -24,7 +28,11 @@ test("the order of names within a value is no change, an empty field that stays 
 test("what another keeper changed since the form was opened is named, among the fields that the form shows", () => {
   const opened = { name: "Reed bank", measures: { a: 1, b: 2 }, note: "by the window", ph: 7 };
   const now = { name: "Reed bank", measures: { b: 2, a: 1 }, place: "study", ph: 7.4, resting: true };
-  assert.deepEqual(changed_meanwhile(opened, now, ["name", "measures", "place", "note", "ph"]), ["place", "note", "ph"]);
+  assert.deepEqual(changed_meanwhile(opened, now, ["name", "measures", "place", "note", "ph"]), [
+    "place",
+    "note",
+    "ph",
+  ]);
   assert.deepEqual(changed_meanwhile(opened, opened, Object.keys(opened)), []);
 });
 
@@ -58,7 +66,9 @@ test("a form that was typed in is as it was left, and so is what it was opened o
 
 test("where the storage is off, what was typed is there as long as the page", () => {
   const set = localStorage.setItem;
-  localStorage.setItem = () => { throw new Error("off"); };
+  localStorage.setItem = () => {
+    throw new Error("off");
+  };
   form_draft("note.q", () => ({ text: "" })).value = { text: "typed" };
   assert.deepEqual(form_draft("note.q", () => ({ text: "" })).value, { text: "typed" });
   localStorage.setItem = set;

@@ -9,8 +9,15 @@ import { sharedBundle } from "./shared_bundle.js";
 
 install(sharedBundle());
 const tank = { volume_l: 90, temperature_c: 23, ph: 7.1, feed_g_day: 0.3, planting: "light", seeded: "none" };
-const reading = (day, parameter, value) => ({ at_h: 24 * day, parameter, value, basis: "ion", steps: [0, 0.25, 0.5, 1, 2, 4] });
-const days = (n) => Array.from({ length: n }, (_, d) => [reading(d + 1, "total_ammonia", 0.5), reading(d + 1, "nitrite", 1)]).flat();
+const reading = (day, parameter, value) => ({
+  at_h: 24 * day,
+  parameter,
+  value,
+  basis: "ion",
+  steps: [0, 0.25, 0.5, 1, 2, 4],
+});
+const days = (n) =>
+  Array.from({ length: n }, (_, d) => [reading(d + 1, "total_ammonia", 0.5), reading(d + 1, "nitrite", 1)]).flat();
 
 test("a new reading is followed from the kept belief and gives the same answer", () => {
   const c = settings();
@@ -33,7 +40,8 @@ test("another tank, an altered or a removed record are followed anew", () => {
     { tank, now_h: 240, readings: days(8) },
     { tank, now_h: 240, readings: [{ ...days(9)[0], value: 4 }, ...days(9).slice(1)] },
     { tank, now_h: 240, readings: days(9), seed: 2 },
-  ]) assert.deepEqual(believed(c, input, kept).belief, believed(c, input).belief);
+  ])
+    assert.deepEqual(believed(c, input, kept).belief, believed(c, input).belief);
 });
 
 test("nothing new: what was kept is answered as it is", () => {

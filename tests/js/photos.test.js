@@ -45,7 +45,8 @@ test("a refused picture blocks neither readings nor other pictures, and can be t
   await room.addPhoto(picture(2), {});
   await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001") }]);
   let calls = 0;
-  server.handlers.blobs = () => (calls++ ? { status: 201 } : { status: 415, body: { title: "This kind of content is not taken here" } });
+  server.handlers.blobs = () =>
+    calls++ ? { status: 201 } : { status: 415, body: { title: "This kind of content is not taken here" } };
   assert.equal((await share()).problem, null);
   assert.deepEqual((await states(phone)).sort(), ["needs you", "shared"]);
   assert.equal(room.sharing().photosNeedYou, 1);
@@ -67,8 +68,10 @@ test("after a restore pictures are offered again", async () => {
   const { phone, room, share, server } = await joined();
   await room.addPhoto(picture(), {});
   await share();
-  server.handlers.pull = (request) => (request.path.includes("epoch-1") ? { status: 409, body: { epoch: "epoch-2" } } : server.usual.pull(request));
-  server.handlers.push = (request) => (request.body.epoch === "epoch-1" ? { status: 409, body: { epoch: "epoch-2" } } : server.usual.push(request));
+  server.handlers.pull = (request) =>
+    request.path.includes("epoch-1") ? { status: 409, body: { epoch: "epoch-2" } } : server.usual.pull(request);
+  server.handlers.push = (request) =>
+    request.body.epoch === "epoch-1" ? { status: 409, body: { epoch: "epoch-2" } } : server.usual.push(request);
   await share();
   assert.equal(server.sent.filter((one) => one.what === "blobs").length, 2);
   assert.deepEqual(await states(phone), ["shared"]);
@@ -81,7 +84,10 @@ test("another's picture is fetched once, checked against its hash, and kept", as
   const { sha256 } = other.all("photo")[0];
   server.handlers.blobs = () => ({ body: picture(8) });
   assert.equal(await room.photo(sha256), null, "the bytes are not what the hash says");
-  for (const none of [() => Promise.reject(new Unreachable("no signal")), () => ({ status: 404, body: { title: "There is no such photo in this room" } })]) {
+  for (const none of [
+    () => Promise.reject(new Unreachable("no signal")),
+    () => ({ status: 404, body: { title: "There is no such photo in this room" } }),
+  ]) {
     server.handlers.blobs = none;
     assert.equal(await room.photo(sha256), null, "cannot be had now");
   }
@@ -100,16 +106,32 @@ test("a picture taken before joining goes along into the room", async () => {
   await local.addPhoto(picture(), {});
   await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
   await round(phone, WELCOME.room.id, () => {});
-  assert.deepEqual((await stored(phone, "photos")).map(({ room, state }) => [room, state]), [[WELCOME.room.id, "shared"]]);
+  assert.deepEqual(
+    (await stored(phone, "photos")).map(({ room, state }) => [room, state]),
+    [[WELCOME.room.id, "shared"]],
+  );
 });
 
 test("a note and its pictures are saved together or not at all", async () => {
   const { phone, room } = await joined();
   const entry = "entry-0001";
   const note = { type: "put", kind: "note", fields: { tank: "tank-0001", text: "New roots", entry } };
-  const [, first, second] = await room.write([note], [picture(1), picture(2)].map((one, i) => ({ picture: one, id: `photo-000${i}`, fields: { tank: "tank-0001", entry } })));
+  const [, first, second] = await room.write(
+    [note],
+    [picture(1), picture(2)].map((one, i) => ({
+      picture: one,
+      id: `photo-000${i}`,
+      fields: { tank: "tank-0001", entry },
+    })),
+  );
   assert.deepEqual([first, second], ["photo-0000", "photo-0001"]);
-  assert.deepEqual(room.all("photo").map((one) => [one.entry, one.bytes]), [[entry, 4], [entry, 4]]);
+  assert.deepEqual(
+    room.all("photo").map((one) => [one.entry, one.bytes]),
+    [
+      [entry, 4],
+      [entry, 4],
+    ],
+  );
   assert.equal(new Set([...room.all("photo"), ...room.all("note")].map(({ at }) => at)).size, 1, "taken as one moment");
   await assert.rejects(room.write([note], [{ picture: picture(3), fields: { caption: "x".repeat(301) } }]));
   assert.equal(room.all("note").length, 1);
@@ -123,9 +145,15 @@ test("a refused picture can be let go of, alone, and that taken back", async () 
   server.handlers.blobs = () => ({ status: 415, body: { title: "This kind of content is not taken here" } });
   await share();
   const refused = await room.refusedPhotos();
-  assert.deepEqual(refused.map(({ reason }) => reason), Array(2).fill("This kind of content is not taken here"));
+  assert.deepEqual(
+    refused.map(({ reason }) => reason),
+    Array(2).fill("This kind of content is not taken here"),
+  );
   const undo = await room.discardPhoto(refused[0].sha256);
-  assert.deepEqual(room.all("photo").map(({ sha256 }) => sha256), [refused[1].sha256]);
+  assert.deepEqual(
+    room.all("photo").map(({ sha256 }) => sha256),
+    [refused[1].sha256],
+  );
   assert.equal(room.sharing().photosNeedYou, 1);
   await undo();
   assert.equal(room.all("photo").length, 2);
@@ -143,11 +171,20 @@ test("pictures taken but not saved outlive the page, each draft its own", async 
   await drafts.add("note.tank-0002", { picture: picture(3), width: 8, height: 6 });
   await drafts.close();
   const after = photo_drafts("drafts-test");
-  assert.deepEqual((await after.list("note.tank-0001")).map(({ id, picture: { size, type }, width }) => [id, size, type, width]), [[first, 4, "image/jpeg", 8], [first + 1, 4, "image/jpeg", 8]]);
+  assert.deepEqual(
+    (await after.list("note.tank-0001")).map(({ id, picture: { size, type }, width }) => [id, size, type, width]),
+    [
+      [first, 4, "image/jpeg", 8],
+      [first + 1, 4, "image/jpeg", 8],
+    ],
+  );
   const undo = await after.remove(first);
   assert.equal((await after.list("note.tank-0001")).length, 1);
   await undo();
-  assert.deepEqual((await after.list("note.tank-0001")).map(({ id }) => id), [first, first + 1]);
+  assert.deepEqual(
+    (await after.list("note.tank-0001")).map(({ id }) => id),
+    [first, first + 1],
+  );
   await after.forget("note.tank-0001");
   assert.deepEqual([(await after.list("note.tank-0001")).length, (await after.list("note.tank-0002")).length], [0, 1]);
   await after.close();
@@ -156,9 +193,22 @@ test("pictures taken but not saved outlive the page, each draft its own", async 
 test("what a corrected record said before stays known, the latest first", async () => {
   const { room } = await joined();
   const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 1) }]);
-  const [second] = await room.write([{ type: "put", kind: "reading", fields: { ...reading("tank-0001", 2), supersedes: first } }]);
-  const [third] = await room.write([{ type: "put", kind: "reading", fields: { ...reading("tank-0001", 3), supersedes: second } }]);
-  assert.deepEqual(room.all("reading").map(({ id }) => id), [third]);
-  assert.deepEqual(room.earlier("reading", third).map(({ id, value }) => [id, value]), [[second, 2], [first, 1]]);
+  const [second] = await room.write([
+    { type: "put", kind: "reading", fields: { ...reading("tank-0001", 2), supersedes: first } },
+  ]);
+  const [third] = await room.write([
+    { type: "put", kind: "reading", fields: { ...reading("tank-0001", 3), supersedes: second } },
+  ]);
+  assert.deepEqual(
+    room.all("reading").map(({ id }) => id),
+    [third],
+  );
+  assert.deepEqual(
+    room.earlier("reading", third).map(({ id, value }) => [id, value]),
+    [
+      [second, 2],
+      [first, 1],
+    ],
+  );
   assert.deepEqual(room.earlier("reading", first), []);
 });

@@ -2,4 +2,5 @@
 import { createInterface } from "node:readline";
 import { qr_path } from "../../pwa/advice/qr_path.js";
 
-for await (const line of createInterface({ input: process.stdin })) process.stdout.write(JSON.stringify(qr_path(JSON.parse(line))) + "\n");
+for await (const line of createInterface({ input: process.stdin }))
+  process.stdout.write(`${JSON.stringify(qr_path(JSON.parse(line)))}\n`);

@@ -11,17 +11,42 @@ install(sharedBundle());
 const HOUR = 3_600_000;
 const NOW = Date.parse("2026-05-10T08:00:00.000Z");
 const ago = (hours) => new Date(NOW - hours * HOUR).toISOString();
-const TANK = { id: "tank-one-1", water_l: 100, started_at: ago(100 * 24), temperature_c: 25, ph: 7, feed_g_day: 0.1, planting: "dense", seeded: "none" };
-const read = (parameter, hours, value = 0) => ({ id: `${parameter}-${hours}`, parameter, value, basis: "n", at: ago(hours) });
+const TANK = {
+  id: "tank-one-1",
+  water_l: 100,
+  started_at: ago(100 * 24),
+  temperature_c: 25,
+  ph: 7,
+  feed_g_day: 0.1,
+  planting: "dense",
+  seeded: "none",
+};
+const read = (parameter, hours, value = 0) => ({
+  id: `${parameter}-${hours}`,
+  parameter,
+  value,
+  basis: "n",
+  at: ago(hours),
+});
 const both = (...hours) => hours.flatMap((one) => [read("total_ammonia", one), read("nitrite", one)]);
 
 function asked(readings) {
-  const facts = { now: NOW, tank: TANK, readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)), changes: [], doses: [], feedings: [], source: { disinfectant: "none" }, label: null };
+  const facts = {
+    now: NOW,
+    tank: TANK,
+    readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
+    changes: [],
+    doses: [],
+    feedings: [],
+    source: { disinfectant: "none" },
+    label: null,
+  };
   const all = ask_of(facts, today(facts));
   const inputs = Object.fromEntries([...all.questions, ...all.further].map(({ label, input }) => [label, input]));
   return { ...all, inputs };
 }
-const until = (readings) => [asked(readings)].map(({ next_test_h, next_test_at }) => [next_test_h, (next_test_at - NOW) / HOUR])[0];
+const until = (readings) =>
+  [asked(readings)].map(({ next_test_h, next_test_at }) => [next_test_h, (next_test_at - NOW) / HOUR])[0];
 
 test("the next test comes a day after the last of ammonia or nitrite, in a settled tank a week after it", () => {
   assert.deepEqual(until(both(5)), [19, 19]);
@@ -33,7 +58,14 @@ test("the next test comes a day after the last of ammonia or nitrite, in a settl
 
 test("no sooner than in half a day, and within a day where it is overdue or none was ever made", () => {
   assert.deepEqual(until(both(20)), [12, 4]);
-  assert.deepEqual([until(both(24)), until(both(50)), until([])], [[24, 24], [24, 24], [24, 24]]);
+  assert.deepEqual(
+    [until(both(24)), until(both(50)), until([])],
+    [
+      [24, 24],
+      [24, 24],
+      [24, 24],
+    ],
+  );
 });
 
 test("the change and the chances are asked for until that test, the fan for three days at the least", () => {
@@ -43,21 +75,45 @@ test("the change and the chances are asked for until that test, the fan for thre
 });
 
 test("nitrate has its limit where it was read within sixty days", () => {
-  const limit = (hours) => [asked([...both(5), read("nitrate", hours, 3)])].map(({ nitrate_known, limits }) => [nitrate_known, limits.nitrate_mg_n_l]);
-  assert.deepEqual([limit(59 * 24), limit(61 * 24)], [[[true, sharedBundle().tables.limits.limits.nitrate_mg_n_l.value]], [[false, 1000]]]);
+  const limit = (hours) =>
+    [asked([...both(5), read("nitrate", hours, 3)])].map(({ nitrate_known, limits }) => [
+      nitrate_known,
+      limits.nitrate_mg_n_l,
+    ]);
+  assert.deepEqual(
+    [limit(59 * 24), limit(61 * 24)],
+    [[[true, sharedBundle().tables.limits.limits.nitrate_mg_n_l.value]], [[false, 1000]]],
+  );
 });
 
 test("half the water at the most, nine tenths where ammonia or nitrite may come near a limit or nobody knows", () => {
   const most = (readings) => asked(readings).inputs.plan.max_fraction;
-  assert.deepEqual([most(both(5)), most([...both(29), read("total_ammonia", 5), read("nitrite", 5, 0.2)]), most([read("total_ammonia", 5)])], [0.5, 0.9, 0.9]);
+  assert.deepEqual(
+    [
+      most(both(5)),
+      most([...both(29), read("total_ammonia", 5), read("nitrite", 5, 0.2)]),
+      most([read("total_ammonia", 5)]),
+    ],
+    [0.5, 0.9, 0.9],
+  );
 });
 
 test("every question about a tank of any pH and temperature is one that its contract takes", () => {
   for (const ph of [3, 4, 4.5, 5, 6, 8, 10, 11]) {
     for (const temperature_c of [0, 2, 10, 25, 40, 45]) {
-      const facts = { now: NOW, tank: { ...TANK, ph, temperature_c }, readings: [], changes: [], doses: [], feedings: [], source: null, label: null };
+      const facts = {
+        now: NOW,
+        tank: { ...TANK, ph, temperature_c },
+        readings: [],
+        changes: [],
+        doses: [],
+        feedings: [],
+        source: null,
+        label: null,
+      };
       const { questions, further } = ask_of(facts, today(facts));
-      for (const { name, input } of [...questions, ...further]) assert.ok(check(contracts()[name], input), `pH ${ph}, ${temperature_c} °C`);
+      for (const { name, input } of [...questions, ...further])
+        assert.ok(check(contracts()[name], input), `pH ${ph}, ${temperature_c} °C`);
     }
   }
 });

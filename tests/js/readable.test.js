@@ -16,7 +16,10 @@ test("a pH of 72 and water at 250 °C are none, and what is allowed is said", ()
 });
 
 test("sour, hot or dirty water is recorded as it is", () => {
-  assert.deepEqual([said("ph", 3.9), said("temperature", 39), said("total_ammonia", 60, "mg/L"), said("kh", 300, "mg/L")], [null, null, null, null]);
+  assert.deepEqual(
+    [said("ph", 3.9), said("temperature", 39), said("total_ammonia", 60, "mg/L"), said("kh", 300, "mg/L")],
+    [null, null, null, null],
+  );
   assert.equal(said("nitrate", 20_000, "mg/L"), "must be from 0 to 10000 mg/L");
   assert.equal(said("conductivity", -1, "µS/cm"), "must be from 0 to 100000 µS/cm");
 });

@@ -27,7 +27,10 @@ test("an undo that the phone did not take stays on offer", async () => {
   await choose(["en-GB"]);
   /** @type {any[]} */ const written = [];
   let broken = false;
-  room.value = { get: () => null, write: async (/** @type {any} */ writes) => (broken ? full() : void written.push(writes)) };
+  room.value = {
+    get: () => null,
+    write: async (/** @type {any} */ writes) => (broken ? full() : void written.push(writes)),
+  };
   assert.equal(await record([WRITE], "saved"), true);
   broken = true;
   await undo();

@@ -11,5 +11,5 @@ for await (const line of createInterface({ input: process.stdin })) {
   } catch (no) {
     answer = no instanceof BadRule ? { bad: true } : { broken: String(no) };
   }
-  process.stdout.write(JSON.stringify(answer) + "\n");
+  process.stdout.write(`${JSON.stringify(answer)}\n`);
 }

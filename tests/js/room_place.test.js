@@ -20,7 +20,10 @@ const WORDS = { yes_no: String, figure: (value, unit) => `${value} ${unit}`.trim
 
 /** A helper's phone whose changes of the tank were refused. */
 async function refusedPhone() {
-  const answer = (op) => (op.kind === "reading" ? { op: op.op, status: "ok", stamp: op.stamp, seq: 9 } : { op: op.op, status: "forbidden", reason: "role" });
+  const answer = (op) =>
+    op.kind === "reading"
+      ? { op: op.op, status: "ok", stamp: op.stamp, seq: 9 }
+      : { op: op.op, status: "forbidden", reason: "role" };
   const server = scripted({
     join: () => ({ status: 201, body: { ...WELCOME, role: "helper" } }),
     pull: (request) => page(request, request.path.includes("since=0") ? [row(5, "tank", "tank-0001", TANK)] : []),
@@ -38,14 +41,30 @@ async function refusedPhone() {
 }
 
 const said = (room) =>
-  refusals(room.sharing().needsYou, { kinds: records(), get: (kind, id) => room.get(kind, id), may: room.may, ...WORDS, held: [] });
+  refusals(room.sharing().needsYou, {
+    kinds: records(),
+    get: (kind, id) => room.get(kind, id),
+    may: room.may,
+    ...WORDS,
+    held: [],
+  });
 
 test("a refused change says what it was, of which tank, and why", async () => {
   const { room, share } = await refusedPhone();
-  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { name: "Fern corner", water_l: 50, planting: "dense", resting: true } }]);
+  await room.write([
+    {
+      type: "put",
+      kind: "tank",
+      id: "tank-0001",
+      fields: { name: "Fern corner", water_l: 50, planting: "dense", resting: true },
+    },
+  ]);
   await share();
   const [one] = said(room);
-  assert.deepEqual([one.kind, one.doing, one.name, one.why, one.may_now], ["tank", "change", "Fern corner", "role", false]);
+  assert.deepEqual(
+    [one.kind, one.doing, one.name, one.why, one.may_now],
+    ["tank", "change", "Fern corner", "role", false],
+  );
   assert.deepEqual(one.said, [
     { label: "Name", value: "Fern corner" },
     { label: "Water in it", value: "50 L" },
@@ -56,10 +75,25 @@ test("a refused change says what it was, of which tank, and why", async () => {
 });
 
 test("a refusal over fields names each by its label, in the server's words", () => {
-  const op = { op: "op-00001", kind: "reading", id: "reading-1", type: "put", fields: { tank: "tank-1", parameter: "ph", value: 99999999, at: "2026-05-04T07:00:00.000Z" } };
+  const op = {
+    op: "op-00001",
+    kind: "reading",
+    id: "reading-1",
+    type: "put",
+    fields: { tank: "tank-1", parameter: "ph", value: 99999999, at: "2026-05-04T07:00:00.000Z" },
+  };
   const errors = [{ field: "value", message: "must be from -5 to 100000", allowed: "a number" }];
-  const room = { kinds: records(), get: (kind) => (kind === "tank" ? { name: "Reed pool" } : null), may: () => true, ...WORDS, held: [{ kind: "reading", id: "reading-1" }] };
-  const [one] = refusals([{ n: 1, op, by: null, at: "2026-05-05T07:00:00.000Z", creates: true, reason: "fields", errors }], room);
+  const room = {
+    kinds: records(),
+    get: (kind) => (kind === "tank" ? { name: "Reed pool" } : null),
+    may: () => true,
+    ...WORDS,
+    held: [{ kind: "reading", id: "reading-1" }],
+  };
+  const [one] = refusals(
+    [{ n: 1, op, by: null, at: "2026-05-05T07:00:00.000Z", creates: true, reason: "fields", errors }],
+    room,
+  );
   assert.deepEqual([one.doing, one.tank, one.at, one.follows], ["new", "Reed pool", "2026-05-04T07:00:00.000Z", 1]);
   assert.deepEqual(one.wrong, [{ label: "Value", message: "must be from -5 to 100000", allowed: "a number" }]);
   assert.deepEqual(one.said[0], { label: "What was measured", value: "pH" });
@@ -70,25 +104,66 @@ test("a field is said by what it holds, its label without what explains it", () 
   const words = { ...WORDS, get: (kind, id) => (kind === "tank" && id === "tank-0001" ? { name: "Reed pool" } : null) };
   const said = (kind, name, value) => value_said(of(kind, name), value, words);
   assert.deepEqual(
-    [said("tank", "water_l", 50), said("tank", "planting", "dense"), said("tank", "resting", true), said("task", "tank", "tank-0001"), said("task", "starts_at", "2026-05-04T07:00:00.000Z"), said("test_kit", "steps", [0, 0.5]), said("tank", "place", null)],
+    [
+      said("tank", "water_l", 50),
+      said("tank", "planting", "dense"),
+      said("tank", "resting", true),
+      said("task", "tank", "tank-0001"),
+      said("task", "starts_at", "2026-05-04T07:00:00.000Z"),
+      said("test_kit", "steps", [0, 0.5]),
+      said("tank", "place", null),
+    ],
     ["50 L", "dense", "true", "Reed pool", "the moment 2026-05-04T07:00:00.000Z", "0, 0.5", "–"],
   );
-  assert.deepEqual(["rule", "from_tile"].map((name) => label_of(of("task", name), name)), ["Repeats", "The tile its title was picked from"]);
+  assert.deepEqual(
+    ["rule", "from_tile"].map((name) => label_of(of("task", name), name)),
+    ["Repeats", "The tile its title was picked from"],
+  );
   assert.equal(label_of(undefined, "strange"), "strange");
 });
 
 test("a refused step of a plan says how far it is in the keeper's own language", () => {
-  const german = in_words(sharedBundle(), JSON.parse(readFileSync(new URL("../../shared_schema/words/de.json", import.meta.url), "utf8"))).records;
-  const op = { op: "op-00001", kind: "tank", id: "tank-1", type: "put", fields: { setup_substrate: { state: "skipped", said: { bed: "plain" } } } };
-  const [one] = refusals([{ n: 1, op, reason: "role" }], { kinds: german, get: () => null, may: () => false, ...WORDS });
+  const german = in_words(
+    sharedBundle(),
+    JSON.parse(readFileSync(new URL("../../shared_schema/words/de.json", import.meta.url), "utf8")),
+  ).records;
+  const op = {
+    op: "op-00001",
+    kind: "tank",
+    id: "tank-1",
+    type: "put",
+    fields: { setup_substrate: { state: "skipped", said: { bed: "plain" } } },
+  };
+  const [one] = refusals([{ n: 1, op, reason: "role" }], {
+    kinds: german,
+    get: () => null,
+    may: () => false,
+    ...WORDS,
+  });
   assert.deepEqual(one.said, [{ label: "Einrichten: der Bodengrund", value: "ausgelassen" }]);
 });
 
 test("every reason and every code has its words; a strange reason is quoted", () => {
   for (const reason of [...REASONS, "other"]) assert.ok(`why_not.${reason}` in en, reason);
-  const [one] = refusals([{ n: 1, op: { op: "o", kind: "note", id: "n", type: "del", fields: {} }, reason: "moonlight" }], { kinds: records(), get: () => null, may: () => true, ...WORDS });
+  const [one] = refusals(
+    [{ n: 1, op: { op: "o", kind: "note", id: "n", type: "del", fields: {} }, reason: "moonlight" }],
+    { kinds: records(), get: () => null, may: () => true, ...WORDS },
+  );
   assert.deepEqual([one.why, one.reason, one.doing], ["other", "moonlight", "remove"]);
-  const codes = ["unreachable", "server-full", "server-failed", "signed-out", "not-allowed", "not-here", "conflict", "ended", "upgrade", "too-often", "last-owner", "invite-spent"];
+  const codes = [
+    "unreachable",
+    "server-full",
+    "server-failed",
+    "signed-out",
+    "not-allowed",
+    "not-here",
+    "conflict",
+    "ended",
+    "upgrade",
+    "too-often",
+    "last-owner",
+    "invite-spent",
+  ];
   for (const code of codes) assert.ok(`refusal.${code}` in en, code);
 });
 
@@ -133,7 +208,14 @@ test("only what was refused can be discarded", async () => {
 test("who may do what: an owner everything but leave a room ownerless, the others look after themselves", () => {
   const people = ROLES.map((role) => ({ id: role, role }));
   const can = (who, whom, all = people) => {
-    const { self: _self, last_owner: _last, ...rest } = powers(all.find((one) => one.id === whom), { people: all, me: who, role: all.find((one) => one.id === who).role });
+    const {
+      self: _self,
+      last_owner: _last,
+      ...rest
+    } = powers(
+      all.find((one) => one.id === whom),
+      { people: all, me: who, role: all.find((one) => one.id === who).role },
+    );
     return Object.keys(rest).filter((power) => rest[power]);
   };
   assert.deepEqual(can("owner", "helper"), ["change_role", "hand_over", "remove", "phones"]);
@@ -148,12 +230,16 @@ test("who may do what: an owner everything but leave a room ownerless, the other
 });
 
 test("what a failed call means", () => {
-  const refused = (status, type) => new Refused({ status, retryAfterMs: null, body: { type: `/problems/${type}`, title: "In the server's words" } });
+  const refused = (status, type) =>
+    new Refused({ status, retryAfterMs: null, body: { type: `/problems/${type}`, title: "In the server's words" } });
   assert.deepEqual(refusal(new Unreachable("no")), { code: "unreachable" });
   assert.deepEqual(refusal(new Unreachable("no", { status: 507 })), { code: "server-full" });
   assert.deepEqual(refusal(new Unreachable("no", { status: 500 })), { code: "server-failed" });
   assert.deepEqual(refusal(refused(401, "key-revoked")), { code: "signed-out" });
-  assert.deepEqual([403, 404, 429].map((status) => refusal(refused(status, "x")).code), ["not-allowed", "not-here", "too-often"]);
+  assert.deepEqual(
+    [403, 404, 429].map((status) => refusal(refused(status, "x")).code),
+    ["not-allowed", "not-here", "too-often"],
+  );
   assert.deepEqual(refusal(refused(409, "last-owner")), { code: "last-owner" });
   assert.deepEqual(refusal(refused(410, "membership-ended")), { code: "ended" });
   assert.deepEqual(refusal(refused(422, "invalid")), { words: "In the server's words" });
@@ -164,14 +250,34 @@ test("nothing is called shared while anything is left", () => {
   const none = { waiting: 0, sending: 0, needsYou: [], photosWaiting: 0, photosNeedYou: 0, notBack: 0, joined: true };
   const lines = (more) => sharing_lines({ ...none, ...more }).map(({ line }) => line);
   assert.deepEqual(lines({}), ["all_long"]);
-  for (const [left, line] of [[{ waiting: 1 }, "waiting_long"], [{ sending: 1 }, "sending_long"], [{ needsYou: [{}] }, "needs_you_long"], [{ photosWaiting: 1 }, "photos_waiting"], [{ photosNeedYou: 1 }, "photos_need_you"], [{ notBack: 1 }, "not_back"]]) {
+  for (const [left, line] of [
+    [{ waiting: 1 }, "waiting_long"],
+    [{ sending: 1 }, "sending_long"],
+    [{ needsYou: [{}] }, "needs_you_long"],
+    [{ photosWaiting: 1 }, "photos_waiting"],
+    [{ photosNeedYou: 1 }, "photos_need_you"],
+    [{ notBack: 1 }, "not_back"],
+  ]) {
     assert.deepEqual(lines(left), [line]);
   }
   assert.deepEqual(lines({ joined: false, waiting: 3 }), ["only_here"]);
-  for (const line of ["all_long", "only_here", "waiting_long", "sending_long", "needs_you_long", "photos_waiting", "photos_need_you", "not_back"]) assert.ok(`sharing.${line}` in en, line);
+  for (const line of [
+    "all_long",
+    "only_here",
+    "waiting_long",
+    "sending_long",
+    "needs_you_long",
+    "photos_waiting",
+    "photos_need_you",
+    "not_back",
+  ])
+    assert.ok(`sharing.${line}` in en, line);
 });
 
 test("clocks that part by minutes are told, those a moment apart are not", () => {
   const there = Date.parse("2026-05-04T08:00:00.000Z");
-  assert.deepEqual([-172_800_000, -360_000, -60_000, 0, 60_000, 360_000].map((ms) => clocks_differ(there + ms, there)), [true, true, false, false, false, true]);
+  assert.deepEqual(
+    [-172_800_000, -360_000, -60_000, 0, 60_000, 360_000].map((ms) => clocks_differ(there + ms, there)),
+    [true, true, false, false, false, true],
+  );
 });

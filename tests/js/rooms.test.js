@@ -9,10 +9,16 @@ import { round } from "../../pwa/data/round.js";
 import { unzip } from "../../pwa/data/zip.js";
 import { TANK, WELCOME, pushed, reading, scripted, stored, testPhone } from "./test_phone.js";
 
-const GONE = { status: 410, body: { type: "/problems/membership-ended", title: "Your membership of this room has ended" } };
+const GONE = {
+  status: 410,
+  body: { type: "/problems/membership-ended", title: "Your membership of this room has ended" },
+};
 
 async function joined(handlers = {}) {
-  const server = scripted({ rooms: () => ({ status: 201, body: { id: "room-2", name: "Attic", role: "owner", epoch: "epoch-2" } }), ...handlers });
+  const server = scripted({
+    rooms: () => ({ status: 201, body: { id: "room-2", name: "Attic", role: "owner", epoch: "epoch-2" } }),
+    ...handlers,
+  });
   const phone = await testPhone({ send: server.send });
   await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
   return { phone, server };
@@ -27,20 +33,36 @@ test("a second room is made, listed beside the first, and opened next time; each
   const second = await openRoom(undefined, phone);
   assert.deepEqual([second.id, second.all("tank")], ["room-2", []]);
   const listed = await roomList(phone);
-  assert.deepEqual(listed.map(({ id, name, unshared }) => [id, name, unshared]), [["room-2", "Attic", 0], ["room-1", "Cellar", 1]]);
+  assert.deepEqual(
+    listed.map(({ id, name, unshared }) => [id, name, unshared]),
+    [
+      ["room-2", "Attic", 0],
+      ["room-1", "Cellar", 1],
+    ],
+  );
 });
 
 test("what waits in a room that is not on the screen is shared too", async () => {
-  const { phone, server } = await joined({ push: ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: 1 })), { epoch: body.epoch }) });
+  const { phone, server } = await joined({
+    push: ({ body }) =>
+      pushed(
+        body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: 1 })),
+        { epoch: body.epoch },
+      ),
+  });
   const first = await openRoom("room-1", phone);
   await first.write([{ type: "put", kind: "tank", fields: TANK }]);
   await makeRoom("Attic", phone);
   const stop = await shareOthers(phone, "room-2");
   const deadline = Date.now() + 10_000;
-  while ((await stored(phone, "outbox")).length && Date.now() < deadline) await new Promise((done) => setTimeout(done, 20));
+  while ((await stored(phone, "outbox")).length && Date.now() < deadline)
+    await new Promise((done) => setTimeout(done, 20));
   stop();
   assert.deepEqual(await stored(phone, "outbox"), []);
-  assert.deepEqual([...new Set(server.sent.filter(({ what }) => what === "push").map(({ path }) => path))], ["/api/v1/rooms/room-1/push"]);
+  assert.deepEqual(
+    [...new Set(server.sent.filter(({ what }) => what === "push").map(({ path }) => path))],
+    ["/api/v1/rooms/room-1/push"],
+  );
 });
 
 test("a room that has ended stays listed with what it still holds, opens, and goes when it is let go", async () => {
@@ -53,12 +75,25 @@ test("a room that has ended stays listed with what it still holds, opens, and go
   await useRoom("room-1", phone);
   await round(phone, "room-1", room.inner.refresh);
   const again = await openRoom(undefined, phone);
-  assert.deepEqual([again.id, again.about().ended, again.sharing().problem, again.sharing().needsYou.length], ["room-1", true, "ended", 1]);
-  assert.deepEqual((await roomList(phone)).map(({ id, ended, needsYou }) => [id, ended, needsYou]), [["local", false, 0], ["room-1", true, 1]]);
+  assert.deepEqual(
+    [again.id, again.about().ended, again.sharing().problem, again.sharing().needsYou.length],
+    ["room-1", true, "ended", 1],
+  );
+  assert.deepEqual(
+    (await roomList(phone)).map(({ id, ended, needsYou }) => [id, ended, needsYou]),
+    [
+      ["local", false, 0],
+      ["room-1", true, 1],
+    ],
+  );
   await useRoom("local", phone);
   assert.equal((await openRoom(undefined, phone)).id, "local", "one may go on alone");
   await makeRoom("Attic", phone);
-  assert.deepEqual((await roomList(phone)).map(({ id }) => id), ["room-2", "room-1"], "beside an open one the empty one of one's own is not offered");
+  assert.deepEqual(
+    (await roomList(phone)).map(({ id }) => id),
+    ["room-2", "room-1"],
+    "beside an open one the empty one of one's own is not offered",
+  );
   await forgetRoom("room-1", phone);
   const { rooms, ...rest } = await stored(phone, "rooms", "rows", "outbox", "kept", "photos");
   assert.deepEqual([rooms.map(({ id }) => id), rest], [["room-2"], { rows: [], outbox: [], kept: [], photos: [] }]);
@@ -81,10 +116,25 @@ test("of a room that has ended only what was not shared is still seen", async ()
 
 test("a room joined on another phone of the same keeper comes to this one", async () => {
   const { phone, server } = await joined();
-  server.handlers.me = () => ({ body: { keeper: WELCOME.keeper, device: WELCOME.device, rooms: [{ id: "room-1", name: "Cellar", role: "owner", epoch: "epoch-1" }, { id: "room-9", name: "Porch", role: "helper", epoch: "epoch-9" }] } });
+  server.handlers.me = () => ({
+    body: {
+      keeper: WELCOME.keeper,
+      device: WELCOME.device,
+      rooms: [
+        { id: "room-1", name: "Cellar", role: "owner", epoch: "epoch-1" },
+        { id: "room-9", name: "Porch", role: "helper", epoch: "epoch-9" },
+      ],
+    },
+  });
   assert.equal(await refreshMe(phone), false, "none that had ended is open again");
   assert.equal(await refreshMe(await testPhone()), false, "nobody to ask for without a key");
-  assert.deepEqual((await knownRooms(phone)).map(({ id, role, since }) => [id, role, since]), [["room-1", "owner", 0], ["room-9", "helper", 0]]);
+  assert.deepEqual(
+    (await knownRooms(phone)).map(({ id, role, since }) => [id, role, since]),
+    [
+      ["room-1", "owner", 0],
+      ["room-9", "helper", 0],
+    ],
+  );
 });
 
 test("a phone that was shut out comes in again by a new link under the name it had, and keeps what it held", async () => {
@@ -94,7 +144,8 @@ test("a phone that was shut out comes in again by a new link under the name it h
     join: ({ key, body }) => {
       asked.push(body);
       calls += 1;
-      if (key && calls > 1) return { status: 401, body: { type: "/problems/key-revoked", title: "This phone's key was revoked" } };
+      if (key && calls > 1)
+        return { status: 401, body: { type: "/problems/key-revoked", title: "This phone's key was revoked" } };
       return { status: 201, body: { ...WELCOME, key: body.device_key } };
     },
   });
@@ -109,19 +160,33 @@ test("handing over makes the other owner first; one who has left already has lef
   const asked = [];
   const { phone } = await joined();
   const room = await openRoom("room-1", phone);
-  phone.send = async ({ method, path, body }) => (asked.push([method, path.split("/").at(-1), body?.role]), { status: method === "DELETE" ? 410 : 200, body: method === "DELETE" ? GONE.body : {}, retryAfterMs: null });
+  phone.send = async ({ method, path, body }) => (
+    asked.push([method, path.split("/").at(-1), body?.role]),
+    { status: method === "DELETE" ? 410 : 200, body: method === "DELETE" ? GONE.body : {}, retryAfterMs: null }
+  );
   await handOver(room, "keeper-b", "keeper-a");
   await leave(room, "keeper-a");
-  assert.deepEqual(asked, [["PATCH", "keeper-b", "owner"], ["PATCH", "keeper-a", "keeper"], ["DELETE", "keeper-a", undefined]]);
+  assert.deepEqual(asked, [
+    ["PATCH", "keeper-b", "owner"],
+    ["PATCH", "keeper-a", "keeper"],
+    ["DELETE", "keeper-a", undefined],
+  ]);
 });
 
 test("nobody steps back before the other is owner; what the server refuses is told, each question with the phone's key", async () => {
   const asked = [];
   const { phone } = await joined();
   const room = await openRoom("room-1", phone);
-  phone.send = async ({ path, key }) => (asked.push([path.split("/").at(-1), key]), { status: 403, body: { type: "/problems/not-allowed", title: "Not allowed" }, retryAfterMs: null });
-  for (const tried of [handOver(room, "keeper-b", "keeper-a"), leave(room, "keeper-a")]) await assert.rejects(tried, /Not allowed/);
-  assert.deepEqual(asked, [["keeper-b", WELCOME.key], ["keeper-a", WELCOME.key]]);
+  phone.send = async ({ path, key }) => (
+    asked.push([path.split("/").at(-1), key]),
+    { status: 403, body: { type: "/problems/not-allowed", title: "Not allowed" }, retryAfterMs: null }
+  );
+  for (const tried of [handOver(room, "keeper-b", "keeper-a"), leave(room, "keeper-a")])
+    await assert.rejects(tried, /Not allowed/);
+  assert.deepEqual(asked, [
+    ["keeper-b", WELCOME.key],
+    ["keeper-a", WELCOME.key],
+  ]);
   phone.send = async () => ({ status: 200, body: { made_at: "2026-05-04T07:30:00.000Z" }, retryAfterMs: null });
   assert.equal(await calendarSince(room), "2026-05-04T07:30:00.000Z");
 });
@@ -132,8 +197,16 @@ test("readings that stand come out as a table, oldest first; the archive holds i
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: { ...TANK, name: '=Moss, "north"' } }]);
   const at = (minute) => `2026-05-04T07:${minute}:00.000Z`;
   const [wrong] = await room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at: at("05") }) }]);
-  const [right] = await room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.25, { at: at("05"), supersedes: wrong, basis: "ion", unit: "mg/L", note: "two\nlines" }) }]);
-  const [first] = await room.write([{ type: "put", kind: "reading", fields: reading(tank, 7, { parameter: "ph", at: at("01") }) }]);
+  const [right] = await room.write([
+    {
+      type: "put",
+      kind: "reading",
+      fields: reading(tank, 0.25, { at: at("05"), supersedes: wrong, basis: "ion", unit: "mg/L", note: "two\nlines" }),
+    },
+  ]);
+  const [first] = await room.write([
+    { type: "put", kind: "reading", fields: reading(tank, 7, { parameter: "ph", at: at("01") }) },
+  ]);
   const table = [
     "at,tank,parameter,value,unit,basis,by,note,tank_id,test,id",
     `${at("01")},"'=Moss, ""north""",ph,7,,,Ada,,${tank},,${first}`,

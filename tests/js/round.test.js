@@ -38,7 +38,8 @@ test("a shared record stays to be seen until a pull has brought its row", async 
   const [tank] = await addTank(room);
   await share();
   assert.equal(room.get("tank", tank).name, TANK.name);
-  server.handlers.pull = (request) => page(request, [row(7, "tank", tank, { ...TANK, name: "Renamed" }, "9999999999999-00000-device-b")]);
+  server.handlers.pull = (request) =>
+    page(request, [row(7, "tank", tank, { ...TANK, name: "Renamed" }, "9999999999999-00000-device-b")]);
   await share();
   assert.equal(room.get("tank", tank).name, "Renamed");
 });
@@ -79,7 +80,8 @@ test("a page that arrives after the cursor has moved on is not applied", async (
 
 test("rows and cursor move together or not at all", async () => {
   const { phone, share, server, cursor } = await joined();
-  server.handlers.pull = (request) => page(request, [row(1, "tank", TANK_ID, TANK), { ...row(2, "tank", "x", TANK), id: null }]);
+  server.handlers.pull = (request) =>
+    page(request, [row(1, "tank", TANK_ID, TANK), { ...row(2, "tank", "x", TANK), id: null }]);
   await assert.rejects(share());
   assert.deepEqual(await stored(phone, "rows"), []);
   assert.equal((await cursor()).since, 0);
@@ -100,7 +102,11 @@ test("the cursor is the last row's place, page after page", async () => {
 test("an acknowledgement of an older epoch is ignored: the op goes out again", async () => {
   const { phone, room, share, server } = await joined();
   await addTank(room);
-  server.handlers.push = ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: 1 })), { epoch: "epoch-0" });
+  server.handlers.push = ({ body }) =>
+    pushed(
+      body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: 1 })),
+      { epoch: "epoch-0" },
+    );
   assert.equal((await share()).problem, "unreachable");
   assert.deepEqual(await states(phone), ["waiting"]);
   assert.deepEqual(await stored(phone, "kept"), []);
@@ -137,7 +143,10 @@ test("a restored server: mirror dropped, cursor back to 0, acknowledged ops sent
   assert.ok(turnedAway);
   const again = server.sent.filter((one) => one.what === "push").at(-1).body;
   assert.equal(again.epoch, "epoch-2");
-  assert.deepEqual(again.ops.map((op) => Object.keys(op.fields).length), [2, 1]);
+  assert.deepEqual(
+    again.ops.map((op) => Object.keys(op.fields).length),
+    [2, 1],
+  );
   assert.equal((await cursor()).epoch, "epoch-2");
   assert.equal(room.get("tank", "tank-b"), null, "the restored server has not said that row");
   assert.equal(room.get("tank", tank).water_l, 50);
@@ -150,7 +159,8 @@ test("after a restore, a change to another keeper's record waits until the recor
   await share();
   await room.write([{ type: "put", kind: "tank", id: TANK_ID, fields: { water_l: 50 } }]);
   delete server.handlers.pull;
-  server.handlers.push = (request) => (request.body.epoch === "epoch-2" ? server.usual.push(request) : { status: 409, body: { epoch: "epoch-2" } });
+  server.handlers.push = (request) =>
+    request.body.epoch === "epoch-2" ? server.usual.push(request) : { status: 409, body: { epoch: "epoch-2" } };
   await share();
   assert.deepEqual(await states(phone), ["waiting"], "its creator has not sent the tank again yet");
   server.handlers.pull = (request) => page(request, [row(1, "tank", TANK_ID, TANK)]);
@@ -159,7 +169,16 @@ test("after a restore, a change to another keeper's record waits until the recor
   assert.equal(room.get("tank", TANK_ID).water_l, 50);
 });
 
-for (const [status, problem] of [[401, "signed-out"], [403, "not-allowed"], [404, "not-allowed"], [426, "upgrade"], [429, "too-often"], [503, "server-failed"], [507, "server-full"], [418, "refused"]]) {
+for (const [status, problem] of [
+  [401, "signed-out"],
+  [403, "not-allowed"],
+  [404, "not-allowed"],
+  [426, "upgrade"],
+  [429, "too-often"],
+  [503, "server-failed"],
+  [507, "server-full"],
+  [418, "refused"],
+]) {
   test(`${status} keeps everything and says "${problem}"`, async () => {
     const { phone, room, share, server, cursor } = await joined();
     server.handlers.pull = (request) => page(request, [row(3, "tank", TANK_ID, TANK)]);
@@ -203,7 +222,10 @@ test("410: the mirror goes, what was not shared stays, needs its keeper, and goe
   server.handlers.push = () => ({ status: 410, body: { type: "/problems/membership-ended" } });
   assert.equal((await share()).problem, "ended");
   assert.deepEqual(await stored(phone, "rows"), []);
-  assert.deepEqual(room.all("tank").map((one) => one.name), ["Mine"]);
+  assert.deepEqual(
+    room.all("tank").map((one) => one.name),
+    ["Mine"],
+  );
   assert.deepEqual(await states(phone), ["needs you"]);
   assert.equal(room.sharing().needsYou[0].reason, "membership-ended");
   delete server.handlers.push;
@@ -217,7 +239,18 @@ test("one refused op blocks no other; the keeper can let it try again", async ()
   const { phone, room, share, server } = await joined();
   await room.write([0.25, 0.5, 1].map((value) => ({ type: "put", kind: "reading", fields: reading(TANK_ID, value) })));
   server.handlers.push = ({ body }) =>
-    pushed(body.ops.map((op, at) => (at === 1 ? { op: op.op, status: "invalid", reason: "invalid", errors: [{ field: "value", message: "no", allowed: "" }] } : { op: op.op, status: "ok", stamp: op.stamp, seq: at + 1 })));
+    pushed(
+      body.ops.map((op, at) =>
+        at === 1
+          ? {
+              op: op.op,
+              status: "invalid",
+              reason: "invalid",
+              errors: [{ field: "value", message: "no", allowed: "" }],
+            }
+          : { op: op.op, status: "ok", stamp: op.stamp, seq: at + 1 },
+      ),
+    );
   await share();
   assert.deepEqual(await states(phone), ["needs you"]);
   const { needsYou, waiting } = room.sharing();
@@ -231,15 +264,26 @@ test("one refused op blocks no other; the keeper can let it try again", async ()
   assert.deepEqual(await states(phone), []);
 });
 
-for (const [status, reason] of [[413, "too-large"], [422, "invalid"], [400, "invalid"]]) {
+for (const [status, reason] of [
+  [413, "too-large"],
+  [422, "invalid"],
+  [400, "invalid"],
+]) {
   test(`${status} for a whole push: the one op at fault is found, all others are shared`, async () => {
     const { phone, room, share, server } = await joined();
-    await room.write(Array.from({ length: 9 }, (_, value) => ({ type: "put", kind: "reading", fields: reading(TANK_ID, value) })));
+    await room.write(
+      Array.from({ length: 9 }, (_, value) => ({ type: "put", kind: "reading", fields: reading(TANK_ID, value) })),
+    );
     server.handlers.push = (request) =>
-      request.body.ops.some((op) => op.fields.value === 6) ? { status, body: { title: "no", errors: [] } } : server.usual.push(request);
+      request.body.ops.some((op) => op.fields.value === 6)
+        ? { status, body: { title: "no", errors: [] } }
+        : server.usual.push(request);
     await share();
     const left = await stored(phone, "outbox");
-    assert.deepEqual(left.map((entry) => [entry.state, entry.reason, entry.op.fields.value]), [["needs you", reason, 6]]);
+    assert.deepEqual(
+      left.map((entry) => [entry.state, entry.reason, entry.op.fields.value]),
+      [["needs you", reason, 6]],
+    );
     assert.equal((await stored(phone, "kept")).length, 8);
   });
 }
@@ -254,7 +298,10 @@ test("a write while a push is under way is neither lost nor acknowledged with it
   };
   await share();
   const left = await stored(phone, "outbox");
-  assert.deepEqual(left.map((entry) => entry.op.fields), [{ water_l: 12 }]);
+  assert.deepEqual(
+    left.map((entry) => entry.op.fields),
+    [{ water_l: 12 }],
+  );
   assert.equal(room.get("tank", tank).water_l, 12);
   assert.equal(room.get("tank", tank).meta.state, "waiting");
 });
@@ -284,7 +331,9 @@ test("two tabs: the second does not sync while the first does", async () => {
 });
 
 test("two tabs without locks push the same op twice and end in the same place", async () => {
-  const { phone, room, share, cursor } = await joined({ pull: (request) => page(request, request.path.includes("since=0") ? [row(2, "tank", TANK_ID, TANK)] : []) });
+  const { phone, room, share, cursor } = await joined({
+    pull: (request) => page(request, request.path.includes("since=0") ? [row(2, "tank", TANK_ID, TANK)] : []),
+  });
   await addTank(room);
   await Promise.all([share(), share()]);
   await share();
@@ -295,13 +344,20 @@ test("two tabs without locks push the same op twice and end in the same place", 
 
 test("rows that were cleared under us are asked for again from the first", async () => {
   const { phone, room, share, server, cursor } = await joined();
-  server.handlers.pull = (request) => page(request, request.path.includes("since=0") ? [row(3, "tank", TANK_ID, TANK)] : []);
+  server.handlers.pull = (request) =>
+    page(request, request.path.includes("since=0") ? [row(3, "tank", TANK_ID, TANK)] : []);
   await share();
   await addTank(room, { name: "Unshared" });
   await phone.database.write(["rows"], (t) => t.rows.clear());
   await share();
   assert.equal((await cursor()).since, 3);
-  assert.deepEqual(room.all("tank").map((one) => one.name).sort(), [TANK.name, "Unshared"]);
+  assert.deepEqual(
+    room
+      .all("tank")
+      .map((one) => one.name)
+      .sort(),
+    [TANK.name, "Unshared"],
+  );
 });
 
 test("the offset to the server's clock is learnt and used for new stamps and times", async () => {
@@ -320,7 +376,8 @@ test("a stamp that the server moved back lets the clock come back too", async ()
   phone.clock += 3 * 86_400_000;
   await addTank(room);
   const moved = `${Date.UTC(2026, 4, 4, 7, 31)}-00000-device-a`;
-  server.handlers.push = ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "ok", stamp: moved, seq: 1 })));
+  server.handlers.push = ({ body }) =>
+    pushed(body.ops.map((op) => ({ op: op.op, status: "ok", stamp: moved, seq: 1 })));
   await share();
   assert.equal((await stored(phone, "device")).find((one) => one.name === "clock").last, moved);
 });
@@ -332,7 +389,10 @@ test("while writes from the future wait, no stamp is given a second time", async
   const stamps = (await stored(phone, "outbox")).map(({ op }) => op.stamp);
   const moved = `${Date.UTC(2026, 4, 4, 7, 31)}-00000-device-a`;
   // The third is taken, the others wait still.
-  server.handlers.push = ({ body }) => pushed(body.ops.filter((op) => op.stamp === stamps[2]).map((op) => ({ op: op.op, status: "ok", stamp: moved, seq: 1 })));
+  server.handlers.push = ({ body }) =>
+    pushed(
+      body.ops.filter((op) => op.stamp === stamps[2]).map((op) => ({ op: op.op, status: "ok", stamp: moved, seq: 1 })),
+    );
   await share();
   await addTank(room, { name: "Four" });
   const later = (await stored(phone, "outbox")).map(({ op }) => op.stamp);
@@ -375,7 +435,8 @@ test("ops acknowledged long ago are let go of", async () => {
 test("a change to a record whose creation was refused waits with it, instead of being refused in turn", async () => {
   const { phone, room, share, server } = await joined();
   const [tank] = await addTank(room);
-  server.handlers.push = ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "forbidden", reason: "role" })));
+  server.handlers.push = ({ body }) =>
+    pushed(body.ops.map((op) => ({ op: op.op, status: "forbidden", reason: "role" })));
   await share();
   delete server.handlers.push;
   await room.write([{ type: "put", kind: "tank", id: tank, fields: { water_l: 50 } }]);

@@ -11,8 +11,17 @@ install(sharedBundle());
 const NOW = Date.parse("2026-05-04T08:00:00.000Z");
 
 test("a record that is not counted is named by what it measured, and the sentence ends once", async () => {
-  const first = { at: "2026-05-04T06:00:00.000Z", parameter: "ph", message: "must be from 4 to 10", allowed: "a number from 4 to 10" };
-  for (const [locale, end] of [["en-GB", /: pH must be from 4 to 10\. Allowed: a number from 4 to 10\.$/], ["de-DE", /: pH .*[^.]\.$/], ["fr-FR", /pH .*[^.]\.$/]]) {
+  const first = {
+    at: "2026-05-04T06:00:00.000Z",
+    parameter: "ph",
+    message: "must be from 4 to 10",
+    allowed: "a number from 4 to 10",
+  };
+  for (const [locale, end] of [
+    ["en-GB", /: pH must be from 4 to 10\. Allowed: a number from 4 to 10\.$/],
+    ["de-DE", /: pH .*[^.]\.$/],
+    ["fr-FR", /pH .*[^.]\.$/],
+  ]) {
     await choose([locale]);
     assert.match(reason({ code: "left_out", count: 1, first }, NOW), end, locale);
   }
@@ -20,6 +29,12 @@ test("a record that is not counted is named by what it measured, and the sentenc
 
 test("a chance reads as a sentence at either end of the scale", async () => {
   await choose(["en-GB"]);
-  assert.equal(reason({ code: "after_not_enough", chance: 0.99 }, NOW), "After it still: more than a 95 in 100 chance that a limit is passed before the next test.");
-  assert.equal(reason({ code: "after_not_enough", chance: 0.17 }, NOW), "After it still: 1 in 6 chance that a limit is passed before the next test.");
+  assert.equal(
+    reason({ code: "after_not_enough", chance: 0.99 }, NOW),
+    "After it still: more than a 95 in 100 chance that a limit is passed before the next test.",
+  );
+  assert.equal(
+    reason({ code: "after_not_enough", chance: 0.17 }, NOW),
+    "After it still: 1 in 6 chance that a limit is passed before the next test.",
+  );
 });

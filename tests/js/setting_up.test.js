@@ -4,20 +4,69 @@ import { test } from "node:test";
 import { belief_input } from "../../pwa/advice/belief_input.js";
 import { wanted_tan } from "../../pwa/advice/dosing.js";
 import { facts_of, last_place, walk } from "../../pwa/advice/facts.js";
-import { STEPS, as_planned, asked, field_of, figures_of, floor_of, hardscape_of, next_step, planned, said_at, set_up_here, steps_of, substrate_input, unplanned, volume_input, weight_input } from "../../pwa/advice/setting_up.js";
-import { animals_of, bears, limit_input, maturity_of, planned_feed, plants_for, portions_for, starter, still_to_come, suggested, together_input, unweighed } from "../../pwa/advice/setting_up_life.js";
+import {
+  STEPS,
+  as_planned,
+  asked,
+  field_of,
+  figures_of,
+  floor_of,
+  hardscape_of,
+  next_step,
+  planned,
+  said_at,
+  set_up_here,
+  steps_of,
+  substrate_input,
+  unplanned,
+  volume_input,
+  weight_input,
+} from "../../pwa/advice/setting_up.js";
+import {
+  animals_of,
+  bears,
+  limit_input,
+  maturity_of,
+  planned_feed,
+  plants_for,
+  portions_for,
+  starter,
+  still_to_come,
+  suggested,
+  together_input,
+  unweighed,
+} from "../../pwa/advice/setting_up_life.js";
 import { to_buy, weight_of } from "../../pwa/advice/shopping.js";
 import { check, contracts, install, records, run } from "../../pwa/contracts.js";
 import { sharedBundle } from "./shared_bundle.js";
 
 install(sharedBundle());
 
-const GLASS = { shape: "cuboid", measures: "outside", length_cm: 101.6, width_cm: 41.6, height_cm: 50.8, glass_mm: 8, fill_height_cm: 45 };
+const GLASS = {
+  shape: "cuboid",
+  measures: "outside",
+  length_cm: 101.6,
+  width_cm: 41.6,
+  height_cm: 50.8,
+  glass_mm: 8,
+  fill_height_cm: 45,
+};
 const NOW = Date.parse("2026-05-04T08:00:00.000Z");
-const near = (a, b, what) => assert.ok(Math.abs(a - b) < 1e-6 * Math.max(1, Math.abs(b)), `${what ?? ""} ${a} is not ${b}`);
+const near = (a, b, what) =>
+  assert.ok(Math.abs(a - b) < 1e-6 * Math.max(1, Math.abs(b)), `${what ?? ""} ${a} is not ${b}`);
 const LONG = { id: "tank-plan-1", name: "Long tank", measures: GLASS, water_l: 180 };
 /** A plan as it is written: a field a step, `steps` how far each is, beside it what was said there. */
-const tank_of = ({ steps = {}, ...said }, more = {}) => ({ ...LONG, setup_glass: { state: "done" }, ...Object.fromEntries(Object.entries(steps).map(([step, state]) => [`setup_${step}`, said[step] ? { state, said: said[step] } : { state }])), ...more });
+const tank_of = ({ steps = {}, ...said }, more = {}) => ({
+  ...LONG,
+  setup_glass: { state: "done" },
+  ...Object.fromEntries(
+    Object.entries(steps).map(([step, state]) => [
+      `setup_${step}`,
+      said[step] ? { state, said: said[step] } : { state },
+    ]),
+  ),
+  ...more,
+});
 /** The same as an older app wrote it: all in one field, and the measures with what the steps put into the glass. */
 const older = (setup, more = {}) => ({ ...LONG, measures: volume_input(tank_of(setup)), setup, ...more });
 
@@ -27,19 +76,40 @@ test("a tank is a plan until it is filled, and a plan is not in the walk", () =>
   assert.ok(!planned({ ...plan, started_at: "2026-05-01T08:00:00.000Z" }));
   assert.ok(!planned({ id: "tank-quick-1", name: "Quick" }), "the quick form's tank needs no first filling");
   const room = { all: () => [plan, { id: "tank-quick-1", name: "Quick", walk_order: 4 }] };
-  assert.deepEqual(walk(room).map(({ name }) => name), ["Quick"]);
+  assert.deepEqual(
+    walk(room).map(({ name }) => name),
+    ["Quick"],
+  );
   assert.equal(last_place(room), 5);
   assert.equal(next_step(plan), "hardscape");
-  assert.deepEqual(steps_of(plan).slice(0, 4).map(({ state }) => state), ["done", "done", "skipped", "open"]);
+  assert.deepEqual(
+    steps_of(plan)
+      .slice(0, 4)
+      .map(({ state }) => state),
+    ["done", "done", "skipped", "open"],
+  );
 });
 
 test("what is said fits the tank's record", () => {
   const fields = records().tank.fields.filter(({ name }) => name === "planned_stock" || name.startsWith("setup"));
-  assert.deepEqual(fields.map(({ name, type, required }) => [name, type, Boolean(required)]), [["planned_stock", "list", false], ["setup", "object", false], ...STEPS.map((step) => [field_of(step), "object", false])]);
+  assert.deepEqual(
+    fields.map(({ name, type, required }) => [name, type, Boolean(required)]),
+    [
+      ["planned_stock", "list", false],
+      ["setup", "object", false],
+      ...STEPS.map((step) => [field_of(step), "object", false]),
+    ],
+  );
 });
 
 test("typed figures become numbers, words stay words, nothing stays nothing", () =>
-  assert.deepEqual(figures_of({ a: "36.5", b: "", c: "lid", d: 4, e: undefined, f: "12.", g: true }), { a: 36.5, c: "lid", d: 4, f: 12, g: true }));
+  assert.deepEqual(figures_of({ a: "36.5", b: "", c: "lid", d: 4, e: undefined, f: "12.", g: true }), {
+    a: 36.5,
+    c: "lid",
+    d: 4,
+    f: 12,
+    g: true,
+  }));
 
 test("the floor of a box is its inside; of any other shape a rectangle as large and as deep", () => {
   const box = floor_of(GLASS);
@@ -48,22 +118,59 @@ test("the floor of a box is its inside; of any other shape a rectangle as large 
   const round = floor_of({ shape: "cylinder", measures: "inside", diameter_cm: 50, height_cm: 40 });
   near(round.length_cm * round.width_cm, Math.PI * 25 * 25, "the circle's area");
   const deep = (shape, more) => floor_of({ shape, measures: "inside", height_cm: 40, ...more }).width_cm;
-  assert.deepEqual([deep("bow_front", { length_cm: 70, width_cm: 45, bow_cm: 6 }), deep("half_round", { diameter_cm: 60 }), deep("quarter_round", { length_cm: 70 })], [51, 30, 70], "from front to back where it is deepest");
+  assert.deepEqual(
+    [
+      deep("bow_front", { length_cm: 70, width_cm: 45, bow_cm: 6 }),
+      deep("half_round", { diameter_cm: 60 }),
+      deep("quarter_round", { length_cm: 70 }),
+    ],
+    [51, 30, 70],
+    "from front to back where it is deepest",
+  );
   for (const shape of contracts().volume.inputs[0].choices.map(({ value }) => value)) {
-    const glass = { shape, measures: "outside", length_cm: 70, width_cm: 45, diameter_cm: 60, bow_cm: 6, height_cm: 40, glass_mm: 6 };
-    const wanted = contracts().volume.inputs.filter((one) => one.name in glass && (!one.when?.shape || one.when.shape.includes(shape)));
-    const { length_cm, width_cm, area_cm2 } = floor_of(Object.fromEntries(wanted.map(({ name }) => [name, glass[name]])));
+    const glass = {
+      shape,
+      measures: "outside",
+      length_cm: 70,
+      width_cm: 45,
+      diameter_cm: 60,
+      bow_cm: 6,
+      height_cm: 40,
+      glass_mm: 6,
+    };
+    const wanted = contracts().volume.inputs.filter(
+      (one) => one.name in glass && (!one.when?.shape || one.when.shape.includes(shape)),
+    );
+    const { length_cm, width_cm, area_cm2 } = floor_of(
+      Object.fromEntries(wanted.map(({ name }) => [name, glass[name]])),
+    );
     assert.ok(width_cm > 20 && length_cm > 20, shape);
     near(length_cm * width_cm, area_cm2, shape);
   }
 });
 
 test("two layers by hand: 100 x 40 cm, 1 to 3 cm of potting soil under 3 to 5 cm of sand", () => {
-  const said = { bed: "capped", nutrient: "potting_soil", nutrient_front_cm: 1, nutrient_back_cm: 3, nutrient_pack: 5, cap: "sand", cap_front_cm: 3, cap_back_cm: 5, cap_pack: 10, support_bags: 0 };
+  const said = {
+    bed: "capped",
+    nutrient: "potting_soil",
+    nutrient_front_cm: 1,
+    nutrient_back_cm: 3,
+    nutrient_pack: 5,
+    cap: "sand",
+    cap_front_cm: 3,
+    cap_back_cm: 5,
+    cap_pack: 10,
+    support_bags: 0,
+  };
   const input = substrate_input(GLASS, said);
   const { layers, litres } = run("substrate", input);
   // 100 x 40 x 2 cm are 8 L, 100 x 40 x 4 cm are 16 L, of 1.6 kg each.
-  [[layers[0].litres, 8], [layers[1].litres, 16], [layers[1].kg, 25.6], [litres, 24]].forEach(([is, should]) => near(is, should));
+  [
+    [layers[0].litres, 8],
+    [layers[1].litres, 16],
+    [layers[1].kg, 25.6],
+    [litres, 24],
+  ].forEach(([is, should]) => near(is, should));
   assert.deepEqual([layers[0].packs, layers[1].packs], [2, 3]);
   assert.equal(substrate_input(GLASS, { bed: "bare" }), null);
   assert.deepEqual(run("substrate", substrate_input(GLASS, { ...said, bed: "plain" })).layers.length, 1);
@@ -78,7 +185,11 @@ test("stone and wood together push out what each does", () => {
 });
 
 test("water is what glass, bed and stones leave, and the weight is the sum of its parts", () => {
-  const setup = { steps: { substrate: "done", hardscape: "done" }, substrate: { bed: "plain", cap: "sand", cap_front_cm: 5, cap_back_cm: 5 }, hardscape: { stone_kg: 5.2 } };
+  const setup = {
+    steps: { substrate: "done", hardscape: "done" },
+    substrate: { bed: "plain", cap: "sand", cap_front_cm: 5, cap_back_cm: 5 },
+    hardscape: { stone_kg: 5.2 },
+  };
   const { water_l } = run("volume", volume_input(tank_of(setup)));
   // 100 x 40 x 45 cm, less the grains of 20 L of sand (6 parts in 10) and 2 L of stone.
   near(water_l, 180 - 0.6 * 20 - 2);
@@ -86,19 +197,46 @@ test("water is what glass, bed and stones leave, and the weight is the sum of it
   const answer = run("filled_weight", weight_input(tank_of(setup, { water_l }), { stand_kg: 40, equipment_kg: 5 }));
   near(answer.total_kg, answer.empty_tank_kg + answer.water_kg + 32 + 5.2 + 40 + 5);
   const { measures: _, ...unsaid } = GLASS;
-  assert.deepEqual([GLASS, unsaid].map((measures) => weight_input(tank_of({}, { measures }), {}).measures), ["outside", "inside"], "as the volume takes them");
-  near(weight_of(tank_of({ ...setup, steps: { ...setup.steps, place: "done" }, place: { stand_kg: 40, equipment_kg: 5 } }, { water_l })), answer.total_kg);
-  assert.equal(weight_of(tank_of({}, { measures: { shape: "bowl", diameter_cm: 40, height_cm: 30 } })), null, "a bowl's empty weight is asked for, not guessed");
+  assert.deepEqual(
+    [GLASS, unsaid].map((measures) => weight_input(tank_of({}, { measures }), {}).measures),
+    ["outside", "inside"],
+    "as the volume takes them",
+  );
+  near(
+    weight_of(
+      tank_of(
+        { ...setup, steps: { ...setup.steps, place: "done" }, place: { stand_kg: 40, equipment_kg: 5 } },
+        { water_l },
+      ),
+    ),
+    answer.total_kg,
+  );
+  assert.equal(
+    weight_of(tank_of({}, { measures: { shape: "bowl", diameter_cm: 40, height_cm: 30 } })),
+    null,
+    "a bowl's empty weight is asked for, not guessed",
+  );
 });
 
 test("a bed that fills the glass is refused in the calculation's words", () => {
-  const found = asked("volume", volume_input(tank_of({ steps: { substrate: "done" }, substrate: { bed: "plain", cap: "sand", cap_front_cm: 60, cap_back_cm: 60 } })));
+  const found = asked(
+    "volume",
+    volume_input(
+      tank_of({
+        steps: { substrate: "done" },
+        substrate: { bed: "plain", cap: "sand", cap_front_cm: 60, cap_back_cm: 60 },
+      }),
+    ),
+  );
   assert.equal(found.errors[0].field, "substrate_l");
   assert.deepEqual(asked("substrate", null), { payload: {}, errors: [] });
 });
 
 test("portions cover seven tenths of a densely planted floor, a hundred square centimetres each", () => {
-  assert.deepEqual(["dense", "medium", "light", "none"].map((planting) => portions_for(GLASS, planting)), [28, 16, 6, 0]);
+  assert.deepEqual(
+    ["dense", "medium", "light", "none"].map((planting) => portions_for(GLASS, planting)),
+    [28, 16, 6, 0],
+  );
 });
 
 test("plants that fit come first when they are fast and need no ground", () => {
@@ -113,10 +251,20 @@ test("plants that fit come first when they are fast and need no ground", () => {
 });
 
 test("animals are counted grown, and as they come where that is asked; one that no table knows keeps its length", () => {
-  const stock = [{ species: "Danio rerio", count: 8, length_cm: 2.5 }, { species: "grey one", count: 1, length_cm: 6 }];
-  assert.deepEqual(animals_of("stocking_limit", stock, []), [{ species: "Danio rerio", count: 8 }, { name: "grey one", count: 1, length_cm: 6 }]);
+  const stock = [
+    { species: "Danio rerio", count: 8, length_cm: 2.5 },
+    { species: "grey one", count: 1, length_cm: 6 },
+  ];
+  assert.deepEqual(animals_of("stocking_limit", stock, []), [
+    { species: "Danio rerio", count: 8 },
+    { name: "grey one", count: 1, length_cm: 6 },
+  ]);
   const own = [{ id: "own-1", name: "grey one", length_cm: 9, shape: "deep" }];
-  assert.deepEqual(animals_of("stocking_limit", stock, own)[1], { name: "grey one", count: 1, length_cm: 9, shape: "deep" }, "grown as its keeper set it down");
+  assert.deepEqual(
+    animals_of("stocking_limit", stock, own)[1],
+    { name: "grey one", count: 1, length_cm: 9, shape: "deep" },
+    "grown as its keeper set it down",
+  );
   const strange = [...stock, { species: "stray", count: 2 }];
   assert.deepEqual([unweighed(strange, own), animals_of("compatibility", strange, own).length], [["stray"], 2]);
   assert.equal(limit_input(tank_of({}), [{ species: "stray", count: 2 }], "new"), null);
@@ -125,13 +273,19 @@ test("animals are counted grown, and as they come where that is asked; one that 
   const feed = (length_cm) => planned_feed({ planned_stock: [{ species: "Danio rerio", count: 8, length_cm }] }, []);
   near(feed(2.5), feed(5) / 2 ** 3);
   assert.equal(planned_feed({}, []), 0);
-  for (const maturity of ["new", "mature"]) assert.ok(check(contracts().stocking_limit, limit_input(tank_of({ steps: { substrate: "done" } }), stock, maturity)));
+  for (const maturity of ["new", "mature"])
+    assert.ok(
+      check(contracts().stocking_limit, limit_input(tank_of({ steps: { substrate: "done" } }), stock, maturity)),
+    );
   assert.deepEqual(still_to_come(stock, [{ species: "Danio rerio", count: 8 }]), [stock[1]]);
 });
 
 test("a plan of more animals than the calculation takes suggests none, and its step opens", () => {
   const tank = tank_of({ steps: {} });
-  for (const stock of [[{ species: "Danio rerio", count: 10_001 }], [{ species: "a very long name ".repeat(5).slice(0, 80), count: 2, length_cm: 3 }]]) {
+  for (const stock of [
+    [{ species: "Danio rerio", count: 10_001 }],
+    [{ species: "a very long name ".repeat(5).slice(0, 80), count: 2, length_cm: 3 }],
+  ]) {
     assert.deepEqual(suggested(tank, null, stock), []);
     assert.ok(planned_feed({ ...tank, planned_stock: stock }, []) >= 0);
   }
@@ -142,13 +296,32 @@ test("animals are suggested that bear the water, fit the length and have room fo
   const fitting = suggested(tank, { ph: 7.5, gh_dgh: 10 }, []);
   assert.ok(fitting.length > 5);
   for (const { key, row } of fitting) {
-    const answer = run("compatibility", { animals: [{ species: key, count: row.group_min }], temperature_c: 21, ph: 7.5, gh_dgh: 10 });
+    const answer = run("compatibility", {
+      animals: [{ species: key, count: row.group_min }],
+      temperature_c: 21,
+      ph: 7.5,
+      gh_dgh: 10,
+    });
     assert.ok(!answer.findings.some(({ kind }) => kind.startsWith("tank_")), `${key}: its water`);
-    const { more_g, more } = run("stocking_limit", limit_input(tank, [{ species: key, count: row.group_min }], "mature"));
+    const { more_g, more } = run(
+      "stocking_limit",
+      limit_input(tank, [{ species: key, count: row.group_min }], "mature"),
+    );
     assert.ok(more_g >= 0 && more[0].long_enough, `${key}: its room`);
   }
-  const off_middle = fitting.map(({ row: { temperature_c: [low, high], length_cm } }) => [Number((Math.abs(21 - (low + high) / 2) / (high - low)).toFixed(9)), length_cm]);
-  assert.deepEqual(off_middle, off_middle.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]), "those in the middle of their range first, of those the smaller");
+  const off_middle = fitting.map(
+    ({
+      row: {
+        temperature_c: [low, high],
+        length_cm,
+      },
+    }) => [Number((Math.abs(21 - (low + high) / 2) / (high - low)).toFixed(9)), length_cm],
+  );
+  assert.deepEqual(
+    off_middle,
+    off_middle.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]),
+    "those in the middle of their range first, of those the smaller",
+  );
   // Half full: what is left has to do for a whole group.
   const [first] = fitting;
   const full = [{ species: first.key, count: 2 * first.row.group_min }];
@@ -156,7 +329,10 @@ test("animals are suggested that bear the water, fit the length and have room fo
   const beside = suggested(small, null, full);
   assert.ok(beside.length > 0 && beside.length < suggested(small, null, []).length - 1);
   for (const { key, row } of beside) {
-    const { more_g, more } = run("stocking_limit", limit_input(small, [...full, { species: key, count: row.group_min }], "mature"));
+    const { more_g, more } = run(
+      "stocking_limit",
+      limit_input(small, [...full, { species: key, count: row.group_min }], "mature"),
+    );
     assert.ok(more_g >= 0 && more[1].long_enough, `${key}: a whole group beside the others`);
   }
   assert.ok(!suggested(tank, null, [{ species: first.key, count: 5 }]).some(({ key }) => key === first.key));
@@ -164,7 +340,10 @@ test("animals are suggested that bear the water, fit the length and have room fo
 
 test("a tank matures by the weeks since it was filled", () => {
   const filled = (days) => ({ started_at: new Date(NOW - days * 86_400_000).toISOString() });
-  assert.deepEqual([{}, filled(1), filled(20), filled(60)].map((tank) => maturity_of(tank, NOW)), ["new", "new", "starting", "mature"]);
+  assert.deepEqual(
+    [{}, filled(1), filled(20), filled(60)].map((tank) => maturity_of(tank, NOW)),
+    ["new", "new", "starting", "mature"],
+  );
 });
 
 test("the starting dose is a day of the planned food, or so many days' as scales and tests can show", () => {
@@ -182,40 +361,112 @@ test("the starting dose is a day of the planned food, or so many days' as scales
 });
 
 test("when they may come is held to the lower end of the band", () => {
-  const band = (now, week, weeks, middle = now) => ({ fish_g_now: { p10: now, p50: middle }, fish_g_in_7_days: { p10: week }, fish_g_in_14_days: { p10: weeks } });
-  assert.deepEqual([band(12, 1, 1), band(5, 10, 1), band(5, 6, 10), band(5, 6, 7, 30), band(5, 6, 7)].map((one) => bears(10, one)), ["now", "in_7", "in_14", "perhaps", "later"]);
+  const band = (now, week, weeks, middle = now) => ({
+    fish_g_now: { p10: now, p50: middle },
+    fish_g_in_7_days: { p10: week },
+    fish_g_in_14_days: { p10: weeks },
+  });
+  assert.deepEqual(
+    [band(12, 1, 1), band(5, 10, 1), band(5, 6, 10), band(5, 6, 7, 30), band(5, 6, 7)].map((one) => bears(10, one)),
+    ["now", "in_7", "in_14", "perhaps", "later"],
+  );
 });
 
 test("the list to buy follows the steps that are done, and leaves out kits that are there", () => {
   const setup = {
     steps: { substrate: "done", hardscape: "done", warmth: "done", plants: "done" },
-    substrate: { bed: "capped", nutrient: "garden_soil", nutrient_front_cm: 2, nutrient_back_cm: 2, nutrient_pack: 3, cap: "gravel", cap_front_cm: 3, cap_back_cm: 3, support_bags: 2 },
+    substrate: {
+      bed: "capped",
+      nutrient: "garden_soil",
+      nutrient_front_cm: 2,
+      nutrient_back_cm: 2,
+      nutrient_pack: 3,
+      cap: "gravel",
+      cap_front_cm: 3,
+      cap_back_cm: 3,
+      support_bags: 2,
+    },
     hardscape: { lava_kg: 3 },
     plants: { planting: "dense", list: [{ species: "Ceratophyllum demersum", portions: 20 }] },
   };
-  const room = { kits: [{ parameter: "nitrite" }, { parameter: "ph", retired: true }], source: { disinfectant: "chlorine" }, label: { id: "label-1", name: "Bottle", amount: 5, unit: "ml", per_l: 40, basis: "new_water" } };
+  const room = {
+    kits: [{ parameter: "nitrite" }, { parameter: "ph", retired: true }],
+    source: { disinfectant: "chlorine" },
+    label: { id: "label-1", name: "Bottle", amount: 5, unit: "ml", per_l: 40, basis: "new_water" },
+  };
   const things = to_buy(tank_of(setup), room);
   assert.equal(new Set(things.map(({ key }) => key)).size, things.length, "ticks tell them apart");
   const of = (code) => things.filter((one) => one.code === code);
-  near(of("layer_packs")[0].litres, 100 * 40 * 2 / 1000 - 2, "less what lies in the mesh bags");
-  assert.deepEqual([of("layer_packs")[0]].map(({ count, pack, pack_unit }) => [count, pack, pack_unit]), [[2, 3, "L"]]);
+  near(of("layer_packs")[0].litres, (100 * 40 * 2) / 1000 - 2, "less what lies in the mesh bags");
+  assert.deepEqual(
+    [of("layer_packs")[0]].map(({ count, pack, pack_unit }) => [count, pack, pack_unit]),
+    [[2, 3, "L"]],
+  );
   assert.equal(of("layer")[0].material, "gravel");
-  assert.deepEqual([of("mesh")[0].count, of("hardscape")[0].kg, of("plant")[0].count, of("plants_more")[0].count], [2, 3, 20, 8]);
+  assert.deepEqual(
+    [of("mesh")[0].count, of("hardscape")[0].kg, of("plant")[0].count, of("plants_more")[0].count],
+    [2, 3, 20, 8],
+  );
   assert.equal(of("heater")[0].watts % 5, 0);
-  assert.ok(!to_buy(tank_of({ ...setup, substrate: { bed: "bare" } }), room).some(({ key }) => key.startsWith("bed.")), "nothing for bare glass");
-  const planted = (portions) => to_buy(tank_of({ ...setup, warmth: { room_c: 30, temperature_c: 24 }, plants: { planting: "dense", list: [{ species: "Ceratophyllum demersum", portions }, { species: "Vallisneria spiralis", portions: 0 }] } }), room);
-  assert.deepEqual(planted(28).filter(({ code }) => code.startsWith("plant") || code === "heater").map(({ key }) => key), ["plant.Ceratophyllum demersum"], "no plants beyond what is wanted, none of none, no heater in a warm room");
+  assert.ok(
+    !to_buy(tank_of({ ...setup, substrate: { bed: "bare" } }), room).some(({ key }) => key.startsWith("bed.")),
+    "nothing for bare glass",
+  );
+  const planted = (portions) =>
+    to_buy(
+      tank_of({
+        ...setup,
+        warmth: { room_c: 30, temperature_c: 24 },
+        plants: {
+          planting: "dense",
+          list: [
+            { species: "Ceratophyllum demersum", portions },
+            { species: "Vallisneria spiralis", portions: 0 },
+          ],
+        },
+      }),
+      room,
+    );
+  assert.deepEqual(
+    planted(28)
+      .filter(({ code }) => code.startsWith("plant") || code === "heater")
+      .map(({ key }) => key),
+    ["plant.Ceratophyllum demersum"],
+    "no plants beyond what is wanted, none of none, no heater in a warm room",
+  );
   assert.equal(of("filter")[0].filter, "sponge");
   near(of("dechlorinator")[0].amount, (180 * 5) / 40);
-  assert.deepEqual(of("test").map(({ parameter }) => parameter), ["total_ammonia", "nitrate", "ph", "kh", "gh"]);
-  assert.deepEqual(to_buy(tank_of({}), { kits: [], source: null, label: null }).slice(0, 2).map(({ code }) => code), ["dechlorinator_source", "test"]);
-  assert.ok(!to_buy(tank_of({}), { kits: [], source: { disinfectant: "none" }, label: null }).some(({ key }) => key === "dechlorinator"));
+  assert.deepEqual(
+    of("test").map(({ parameter }) => parameter),
+    ["total_ammonia", "nitrate", "ph", "kh", "gh"],
+  );
+  assert.deepEqual(
+    to_buy(tank_of({}), { kits: [], source: null, label: null })
+      .slice(0, 2)
+      .map(({ code }) => code),
+    ["dechlorinator_source", "test"],
+  );
+  assert.ok(
+    !to_buy(tank_of({}), { kits: [], source: { disinfectant: "none" }, label: null }).some(
+      ({ key }) => key === "dechlorinator",
+    ),
+  );
 });
 
 test("the belief counts no food while no animal lives in a tank set up here", () => {
-  const tank = tank_of({ steps: {} }, { started_at: "2026-05-03T08:00:00.000Z", temperature_c: 23, ph: 7, planting: "dense", seeded: "none" });
+  const tank = tank_of(
+    { steps: {} },
+    { started_at: "2026-05-03T08:00:00.000Z", temperature_c: 23, ph: 7, planting: "dense", seeded: "none" },
+  );
   const room = (stock) => ({ get: () => null, all: (kind) => (kind === "stock_change" ? stock : []) });
-  const arrival = { id: "stock-1", tank: tank.id, at: "2026-05-03T09:00:00.000Z", change: "arrival", species: "Danio rerio", count: 6 };
+  const arrival = {
+    id: "stock-1",
+    tank: tank.id,
+    at: "2026-05-03T09:00:00.000Z",
+    change: "arrival",
+    species: "Danio rerio",
+    count: 6,
+  };
   const known = (stock, of = tank) => belief_input(facts_of(room(stock), of, NOW));
   assert.equal(known([]).records.tank.feed_g_day, 0);
   assert.deepEqual(known([]).filled, [{ code: "no_animals" }]);
@@ -245,9 +496,18 @@ test("a plan of the older form opens as the same plan, and gives the same litres
 });
 
 test("what a newer app says of one step stands over the older form, whose other steps stay", () => {
-  const tank = { ...older(WHOLE), setup_hardscape: { state: "done", said: { lava_kg: 1.2 } }, setup_place: { state: "done", said: { stand_kg: 40 } } };
+  const tank = {
+    ...older(WHOLE),
+    setup_hardscape: { state: "done", said: { lava_kg: 1.2 } },
+    setup_place: { state: "done", said: { stand_kg: 40 } },
+  };
   assert.deepEqual([said_at(tank, "hardscape"), said_at(tank, "substrate").cap_front_cm], [{ lava_kg: 1.2 }, 5]);
-  assert.deepEqual(steps_of(tank).map(({ state }) => state).slice(0, 6), ["done", "done", "done", "done", "open", "done"]);
+  assert.deepEqual(
+    steps_of(tank)
+      .map(({ state }) => state)
+      .slice(0, 6),
+    ["done", "done", "done", "done", "open", "done"],
+  );
   const skipped = { ...older(WHOLE), setup_substrate: { state: "skipped", said: WHOLE.substrate } };
   near(as_planned(skipped).water_l, 180 - 2, "the older form's measures held the bed: it goes with its step");
 });
@@ -258,14 +518,27 @@ test("the litres of a plan follow from its steps, whatever stands in the record;
   assert.deepEqual(as_planned(as_planned(plan)), as_planned(plan));
   const filled = { ...plan, started_at: "2026-05-01T08:00:00.000Z", water_l: 150 };
   assert.equal(as_planned(filled), filled);
-  const too_deep = tank_of({ steps: { substrate: "done" }, substrate: { bed: "plain", cap: "sand", cap_front_cm: 60, cap_back_cm: 60 } });
-  assert.equal(as_planned(too_deep), too_deep, "two keepers' steps that no glass holds together: the record's own litres, and the first filling refuses them");
+  const too_deep = tank_of({
+    steps: { substrate: "done" },
+    substrate: { bed: "plain", cap: "sand", cap_front_cm: 60, cap_back_cm: 60 },
+  });
+  assert.equal(
+    as_planned(too_deep),
+    too_deep,
+    "two keepers' steps that no glass holds together: the record's own litres, and the first filling refuses them",
+  );
 });
 
 test("measures that no step says stay as a keeper gave them by hand", () => {
   const by_hand = { ...GLASS, substrate_l: 10, metered_l: 160 };
-  const plan = tank_of({ steps: { hardscape: "done" }, hardscape: { stone_kg: 5.2 } }, { measures: { ...by_hand, hardscape_kg: 9 } });
+  const plan = tank_of(
+    { steps: { hardscape: "done" }, hardscape: { stone_kg: 5.2 } },
+    { measures: { ...by_hand, hardscape_kg: 9 } },
+  );
   assert.deepEqual(unplanned(plan), by_hand);
   assert.equal(as_planned(plan).water_l, 160);
-  assert.deepEqual(unplanned(tank_of({ steps: { substrate: "done" }, substrate: WHOLE.substrate }, { measures: by_hand })), { ...GLASS, metered_l: 160 });
+  assert.deepEqual(
+    unplanned(tank_of({ steps: { substrate: "done" }, substrate: WHOLE.substrate }, { measures: by_hand })),
+    { ...GLASS, metered_l: 160 },
+  );
 });

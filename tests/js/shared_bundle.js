@@ -6,7 +6,9 @@ const json = (path) => JSON.parse(readFileSync(new URL(path, root), "utf8"));
 
 /** Every JSON file of one folder of shared_schema, by file name without its ending. */
 export function folder(name) {
-  const files = readdirSync(new URL(`${name}/`, root)).filter((file) => file.endsWith(".json")).sort();
+  const files = readdirSync(new URL(`${name}/`, root))
+    .filter((file) => file.endsWith(".json"))
+    .sort();
   return Object.fromEntries(files.map((file) => [file.slice(0, -5), json(`${name}/${file}`)]));
 }
 

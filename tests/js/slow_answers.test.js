@@ -18,14 +18,22 @@ const question = (key) => ({ key, name: "outlook", input: { key } });
 const turn = () => new Promise((done) => setTimeout(done));
 const marks = { decimal: ".", group: "," };
 /** A form filled with this input, as one types it. */
-const typed = (spec, input) => ({ marks, draft: { typed: Object.fromEntries(spec.inputs.filter(({ name }) => name in input).map((field) => [field.name, nodeOf(field, input[field.name])])) } });
+const typed = (spec, input) => ({
+  marks,
+  draft: {
+    typed: Object.fromEntries(
+      spec.inputs.filter(({ name }) => name in input).map((field) => [field.name, nodeOf(field, input[field.name])]),
+    ),
+  },
+});
 
 /** A board whose answers come when the test lets them. */
 function by_hand() {
   const asked = [];
   const told = [];
   const board = newest({
-    ask: (one) => new Promise((settle) => asked.push({ key: one.key, settle: (answer) => (settle({ answer }), turn()) })),
+    ask: (one) =>
+      new Promise((settle) => asked.push({ key: one.key, settle: (answer) => (settle({ answer }), turn()) })),
     told: (one, found) => told.push([one.key, found.answer]),
   });
   return { board, asked, told, keys: () => asked.map(({ key }) => key) };
@@ -61,7 +69,10 @@ test("nothing is told of a form that was emptied or left, and the next question 
 
 test("a question that breaks does not silence those after it", async () => {
   const told = [];
-  const board = newest({ ask: async ({ key }) => (key === "bad" ? Promise.reject(new Error("broke")) : { answer: key }), told: (_, { answer }) => told.push(answer) });
+  const board = newest({
+    ask: async ({ key }) => (key === "bad" ? Promise.reject(new Error("broke")) : { answer: key }),
+    told: (_, { answer }) => told.push(answer),
+  });
   const broken = board.want(question("bad"));
   void board.want(question("typed meanwhile"));
   await assert.rejects(broken, /broke/);
@@ -87,12 +98,16 @@ test("the worker answers each slow calculation as this thread does", async () =>
 
 test("what the worker refuses is said on the form in the same words as without it, in every language", async () => {
   const { ask, worker } = await real();
-  const words = (language) => JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8"));
+  const words = (language) =>
+    JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8"));
   for (const bundle of [sharedBundle(), in_words(sharedBundle(), words("de")), in_words(sharedBundle(), words("fr"))]) {
     install(bundle);
     const spec = contracts().outlook;
     const [{ input }] = spec.examples;
-    const filling = typed(spec, { ...input, readings: [{ at_h: input.now_h + 1, parameter: "nitrite", value: 0.5, basis: "n" }] });
+    const filling = typed(spec, {
+      ...input,
+      readings: [{ at_h: input.now_h + 1, parameter: "nitrite", value: 0.5, basis: "n" }],
+    });
     const { payload } = checkedOf(spec, filling);
     const found = await ask({ key: "", name: "outlook", input: payload });
     const outcome = refusedOf(spec, filling, payload, found.errors);
@@ -112,14 +127,23 @@ test("what can be refused before calculating is said at once, by no worker", () 
 
 test("where the worker cannot start this thread answers, and it is not tried again", async () => {
   let tried = 0;
-  const { ask, holds_up } = away_or_here({ worker: async () => Promise.reject(new Error(`no worker ${(tried += 1)}`)), here: (name) => ({ answer: name }) });
+  const { ask, holds_up } = away_or_here({
+    worker: async () => Promise.reject(new Error(`no worker ${(tried += 1)}`)),
+    here: (name) => ({ answer: name }),
+  });
   assert.equal(holds_up(), false);
-  assert.deepEqual([await ask(question("1")), await ask(question("2")), tried, holds_up()], [{ answer: "outlook" }, { answer: "outlook" }, 1, true]);
+  assert.deepEqual(
+    [await ask(question("1")), await ask(question("2")), tried, holds_up()],
+    [{ answer: "outlook" }, { answer: "outlook" }, 1, true],
+  );
 });
 
 test("a worker that once answered and then failed is asked again", async () => {
   let well = true;
-  const { ask, holds_up } = away_or_here({ worker: async () => (well ? { answer: "away" } : Promise.reject(new Error("out of memory"))), here: () => ({ answer: "here" }) });
+  const { ask, holds_up } = away_or_here({
+    worker: async () => (well ? { answer: "away" } : Promise.reject(new Error("out of memory"))),
+    here: () => ({ answer: "here" }),
+  });
   const found = [await ask(question("1"))];
   well = false;
   found.push(await ask(question("2")));

@@ -9,7 +9,10 @@ import { backoffMs, now, start } from "../../pwa/data/sync.js";
 import { TANK, WELCOME, scripted, stored, testPhone } from "./test_phone.js";
 
 test("waits double up to five minutes, with jitter over their second half, and never undercut what the server asked", () => {
-  assert.deepEqual([1, 2, 3].map((failures) => backoffMs(failures, 1)), [2000, 4000, 8000]);
+  assert.deepEqual(
+    [1, 2, 3].map((failures) => backoffMs(failures, 1)),
+    [2000, 4000, 8000],
+  );
   assert.equal(backoffMs(1, 0), 1000);
   assert.equal(backoffMs(50, 1), 300_000);
   assert.equal(backoffMs(1, 0.5, 30_000), 30_000);
@@ -116,16 +119,23 @@ async function listening(answer) {
   return { got, base: `http://127.0.0.1:${server.address().port}` };
 }
 
-const json = (status, body, more = {}) => (response) => {
-  response.writeHead(status, { "Content-Type": status < 400 ? "application/json" : "application/problem+json", ...more });
-  response.end(JSON.stringify(body));
-};
+const json =
+  (status, body, more = {}) =>
+  (response) => {
+    response.writeHead(status, {
+      "Content-Type": status < 400 ? "application/json" : "application/problem+json",
+      ...more,
+    });
+    response.end(JSON.stringify(body));
+  };
 
 test("a small body travels as it is, a large one packed, both with the key in a header and no cache", async () => {
   const { got, base } = await listening(json(200, { fine: true }));
   const ops = Array.from({ length: 60 }, (_, at) => ({ op: `op-${at}`, fields: TANK }));
   for (const body of [{ ops: [] }, { ops }]) {
-    assert.deepEqual((await fetchSend({ method: "POST", path: `${base}/push`, key: "secret", body })).body, { fine: true });
+    assert.deepEqual((await fetchSend({ method: "POST", path: `${base}/push`, key: "secret", body })).body, {
+      fine: true,
+    });
   }
   assert.equal(got[0].headers.authorization, "Bearer secret");
   assert.equal(got[0].headers["content-encoding"], undefined);
@@ -135,9 +145,18 @@ test("a small body travels as it is, a large one packed, both with the key in a 
 });
 
 for (const [why, answer] of [
-  ["a portal's page", (response) => response.writeHead(200, { "Content-Type": "text/html" }).end("<html>Sign in</html>")],
+  [
+    "a portal's page",
+    (response) => response.writeHead(200, { "Content-Type": "text/html" }).end("<html>Sign in</html>"),
+  ],
   ["a redirect", (response) => response.writeHead(302, { Location: "http://127.0.0.1:9/" }).end()],
-  ["an answer cut off in its middle", (response) => response.writeHead(200, { "Content-Type": "application/json", "Content-Length": 100 }).write('{"a"', () => response.destroy())],
+  [
+    "an answer cut off in its middle",
+    (response) =>
+      response
+        .writeHead(200, { "Content-Type": "application/json", "Content-Length": 100 })
+        .write('{"a"', () => response.destroy()),
+  ],
   ["broken JSON", (response) => response.writeHead(200, { "Content-Type": "application/json" }).end('{"a"')],
   ["no answer in time", () => {}],
 ]) {
@@ -149,12 +168,26 @@ for (const [why, answer] of [
 
 test("refusals carry their problem, failures their status and when to come back", async () => {
   const phone = { send: fetchSend };
-  const refused = await listening(json(422, { title: "The input is not allowed", detail: "name is needed", errors: [{ field: "name" }] }));
-  await assert.rejects(ask(phone, { method: "GET", path: refused.base }), (no) => no instanceof Refused && no.status === 422 && no.message === "name is needed" && no.errors[0].field === "name");
+  const refused = await listening(
+    json(422, { title: "The input is not allowed", detail: "name is needed", errors: [{ field: "name" }] }),
+  );
+  await assert.rejects(
+    ask(phone, { method: "GET", path: refused.base }),
+    (no) =>
+      no instanceof Refused && no.status === 422 && no.message === "name is needed" && no.errors[0].field === "name",
+  );
   const busy = await listening(json(503, { title: "later" }, { "Retry-After": "7" }));
-  await assert.rejects(ask(phone, { method: "GET", path: busy.base }), (no) => no instanceof Unreachable && no.status === 503 && no.retryAfterMs === 7000);
-  const proxy = await listening((response) => response.writeHead(502, { "Content-Type": "text/html" }).end("<h1>Bad gateway</h1>"));
-  await assert.rejects(ask(phone, { method: "GET", path: proxy.base }), (no) => no instanceof Unreachable && no.status === 502);
+  await assert.rejects(
+    ask(phone, { method: "GET", path: busy.base }),
+    (no) => no instanceof Unreachable && no.status === 503 && no.retryAfterMs === 7000,
+  );
+  const proxy = await listening((response) =>
+    response.writeHead(502, { "Content-Type": "text/html" }).end("<h1>Bad gateway</h1>"),
+  );
+  await assert.rejects(
+    ask(phone, { method: "GET", path: proxy.base }),
+    (no) => no instanceof Unreachable && no.status === 502,
+  );
   const empty = await listening((response) => response.writeHead(204).end());
   assert.equal(await ask(phone, { method: "DELETE", path: empty.base }), null);
 });

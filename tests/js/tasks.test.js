@@ -8,9 +8,21 @@ import { days_ahead, due_now, remembering, standing } from "../../pwa/advice/tas
 
 const BERLIN = "Europe/Berlin";
 const ms = (iso) => Date.parse(iso);
-const WEEKLY = { id: "weekly", title: "Wipe the glass", starts_at: "2026-03-07T07:00:00.000Z", rule: "FREQ=WEEKLY;BYDAY=SA", zone: BERLIN };
+const WEEKLY = {
+  id: "weekly",
+  title: "Wipe the glass",
+  starts_at: "2026-03-07T07:00:00.000Z",
+  rule: "FREQ=WEEKLY;BYDAY=SA",
+  zone: BERLIN,
+};
 const DAILY = { id: "daily", title: "Feed", starts_at: "2026-03-01T07:00:00.000Z", rule: "FREQ=DAILY", zone: BERLIN };
-const done = (task, due_at, at = due_at, more = {}) => ({ id: `${task.id}-${due_at}`, task: task.id, at, due_at, ...more });
+const done = (task, due_at, at = due_at, more = {}) => ({
+  id: `${task.id}-${due_at}`,
+  task: task.id,
+  at,
+  due_at,
+  ...more,
+});
 const stand = (task, dones, now) => standing(task, dones, ms(now), BERLIN, occurrences);
 const said = (list) => list.map((at) => new Date(at).toISOString().slice(5, 16));
 
@@ -32,7 +44,10 @@ test("a weekly task stays overdue until it is done, or until its next day comes"
   const late = stand(WEEKLY, before, "2026-03-17T12:00:00Z");
   assert.deepEqual([said(late.due), late.overdue, said([late.next])], [["03-14T07:00"], true, ["03-21T07:00"]]);
   const after = [...before, done(WEEKLY, "2026-03-14T07:00:00.000Z", "2026-03-17T12:00:00.000Z")];
-  assert.deepEqual([stand(WEEKLY, after, "2026-03-17T13:00:00Z")].map(({ due, overdue }) => [due, overdue]), [[[], false]]);
+  assert.deepEqual(
+    [stand(WEEKLY, after, "2026-03-17T13:00:00Z")].map(({ due, overdue }) => [due, overdue]),
+    [[[], false]],
+  );
   const saturday = stand(WEEKLY, before, "2026-03-21T09:00:00Z");
   assert.deepEqual([said(saturday.due), saturday.overdue], [["03-21T07:00"], false]);
 });
@@ -63,7 +78,10 @@ test("a task of one day is overdue for good, until it is done", () => {
   const once = { id: "once", title: "Call the water company", starts_at: "2024-03-01T07:00:00.000Z", zone: BERLIN };
   const { due, overdue, next } = stand(once, [], "2026-03-10T12:00:00Z");
   assert.deepEqual([due.length, overdue, next], [1, true, null]);
-  assert.deepEqual(stand(once, [done(once, "2024-03-01T07:00:00.000Z", "2026-03-10T12:00:00.000Z")], "2026-03-10T13:00:00Z").due, []);
+  assert.deepEqual(
+    stand(once, [done(once, "2024-03-01T07:00:00.000Z", "2026-03-10T12:00:00.000Z")], "2026-03-10T13:00:00Z").due,
+    [],
+  );
 });
 
 test("an ended task asks for nothing; a rule that cannot be read is said, not guessed", () => {
@@ -76,14 +94,24 @@ test("an ended task asks for nothing; a rule that cannot be read is said, not gu
 test("today's list and the days ahead", () => {
   const tasks = [WEEKLY, DAILY];
   const now = ms("2026-03-13T09:00:00Z");
-  assert.deepEqual(due_now(tasks, [done(WEEKLY, "2026-03-07T07:00:00.000Z")], now, BERLIN, occurrences).map(({ task }) => task.id), ["daily"]);
+  assert.deepEqual(
+    due_now(tasks, [done(WEEKLY, "2026-03-07T07:00:00.000Z")], now, BERLIN, occurrences).map(({ task }) => task.id),
+    ["daily"],
+  );
   const ahead = days_ahead(tasks, [], now, BERLIN, 2, occurrences);
-  assert.deepEqual(ahead.map(({ day, items }) => [said([day])[0], items.map(({ task }) => task.id)]), [
-    ["03-13T23:00", ["weekly", "daily"]],
-    ["03-14T23:00", ["daily"]],
-  ]);
+  assert.deepEqual(
+    ahead.map(({ day, items }) => [said([day])[0], items.map(({ task }) => task.id)]),
+    [
+      ["03-13T23:00", ["weekly", "daily"]],
+      ["03-14T23:00", ["daily"]],
+    ],
+  );
   const midnight = { ...DAILY, starts_at: "2026-03-01T23:00:00.000Z" };
-  assert.deepEqual(days_ahead([midnight], [], now, BERLIN, 2, occurrences).map(({ items }) => said(items.map(({ at }) => at))), [["03-13T23:00"], ["03-14T23:00"]], "midnight begins a day, it ends none");
+  assert.deepEqual(
+    days_ahead([midnight], [], now, BERLIN, 2, occurrences).map(({ items }) => said(items.map(({ at }) => at))),
+    [["03-13T23:00"], ["03-14T23:00"]],
+    "midnight begins a day, it ends none",
+  );
 });
 
 test("a day of the wall has 23 or 25 hours when clocks change", () => {
@@ -111,17 +139,30 @@ test("tiles to a rule and back", () => {
     assert.equal(fields.rule, rule);
     assert.equal(fields.starts_at, "2026-03-10T07:00:00.000Z");
     const back = form_of({ ...fields, rule: fields.rule ?? undefined });
-    assert.deepEqual({ ...back, weekdays: [...back.weekdays].sort() }, { ...form, weekdays: [...form.weekdays].sort() });
+    assert.deepEqual(
+      { ...back, weekdays: [...back.weekdays].sort() },
+      { ...form, weekdays: [...form.weekdays].sort() },
+    );
   }
 });
 
 test("a rule that tiles cannot say is left alone", () => {
-  for (const rule of ["FREQ=WEEKLY;INTERVAL=2;BYDAY=MO", "FREQ=MONTHLY;BYDAY=1SU", "FREQ=DAILY;COUNT=3", "FREQ=HOURLY", "FREQ=MONTHLY;BYMONTHDAY=30"]) {
+  for (const rule of [
+    "FREQ=WEEKLY;INTERVAL=2;BYDAY=MO",
+    "FREQ=MONTHLY;BYDAY=1SU",
+    "FREQ=DAILY;COUNT=3",
+    "FREQ=HOURLY",
+    "FREQ=MONTHLY;BYMONTHDAY=30",
+  ]) {
     const form = form_of({ ...WEEKLY, rule });
     assert.equal(form.often, "own", rule);
     assert.equal("rule" in fields_of(form, BERLIN), false);
   }
-  assert.deepEqual([form_of({ ...WEEKLY, rule: "FREQ=MONTHLY" })].map(({ often, month_day }) => [often, month_day]), [["monthly", 7]], "on the day it starts");
+  assert.deepEqual(
+    [form_of({ ...WEEKLY, rule: "FREQ=MONTHLY" })].map(({ often, month_day }) => [often, month_day]),
+    [["monthly", 7]],
+    "on the day it starts",
+  );
   assert.equal(form_of({ ...WEEKLY, starts_at: "2026-03-31T07:00:00.000Z", rule: "FREQ=WEEKLY" }).month_day, LAST_DAY);
 });
 

@@ -76,10 +76,26 @@ export function scripted(handlers = {}) {
   let seq = 1000;
   const usual = {
     join: () => ({ status: 201, body: WELCOME }),
-    me: () => ({ body: { keeper: WELCOME.keeper, device: WELCOME.device, rooms: [{ ...WELCOME.room, role: "owner", epoch: "epoch-1" }] } }),
-    push: ({ body }) => pushed(body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: ++seq })), { epoch: body.epoch }),
+    me: () => ({
+      body: {
+        keeper: WELCOME.keeper,
+        device: WELCOME.device,
+        rooms: [{ ...WELCOME.room, role: "owner", epoch: "epoch-1" }],
+      },
+    }),
+    push: ({ body }) =>
+      pushed(
+        body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: ++seq })),
+        { epoch: body.epoch },
+      ),
     pull: (request) => page(request, []),
-    "bring-back": ({ body }) => ({ body: { epoch: body.epoch, server_time: "2026-05-04T07:30:00.000Z", results: body.rows.map(({ ref }) => ({ ref, status: "ok" })) } }),
+    "bring-back": ({ body }) => ({
+      body: {
+        epoch: body.epoch,
+        server_time: "2026-05-04T07:30:00.000Z",
+        results: body.rows.map(({ ref }) => ({ ref, status: "ok" })),
+      },
+    }),
     blobs: () => ({ status: 201, body: null }),
   };
   const send = async (request) => {
@@ -92,21 +108,42 @@ export function scripted(handlers = {}) {
   return { send, sent, handlers, usual };
 }
 
-export const pushed = (results, more = {}) => ({ body: { epoch: "epoch-1", server_time: "2026-05-04T07:30:00.000Z", results, ...more } });
+export const pushed = (results, more = {}) => ({
+  body: { epoch: "epoch-1", server_time: "2026-05-04T07:30:00.000Z", results, ...more },
+});
 
 /** A page of rows for a pull, from just where it asked unless told otherwise. */
 export function page(request, rows, more = {}) {
   const query = new URLSearchParams(request.path.split("?")[1]);
   const since = Number(query.get("since"));
   const next = rows.at(-1)?.seq ?? since;
-  const body = { epoch: query.get("epoch"), since, rows, next, more: false, server_time: "2026-05-04T07:30:00.000Z", people: {} };
+  const body = {
+    epoch: query.get("epoch"),
+    since,
+    rows,
+    next,
+    more: false,
+    server_time: "2026-05-04T07:30:00.000Z",
+    people: {},
+  };
   return { body: { ...body, ...more } };
 }
 
 /** A row as the server says it. */
-export function row(seq, kind, id, fields, stamp = `${String(Date.UTC(2026, 4, 4, 7)).padStart(13, "0")}-00000-device-b`) {
+export function row(
+  seq,
+  kind,
+  id,
+  fields,
+  stamp = `${String(Date.UTC(2026, 4, 4, 7)).padStart(13, "0")}-00000-device-b`,
+) {
   const stamps = Object.fromEntries(Object.keys(fields).map((name) => [name, stamp]));
-  const made = { made_by: "keeper-b", made_at: "2026-05-04T07:00:00.000Z", changed_by: "keeper-b", changed_at: "2026-05-04T07:00:00.000Z" };
+  const made = {
+    made_by: "keeper-b",
+    made_at: "2026-05-04T07:00:00.000Z",
+    changed_by: "keeper-b",
+    changed_at: "2026-05-04T07:00:00.000Z",
+  };
   return { seq, kind, id, fields, stamps, deleted: null, restored: null, ...made };
 }
 

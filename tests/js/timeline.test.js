@@ -25,9 +25,27 @@ async function kept() {
     put("dose", "dose-0002", { tank, at: at(3, 17), what: "Food", amount: 1, unit: "ml" }),
     put("feeding", "feed-0001", { tank, at: at(3, 18), feed_g: 0.3 }),
     put("note", "note-0001", { tank, at: at(3, 19), text: "New roots", entry: "entr-0001" }),
-    put("photo", "phot-0001", { tank, at: at(3, 19), sha256: "a".repeat(64), media_type: "image/jpeg", entry: "entr-0001" }),
-    put("photo", "phot-0002", { tank: "tank-0002", at: at(4, 9), sha256: "b".repeat(64), media_type: "image/jpeg", entry: "entr-0002" }),
-    put("photo", "phot-0003", { tank: "tank-0002", at: at(4, 9), sha256: "c".repeat(64), media_type: "image/jpeg", entry: "entr-0002" }),
+    put("photo", "phot-0001", {
+      tank,
+      at: at(3, 19),
+      sha256: "a".repeat(64),
+      media_type: "image/jpeg",
+      entry: "entr-0001",
+    }),
+    put("photo", "phot-0002", {
+      tank: "tank-0002",
+      at: at(4, 9),
+      sha256: "b".repeat(64),
+      media_type: "image/jpeg",
+      entry: "entr-0002",
+    }),
+    put("photo", "phot-0003", {
+      tank: "tank-0002",
+      at: at(4, 9),
+      sha256: "c".repeat(64),
+      media_type: "image/jpeg",
+      entry: "entr-0002",
+    }),
     put("task_done", "done-0001", { task: "task-0001", at: at(4, 10) }),
   ]);
   return room;
@@ -41,8 +59,19 @@ const names = (events) => events.map(({ records }) => records.map(({ id }) => id
 
 test("what was written together is one event, newest first", async () => {
   const events = timeline(await kept());
-  assert.deepEqual(names(events), ["done-0001", "phot-0002+phot-0003", "note-0001+phot-0001", "feed-0001", "dose-0002", "chng-0001+dose-0001", "read-0001+read-0002"]);
-  assert.deepEqual(events.map(({ group }) => group), ["tasks", "notes", "notes", "food", "water", "water", "tests"]);
+  assert.deepEqual(names(events), [
+    "done-0001",
+    "phot-0002+phot-0003",
+    "note-0001+phot-0001",
+    "feed-0001",
+    "dose-0002",
+    "chng-0001+dose-0001",
+    "read-0001+read-0002",
+  ]);
+  assert.deepEqual(
+    events.map(({ group }) => group),
+    ["tasks", "notes", "notes", "food", "water", "water", "tests"],
+  );
 });
 
 test("of one tank, of one group", async () => {
@@ -53,11 +82,16 @@ test("of one tank, of one group", async () => {
 });
 
 test("every event kind is in a group, and what is corrected is a field of its kind", () => {
-  const events = Object.entries(records()).filter(([, { event }]) => event).map(([kind]) => kind);
-  const told = timeline({ all: (kind) => [{ id: "x", kind, at: at(1, 1) }], get: () => null, earlier: () => [] }).map(({ kind }) => kind);
+  const events = Object.entries(records())
+    .filter(([, { event }]) => event)
+    .map(([kind]) => kind);
+  const told = timeline({ all: (kind) => [{ id: "x", kind, at: at(1, 1) }], get: () => null, earlier: () => [] }).map(
+    ({ kind }) => kind,
+  );
   // A photo of the same entry stands with its note.
   for (const kind of events) assert.ok(told.includes(kind) || kind === "photo", `${kind} is not in the timeline`);
-  for (const [kind, field] of Object.entries(CORRECTED)) assert.ok(records()[kind].fields.some(({ name }) => name === field));
+  for (const [kind, field] of Object.entries(CORRECTED))
+    assert.ok(records()[kind].fields.some(({ name }) => name === field));
   assert.equal(GROUPS.length, new Set(GROUPS).size);
 });
 
@@ -65,18 +99,31 @@ test("days are the keeper's own, newest first", async () => {
   const days = by_day(timeline(await kept()));
   assert.ok(days.every(({ day }, i) => i === 0 || day < days[i - 1].day));
   assert.equal(days.flatMap(({ events }) => events).length, 7);
-  for (const { day, events } of days) for (const event of events) assert.equal(new Date(event.at).toDateString(), new Date(day).toDateString());
+  for (const { day, events } of days)
+    for (const event of events) assert.equal(new Date(event.at).toDateString(), new Date(day).toDateString());
 });
 
 test("a corrected reading stands in its test with what it said before; taking the test out brings nothing back", async () => {
   const room = await kept();
   await correct(room, "read-0002", { value: 0.2 });
   const [event] = timeline(room, { group: "tests" });
-  assert.deepEqual(event.records.map(({ parameter, value }) => [parameter, value]), [["total_ammonia", 0.5], ["nitrite", 0.2]]);
-  assert.deepEqual(event.earlier.map(({ value }) => value), [0.1]);
+  assert.deepEqual(
+    event.records.map(({ parameter, value }) => [parameter, value]),
+    [
+      ["total_ammonia", 0.5],
+      ["nitrite", 0.2],
+    ],
+  );
+  assert.deepEqual(
+    event.earlier.map(({ value }) => value),
+    [0.1],
+  );
   await correct(room, event.records[1].id, { value: 0.4 });
   const [again] = timeline(room, { group: "tests" });
-  assert.deepEqual(again.earlier.map(({ value }) => value), [0.2, 0.1]);
+  assert.deepEqual(
+    again.earlier.map(({ value }) => value),
+    [0.2, 0.1],
+  );
   await room.write(removal(again));
   assert.deepEqual(timeline(room, { group: "tests" }), []);
 });
@@ -84,7 +131,14 @@ test("a corrected reading stands in its test with what it said before; taking th
 test("a note set anew is words alone: its lines need not be the tiles' any more", async () => {
   const room = await kept();
   const { id: _id, kind: _kind, meta: _meta, ...fields } = room.get("note", "note-0001");
-  await room.write([{ type: "put", kind: "note", id: "note-0002", fields: { ...fields, text: "Plants pearling\nNew roots", quick: ["pearling"] } }]);
+  await room.write([
+    {
+      type: "put",
+      kind: "note",
+      id: "note-0002",
+      fields: { ...fields, text: "Plants pearling\nNew roots", quick: ["pearling"] },
+    },
+  ]);
   await correct(room, "note-0002", { value: "New roots" });
   const [note] = room.all("note").filter(({ supersedes }) => supersedes);
   assert.deepEqual([note.text, "quick" in note, note.entry], ["New roots", false, "entr-0001"]);
@@ -97,20 +151,41 @@ test("a corrected change takes its dose along and keeps its share of the water",
   const [change, dose] = event.records;
   assert.deepEqual([change.litres, change.supersedes, dose.amount, dose.water_change], [30, "chng-0001", 2, change.id]);
   assert.ok(Math.abs(change.fraction - 0.3) < 1e-12);
-  assert.equal(timeline(room, { group: "water" }).filter(({ kind }) => kind === "dose").length, 1, "its dose is not told twice");
+  assert.equal(
+    timeline(room, { group: "water" }).filter(({ kind }) => kind === "dose").length,
+    1,
+    "its dose is not told twice",
+  );
 });
 
 test("a test moved to another day and tank goes whole, its minutes between readings kept, and says what it was", async () => {
   const room = await kept();
-  await room.write([{ type: "put", kind: "reading", id: "read-0003", fields: { tank: "tank-0001", at: "2026-05-02T06:07:00.000Z", parameter: "nitrate", value: 5, test: "test-0001" } }]);
+  await room.write([
+    {
+      type: "put",
+      kind: "reading",
+      id: "read-0003",
+      fields: { tank: "tank-0001", at: "2026-05-02T06:07:00.000Z", parameter: "nitrate", value: 5, test: "test-0001" },
+    },
+  ]);
   await correct(room, "read-0002", { value: 0.2, at: at(1, 20), tank: "tank-0002" });
   const [event] = timeline(room, { tank: "tank-0002", group: "tests" });
-  assert.deepEqual(event.records.map(({ parameter, value, at: when }) => [parameter, value, when]), [
-    ["total_ammonia", 0.5, at(1, 20)],
-    ["nitrite", 0.2, at(1, 20)],
-    ["nitrate", 5, "2026-05-01T20:07:00.000Z"],
-  ]);
-  assert.deepEqual(event.earlier.map(({ tank, value }) => [tank, value]), [["tank-0001", 0.5], ["tank-0001", 0.1], ["tank-0001", 5]]);
+  assert.deepEqual(
+    event.records.map(({ parameter, value, at: when }) => [parameter, value, when]),
+    [
+      ["total_ammonia", 0.5, at(1, 20)],
+      ["nitrite", 0.2, at(1, 20)],
+      ["nitrate", 5, "2026-05-01T20:07:00.000Z"],
+    ],
+  );
+  assert.deepEqual(
+    event.earlier.map(({ tank, value }) => [tank, value]),
+    [
+      ["tank-0001", 0.5],
+      ["tank-0001", 0.1],
+      ["tank-0001", 5],
+    ],
+  );
   assert.deepEqual(timeline(room, { tank: "tank-0001", group: "tests" }), []);
   await room.write(removal(event));
   assert.deepEqual(timeline(room, { group: "tests" }), []);
@@ -120,7 +195,12 @@ test("a change of another tank is a share of that tank's water, its dose goes al
   const room = await kept();
   await room.write([
     { type: "put", kind: "tank", id: "tank-0003", fields: { ...TANK, water_l: 40 } },
-    { type: "put", kind: "water_change", id: "chng-0002", fields: { tank: "tank-0001", at: at(5, 8), litres: 10, fraction: 0.1, from_tank: "tank-0003" } },
+    {
+      type: "put",
+      kind: "water_change",
+      id: "chng-0002",
+      fields: { tank: "tank-0001", at: at(5, 8), litres: 10, fraction: 0.1, from_tank: "tank-0003" },
+    },
   ]);
   await correct(room, "chng-0001", { tank: "tank-0003" });
   await correct(room, "chng-0002", { tank: "tank-0003" });
@@ -128,7 +208,10 @@ test("a change of another tank is a share of that tank's water, its dose goes al
   const [change, dose] = first.records;
   assert.deepEqual([change.litres, change.fraction, dose.tank, dose.water_change], [20, 0.5, "tank-0003", change.id]);
   assert.deepEqual([second.records[0].fraction, "from_tank" in second.records[0]], [0.25, false]);
-  assert.deepEqual(timeline(room, { tank: "tank-0001", group: "water" }).map(({ kind }) => kind), ["dose"]);
+  assert.deepEqual(
+    timeline(room, { tank: "tank-0001", group: "water" }).map(({ kind }) => kind),
+    ["dose"],
+  );
 });
 
 test("a dose that lost its change is corrected alone", async () => {
@@ -143,10 +226,19 @@ test("a note goes with its photos; a photo gets its words, or none", async () =>
   const room = await kept();
   await correct(room, "note-0001", { tank: "tank-0002" });
   const [event] = timeline(room, { tank: "tank-0002", group: "notes" }).filter(({ kind }) => kind === "note");
-  assert.deepEqual(event.records.map(({ kind, tank }) => [kind, tank]), [["note", "tank-0002"], ["photo", "tank-0002"]]);
+  assert.deepEqual(
+    event.records.map(({ kind, tank }) => [kind, tank]),
+    [
+      ["note", "tank-0002"],
+      ["photo", "tank-0002"],
+    ],
+  );
   await correct(room, "phot-0002", { value: "Roots" });
   const worded = room.all("photo").find(({ caption }) => caption === "Roots");
   assert.equal(worded.sha256, "b".repeat(64));
   await correct(room, worded.id, { value: "" });
-  assert.equal(room.all("photo").some(({ caption }) => caption !== undefined), false);
+  assert.equal(
+    room.all("photo").some(({ caption }) => caption !== undefined),
+    false,
+  );
 });

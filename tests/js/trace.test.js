@@ -6,19 +6,43 @@ import { shared_between, trace } from "../../pwa/advice/trace.js";
 const at = (day) => `2026-05-0${day}T08:00:00.000Z`;
 const water = (id, day, from_tank, tank) => ({ id, at: at(day), from_tank, tank });
 const tool = (id, day, tank, other_tank, order) => ({ id, at: at(day), tank, other_tank, order, tool: "net" });
-const records = { water_changes: [water("w3", 3, "a", "b"), water("w1", 1, "a", "b"), water("w4", 4, "b", "c")], plantings: [], stock_changes: [], shared_tools: [tool("t2", 2, "a", "d", "here")] };
+const records = {
+  water_changes: [water("w3", 3, "a", "b"), water("w1", 1, "a", "b"), water("w4", 4, "b", "c")],
+  plantings: [],
+  stock_changes: [],
+  shared_tools: [tool("t2", 2, "a", "d", "here")],
+};
 
 test("all that was shared comes oldest first, and each tank with all that reached it", () => {
   const shared = shared_between(records);
-  assert.deepEqual(shared.map(({ id }) => id), ["w1", "t2", "w3", "w4"]);
+  assert.deepEqual(
+    shared.map(({ id }) => id),
+    ["w1", "t2", "w3", "w4"],
+  );
   const { to, from } = trace("a", shared, { now: Date.parse(at(9)), days: 30 });
-  assert.deepEqual(to.map(({ tank, steps, by }) => [tank, steps, by.map(({ id }) => id)]), [["b", 1, ["w1", "w3"]], ["d", 1, ["t2"]], ["c", 2, ["w4"]]]);
+  assert.deepEqual(
+    to.map(({ tank, steps, by }) => [tank, steps, by.map(({ id }) => id)]),
+    [
+      ["b", 1, ["w1", "w3"]],
+      ["d", 1, ["t2"]],
+      ["c", 2, ["w4"]],
+    ],
+  );
   assert.deepEqual([to[0].at, from], [at(1), []]);
   const back = trace("c", shared, { now: Date.parse(at(9)), days: 30 }).from;
-  assert.deepEqual(back.map(({ tank, steps, by, at: last }) => [tank, steps, by.map(({ id }) => id), last]), [["b", 1, ["w4"], at(4)], ["a", 2, ["w1", "w3"], at(3)]]);
+  assert.deepEqual(
+    back.map(({ tank, steps, by, at: last }) => [tank, steps, by.map(({ id }) => id), last]),
+    [
+      ["b", 1, ["w4"], at(4)],
+      ["a", 2, ["w1", "w3"], at(3)],
+    ],
+  );
 });
 
 test("the same moment comes always in the same order", () => {
   const twice = { ...records, water_changes: [water("w2", 1, "a", "c"), water("w1", 1, "a", "b")], shared_tools: [] };
-  assert.deepEqual(shared_between(twice).map(({ id }) => id), ["w1", "w2"]);
+  assert.deepEqual(
+    shared_between(twice).map(({ id }) => id),
+    ["w1", "w2"],
+  );
 });

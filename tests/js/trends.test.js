@@ -12,35 +12,89 @@ const at = (day, hour = 8, month = 4) => new Date(2026, month, day, hour).toISOS
 const facts = (more = {}) => ({ now: NOW, readings: [], changes: [], feedings: [], ...more });
 
 test("readings of the span, the nitrogen three as nitrogen by the molar masses", () => {
-  const readings = [{ at: at(1), parameter: "nitrate", value: 50, basis: "ion" }, { at: at(18), parameter: "nitrate", value: 20, basis: "ion" }, { at: at(19), parameter: "nitrate", value: 3, basis: "n" }, { at: at(19), parameter: "ph", value: 7.4 }];
+  const readings = [
+    { at: at(1), parameter: "nitrate", value: 50, basis: "ion" },
+    { at: at(18), parameter: "nitrate", value: 20, basis: "ion" },
+    { at: at(19), parameter: "nitrate", value: 3, basis: "n" },
+    { at: at(19), parameter: "ph", value: 7.4 },
+  ];
   const { points, bars, unit } = trend("nitrate", facts({ readings }), 7);
   assert.deepEqual([points.length, bars, unit], [2, false, "mg N/L"]);
   // Nitrate holds 14.007 / 62.004 of nitrogen (IUPAC 2021).
   assert.ok(Math.abs(points[0].value - (20 * 14.007) / 62.004) < 0.001);
   assert.equal(points[1].value, 3);
-  assert.deepEqual(trend("ph", facts({ readings }), 30).points.map(({ value }) => value), [7.4]);
+  assert.deepEqual(
+    trend("ph", facts({ readings }), 30).points.map(({ value }) => value),
+    [7.4],
+  );
 });
 
 test("hardness in degrees, whatever scale the kit prints; a scale nobody knows is left out", () => {
   const read = (day, parameter, value, unit) => ({ at: at(day), parameter, value, unit });
   // 17.8 mg/L as CaCO3 and 1.78 °fH are 1 °dH, 1 mmol/L of calcium 5.6 °dH (molar masses of IUPAC).
-  const readings = [read(16, "kh", 6, "°dKH"), read(17, "kh", 89.2, "mg/L CaCO₃"), read(18, "kh", 4), read(19, "kh", 7, "spoons"), read(17, "gh", 1, "mmol/L"), read(18, "gh", 17.85, "°fH")];
+  const readings = [
+    read(16, "kh", 6, "°dKH"),
+    read(17, "kh", 89.2, "mg/L CaCO₃"),
+    read(18, "kh", 4),
+    read(19, "kh", 7, "spoons"),
+    read(17, "gh", 1, "mmol/L"),
+    read(18, "gh", 17.85, "°fH"),
+  ];
   const drawn = (what) => trend(what, facts({ readings }), 7).points.map(({ value }) => Number(value.toFixed(1)));
-  assert.deepEqual([drawn("kh"), drawn("gh"), trend("gh", facts({ readings }), 7).unit], [[6, 5, 4], [5.6, 10], "°dGH"]);
+  assert.deepEqual(
+    [drawn("kh"), drawn("gh"), trend("gh", facts({ readings }), 7).unit],
+    [[6, 5, 4], [5.6, 10], "°dGH"],
+  );
 });
 
 test("meals are summed by day; a day with no meal written down is left out", () => {
-  const feedings = [{ at: at(13, 19), feed_g: 5 }, { at: at(14, 7), feed_g: 0.1 }, { at: at(17, 7), feed_g: 0.2 }, { at: at(17, 19), feed_g: 0.3 }, { at: at(19, 7), feed_g: 0 }];
+  const feedings = [
+    { at: at(13, 19), feed_g: 5 },
+    { at: at(14, 7), feed_g: 0.1 },
+    { at: at(17, 7), feed_g: 0.2 },
+    { at: at(17, 19), feed_g: 0.3 },
+    { at: at(19, 7), feed_g: 0 },
+  ];
   const { points, step } = trend("feed", facts({ feedings }), 7);
-  assert.deepEqual(points.map(({ at: day, value }) => [new Date(day).getDate(), value]), [[14, 0.1], [17, 0.5], [19, 0]], "seven days with today's");
-  assert.ok(points.every(({ at: day }) => new Date(day).getHours() + new Date(day).getMinutes() + new Date(day).getSeconds() + new Date(day).getMilliseconds() === 0));
+  assert.deepEqual(
+    points.map(({ at: day, value }) => [new Date(day).getDate(), value]),
+    [
+      [14, 0.1],
+      [17, 0.5],
+      [19, 0],
+    ],
+    "seven days with today's",
+  );
+  assert.ok(
+    points.every(
+      ({ at: day }) =>
+        new Date(day).getHours() +
+          new Date(day).getMinutes() +
+          new Date(day).getSeconds() +
+          new Date(day).getMilliseconds() ===
+        0,
+    ),
+  );
   assert.equal(step, 86_400_000);
 });
 
 test("changes are summed by the weeks of ISO 8601, weeks without any stand at nothing, through a change of the clocks", () => {
-  const changes = [{ at: at(20, 9, 2), litres: 20 }, { at: at(21, 9, 2), litres: 5 }, { at: at(7, 9, 3), litres: 30 }];
+  const changes = [
+    { at: at(20, 9, 2), litres: 20 },
+    { at: at(21, 9, 2), litres: 5 },
+    { at: at(7, 9, 3), litres: 30 },
+  ];
   const { points } = trend("changed", { ...facts({ changes }), now: new Date(2026, 3, 15).getTime() }, 90);
-  assert.deepEqual(points.map(({ at: day, value }) => [new Date(day).getDay(), new Date(day).getHours(), value]), [[1, 0, 25], [1, 0, 0], [1, 0, 0], [1, 0, 30], [1, 0, 0]]);
+  assert.deepEqual(
+    points.map(({ at: day, value }) => [new Date(day).getDay(), new Date(day).getHours(), value]),
+    [
+      [1, 0, 25],
+      [1, 0, 0],
+      [1, 0, 0],
+      [1, 0, 30],
+      [1, 0, 0],
+    ],
+  );
   assert.deepEqual(trend("changed", facts(), 90).points, []);
 });
 

@@ -6,14 +6,27 @@ import { row } from "./test_phone.js";
 
 const stamp = (ms, device = "a") => `${1770000000000 + ms}-00000-${device}`;
 const SPEC = { kind: "reading", fields: [] };
-const made = (id, ms, supersedes, more = {}) => [id, { ...fold({ ...row(1, "reading", id, { value: ms, ...(supersedes ? { supersedes } : {}) }, stamp(ms)), ...more }, []) }];
+const made = (id, ms, supersedes, more = {}) => [
+  id,
+  {
+    ...fold({ ...row(1, "reading", id, { value: ms, ...(supersedes ? { supersedes } : {}) }, stamp(ms)), ...more }, []),
+  },
+];
 const seen = (...records) => show(SPEC, new Map(records)).map(({ id }) => id);
 
 test("of two corrections of one reading, made on two phones without signal, the later is seen, in whatever order they come", () => {
   const both = [made("first", 1), made("ada", 2, "first"), made("bo", 3, "first")];
   assert.deepEqual([seen(...both), seen(...both.toReversed())], [["bo"], ["bo"]]);
-  assert.deepEqual(seen(...both.slice(0, 2), made("bo", 3, "first", { deleted: stamp(4) })), ["ada"], "the later taken out, the earlier stands");
-  assert.deepEqual(seen(made("ada", 2, "first"), made("bo", 2, "first")), ["bo"], "of the same moment always the same one");
+  assert.deepEqual(
+    seen(...both.slice(0, 2), made("bo", 3, "first", { deleted: stamp(4) })),
+    ["ada"],
+    "the later taken out, the earlier stands",
+  );
+  assert.deepEqual(
+    seen(made("ada", 2, "first"), made("bo", 2, "first")),
+    ["bo"],
+    "of the same moment always the same one",
+  );
 });
 
 test("a ring of corrections, which no phone writes, ends the search for what stands", () => {
@@ -23,8 +36,26 @@ test("a ring of corrections, which no phone writes, ends the search for what sta
 });
 
 test("who changed a record last is who wrote the latest op, here or on the server", () => {
-  const server = { ...row(1, "tank", "tank-0001", { name: "Sill" }, stamp(1)), changed_by: "keeper-b", changed_at: new Date(1770000000000 + 500).toISOString() };
-  const op = (ms, by) => ({ op: { type: "put", fields: { name: by }, stamp: stamp(ms) }, by, at: `at ${ms}`, state: "waiting" });
+  const server = {
+    ...row(1, "tank", "tank-0001", { name: "Sill" }, stamp(1)),
+    changed_by: "keeper-b",
+    changed_at: new Date(1770000000000 + 500).toISOString(),
+  };
+  const op = (ms, by) => ({
+    op: { type: "put", fields: { name: by }, stamp: stamp(ms) },
+    by,
+    at: `at ${ms}`,
+    state: "waiting",
+  });
   const by = (...entries) => fold(server, entries).meta.changed_by;
-  assert.deepEqual([by(), by(op(400, "ada")), by(op(600, "ada")), by(op(700, "cy"), op(600, "ada")), by(op(600, "ada"), op(700, "cy"))], ["keeper-b", "keeper-b", "ada", "cy", "cy"]);
+  assert.deepEqual(
+    [
+      by(),
+      by(op(400, "ada")),
+      by(op(600, "ada")),
+      by(op(700, "cy"), op(600, "ada")),
+      by(op(600, "ada"), op(700, "cy")),
+    ],
+    ["keeper-b", "keeper-b", "ada", "cy", "cy"],
+  );
 });

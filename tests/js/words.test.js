@@ -6,11 +6,18 @@ import { en } from "../../pwa/i18n/en.js";
 import { ago, choose, has, minutes, number, parse, separator, short, t } from "../../pwa/i18n/words.js";
 
 const pwa = new URL("../../pwa/", import.meta.url);
-const sources = ["app.js", "routes.js", ...["screens", "ui"].flatMap((folder) => readdirSync(new URL(folder, pwa)).map((file) => `${folder}/${file}`))].map((path) => [path, readFileSync(new URL(path, pwa), "utf8")]);
+const sources = [
+  "app.js",
+  "routes.js",
+  ...["screens", "ui"].flatMap((folder) => readdirSync(new URL(folder, pwa)).map((file) => `${folder}/${file}`)),
+].map((path) => [path, readFileSync(new URL(path, pwa), "utf8")]);
 
 test("every text named in the code is in the catalogue", () => {
   for (const [path, code] of sources) {
-    const named = [...code.matchAll(/\bt\("([^"]+)"/g), ...code.matchAll(/\bt\([^()"`]*\? "([^"]+)" : "([^"]+)"/g)].flatMap((hit) => hit.slice(1));
+    const named = [
+      ...code.matchAll(/\bt\("([^"]+)"/g),
+      ...code.matchAll(/\bt\([^()"`]*\? "([^"]+)" : "([^"]+)"/g),
+    ].flatMap((hit) => hit.slice(1));
     for (const key of named) assert.ok(has(key), `${path} asks for ${key}`);
   }
 });
@@ -24,8 +31,12 @@ test("every text is asked for somewhere, by its name or by its family", () => {
 });
 
 test("every reason the advice gives has its words", () => {
-  const advice = ["today", "foretold"].map((name) => readFileSync(new URL(`advice/${name}.js`, pwa), "utf8")).join("\n");
-  const codes = [...advice.matchAll(/code: "([a-z_]+)"/g)].map((hit) => hit[1]).concat(["over", "will_pass", "under", "rise_known", "rise_doubling", "rise_unknown", "no_reading", "too_old"]);
+  const advice = ["today", "foretold"]
+    .map((name) => readFileSync(new URL(`advice/${name}.js`, pwa), "utf8"))
+    .join("\n");
+  const codes = [...advice.matchAll(/code: "([a-z_]+)"/g)]
+    .map((hit) => hit[1])
+    .concat(["over", "will_pass", "under", "rise_known", "rise_doubling", "rise_unknown", "no_reading", "too_old"]);
   for (const code of [...codes, "rise_none"]) assert.ok(has(`why.${code}`), code);
 });
 
@@ -33,7 +44,10 @@ test("plural forms and separators by language", async () => {
   await choose(["en-GB"]);
   assert.equal(t("saved.readings", { count: 1 }), "1 reading saved on this phone");
   assert.equal(t("saved.readings", { count: 2 }), "2 readings saved on this phone");
-  assert.deepEqual([separator(), number(1234.5, 1), short(0.25), parse("7.8"), parse("7,8"), parse("abc")], [".", "1,234.5", "0.25", 7.8, 7.8, "abc"]);
+  assert.deepEqual(
+    [separator(), number(1234.5, 1), short(0.25), parse("7.8"), parse("7,8"), parse("abc")],
+    [".", "1,234.5", "0.25", 7.8, 7.8, "abc"],
+  );
   assert.equal(number(0.125, 2), "0.13", "halves go away from zero");
   assert.equal(minutes(305), "5:05");
 });
@@ -43,9 +57,16 @@ test("how long ago, in whole steps that have passed", async () => {
   const now = Date.parse("2026-05-04T08:00:00.000Z");
   const said = (iso) => ago(iso, now);
   assert.deepEqual(
-    ["2026-05-04T08:00:30.000Z", "2026-05-04T07:59:00.000Z", "2026-05-04T07:55:00.000Z", "2026-05-04T06:01:00.000Z", "2026-05-01T07:00:00.000Z"].map(said),
+    [
+      "2026-05-04T08:00:30.000Z",
+      "2026-05-04T07:59:00.000Z",
+      "2026-05-04T07:55:00.000Z",
+      "2026-05-04T06:01:00.000Z",
+      "2026-05-01T07:00:00.000Z",
+    ].map(said),
     ["now", "now", "5 minutes ago", "1 hour ago", "3 days ago"],
   );
 });
 
-test("a text that is not there is an error, not an empty label", () => assert.throws(() => t("no.such.text"), RangeError));
+test("a text that is not there is an error, not an empty label", () =>
+  assert.throws(() => t("no.such.text"), RangeError));

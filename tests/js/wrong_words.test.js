@@ -20,30 +20,50 @@ const GLASS = { shape: "cuboid", measures: "inside", length_cm: 60, width_cm: 30
 
 test("out of range in inches: no centimetres beside them", () => {
   const error = refused({ ...GLASS, height_cm: 0 }, "height_cm");
-  assert.deepEqual(wrongWords(spec("height_cm"), error, "us", MARKS), { message: "must be from 0.3937 to 118.11 in", allowed: "0.3937 – 118.11 in" });
+  assert.deepEqual(wrongWords(spec("height_cm"), error, "us", MARKS), {
+    message: "must be from 0.3937 to 118.11 in",
+    allowed: "0.3937 – 118.11 in",
+  });
   assert.equal(wrongWords(spec("height_cm"), error, "metric", MARKS).message, "must be from 1 to 300 cm");
 });
 
 test("what is no number keeps its words", () => {
   const error = refused({ ...GLASS, height_cm: "abc" }, "height_cm");
-  assert.deepEqual(wrongWords(spec("height_cm"), error, "us", MARKS), { message: "must be a number", allowed: "0.3937 – 118.11 in" });
+  assert.deepEqual(wrongWords(spec("height_cm"), error, "us", MARKS), {
+    message: "must be a number",
+    allowed: "0.3937 – 118.11 in",
+  });
 });
 
 test("choices are named as the form names them", () => {
-  const labels = spec("shape").choices.map((one) => one.label).join(", ");
+  const labels = spec("shape")
+    .choices.map((one) => one.label)
+    .join(", ");
   assert.ok(labels.startsWith("rectangular, "));
-  assert.deepEqual(wrongWords(spec("shape"), refused({}, "shape"), "metric", MARKS), { message: "is needed", allowed: labels });
+  assert.deepEqual(wrongWords(spec("shape"), refused({}, "shape"), "metric", MARKS), {
+    message: "is needed",
+    allowed: labels,
+  });
   const odd = wrongWords(spec("shape"), refused({ ...GLASS, height_cm: 40, shape: "cube" }, "shape"), "metric", MARKS);
   assert.deepEqual(odd, { message: `must be one of: ${labels}`, allowed: labels });
 });
 
 test("what has no field of its own stands as it came", () => {
-  assert.deepEqual(wrongWords(undefined, { message: "is needed", allowed: "text" }, "us", MARKS), { message: "is needed", allowed: "text" });
+  assert.deepEqual(wrongWords(undefined, { message: "is needed", allowed: "text" }, "us", MARKS), {
+    message: "is needed",
+    allowed: "text",
+  });
 });
 
 test("several refusals in one line, each by its label, not by the name of its field", async () => {
   globalThis.navigator ??= /** @type {any} */ ({ language: "en-GB" });
   const { refusal_said } = await import("../../pwa/ui/refusal_said.js");
-  const no = new InvalidInput([refused({ ...GLASS, height_cm: 0 }, "height_cm"), { field: "odd", message: "is not a field here", allowed: "none" }]);
-  assert.match(refusal_said(no, contracts().volume.inputs), /^Height must be from 1 to 300 cm\. Allowed: .* odd is not a field here\. Allowed: none\.$/);
+  const no = new InvalidInput([
+    refused({ ...GLASS, height_cm: 0 }, "height_cm"),
+    { field: "odd", message: "is not a field here", allowed: "none" },
+  ]);
+  assert.match(
+    refusal_said(no, contracts().volume.inputs),
+    /^Height must be from 1 to 300 cm\. Allowed: .* odd is not a field here\. Allowed: none\.$/,
+  );
 });

@@ -7,7 +7,13 @@ import { TANK, WELCOME, page, reading, row, scripted, testPhone } from "../js/te
 const [what, file] = process.argv.slice(2);
 
 async function sample() {
-  const rows = [row(4, "tank", "tank-0001", TANK), { ...row(5, "note", "note-0001", { text: "gone", at: "2026-05-04T07:00:00.000Z" }), deleted: "1777900000000-00000-b" }];
+  const rows = [
+    row(4, "tank", "tank-0001", TANK),
+    {
+      ...row(5, "note", "note-0001", { text: "gone", at: "2026-05-04T07:00:00.000Z" }),
+      deleted: "1777900000000-00000-b",
+    },
+  ];
   const server = scripted({ pull: (request) => page(request, request.path.includes("since=0") ? rows : []) });
   const phone = await testPhone({ send: server.send });
   await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
@@ -16,7 +22,9 @@ async function sample() {
   const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.5) }]);
   await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.25, { supersedes: first }) }]);
   await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50, place: "shelf" } }]);
-  await room.addPhoto(new Blob([Uint8Array.from([0xff, 0xd8, 0xff, 1])], { type: "image/jpeg" }), { tank: "tank-0001" });
+  await room.addPhoto(new Blob([Uint8Array.from([0xff, 0xd8, 0xff, 1])], { type: "image/jpeg" }), {
+    tank: "tank-0001",
+  });
   return room;
 }
 
@@ -26,7 +34,8 @@ if (what === "export") {
   const room = await openRoom("local", await testPhone());
   const done = await room.import(new Blob([readFileSync(file)]));
   const shown = {};
-  for (const kind of ["tank", "reading", "note", "photo"]) shown[kind] = room.all(kind).map(({ meta: _meta, ...one }) => one);
+  for (const kind of ["tank", "reading", "note", "photo"])
+    shown[kind] = room.all(kind).map(({ meta: _meta, ...one }) => one);
   const [photo] = shown.photo;
   const bytes = photo && [...new Uint8Array(await (await room.photo(photo.sha256)).arrayBuffer())];
   console.log(JSON.stringify({ done, shown, bytes }));

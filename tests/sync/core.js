@@ -16,6 +16,7 @@ export async function loadCore(pwa) {
     openRoom: room.openRoom,
     join: room.join,
     start: sync.start,
-    writtenBy: () => Object.fromEntries(Object.values(contracts.records()).map(({ kind, written_by }) => [kind, written_by])),
+    writtenBy: () =>
+      Object.fromEntries(Object.values(contracts.records()).map(({ kind, written_by }) => [kind, written_by])),
   };
 }

@@ -5,7 +5,9 @@ export async function deliver(world, at, fate) {
   const { request, tab } = message;
   if (tab.owner.offline && fate !== "well") fate = "lost request";
   if (fate === "stale answer") {
-    const stale = world.network.answered.filter((one) => one.phone === tab.owner && one.path.split("?")[0] === request.path.split("?")[0]);
+    const stale = world.network.answered.filter(
+      (one) => one.phone === tab.owner && one.path.split("?")[0] === request.path.split("?")[0],
+    );
     if (stale.length) {
       world.note(fate, tab.owner.name, request.path);
       world.network.answer(message, world.pick(stale));
@@ -13,7 +15,13 @@ export async function deliver(world, at, fate) {
     }
     fate = "well";
   }
-  world.note(fate, tab.owner.name, request.method, request.path.slice(44), JSON.stringify(request.body ?? "").slice(0, 300));
+  world.note(
+    fate,
+    tab.owner.name,
+    request.method,
+    request.path.slice(44),
+    JSON.stringify(request.body ?? "").slice(0, 300),
+  );
   if (fate === "lost request") world.network.lose(message);
   else {
     const crash = fate === "server crash" ? { at: 1 + world.below(3), when: world.pick(["before", "after"]) } : null;
@@ -34,9 +42,14 @@ async function reach(world, phone, asked, crash = null) {
   if (request.path.endsWith("/join")) phone.joining = Boolean(answer.died);
   if (request.path.endsWith("/join") && answer.status === 201) {
     world.membership.joined({ key: answer.body.key, ...answer.body });
-    Object.assign(phone, { key: answer.body.key ?? phone.key, device: answer.body.device, keeper: answer.body.keeper.id });
+    Object.assign(phone, {
+      key: answer.body.key ?? phone.key,
+      device: answer.body.device,
+      keeper: answer.body.keeper.id,
+    });
   }
-  if (world.trace) console.error("   ->", answer.died ? "died" : answer.status, JSON.stringify(answer.body ?? null).slice(0, 400));
+  if (world.trace)
+    console.error("   ->", answer.died ? "died" : answer.status, JSON.stringify(answer.body ?? null).slice(0, 400));
   return answer;
 }
 
@@ -58,7 +71,13 @@ export async function lateDouble(world) {
 export function fate(world) {
   const roll = world.chance();
   const lost = world.storm ? 0.28 : 0.16;
-  for (const [fate, share] of [["lost request", 0.08], ["lost answer", lost], ["doubled", lost + 0.06], ["stale answer", lost + 0.11], ["server crash", lost + 0.18]]) {
+  for (const [fate, share] of [
+    ["lost request", 0.08],
+    ["lost answer", lost],
+    ["doubled", lost + 0.06],
+    ["stale answer", lost + 0.11],
+    ["server crash", lost + 0.18],
+  ]) {
     if (roll < share) return fate;
   }
   return "well";

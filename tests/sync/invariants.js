@@ -38,8 +38,15 @@ export class Invariants {
     if (!/\/(push|pull|bring-back)(\?|$)/.test(request.path)) return;
     const refusal = this.world.membership.refusal(request.key);
     const mayBeIn = joining && (status === 200 || status === 409);
-    if (refusal !== null) return this.hold(status === refusal || mayBeIn, `push or pull without membership was answered ${status}, not ${refusal}`);
-    this.hold(status === 200 || status === 409, `a member's ${request.path} was answered ${status}: ${JSON.stringify(body)}`);
+    if (refusal !== null)
+      return this.hold(
+        status === refusal || mayBeIn,
+        `push or pull without membership was answered ${status}, not ${refusal}`,
+      );
+    this.hold(
+      status === 200 || status === 409,
+      `a member's ${request.path} was answered ${status}: ${JSON.stringify(body)}`,
+    );
   }
 
   // Writing: what was said to be saved is stored, and beats what its author saw.
@@ -68,7 +75,8 @@ export class Invariants {
 
   /** A connection of our own, past the tabs. */
   async reader(phone) {
-    if (!this.stores.has(phone)) this.stores.set(phone, await this.world.core.openDatabase({ name: phone.databaseName }));
+    if (!this.stores.has(phone))
+      this.stores.set(phone, await this.world.core.openDatabase({ name: phone.databaseName }));
     return this.stores.get(phone);
   }
 
@@ -86,7 +94,11 @@ export class Invariants {
       this.ops.set(op.op, { phone, op, seen });
       phone.found++;
     }
-    if (phone.saved !== undefined) this.hold(phone.found === phone.saved, `${phone.saved} records were said to be saved on ${phone.name}, ${phone.found} are stored`);
+    if (phone.saved !== undefined)
+      this.hold(
+        phone.found === phone.saved,
+        `${phone.saved} records were said to be saved on ${phone.name}, ${phone.found} are stored`,
+      );
     phone.saved = undefined;
     phone.seen = undefined;
   }
@@ -134,7 +146,10 @@ export class Invariants {
   onlyWhatIsOurs(phone, { outbox, rows, former, room }) {
     this.hold(!room?.ended || !(rows.length || former.length), `${phone.name} keeps rows of a room it is no longer in`);
     for (const { state, reason, op } of outbox) {
-      this.hold(state !== "needs you" || ["role", "membership-ended"].includes(reason), `${phone.name}: refused as ${reason}: ${JSON.stringify(op)}`);
+      this.hold(
+        state !== "needs you" || ["role", "membership-ended"].includes(reason),
+        `${phone.name}: refused as ${reason}: ${JSON.stringify(op)}`,
+      );
     }
   }
 
@@ -147,7 +162,10 @@ export class Invariants {
     for (const record of server.records) {
       if (record.seq > room.since) continue;
       const row = mirror.get(record.id);
-      this.hold(row?.seq === record.seq, `${phone.name}'s cursor ${room.since} has passed row ${record.seq}, which it holds as ${row?.seq}`);
+      this.hold(
+        row?.seq === record.seq,
+        `${phone.name}'s cursor ${room.since} has passed row ${record.seq}, which it holds as ${row?.seq}`,
+      );
     }
   }
 
@@ -163,7 +181,8 @@ export class Invariants {
           record.stamps[name] = its;
           record.fields[name] = stored.fields[name];
         }
-        for (const register of ["deleted", "restored"]) if (stored[register] > (record[register] ?? "")) record[register] = stored[register];
+        for (const register of ["deleted", "restored"])
+          if (stored[register] > (record[register] ?? "")) record[register] = stored[register];
         continue;
       }
       const fields = this.ops.get(op)?.op.fields ?? stored;
@@ -175,16 +194,22 @@ export class Invariants {
         record.fields[name] = value;
       }
     }
-    const got = new Map(records.map(({ id, fields, stamps, deleted, restored }) => [id, { fields, stamps, deleted, restored }]));
+    const got = new Map(
+      records.map(({ id, fields, stamps, deleted, restored }) => [id, { fields, stamps, deleted, restored }]),
+    );
     this.hold(got.size === oracle.size, "records without an op, or ops without a record");
-    for (const [id, record] of oracle) this.same(record, got.get(id), `record ${id} is not what last writer wins makes it`);
+    for (const [id, record] of oracle)
+      this.same(record, got.get(id), `record ${id} is not what last writer wins makes it`);
   }
 
   noStampAhead({ records }) {
     const ceiling = this.world.now + AHEAD_MS;
     for (const { id, stamps, deleted, restored } of records) {
       for (const stamp of [...Object.values(stamps), deleted, restored]) {
-        this.hold(!stamp || Number(stamp.slice(0, 13)) <= ceiling, `record ${id} holds ${stamp}, ahead of the server's time`);
+        this.hold(
+          !stamp || Number(stamp.slice(0, 13)) <= ceiling,
+          `record ${id} holds ${stamp}, ahead of the server's time`,
+        );
       }
     }
   }
@@ -193,12 +218,16 @@ export class Invariants {
   editsBeatWhatWasSeen({ ops }) {
     const stamps = new Map(ops.map(({ op, stamp }) => [op, stamp]));
     const writer = new Map();
-    for (const [id, { op }] of this.ops) for (const [name, value] of Object.entries(op.fields)) writer.set(`${op.id} ${name} ${value}`, id);
+    for (const [id, { op }] of this.ops)
+      for (const [name, value] of Object.entries(op.fields)) writer.set(`${op.id} ${name} ${value}`, id);
     for (const [id, { op, seen }] of this.ops) {
       for (const name of Object.keys(op.fields)) {
         const before = writer.get(`${op.id} ${name} ${seen[name]}`);
         if (!before || before === id || !stamps.has(id) || !stamps.has(before)) continue;
-        this.hold(stamps.get(id) > stamps.get(before), `${JSON.stringify(op)} lost to what its author had seen (${stamps.get(before)})`);
+        this.hold(
+          stamps.get(id) > stamps.get(before),
+          `${JSON.stringify(op)} lost to what its author had seen (${stamps.get(before)})`,
+        );
       }
     }
   }
@@ -231,10 +260,16 @@ export class Invariants {
         this.hold(record, `${phone.name} had shown ${JSON.stringify(row)}, and it did not come back`);
         const place = (stamp) => placeOf(stamp, row.moved ?? {}, record.moved ?? {});
         for (const [name, stamp] of Object.entries(row.stamps)) {
-          this.hold(record.stamps[name] >= place(stamp), `${phone.name} had shown ${name} of ${stamp}, and ${JSON.stringify(record)} came back`);
+          this.hold(
+            record.stamps[name] >= place(stamp),
+            `${phone.name} had shown ${name} of ${stamp}, and ${JSON.stringify(record)} came back`,
+          );
         }
         for (const register of ["deleted", "restored"]) {
-          this.hold(!row[register] || record[register] >= place(row[register]), `${phone.name} knew of ${register} ${row[register]}, and ${JSON.stringify(record)} came back`);
+          this.hold(
+            !row[register] || record[register] >= place(row[register]),
+            `${phone.name} knew of ${register} ${row[register]}, and ${JSON.stringify(record)} came back`,
+          );
         }
       }
       const left = former.filter(({ kind }) => written[kind].includes(role));
@@ -250,13 +285,17 @@ export class Invariants {
     for (const phone of this.world.phones) {
       const held = await this.read(phone);
       if (!this.world.membership.mayShare(held.identity.key)) continue;
-      const open = held.outbox.filter(({ state, op, creates }) => state !== "needs you" && (creates || known.has(op.id)));
+      const open = held.outbox.filter(
+        ({ state, op, creates }) => state !== "needs you" && (creates || known.has(op.id)),
+      );
       this.hold(!open.length, `${phone.name} still holds back ${JSON.stringify(open)}`);
       const mirror = held.rows.map(({ room: _room, ...row }) => JSON.stringify(inOrder(row))).sort();
       this.same(rows, mirror, `${phone.name}'s mirror is not the server's`);
       if (held.outbox.length) continue;
       for (const tab of phone.tabs) {
-        const view = ["tank", "reading"].flatMap((kind) => tab.room.all(kind).map((one) => JSON.stringify({ ...one, meta: null }))).sort();
+        const view = ["tank", "reading"]
+          .flatMap((kind) => tab.room.all(kind).map((one) => JSON.stringify({ ...one, meta: null })))
+          .sort();
         shown ??= view;
         this.same(shown, view, `${phone.name} shows something else`);
         this.same([], tab.room.sharing().needsYou, `${phone.name} asks for nothing`);
@@ -269,7 +308,15 @@ export class Invariants {
     const phones = [];
     for (const phone of this.world.phones) {
       const { outbox, rows, former, room } = await this.read(phone);
-      phones.push([former.length, outbox.map(({ state, op }) => [state, op.op]), rows.length, room?.since, room?.epoch, room?.ended, room?.problem]);
+      phones.push([
+        former.length,
+        outbox.map(({ state, op }) => [state, op.op]),
+        rows.length,
+        room?.since,
+        room?.epoch,
+        room?.ended,
+        room?.problem,
+      ]);
     }
     return JSON.stringify(phones);
   }

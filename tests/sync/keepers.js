@@ -23,7 +23,8 @@ function edits(world, room) {
   const readings = room.all("reading");
   const tank = tanks.length ? world.pick(tanks) : null;
   const roll = world.chance() * (world.storm ? 0.45 : 1);
-  if (!tank || (tanks.length < 2 && roll < 0.15)) return [{ type: "put", kind: "tank", fields: { name: `T${value()}`, water_l: value(), place: `P${value()}` } }];
+  if (!tank || (tanks.length < 2 && roll < 0.15))
+    return [{ type: "put", kind: "tank", fields: { name: `T${value()}`, water_l: value(), place: `P${value()}` } }];
   if (roll < 0.4) {
     const fields = { name: `T${value()}`, water_l: value(), place: `P${value()}`, note: `N${value()}` };
     const names = world.storm ? ["name"] : Object.keys(fields).filter(() => world.chance() < 0.4);
@@ -31,10 +32,22 @@ function edits(world, room) {
     if (world.chance() < 0.1) changed.place = null;
     return [{ type: "put", kind: "tank", id: tank.id, fields: changed }];
   }
-  if (roll < 0.75) return [0, 1].map(() => ({ type: "put", kind: "reading", fields: { tank: tank.id, parameter: "nitrite", value: value() } }));
+  if (roll < 0.75)
+    return [0, 1].map(() => ({
+      type: "put",
+      kind: "reading",
+      fields: { tank: tank.id, parameter: "nitrite", value: value() },
+    }));
   if (!readings.length) return [];
   const reading = world.pick(readings);
-  if (roll < 0.83) return [{ type: "put", kind: "reading", fields: { tank: tank.id, parameter: "nitrite", value: value(), supersedes: reading.id } }];
+  if (roll < 0.83)
+    return [
+      {
+        type: "put",
+        kind: "reading",
+        fields: { tank: tank.id, parameter: "nitrite", value: value(), supersedes: reading.id },
+      },
+    ];
   if (roll < 0.95) return [{ type: world.chance() < 0.6 ? "del" : "restore", kind: "reading", id: reading.id }];
   return [{ type: world.chance() < 0.5 ? "del" : "restore", kind: "tank", id: tank.id }];
 }

@@ -6,7 +6,9 @@ function ask(world, request) {
 }
 
 export function owner(world) {
-  return [...world.membership.devices].find(([key, device]) => device.keeper === world.phones[0].keeper && world.membership.mayShare(key))?.[0];
+  return [...world.membership.devices].find(
+    ([key, device]) => device.keeper === world.phones[0].keeper && world.membership.mayShare(key),
+  )?.[0];
 }
 
 export async function invite(world, how) {
@@ -33,7 +35,9 @@ export async function joinNow(world, phone, secret, fates = ["well"]) {
 }
 
 export async function rejoin(world, phone) {
-  const keeper = world.membership.roles.get(phone.keeper) ? { keeper: phone.keeper } : { role: phone.name.startsWith("cleo") ? "helper" : "keeper" };
+  const keeper = world.membership.roles.get(phone.keeper)
+    ? { keeper: phone.keeper }
+    : { role: phone.name.startsWith("cleo") ? "helper" : "keeper" };
   const { secret } = await invite(world, keeper);
   if (!secret) return;
   world.note("rejoin", phone.name);
@@ -48,7 +52,11 @@ export async function revoke(world) {
   const key = owner(world);
   if (!key || !phone.key) return;
   if (world.chance() < 0.5 && phone.keeper !== world.phones[0].keeper) {
-    const { status } = await ask(world, { method: "DELETE", path: `/api/v1/rooms/${world.room}/people/${phone.keeper}`, key });
+    const { status } = await ask(world, {
+      method: "DELETE",
+      path: `/api/v1/rooms/${world.room}/people/${phone.keeper}`,
+      key,
+    });
     world.note("end membership", phone.name, status);
     if (status !== 204) return;
     world.membership.roles.set(phone.keeper, null);
@@ -66,7 +74,12 @@ export async function changeRole(world) {
   const role = world.pick(["keeper", "helper", "viewer"]);
   const key = owner(world);
   if (!key || !world.membership.roles.get(phone.keeper)) return;
-  const { status } = await ask(world, { method: "PATCH", path: `/api/v1/rooms/${world.room}/people/${phone.keeper}`, key, body: { role } });
+  const { status } = await ask(world, {
+    method: "PATCH",
+    path: `/api/v1/rooms/${world.room}/people/${phone.keeper}`,
+    key,
+    body: { role },
+  });
   world.note("role", phone.name, role, status);
   if (status === 200) world.membership.roles.set(phone.keeper, role);
 }

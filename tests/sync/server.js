@@ -5,7 +5,10 @@ import { createInterface } from "node:readline";
 /** @param {string} python @param {string} path the folder that holds the package `limnary` */
 export async function startServer(python, path) {
   const script = new URL("server_process.py", import.meta.url).pathname;
-  const child = spawn(python, [script], { stdio: ["pipe", "pipe", "inherit"], env: { ...process.env, PYTHONPATH: path } });
+  const child = spawn(python, [script], {
+    stdio: ["pipe", "pipe", "inherit"],
+    env: { ...process.env, PYTHONPATH: path },
+  });
   const lines = createInterface({ input: child.stdout })[Symbol.asyncIterator]();
   const read = async () => {
     const { value, done } = await lines.next();
@@ -16,7 +19,7 @@ export async function startServer(python, path) {
   return {
     /** @param {string} what @param {Record<string, any>} [more] */
     ask(what, more = {}) {
-      child.stdin.write(JSON.stringify({ do: what, ...more }) + "\n");
+      child.stdin.write(`${JSON.stringify({ do: what, ...more })}\n`);
       return read();
     },
     stop() {

@@ -32,7 +32,10 @@ export class Tab {
       chance: this.owner.chance,
       send: (request) => this.send(request),
       alone: (name, work) => this.alone(name, work),
-      tell: (message) => this.owner.tabs.forEach((other) => other !== this && other.listeners.forEach((hear) => hear(structuredClone(message)))),
+      tell: (message) =>
+        this.owner.tabs.forEach(
+          (other) => other !== this && other.listeners.forEach((hear) => hear(structuredClone(message))),
+        ),
       hear: (listener) => (this.listeners.add(listener), () => this.listeners.delete(listener)),
       later: (ms, work) => {
         const timer = { ms, work };

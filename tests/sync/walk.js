@@ -6,7 +6,8 @@ import { crashPhone, evict, jump, leap, losePhone, makeBackup, partition, restor
 
 export async function act(world) {
   const roll = world.chance();
-  if (world.network.parked.length && roll < 0.5) return deliver(world, world.below(world.network.parked.length), fate(world));
+  if (world.network.parked.length && roll < 0.5)
+    return deliver(world, world.below(world.network.parked.length), fate(world));
   const acts = [
     [0.28, () => write(world)],
     [0.57, () => fireTimer(world)],
@@ -24,7 +25,14 @@ export async function act(world) {
     [0.98, () => rejoinSomeone(world)],
     [1, () => partition(world)],
   ];
-  if (world.storm && world.chance() < 0.3) return world.pick([() => leap(world), () => makeBackup(world), () => restore(world), () => fireTimer(world), () => write(world)])();
+  if (world.storm && world.chance() < 0.3)
+    return world.pick([
+      () => leap(world),
+      () => makeBackup(world),
+      () => restore(world),
+      () => fireTimer(world),
+      () => write(world),
+    ])();
   const which = world.chance();
   return acts.find(([share]) => which < share)[1]();
 }

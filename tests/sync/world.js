@@ -60,7 +60,9 @@ export class World {
   }
 
   skew() {
-    return this.pick([0, 0, 1, -1, 20, -20]) * (1 + this.below(3000)) + this.pick([0, 0, 0, 1, -1]) * this.below(4 * DAY);
+    return (
+      this.pick([0, 0, 1, -1, 20, -20]) * (1 + this.below(3000)) + this.pick([0, 0, 0, 1, -1]) * this.below(4 * DAY)
+    );
   }
 
   note(...words) {
@@ -94,7 +96,16 @@ export class World {
 
   makePhone(name, at) {
     const chance = seeded(this.seed * 7 + at);
-    const phone = { name, chance, databaseName: name, tabs: new Set(), locks: new Map(), offline: false, shown: [], skew: this.skew() };
+    const phone = {
+      name,
+      chance,
+      databaseName: name,
+      tabs: new Set(),
+      locks: new Map(),
+      offline: false,
+      shown: [],
+      skew: this.skew(),
+    };
     phone.hasLocks = this.chance() < 0.7;
     phone.now = () => Math.max(0, this.now + phone.skew);
     return phone;
@@ -108,7 +119,9 @@ export class World {
     this.load.running--;
     tab.dieAt = tab.steps + dieAfter;
     phone.tabs.add(tab);
-    tab.enter(phone.joined ? this.room : "local").catch((failed) => this.invariants.broken(`opening failed: ${failed.stack}`));
+    tab
+      .enter(phone.joined ? this.room : "local")
+      .catch((failed) => this.invariants.broken(`opening failed: ${failed.stack}`));
     await this.settle();
     if (!tab.room) tab.die();
     return tab;
