@@ -1,4 +1,4 @@
-"""The calculations: one module a contract, named like it, pure. The twin of each is pwa/calc/NAME.js."""
+"""The calculations: pure functions, one module per contract with the contract's name; the twin is pwa/calc/NAME.js."""
 
 from collections.abc import Callable
 from importlib import import_module

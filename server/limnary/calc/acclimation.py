@@ -1,4 +1,4 @@
-"""A plan that brings newcomers from the water they came in to the tank's, by drip or by swaps."""
+"""A plan that takes newcomers from the water in their bag to the tank's water, by drip or by swaps."""
 
 import math
 
@@ -20,17 +20,17 @@ def acclimation(
     vessel_l: float | None = None,
     hours_in_bag: float = 0.0,
 ) -> dict:
-    """Minutes to float, then the water to add in equal steps of the mix.
+    """Minutes to float the bag, then the tank water to add at each step.
 
-    The share r of old water falls in equal steps from 1 to what is left at the end. A drip adds
-    V (r_before / r_after - 1), a swap replaces V (1 - r_after / r_before); a property is then
-    tank + r (bag - tank), for pH only about.
+    The share r of bag water falls in equal steps from 1 to its final value. A drip adds
+    V (r_before / r_after - 1), a swap replaces V (1 - r_after / r_before). A property of the mix is then
+    tank + r (bag - tank), which is only approximate for pH.
 
     Parameters: bag_l [L], bag_temperature_c and tank_temperature_c [°C], bag_ph with tank_ph [1], bag_gh_dgh with
     tank_gh_dgh [°dGH], method ("drip" | "steps"), vessel_l [L], hours_in_bag [h].
     Returns float_minutes, mix_minutes, total_minutes [min], tank_water_l, vessel_at_most_l [L],
-    bag_share_left [1], plan: a list in order of time of {minute, pour_off_l, add_l, ml_minute and (while they can
-    be counted) drops_s of a drip, ph, gh_dgh}.
+    bag_share_left [1], plan: a list of {minute, pour_off_l, add_l, ph, gh_dgh} in order of time; a drip also has
+    ml_minute and, while drops can be counted, drops_s.
     Raises Refusal("vessel_too_small").
     Source: fao_589 (fifteen minutes each, a day for pH); keepers_practice for the rest; pharmacopoeia_dropper.
 
@@ -80,7 +80,7 @@ def _ph_far(ph_gap: float | None) -> bool:
 
 
 def _steps(minutes: float) -> tuple[int, int]:
-    """How many steps of how many minutes: every 5 for an hour, every 15 for an evening, else every hour."""
+    """(number of steps, minutes of each): steps of 5 minutes up to 1 h, of 15 up to 4 h, else of 60."""
     length = 5 if minutes <= 60 + HAIR else 15 if minutes <= 240 + HAIR else 60
     return math.ceil(minutes / length - HAIR), length
 

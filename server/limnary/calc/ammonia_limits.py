@@ -8,14 +8,14 @@ PUBLISHED_TEMPERATURE_C = (0.0, 30.0)
 
 
 def ammonia_limits(*, ph: float, temperature_c: float) -> dict:
-    """Acute and chronic criteria as total ammonia nitrogen, and the EIFAC limit turned into it.
+    """Acute and chronic criteria as total ammonia nitrogen, and the EIFAC limit converted to the same basis.
 
     g(a, b, c) = a / (1 + 10^(c - pH)) + b / (1 + 10^(pH - c))
-    acute = k g min(cap, m 10^(0.036 (20 - T)));  with salmon or trout: at most g of theirs;
+    acute = k g min(cap, m 10^(0.036 (20 - T)));  with salmon or trout: at most the g of salmonids;
     chronic = k g m 10^(0.028 (20 - max(T, 7)));  EIFAC = 0.025 mg NH3/L / 1.21589 / fraction.
 
-    Parameters: ph, temperature_c [°C]. Published for pH 6.5 to 9 and 0 to 30 °C; outside that the
-    same formula is followed and the note `extended` says so.
+    Parameters: ph, temperature_c [°C]. Published for pH 6.5 to 9 and 0 to 30 °C; outside these ranges
+    the same formula is used and the answer has the note `extended`.
     Returns acute_tan_mg_n_l (one hour), acute_salmonid_tan_mg_n_l (one hour), chronic_tan_mg_n_l
     (30-day mean), eifac_tan_mg_n_l [mg N/L], fraction [1]; notes.
     Source: epa_2013; eifac_1970 (value from memory) with emerson_1975.
@@ -46,6 +46,6 @@ def ammonia_limits(*, ph: float, temperature_c: float) -> dict:
 
 
 def _by_ph(epa, kind: str, ph: float) -> float:
-    """How the criterion of one kind falls with pH."""
+    """g of one criterion: how it falls with pH."""
     turn = epa[f"{kind}_turn_ph"]
     return epa[f"{kind}_un_ionised"] / (1 + 10 ** (turn - ph)) + epa[f"{kind}_ionised"] / (1 + 10 ** (ph - turn))

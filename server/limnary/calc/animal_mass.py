@@ -1,10 +1,10 @@
-"""What the animals weigh by their length, and the food that mass eats in a day."""
+"""Mass of animals from their length, and the food that they eat in a day."""
 
 from limnary.calc.animals import resolve
 
 
 def animal_mass(*, animals: list[dict], feed_share_day: float = 0.012) -> dict:
-    """The mass of a list of animals, one by one and together, and their dry food a day.
+    """Mass of each animal in a list and of all together, and their dry food per day.
 
     mass of one = a x length^b;  food = mass of all x feed_share_day
 

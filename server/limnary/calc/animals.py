@@ -7,12 +7,12 @@ from limnary.calc.tables import table
 def resolve(animals: list[dict]) -> list[dict]:
     """Each animal with its length and mass; mass = a x length^b.
 
-    `animals` is a list of {species?, name?, count, length_cm?, shape?, mass_a?, mass_b?}. Without a species,
-    or with one that is no row of the table, it is the keeper's own and needs length_cm; without a mass law
-    of its own it takes that of its body shape.
+    `animals` is a list of {species?, name?, count, length_cm?, shape?, mass_a?, mass_b?}. An animal without a
+    species, or with a species that is not in the table, is the keeper's own and needs length_cm. Without a mass
+    law of its own it uses the law of its body shape.
     Returns a list of {name, kind, shape, row, count, length_cm, mass_g, adult_cm, adult_g}; row is None
     for the keeper's own, and an adult is never shorter than the length given.
-    Refuses `length_needed` and `mass_pair`. Source: amp_fishbase, froese_2014.
+    Raises Refusal: length_needed, mass_pair. Source: amp_fishbase, froese_2014.
 
     >>> [round(one["mass_g"], 3) for one in resolve([{"species": "Paracheirodon innesi", "count": 8}])]
     [0.57]
@@ -21,7 +21,7 @@ def resolve(animals: list[dict]) -> list[dict]:
 
 
 def mixture(animals: list[dict]) -> list[float]:
-    """How many of each to think of as one more lot: the counts, or one of each if all are zero."""
+    """Counts of the mix that is scaled up to a limit: the counts given, or one of each if all are zero."""
     counts = [float(animal["count"]) for animal in animals]
     return counts if any(counts) else [1.0] * len(counts)
 

@@ -1,7 +1,7 @@
 """The belief about one tank: a weighted cloud of draws, moved by the model and corrected by readings.
 
 A particle filter (Gordon, Salmond, Smith 1993) with systematic resampling (Kitagawa 1996) and a kernel
-that keeps mean and spread (Liu and West 2001). Times in hours since the tank's start.
+that keeps mean and spread (Liu and West 2001). Times are hours since the tank's start.
 """
 
 import math
@@ -37,11 +37,11 @@ _WALKS = (
 
 @dataclass
 class Belief:
-    """All that is needed to go on: copy it, store it, resume it.
+    """The whole state of the filter: it can be copied, stored and resumed.
 
     cloud (ROWS, N) in the units of kinetics; weight (N,) sums to 1; position: next free random counter;
-    base: nominal nitrogen input [mg N/L/day]; meal_n: food still to be freed [mg N/L]; fresh: the rows that
-    are still as guessed at `begun_h`, without a reading, a dose or a change.
+    base: nominal nitrogen input [mg N/L/day]; meal_n: nitrogen of meals that is not released yet [mg N/L];
+    fresh: the rows that still hold the prior of `begun_h`, because no reading, dose or water change came yet.
     """
 
     cloud: np.ndarray
@@ -74,7 +74,7 @@ class Belief:
 
 
 def nominal_input(c: dict, tank: dict) -> tuple[float, float]:
-    """(mg N/L/day to expect from the feed, spread of its logarithm); feed x protein x 0.092 / volume."""
+    """(input expected from the feed [mg N/L/day], spread of its logarithm); feed x protein x 0.092 / volume."""
     feed = tank.get("feed_g_day")
     if feed is None and "fish_g" in tank:
         feed = c["feed_of_fish"] * tank["fish_g"]
@@ -129,7 +129,7 @@ def prior(c: dict, tank: dict, seed: int, at_h: float) -> Belief:
 def advance(c: dict, belief: Belief, until_h: float, seen=None) -> None:
     """Move the belief to `until_h` in place; `seen(belief, hours)` is called after every step.
 
-    Steps of at most 3 h; every 12 h of the tank's clock the unknowns wander.
+    Steps are at most 3 h long; at every multiple of 12 h the unknowns take one step of their random walk.
     """
     water = k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh)
     while belief.at_h < until_h - 1e-9:
@@ -148,7 +148,7 @@ def advance(c: dict, belief: Belief, until_h: float, seen=None) -> None:
             if seen:
                 seen(belief, hours)
         belief.at_h = stop
-        # A hair before it counts as there, for the next step would count it as behind.
+        # Rounding can leave `stop` slightly before `walk_at`. That counts as reached: the next step looks beyond it.
         if _next_walk_h(c, stop) > walk_at:
             _wander(c, belief)
 
@@ -166,18 +166,18 @@ def _wander(c: dict, belief: Belief) -> None:
 
 
 def change_water(belief: Belief, fraction: float, source: dict) -> None:
-    """Exchange `fraction` of the water, exactly, for source water with its own nitrogen."""
+    """Replace `fraction` of the water by source water with its own nitrogen; exact, without a time step."""
     belief.fresh.clear()
     for row, name in ((k.TAN, "tan_mg_n_l"), (k.NITRITE, "nitrite_mg_n_l"), (k.NITRATE, "nitrate_mg_n_l")):
         belief.cloud[row] = belief.cloud[row] * (1.0 - fraction) + fraction * source.get(name, 0.0)
 
 
 def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[float] | None) -> None:
-    """Weigh the draws by one reading [mg N/L, steps too]; doubt it out loud when it does not fit.
+    """Weight the draws by one reading [mg N/L, `steps` too]; record a doubt when it does not fit.
 
-    A doubted reading still counts: a few draws then suppose that something happened (a death, a spill),
-    the rest that the test went wrong, and the next reading decides between them. A first reading at the
-    start contradicts nothing but a guess: the belief begins there (`_begin_at`).
+    A doubted reading still counts. A few draws then assume that something happened (a death, a spill), the
+    others that the test went wrong; the next reading decides between them. A first reading soon after the
+    start contradicts only the prior, so it is not doubted: the belief starts from it (`_begin_at`).
     """
     row, kind = _ROW_OF[parameter], "nitrate" if parameter == "nitrate" else "reading"
     offset = blur(steps, c[f"{kind}_offset"])
@@ -213,11 +213,11 @@ def _suppose_event(c: dict, belief: Belief, row: int, value: float, offset: floa
 
 
 def _begin_at(c: dict, belief: Belief, row: int, value: float, offset: float, scale: float) -> bool:
-    """Whether this is the first word about `row` since the start; then half of the draws begin as it reads.
+    """True for a first reading of `row` soon after the start; half of the draws then start from that reading.
 
-    A tank that was only just written down may have any past. The other draws keep the guess of a clean
-    start, so that a reading near it says no more than before; and every draw keeps unknowns of its own,
-    where weighing the guess alone would leave a handful of draws to decide.
+    A tank that has only just been entered may have any past. The other half keeps the prior of a clean start,
+    so a reading near that prior has no more effect than usual. Every draw keeps its own unknowns; weighting
+    the prior alone would leave only a handful of draws.
     """
     if row not in belief.fresh:
         return False
@@ -229,16 +229,16 @@ def _begin_at(c: dict, belief: Belief, row: int, value: float, offset: float, sc
 
 
 def _as_read(belief: Belief, value: float, offset: float, scale: float) -> np.ndarray:
-    """Fresh concentrations around a reading, as wide as the kit's own error, shape (N,)."""
+    """New concentrations around a reading, spread by the kit's error, shape (N,)."""
     noise = belief.draw(1)[0]
     return np.maximum((value + offset) * np.exp(scale * math.pi / math.sqrt(3.0) * noise) - offset, 1e-4)
 
 
 def resample(c: dict, belief: Belief) -> None:
-    """Draw the cloud anew by weight, then move each draw's unknowns a little towards a partner's.
+    """Resample the cloud by weight, then move each draw's unknowns a little towards a partner's.
 
-    ln x_i -> mean + sqrt(1 - w^2) (ln x_i - mean) + w (ln x_j - mean): mean, spread and all that the
-    readings said about how the unknowns hang together stay (the shrinkage of Liu and West 2001).
+    ln x_i -> mean + sqrt(1 - w^2) (ln x_i - mean) + w (ln x_j - mean): this keeps the mean, the spread and
+    the correlations of the unknowns (the shrinkage of Liu and West 2001).
     """
     chosen = systematic(belief)
     n = len(chosen)
@@ -256,7 +256,7 @@ def resample(c: dict, belief: Belief) -> None:
 
 
 def _partners(belief: Belief) -> np.ndarray:
-    """Another draw for each draw, by lot, as indices (N,): an odd stride visits each of 2^m draws once."""
+    """A random partner for each draw, as indices (N,). An odd stride visits each of 2^m draws once."""
     n = len(belief.weight)
     stride = 2 * math.floor(uniform(belief.seed, belief.position) * n / 2) + 1
     start = math.floor(uniform(belief.seed, belief.position + 1) * n)
@@ -265,7 +265,7 @@ def _partners(belief: Belief) -> np.ndarray:
 
 
 def systematic(belief: Belief) -> np.ndarray:
-    """The draws that stand for the weighted cloud with equal weights, as indices (N,), in order."""
+    """Systematic resampling: indices (N,), in order, of draws that represent the cloud with equal weights."""
     n = len(belief.weight)
     total = np.cumsum(belief.weight)
     marks = (np.arange(n) + uniform(belief.seed, belief.position)) / n * total[-1]
@@ -273,7 +273,7 @@ def systematic(belief: Belief) -> np.ndarray:
 
 
 def weighted_quantiles(values: np.ndarray, weight: np.ndarray, shares: tuple) -> list[float]:
-    """The smallest of `values` whose cumulated weight reaches each share."""
+    """For each share the smallest value whose cumulative weight reaches it."""
     order = np.argsort(values, kind="stable")
     total = np.cumsum(weight[order])
     marks = np.searchsorted(total, np.array(shares) * total[-1])

@@ -1,7 +1,7 @@
-"""Least-squares shares of a mixture: each from nothing to its cap, all adding up to one.
+"""Least-squares shares of a mixture: each share from 0 to its cap, all shares adding up to 1.
 
-Every face of that polytope is tried (each water absent, at its cap, or free), so the answer is exact and
-both languages take the very same steps: only + - x / and comparisons, in one order.
+The solver tries every face of that polytope (each water absent, at its cap, or free), so the answer is exact.
+Both languages take the same steps: only + - x / and comparisons, in the same order.
 """
 
 from itertools import product
@@ -11,10 +11,11 @@ SLACK = 1e-9
 
 
 def best_shares(rows: list[list[float]], wanted: list[float], caps: list[float]) -> list[float] | None:
-    """Shares with the least sum over k of (rows[k] . shares - wanted[k])^2; None if the caps sum to under one.
+    """Shares with the least sum over k of (rows[k] . shares - wanted[k])^2; None if the caps sum to less than 1.
 
     rows: one list for each property, a value for each water; wanted: one value for each property;
-    caps: the largest share of each water, 0 to 1. Among equally good answers the fewest waters, then the first.
+    caps: the largest share of each water, 0 to 1. Of equally good answers it takes the one with the fewest
+    waters, then the first.
     """
     best, best_miss, best_used = None, 0.0, 0
     for states in product((ABSENT, FREE, CAPPED), repeat=len(caps)):
@@ -43,7 +44,7 @@ def _on_face(rows, wanted, caps, states) -> list[float] | None:
     for share in shares:
         rest -= share
     *others, last = free
-    # The last free water takes what the others leave: an ordinary least-squares problem in the others.
+    # The last free water takes the rest, which leaves an ordinary least-squares problem in the other free waters.
     slopes, goals = [], []
     for row, goal in zip(rows, wanted, strict=True):
         fixed = row[last] * rest
@@ -68,7 +69,7 @@ def _on_face(rows, wanted, caps, states) -> list[float] | None:
 
 
 def _least_squares(slopes: list[list[float]], goals: list[float], size: int) -> list[float] | None:
-    """Solve the normal equations by elimination with pivots; None if they have no single answer."""
+    """Solve the normal equations by elimination with pivots; None if the solution is not unique."""
     matrix = []
     for a in range(size):
         line = []

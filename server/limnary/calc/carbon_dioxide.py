@@ -1,4 +1,4 @@
-"""Carbon dioxide from pH and carbonate hardness, by the carbonate equilibria rather than by a rule of thumb."""
+"""Carbon dioxide from pH and carbonate hardness, by the carbonate equilibria instead of a rule of thumb."""
 
 import math
 
@@ -9,16 +9,16 @@ PAIRING_ROUNDS = 8
 
 
 def carbon_dioxide(*, ph: float, kh_dkh: float, temperature_c: float, gh_dgh: float = 0.0) -> dict:
-    """Dissolved CO2, and how far the rule 3 x KH x 10^(7 - pH) is off.
+    """Dissolved CO2, and the error of the rule 3 x KH x 10^(7 - pH).
 
     alkalinity = HCO3 (1 + 2 CO3/HCO3 + CaHCO3/HCO3 + 2 CaCO3/HCO3) + OH - H;  CO2 = g HCO3 H / K1
-    K1, K2, Kw and both calcium pairs by temperature after Plummer and Busenberg; activity g of the single
-    charged ions after Davies, g^4 of the double; ionic strength from both hardnesses, other ions being
-    chloride or sodium as the balance asks: max(alkalinity + M, 3 M), M the hardness in mol/L.
+    K1, K2, Kw and both calcium ion pairs depend on temperature after Plummer and Busenberg. g is the activity
+    coefficient of singly charged ions after Davies, g^4 that of doubly charged ones. The ionic strength comes
+    from both hardnesses, with chloride or sodium to balance: max(alkalinity + M, 3 M), M the hardness in mol/L.
 
     Parameters: ph (of a meter), kh_dkh, gh_dgh [°d] (all hardness taken as calcium), temperature_c [°C].
-    Returns co2_mg_l, rule_mg_l [mg/L], rule_off_percent [%], and bicarbonate_mmol_l on the way; notes.
-    Raises Refusal("no_such_water") when pH is too high for so little alkalinity.
+    Returns co2_mg_l, rule_mg_l [mg/L], rule_off_percent [%], the intermediate bicarbonate_mmol_l; notes.
+    Raises Refusal("no_such_water") when the pH is too high for so little alkalinity.
     Source: plummer_busenberg_1982, davies_1962; valid 0 to 40 °C here.
 
     >>> round(carbon_dioxide(ph=7, kh_dkh=4, temperature_c=25)["co2_mg_l"], 1)

@@ -1,4 +1,4 @@
-"""The smallest water change now that keeps every limit, with the keeper's risk, until the next test."""
+"""The smallest water change now that keeps every limit until the next test, within the keeper's risk."""
 
 import math
 
@@ -25,10 +25,10 @@ def change_plan(
 ) -> dict:
     """The fraction and litres to change now; the chance and peaks that then remain; what else to do.
 
-    Parameters and returns: shared_schema/calc/change_plan.json; limits in mg N/L. Without a change that
-    is enough, half the food is counted with, then a second change; where even those are not, the answer
-    is the change that leaves least time over a limit, weighed by how far over, and says so. A change of
-    more than half the water gives way to a smaller one with half the food, where food is the cause.
+    Parameters and returns: shared_schema/calc/change_plan.json; limits in mg N/L. If no single change is
+    enough, the plan assumes half the food, then a second change. If even these are not enough, it answers the
+    change with the least time over a limit, weighted by how far over, and the advice says so. Where food is
+    the cause, a smaller change with half the food replaces a change of more than half the water.
     Raises Refusal reading_after_now. Source: the belief of `outlook`.
 
     >>> tank = dict(volume_l=90, temperature_c=24, ph=7.4, planting="none", seeded="none", feed_g_day=0.2)
@@ -48,7 +48,7 @@ def plan_of(c, belief, plans, tank, source, limits, risk, next_test_h, max_fract
     enough = watch.chance_of_any() <= risk
     halves = None
     if not enough or fraction > c["lean_from"]:
-        # Half the food asks less of tank, animals and keeper than a second change, or than most of the water.
+        # Half the food is easier on tank, animals and keeper than a second change or a change of most of the water.
         trial.feed = c["lean_feed"]
         leaner, lean_watch = trial.smallest(risk, max_fraction)
         if enough and leaner > fraction - c["lean_gain"]:
@@ -72,7 +72,7 @@ def plan_of(c, belief, plans, tank, source, limits, risk, next_test_h, max_fract
 
 
 class Trial:
-    """Tries changes on one and the same belief, with one and the same luck."""
+    """Tries changes on copies of one belief with the same random numbers, so that they can be compared."""
 
     def __init__(self, c, belief, plans, tank, source, limits, next_test_h):
         self.c, self.belief, self.plans, self.tank = c, belief, plans, tank
@@ -80,7 +80,7 @@ class Trial:
         self.feed = 1.0
 
     def run(self, fraction: float, again: float = 0.0, feed: float | None = None, hours: float | None = None) -> Watch:
-        """What is seen until the next test after changing `fraction` now and `again` half-way."""
+        """The `Watch` until the next test (or for `hours`) after changing `fraction` now and `again` half-way."""
         feed = self.feed if feed is None else feed
         ahead = self.belief.copy()
         now_h, hours = ahead.at_h, self.hours if hours is None else hours
@@ -91,7 +91,7 @@ class Trial:
             half = {"kind": "change", "at_h": now_h + hours / 2, "fraction": again, "source": self.source}
             plans = sorted([*plans, half], key=lambda plan: plan["at_h"])
         if feed != 1.0:
-            # What was eaten today is still to come.
+            # Food already eaten still releases its nitrogen, so the smaller ration counts only from `turn_h` on.
             turn_h = now_h + min(self.c["lean_after_h"], hours)
             follow(self.c, ahead, self.tank, plans, turn_h, watch.see)
             ahead.base *= feed
@@ -100,7 +100,10 @@ class Trial:
         return watch
 
     def smallest(self, risk: float, max_fraction: float) -> tuple[float, Watch]:
-        """The smallest fraction, in hundredths, that keeps the risk; else the one with least time over, by how far."""
+        """The smallest fraction, in hundredths, that keeps the risk.
+
+        If none does: the smallest tenth whose time over a limit is within `plan_slack` of the least.
+        """
         tried = []
         for fraction in _tenths(max_fraction):
             watch = self.run(fraction)
@@ -111,7 +114,7 @@ class Trial:
         return next((fraction, watch) for fraction, watch, over in tried if over <= most)
 
     def two_changes(self, risk: float, max_fraction: float) -> dict | None:
-        """Two equal changes, in hundredths, now and half-way, that keep the risk; None if none do."""
+        """The smallest two equal changes, in hundredths, now and half-way, that keep the risk; None if none do."""
         for fraction in _tenths(max_fraction)[1:]:
             watch = self._twice(fraction)
             if watch.chance_of_any() <= risk:
@@ -123,8 +126,8 @@ class Trial:
         return self.run(fraction, again=fraction)
 
     def _refine(self, fraction: float, watch: Watch, risk: float, run) -> tuple[float, Watch]:
-        """The smallest hundredth found between `fraction`, which keeps the risk, and the tenth below it."""
-        # `fraction` may be a most that is no whole hundredth: the hundredth above it is not tried, the one below is.
+        """Bisect between `fraction`, which keeps the risk, and the tenth below it, to whole hundredths."""
+        # `max_fraction` may not be a whole hundredth: try the hundredth below it, never the one above.
         low, high = max(0, math.ceil(fraction * 10 - 1e-9) * 10 - 10), math.ceil(fraction * 100 - 1e-9)
         if fraction == 0.0:
             return fraction, watch
@@ -139,12 +142,12 @@ class Trial:
 
 
 def _tenths(max_fraction: float) -> list[float]:
-    """0, 0.1, ... up to `max_fraction`, itself the last."""
+    """0, 0.1, ... below `max_fraction`, then `max_fraction` itself."""
     return [tenth / 10 for tenth in range(10) if tenth / 10 < max_fraction] + [max_fraction]
 
 
 def _advice(trial: Trial, watch: Watch, fraction: float, enough: bool, halves: dict | None, risk: float) -> list[str]:
-    """Codes of what to do besides, each tried on the belief before it is given."""
+    """Codes of what else to do; the effect of feeding or testing differently is tried on the belief first."""
     names = ("nitrite_mg_n_l", "nitrate_mg_n_l")
     dirty = any(trial.source.get(name, 0.0) > trial.limits[name] for name in names)
     advice = ["source_over_limit"] if dirty else []

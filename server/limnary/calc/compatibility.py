@@ -7,14 +7,14 @@ from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants, table
 
-# Each range: its key in the species table, the fields of the keeper's own animal, and the tank's own figure.
+# Each range: its key in the species table, the fields of the keeper's own animal, and the field of the tank.
 RANGES = {
     "temperature": ("temperature_c", "temperature_low_c", "temperature_high_c"),
     "ph": ("ph", "ph_low", "ph_high"),
     "hardness": ("gh_dgh", "gh_low_dgh", "gh_high_dgh"),
 }
 FIERCE = ("territorial", "aggressive")
-# The note that a kind of finding calls for, worst first.
+# The note for each kind of finding, worst first.
 NOTE_OF = {
     "tank_temperature": "tank_water",
     "tank_ph": "tank_water",
@@ -38,17 +38,18 @@ def compatibility(
     planting: str = "medium",
     cover: str = "lid",
 ) -> dict:
-    """What stands against keeping these animals together, and the water that suits them all.
+    """Reasons against keeping these animals together, and the water that suits them all.
 
-    Ranges are met one by one; a gap wider than a margin bars, a narrower one calls for care. A predator's
-    or opportunist's adult length is set against its tankmate's length: up to 32 % of it goes down any
-    piscivore measured, up to 46 % the largest-mouthed, none deeper than 27 % of the standard length.
+    Each range is compared by itself: a gap wider than a margin bars, a narrower one calls for care. A tankmate's
+    length is compared with the adult length of a predator or opportunist: any piscivore measured swallows prey
+    of up to 32 % of its length, the largest-mouthed up to 46 %, and none prey deeper than 27 % of its standard
+    length.
 
     Parameters: animals as in `resolve`, each with its own ranges, mouth and temperament where it is not in
     the table; temperature_c [°C], ph, gh_dgh [°dGH] of the tank, if known; planting and cover as classes.
     Returns verdict ("together", "with_care", "not_together"), findings (a list of {kind, severity, a, b,
     a_low, a_high, b_low, b_high}; b is "" where one animal is enough) and the common window of each range,
-    null where there is none. Refuses as `resolve` does, and `range_half` and `range_turned`.
+    null where there is none. Raises Refusal as `resolve` does, and range_half, range_turned.
     Sources: gaeta_2018, mihalitsis_bellwood_2017; ranges and company as the species table says.
 
     >>> found = compatibility(animals=[{"species": "Pterophyllum scalare", "count": 2},
@@ -84,7 +85,7 @@ def compatibility(
 
 
 def _needs(index: int, one: dict, animal: dict) -> dict:
-    """A resolved animal with what it needs: from its row, else from the keeper's own figures."""
+    """A resolved animal with its needs: from its row, else from the keeper's own figures."""
     row = one["row"] or {}
     ranges = {}
     for name, (column, low_field, high_field) in RANGES.items():
@@ -176,7 +177,7 @@ def _company(one: dict, other: dict) -> list[dict]:
 
 
 def _mouth(eater: dict, eaten: dict) -> list[dict]:
-    """Whether `eater` swallows `eaten`; shrimp young and snails besides."""
+    """Findings if `eater` may eat `eaten`, also where it eats only snails or the young of shrimp."""
     limits, lengths = constants("prey_size"), (eater["adult_cm"], eaten["length_cm"])
     if "eats_snails" in eater["traits"] and eaten["kind"] == "snail" and eaten["name"] != eater["name"]:
         return [_finding("eats_snails", "bar", eater, eaten)]
@@ -190,7 +191,7 @@ def _mouth(eater: dict, eaten: dict) -> list[dict]:
         return [_finding("eaten", "bar", eater, eaten, lengths)]
     if fits and ((hunts and ratio <= limits["length_largest"]) or (takes and ratio <= limits["length_any"])):
         return [_finding("may_be_eaten", "care", eater, eaten, lengths)]
-    # Claws reach what rests on the bottom, whatever its length.
+    # Claws reach animals that rest on the bottom, whatever their length.
     in_reach = eaten["kind"] == "shrimp" or (eaten["kind"] == "fish" and eaten["level"] == "bottom")
     if eater["kind"] == "crayfish" and in_reach:
         return [_finding("may_be_eaten", "care", eater, eaten, lengths)]

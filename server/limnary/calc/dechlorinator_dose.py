@@ -1,4 +1,4 @@
-"""Dechlorinator for a water change: the label's line, two plain chemicals, and the ammonia chloramine frees."""
+"""Dechlorinator for a water change: by the label, as two plain chemicals, and the ammonia freed from chloramine."""
 
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
@@ -23,7 +23,7 @@ def dechlorinator_dose(
     for each label_per_l [L]; disinfectant "chlorine" or "chloramine" with disinfectant_mg_l [mg/L as Cl2].
     Returns label_dose_ml; thiosulfate_pentahydrate_mg (field ratio), thiosulfate_pentahydrate_safe_mg
     (upper bound), ascorbic_acid_mg [mg]; freed_ammonia_mg_n_l in the new water and, when tank_l is known,
-    freed_ammonia_in_tank_mg_n_l once mixed [mg N/L]; treated_l [L]; each only where it can be known; notes.
+    freed_ammonia_in_tank_mg_n_l once mixed [mg N/L]; treated_l [L]; each only if its inputs are given; notes.
     Raises Refusal: nothing_to_work_from, tank_needed, change_above_tank.
     Source: awwa_dechlorination, iupac_atomic_weights, thiosulfate_laboratory.
 

@@ -1,10 +1,10 @@
-"""What partial water changes leave of a substance, and the change that a target needs."""
+"""What is left of a substance after partial water changes, and the change that reaches a target."""
 
 import math
 
 from limnary.calc.refusal import Refusal
 
-# A level counts as settled with this share of the way left (assumption).
+# A level counts as settled when this share of the way is left (assumption).
 SETTLED_SHARE = 0.05
 
 
@@ -18,11 +18,11 @@ def dilution(
     every_days: float | None = None,
     routine_fraction: float | None = None,
 ) -> dict:
-    """The level after changes one after another; for a target, the one more change that reaches it.
+    """The level after successive changes; with a target, the one further change that reaches it.
 
     after = before (1 - f) + source f, change by change;  needed = (after - target) / (after - source)
-    routine: just before a change it settles at source + load x days / f, just after it load x days lower;
-    the way there shrinks by (1 - f) at each change, to a twentieth in ln(0.05) / ln(1 - f) of them.
+    routine: just before a change the level settles at source + load x days / f, just after it load x days lower;
+    the distance to it shrinks by (1 - f) at each change, to a twentieth after ln(0.05) / ln(1 - f) changes.
 
     Parameters: before_mg_l, source_mg_l, target_mg_l [mg/L]; fractions of the water in the tank [1];
     load_mg_l_day [mg/L a day], every_days [days], routine_fraction [1], all three or none.

@@ -1,4 +1,4 @@
-"""Water that a quiet, open surface gives to the room, and the heat that goes with it."""
+"""Water that evaporates from a quiet, open surface, and the heat that it takes away."""
 
 from limnary.calc.tables import constants
 from limnary.calc.water_properties import density_kg_m3, latent_heat_kj_kg, saturation_kpa
@@ -20,7 +20,7 @@ def evaporation(
     water_l: float | None = None,
     source_gh_dgh: float | None = None,
 ) -> dict:
-    """Evaporation from the open part of a quiet surface; none where the room's vapour pressure is higher.
+    """Evaporation from the open part of a quiet surface; zero where the room's vapour pressure is higher.
 
     heat = 0.74 (88.5 + 77.9 v) (p_water - p_room) A;  mass = heat / Y
 

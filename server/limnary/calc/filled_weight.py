@@ -1,4 +1,4 @@
-"""The weight of a filled tank with all that belongs to it, and its pressure on the floor."""
+"""The weight of a filled tank with contents, equipment and stand, and its pressure on the floor."""
 
 from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
@@ -26,14 +26,14 @@ def filled_weight(
     footprint_length_cm: float | None = None,
     footprint_width_cm: float | None = None,
 ) -> dict:
-    """Total mass, and its weight over the footprint.
+    """Total mass, and the pressure of its weight on the footprint.
 
     total = glass + water + substrate + hardscape + equipment + stand;  pressure = total x g / footprint
 
     Parameters: length_cm, width_cm, height_cm [cm], measures ("outside" | "inside"), glass_mm and base_glass_mm
     [mm] of a box open on top; or tank_kg [kg], which then needs water_l [L] and the footprint [cm].
     fill_height_cm [cm, from the inside bottom; by default the rim]; temperature_c [°C]; substrate_kg (dry),
-    hardscape_kg, equipment_kg, stand_kg [kg]; hardscape_density_kg_l [kg/L]. A measured water_l is net.
+    hardscape_kg, equipment_kg, stand_kg [kg]; hardscape_density_kg_l [kg/L]. water_l is the water alone, as metered.
     Returns total_kg, foot_kg, empty_tank_kg, water_kg [kg], footprint_kpa [kN/m²], density_kg_m3, footprint_m2.
     Raises Refusal: glass_too_thick, above_rim, more_than_it_holds, no_room_for_water, water_needed,
     footprint_needed, base_without_measures.
@@ -91,12 +91,13 @@ def _box(
     glass_mm: float,
     base_glass_mm: float | None,
 ) -> dict:
-    """Outside and inside of a box of five panes, whatever side it was measured on."""
+    """Outside and inside dimensions of a box of five panes, measured on either side."""
     walls_cm = 2 * glass_mm / 10
     base_cm = (glass_mm if base_glass_mm is None else base_glass_mm) / 10
     given = (length_cm, width_cm, height_cm)
     glass = (walls_cm, walls_cm, base_cm)
-    # Never there and back: 40 + 0.8 - 0.8 is a hair off 40, and a fill to the rim would be refused.
+    # Use inside measures as given, never plus and minus the glass: 40 + 0.8 - 0.8 is not exactly 40, and a fill
+    # to the rim would be refused.
     outside = [side + panes for side, panes in zip(given, glass, strict=True)] if measures == "inside" else given
     inside = given if measures == "inside" else [side - panes for side, panes in zip(given, glass, strict=True)]
     length, width, height = outside
@@ -114,7 +115,7 @@ def _box(
 
 
 def _water_l(box: dict, fill_height_cm: float | None, pushed_out_l: float) -> float:
-    """Water under the fill line, less what stands in it."""
+    """Water below the fill line, less what substrate and hardscape displace."""
     depth_cm = box["inside_height_cm"] if fill_height_cm is None else fill_height_cm
     if depth_cm > box["inside_height_cm"] + HAIR:
         raise Refusal("above_rim")

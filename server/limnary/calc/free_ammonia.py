@@ -4,7 +4,7 @@ from limnary.calc.tables import constants
 
 
 def free_ammonia(*, tan_mg_n_l: float, ph: float, temperature_c: float, ionic_strength_mol_l: float = 0.0) -> dict:
-    """The share of total ammonia that is NH3, and what that makes in mg/L.
+    """The share of total ammonia that is NH3, and its concentration.
 
     pKa = 0.09018 + 2729.92 / T;  pKa' = pKa - log10(gamma);  fraction = 1 / (1 + 10^(pKa' - pH))
     with log10(gamma) of the ammonium ion after Davies. `ph` is the activity pH that a meter shows.

@@ -8,8 +8,8 @@ ANSWERED = ("dh", "ppm_caco3", "mmol_l", "meq_l", "fh", "clark", "gpg")
 def hardness_units(*, value: float, unit: str) -> dict:
     """The same amount on every scale.
 
-    mmol/L of calcium and magnesium = value x (mmol/L for one of the unit); for carbonate hardness the
-    same scales count the hardness that the alkalinity would hold, so 1 mmol/L is 2 meq/L there too.
+    mmol/L of calcium and magnesium = value x (mmol/L in one of the unit). For carbonate hardness the
+    same scales count the hardness equivalent to the alkalinity, so 1 mmol/L is 2 meq/L there too.
 
     Parameters: value; unit, a key of tables/hardness_scales.json.
     Returns dh [°d], ppm_caco3 [mg/L as CaCO3], mmol_l, meq_l, fh [French degrees], clark, gpg (US).

@@ -1,4 +1,4 @@
-"""Watts that keep a tank warm: heat through its panes and top, and by evaporation."""
+"""Watts that keep a tank warm: heat lost through panes and top, and by evaporation."""
 
 import math
 
@@ -6,7 +6,7 @@ from limnary.calc.evaporation import evaporation
 from limnary.calc.tables import constants
 from limnary.calc.water_properties import density_kg_m3
 
-_LID_M = 0.004  # a common cover glass; its own resistance hardly counts
+_LID_M = 0.004  # a common cover glass; its resistance hardly matters
 
 
 def heater_power(
@@ -29,8 +29,8 @@ def heater_power(
     Parameters: length_cm, width_cm, height_cm [cm], glass_mm [mm], temperature_c [°C], room_c [°C],
     humidity_percent [%], open_fraction [1], reserve [1, 1 or more], water_l [L].
     Returns heater_w, loss_w, glass_loss_w, top_loss_w, evaporation_w [W], side_w_m2_k [W/m²/K] and, with
-    water_l and a loss to make good, warming_c_hour and cooling_c_hour [°C/h] at the wanted temperature.
-    A loss below 0 is a gain.
+    water_l and a loss above 0, warming_c_hour and cooling_c_hour [°C/h] at the wanted temperature.
+    A negative loss is a gain.
     Source: iso_6946, smith_lof_jones_1998; the resistance under a lid is our assumption.
 
     >>> heater_power(length_cm=80, width_cm=35, height_cm=38, temperature_c=25, room_c=18)["heater_w"]

@@ -2,12 +2,12 @@
 
     dn1/dt = p - e1 C1 n1/(K1+n1) - u n1/(Ku+n1)
     dn2/dt = e1 C1 n1/(K1+n1) - e2 C2 n2/(K2+n2)
-    dn3/dt = e2 C2 n2/(K2+n2) - (the plants' demand left over) n3/(Kn+n3)
+    dn3/dt = e2 C2 n2/(K2+n2) - (the uptake that ammonia did not cover) n3/(Kn+n3)
     dC1/dt = C1 (e1 m1 n1/(K1+n1) - d b),   dC2/dt likewise with n2
 
 n: total ammonia, nitrite, nitrate [mg N/L]; p: input [mg N/L/day]; u: plant uptake [mg N/L/day];
-C: what the ammonia (1) and nitrite (2) oxidisers process with plenty to eat at 20 °C and pH 7.2
-[mg N/L/day]; m: growth [1/day]; b: decay [1/day]; e and d: today's water (see `conditions`).
+C: capacity of the ammonia (1) and nitrite (2) oxidisers at saturation, 20 °C and pH 7.2 [mg N/L/day];
+m: growth [1/day]; b: decay [1/day]; e and d: factors of the current water (see `conditions`).
 Sources: metcalf_eddy_2014, ekama_wentzel_2008.
 """
 
@@ -18,7 +18,7 @@ import numpy as np
 
 from limnary.calc.tables import constants
 
-# One row a quantity, one column a draw.
+# One row per quantity, one column per draw.
 TAN, NITRITE, NITRATE, CAPACITY_1, CAPACITY_2, INPUT, UPTAKE = range(7)
 GROWTH_1, GROWTH_2, HALF_1, HALF_2, DECAY, PH_OFFSET, APPETITE = range(7, 14)
 ROWS = 14
@@ -36,12 +36,12 @@ _GROUPS = (
 
 @cache
 def settings() -> MappingProxyType:
-    """Every constant of the outlook by name; units and provenance stand in tables/constants.json."""
+    """Every constant of the outlook by name; tables/constants.json has units and provenance."""
     return MappingProxyType({name: value for group in _GROUPS for name, value in constants(group).items()})
 
 
 def conditions(c: dict, temperature_c: float, ph: float, kh_dkh: float | None) -> tuple[float, float, float]:
-    """(e1, e2, d): how this water speeds or slows growth of both groups and their decay [1].
+    """(e1, e2, d): factors of this water on the growth of both groups and on their decay [1].
 
     e = theta^(T-20) x 2.35^(min(pH, 7.2) - 7.2) x 1.13 (9.5 - pH)/(9.8 - pH) x KH term, never below 0.02.
     Sources: metcalf_eddy_2014 (theta), ekama_wentzel_2008 (pH), henze_2000 (alkalinity).
@@ -58,8 +58,8 @@ def conditions(c: dict, temperature_c: float, ph: float, kh_dkh: float | None) -
 def step(cloud: np.ndarray, days: float, base: float, released: float, water: tuple, c: dict) -> None:
     """Move `cloud`, shape (ROWS, N), forward by `days` in place; semi-implicit, so stable at any rate.
 
-    `base`: nominal input [mg N/L/day]; `released`: what meals free during the step [mg N/L]; each draw
-    scales both by its own INPUT and by APPETITE, the luck of the half day. `water`: from `conditions`.
+    `base`: nominal input [mg N/L/day]; `released`: what meals release during the step [mg N/L]; each draw scales
+    both by its own INPUT and by APPETITE, its random factor for the current 12 h. `water`: from `conditions`.
     """
     e1, e2, d = water
     n1, n2, n3 = cloud[TAN], cloud[NITRITE], cloud[NITRATE]
@@ -81,7 +81,7 @@ def step(cloud: np.ndarray, days: float, base: float, released: float, water: tu
 def processed(cloud: np.ndarray, water: tuple, c: dict) -> np.ndarray:
     """What each draw's tank processes [mg N/L/day] while ammonia and nitrite both stay at `ready_mg_n_l`.
 
-    The lesser of the two groups, and the plants. Shape (N,).
+    It is the lesser of the two groups' rates plus the plants' uptake. Shape (N,).
     """
     level = c["ready_mg_n_l"]
     first = water[0] * cloud[CAPACITY_1] * level / (cloud[HALF_1] + level)

@@ -1,4 +1,4 @@
-"""What one reading says: between which values the truth lies, and how well each draw agrees."""
+"""What one reading tells: the interval of the true value, and how well each draw agrees with it."""
 
 import math
 
@@ -6,8 +6,8 @@ import numpy as np
 
 
 def blur(steps: list[float] | None, otherwise: float) -> float:
-    """Offset [mg N/L] near which a reading can hardly be told from none: the kit's first step above zero,
-    for a finer kit also sees less; `otherwise` for a figure without steps.
+    """Offset [mg N/L] near which a reading can hardly be told from zero: the kit's first step above zero,
+    because a finer kit also shows smaller amounts; `otherwise` for a reading without steps.
 
     >>> blur([0, 0.25, 0.5, 1], 0.1)
     0.25
@@ -19,7 +19,7 @@ def interval(value: float, steps: list[float] | None, offset: float, scale: floa
     """(low, high) [mg N/L] between which the water reads as `value`; None stands for no bound.
 
     A colour test only says "between these two steps", so the bounds lie halfway to the neighbouring
-    steps; a figure without steps is taken as one error scale wide.
+    steps; the interval of a reading without steps is one error scale wide.
 
     >>> interval(0.5, [0, 0.25, 0.5, 1], 0.1, 0.1)
     (0.375, 0.75)
@@ -37,7 +37,7 @@ def interval(value: float, steps: list[float] | None, offset: float, scale: floa
 def share_below(values: np.ndarray, bound: float | None, offset: float, scale: float, unbounded: float) -> np.ndarray:
     """Chance that a test of water at `values` [mg N/L] reads below `bound`, shape (N,).
 
-    The error is logistic on ln(x + offset) with scale `scale`; `unbounded` is answered for no bound.
+    The error is logistic on ln(x + offset) with scale `scale`; without a bound the chance is `unbounded`.
     """
     if bound is None:
         return np.full(len(values), unbounded)

@@ -1,4 +1,4 @@
-"""The light a planted tank gets in a day, and the hours that an amount needs."""
+"""The light that a planted tank gets in a day, and the hours that a wanted amount needs."""
 
 from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
@@ -11,14 +11,14 @@ _UMOL_PER_MOL = 1_000_000
 def light_dose(
     *, ppfd_umol_m2_s: float, hours: float, ramp_minutes: float = 0.0, wanted_mol_m2_day: float | None = None
 ) -> dict:
-    """Daily light integral of a lamp that fades in and out in a straight line.
+    """Daily light integral of a lamp that fades in and out linearly.
 
     DLI = PPFD x (hours - ramp) x 3600 / 10^6
 
     Parameters: ppfd_umol_m2_s [µmol/m²/s], hours [h/day, fades included], ramp_minutes [min, one fade],
     wanted_mol_m2_day [mol/m²/day].
     Returns dli_mol_m2_day [mol/m²/day], full_hours [h], band ("low" | "medium" | "high", common practice)
-    and, if an amount is wanted and a day can give it, hours_needed [h].
+    and, if an amount is wanted and fits into a day, hours_needed [h].
     Raises Refusal("ramp_too_long") when the two fades are longer than the day of light.
     Source: si_brochure; egeria_2010 and keepers_practice for the notes.
 

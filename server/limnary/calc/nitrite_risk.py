@@ -1,22 +1,22 @@
-"""How dangerous this nitrite is beside the chloride in the water, and the chloride that shields."""
+"""How dangerous nitrite is at the water's chloride, and the chloride that protects against it."""
 
 from itertools import pairwise
 
 from limnary.calc.tables import constants, table
 
-# Under a billionth of a milligram, far below any test, a ratio to it says nothing and may be no finite number.
+# Below this, far under any test, there is no chloride-to-nitrite ratio: it would mean nothing and may overflow.
 _NIL_MG_L = 1e-9
 
 
 def nitrite_risk(*, nitrite_mg_n_l: float, chloride_mg_l: float = 0.0, volume_l: float | None = None) -> dict:
-    """Limits of nitrite at this chloride, where the reading stands, and salt for a tenfold of chloride.
+    """Limits of nitrite at this chloride, where the reading lies, and the salt for ten times as much chloride.
 
-    limit by chloride: straight lines between the printed points, held at the first and the last;
+    limit by chloride: linear between the printed points, constant beyond the first and the last;
     chloride to add = max(0, 10 x nitrite as NO2 - chloride), salt = that x 58.44 / 35.45.
 
     Parameters: nitrite_mg_n_l [mg N/L], chloride_mg_l [mg/L], volume_l [L].
     Returns risk ("below_both", "between", "above_both"), sensitive_limit_mg_n_l, other_limit_mg_n_l [mg N/L],
-    nitrite_mg_l [mg NO2/L], chloride_per_nitrite [1] unless nitrite is nil, chloride_to_add_mg_l, salt_mg_l
+    nitrite_mg_l [mg NO2/L], chloride_per_nitrite [1] unless nitrite is zero, chloride_to_add_mg_l, salt_mg_l
     [mg/L], and with volume_l salt_g [g]; notes.
     Source: eifac_1984 (figures from memory), srac_462.
 
@@ -48,7 +48,7 @@ def nitrite_risk(*, nitrite_mg_n_l: float, chloride_mg_l: float = 0.0, volume_l:
 
 
 def _between(points: list[dict], chloride_mg_l: float, column: str) -> float:
-    """The column at this chloride, on straight lines between the points."""
+    """The value of `column` at this chloride, linear between the points."""
     if chloride_mg_l <= points[0]["chloride_mg_l"]:
         return points[0][column]
     for low, high in pairwise(points):

@@ -6,7 +6,7 @@ from limnary.calc.tables import constants
 def nitrogen_units(*, value: float, species: str, basis: str) -> dict:
     """The same amount on both bases.
 
-    as ion = as N x (mass of the species for each mass of nitrogen in it)
+    as ion = as N x (mass of the species per mass of nitrogen in it)
 
     Parameters: value [mg/L on the stated basis]; species nh3, nh4, no2 or no3; basis "ion" or "n".
     Returns as_n_mg_l [mg N/L], as_ion_mg_l [mg of the species/L], ion_per_n [1].

@@ -25,10 +25,10 @@ def outlook(
     limits: dict | None = None,
     seed: int = 1,
 ) -> dict:
-    """Bands for ammonia, nitrite, nitrate to a horizon; chance of passing each limit; when it is ready.
+    """Bands for ammonia, nitrite, nitrate to a horizon; chance of passing each limit; when the tank is ready.
 
     Parameters and returns: shared_schema/calc/outlook.json; concentrations in mg N/L, times in hours
-    since the tank's start. Changes, doses and feedings after `now_h` are plans and are followed.
+    since the tank's start. Changes, doses and feedings after `now_h` are plans and are applied.
     Raises Refusal reading_after_now.
     Sources: metcalf_eddy_2014, ekama_wentzel_2008, emerson_1975.
 
@@ -53,7 +53,8 @@ def outlook_of(c, belief, plans, tank, now_h, horizon_h, changes, limits) -> dic
     count = math.ceil(horizon_h / every - 1e-9)
     for i in range(count):
         at_h = min(now_h + (i + 1) * every, now_h + horizon_h)
-        # From the hour asked for: the one reached may lie a hair before it, and a plan between would act twice.
+        # Start at `before_h`, not at `ahead.at_h`: rounding can leave `at_h` slightly earlier, and a plan in the
+        # gap would be applied twice.
         follow(c, ahead, tank, [e for e in plans if before_h < e["at_h"] <= at_h], at_h, watch.see)
         series.append(watch.bands(ahead))
         before_h = at_h
@@ -71,7 +72,7 @@ def outlook_of(c, belief, plans, tank, now_h, horizon_h, changes, limits) -> dic
 
 
 def working_limits(limits: dict | None) -> dict:
-    """The limits to keep [mg N/L], the working ones where none is given."""
+    """The limits to keep [mg N/L]: those given, else the working limits of tables/limits.json."""
     known = table("limits")["limits"]
     working = {
         "nh3_mg_n_l": known["free_ammonia_mg_l"]["value"] / constants("nitrogen_species")["nh3_per_n"],
@@ -101,7 +102,7 @@ def band(values: np.ndarray) -> dict:
 
 
 class Watch:
-    """Which draws passed which limit, how long and how far, while the belief moves."""
+    """Records, while the belief moves, which draws pass which limit, for how long and how far."""
 
     def __init__(self, belief: b.Belief, limits: dict):
         self.limits = limits
@@ -115,7 +116,7 @@ class Watch:
         self.see(belief, 0.0)
 
     def see(self, belief: b.Belief, hours: float) -> None:
-        """Note where each draw stands after a step of `hours`."""
+        """Record each draw's concentrations after a step of `hours`."""
         found = {
             "nh3": belief.cloud[k.TAN] * self.share_nh3,
             "nitrite": belief.cloud[k.NITRITE],
@@ -140,25 +141,25 @@ class Watch:
         }
 
     def chances(self) -> dict:
-        """The chance that each limit is passed at any time seen."""
+        """The chance that each limit is passed at any time watched."""
         return {name: float(np.mean(passed)) for name, passed in self.passed.items()}
 
     def mean_over_h(self) -> float:
-        """Hours over any limit, each counted as often as the limit fits into what stands; the mean of the draws."""
+        """Mean over the draws of the hours over any limit, each hour times the worst concentration / limit."""
         return float(np.mean(self.over_h))
 
     def chance_of_any(self) -> float:
-        """The chance that any limit is passed at any time seen."""
+        """The chance that any limit is passed at any time watched."""
         return float(np.mean(self.passed["nh3"] | self.passed["nitrite"] | self.passed["nitrate"]))
 
 
 def settled_band(c: dict, even_belief: b.Belief, changes: list) -> dict | None:
-    """When the tank will likely process its load [h since start]; None: not within `far_h`.
+    """When the tank will likely process its load [h since start]; None if not within `far_h`.
 
     A draw is ready once what it processes with ammonia and nitrite at `ready_mg_n_l` covers its input.
-    Weeks ahead the model itself errs, and each draw's wait is stretched or cut by a lot of its own.
-    The water changes of the last week are taken to go on in a draw while its water calls for them. A
-    point of the band that lies beyond the far horizon is None.
+    Over weeks the model itself errs, so a random factor lengthens or shortens each draw's wait. The water
+    changes of the last week continue in a draw as long as its water calls for them. A point of the band
+    beyond the far horizon is None.
     """
     thinned = even_belief.copy()
     thinned.cloud = even_belief.cloud[:, :: int(c["far_every"])].copy()
@@ -170,7 +171,7 @@ def settled_band(c: dict, even_belief: b.Belief, changes: list) -> dict | None:
     kept = math.exp(-daily * c["walk_h"] / 24.0)
     water = conditions_of(c, thinned)
     ready_at = np.full(thinned.cloud.shape[1], math.inf)
-    # Steps that add up a hair short of the horizon have reached it: `advance` goes no nearer.
+    # Steps can add up to slightly less than the horizon. That counts as reached: `advance` would not move further.
     far_h = now_h + c["far_h"]
     while True:
         ready = k.processed(thinned.cloud, water, c) >= thinned.cloud[k.INPUT] * thinned.base
@@ -180,7 +181,7 @@ def settled_band(c: dict, even_belief: b.Belief, changes: list) -> dict | None:
         b.advance(c, thinned, min(thinned.at_h + c["walk_h"], far_h))
         wanting = (thinned.cloud[k.TAN] > c["care_tan_mg_n_l"]) | (thinned.cloud[k.NITRITE] > c["care_nitrite_mg_n_l"])
         thinned.cloud[:3] *= np.where(wanting, kept, 1.0)
-    # A date errs in proportion to how far off it is.
+    # The error of a date grows in proportion to how far away it is.
     ready_at = now_h + (ready_at - now_h) * np.exp(c["sd_far"] * luck)
     found = {name: at_h if math.isfinite(at_h) else None for name, at_h in band(ready_at).items()}
     return None if found["p10"] is None else found
@@ -192,7 +193,7 @@ def recent_doubts(c: dict, belief: b.Belief) -> list:
 
 
 def notes_of(c: dict, belief: b.Belief) -> list[str]:
-    """Codes of what a keeper should know about this belief."""
+    """Note codes: what a keeper should know about this belief."""
     notes = []
     if belief.readings == 0:
         notes.append("prior_only")

@@ -6,9 +6,9 @@ from limnary.calc.animals import resolve
 from limnary.calc.oxygen_saturation import oxygen_saturation
 from limnary.calc.tables import constants, table
 
-# Places in a triple of the tank classes.
+# Indices of a (low, usual, high) triple of the tank classes.
 LOW, USUAL, HIGH = 0, 1, 2
-# What is doubtful, each varied alone; the deviations are joined as the root of their squares.
+# Uncertain figures: each is varied alone, and the deviations are combined as the root of their squares.
 DOUBTS = ("exchange", "dry", "plants", "substrate", "animals")
 
 
@@ -33,17 +33,17 @@ def oxygen_night(
 
     dC/dt = (k A / V) (Cs - C) - R / V,  so  C(t) = Cs + (C0 - Cs) e^(-kAt/V) - R/(kA) (1 - e^(-kAt/V))
 
-    with k = k600 (Sc/600)^(-2/3) of a windless surface, times what lid or filter make of it, and R the
-    breathing of animals, plants, bottom and nitrifiers, held steady through the night. What the sum
-    leaves under zero is zero: there is no oxygen left to breathe.
+    with k = k600 (Sc/600)^(-2/3) of a windless surface times a factor for lid or filter, and R the respiration
+    of animals, plants, bottom and nitrifiers, constant through the night. A negative result is answered as
+    zero: no oxygen is left.
 
     Parameters: water_l [L], surface_cm2 [cm²], temperature_c [°C, 4 to 34], animals as in `resolve`,
     altitude_m [m], dark_hours [h], evening_percent [% of saturation at lights out], planting, substrate,
     filter, cover (classes of tables/tank_classes.json), floating_cover [1, share of the surface; the
     covered part exchanges nothing], nitrified_mg_n_day [mg N/day], least_mg_l [mg/L, the limit to hold].
-    Returns dawn, its band, the lowest of the night and the parts of the sum. The band varies each doubt
-    alone (about one standard deviation) and joins them as the root of their squares.
-    Refuses as `resolve` does. Sources: cole_caraco_1998, wanninkhof_2014, clarke_johnston_1999,
+    Returns dawn, its band, the lowest of the night and the parts of the sum. The band varies each uncertain
+    figure alone (about one standard deviation) and combines the deviations as the root of their squares.
+    Raises Refusal as `resolve` does. Sources: cole_caraco_1998, wanninkhof_2014, clarke_johnston_1999,
     kragh_2017, thomann_1987, ebeling_2006, epa_1986_oxygen.
 
     >>> night = oxygen_night(water_l=96, surface_cm2=2400, temperature_c=24, planting="light",
@@ -98,7 +98,7 @@ def oxygen_night(
 
 
 def breathing_mg_h(mass_g: float, temperature_c: float) -> float:
-    """Oxygen that one fish of `mass_g` takes [mg/h]; also used, for want of better, for shrimp and snails.
+    """Oxygen that one fish of `mass_g` consumes [mg/h]; also used for shrimp and snails, for lack of better data.
 
     R = 31.9988 exp(15.7 - 5020/T) (M/50)^0.80. Source: clarke_johnston_1999.
 
@@ -122,9 +122,9 @@ def schmidt_oxygen(temperature_c: float) -> float:
 
 
 def still_night(tank: dict, doubt: str = "", place: int = USUAL) -> dict:
-    """The night without its animals: exchange, evening, and what plants and bottom take.
+    """The night without animals: gas exchange, oxygen in the evening, and what plants and bottom consume.
 
-    `doubt` names the one figure taken at `place` of its triple instead of the usual.
+    `doubt` names the one figure that is taken at index `place` of its triple instead of the usual one.
     """
     place_of = {name: place if name == doubt else USUAL for name in DOUBTS}
     classes, smooth, t = table("tank_classes"), constants("schmidt_smooth"), tank["temperature_c"]
@@ -159,21 +159,24 @@ def still_night(tank: dict, doubt: str = "", place: int = USUAL) -> dict:
 
 
 def dawn_mg_l(night: dict, others_mg_h: float) -> float:
-    """Oxygen at dawn [mg/L] when animals and nitrifiers take `others_mg_h`; under zero where it runs out."""
+    """Oxygen at dawn [mg/L] when animals and nitrifiers consume `others_mg_h`; negative where it runs out."""
     demand = others_mg_h + night["plants_mg_h"] + night["substrate_mg_h"]
     kept = night["saturation_mg_l"] + (night["evening_mg_l"] - night["saturation_mg_l"]) * night["kept"]
     return kept - demand / night["litres_h"] * night["renewed"]
 
 
 def others_at_dawn_mg_h(night: dict, least_mg_l: float) -> float:
-    """What animals and nitrifiers may take [mg/h] to leave `least_mg_l` at dawn; under zero where none may."""
+    """What animals and nitrifiers may consume [mg/h] to leave `least_mg_l` at dawn.
+
+    Negative where less than that is left even without them.
+    """
     kept = night["saturation_mg_l"] + (night["evening_mg_l"] - night["saturation_mg_l"]) * night["kept"]
     demand = (kept - least_mg_l) * night["litres_h"] / night["renewed"]
     return demand - night["plants_mg_h"] - night["substrate_mg_h"]
 
 
 def dawn_settles_at(night: dict, others_mg_h: float) -> float:
-    """Where oxygen would settle if the night never ended [mg/L]."""
+    """Oxygen [mg/L] at which an endless night would settle."""
     demand = others_mg_h + night["plants_mg_h"] + night["substrate_mg_h"]
     return night["saturation_mg_l"] - demand / night["litres_h"]
 

@@ -1,4 +1,4 @@
-"""How much oxygen water holds beside air, by temperature and altitude or barometer."""
+"""How much oxygen water holds in equilibrium with air, by temperature and altitude or barometer."""
 
 import math
 
@@ -43,7 +43,7 @@ def pressure_at_kpa(altitude_m: float) -> float:
 
 
 def saturation_at_mg_l(temperature_c: float, pressure_kpa: float) -> float:
-    """Oxygen in fresh water in balance with moist air [mg/L].
+    """Oxygen in fresh water in equilibrium with moist air [mg/L].
 
     ln C = a0 + a1/T + a2/T^2 + a3/T^3 + a4/T^4, T in kelvin, at one atmosphere;
     C P (1 - u/P)(1 - th P) / ((1 - u)(1 - th)) at P atmospheres, u the vapour pressure of water and

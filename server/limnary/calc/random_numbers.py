@@ -1,7 +1,7 @@
-"""Seeded random numbers written alike in both languages: Threefry-2x32-20 and Box-Muller.
+"""Seeded random numbers, the same in both languages: Threefry-2x32-20 and Box-Muller.
 
 A counter-based generator has no hidden state: draw i of a seed is a function of (seed, i) alone, so a
-stored belief needs only the position it had reached.
+stored belief keeps only the position that it has reached.
 """
 
 from functools import lru_cache
@@ -48,7 +48,7 @@ def normals(seed: int, position: int, count: int) -> np.ndarray:
     out = np.empty(count)
     out[0::2] = radius * np.cos(angle)
     out[1::2] = radius * np.sin(angle)
-    out.flags.writeable = False  # kept: changes tried on one belief share their luck
+    out.flags.writeable = False  # cached: changes tried on one belief share these numbers
     return out
 
 

@@ -1,9 +1,9 @@
-"""Grams of a salt that raise hardness or one ion by so much, and all else that they bring."""
+"""Grams of a salt that raise hardness or one ion by a wanted amount, and everything else that they add."""
 
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import table
 
-# More degrees than this are added in steps (common practice).
+# A rise of more degrees than this is made in steps (common practice).
 STEP_DH = 2
 
 
@@ -12,8 +12,8 @@ def salt_dose(*, volume_l: float, salt: str, **wanted: dict) -> dict:
 
     mmol/L of salt = wanted / (effect of one mmol/L);  grams = mmol/L x molar mass x volume / 1000
 
-    Parameters: volume_l [L]; salt, a row of tables/salts.json; raise (a keyword of the language, so it
-    comes among `wanted`), an object with exactly one of gh_dgh [°dGH], kh_dkh [°dKH], or ion with mg_l [mg/L].
+    Parameters: volume_l [L]; salt, a row of tables/salts.json; raise (a Python keyword, so it arrives in
+    `wanted`), an object with exactly one of gh_dgh [°dGH], kh_dkh [°dKH], or ion with mg_l [mg/L].
     Returns grams [g] and adds, an object with gh_dgh, kh_dkh and NAME_mg_l of each ion given; notes.
     Raises Refusal: raise_one, ion_with_amount, not_in_salt.
     Source: iupac_atomic_weights.
@@ -41,7 +41,7 @@ def salt_dose(*, volume_l: float, salt: str, **wanted: dict) -> dict:
 
 
 def _asked(wanted: dict) -> tuple[str, float]:
-    """The one thing to raise, by the name it has among the effects, and by how much."""
+    """(name among the effects, amount) of the one thing to raise."""
     if ("ion" in wanted) != ("mg_l" in wanted):
         raise Refusal("ion_with_amount")
     given = [name for name in ("gh_dgh", "kh_dkh", "ion") if name in wanted]

@@ -1,4 +1,4 @@
-"""The ammonia that stands in for the planned fish while a tank starts without them."""
+"""The ammonia that replaces the planned fish while a tank starts without them."""
 
 from limnary.calc.nitrogen_load import nitrogen_load
 from limnary.calc.refusal import Refusal
@@ -19,9 +19,9 @@ def starter_dose(
     mass of nitrogen = tan_mg_n_l x volume;  ammonium chloride = 3.81887 x nitrogen;
     household ammonia = 1.21589 x nitrogen / (percent x density)
 
-    Parameters: volume_l [L]; either tan_mg_n_l [mg N/L] or feed_g_day [g/day] with protein_fraction [1],
-    whose day's load is then the dose; ammonia_percent [% NH3 by mass, over 0]; ammonia_density_kg_l [kg/L],
-    by default the handbook's for that strength at 20 °C.
+    Parameters: volume_l [L]; either tan_mg_n_l [mg N/L], or feed_g_day [g/day] with protein_fraction [1] for
+    a dose of one day's load; ammonia_percent [% NH3 by mass, over 0]; ammonia_density_kg_l [kg/L], by default
+    the handbook's for that strength at 20 °C.
     Returns tan_mg_n_l [mg N/L], tan_mg_n [mg N], ammonium_chloride_g [g] and, if the strength was given,
     household_ammonia_ml [mL] and density_kg_l [kg/L].
     Raises Refusal("density_alone") when a density comes without a strength.

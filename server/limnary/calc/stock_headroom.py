@@ -20,8 +20,8 @@ def stock_headroom(
     """Feed and fish that the nitrifiers and plants can keep up with, as bands.
 
     feed = processed / (input per nominal input x protein x 0.092), processed at ammonia and nitrite of
-    `ready_mg_n_l` (see kinetics.processed); fish = feed / share of body mass eaten a day. Weeks ahead
-    assume today's feeding goes on: nitrifiers grow only on what they are given.
+    `ready_mg_n_l` (see kinetics.processed); fish = feed / share of body mass eaten a day. The figures for
+    one and two weeks ahead assume that today's feeding continues: nitrifiers grow only on what they get.
     Parameters and returns: shared_schema/calc/stock_headroom.json. Raises Refusal reading_after_now.
 
     >>> tank = dict(volume_l=90, temperature_c=24, ph=7.4, planting="none", seeded="none", feed_g_day=0.2)

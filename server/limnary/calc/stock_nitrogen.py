@@ -1,20 +1,20 @@
-"""How many grams of animals a tank's nitrogen allows: what it processes, and what keeps nitrate under a ceiling."""
+"""Grams of animals that a tank's nitrogen allows: by what it processes, and by a ceiling on nitrate."""
 
 from limnary.calc.tables import constants, table
 
 LOW, USUAL, HIGH = 0, 1, 2
-# What is doubtful, each varied alone.
+# Uncertain figures; each is varied alone.
 NITROGEN_DOUBTS = ("capacity", "dry", "growth", "floating", "excretion")
 
 
 def nitrogen_room(given: dict, doubt: str = "", place: int = USUAL) -> dict:
-    """The nitrogen limit and its parts, one doubt taken at `place` of its triple.
+    """The nitrogen limit and its parts, with the figure named `doubt` at index `place` of its triple.
 
-    processing = (capacity + plants) / TAN of a gram;  nitrate = (changed + plants) / nitrate of a gram
+    processing = (capacity + plants) / TAN per gram;  nitrate = (changed + plants) / nitrate per gram
 
     `given` holds protein_g [g protein fed/g animal/day], bottom_m2 [m²], planting, maturity (classes),
-    floating_cover [1], capacity_mg_n_day [mg N/day or None] and changed_mg_n_day [mg N/day that changes
-    carry out at the ceiling].
+    floating_cover [1], capacity_mg_n_day [mg N/day or None] and changed_mg_n_day [mg N/day that water
+    changes remove at the ceiling].
     Returns limit_g [g], by ("processing" or "nitrate"), tan_mg_n_g_day and nitrate_mg_n_g_day
     [mg N/g/day], capacity and plants [mg N/day].
     Sources: timmons_ebeling, jones_1931, nielsen_sandjensen_1991, reddy_debusk_1985.

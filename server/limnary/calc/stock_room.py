@@ -1,14 +1,14 @@
-"""Room for fish by the trade's rules: surface for each centimetre of fish, and length to swim."""
+"""Space for fish by rules of the trade: surface for each centimetre of fish, and length to swim."""
 
 from limnary.calc.hair import HAIR
 from limnary.calc.tables import constants
 
 
 def surface_asked_cm2(one: dict) -> float:
-    """Surface that one grown fish asks for [cm²]; none for shrimp and snails.
+    """Surface that one grown fish needs [cm²]; 0 for shrimp and snails.
 
-    30 cm² for each centimetre of a slim fish up to 8 cm; longer fish are bulkier, so theirs grows with the
-    square. `one` is an animal of `animals.resolve`. Source: trade_stocking.
+    30 cm² for each centimetre of a slim fish up to 8 cm. Longer fish are bulkier, so above that the surface
+    grows with the square of the length. `one` is an animal of `animals.resolve`. Source: trade_stocking.
 
     >>> surface_asked_cm2({"kind": "fish", "adult_cm": 4.0}), surface_asked_cm2({"kind": "fish", "adult_cm": 16.0})
     (120.0, 960.0)
@@ -20,9 +20,9 @@ def surface_asked_cm2(one: dict) -> float:
 
 
 def long_enough(one: dict, length_cm: float) -> bool:
-    """Whether the tank is long enough for one grown fish to swim; shrimp and snails need not.
+    """Whether the tank is long enough for one grown fish to swim; always True for shrimp and snails.
 
-    Six grown lengths for shoaling and restless fish, four for others. Source: trade_stocking.
+    Shoaling and restless fish need six times their grown length, others four times. Source: trade_stocking.
 
     >>> long_enough({"kind": "fish", "adult_cm": 15.0, "row": None}, 50)
     False

@@ -1,4 +1,4 @@
-"""How much life a tank carries: by nitrogen, by oxygen at dawn, and by room."""
+"""How many animals a tank can carry: by nitrogen, by oxygen at dawn, and by space."""
 
 from math import floor, sqrt
 
@@ -36,11 +36,11 @@ def stocking_limit(
 ) -> dict:
     """Three limits in grams of grown animals, mixed as listed, and how many more of each animal fit.
 
-    nitrogen: the lesser of (capacity + plants) / TAN of a gram, and, at the steady peak before each change,
-    ((ceiling - source) f V / D + plants) / nitrate of a gram; oxygen: the animals whose breathing, with
-    the nitrifiers' share, leaves `least_mg_l` at dawn; room: surface / surface that each animal asks for.
+    nitrogen: the lesser of (capacity + plants) / TAN per gram, and, at the steady peak before each change,
+    ((ceiling - source) f V / D + plants) / nitrate per gram; oxygen: the animals whose respiration, with that
+    of the nitrifiers, leaves `least_mg_l` at dawn; room: surface / surface that each animal needs.
 
-    Parameters: animals as in `resolve`, counted as grown; count 0 is one only thought of. water_l [L],
+    Parameters: animals as in `resolve`, counted as grown; a count of 0 is an animal not bought yet. water_l [L],
     surface_cm2 [cm²], length_cm of the tank [cm], temperature_c [°C], altitude_m [m], dark_hours [h],
     planting, floating_cover, substrate, filter, cover as in `oxygen_night`; maturity (class), or
     capacity_mg_n_day [mg N/day] where it is known; feed_share_day [g feed/g animal/day], or feed_g_day
@@ -48,7 +48,7 @@ def stocking_limit(
     nitrate_ceiling_mg_n_l and source_nitrate_mg_n_l [mg N/L]; least_mg_l oxygen at dawn [mg/L].
     Returns present_g, the three limits with their bands [g], binding, limit_g, more_g, `more` (a list of
     {name, count, each_g, adult_cm, nitrogen, oxygen, room, more, long_enough}) and the parts of the sums.
-    Refuses as `resolve` does. Sources: timmons_ebeling, jones_1931, reddy_debusk_1985,
+    Raises Refusal as `resolve` does. Sources: timmons_ebeling, jones_1931, reddy_debusk_1985,
     nielsen_sandjensen_1991, those of `oxygen_night`, and trade_stocking for room.
 
     >>> tank = {"water_l": 96, "surface_cm2": 2400, "length_cm": 80, "temperature_c": 25}
@@ -82,7 +82,7 @@ def stocking_limit(
         "cover": cover,
     }
     usual = nitrogen_room(nitrogen)
-    # Oxygen that the oxidation of a gram's ammonia takes, beside the gram's own breathing.
+    # Oxygen that oxidises the ammonia of one gram of animals; their own respiration comes on top.
     oxidising_mg_h_g = usual["tan_mg_n_g_day"] / 24 * constants("ebeling_2006")["oxygen_per_n"]
     each = [_asks(one, temperature_c, length_cm) for one in stock]
     lot = _lot(mixture(stock), each)
@@ -149,7 +149,7 @@ def stocking_limit(
 
 
 def _asks(one: dict, temperature_c: float, length_cm: float) -> dict:
-    """What one grown animal asks of the tank."""
+    """What one grown animal needs from the tank."""
     return {
         "g": one["adult_g"],
         "mg_h": breathing_mg_h(one["adult_g"], temperature_c),
@@ -159,7 +159,7 @@ def _asks(one: dict, temperature_c: float, length_cm: float) -> dict:
 
 
 def _lot(counts: list[float], each: list[dict]) -> dict:
-    """What so many of each ask together; it fits if every animal in it does."""
+    """What `counts` of each need together; the lot fits if every animal in it fits."""
     pairs = list(zip(counts, each, strict=True))
     asked = {what: sum(count * asks[what] for count, asks in pairs) for what in ("g", "mg_h", "cm2")}
     return {**asked, "fits": all(asks["fits"] for count, asks in pairs if count > 0)}
@@ -168,7 +168,7 @@ def _lot(counts: list[float], each: list[dict]) -> dict:
 def _oxygen_g(
     tank: dict, lot: dict, oxidising_mg_h_g: float, least_mg_l: float, doubt: str = "", place: int = USUAL
 ) -> float:
-    """Grams of the lot whose breathing, and whose ammonia's oxidation, leave the limit at dawn [g]."""
+    """Mass of the lot [g] that leaves `least_mg_l` at dawn after its respiration and its ammonia's oxidation."""
     breath = constants("animal_breathing")
     rate = (breath["night_low"], breath["night_usual"], breath["night_high"])
     breathing = lot["mg_h"] * rate[place if doubt == "animals" else USUAL]
@@ -177,14 +177,14 @@ def _oxygen_g(
 
 
 def _band(usual: float, others: list[float]) -> tuple[float, float]:
-    """Low and high: the deviations of the doubts, each varied alone, as the root of their squares."""
+    """(low, high): the deviations of figures varied alone, combined as the root of their squares."""
     below = sqrt(sum((other - usual) ** 2 for other in others if other < usual))
     above = sqrt(sum((other - usual) ** 2 for other in others if other > usual))
     return max(0.0, usual - below), usual + above
 
 
 def _more(one: dict, asks: dict, free: dict, oxidising_mg_h_g: float) -> dict:
-    """How many more of one animal fit by each limit, if only these are added."""
+    """How many more of one animal fit by each limit if no other kind is added."""
     by = {
         "nitrogen": _whole(free["g"] / asks["g"]),
         "oxygen": _whole(free["mg_h"] / (asks["mg_h"] + asks["g"] * oxidising_mg_h_g)),
@@ -202,5 +202,5 @@ def _more(one: dict, asks: dict, free: dict, oxidising_mg_h_g: float) -> dict:
 
 
 def _whole(number: float) -> int:
-    """Whole animals that still fit, never fewer than none."""
+    """Whole animals that still fit, at least 0."""
     return max(0, floor(number + 1e-9))

@@ -16,9 +16,9 @@ def substrate(
     support_bag_l: float | None = None,
     support_fill: float = 0.5,
 ) -> dict:
-    """Amounts of each layer of a bed whose depth runs straight from front to back.
+    """Amounts of each layer of a bed whose depth changes linearly from front to back.
 
-    litres = length x width x (front + back) / 2;  the mesh bags under the slope come off the lowest layer
+    litres = length x width x (front + back) / 2;  mesh bags under the slope are subtracted from the lowest layer
 
     Parameters: length_cm, width_cm [cm, inside, width from front to back]; layers, the lowest first, each
     {role, material, front_cm, back_cm [cm], density_kg_l [kg/L], pack_l [L] or pack_kg [kg]};
@@ -89,7 +89,7 @@ def _amount(layer: dict, litres: float, place: int) -> dict:
 
 
 def _packs(exact: float) -> int:
-    """Whole bags; a billionth of a bag more is the computer's rounding, not the keeper's need."""
+    """Whole bags, rounded up; an excess of 1e-9 bag is float rounding and needs no further bag."""
     return math.ceil(exact - 1e-9)
 
 

@@ -7,13 +7,13 @@ from limnary.schema_files import read_folder
 
 
 def table(name: str) -> dict:
-    """One table, `shared_schema/tables/NAME.json`, as it stands."""
+    """One table, the content of `shared_schema/tables/NAME.json`."""
     return read_folder("tables")[name]
 
 
 @cache
 def constants(group: str) -> MappingProxyType:
-    """The plain values of one group of `tables/constants.json`, by name; units stand in the table.
+    """The plain values of one group of `tables/constants.json`, by name; the table has the units.
 
     >>> constants("emerson_1975")["slope_k"]
     2729.92

@@ -1,4 +1,4 @@
-"""A tank's records in order of time, followed by the belief: readings, doses, feedings, water changes."""
+"""Applies a tank's records to the belief in order of time: readings, doses, feedings, water changes."""
 
 import json
 import math
@@ -8,7 +8,7 @@ from limnary.calc import kinetics as k
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
 
-# At the same hour the test comes before the dose, the feeding and the change that it led to.
+# At the same hour a test comes before the dose, the feeding and the change that it led to.
 _ORDER = {"reading": 0, "dose": 1, "feeding": 2, "change": 3}
 _RANGE = {"ph": (4.0, 10.0), "temperature": (2.0, 40.0), "kh": (0.0, 60.0)}
 _PER_N = {"total_ammonia": "nh4_per_n", "nitrite": "no2_per_n", "nitrate": "no3_per_n"}
@@ -25,10 +25,10 @@ def believed(
     seed: int = 1,
     kept: dict | None = None,
 ) -> tuple[b.Belief, list[dict], dict]:
-    """(the belief at `now_h`, the records after it, what to keep to go on from the last record).
+    """(belief at `now_h`, records after `now_h`, state to keep for the next call).
 
-    `kept`, from an earlier call, is gone on from when it holds the same tank and only later records came;
-    else all is followed anew. The answer is the same to the last digit either way.
+    `kept` is that state from an earlier call. If it is of the same tank and only later records were added, the
+    belief continues from there; otherwise it starts from the prior. Both give the same answer to the last digit.
     """
     events = ordered(c, now_h, readings, changes, doses, feedings)
     past = [event for event in events if event["at_h"] <= now_h]
@@ -53,8 +53,8 @@ def begins_h(c: dict, now_h: float) -> float:
 
 
 def ordered(c: dict, now_h: float, readings: list, changes: list, doses: list, feedings: list) -> list[dict]:
-    """Every record that counts, in order of time. Readings after `now_h`, and a pH, temperature or
-    carbonate hardness that no tank has, are refused; other records after `now_h` are plans, followed later."""
+    """The records since `begins_h`, in order of time. Raises Refusal for a reading after `now_h` and for a pH,
+    temperature or carbonate hardness that no tank has; other records after `now_h` are plans for later."""
     for index, reading in enumerate(readings):
         if reading["at_h"] > now_h:
             raise Refusal("reading_after_now", f"readings.{index}.at_h")
@@ -81,7 +81,7 @@ def follow(c: dict, belief: b.Belief, tank: dict, events: list[dict], until_h: f
 
 
 def apply(c: dict, belief: b.Belief, tank: dict, event: dict) -> None:
-    """Let one record act on the belief."""
+    """Apply one record to the belief, in place."""
     kind = event["kind"]
     if kind == "dose":
         belief.cloud[k.TAN] += event["tan_mg_n_l"]

@@ -1,4 +1,4 @@
-"""The plan of a tank: inside floor area of every straight-walled shape."""
+"""Inside floor area of every straight-walled tank shape."""
 
 import math
 
@@ -22,8 +22,8 @@ def circular_segment_cm2(chord_cm: float, sagitta_cm: float) -> float:
 def floor_cm2(shape: str, measures: dict, glass_cm: float) -> float:
     """Inside floor area of a straight-walled tank [cm²] from its measures [cm] and the glass to take off.
 
-    `glass_cm` is 0 for inside measures. Curved panes are arcs of a circle, inner and outer face
-    sharing one centre. Raises Refusal("glass_too_thick") when nothing is left inside.
+    `glass_cm` is 0 for inside measures. Curved panes are arcs of a circle; inner and outer face have the
+    same centre. Raises Refusal("glass_too_thick") when nothing is left inside.
     """
     return _FLOORS[shape](measures, glass_cm)
 
@@ -57,7 +57,7 @@ def _half_round(measures: dict, glass: float) -> float:
 
 
 def _quarter_round(measures: dict, glass: float) -> float:
-    # Both straight panes take a strip: the sector between them less two triangles at the corner.
+    # Both straight panes take a strip. What is left is the sector between them less two triangles at the corner.
     radius = _left(measures["length_cm"] - glass)
     reach = math.sqrt(max(0.0, radius * radius - glass * glass))
     _left(reach - glass)
@@ -81,7 +81,7 @@ _FLOORS = {
 
 
 def _left(inside_cm: float) -> float:
-    """What the glass leaves, refused when that is nothing."""
+    """The inside length; Refusal if the glass leaves nothing."""
     if inside_cm <= 0:
         raise Refusal("glass_too_thick")
     return inside_cm

@@ -1,4 +1,4 @@
-"""Litres of a tank: to the rim, and of water when filled, after substrate and hardscape."""
+"""Litres of a tank: to the rim, and of water when filled, less substrate and hardscape."""
 
 import math
 
@@ -32,7 +32,7 @@ def volume(
     Parameters: shape; length_cm, width_cm, diameter_cm, bow_cm as the shape needs [cm];
     height_cm [cm]; glass_mm [mm], used for outside measures only; fill_height_cm from the inside
     bottom [cm], the rim when left out; substrate_l bulk [L]; hardscape_kg [kg]; metered_l [L].
-    Returns gross_l, water_l [L], surface_cm2 [cm²], and the figures on the way; notes.
+    Returns gross_l, water_l [L], surface_cm2 [cm²], and intermediate figures; notes.
     Raises Refusal: glass_too_thick, bow_too_deep, bowl_too_tall, fill_above_rim,
     substrate_too_much, displaced_too_much.
     Source: solid_geometry; waltz_1969 and mineral_density for the defaults.

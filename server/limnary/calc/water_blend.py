@@ -4,20 +4,20 @@ from limnary.calc.blend_solver import best_shares
 from limnary.calc.refusal import Refusal
 
 PROPERTIES = ("gh_dgh", "kh_dkh", "temperature_c")
-# Nearer than this, in degrees of either kind, nobody measures (assumption).
+# A miss of at most this, in degrees of hardness or °C, is below what anybody measures (assumption).
 CLOSE_ENOUGH = 0.1
 
 
 def water_blend(*, sources: list[dict], target: dict, litres: float) -> dict:
-    """Litres of each source for the target, or as near as these waters come.
+    """Litres of each source for the target, or as near as these waters get.
 
-    Hardness and warmth mix by volume. The shares make the sum of the squared misses least, one degree of
-    hardness counting like one kelvin; among equals the fewest waters are used.
+    Hardness and temperature mix by volume. The shares minimise the sum of the squared misses, where one degree
+    of hardness counts like one kelvin; of equally good answers the one with the fewest waters is taken.
 
     Parameters: sources, each with name, gh_dgh, kh_dkh [°d], temperature_c [°C] and, where it is limited,
     litres [L]; target with at least one of gh_dgh, kh_dkh, temperature_c; litres to make [L].
-    Returns litres, one for each source in order [L]; pour, the same with names, waters not needed left out;
-    reached, each property known of every water used; notes.
+    Returns litres, one for each source in order [L]; pour, the same with names and without waters not needed;
+    reached, each property that is known for every water used; notes.
     Raises Refusal: no_target, source_unknown (at the field), not_enough_water.
     Source: mass_balance.
 
@@ -49,7 +49,7 @@ def water_blend(*, sources: list[dict], target: dict, litres: float) -> dict:
 
 
 def _reached(sources: list[dict], shares: list[float]) -> dict:
-    """What the mixture has, property by property, where every water used says it."""
+    """The mixture's properties; only those that are known for every water used."""
     reached = {}
     for name in PROPERTIES:
         used = [(share, source) for share, source in zip(shares, sources, strict=True) if share > 0]
