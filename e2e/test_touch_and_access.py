@@ -1,5 +1,7 @@
 """Every screen for wet hands and for every keeper: sizes of what is tapped, axe's rules, text at 200 %, ghosts."""
 
+import json
+import subprocess
 from itertools import combinations
 
 import pytest
@@ -8,10 +10,10 @@ from foretold import write
 from journal_hands import write_note
 from phones import Thumb, phone
 from playwright.sync_api import expect
-from real_server import RealServer
-from room_hands import join
-from setup_hands import OF_PLAN, plan_tank
-from tank_hands import have_tank, set_down_water_and_label
+from real_server import ROOT, RealServer
+from room_hands import join, share
+from setup_hands import OF_PLAN, PLAN, plan_tank
+from tank_hands import MEASURES
 
 pytestmark = pytest.mark.browser
 
@@ -30,131 +32,210 @@ TARGETS = """() => {
 }"""
 UNFOLD = "() => document.querySelectorAll('main details').forEach((one) => (one.open = true))"
 WIDER = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
+# The innermost things that reach over the right edge.
+OVER = """() => [...document.querySelectorAll("body *")]
+  .filter((one) => one.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5)
+  .filter((one, _, all) => !all.some((other) => other !== one && one.contains(other)))
+  .slice(0, 3).map((one) => `${one.localName}.${one.className}: ${one.textContent.slice(0, 40)}`)"""
 MAIN_PX, OTHER_PX, GAP_PX = 64, 48, 8
 NARROW_PX = 320
-LIFE_PAGES = ("stock", "stock/new?change=death", "plants", "plants/new?change=move_out", "tool")
-TASK_PAGES = (
-    "/tasks",
-    "/calendar",
-    "/task/new",
-    "/task/task-0001",
-    "/task/task-0001/edit",
-    "/away",
-    "/away/edit",
-    "/labels",
-)
+
+
+def routes():
+    """The path of every route of the app, as pwa/routes.js lists them."""
+    script = "import('./pwa/routes.js').then(({ ROUTES }) => console.log(JSON.stringify(ROUTES.map(([path]) => path))))"
+    done = subprocess.run(["node", "-e", script], cwd=ROOT, capture_output=True, text=True, check=True)
+    return json.loads(done.stdout)
+
+
+TANK, SHELF = "tank-reed-pool", "tank-shelf"
+# One path or more for each route; what stands in braces is an id on the furnished phone.
+EXAMPLES = {
+    "/": ["/"],
+    "/index.html": ["/index.html"],
+    "/tanks": ["/tanks"],
+    "/tanks/new": ["/tanks/new"],
+    "/tanks/setup": ["/tanks/setup"],
+    "/tank/:id": [f"/tank/{TANK}", f"/tank/{PLAN}"],
+    "/tank/:id/edit": [f"/tank/{TANK}/edit"],
+    "/tank/:id/setup": [f"/tank/{PLAN}/setup"],
+    "/tank/:id/setup/:step": [f"/tank/{PLAN}{rest}" for rest in OF_PLAN if rest.startswith("/setup/")],
+    "/tank/:id/buy": [f"/tank/{PLAN}/buy"],
+    "/tank/:id/test": [f"/tank/{TANK}/test"],
+    "/tank/:id/change": [f"/tank/{TANK}/change"],
+    "/tank/:id/outlook": [f"/tank/{TANK}/outlook"],
+    "/tank/:id/feed": [f"/tank/{TANK}/feed"],
+    "/tank/:id/dose": [f"/tank/{TANK}/dose"],
+    "/tank/:id/note": [f"/tank/{TANK}/note"],
+    "/tank/:id/trends": [f"/tank/{TANK}/trends"],
+    "/tank/:id/history": [f"/tank/{TANK}/history"],
+    "/tank/:id/water": [f"/tank/{TANK}/water"],
+    "/tank/:id/stock": [f"/tank/{TANK}/stock"],
+    "/tank/:id/stock/new": [f"/tank/{TANK}/stock/new?change=death"],
+    "/tank/:id/plants": [f"/tank/{TANK}/plants"],
+    "/tank/:id/plants/new": [f"/tank/{TANK}/plants/new?change=move_out"],
+    "/tank/:id/tool": [f"/tank/{TANK}/tool"],
+    "/trace": ["/trace", f"/trace?tank={TANK}&days=30"],
+    "/search": ["/search"],
+    "/tank/:id/tasks": [f"/tank/{TANK}/tasks"],
+    "/tasks": ["/tasks"],
+    "/calendar": ["/calendar"],
+    "/labels": ["/labels"],
+    "/tank/:id/label": [f"/tank/{TANK}/label"],
+    "/away": ["/away"],
+    "/away/edit": ["/away/edit"],
+    "/task/new": ["/task/new"],
+    "/task/:id": ["/task/task-0001"],
+    "/task/:id/edit": ["/task/task-0001/edit"],
+    "/timeline": ["/timeline"],
+    "/correct/:kind/:id": ["/correct/reading/{reading}", "/correct/note/{note}"],
+    "/photo/:id": ["/photo/{photo}"],
+    "/bench": ["/bench"],
+    "/bench/:name": ["/bench/dilution"],
+    "/room": ["/room"],
+    "/room/people": ["/room/people"],
+    "/room/person/:id": ["/room/person/{me}", "/room/person/{other}"],
+    "/room/invite": ["/room/invite"],
+    "/room/rooms": ["/room/rooms"],
+    "/room/needs-you": ["/room/needs-you"],
+    "/room/copy": ["/room/copy"],
+    "/room/display": ["/room/display"],
+    "/room/:kind/new": [
+        "/room/test_kit/new?parameter=nitrite",
+        "/room/label/new",
+        "/room/source_water/new",
+        "/room/own_species/new",
+        "/room/own_plant/new",
+    ],
+    "/room/:kind/:id": ["/room/label/label-0001", "/room/source_water/water-0001"],
+    "/join": ["/join#secret"],
+}
+# What these pages fetch from the server, and show after their title.
+FETCHED = {
+    "/room/people": "main a[href^='/room/person/']",
+    "/room/person/:id": "main section",
+}
+# Opens a page, and answers the route that the app takes for it and the title of the page that names nothing held.
+SHOWS = """async (path) => {
+  const [{ ROUTES }, { go, match }, { t }] = await Promise.all(
+    ["routes", "ui/router", "i18n/words"].map((one) => import(`/${one}.js`)));
+  go(path);
+  const routes = ROUTES.map(([route]) => [route, route]);
+  return { route: match(routes, new URL(path, location.origin).pathname)?.found, missing: t("missing.title") };
+}"""
 
 
 @pytest.fixture(scope="module")
 def furnished(browser, tmp_path_factory):
-    """A phone in a room, with one tank that has been tested once; the tests leave it as it is."""
+    """A phone in a room where every screen has something to show; the tests leave it as it is."""
     server = RealServer(tmp_path_factory.mktemp("furnished") / "data").start()
     with phone(browser, server.origin) as context:
         thumb = Thumb(context.new_page())
-        furnish(thumb, server.links[0])
+        furnish(thumb, server)
         yield thumb
         assert thumb.troubles == []
     server.stop()
 
 
 @pytest.fixture(scope="module")
-def screens(furnished):
-    """The path of every screen."""
-    return every_screen(furnished)
+def ids(furnished):
+    """The ids that EXAMPLES leaves open."""
+    return furnished.page.evaluate("""async () => {
+      const [{ room }, { people }] = await Promise.all([import("/ui/live.js"), import("/data/people.js")]);
+      const [photo, reading, note] = ["photo", "reading", "note"].map((kind) => room.value.all(kind)[0].id);
+      const me = room.value.me().id;
+      const other = (await people(room.value)).find(({ id }) => id !== me).id;
+      return { me, other, photo, reading, note };
+    }""")
 
 
-def furnish(thumb, link):
-    join(thumb, link, "Aino", "Aino's phone")
-    have_tank(thumb, "Reed pool")
-    set_down_water_and_label(thumb)
-    thumb.tap("link", "Test")
-    thumb.tap("button", "0.5", exact=True)
-    thumb.tap("button", "0.25", exact=True)
-    thumb.tap("button", "Save 2 readings")
-    thumb.title("Reed pool")
-    weekly = {"title": "Wipe the glass", "starts_at": "2026-05-04T07:30:00.000Z", "rule": "FREQ=WEEKLY"}
-    write(thumb, [["task", "task-0001", {**weekly, "zone": "Europe/Berlin"}]])
-    write(thumb, lived_in(thumb.page.url.rsplit("/", 1)[-1]))
-    write(thumb, [away_sheet(thumb.page.url.rsplit("/", 1)[-1])])
+def furnish(thumb, server):
+    join(thumb, server.invite("owner"), "Aino", "Aino's phone")
+    write(thumb, lived_in())
+    plan_tank(thumb)
+    share(thumb)
+    # A helper's change of a tank is refused, and needs its author from then on.
+    server.set_role("Aino", "helper")
+    write(thumb, [["tank", SHELF, {"place": "Landing"}]])
+    share(thumb)
+    thumb.sees("1 entry was refused and needs you.")
+    server.set_role("Aino", "owner")
+    share(thumb)
+    thumb.open(f"/tank/{TANK}")
     write_note(thumb, "All is well")
     thumb.title("Reed pool")
 
 
-def lived_in(tank):
-    """A second tank, animals of which one died, plants that moved, a net in both."""
-    at = {"at": "2026-05-04T07:30:00.000Z", "tank": tank}
-    danio, moss, shelf = {"species": "Danio rerio"}, {"species": "moss"}, {"other_tank": "tank-shelf"}
+def lived_in():
+    """A tank with all that may be recorded of one: a test, animals of which one died, plants that moved, tasks."""
+    at = {"at": "2026-05-04T07:30:00.000Z", "tank": TANK}
+    danio, moss, shelf = {"species": "Danio rerio"}, {"species": "moss"}, {"other_tank": SHELF}
+    read = {**at, "basis": "ion", "test": "test-0001", "steps": [0, 0.25, 0.5, 1]}
+    weekly = {"title": "Wipe the glass", "starts_at": at["at"], "rule": "FREQ=WEEKLY", "zone": "Europe/Berlin"}
+    bottle = {"name": "Tap safe", "use": "dechlorinator", "amount": 2, "unit": "ml", "per_l": 10, "basis": "new_water"}
+    tank = {"name": "Reed pool", "measures": MEASURES, "water_l": 102.2, "gross_l": 112}
     return [
-        ["tank", "tank-shelf", {"name": "ShelfUnderTheNorthWindowOfTheLanding", "water_l": 40}],
+        ["source_water", "water-0001", {"name": "Kitchen tap", "disinfectant": "chlorine"}],
+        ["label", "label-0001", bottle],
+        ["tank", TANK, {**tank, "source_water": "water-0001", "dechlorinator": "label-0001"}],
+        ["tank", SHELF, {"name": "ShelfUnderTheNorthWindowOfTheLanding", "water_l": 40}],
+        ["reading", "reading-0001", {**read, "parameter": "total_ammonia", "value": 0.5}],
+        ["reading", "reading-0002", {**read, "parameter": "nitrite", "value": 0.25}],
         ["stock_change", "stock-0001", {**at, **danio, "change": "arrival", "count": 6, "length_cm": 3}],
         ["stock_change", "stock-0002", {**at, **danio, "change": "death", "count": 1, "cause": "old age"}],
         ["planting", "plant-0001", {**at, **moss, "change": "plant", "amount": "a handful"}],
         ["planting", "plant-0002", {**at, **moss, **shelf, "change": "move_out", "amount": "half"}],
         ["shared_tool", "tool-0001", {**at, **shelf, "tool": "net", "order": "both"}],
+        ["task", "task-0001", weekly],
+        away_sheet(),
     ]
 
 
-def away_sheet(tank):
+def away_sheet():
     """A sheet in force, with all that it may hold."""
     days = {"from_at": "2026-01-01T12:00:00.000Z", "to_at": "2099-01-01T12:00:00.000Z", "feed_every_days": 2}
     calls = [{"who": "Aino", "phone": "+49 30 5550 0142"}]
-    return ["away_sheet", "away-0001", {**days, "tanks": [tank], "calls": calls, "note": "The key hangs left."}]
+    return ["away_sheet", "away-0001", {**days, "tanks": [TANK], "calls": calls, "note": "The key hangs left."}]
 
 
-def every_screen(thumb):
-    tank = thumb.page.url[thumb.page.url.index("/tank/") :]
-    of_tank = [f"{tank}{rest}" for rest in ("", "/test", "/change", "/outlook", "/water", "/edit")]
-    of_tank += [f"{tank}/{rest}" for rest in ("feed", "dose", "note", "history", "trends")]
-    of_tank += [f"{tank}/{rest}" for rest in LIFE_PAGES] + [f"/trace?tank={tank[len('/tank/') :]}&days=30"]
-    tasks = [f"{tank}/tasks", *TASK_PAGES]
-    thumb.open(f"{tank}/history")
-    thumb.page.locator(".happened img").first.wait_for()
-    written = ("/photo/", "/correct/reading/", "/correct/note/")
-    of_record = [thumb.page.locator(f"a[href^='{way}']").first.get_attribute("href") for way in written]
-    plan = plan_tank(thumb)
-    me = thumb.page.evaluate("() => import('/ui/live.js').then(({ room }) => room.value.me().id)")
-    ways = [
-        "/room",
-        *(f"/room/{way}" for way in ("rooms", "people", f"person/{me}", "invite", "needs-you", "copy", "display")),
-    ]
-    settings = [
-        "/room/test_kit/new?parameter=nitrite",
-        "/room/label/new",
-        "/room/source_water/new",
-        "/room/own_species/new",
-    ]
-    return [
-        "/",
-        "/tanks",
-        "/tanks/new",
-        "/tanks/setup",
-        *of_tank,
-        *tasks,
-        *of_record,
-        "/timeline",
-        "/trace",
-        "/search",
-        *(f"{plan}{rest}" for rest in OF_PLAN),
-        "/bench",
-        "/bench/dilution",
-        "/room",
-        *(f"/room/{way}" for way in ways),
-        *settings,
-        "/join#secret",
-    ]
+def test_every_route_has_an_example():
+    assert set(routes()) - set(EXAMPLES) == set(), "no example path"
+    assert set(EXAMPLES) - set(routes()) == set(), "no such route"
 
 
-def test_every_screen_suits_wet_hands_and_every_keeper(furnished, screens):
+@pytest.mark.parametrize("route", routes())
+def test_every_screen_suits_wet_hands_and_every_keeper(route, furnished, ids):
     """Sizes and gaps of what is tapped, axe in light and dark, nothing cut off at 320 px and at twice the text."""
     wrong = []
-    for path in screens:
-        furnished.turn_to(path)
-        furnished.page.evaluate(UNFOLD)
-        wrong += [
-            f"{path}: {said}"
-            for said in (*cramped(furnished.page), *refused_by_axe(furnished.page), *cut_off(furnished.page))
-        ]
+    for example in EXAMPLES[route]:
+        path = example.format(**ids)
+        shown_by(furnished, route, path)
+        wrong += [f"{path}: {said}" for said in found_wrong(furnished.page)]
     assert not wrong, "\n".join(wrong)
+
+
+def test_a_made_link_suits_wet_hands_and_every_keeper(furnished):
+    furnished.turn_to("/room/invite")
+    furnished.tap("button", "Make the link")
+    furnished.page.locator(".invitation").wait_for()
+    assert found_wrong(furnished.page) == []
+
+
+def found_wrong(page):
+    page.evaluate(UNFOLD)
+    return [*cramped(page), *refused_by_axe(page), *cut_off(page)]
+
+
+def shown_by(thumb, route, path):
+    """Turn to the page of `path`: `route` answers it, with something held on this phone."""
+    shown = thumb.page.evaluate(SHOWS, path)
+    assert shown["route"] == route, f"{path} is answered by {shown['route']}"
+    thumb.settled()
+    title = thumb.page.get_by_role("heading", level=1)
+    expect(title).to_be_visible()
+    expect(title, path).not_to_have_text(shown["missing"])
+    if route in FETCHED:
+        thumb.page.locator(FETCHED[route]).first.wait_for()
 
 
 def cramped(page):
@@ -193,13 +274,13 @@ def cut_off(page):
         page.evaluate("(percent) => { document.documentElement.style.fontSize = `${percent}%`; }", percent)
         wider = page.evaluate(WIDER)
         if wider > 0:
-            yield f"{wider} px too wide at {NARROW_PX} px and {percent} % text"
+            yield f"{wider} px too wide at {NARROW_PX} px and {percent} % text: {page.evaluate(OVER)}"
     page.evaluate("() => { document.documentElement.style.fontSize = ''; }")
     page.set_viewport_size(size)
 
 
-def test_a_second_finger_records_nothing(furnished, screens):
-    furnished.open(next(path for path in screens if path.endswith("/test")))
+def test_a_second_finger_records_nothing(furnished):
+    furnished.open(f"/tank/{TANK}/test")
     furnished.settled()
     box = furnished.page.get_by_role("button", name="0.5", exact=True).bounding_box()
     touch = furnished.page.context.new_cdp_session(furnished.page)
@@ -231,19 +312,42 @@ ENGLISH = """async () => {
 }"""
 SAID = """() => [document.body.innerText, ...["aria-label", "placeholder", "alt"]
   .flatMap((name) => [...document.querySelectorAll(`[${name}]`)].map((one) => one.getAttribute(name)))].join("\\n")"""
+SPEAK = """async (language) => {
+  const { wanted_language } = await import("/ui/language.js");
+  wanted_language.value = language;
+}"""
 # What keepers wrote down in the story is theirs, in their own language.
 WRITTEN = {"All is well", "Wipe the glass"}
 
 
-def test_no_english_is_left_on_a_german_phone(furnished, screens):
+@pytest.fixture(scope="module")
+def english(furnished):
+    """What a German screen must not show; an English one does show some of it."""
     furnished.open()
-    english = set(furnished.page.evaluate(ENGLISH)) - WRITTEN
-    assert any(text in furnished.page.evaluate(SAID) for text in english), "an English phone shows some"
-    furnished.page.evaluate("() => localStorage.setItem('limnary.draft.language', JSON.stringify('de'))")
-    furnished.open()
+    texts = set(furnished.page.evaluate(ENGLISH)) - WRITTEN
+    assert any(text in furnished.page.evaluate(SAID) for text in texts)
+    return texts
+
+
+@pytest.fixture
+def german(furnished, english):
+    """The furnished phone, speaking German for one test."""
+    speak(furnished, "de")
+    yield furnished
+    speak(furnished, "en")
+
+
+def speak(thumb, language):
+    thumb.page.evaluate(SPEAK, language)
+    expect(thumb.page.locator(f"html[lang^={language}]")).to_have_count(1)
+
+
+@pytest.mark.parametrize("route", routes())
+def test_no_english_is_left_on_a_german_phone(route, german, ids, english):
     left = []
-    for path in screens:
-        furnished.turn_to(path)
-        said = furnished.page.evaluate(SAID)
+    for example in EXAMPLES[route]:
+        path = example.format(**ids)
+        shown_by(german, route, path)
+        said = german.page.evaluate(SAID)
         left += [f"{path}: {text}" for text in english if text in said]
     assert left == []
