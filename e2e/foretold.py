@@ -5,11 +5,11 @@ import math
 from playwright.sync_api import expect
 
 ASK = """async (name) => {
-  const { openRoom } = await import("/data/fish_room.js");
+  const { open_room } = await import("/data/fish_room.js");
   const { facts_of } = await import("/advice/facts.js");
   const { today } = await import("/advice/today.js");
-  const { ask_of } = await import("/advice/questions.js");
-  const room = await openRoom();
+  const { ask_of } = await import("/advice/forecast/questions.js");
+  const room = await open_room();
   const tank = room.all("tank").find((one) => one.name === name);
   const facts = facts_of(room, tank, Date.now());
   const { questions } = ask_of(facts, today(facts));
@@ -17,8 +17,8 @@ ASK = """async (name) => {
   return questions.find((one) => one.label === "plan").input;
 }"""
 WRITE = """async (records) => {
-  const { openRoom } = await import("/data/fish_room.js");
-  const room = await openRoom();
+  const { open_room } = await import("/data/fish_room.js");
+  const room = await open_room();
   await room.write(records.map(([kind, id, fields]) => ({ type: "put", kind, id, fields })));
   room.close();
 }"""

@@ -8,10 +8,10 @@ from contextlib import contextmanager
 from playwright.sync_api import Browser, BrowserContext, Page, Playwright, expect
 
 SETTLED = """async () => {
-  const [{ is_echo }, { is_turning }] = await Promise.all([import("/ui/tap.js"), import("/ui/router.js")]);
+  const [{ is_echo }, { is_turning }] = await Promise.all([import("/ui/state/tap.js"), import("/ui/state/router.js")]);
   while (is_turning() || is_echo()) await new Promise((resolve) => setTimeout(resolve, 20));
 }"""
-TURN = "async (path) => { const { go } = await import('/ui/router.js'); go(path); }"
+TURN = "async (path) => { const { go } = await import('/ui/state/router.js'); go(path); }"
 # A machine that runs two stories beside everything else may take its time.
 PATIENCE_MS = 30_000
 expect.set_options(timeout=PATIENCE_MS)

@@ -3,7 +3,7 @@
 import sqlite3
 
 INVITE = """async (role) => {
-  const [{ room }, { invite }] = await Promise.all([import("/ui/live.js"), import("/data/people.js")]);
+  const [{ room }, { invite }] = await Promise.all([import("/ui/state/live.js"), import("/data/people.js")]);
   return (await invite(room.value, { role, hours: 1 })).link;
 }"""
 

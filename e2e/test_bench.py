@@ -60,14 +60,14 @@ def ask_server(still_server):
 
 
 WRITE_TANK = """async (fields) => {
-  const { room } = await import("/ui/live.js");
-  const { new_id } = await import("/ui/record.js");
+  const { room } = await import("/ui/state/live.js");
+  const { new_id } = await import("/ui/state/record.js");
   const id = new_id();
   await room.value.write([{ type: "put", kind: "tank", id, fields }]);
   return id;
 }"""
 NOTES = """async (id) => {
-  const { room } = await import("/ui/live.js");
+  const { room } = await import("/ui/state/live.js");
   return room.value.all("note").filter((note) => note.tank === id).map((note) => note.text);
 }"""
 

@@ -9,7 +9,7 @@ pytestmark = pytest.mark.browser
 
 MOST_TAPS = 6
 LOADED = "() => performance.getEntriesByType('resource').map(({ name }) => new URL(name).pathname)"
-READINGS = """() => import("/ui/live.js").then(({ room }) =>
+READINGS = """() => import("/ui/state/live.js").then(({ room }) =>
   room.value.all("reading").map(({ parameter, value, meta }) => [parameter, value, meta.state]))"""
 
 

@@ -17,7 +17,7 @@ FIELDS = {
     "place": "Hall",
 }
 SHARE_NOW = """async () => { const { now } = await import("/data/sync.js"); await now(); }"""
-RECORD = """async (id) => (await import("/ui/live.js")).room.value.get("tank", id)"""
+RECORD = """async (id) => (await import("/ui/state/live.js")).room.value.get("tank", id)"""
 
 
 def test_the_form_says_what_another_keeper_changed_since_it_was_opened(server, new_phone):

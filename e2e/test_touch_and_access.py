@@ -141,7 +141,7 @@ def furnished(browser, tmp_path_factory):
 def ids(furnished):
     """The ids that EXAMPLES leaves open."""
     return furnished.page.evaluate("""async () => {
-      const [{ room }, { people }] = await Promise.all([import("/ui/live.js"), import("/data/people.js")]);
+      const [{ room }, { people }] = await Promise.all([import("/ui/state/live.js"), import("/data/people.js")]);
       const [photo, reading, note] = ["photo", "reading", "note"].map((kind) => room.value.all(kind)[0].id);
       const me = room.value.me().id;
       const other = (await people(room.value)).find(({ id }) => id !== me).id;
@@ -313,7 +313,7 @@ ENGLISH = """async () => {
 SAID = """() => [document.body.innerText, ...["aria-label", "placeholder", "alt"]
   .flatMap((name) => [...document.querySelectorAll(`[${name}]`)].map((one) => one.getAttribute(name)))].join("\\n")"""
 SPEAK = """async (language) => {
-  const { wanted_language } = await import("/ui/language.js");
+  const { wanted_language } = await import("/ui/state/language.js");
   wanted_language.value = language;
 }"""
 # What keepers wrote down in the story is theirs, in their own language.

@@ -110,7 +110,7 @@ ACTS = {
     "a note logged": (f"/tank/{TANK}/note", ["Plants pearling", "Save note"], "note saved"),
 }
 HELD = """async () => {
-  const { room } = await import("/ui/live.js");
+  const { room } = await import("/ui/state/live.js");
   const { records } = await import("/contracts.js");
   const all = Object.keys(records()).flatMap((kind) => room.value.all(kind).map(({ meta, ...said }) => said));
   return all.sort((a, b) => (a.id < b.id ? -1 : 1));

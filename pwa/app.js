@@ -1,19 +1,19 @@
 /** Puts the parts together: the shared files, the fish room, sharing, the pages by path, the service worker. */
 import { html, render, signal } from "./vendor/preact.js";
 import { Workbox } from "./vendor/workbox-window.js";
-import { openRoom, useRoom } from "./data/fish_room.js";
-import { shareOthers } from "./data/other_rooms.js";
-import { thisPhone } from "./data/phone.js";
+import { open_room, use_room } from "./data/fish_room.js";
+import { share_others } from "./data/other_rooms.js";
+import { this_phone } from "./data/phone.js";
 import * as sync from "./data/sync.js";
 import { t } from "./i18n/words.js";
 import { ROUTES } from "./routes.js";
-import { keep_to_this_room } from "./ui/forecast.js";
-import { keep_language, spoken } from "./ui/language.js";
-import { keep_time, room, show } from "./ui/live.js";
+import { keep_to_this_room } from "./ui/state/forecast.js";
+import { keep_language, spoken } from "./ui/state/language.js";
+import { keep_time, room, show } from "./ui/state/live.js";
 import { Missing } from "./ui/missing.js";
-import { address, arrived, match, start } from "./ui/router.js";
-import { ignore_ghosts, tap } from "./ui/tap.js";
-import { keep_timers } from "./ui/timers.js";
+import { address, arrived, match, start } from "./ui/state/router.js";
+import { ignore_ghosts, tap } from "./ui/state/tap.js";
+import { keep_timers } from "./ui/state/timers.js";
 import { Trouble } from "./ui/trouble.js";
 
 /** What the app itself has to say, above every page: `text`, and what a tap on `action` does. */
@@ -74,22 +74,22 @@ let stop_sharing = () => {};
 
 /** Open a room, the one used last if none is named, and keep it and the others shared. @param {string} [id] */
 async function enter(id) {
-  if (id) await useRoom(id);
+  if (id) await use_room(id);
   stop_sharing();
   room.value?.close();
-  const opened = await openRoom();
+  const opened = await open_room();
   show(opened);
   const stop_this = sync.start(opened);
-  const stop_others = await shareOthers(await thisPhone(), opened.id);
+  const stop_others = await share_others(await this_phone(), opened.id);
   stop_sharing = () => (stop_this(), stop_others());
 }
 
 async function main() {
   await keep_language();
-  await thisPhone({
-    onBlocked: () =>
+  await this_phone({
+    on_blocked: () =>
       (notice.value = { text: t("notice.blocked"), action: t("notice.reload"), work: () => location.reload() }),
-    onOutdated: () =>
+    on_outdated: () =>
       (notice.value = { text: t("notice.outdated"), action: t("notice.reload"), work: () => location.reload() }),
   });
   await enter();

@@ -75,11 +75,11 @@ export function run(name, payload, calculate = calculations[name]) {
 
 /** The payload with defaults, or InvalidInput. @param {any} spec @param {unknown} payload */
 export function check(spec, payload) {
-  if (!isObject(payload))
+  if (!is_object(payload))
     throw new InvalidInput([{ field: "", message: words("not_body"), allowed: words("allowed_body") }]);
-  const { values, errors } = checkFields(spec.inputs, /** @type {any} */ (payload));
+  const { values, errors } = check_fields(spec.inputs, /** @type {any} */ (payload));
   if (errors.length) throw new InvalidInput(errors);
-  const between = [...missingWhen(spec.inputs, values), ...brokenRules(spec, values)];
+  const between = [...missing_when(spec.inputs, values), ...broken_rules(spec, values)];
   if (between.length) throw new InvalidInput(between);
   return values;
 }
@@ -88,12 +88,12 @@ export function check(spec, payload) {
  * Stage 1: each field by its own specification; known fields in the contract's order, then strange ones.
  * @param {any[]} inputs @param {Record<string, any>} payload
  */
-export function checkFields(inputs, payload) {
+export function check_fields(inputs, payload) {
   /** @type {Record<string, any>} */ const values = {};
   /** @type {FieldError[]} */ const errors = [];
   for (const spec of inputs) {
     if (Object.hasOwn(payload, spec.name) && payload[spec.name] !== undefined) {
-      const found = checkValue(spec, payload[spec.name], spec.name);
+      const found = check_value(spec, payload[spec.name], spec.name);
       if (found.errors.length) errors.push(...found.errors);
       else values[spec.name] = found.value;
     } else if ("default" in spec) values[spec.name] = spec.default;
@@ -107,7 +107,7 @@ export function checkFields(inputs, payload) {
 }
 
 /** @param {any} spec @param {any} value @param {string} path @returns {{value?: any, errors: FieldError[]}} */
-function checkValue(spec, value, path) {
+function check_value(spec, value, path) {
   if (value === null) return bad(path, words("null"), spec);
   return CHECKS[spec.type](spec, value, path);
 }
@@ -147,14 +147,14 @@ const CHECKS = {
     if (value.length < spec.min_items || value.length > spec.max_items) {
       return bad(path, words("list_length", { min: spec.min_items, max: spec.max_items }), spec);
     }
-    const found = value.map((entry, index) => checkValue(spec.item, entry, `${path}.${index}`));
+    const found = value.map((entry, index) => check_value(spec.item, entry, `${path}.${index}`));
     const errors = found.flatMap((one) => one.errors);
     return errors.length ? { errors } : ok(found.map((one) => one.value));
   },
   object(spec, value, path) {
-    if (!isObject(value)) return bad(path, words("not_object"), spec);
+    if (!is_object(value)) return bad(path, words("not_object"), spec);
     if (spec.open) return ok(value);
-    const { values, errors } = checkFields(spec.fields, value);
+    const { values, errors } = check_fields(spec.fields, value);
     return errors.length ? { errors: errors.map((e) => ({ ...e, field: `${path}.${e.field}` })) } : ok(values);
   },
 };
@@ -168,7 +168,7 @@ function within(spec, value, path) {
 }
 
 /** Stage 2a: fields needed only beside a certain choice. @param {any[]} inputs @param {Record<string, any>} values */
-function missingWhen(inputs, values) {
+function missing_when(inputs, values) {
   return inputs
     .filter((spec) => spec.required && spec.when && !(spec.name in values))
     .filter((spec) =>
@@ -181,7 +181,7 @@ function missingWhen(inputs, values) {
 }
 
 /** Stage 2b: rules between fields. @param {any} spec @param {Record<string, any>} values @returns {FieldError[]} */
-function brokenRules(spec, values) {
+function broken_rules(spec, values) {
   /** @type {FieldError[]} */ const errors = [];
   for (const { rule, fields } of spec.rules ?? []) {
     const given = fields.filter((/** @type {string} */ name) => name in values).length;
@@ -234,4 +234,4 @@ const ok = (value) => ({ value, errors: [] });
 /** @param {any} spec */
 const unit = (spec) => (spec.unit && spec.unit !== "1" ? ` ${spec.unit}` : "");
 /** @param {unknown} value */
-const isObject = (value) => typeof value === "object" && value !== null && !Array.isArray(value);
+const is_object = (value) => typeof value === "object" && value !== null && !Array.isArray(value);

@@ -1,16 +1,16 @@
 /** What the away sheet says of one tank: food, tests, what to change if a test reads too high, the tasks of those days. Pure. */
 import { HOUR } from "./level.js";
 import { bucket_litres, dose_for } from "./litres.js";
-import { open_between } from "./tasks.js";
+import { open_between } from "./tasks/tasks.js";
 
 const DAY = 24 * HOUR;
 /** A test that reads over a limit while nobody knows the tank: half, the most at once (common practice). */
 const HALF = 0.5;
 
 /**
- * @param {{facts: any, advice: import("./today.js").Advice, meal: import("./feeding.js").Meal}} about the tank
+ * @param {{facts: any, advice: import("./today.js").Advice, meal: import("./journal/feeding.js").Meal}} about the tank
  * @param {{from: number, to: number, feed_every_days: number}} span
- * @param {any[]} tasks this tank's @param {any[]} dones @param {import("./tasks.js").Expand} expand
+ * @param {any[]} tasks this tank's @param {any[]} dones @param {import("./tasks/tasks.js").Expand} expand
  */
 export function away_tank({ facts, advice, meal }, span, tasks, dones, expand) {
   const { tank } = facts;
@@ -26,7 +26,7 @@ export function away_tank({ facts, advice, meal }, span, tasks, dones, expand) {
   };
 }
 
-/** Tasks with their days within the span. @param {any[]} tasks @param {any[]} dones @param {{from: number, to: number}} span @param {import("./tasks.js").Expand} expand @returns {{task: any, days: number[]}[]} */
+/** Tasks with their days within the span. @param {any[]} tasks @param {any[]} dones @param {{from: number, to: number}} span @param {import("./tasks/tasks.js").Expand} expand @returns {{task: any, days: number[]}[]} */
 export const tasks_within = (tasks, dones, { from, to }, expand) =>
   tasks
     .map((task) => ({ task, days: open_between(task, dones, from, to, expand) }))

@@ -1,6 +1,6 @@
 /** What the advice needs to know of one tank, gathered from the fish room's records. */
 import { of_tank } from "./of_tank.js";
-import { planned } from "./setting_up.js";
+import { planned } from "./setup/setting_up.js";
 import { tank_water } from "./tank_water.js";
 
 /**

@@ -20,8 +20,8 @@ const QUICK = ["nh3", "nitrite"];
 /** @typedef {import("./today.js").Advice} Advice */
 
 /**
- * @param {any} facts see facts.js @param {Advice} rule @param {import("./questions.js").Asked} asked
- * @param {import("./forecast.js").Forecast} forecast @returns {Advice}
+ * @param {any} facts see facts.js @param {Advice} rule @param {import("./forecast/questions.js").Asked} asked
+ * @param {import("./forecast/answers.js").Forecast} forecast @returns {Advice}
  */
 export function foretold(facts, rule, asked, forecast) {
   const { plan, next } = forecast.answers;
@@ -41,11 +41,11 @@ export function foretold(facts, rule, asked, forecast) {
   return { ...base, reasons: reasons(facts, rule, base, asked, forecast.answers, doubt) };
 }
 
-/** @param {import("./forecast.js").Forecast} forecast */
+/** @param {import("./forecast/answers.js").Forecast} forecast */
 const why_rule = ({ state, problem }) =>
   state === "failed" ? { code: "rule_failed", problem } : { code: "rule_working" };
 
-/** What to do, how much and by when. @param {any} facts @param {Advice} rule @param {import("./questions.js").Asked} asked @param {any} answers @param {any} doubt */
+/** What to do, how much and by when. @param {any} facts @param {Advice} rule @param {import("./forecast/questions.js").Asked} asked @param {any} answers @param {any} doubt */
 function what(facts, rule, asked, { plan, next }, doubt) {
   const { water_l } = facts.tank;
   const fraction = plan.two_changes?.fraction_each ?? plan.fraction;
@@ -141,7 +141,7 @@ const brought_over = (plan, limits) =>
     .map(([name, parameter]) => ({ parameter, share: plan.peak[`${name}_mg_n_l`].p90 / limits[`${name}_mg_n_l`] }))
     .filter(({ share }) => share > 1);
 
-/** When the chance of passing first reaches one in ten; today where nitrate alone asks for it. @param {any} facts @param {import("./questions.js").Asked} asked @param {any} next */
+/** When the chance of passing first reaches one in ten; today where nitrate alone asks for it. @param {any} facts @param {import("./forecast/questions.js").Asked} asked @param {any} next */
 function passing(facts, { start, limits }, next) {
   const at = next.series.findIndex((/** @type {any} */ _, /** @type {number} */ i) =>
     QUICK.some((name) => over(next, name, limits, i, "p90")),
@@ -149,7 +149,7 @@ function passing(facts, { start, limits }, next) {
   return at < 0 ? undefined : Math.max(facts.now, start + next.series[at].at_h * HOUR);
 }
 
-/** The doubted reading that no later test of the same has settled. @param {any[]} doubts @param {import("./questions.js").Asked} asked */
+/** The doubted reading that no later test of the same has settled. @param {any[]} doubts @param {import("./forecast/questions.js").Asked} asked */
 function standing(doubts, { records, start }) {
   const open = doubts.filter(
     (doubt) => !records.readings.some((one) => one.parameter === doubt.parameter && one.at_h > doubt.at_h),
@@ -158,7 +158,7 @@ function standing(doubts, { records, start }) {
   return last && { ...last, at: start + last.at_h * HOUR };
 }
 
-/** @param {any} facts @param {Advice} rule @param {any} advice @param {import("./questions.js").Asked} asked @param {any} answers @param {any} doubt @returns {import("./today.js").Reason[]} */
+/** @param {any} facts @param {Advice} rule @param {any} advice @param {import("./forecast/questions.js").Asked} asked @param {any} answers @param {any} doubt @returns {import("./today.js").Reason[]} */
 function reasons(facts, rule, advice, asked, { plan, next }, doubt) {
   const { source, label } = facts;
   const { limits, levels, litres } = advice;

@@ -1,5 +1,5 @@
 /** Litres that a bucket can do, and the dechlorinator for exactly those litres. */
-import { convert } from "../bench/units.js";
+import { convert } from "../figures/units.js";
 import { InvalidInput, contracts, run } from "../contracts.js";
 
 /** Steps in which water is said, for a small, a middling and a large tank (assumption: what a bucket with marks can do). @type {Record<string, [number, number, number]>} */

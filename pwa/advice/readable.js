@@ -1,5 +1,5 @@
 /** What a reading can be: beyond it a point was left out or a key hit twice, and the keeper is told before it is saved. Pure. */
-import { checkFields, contracts } from "../contracts.js";
+import { check_fields, contracts } from "../contracts.js";
 import { SPECIES } from "./level.js";
 
 /** Wider than any water with life in it (assumption): what lies within is recorded, however strange. @type {Record<string, {unit: string, min: number, max: number}>} */
@@ -13,4 +13,4 @@ export function figure_spec({ parameter, unit = "" }, label) {
 }
 
 /** Why a figure cannot be one, in the words of every refusal. @param {any} spec @param {number} value @returns {{field: string, message: string, allowed: string} | null} */
-export const no_figure = (spec, value) => checkFields([spec], { value }).errors[0] ?? null;
+export const no_figure = (spec, value) => check_fields([spec], { value }).errors[0] ?? null;

@@ -1,6 +1,6 @@
 /**
  * What one tank wants today: a rule from limits and recent readings, not yet a forecast.
- * Pure: facts in, advice out, no words; the words stand in the catalogue and are put together in ui/sentence.js.
+ * Pure: facts in, advice out, no words; the words stand in the catalogue and are put together in ui/words/sentence.js.
  */
 import { run } from "../contracts.js";
 import { DAY, HOUR, as_nitrogen, brought, freed_ammonia, level, possible } from "./level.js";

@@ -2,10 +2,10 @@
  * A half-filled form: what was typed, field by field, over the tank's own figures, over the usual ones.
  * A number keeps its text and the unit it was typed in, so that no switch of units can change or lose it.
  */
-import { readNumber, typedForm } from "./number_text.js";
-import { convert } from "./units.js";
+import { read_number, typed_form } from "../figures/number_text.js";
+import { convert } from "../figures/units.js";
 
-/** @typedef {import("./number_text.js").Marks} Marks */
+/** @typedef {import("../figures/number_text.js").Marks} Marks */
 /** @typedef {{text: string, unit: string}} TypedNumber */
 /** @typedef {{value: number, unit: string}} GivenNumber a tank's or usual figure: no keeper's text yet */
 /**
@@ -17,8 +17,8 @@ import { convert } from "./units.js";
 /** What stands in a field now, and where it comes from. @param {any} spec @param {any} typed @param {any} tank @returns {Filled} */
 export function filled(spec, typed, tank) {
   if (typed !== undefined) return { node: typed, from: "typed" };
-  if (tank !== undefined) return { node: nodeOf(spec, tank), from: "tank" };
-  if ("default" in spec) return { node: nodeOf(spec, spec.default), from: "usual" };
+  if (tank !== undefined) return { node: node_of(spec, tank), from: "tank" };
+  if ("default" in spec) return { node: node_of(spec, spec.default), from: "usual" };
   return { node: blank(spec), from: "empty" };
 }
 
@@ -31,12 +31,12 @@ function blank(spec) {
 }
 
 /** A value of the contract as a node of the form. @param {any} spec @param {any} value @returns {any} */
-export function nodeOf(spec, value) {
+export function node_of(spec, value) {
   if (spec.type === "number" || spec.type === "integer") return { value, unit: spec.unit ?? "" };
-  if (spec.type === "list") return value.map((/** @type {any} */ entry) => nodeOf(spec.item, entry));
+  if (spec.type === "list") return value.map((/** @type {any} */ entry) => node_of(spec.item, entry));
   if (spec.type === "object") {
     const known = spec.fields.filter((/** @type {any} */ field) => value[field.name] !== undefined);
-    return Object.fromEntries(known.map((/** @type {any} */ field) => [field.name, nodeOf(field, value[field.name])]));
+    return Object.fromEntries(known.map((/** @type {any} */ field) => [field.name, node_of(field, value[field.name])]));
   }
   return value;
 }
@@ -46,9 +46,9 @@ export function nodeOf(spec, value) {
  * so that the contract itself refuses it in its own words.
  * @param {any} spec @param {any} node @param {Marks} marks @returns {any}
  */
-export function valueOf(spec, node, marks) {
+export function value_of(spec, node, marks) {
   if (spec.type !== "number" && spec.type !== "integer") return node === "" ? undefined : node;
-  const read = "value" in node ? node : readNumber(node.text, marks);
+  const read = "value" in node ? node : read_number(node.text, marks);
   if ("empty" in read) return undefined;
   return "problem" in read ? node.text : convert(read.value, node.unit, spec.unit ?? "");
 }
@@ -58,13 +58,13 @@ export function valueOf(spec, node, marks) {
  * else converted to five significant digits; a text that is no number stays as it is, in its own unit.
  * @param {TypedNumber | GivenNumber} node @param {string} unit @param {Marks} marks @returns {TypedNumber}
  */
-export function shownNumber(node, unit, marks) {
-  const read = "value" in node ? node : readNumber(node.text, marks);
+export function shown_number(node, unit, marks) {
+  const read = "value" in node ? node : read_number(node.text, marks);
   if ("empty" in read) return { text: "", unit };
   if (!("value" in read)) return /** @type {TypedNumber} */ (node);
   if (unit !== node.unit)
-    return { text: typedForm(Number(convert(read.value, node.unit, unit).toPrecision(5)), marks), unit };
-  return { text: "text" in node ? node.text : typedForm(read.value, marks), unit };
+    return { text: typed_form(Number(convert(read.value, node.unit, unit).toPrecision(5)), marks), unit };
+  return { text: "text" in node ? node.text : typed_form(read.value, marks), unit };
 }
 
 /**
@@ -95,7 +95,7 @@ function within(spec, old, [step, ...rest], node) {
 }
 
 /** The node at a path as it is shown now. @param {any[]} inputs @param {Draft} draft @param {Record<string, any>} tank @param {(string | number)[]} path */
-export function nodeAt(inputs, draft, tank, [name, ...rest]) {
+export function node_at(inputs, draft, tank, [name, ...rest]) {
   const spec = inputs.find((field) => field.name === name);
   let node = filled(spec, draft.typed?.[name], tank[name]).node;
   let here = spec;
@@ -107,14 +107,14 @@ export function nodeAt(inputs, draft, tank, [name, ...rest]) {
 }
 
 /** The draft with one more empty row. @param {any[]} inputs @param {Draft} draft @param {Record<string, any>} tank @param {(string | number)[]} path */
-export function addRow(inputs, draft, tank, path) {
-  const { spec, node } = nodeAt(inputs, draft, tank, path);
+export function add_row(inputs, draft, tank, path) {
+  const { spec, node } = node_at(inputs, draft, tank, path);
   return put(inputs, draft, tank, path, [...node, blank({ ...spec.item, required: true })]);
 }
 
 /** The draft without one row. @param {any[]} inputs @param {Draft} draft @param {Record<string, any>} tank @param {(string | number)[]} path @param {number} index */
-export function removeRow(inputs, draft, tank, path, index) {
-  const { node } = nodeAt(inputs, draft, tank, path);
+export function remove_row(inputs, draft, tank, path, index) {
+  const { node } = node_at(inputs, draft, tank, path);
   return put(
     inputs,
     draft,

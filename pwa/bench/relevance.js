@@ -1,16 +1,16 @@
 /** Which fields of a contract matter now: `when` conditions and the either-or rules, by what stands in the form. */
-import { filled, valueOf } from "./draft.js";
+import { filled, value_of } from "./draft.js";
 
 /** @typedef {import("./draft.js").Draft} Draft */
 /** @typedef {{key: string, options: string[], chosen: string | null, optional: boolean}} EitherOr */
 
 /**
  * @param {{inputs: any[], rules?: {rule: string, fields: string[]}[]}} spec
- * @param {Draft} draft @param {Record<string, any>} tank @param {import("./number_text.js").Marks} marks
+ * @param {Draft} draft @param {Record<string, any>} tank @param {import("../figures/number_text.js").Marks} marks
  * @returns {{shown: Set<string>, choices: EitherOr[]}} fields to show, and the either-ors to offer
  */
 export function relevant(spec, draft, tank, marks) {
-  const shown = whenShown(spec.inputs, draft.typed ?? {}, tank, marks);
+  const shown = when_shown(spec.inputs, draft.typed ?? {}, tank, marks);
   const choices = [];
   /** @type {Set<string>} */ const left = new Set();
   for (const { rule, fields } of spec.rules ?? []) {
@@ -41,40 +41,40 @@ export function relevant(spec, draft, tank, marks) {
 
 /**
  * Fields whose `when` holds; a field hidden itself counts by its usual value, as it does for the contract.
- * @param {any[]} inputs @param {Record<string, any>} typed @param {Record<string, any>} tank @param {import("./number_text.js").Marks} marks
+ * @param {any[]} inputs @param {Record<string, any>} typed @param {Record<string, any>} tank @param {import("../figures/number_text.js").Marks} marks
  * @returns {Set<string>}
  */
-export function whenShown(inputs, typed, tank, marks) {
+export function when_shown(inputs, typed, tank, marks) {
   /** @type {Map<string, boolean>} */ const known = new Map();
-  const byName = new Map(inputs.map((spec) => [spec.name, spec]));
-  const isShown = (/** @type {any} */ spec) => {
+  const by_name = new Map(inputs.map((spec) => [spec.name, spec]));
+  const is_shown = (/** @type {any} */ spec) => {
     if (!known.has(spec.name)) {
       known.set(spec.name, true);
-      const holdsNow = Object.entries(spec.when ?? {}).every(([other, wanted]) => {
-        const beside = byName.get(other);
-        const value = isShown(beside) ? current(beside, typed, tank, marks) : beside.default;
+      const holds_now = Object.entries(spec.when ?? {}).every(([other, wanted]) => {
+        const beside = by_name.get(other);
+        const value = is_shown(beside) ? current(beside, typed, tank, marks) : beside.default;
         return /** @type {any} */ (wanted).includes(value);
       });
-      known.set(spec.name, holdsNow);
+      known.set(spec.name, holds_now);
     }
     return known.get(spec.name);
   };
-  return new Set(inputs.filter(isShown).map((spec) => spec.name));
+  return new Set(inputs.filter(is_shown).map((spec) => spec.name));
 }
 
-/** @param {any} spec @param {Record<string, any>} typed @param {Record<string, any>} tank @param {import("./number_text.js").Marks} marks */
+/** @param {any} spec @param {Record<string, any>} typed @param {Record<string, any>} tank @param {import("../figures/number_text.js").Marks} marks */
 function current(spec, typed, tank, marks) {
   const { node } = filled(spec, typed[spec.name], tank[spec.name]);
-  return valueOf(spec, node, marks);
+  return value_of(spec, node, marks);
 }
 
-/** @param {any[]} inputs @param {string} name @param {Draft} draft @param {Record<string, any>} tank @param {import("./number_text.js").Marks} marks */
+/** @param {any[]} inputs @param {string} name @param {Draft} draft @param {Record<string, any>} tank @param {import("../figures/number_text.js").Marks} marks */
 function holds(inputs, name, draft, tank, marks) {
   const spec = inputs.find((field) => field.name === name);
   const value = current(spec, draft.typed ?? {}, tank, marks);
-  return value !== undefined && !(Array.isArray(value) && value.length === 0) && !isEmptyObject(value);
+  return value !== undefined && !(Array.isArray(value) && value.length === 0) && !is_empty_object(value);
 }
 
 /** @param {unknown} value */
-const isEmptyObject = (value) =>
+const is_empty_object = (value) =>
   typeof value === "object" && value !== null && !Array.isArray(value) && Object.keys(value).length === 0;

@@ -10,7 +10,7 @@ export const MOMENTS = ["setting_up", "filling", "testing", "changing", "feeding
 export function shelf(contracts, words = "") {
   const wanted = plain(words).split(/\s+/).filter(Boolean);
   const found = Object.values(contracts)
-    .map((spec) => ({ spec, rank: rankOf(spec, wanted) }))
+    .map((spec) => ({ spec, rank: rank_of(spec, wanted) }))
     .filter(({ rank }) => rank > 0)
     .sort((a, b) => b.rank - a.rank || a.spec.title.localeCompare(b.spec.title));
   return MOMENTS.map((moment) => ({
@@ -20,10 +20,10 @@ export function shelf(contracts, words = "") {
 }
 
 /** 0 if a word is nowhere; a word in the title weighs most. @param {any} spec @param {string[]} wanted */
-function rankOf(spec, wanted) {
+function rank_of(spec, wanted) {
   const title = plain(spec.title);
   const purpose = plain(spec.purpose);
-  const inside = plain(wordsIn([...spec.inputs, ...spec.outputs]).join(" "));
+  const inside = plain(words_in([...spec.inputs, ...spec.outputs]).join(" "));
   let rank = 1;
   for (const word of wanted) {
     if (title.includes(word)) rank += 4;
@@ -35,13 +35,13 @@ function rankOf(spec, wanted) {
 }
 
 /** @param {any[]} fields @returns {string[]} */
-function wordsIn(fields) {
+function words_in(fields) {
   return fields.flatMap((field) => [
     field.label ?? "",
     field.help ?? "",
     ...(field.choices ?? []).map((/** @type {any} */ choice) => choice.label),
-    ...wordsIn(field.fields ?? []),
-    ...(field.item ? wordsIn([field.item]) : []),
+    ...words_in(field.fields ?? []),
+    ...(field.item ? words_in([field.item]) : []),
   ]);
 }
 

@@ -5,21 +5,21 @@ import { plain } from "./search.js";
 /** @typedef {{key: string, name: string, also: string}} PickRow */
 
 /** All rows of a table and those the keepers set down themselves, by name. @param {string} name @param {{name: string}[]} [own] @returns {PickRow[]} */
-export function pickRows(name, own = []) {
+export function pick_rows(name, own = []) {
   const rows = /** @type {[string, any][]} */ (Object.entries(table(name).rows));
   return [...rows, ...own.map((one) => /** @type {[string, any]} */ ([one.name, one]))]
-    .map(([key, row]) => pickRow(key, row))
+    .map(([key, row]) => pick_row(key, row))
     .sort((a, b) => a.name.localeCompare(b.name));
 }
 
 /** @param {string} key @param {{name?: string, label?: string}} row @returns {PickRow} */
-function pickRow(key, row) {
+function pick_row(key, row) {
   const name = row.name ?? row.label ?? key;
   return { key, name, also: key === name || /^[a-z0-9_]+$/.test(key) ? "" : key };
 }
 
 /** Rows that hold every word, in the name, the second name or the key. @param {PickRow[]} rows @param {string} words */
-export function rowsWith(rows, words) {
+export function rows_with(rows, words) {
   const wanted = plain(words).split(/\s+/).filter(Boolean);
   return rows.filter((row) => wanted.every((word) => plain(`${row.name} ${row.also} ${row.key}`).includes(word)));
 }

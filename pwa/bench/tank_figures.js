@@ -3,10 +3,10 @@
  * of each parameter, its source water, its dechlorinator's label, its animals, its history. A form takes those it has fields for.
  */
 import { in_degrees } from "../advice/hardness.js";
-import { as_animals, stock_of } from "../advice/stock.js";
+import { as_animals, stock_of } from "../advice/life/stock.js";
 import { constants } from "../calc/tables.js";
 import { InvalidInput, run } from "../contracts.js";
-import { historyFigures } from "./tank_history.js";
+import { history_figures } from "./tank_history.js";
 
 /**
  * @typedef {object} TankRecords
@@ -17,7 +17,7 @@ import { historyFigures } from "./tank_history.js";
  */
 
 /** @param {TankRecords} records @returns {Record<string, any>} figures in contract units; what is not known is not there */
-export function tankFigures(records) {
+export function tank_figures(records) {
   const {
     tank,
     readings = [],
@@ -28,34 +28,34 @@ export function tankFigures(records) {
     own_species = [],
     now = 0,
   } = records;
-  const newest = newestReadings(readings);
+  const newest = newest_readings(readings);
   const animals = as_animals(stock_of(stock_changes, now).animals, own_species);
   const figures = known({
     ...tank.measures,
     ...pick(tank, ["water_l", "gross_l", "planting", "filter", "feed_g_day", "protein_fraction", "fish_g"]),
     volume_l: tank.water_l,
     tank_l: tank.water_l,
-    surface_cm2: surfaceOf(tank.measures),
+    surface_cm2: surface_of(tank.measures),
     ph: newest.ph?.value ?? tank.ph,
     temperature_c: newest.temperature?.value ?? tank.temperature_c,
     kh_dkh: (newest.kh && in_degrees(newest.kh)) ?? tank.kh_dkh,
     gh_dgh: (newest.gh && in_degrees(newest.gh)) ?? tank.gh_dgh,
-    tan_mg_n_l: asNitrogen(newest.total_ammonia, "nh4_per_n"),
-    nitrite_mg_n_l: asNitrogen(newest.nitrite, "no2_per_n"),
-    nitrate_mg_n_l: asNitrogen(newest.nitrate, "no3_per_n"),
+    tan_mg_n_l: as_nitrogen(newest.total_ammonia, "nh4_per_n"),
+    nitrite_mg_n_l: as_nitrogen(newest.nitrite, "no2_per_n"),
+    nitrate_mg_n_l: as_nitrogen(newest.nitrate, "no3_per_n"),
     oxygen_mg_l: newest.oxygen?.value,
-    ...sourceFigures(source_water),
-    ...labelFigures(label),
+    ...source_figures(source_water),
+    ...label_figures(label),
     sources: source_waters.length
       ? source_waters.map((water) => pick(water, ["name", "gh_dgh", "kh_dkh", "temperature_c"]))
       : undefined,
     animals: animals.length ? animals : undefined,
   });
-  return known({ ...figures, ...historyFigures(records, figures) });
+  return known({ ...figures, ...history_figures(records, figures) });
 }
 
 /** The water's surface by the tank's measures, where they are whole. @param {any} measures @returns {number | undefined} */
-function surfaceOf(measures) {
+function surface_of(measures) {
   try {
     return run("volume", measures).surface_cm2;
   } catch (no) {
@@ -65,7 +65,7 @@ function surfaceOf(measures) {
 }
 
 /** @param {any[]} readings @returns {Record<string, any>} the newest reading of each parameter */
-function newestReadings(readings) {
+function newest_readings(readings) {
   /** @type {Record<string, any>} */ const newest = {};
   for (const reading of readings) {
     if (!newest[reading.parameter] || reading.at > newest[reading.parameter].at) newest[reading.parameter] = reading;
@@ -74,13 +74,13 @@ function newestReadings(readings) {
 }
 
 /** A reading in mg N/L; one that does not say what it reads counts as the ion, as most kits read. @param {any} reading @param {string} per_n */
-function asNitrogen(reading, per_n) {
+function as_nitrogen(reading, per_n) {
   if (!reading) return undefined;
   return reading.basis === "n" ? reading.value : reading.value / constants("nitrogen_species")[per_n];
 }
 
 /** @param {any} water a source_water record */
-function sourceFigures(water) {
+function source_figures(water) {
   if (!water) return {};
   return {
     disinfectant: water.disinfectant === "none" ? undefined : water.disinfectant,
@@ -90,7 +90,7 @@ function sourceFigures(water) {
 }
 
 /** @param {any} label a dechlorinator's label record; only one in millilitres speaks the calculation's language */
-function labelFigures(label) {
+function label_figures(label) {
   if (!label) return {};
   return label.unit === "ml"
     ? { label_ml: label.amount, label_per_l: label.per_l, basis: label.basis }

@@ -1,5 +1,5 @@
 /** A tank's whole history as the forecasts take it, the very input that its own sentence is made from. */
-import { belief_input, source_of } from "../advice/belief_input.js";
+import { belief_input, source_of } from "../advice/forecast/belief_input.js";
 
 /** @typedef {import("./tank_figures.js").TankRecords} TankRecords */
 
@@ -7,7 +7,7 @@ import { belief_input, source_of } from "../advice/belief_input.js";
  * What is assumed where the tank's record says nothing is left to the form.
  * @param {TankRecords} records @returns {Record<string, any>} {now_h, readings, changes, doses, feedings, source, tank}
  */
-export function historyFigures(
+export function history_figures(
   {
     tank,
     readings = [],

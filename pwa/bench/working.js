@@ -1,7 +1,7 @@
 /** The working, step by step: the contract's sentences with the figures put in, in the contract's own units. */
 import { check } from "../contracts.js";
-import { marksOf } from "./number_text.js";
-import { valueText } from "./result.js";
+import { marks_of } from "../figures/number_text.js";
+import { value_text } from "./result.js";
 
 /**
  * Steps whose figures all exist; a step about a field that plays no part is left out.
@@ -9,7 +9,7 @@ import { valueText } from "./result.js";
  * @param {import("./result.js").Manner} [manner] its system is not used: formulas hold in their own units
  * @returns {string[]}
  */
-export function workingSteps(spec, payload, answer, { marks = marksOf(), yes, no } = {}) {
+export function working_steps(spec, payload, answer, { marks = marks_of(), yes, no } = {}) {
   const manner = { marks, yes, no };
   const values = { ...check(spec, payload), ...answer };
   /** @type {Map<string, any>} */
@@ -20,7 +20,7 @@ export function workingSteps(spec, payload, answer, { marks = marksOf(), yes, no
     if (names.some((name) => values[name] === undefined || values[name] === null)) continue;
     steps.push(
       template.replace(/\{(\w+)\}/g, (/** @type {string} */ _, /** @type {string} */ name) =>
-        textOf(specs.get(name), values[name], manner),
+        text_of(specs.get(name), values[name], manner),
       ),
     );
   }
@@ -28,12 +28,12 @@ export function workingSteps(spec, payload, answer, { marks = marksOf(), yes, no
 }
 
 /** @param {any} spec @param {any} value @param {import("./result.js").Manner} manner @returns {string} */
-function textOf(spec, value, manner) {
-  if (Array.isArray(value)) return value.map((entry) => textOf(spec.item ?? {}, entry, manner)).join("; ");
-  if (typeof value !== "object") return valueText(spec, value, manner);
+function text_of(spec, value, manner) {
+  if (Array.isArray(value)) return value.map((entry) => text_of(spec.item ?? {}, entry, manner)).join("; ");
+  if (typeof value !== "object") return value_text(spec, value, manner);
   const fields = spec.fields ?? Object.keys(value).map((name) => ({ name, label: name }));
   return fields
     .filter((/** @type {any} */ field) => value[field.name] !== undefined && value[field.name] !== null)
-    .map((/** @type {any} */ field) => `${field.label} ${textOf(field, value[field.name], manner)}`)
+    .map((/** @type {any} */ field) => `${field.label} ${text_of(field, value[field.name], manner)}`)
     .join(", ");
 }

@@ -1,5 +1,5 @@
 /** A plan that brings newcomers from the water they came in to the tank's, by drip or by swaps. */
-import { HAIR } from "./hair.js";
+import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
@@ -22,10 +22,10 @@ export function acclimation({
 }) {
   const ph_gap = gap(bag_ph, tank_ph);
   const gh_gap = gap(bag_gh_dgh, tank_gh_dgh);
-  const float_minutes = floatMinutes(Math.abs(bag_temperature_c - tank_temperature_c));
-  const [steps, step_minutes] = stepsFor(mixMinutes(ph_gap, gh_gap));
-  const left = bagShareLeft(ph_gap, gh_gap);
-  const rows = planRows(bag_l, vessel_l ?? Infinity, method, steps, step_minutes, left);
+  const float_minutes = _float_minutes(Math.abs(bag_temperature_c - tank_temperature_c));
+  const [steps, step_minutes] = steps_for(_mix_minutes(ph_gap, gh_gap));
+  const left = _bag_share_left(ph_gap, gh_gap);
+  const rows = plan_rows(bag_l, vessel_l ?? Infinity, method, steps, step_minutes, left);
   const plan = rows.map(({ share, after_l, ...row }) => ({
     ...row,
     ...(bag_ph !== undefined && tank_ph !== undefined && { ph: tank_ph + share * (bag_ph - tank_ph) }),
@@ -40,7 +40,7 @@ export function acclimation({
     vessel_at_most_l: Math.max(...rows.map((row) => row.after_l)),
     bag_share_left: left,
     plan,
-    notes: notesOn(ph_gap, gh_gap, hours_in_bag),
+    notes: notes_on(ph_gap, gh_gap, hours_in_bag),
   };
 }
 
@@ -48,34 +48,34 @@ export function acclimation({
 const gap = (one, other) => (one === undefined || other === undefined ? undefined : Math.abs(one - other));
 
 /** @param {number} gap_c */
-function floatMinutes(gap_c) {
+function _float_minutes(gap_c) {
   const practice = constants("acclimation_practice");
-  if (gap_c <= practice.close_c + HAIR) return 0;
+  if (gap_c <= practice.close_c + TOLERANCE) return 0;
   return Math.max(constants("acclimation_fao").float_least_minutes, gap_c * practice.float_minutes_per_c);
 }
 
 /** @param {number | undefined} ph_gap @param {number | undefined} gh_gap */
-function mixMinutes(ph_gap, gh_gap) {
+function _mix_minutes(ph_gap, gh_gap) {
   const fao = constants("acclimation_fao");
   const for_gh = (gh_gap ?? 0) * constants("acclimation_practice").mix_minutes_per_dgh;
   const minutes = Math.max(fao.mix_least_minutes, for_gh);
-  return phFar(ph_gap) ? Math.max(minutes, fao.ph_far_minutes) : minutes;
+  return _ph_far(ph_gap) ? Math.max(minutes, fao.ph_far_minutes) : minutes;
 }
 
 /** @param {number | undefined} ph_gap */
-const phFar = (ph_gap) => ph_gap !== undefined && ph_gap > constants("acclimation_fao").ph_far + HAIR;
+const _ph_far = (ph_gap) => ph_gap !== undefined && ph_gap > constants("acclimation_fao").ph_far + TOLERANCE;
 
 /**
  * How many steps of how many minutes: every 5 for an hour, every 15 for an evening, else every hour.
  * @param {number} minutes
  */
-function stepsFor(minutes) {
-  const length = minutes <= 60 + HAIR ? 5 : minutes <= 240 + HAIR ? 15 : 60;
-  return [Math.ceil(minutes / length - HAIR), length];
+function steps_for(minutes) {
+  const length = minutes <= 60 + TOLERANCE ? 5 : minutes <= 240 + TOLERANCE ? 15 : 60;
+  return [Math.ceil(minutes / length - TOLERANCE), length];
 }
 
 /** @param {number | undefined} ph_gap @param {number | undefined} gh_gap */
-function bagShareLeft(ph_gap, gh_gap) {
+function _bag_share_left(ph_gap, gh_gap) {
   const practice = constants("acclimation_practice");
   let left = practice.bag_share_left;
   if (ph_gap !== undefined && ph_gap * left > practice.close_ph) left = practice.close_ph / ph_gap;
@@ -87,7 +87,7 @@ function bagShareLeft(ph_gap, gh_gap) {
  * @param {number} bag_l @param {number} vessel_l @param {string} method @param {number} steps
  * @param {number} step_minutes @param {number} left
  */
-function planRows(bag_l, vessel_l, method, steps, step_minutes, left) {
+function plan_rows(bag_l, vessel_l, method, steps, step_minutes, left) {
   const rows = [];
   let [now_l, share] = [bag_l, 1];
   for (let step = 1; step <= steps; step++) {
@@ -95,14 +95,14 @@ function planRows(bag_l, vessel_l, method, steps, step_minutes, left) {
     let [pour_off_l, add_l] = [0, 0];
     if (method === "steps") pour_off_l = add_l = now_l * (1 - after / share);
     else {
-      if ((now_l * share) / after > vessel_l + HAIR) {
+      if ((now_l * share) / after > vessel_l + TOLERANCE) {
         pour_off_l = now_l - bag_l;
         now_l = bag_l;
       }
       add_l = now_l * (share / after - 1);
       now_l += add_l;
     }
-    if (now_l > vessel_l + HAIR) throw new Refusal("vessel_too_small");
+    if (now_l > vessel_l + TOLERANCE) throw new Refusal("vessel_too_small");
     const drip = method === "drip" ? flow((add_l * 1000) / step_minutes) : {};
     rows.push({ minute: step * step_minutes, pour_off_l, add_l, ...drip, share: after, after_l: now_l });
     share = after;
@@ -118,11 +118,11 @@ function flow(ml_minute) {
 }
 
 /** @param {number | undefined} ph_gap @param {number | undefined} gh_gap @param {number} hours_in_bag */
-function notesOn(ph_gap, gh_gap, hours_in_bag) {
+function notes_on(ph_gap, gh_gap, hours_in_bag) {
   const practice = constants("acclimation_practice");
   const notes = hours_in_bag >= practice.long_in_bag_hours ? ["long_in_bag"] : [];
-  if (phFar(ph_gap)) notes.push("ph_far");
-  if (gh_gap !== undefined && gh_gap > practice.far_dgh + HAIR) notes.push("gh_far");
+  if (_ph_far(ph_gap)) notes.push("ph_far");
+  if (gh_gap !== undefined && gh_gap > practice.far_dgh + TOLERANCE) notes.push("gh_far");
   if (ph_gap === undefined && gh_gap === undefined) notes.push("nothing_measured");
   return notes;
 }

@@ -11,7 +11,7 @@ const PUBLISHED_TEMPERATURE_C = [0, 30];
  */
 export function ammonia_limits({ ph, temperature_c }) {
   const epa = constants("epa_2013");
-  const animals = epa.acute_scale * byPh(epa, "acute", ph);
+  const animals = epa.acute_scale * by_ph(epa, "acute", ph);
   const acute_by_heat = epa.acute_at_20c * 10 ** (epa.acute_per_c * (20 - temperature_c));
   const chronic_by_heat =
     epa.chronic_at_20c * 10 ** (epa.chronic_per_c * (20 - Math.max(temperature_c, epa.chronic_coldest_c)));
@@ -24,8 +24,8 @@ export function ammonia_limits({ ph, temperature_c }) {
     temperature_c <= PUBLISHED_TEMPERATURE_C[1];
   return {
     acute_tan_mg_n_l: animals * Math.min(epa.acute_cap, acute_by_heat),
-    acute_salmonid_tan_mg_n_l: Math.min(byPh(epa, "salmonid", ph), animals * acute_by_heat),
-    chronic_tan_mg_n_l: epa.chronic_scale * byPh(epa, "chronic", ph) * chronic_by_heat,
+    acute_salmonid_tan_mg_n_l: Math.min(by_ph(epa, "salmonid", ph), animals * acute_by_heat),
+    chronic_tan_mg_n_l: epa.chronic_scale * by_ph(epa, "chronic", ph) * chronic_by_heat,
     eifac_tan_mg_n_l: free_limit_mg_l / constants("nitrogen_species").nh3_per_n / fraction,
     fraction,
     notes: published ? [] : ["extended"],
@@ -36,7 +36,7 @@ export function ammonia_limits({ ph, temperature_c }) {
  * How the criterion of one kind falls with pH.
  * @param {Readonly<Record<string, number>>} epa @param {string} kind @param {number} ph
  */
-function byPh(epa, kind, ph) {
+function by_ph(epa, kind, ph) {
   const turn = epa[`${kind}_turn_ph`];
   return epa[`${kind}_un_ionised`] / (1 + 10 ** (turn - ph)) + epa[`${kind}_ionised`] / (1 + 10 ** (ph - turn));
 }

@@ -20,7 +20,7 @@ export function best_shares(rows, wanted, caps) {
   let best_miss = 0;
   let best_used = 0;
   for (const states of faces(caps.length)) {
-    const shares = onFace(rows, wanted, caps, states);
+    const shares = on_face(rows, wanted, caps, states);
     if (!shares) continue;
     let miss = 0;
     rows.forEach((row, k) => {
@@ -46,7 +46,7 @@ function* faces(count) {
  * The best shares of one face, or null if they leave the polytope or are not unique.
  * @param {number[][]} rows @param {number[]} wanted @param {number[]} caps @param {number[]} states
  */
-function onFace(rows, wanted, caps, states) {
+function on_face(rows, wanted, caps, states) {
   const free = states.flatMap((state, i) => (state === FREE ? [i] : []));
   if (free.length === 0 || free.length > rows.length + 1) return null;
   const shares = states.map((state, i) => (state === CAPPED ? caps[i] : 0));
@@ -61,7 +61,7 @@ function onFace(rows, wanted, caps, states) {
     row.forEach((value, i) => (fixed += value * shares[i]));
     return wanted[k] - fixed;
   });
-  const found = leastSquares(slopes, goals, others.length);
+  const found = least_squares(slopes, goals, others.length);
   if (!found) return null;
   others.forEach((i, at) => {
     shares[i] = found[at];
@@ -80,7 +80,7 @@ function onFace(rows, wanted, caps, states) {
  * Solve the normal equations by elimination with pivots; null if they have no single answer.
  * @param {number[][]} slopes @param {number[]} goals @param {number} size
  */
-function leastSquares(slopes, goals, size) {
+function least_squares(slopes, goals, size) {
   /** @type {number[][]} */ const matrix = [];
   for (let a = 0; a < size; a++) {
     const line = [];

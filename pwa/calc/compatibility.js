@@ -1,6 +1,6 @@
 /** Whether a list of species can share one tank: water, company, temperament, and whose mouth fits whom. */
 import { resolve } from "./animals.js";
-import { HAIR } from "./hair.js";
+import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants, table } from "./tables.js";
 
@@ -41,18 +41,18 @@ export function compatibility({ animals, temperature_c, ph, gh_dgh, planting = "
   const findings = kept.flatMap((one) => alone(one, tank, planting, cover));
   kept.forEach((one, index) => {
     for (const other of kept.slice(index + 1)) {
-      findings.push(...waterBetween(one, other), ...company(one, other), ...mouth(one, other), ...mouth(other, one));
+      findings.push(...water_between(one, other), ...company(one, other), ...mouth(one, other), ...mouth(other, one));
     }
   });
   /** @type {Record<string, number | null>} */
   const windows = {};
-  for (const [name, [, lowField, highField]] of Object.entries(RANGES)) {
+  for (const [name, [, low_field, high_field]] of Object.entries(RANGES)) {
     const known = kept.filter((one) => one[name]).map((one) => one[name]);
     const low = Math.max(...known.map((range) => range[0]));
     const high = Math.min(...known.map((range) => range[1]));
     const met = known.length > 0 && low <= high;
-    windows[lowField] = met ? low : null;
-    windows[highField] = met ? high : null;
+    windows[low_field] = met ? low : null;
+    windows[high_field] = met ? high : null;
   }
   const severities = new Set(findings.map((found) => found.severity));
   const called = new Set(findings.map((found) => NOTE_OF[found.kind]));
@@ -69,14 +69,14 @@ function needs(index, one, animal) {
   const row = one.row ?? {};
   /** @type {Record<string, [number, number] | null>} */
   const ranges = {};
-  for (const [name, [column, lowField, highField]] of Object.entries(RANGES)) {
+  for (const [name, [column, low_field, high_field]] of Object.entries(RANGES)) {
     const given = row[column] ?? [null, null];
-    const low = animal[lowField] ?? given[0];
-    const high = animal[highField] ?? given[1];
+    const low = animal[low_field] ?? given[0];
+    const high = animal[high_field] ?? given[1];
     if ((low === null) !== (high === null)) {
-      throw new Refusal("range_half", `animals.${index}.${low === null ? lowField : highField}`);
+      throw new Refusal("range_half", `animals.${index}.${low === null ? low_field : high_field}`);
     }
-    if (low !== null && low > high) throw new Refusal("range_turned", `animals.${index}.${lowField}`);
+    if (low !== null && low > high) throw new Refusal("range_turned", `animals.${index}.${low_field}`);
     ranges[name] = low === null ? null : [low, high];
   }
   return {
@@ -110,7 +110,7 @@ function alone(one, tank, planting, cover) {
     const off = Math.max(low - here, here - high);
     if (off > 0)
       found.push(
-        finding(`tank_${name}`, off > margins[name] + HAIR ? "bar" : "care", one, null, [low, high, here, here]),
+        finding(`tank_${name}`, off > margins[name] + TOLERANCE ? "bar" : "care", one, null, [low, high, here, here]),
       );
   }
   if (!Object.keys(RANGES).every((name) => one[name])) found.push(finding("not_known", "unknown", one));
@@ -125,17 +125,17 @@ function alone(one, tank, planting, cover) {
     found.push(finding("too_many_rivals", "care", one, null, [one.count, 2]));
   }
   if (planting !== "none") {
-    for (const trait of ["eats_plants", "digs"]) if (harmsPlants(one, trait)) found.push(finding(trait, "care", one));
+    for (const trait of ["eats_plants", "digs"]) if (harms_plants(one, trait)) found.push(finding(trait, "care", one));
   }
   if (cover === "open" && one.traits.includes("jumps")) found.push(finding("jumps", "care", one));
   return found;
 }
 
 /** @param {Kept} one @param {string} trait */
-const harmsPlants = (one, trait) => one.traits.includes(trait) && (trait === "eats_plants" || one.kind === "fish");
+const harms_plants = (one, trait) => one.traits.includes(trait) && (trait === "eats_plants" || one.kind === "fish");
 
 /** @param {Kept} one @param {Kept} other */
-function waterBetween(one, other) {
+function water_between(one, other) {
   const found = [];
   const margins = constants("compatibility_margins");
   for (const name of Object.keys(RANGES)) {
@@ -143,7 +143,10 @@ function waterBetween(one, other) {
     const gap = Math.max(one[name][0] - other[name][1], other[name][0] - one[name][1]);
     if (gap <= 0) continue;
     found.push(
-      finding(`${name}_apart`, gap > margins[name] + HAIR ? "bar" : "care", one, other, [...one[name], ...other[name]]),
+      finding(`${name}_apart`, gap > margins[name] + TOLERANCE ? "bar" : "care", one, other, [
+        ...one[name],
+        ...other[name],
+      ]),
     );
   }
   return found;
@@ -152,9 +155,9 @@ function waterBetween(one, other) {
 /** @param {Kept} one @param {Kept} other */
 function company(one, other) {
   const found = [];
-  const samePlace = one.level === other.level || [one.level, other.level].includes("all");
-  const bothFish = one.kind === "fish" && other.kind === "fish";
-  if (bothFish && samePlace && FIERCE.includes(one.temperament) && FIERCE.includes(other.temperament)) {
+  const same_place = one.level === other.level || [one.level, other.level].includes("all");
+  const both_fish = one.kind === "fish" && other.kind === "fish";
+  if (both_fish && same_place && FIERCE.includes(one.temperament) && FIERCE.includes(other.temperament)) {
     const aggressive = [one.temperament, other.temperament].includes("aggressive");
     found.push(finding("rivals", aggressive ? "bar" : "care", one, other));
   }
@@ -162,7 +165,7 @@ function company(one, other) {
     [one, other],
     [other, one],
   ]) {
-    if (bothFish && fierce.temperament === "aggressive" && !FIERCE.includes(meek.temperament)) {
+    if (both_fish && fierce.temperament === "aggressive" && !FIERCE.includes(meek.temperament)) {
       found.push(finding("bullies", "care", fierce, meek));
     }
     if (fierce.traits.includes("nips_fins") && meek.traits.includes("long_fins")) {
@@ -195,8 +198,8 @@ function mouth(eater, eaten) {
     return [finding("may_be_eaten", "care", eater, eaten, lengths)];
   }
   // Claws reach what rests on the bottom, whatever its length.
-  const inReach = eaten.kind === "shrimp" || (eaten.kind === "fish" && eaten.level === "bottom");
-  if (eater.kind === "crayfish" && inReach) return [finding("may_be_eaten", "care", eater, eaten, lengths)];
+  const in_reach = eaten.kind === "shrimp" || (eaten.kind === "fish" && eaten.level === "bottom");
+  if (eater.kind === "crayfish" && in_reach) return [finding("may_be_eaten", "care", eater, eaten, lengths)];
   if (eater.kind === "fish" && eater.mouth !== "grazer" && eaten.kind === "shrimp") {
     return [finding("young_eaten", "care", eater, eaten)];
   }

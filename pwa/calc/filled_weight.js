@@ -1,5 +1,5 @@
 /** The weight of a filled tank with all that belongs to it, and its pressure on the floor. */
-import { HAIR } from "./hair.js";
+import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 import { density_kg_m3 } from "./water_properties.js";
@@ -34,14 +34,15 @@ export function filled_weight({
     if (water_l === undefined) throw new Refusal("water_needed");
     if (footprint_length_cm === undefined) throw new Refusal("footprint_needed");
   } else {
-    const box = boxOf(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_mm ?? glass_mm);
+    const box = box_of(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_mm ?? glass_mm);
     tank_kg = (box.glass_l / 1000) * constants("solids").glass_kg_m3;
     if (footprint_length_cm === undefined) [footprint_length_cm, footprint_width_cm] = [box.length_cm, box.width_cm];
     if (water_l === undefined) {
       if (fill_height_cm === undefined) notes.push("to_the_rim");
       const pushed_out_l = substrate_kg / constants("solids").grains_kg_l + hardscape_kg / hardscape_density_kg_l;
-      water_l = waterL(box, fill_height_cm ?? box.inside_height_cm, pushed_out_l);
-    } else if (water_l > (box.inside_cm2 * box.inside_height_cm) / 1000 + HAIR) throw new Refusal("more_than_it_holds");
+      water_l = _water_l(box, fill_height_cm ?? box.inside_height_cm, pushed_out_l);
+    } else if (water_l > (box.inside_cm2 * box.inside_height_cm) / 1000 + TOLERANCE)
+      throw new Refusal("more_than_it_holds");
   }
   const water_kg = (water_l * density) / 1000;
   const total_kg = tank_kg + water_kg + substrate_kg + hardscape_kg + equipment_kg + stand_kg;
@@ -66,7 +67,7 @@ export function filled_weight({
  * @param {number} length_cm @param {number} width_cm @param {number} height_cm
  * @param {string} measures @param {number} glass_mm @param {number} base_glass_mm
  */
-function boxOf(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_mm) {
+function box_of(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_mm) {
   const walls_cm = (2 * glass_mm) / 10;
   const base_cm = base_glass_mm / 10;
   const given = [length_cm, width_cm, height_cm];
@@ -85,8 +86,8 @@ function boxOf(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_mm
  * Water under the fill line, less what stands in it.
  * @param {{inside_cm2: number, inside_height_cm: number}} box @param {number} depth_cm @param {number} pushed_out_l
  */
-function waterL(box, depth_cm, pushed_out_l) {
-  if (depth_cm > box.inside_height_cm + HAIR) throw new Refusal("above_rim");
+function _water_l(box, depth_cm, pushed_out_l) {
+  if (depth_cm > box.inside_height_cm + TOLERANCE) throw new Refusal("above_rim");
   const water_l = (box.inside_cm2 * depth_cm) / 1000 - pushed_out_l;
   if (water_l < 0) throw new Refusal("no_room_for_water");
   return water_l;

@@ -48,7 +48,7 @@ export function heater_power({
     top_loss_w,
     evaporation_w,
     side_w_m2_k: side,
-    notes: notesOn(loss_w, warmer, heater_w),
+    notes: notes_on(loss_w, warmer, heater_w),
   };
   if (water_l !== undefined && loss_w > 0) {
     const kj_k = ((water_l * density_kg_m3(temperature_c)) / 1000) * heat.heat_of_water_kj_kg_k;
@@ -59,7 +59,7 @@ export function heater_power({
 }
 
 /** @param {number} loss_w @param {number} warmer @param {number} heater_w */
-function notesOn(loss_w, warmer, heater_w) {
+function notes_on(loss_w, warmer, heater_w) {
   const notes = loss_w <= 0 ? ["none_needed"] : [];
   if (warmer < 0) notes.push("warm_room");
   if (heater_w >= constants("heaters_in_practice").two_from_w) notes.push("two_heaters");

@@ -1,5 +1,5 @@
 /** The light a planted tank gets in a day, and the hours that an amount needs. */
-import { HAIR } from "./hair.js";
+import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
@@ -17,9 +17,9 @@ export function light_dose({ ppfd_umol_m2_s, hours, ramp_minutes = 0, wanted_mol
   const mol_m2_hour = (ppfd_umol_m2_s * SECONDS_PER_HOUR) / UMOL_PER_MOL;
   /** @type {Record<string, any>} */
   const out = { dli_mol_m2_day: mol_m2_hour * full_hours, full_hours, band: band(ppfd_umol_m2_s) };
-  const notes = notesOn(ppfd_umol_m2_s, hours);
+  const notes = notes_on(ppfd_umol_m2_s, hours);
   if (wanted_mol_m2_day !== undefined) {
-    if (wanted_mol_m2_day <= mol_m2_hour * (24 - ramp_hours) + HAIR && mol_m2_hour > HAIR) {
+    if (wanted_mol_m2_day <= mol_m2_hour * (24 - ramp_hours) + TOLERANCE && mol_m2_hour > TOLERANCE) {
       out.hours_needed = Math.min(24, wanted_mol_m2_day / mol_m2_hour + ramp_hours);
     } else notes.push("cannot_reach");
   }
@@ -34,7 +34,7 @@ function band(ppfd_umol_m2_s) {
 }
 
 /** @param {number} ppfd_umol_m2_s @param {number} hours @returns {string[]} */
-function notesOn(ppfd_umol_m2_s, hours) {
+function notes_on(ppfd_umol_m2_s, hours) {
   const egeria = constants("light_for_submerged_plants");
   const notes = [];
   if (ppfd_umol_m2_s < egeria.compensation_low_umol_m2_s) notes.push("below_compensation");

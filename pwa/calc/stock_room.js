@@ -1,5 +1,5 @@
 /** Room for fish by the trade's rules: surface for each centimetre of fish, and length to swim. */
-import { HAIR } from "./hair.js";
+import { TOLERANCE } from "./tolerance.js";
 import { constants } from "./tables.js";
 
 /** Surface that one grown fish asks for [cm²]; none for shrimp and snails. @param {{kind: string, adult_cm: number}} one */
@@ -17,5 +17,5 @@ export function long_enough(one, length_cm) {
   const rule = constants("room_practice");
   const swims = one.row?.social === "shoal" || one.row?.temperament === "restless";
   const lengths = swims ? rule.swimmer_lengths : rule.other_lengths;
-  return one.kind !== "fish" || length_cm >= lengths * one.adult_cm - HAIR;
+  return one.kind !== "fish" || length_cm >= lengths * one.adult_cm - TOLERANCE;
 }

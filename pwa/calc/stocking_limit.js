@@ -63,20 +63,20 @@ export function stocking_limit({
   const usual = nitrogen_room(nitrogen);
   // Oxygen that the oxidation of a gram's ammonia takes, beside the gram's own breathing.
   const oxidising_mg_h_g = (usual.tan_mg_n_g_day / 24) * constants("ebeling_2006").oxygen_per_n;
-  const each = stock.map((one) => asksOf(one, temperature_c, length_cm));
-  const lot = lotOf(mixture(stock), each);
+  const each = stock.map((one) => asks_of(one, temperature_c, length_cm));
+  const lot = lot_of(mixture(stock), each);
   const spare_mg_h = others_at_dawn_mg_h(still_night(tank), least_mg_l);
-  const oxygenG = (/** @type {string} */ doubt = "", place = USUAL) =>
+  const oxygen_g_in = (/** @type {string} */ doubt = "", place = USUAL) =>
     oxygen_g_of(tank, lot, oxidising_mg_h_g, least_mg_l, doubt, place);
   const nitrogen_g = usual.limit_g;
-  const oxygen_g = oxygenG();
+  const oxygen_g = oxygen_g_in();
   const [nitrogen_low_g, nitrogen_high_g] = band(
     nitrogen_g,
     NITROGEN_DOUBTS.flatMap((doubt) => [LOW, HIGH].map((place) => nitrogen_room(nitrogen, doubt, place).limit_g)),
   );
   const [oxygen_low_g, oxygen_high_g] = band(
     oxygen_g,
-    DOUBTS.flatMap((doubt) => [LOW, HIGH].map((place) => oxygenG(doubt, place))),
+    DOUBTS.flatMap((doubt) => [LOW, HIGH].map((place) => oxygen_g_in(doubt, place))),
   );
   const room_g = lot.cm2 > 0 ? (lot.fits ? (surface_cm2 / lot.cm2) * lot.g : 0) : null;
   /** @type {[string, number][]} */
@@ -86,7 +86,7 @@ export function stocking_limit({
   ];
   if (room_g !== null) limits.push(["room", room_g]);
   const [binding, limit_g] = limits.reduce((least, one) => (one[1] < least[1] ? one : least));
-  const used = lotOf(
+  const used = lot_of(
     stock.map((one) => one.count),
     each,
   );
@@ -119,7 +119,7 @@ export function stocking_limit({
     room_g,
     room_low_g: room_g === null ? null : room_g / practice.low_factor,
     room_high_g: room_g === null ? null : room_g * practice.high_factor,
-    more: stock.map((one, index) => moreOf(one, each[index], free, oxidising_mg_h_g)),
+    more: stock.map((one, index) => more_of(one, each[index], free, oxidising_mg_h_g)),
     feed_g_day: share * present_g,
     tan_mg_n_g_day: usual.tan_mg_n_g_day,
     nitrate_mg_n_g_day: usual.nitrate_mg_n_g_day,
@@ -134,7 +134,7 @@ export function stocking_limit({
 }
 
 /** What one grown animal asks of the tank. @param {import("./animals.js").Resolved} one @param {number} temperature_c @param {number} length_cm @returns {Asked} */
-function asksOf(one, temperature_c, length_cm) {
+function asks_of(one, temperature_c, length_cm) {
   return {
     g: one.adult_g,
     mg_h: breathing_mg_h(one.adult_g, temperature_c),
@@ -144,7 +144,7 @@ function asksOf(one, temperature_c, length_cm) {
 }
 
 /** What so many of each ask together; it fits if every animal in it does. @param {number[]} counts @param {Asked[]} each @returns {Asked} */
-function lotOf(counts, each) {
+function lot_of(counts, each) {
   const total = (/** @type {"g" | "mg_h" | "cm2"} */ what) =>
     each.reduce((sum, asks, index) => sum + counts[index] * asks[what], 0);
   return {
@@ -179,7 +179,7 @@ function band(usual, others) {
  * How many more of one animal fit by each limit, if only these are added.
  * @param {import("./animals.js").Resolved} one @param {Asked} asks @param {{g: number, mg_h: number, cm2: number}} free @param {number} oxidising_mg_h_g
  */
-function moreOf(one, asks, free, oxidising_mg_h_g) {
+function more_of(one, asks, free, oxidising_mg_h_g) {
   const nitrogen = whole(free.g / asks.g);
   const oxygen = whole(free.mg_h / (asks.mg_h + asks.g * oxidising_mg_h_g));
   const room = asks.cm2 <= 0 ? null : asks.fits ? whole(free.cm2 / asks.cm2) : 0;

@@ -1,5 +1,5 @@
 /** Litres, kilograms and shop bags of a layered, sloping bed. */
-import { HAIR } from "./hair.js";
+import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
@@ -16,10 +16,10 @@ export function substrate({ length_cm, width_cm, layers, support_bags = 0, suppo
   const amounts = layers.map((layer, place) => {
     let litres = (base_cm2 * (layer.front_cm + layer.back_cm)) / 2 / 1000;
     if (place === 0) {
-      if (support_l > litres + HAIR) throw new Refusal("bags_do_not_fit");
+      if (support_l > litres + TOLERANCE) throw new Refusal("bags_do_not_fit");
       litres = Math.max(0, litres - support_l);
     }
-    return amountOf(layer, litres, place);
+    return amount_of(layer, litres, place);
   });
   const front_cm = sum(layers.map((layer) => layer.front_cm));
   const back_cm = sum(layers.map((layer) => layer.back_cm));
@@ -40,7 +40,7 @@ export function substrate({ length_cm, width_cm, layers, support_bags = 0, suppo
     const cap = layers.slice(highest + 1);
     out.cap_front_cm = sum(cap.map((layer) => layer.front_cm));
     out.cap_back_cm = sum(cap.map((layer) => layer.back_cm));
-    notes.push(...capNotes(out.cap_front_cm, out.cap_back_cm));
+    notes.push(...cap_notes(out.cap_front_cm, out.cap_back_cm));
     const deep = practice("nutrient_most_cm");
     if (layers.some((layer) => layer.role === "nutrient" && Math.max(layer.front_cm, layer.back_cm) > deep)) {
       notes.push("deep_nutrient");
@@ -52,7 +52,7 @@ export function substrate({ length_cm, width_cm, layers, support_bags = 0, suppo
 }
 
 /** @param {Layer} layer @param {number} litres @param {number} place */
-function amountOf(layer, litres, place) {
+function amount_of(layer, litres, place) {
   let density = layer.density_kg_l;
   if (density === undefined) {
     if (layer.material === "other") throw new Refusal("density_needed", `layers.${place}.density_kg_l`);
@@ -72,7 +72,7 @@ function amountOf(layer, litres, place) {
 const packs = (exact) => Math.ceil(exact - 1e-9) + 0;
 
 /** @param {number} front_cm @param {number} back_cm @returns {string[]} */
-function capNotes(front_cm, back_cm) {
+function cap_notes(front_cm, back_cm) {
   if (Math.max(front_cm, back_cm) === 0) return ["no_cap"];
   const thin = Math.min(front_cm, back_cm) < practice("cap_least_cm") ? ["thin_cap"] : [];
   const thick = Math.max(front_cm, back_cm) > practice("cap_most_cm") ? ["thick_cap"] : [];

@@ -1,5 +1,5 @@
 /** Litres of a tank: to the rim, and of water when filled, after substrate and hardscape. */
-import { HAIR } from "./hair.js";
+import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { floor_cm2 } from "./tank_shapes.js";
 
@@ -27,13 +27,14 @@ export function volume({
   const glass_cm = measures === "outside" ? glass_mm / 10 : 0;
   const inside_height_cm = height_cm - glass_cm;
   if (inside_height_cm <= 0) throw new Refusal("glass_too_thick");
-  if (fill_height_cm !== undefined && fill_height_cm > inside_height_cm + HAIR) throw new Refusal("fill_above_rim");
+  if (fill_height_cm !== undefined && fill_height_cm > inside_height_cm + TOLERANCE)
+    throw new Refusal("fill_above_rim");
   const filled_to_cm = Math.min(fill_height_cm ?? inside_height_cm, inside_height_cm);
   let gross_l, filled_l, surface_cm2;
   if (shape === "bowl") {
     const diameter_cm = /** @type {number} */ (plan.diameter_cm) - 2 * glass_cm;
     if (diameter_cm <= 0) throw new Refusal("glass_too_thick");
-    if (inside_height_cm > diameter_cm + HAIR) throw new Refusal("bowl_too_tall");
+    if (inside_height_cm > diameter_cm + TOLERANCE) throw new Refusal("bowl_too_tall");
     [gross_l] = bowl(diameter_cm / 2, inside_height_cm);
     [filled_l, surface_cm2] = bowl(diameter_cm / 2, filled_to_cm);
   } else {
@@ -46,7 +47,7 @@ export function volume({
   if (displaced_l >= filled_l) throw new Refusal("displaced_too_much");
   const notes = [];
   if (fill_height_cm === undefined && metered_l === undefined) notes.push("filled_to_rim");
-  if (metered_l !== undefined && metered_l > gross_l + HAIR) notes.push("metered_above_gross");
+  if (metered_l !== undefined && metered_l > gross_l + TOLERANCE) notes.push("metered_above_gross");
   return {
     gross_l,
     water_l: metered_l ?? filled_l - displaced_l,

@@ -24,7 +24,7 @@ export function water_blend({ sources, target, litres }) {
     caps,
   );
   if (!shares) throw new Refusal("not_enough_water");
-  const reached = reachedBy(sources, shares);
+  const reached = reached_by(sources, shares);
   const missed = wanted.some((name) => Math.abs(reached[name] - target[name]) > CLOSE_ENOUGH);
   const amounts = shares.map((share) => share * litres);
   const pour = sources.flatMap((source, index) =>
@@ -37,7 +37,7 @@ export function water_blend({ sources, target, litres }) {
  * What the mixture has, property by property, where every water used says it.
  * @param {Record<string, any>[]} sources @param {number[]} shares
  */
-function reachedBy(sources, shares) {
+function reached_by(sources, shares) {
   /** @type {Record<string, number>} */ const reached = {};
   const used = sources.flatMap((source, index) => (shares[index] > 0 ? [{ source, share: shares[index] }] : []));
   for (const name of PROPERTIES) {

@@ -1,15 +1,15 @@
 /** Calls to the server: one shape in, one shape out, a time limit, and never a guess at a strange answer. */
 
-/** @typedef {{method: string, path: string, key?: string, body?: unknown, bytes?: Blob, timeoutMs?: number, wants?: "bytes"}} Outgoing */
-/** @typedef {{status: number, retryAfterMs: number | null, body: any}} Incoming `body` is parsed JSON, null if there was none; a Blob where bytes were wanted */
+/** @typedef {{method: string, path: string, key?: string, body?: unknown, bytes?: Blob, timeout_ms?: number, wants?: "bytes"}} Outgoing */
+/** @typedef {{status: number, retry_after_ms: number | null, body: any}} Incoming `body` is parsed JSON, null if there was none; a Blob where bytes were wanted */
 
 /** The server could not be reached, failed (`status`), or what answered is not it (a portal's sign-in page). */
 export class Unreachable extends Error {
-  /** @param {string} message @param {{cause?: unknown, status?: number, retryAfterMs?: number | null}} [more] */
-  constructor(message, { cause, status = 0, retryAfterMs = null } = {}) {
+  /** @param {string} message @param {{cause?: unknown, status?: number, retry_after_ms?: number | null}} [more] */
+  constructor(message, { cause, status = 0, retry_after_ms = null } = {}) {
     super(message, { cause });
     this.status = status;
-    this.retryAfterMs = retryAfterMs;
+    this.retry_after_ms = retry_after_ms;
   }
 }
 
@@ -19,7 +19,7 @@ export class Refused extends Error {
   constructor(answer) {
     super(answer.body?.detail ?? answer.body?.title ?? `The server answered ${answer.status}`);
     this.status = answer.status;
-    this.retryAfterMs = answer.retryAfterMs;
+    this.retry_after_ms = answer.retry_after_ms;
     this.problem = answer.body ?? {};
     /** @type {{field: string, message: string, allowed: string}[]} */
     this.errors = answer.body?.errors ?? [];
@@ -34,7 +34,7 @@ const WORTH_PACKING = 1000;
  * @param {Outgoing} out @returns {Promise<Incoming>}
  * @throws {Unreachable}
  */
-export async function fetchSend({ method, path, key, body, bytes, wants, timeoutMs = USUAL_LIMIT_MS }) {
+export async function fetch_send({ method, path, key, body, bytes, wants, timeout_ms = USUAL_LIMIT_MS }) {
   /** @type {Record<string, string>} */ const headers = { Accept: "application/json" };
   if (key) headers.Authorization = `Bearer ${key}`;
   /** @type {BodyInit | undefined} */ let load;
@@ -51,7 +51,7 @@ export async function fetchSend({ method, path, key, body, bytes, wants, timeout
     }
   }
   const limit = new AbortController();
-  const timer = setTimeout(() => limit.abort(), timeoutMs);
+  const timer = setTimeout(() => limit.abort(), timeout_ms);
   try {
     const answer = await fetch(path, {
       method,
@@ -61,9 +61,9 @@ export async function fetchSend({ method, path, key, body, bytes, wants, timeout
       cache: "no-store",
       redirect: "error",
     });
-    const retryAfterMs = retryAfter(answer.headers.get("Retry-After"));
+    const retry_after_ms = retry_after(answer.headers.get("Retry-After"));
     const got = wants === "bytes" && answer.ok ? await answer.blob() : parsed(answer, await answer.text());
-    return { status: answer.status, retryAfterMs, body: got };
+    return { status: answer.status, retry_after_ms, body: got };
   } catch (failed) {
     if (failed instanceof Unreachable) throw failed;
     throw new Unreachable("The server could not be reached", { cause: failed });
@@ -87,7 +87,7 @@ function parsed(answer, text) {
 }
 
 /** Seconds only (RFC 9110, 10.2.3); a date is read as none. @param {string | null} header */
-const retryAfter = (header) => (header !== null && /^\d+$/.test(header) ? Number(header) * 1000 : null);
+const retry_after = (header) => (header !== null && /^\d+$/.test(header) ? Number(header) * 1000 : null);
 
 /**
  * Ask, and give the body of a 2xx.
@@ -97,9 +97,9 @@ const retryAfter = (header) => (header !== null && /^\d+$/.test(header) ? Number
  */
 export async function ask(phone, out) {
   const answer = await phone.send(out);
-  const { status, retryAfterMs } = answer;
+  const { status, retry_after_ms } = answer;
   if (status >= 500)
-    throw new Unreachable(answer.body?.title ?? `The server answered ${status}`, { status, retryAfterMs });
+    throw new Unreachable(answer.body?.title ?? `The server answered ${status}`, { status, retry_after_ms });
   if (status < 200 || status >= 300) throw new Refused(answer);
   return answer.body;
 }

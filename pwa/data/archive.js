@@ -1,7 +1,7 @@
 /** The open archive of a room: its form, and reading one that came from anywhere. DEVELOPERS.md describes it. */
-import { checkFields } from "../contracts.js";
+import { check_fields } from "../contracts.js";
 import { sha256 } from "./sha256.js";
-import { isZip, unzip } from "./zip.js";
+import { is_zip, unzip } from "./zip.js";
 
 export const FORMAT = "limnary-room";
 export const VERSION = 1;
@@ -33,10 +33,10 @@ export class ArchiveBroken extends Error {
  * @returns {Promise<{rows: any[], lines: any[], photos: {hash: string, type: string, bytes: Uint8Array<ArrayBuffer>}[]}>}
  * @throws {ArchiveBroken}
  */
-export async function readArchive(kinds, bytes) {
+export async function read_archive(kinds, bytes) {
   /** @type {Map<string, Uint8Array<ArrayBuffer>>} */ let files;
   try {
-    files = isZip(bytes) ? await unzip(bytes) : new Map([[LINES, bytes]]);
+    files = is_zip(bytes) ? await unzip(bytes) : new Map([[LINES, bytes]]);
   } catch (broken) {
     throw new ArchiveBroken([/** @type {Error} */ (broken).message]);
   }
@@ -51,8 +51,8 @@ export async function readArchive(kinds, bytes) {
     throw new ArchiveBroken([`its first line must say "format": "${FORMAT}", "version": ${VERSION}`]);
   const lines = objects.filter(({ value }) => typeof value.op === "object" && value.op !== null);
   const rows = objects.filter((one) => !lines.includes(one));
-  for (const { value, at } of rows) wrong.push(...rowFaults(kinds, value).map((fault) => `line ${at}: ${fault}`));
-  for (const { value, at } of lines) wrong.push(...opFaults(kinds, value.op).map((fault) => `line ${at}: ${fault}`));
+  for (const { value, at } of rows) wrong.push(...row_faults(kinds, value).map((fault) => `line ${at}: ${fault}`));
+  for (const { value, at } of lines) wrong.push(...op_faults(kinds, value.op).map((fault) => `line ${at}: ${fault}`));
   if (rows.length !== (head.rows ?? rows.length))
     wrong.push(`${head.rows} rows are announced, ${rows.length} are here`);
   const photos = [];
@@ -80,8 +80,8 @@ function parsed(line, at, wrong) {
 }
 
 /** @param {Record<string, any>} kinds @param {any} row @returns {string[]} */
-function rowFaults(kinds, row) {
-  const faults = recordFaults(kinds, row);
+function row_faults(kinds, row) {
+  const faults = record_faults(kinds, row);
   if (faults.length) return faults;
   const { fields, stamps } = row;
   const objects = [fields, stamps].every((one) => typeof one === "object" && one !== null);
@@ -91,28 +91,28 @@ function rowFaults(kinds, row) {
     (stamp) => stamp !== null && stamp !== undefined,
   );
   if (!every.every((stamp) => STAMP.test(String(stamp)))) return ["a stamp must look like 1767225600000-00000-phone"];
-  return Object.keys(fields).length ? fieldFaults(kinds[row.kind], fields, true) : [];
+  return Object.keys(fields).length ? field_faults(kinds[row.kind], fields, true) : [];
 }
 
 /** @param {Record<string, any>} kinds @param {any} op @returns {string[]} */
-function opFaults(kinds, op) {
-  const faults = recordFaults(kinds, op);
+function op_faults(kinds, op) {
+  const faults = record_faults(kinds, op);
   if (faults.length) return faults;
   if (!ID.test(op.op) || !STAMP.test(op.stamp) || !["put", "del", "restore"].includes(op.type))
     return ["op, stamp or type is not one"];
-  return op.type === "put" ? fieldFaults(kinds[op.kind], op.fields ?? {}, false) : [];
+  return op.type === "put" ? field_faults(kinds[op.kind], op.fields ?? {}, false) : [];
 }
 
 /** @param {Record<string, any>} kinds @param {any} record @returns {string[]} */
-function recordFaults(kinds, record) {
+function record_faults(kinds, record) {
   if (!Object.hasOwn(kinds, record.kind)) return [`kind must be one of ${Object.keys(kinds).join(", ")}`];
   return typeof record.id === "string" && ID.test(record.id) ? [] : ["id must be 8 to 64 letters, digits, - or _"];
 }
 
 /** @param {any} spec @param {Record<string, any>} fields @param {boolean} all whether required ones must be there */
-function fieldFaults(spec, fields, all) {
+function field_faults(spec, fields, all) {
   const given = Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
-  const { errors } = checkFields(spec.fields, given);
+  const { errors } = check_fields(spec.fields, given);
   return errors
     .filter(({ field }) => all || field in fields || field.includes("."))
     .map(({ field, message }) => `${field} ${message}`);
@@ -120,5 +120,5 @@ function fieldFaults(spec, fields, all) {
 
 /** Whether the fields alone make a whole record. @param {any} spec @param {Record<string, any>} fields */
 export const whole = (spec, fields) =>
-  checkFields(spec.fields, Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null))).errors
+  check_fields(spec.fields, Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null))).errors
     .length === 0;

@@ -7,21 +7,23 @@
 const MOST_IN_A_MILLISECOND = 99999;
 
 /** @param {number} ms @param {number} counter @param {string} device */
-export const stampOf = (ms, counter, device) =>
+export const stamp_of = (ms, counter, device) =>
   `${String(ms).padStart(13, "0")}-${String(counter).padStart(5, "0")}-${device}`;
 
 /** Milliseconds of a stamp. @param {string} stamp */
-export const msOf = (stamp) => Number(stamp.slice(0, 13));
+export const ms_of = (stamp) => Number(stamp.slice(0, 13));
 
 /**
  * The stamp that follows `last` at this time. Stamps compare as text.
- * @param {string | null} last @param {number} nowMs corrected by the offset to the server @param {string} device
+ * @param {string | null} last @param {number} now_ms corrected by the offset to the server @param {string} device
  */
-export function following(last, nowMs, device) {
-  const now = Math.max(0, Math.floor(nowMs));
-  if (last === null || now > msOf(last)) return stampOf(now, 0, device);
+export function following(last, now_ms, device) {
+  const now = Math.max(0, Math.floor(now_ms));
+  if (last === null || now > ms_of(last)) return stamp_of(now, 0, device);
   const counter = Number(last.slice(14, 19)) + 1;
-  return counter > MOST_IN_A_MILLISECOND ? stampOf(msOf(last) + 1, 0, device) : stampOf(msOf(last), counter, device);
+  return counter > MOST_IN_A_MILLISECOND
+    ? stamp_of(ms_of(last) + 1, 0, device)
+    : stamp_of(ms_of(last), counter, device);
 }
 
 /** The greatest of some stamps, null if there is none. @param {(string | null | undefined)[]} stamps */
@@ -32,18 +34,18 @@ export function latest(stamps) {
 }
 
 /** Every stamp of a row of the mirror. @param {any} row @returns {(string | null)[]} */
-export const stampsOfRow = (row) => [...Object.values(row.stamps ?? {}), row.deleted, row.restored];
+export const stamps_of_row = (row) => [...Object.values(row.stamps ?? {}), row.deleted, row.restored];
 
 /**
  * Take stamps for new writes, inside their transaction (stores: device).
- * @param {any} t @param {number} nowMs corrected @param {string} device @param {number} count
+ * @param {any} t @param {number} now_ms corrected @param {string} device @param {number} count
  * @returns {Promise<string[]>} increasing
  */
-export async function take(t, nowMs, device, count) {
+export async function take(t, now_ms, device, count) {
   let last = (await t.device.get("clock"))?.last ?? null;
   const stamps = [];
   for (let made = 0; made < count; made++) {
-    last = following(last, nowMs, device);
+    last = following(last, now_ms, device);
     stamps.push(last);
   }
   await t.device.put({ name: "clock", last });
@@ -69,7 +71,7 @@ export async function rebuild(t, { forget = false } = {}) {
   const waiting = (await t.outbox.index("stamp").openKeyCursor(null, "prev"))?.key;
   const kept = (await t.kept.index("stamp").openKeyCursor(null, "prev"))?.key;
   const former = (await t.former.getAll()).map((/** @type {any} */ { row }) => row);
-  const told = latest([kept, ...[...(await t.rows.getAll()), ...former].flatMap(stampsOfRow)]);
+  const told = latest([kept, ...[...(await t.rows.getAll()), ...former].flatMap(stamps_of_row)]);
   // Writes from the future still wait: to step back now would give stamps between them a second time.
   if (stored && waiting > (told ?? "")) return stored;
   const last = latest([waiting, told]);

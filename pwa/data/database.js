@@ -23,7 +23,7 @@ export class NotSaved extends Error {
 
 /** One function a version, in order; a published one never changes. @type {((db: any, transaction: any) => void)[]} */
 export const MIGRATIONS = [
-  function firstStores(db) {
+  function first_stores(db) {
     // The mirror: rows as the server said them, with their room.
     db.createObjectStore("rows", { keyPath: ["room", "kind", "id"] });
     // Ops that the server has not acknowledged; `n` is the order in which they were written.
@@ -42,23 +42,23 @@ export const MIGRATIONS = [
     // `identity`, `clock` and `offset`.
     db.createObjectStore("device", { keyPath: "name" });
   },
-  function photosAndAges(db, transaction) {
+  function photos_and_ages(db, transaction) {
     const photos = db.createObjectStore("photos", { keyPath: ["room", "sha256"] });
     photos.createIndex("state", ["room", "state"]);
     transaction.objectStore("kept").createIndex("sharedAt", "sharedAt");
   },
-  function rowsOfBeforeARestore(db) {
+  function rows_of_before_a_restore(db) {
     db.createObjectStore("former", { keyPath: ["room", "kind", "id", "epoch"] });
   },
 ];
 
 /**
  * Open the database, migrating an older one.
- * @param {{name?: string, onBlocked?: () => void, onOutdated?: () => void}} [how]
- *   onBlocked: another tab holds an older version open; ask the person to close it.
- *   onOutdated: a newer version of the app wants the database; this tab let go of it and must be reloaded.
+ * @param {{name?: string, on_blocked?: () => void, on_outdated?: () => void}} [how]
+ *   on_blocked: another tab holds an older version open; ask the person to close it.
+ *   on_outdated: a newer version of the app wants the database; this tab let go of it and must be reloaded.
  */
-export async function openDatabase({ name = "limnary", onBlocked = () => {}, onOutdated = () => {} } = {}) {
+export async function open_database({ name = "limnary", on_blocked = () => {}, on_outdated = () => {} } = {}) {
   /** @type {any} */ let db = null;
 
   async function connect() {
@@ -66,10 +66,10 @@ export async function openDatabase({ name = "limnary", onBlocked = () => {}, onO
       upgrade(fresh, from, to, transaction) {
         for (const migrate of MIGRATIONS.slice(from, to ?? undefined)) migrate(fresh, transaction);
       },
-      blocked: onBlocked,
+      blocked: on_blocked,
       blocking() {
         opened.close();
-        onOutdated();
+        on_outdated();
       },
       terminated() {
         db = null;
@@ -106,12 +106,12 @@ export async function openDatabase({ name = "limnary", onBlocked = () => {}, onO
         // It has already aborted by itself.
       }
       await done.catch(() => {});
-      throw storageError(failed, transaction.error);
+      throw storage_error(failed, transaction.error);
     }
     try {
       await done;
     } catch (failed) {
-      throw storageError(failed, transaction.error);
+      throw storage_error(failed, transaction.error);
     }
     return result;
   }
@@ -126,10 +126,10 @@ export async function openDatabase({ name = "limnary", onBlocked = () => {}, onO
   };
 }
 
-/** @typedef {Awaited<ReturnType<typeof openDatabase>>} Database */
+/** @typedef {Awaited<ReturnType<typeof open_database>>} Database */
 
 /** @param {any} failed @param {any} behind why the transaction aborted, if it did by itself */
-function storageError(failed, behind) {
+function storage_error(failed, behind) {
   const names = [failed?.name, behind?.name];
   if (names.includes("QuotaExceededError")) return new NotSaved("no-space", failed);
   if (names.some((name) => ["AbortError", "UnknownError", "DataError", "InvalidStateError"].includes(name))) {
@@ -139,4 +139,4 @@ function storageError(failed, behind) {
 }
 
 /** All keys of one room in a store whose key begins with the room. @param {string} room */
-export const ofRoom = (room) => IDBKeyRange.bound([room], [room, []]);
+export const of_room = (room) => IDBKeyRange.bound([room], [room, []]);

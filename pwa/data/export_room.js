@@ -1,7 +1,7 @@
 /** A room out of the phone: the server's rows as it said them (before a restore too, where it lacks them), and every op that no row confirms yet. */
 import { ENDINGS, FORMAT, LINES, READINGS, VERSION } from "./archive.js";
-import { ofRoom } from "./database.js";
-import { correctedNow, isoOf } from "./write.js";
+import { of_room } from "./database.js";
+import { corrected_now, iso_of } from "./write.js";
 import { zip } from "./zip.js";
 
 /**
@@ -9,13 +9,13 @@ import { zip } from "./zip.js";
  * @param {import("./phone.js").Phone} phone @param {string} room @param {string} readings as CSV
  * @returns {Promise<Blob>} a ZIP
  */
-export async function exportRoom(phone, room, readings) {
+export async function export_room(phone, room, readings) {
   const { lines, photos } = await phone.database.read(
     ["rows", "former", "outbox", "kept", "rooms", "device", "photos"],
     async (t) => {
       const held = await t.rooms.get(room);
-      const mirror = (await t.rows.getAll(ofRoom(room))).map((/** @type {any} */ { room: _room, ...row }) => row);
-      const rows = [...mirror, ...(await t.former.getAll(ofRoom(room))).map((/** @type {any} */ { row }) => row)];
+      const mirror = (await t.rows.getAll(of_room(room))).map((/** @type {any} */ { room: _room, ...row }) => row);
+      const rows = [...mirror, ...(await t.former.getAll(of_room(room))).map((/** @type {any} */ { row }) => row)];
       const kept = (await t.kept.index("room").getAll(room)).filter(
         (/** @type {any} */ entry) => entry.seq > (held?.settled ?? 0),
       );
@@ -25,10 +25,10 @@ export async function exportRoom(phone, room, readings) {
         version: VERSION,
         room: { id: room, name: held?.name ?? "" },
         people: held?.people ?? {},
-        exported_at: isoOf(await correctedNow(t, phone)),
+        exported_at: iso_of(await corrected_now(t, phone)),
         rows: rows.length,
       };
-      return { lines: [head, ...rows, ...entries.map(asLine)], photos: await t.photos.getAll(ofRoom(room)) };
+      return { lines: [head, ...rows, ...entries.map(as_line)], photos: await t.photos.getAll(of_room(room)) };
     },
   );
   const pictures = photos.map((/** @type {any} */ { sha256: hash, type, bytes }) => ({
@@ -36,7 +36,7 @@ export async function exportRoom(phone, room, readings) {
     bytes: new Uint8Array(bytes),
   }));
   const table = { name: READINGS, bytes: new TextEncoder().encode(readings) };
-  return zip([{ name: LINES, bytes: jsonLines(lines) }, table, ...pictures]);
+  return zip([{ name: LINES, bytes: json_lines(lines) }, table, ...pictures]);
 }
 
 /**
@@ -44,7 +44,7 @@ export async function exportRoom(phone, room, readings) {
  * @param {import("./phone.js").Phone} phone @param {string} room
  * @returns {Promise<Blob>} JSON lines, an archive without rows
  */
-export async function exportNeedsYou(phone, room) {
+export async function export_needs_you(phone, room) {
   const lines = await phone.database.read(["outbox", "rooms", "device"], async (t) => {
     const held = await t.rooms.get(room);
     const entries = (await t.outbox.index("room").getAll(room)).filter(
@@ -55,16 +55,16 @@ export async function exportNeedsYou(phone, room) {
       version: VERSION,
       room: { id: room, name: held?.name ?? "" },
       people: {},
-      exported_at: isoOf(await correctedNow(t, phone)),
+      exported_at: iso_of(await corrected_now(t, phone)),
       rows: 0,
     };
-    return [head, ...entries.map(asLine)];
+    return [head, ...entries.map(as_line)];
   });
-  return new Blob([jsonLines(lines)], { type: "application/x-ndjson" });
+  return new Blob([json_lines(lines)], { type: "application/x-ndjson" });
 }
 
 /** An op as a line. @param {any} entry */
-const asLine = ({ op, by, at, state = "shared", reason, errors }) => ({ op, by, at, state, reason, errors });
+const as_line = ({ op, by, at, state = "shared", reason, errors }) => ({ op, by, at, state, reason, errors });
 
 /** @param {any[]} lines @returns {Uint8Array<ArrayBuffer>} */
-const jsonLines = (lines) => new TextEncoder().encode(lines.map((line) => `${JSON.stringify(line)}\n`).join(""));
+const json_lines = (lines) => new TextEncoder().encode(lines.map((line) => `${JSON.stringify(line)}\n`).join(""));

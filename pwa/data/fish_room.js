@@ -1,16 +1,16 @@
 /** The only door the screens use: one fish room's records, as they stand on this phone. */
-import { LOCAL, identity, join as joinBy, makeRoom as makeBy, rooms as knownRooms, wake } from "./identity.js";
-import { bringAgain } from "./bring_back.js";
+import { LOCAL, identity, join as joinBy, make_room as makeBy, rooms as knownRooms, wake } from "./identity.js";
+import { bring_again } from "./bring_back.js";
 import { again, discard, undiscard } from "./outbox.js";
-import { ofRoom } from "./database.js";
-import { exportNeedsYou, exportRoom } from "./export_room.js";
-import { importRoom } from "./import_room.js";
-import { thisPhone } from "./phone.js";
+import { of_room } from "./database.js";
+import { export_needs_you, export_room } from "./export_room.js";
+import { import_room } from "./import_room.js";
+import { this_phone } from "./phone.js";
 import { forget as forgetBy, list } from "./room_list.js";
-import { dropPhoto, keepPhotos, photoBytes, photosAgain, readyPhoto, refusedPhotos } from "./photos.js";
-import { readingsCsv } from "./readings_csv.js";
+import { drop_photo, keep_photos, photo_bytes, photos_again, ready_photo, refused_photos } from "./photos.js";
+import { readings_csv } from "./readings_csv.js";
 import { fold, show } from "./view.js";
-import { WRITE_STORES, isoOf, queue } from "./write.js";
+import { WRITE_STORES, iso_of, queue } from "./write.js";
 import { records as recordKinds } from "../contracts.js";
 
 export { ArchiveBroken } from "./archive.js";
@@ -22,39 +22,39 @@ const MANY = 60;
 
 /**
  * Open a room; `local` before the first one is joined.
- * @param {string} [roomId] the room used last, if left out
+ * @param {string} [room_id] the room used last, if left out
  * @param {import("./phone.js").Phone | Promise<import("./phone.js").Phone>} [given] this browser's phone, unless a test brings another
  */
-export async function openRoom(roomId, given = thisPhone()) {
+export async function open_room(room_id, given = this_phone()) {
   const phone = await given;
   await wake(phone);
-  const id = roomId ?? (await lastRoom(phone));
+  const id = room_id ?? (await last_room(phone));
   /** @type {Map<string, Map<string, ReturnType<typeof fold>>>} folded records by kind and id */
   let folded = new Map();
   /** @type {Map<string, any[]>} what `all` answered, until something changes */
   const shown = new Map();
   /** @type {any} */ let state = {};
-  let offsetMs = 0;
+  let offset_ms = 0;
   /** @type {Set<() => void>} */ const listeners = new Set();
   /** @type {Set<() => void>} */ const writers = new Set();
 
-  async function readState() {
+  async function read_state() {
     await phone.database.read(["rooms", "outbox", "photos", "device", "former"], async (t) => {
       const room = (await t.rooms.get(id)) ?? null;
       const entries = await t.outbox.index("room").getAll(id);
-      offsetMs = (await t.device.get("offset"))?.ms ?? 0;
-      const photosWaiting = await t.photos.index("state").count([id, "waiting"]);
-      const photosNeedYou = await t.photos.index("state").count([id, "needs you"]);
-      const former = await t.former.count(ofRoom(id));
-      state = { room, entries, former, photosWaiting, photosNeedYou, identity: await t.device.get("identity") };
+      offset_ms = (await t.device.get("offset"))?.ms ?? 0;
+      const photos_waiting = await t.photos.index("state").count([id, "waiting"]);
+      const photos_need_you = await t.photos.index("state").count([id, "needs you"]);
+      const former = await t.former.count(of_room(id));
+      state = { room, entries, former, photos_waiting, photos_need_you, identity: await t.device.get("identity") };
     });
   }
 
-  async function readAll() {
+  async function read_all() {
     const { rows, entries, kept } = await phone.database.read(["rows", "outbox", "kept", "rooms"], async (t) => {
-      const confirmed = confirmedTo(await t.rooms.get(id));
+      const confirmed = confirmed_to(await t.rooms.get(id));
       return {
-        rows: await t.rows.getAll(ofRoom(id)),
+        rows: await t.rows.getAll(of_room(id)),
         entries: await t.outbox.index("room").getAll(id),
         kept: await t.kept.index("seq").getAll(IDBKeyRange.bound([id, confirmed], [id, []], true)),
       };
@@ -73,9 +73,9 @@ export async function openRoom(roomId, given = thisPhone()) {
     shown.clear();
   }
 
-  async function readSome(/** @type {{kind: string, id: string}[]} */ keys) {
+  async function read_some(/** @type {{kind: string, id: string}[]} */ keys) {
     await phone.database.read(["rows", "outbox", "kept", "rooms"], async (t) => {
-      const confirmed = confirmedTo(await t.rooms.get(id));
+      const confirmed = confirmed_to(await t.rooms.get(id));
       for (const one of keys) {
         const key = [id, one.kind, one.id];
         const row = await t.rows.get(key);
@@ -97,28 +97,28 @@ export async function openRoom(roomId, given = thisPhone()) {
 
   // Readings of the database follow one another, so that an older one never lands on a newer.
   /** @type {Promise<void>} */ let reading = Promise.resolve();
-  /** @type {Promise<void> | null} a reading of everything that has not begun */ let readingAll = null;
-  function refreshQuietly(/** @type {{kind: string, id: string}[] | null} */ keys) {
+  /** @type {Promise<void> | null} a reading of everything that has not begun */ let reading_all = null;
+  function refresh_quietly(/** @type {{kind: string, id: string}[] | null} */ keys) {
     const all = keys === null || keys.length > MANY;
-    if (readingAll) return readingAll;
+    if (reading_all) return reading_all;
     const mine = reading
       .catch(() => {})
       .then(async () => {
         if (all) {
-          readingAll = null;
-          await readAll();
-        } else if (keys.length) await readSome(keys);
-        await readState();
+          reading_all = null;
+          await read_all();
+        } else if (keys.length) await read_some(keys);
+        await read_state();
         announce();
       });
-    if (all) readingAll = mine;
+    if (all) reading_all = mine;
     reading = mine;
     return mine;
   }
 
   function refresh(/** @type {{kind: string, id: string}[] | null} */ keys) {
     phone.tell({ room: id, keys });
-    return refreshQuietly(keys);
+    return refresh_quietly(keys);
   }
 
   /** What is saved is saved: a reading that fails afterwards must not be told as a failed write. */
@@ -130,11 +130,11 @@ export async function openRoom(roomId, given = thisPhone()) {
 
   const announce = () => listeners.forEach((listener) => listener());
   const unhear = phone.hear((message) => {
-    if (message.room === id) void refreshQuietly(message.keys);
+    if (message.room === id) void refresh_quietly(message.keys);
   });
 
-  await readAll();
-  await readState();
+  await read_all();
+  await read_state();
 
   return {
     id,
@@ -170,11 +170,11 @@ export async function openRoom(roomId, given = thisPhone()) {
      * @throws {import("./database.js").NotSaved} the phone has no room or its storage failed; nothing is written
      */
     async write(changes, pictures = []) {
-      const ready = await Promise.all(pictures.map(readyPhoto));
+      const ready = await Promise.all(pictures.map(ready_photo));
       const records = await phone.database.write(
         ready.length ? [...WRITE_STORES, "photos"] : WRITE_STORES,
         async (t) => {
-          await keepPhotos(t, id, ready);
+          await keep_photos(t, id, ready);
           return queue(t, phone, recordKinds(), id, [...changes, ...ready.map(({ change }) => change)]);
         },
       );
@@ -185,21 +185,21 @@ export async function openRoom(roomId, given = thisPhone()) {
      * Save a picture with its record. @param {Blob} picture already shrunk @param {Record<string, any>} fields
      * @returns {Promise<string>} the record's id
      */
-    async addPhoto(picture, fields) {
+    async add_photo(picture, fields) {
       const [its] = await this.write([], [{ picture, fields }]);
       return its;
     },
     /** The pictures that the server refused. @returns {Promise<{sha256: string, reason: string}[]>} */
-    refusedPhotos: () => refusedPhotos(phone, id),
+    refused_photos: () => refused_photos(phone, id),
     /** Let go of a refused picture: its bytes and its records. @param {string} hash @returns {Promise<() => Promise<void>>} the undo */
-    async discardPhoto(hash) {
+    async discard_photo(hash) {
       const records = this.all("photo").filter((/** @type {any} */ one) => one.sha256 === hash);
       const change = (/** @type {"del" | "restore"} */ type) =>
         records.map((/** @type {any} */ one) => ({ type, kind: "photo", id: one.id }));
       const stores = [...WRITE_STORES, "photos"];
       let dropped = /** @type {any} */ (null);
       await phone.database.write(stores, async (t) => {
-        dropped = await dropPhoto(t, id, hash);
+        dropped = await drop_photo(t, id, hash);
         if (dropped) await queue(t, phone, recordKinds(), id, change("del"));
       });
       await saved(records);
@@ -213,14 +213,14 @@ export async function openRoom(roomId, given = thisPhone()) {
       };
     },
     /** A picture's bytes, null if they are not here and cannot be had now. @param {string} hash */
-    photo: (hash) => photoBytes(phone, id, hash),
+    photo: (hash) => photo_bytes(phone, id, hash),
     /** @param {() => void} listener called after anything here has changed @returns {() => void} stop */
-    onChange(listener) {
+    on_change(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
     /** Now by the server's clock as far as it is known, as a record's `at` is written. */
-    now: () => isoOf(phone.now() + offsetMs),
+    now: () => iso_of(phone.now() + offset_ms),
     /** How far this phone is shared: the true words of the outbox. */
     sharing() {
       const entries = state.entries;
@@ -229,10 +229,10 @@ export async function openRoom(roomId, given = thisPhone()) {
       return {
         waiting: count("waiting"),
         sending: count("sending"),
-        needsYou: entries.filter((/** @type {any} */ entry) => entry.state === "needs you"),
-        photosWaiting: state.photosWaiting,
-        photosNeedYou: state.photosNeedYou,
-        notBack: state.former,
+        needs_you: entries.filter((/** @type {any} */ entry) => entry.state === "needs you"),
+        photos_waiting: state.photos_waiting,
+        photos_need_you: state.photos_need_you,
+        not_back: state.former,
         lastShared: state.room?.lastShared ?? null,
         joined: Boolean(state.room && !state.room.ended && state.identity?.key),
         problem: state.room?.problem ?? null,
@@ -248,7 +248,7 @@ export async function openRoom(roomId, given = thisPhone()) {
     /** This phone's keeper, null before joining. @returns {{id: string, name: string} | null} */
     me: () => state.identity?.keeper ?? null,
     /** A keeper's name, null if unknown. @param {string | null} keeper @returns {string | null} */
-    nameOf(keeper) {
+    name_of(keeper) {
       if (keeper === null) return null;
       return (
         state.room?.people?.[keeper] ?? (state.identity?.keeper?.id === keeper ? state.identity.keeper.name : null)
@@ -258,31 +258,31 @@ export async function openRoom(roomId, given = thisPhone()) {
     may: (kind) => !state.room || recordKinds()[kind].written_by.includes(state.room.role),
     /** All of the room that is on this phone, as an open archive (a ZIP). @returns {Promise<Blob>} */
     export() {
-      return exportRoom(phone, id, this.readings());
+      return export_room(phone, id, this.readings());
     },
     /** The readings that stand as CSV (RFC 4180), the same columns as the archive's `readings.csv`. @returns {string} */
     readings() {
-      return readingsCsv(this.all("reading"), this.all("tank"), this.nameOf);
+      return readings_csv(this.all("reading"), this.all("tank"), this.name_of);
     },
     /** What the server refused, as an open archive (JSON lines). @returns {Promise<Blob>} */
-    exportNeedsYou: () => exportNeedsYou(phone, id),
+    export_needs_you: () => export_needs_you(phone, id),
     /**
      * Take an archive in: what is not here, and what is newer than here.
      * @param {Blob} file @returns {Promise<{records: number, ops: number, photos: number}>} what was new
      * @throws {import("./archive.js").ArchiveBroken} nothing was taken in
      */
     async import(file) {
-      const done = await importRoom(phone, recordKinds(), id, file);
+      const done = await import_room(phone, recordKinds(), id, file);
       await saved(null);
       return done;
     },
     /** Send refused ops again: those named, or all, and pictures too. @param {string[]} [ops] */
-    async tryAgain(ops) {
+    async try_again(ops) {
       await phone.database.write(["outbox", "photos", "former"], async (t) => {
         await again(t, id, (entry) => !ops || ops.includes(entry.op.op));
         if (ops) return;
-        await photosAgain(t, id, "needs you");
-        await bringAgain(t, id);
+        await photos_again(t, id, "needs you");
+        await bring_again(t, id);
       });
       await saved(null);
     },
@@ -305,13 +305,13 @@ export async function openRoom(roomId, given = thisPhone()) {
       phone,
       id,
       refresh,
-      async refreshState() {
+      async refresh_state() {
         await refresh([]);
       },
       /** Read everything anew, without telling other tabs. */
-      reread: () => refreshQuietly(null),
+      reread: () => refresh_quietly(null),
       /** @param {() => void} heard @returns {() => void} */
-      onWrite(heard) {
+      on_write(heard) {
         writers.add(heard);
         return () => writers.delete(heard);
       },
@@ -324,10 +324,10 @@ export async function openRoom(roomId, given = thisPhone()) {
  * are the others' now: only what was not shared is still seen.
  * @param {{settled: number, ended: boolean} | undefined} room
  */
-const confirmedTo = (room) => (room?.ended ? Infinity : (room?.settled ?? 0));
+const confirmed_to = (room) => (room?.ended ? Infinity : (room?.settled ?? 0));
 
 /** @param {import("./phone.js").Phone} phone */
-async function lastRoom(phone) {
+async function last_room(phone) {
   const all = await knownRooms(phone);
   const used = await phone.database.read(["device"], (t) => t.device.get("last-room"));
   // One that has ended opens too if it was the last used: its page says so, and holds what was not shared.
@@ -337,32 +337,32 @@ async function lastRoom(phone) {
 }
 
 /** Remember the room to open next time. @param {string} id */
-export async function useRoom(id, given = thisPhone()) {
+export async function use_room(id, given = this_phone()) {
   const phone = await given;
   await phone.database.write(["device"], (t) => t.device.put({ name: "last-room", id }));
 }
 
 /** The rooms this phone is or was in. */
-export const rooms = async (given = thisPhone()) => knownRooms(await given);
+export const rooms = async (given = this_phone()) => knownRooms(await given);
 
 /** Every room of this phone with how far it is shared; `local` too where it holds something or is all there is. */
-export const roomList = async (given = thisPhone()) => list(await given);
+export const room_list = async (given = this_phone()) => list(await given);
 
 /** Take a room that has ended off this phone, with all that is left of it. @param {string} id */
-export const forgetRoom = async (id, given = thisPhone()) => forgetBy(await given, id);
+export const forget_room = async (id, given = this_phone()) => forgetBy(await given, id);
 
 /** Who holds this phone. */
-export const who = async (given = thisPhone()) => {
+export const who = async (given = this_phone()) => {
   const { device, keeper, key } = await identity(await given);
-  return { device, keeper, signedIn: key !== null };
+  return { device, keeper, signed_in: key !== null };
 };
 
-/** Join a room by an invite's secret. @param {{secret: string, keeperName?: string, deviceName: string}} how @returns {Promise<string>} its id */
-export async function join(how, given = thisPhone()) {
+/** Join a room by an invite's secret. @param {{secret: string, keeper_name?: string, device_name: string}} how @returns {Promise<string>} its id */
+export async function join(how, given = this_phone()) {
   const phone = await given;
   await wake(phone);
   return joinBy(phone, how);
 }
 
 /** Make a room of one's own on the server. @param {string} name @returns {Promise<string>} its id */
-export const makeRoom = async (name, given = thisPhone()) => makeBy(await given, name);
+export const make_room = async (name, given = this_phone()) => makeBy(await given, name);

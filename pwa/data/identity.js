@@ -1,7 +1,7 @@
 /** Who holds this phone: its key, its keeper, the rooms it is in. Before the first room, everything is in `local`. */
 import { Refused, ask } from "./api.js";
 import { rebuild } from "./clock.js";
-import { MIRROR_STORES, joinedRoom, newEpoch } from "./mirror.js";
+import { MIRROR_STORES, joined_room, new_epoch } from "./mirror.js";
 import { again } from "./outbox.js";
 import { uuid7 } from "./uuid7.js";
 
@@ -33,12 +33,12 @@ export const rooms = (phone) => phone.database.read(["rooms"], (t) => t.rooms.ge
  * The phone makes its own key and keeps it before it asks, so that after a lost answer the same call
  * with the same secret gets the same answer and the invite is not wasted.
  * @param {import("./phone.js").Phone} phone
- * @param {{secret: string, keeperName?: string, deviceName: string}} who
+ * @param {{secret: string, keeper_name?: string, device_name: string}} who
  * @returns {Promise<string>} the room's id
  */
-export async function join(phone, { secret, keeperName, deviceName }) {
+export async function join(phone, { secret, keeper_name, device_name }) {
   const held = await identity(phone);
-  const body = { secret, device_name: deviceName, ...(keeperName ? { keeper_name: keeperName } : {}) };
+  const body = { secret, device_name: device_name, ...(keeper_name ? { keeper_name: keeper_name } : {}) };
   const asking = (/** @type {any} */ more) => ask(phone, { method: "POST", path: "/api/v1/join", ...more });
   let key = held.key;
   let answer;
@@ -48,7 +48,7 @@ export async function join(phone, { secret, keeperName, deviceName }) {
   } catch (failed) {
     // A key that was revoked opens nothing any more: come in as a new phone, under the name one had.
     if (failed && !(failed instanceof Refused && failed.status === 401)) throw failed;
-    key = await newKey(phone, secret);
+    key = await new_key(phone, secret);
     const named = held.keeper ? { keeper_name: held.keeper.name } : {};
     answer = await asking({ body: { ...named, ...body, device_key: key } });
   }
@@ -63,7 +63,7 @@ export async function join(phone, { secret, keeperName, deviceName }) {
 }
 
 /** A key of 256 random bits for this secret, the same one if it is asked again. @param {import("./phone.js").Phone} phone @param {string} secret */
-function newKey(phone, secret) {
+function new_key(phone, secret) {
   return phone.database.write(["device"], async (t) => {
     const begun = await t.device.get("joining");
     if (begun?.secret === secret) return begun.key;
@@ -75,7 +75,7 @@ function newKey(phone, secret) {
 }
 
 /** Make a room of one's own. @param {import("./phone.js").Phone} phone @param {string} name @returns {Promise<string>} */
-export async function makeRoom(phone, name) {
+export async function make_room(phone, name) {
   const held = await identity(phone);
   const made = await ask(phone, { method: "POST", path: "/api/v1/rooms", key: held.key ?? undefined, body: { name } });
   await phone.database.write(["device", ...MIRROR_STORES], (t) =>
@@ -88,9 +88,11 @@ export async function makeRoom(phone, name) {
 async function enter(t, room, role, epoch, keeper) {
   const before = await t.rooms.get(room.id);
   const others = (await t.rooms.getAll()).filter((/** @type {any} */ one) => one.id !== LOCAL && !one.ended);
-  await t.rooms.put(before ? { ...before, ...room, role, ended: false, problem: null } : joinedRoom(room, role, epoch));
+  await t.rooms.put(
+    before ? { ...before, ...room, role, ended: false, problem: null } : joined_room(room, role, epoch),
+  );
   // Joined again: the cursor still holds if the epoch does; if the server was restored meanwhile, it starts anew.
-  await newEpoch(t, room.id, epoch);
+  await new_epoch(t, room.id, epoch);
   if (!others.length) {
     for (const entry of await t.outbox.index("room").getAll(LOCAL)) {
       await t.outbox.put({ ...entry, room: room.id, by: entry.by ?? keeper.id });
@@ -110,7 +112,7 @@ async function enter(t, room, role, epoch, keeper) {
  * @param {import("./phone.js").Phone} phone
  * @returns {Promise<boolean>} whether a room is open again
  */
-export async function refreshMe(phone) {
+export async function refresh_me(phone) {
   const held = await identity(phone);
   if (!held?.key) return false;
   const me = await ask(phone, { method: "GET", path: "/api/v1/me", key: held.key });
@@ -122,7 +124,7 @@ export async function refreshMe(phone) {
       const room = await t.rooms.get(id);
       if (room?.ended) await enter(t, { id, name }, role, epoch, me.keeper);
       else if (room) await t.rooms.put({ ...room, name, role });
-      else await t.rooms.put(joinedRoom({ id, name }, role, epoch));
+      else await t.rooms.put(joined_room({ id, name }, role, epoch));
       reopened ||= Boolean(room?.ended);
     }
     return reopened;

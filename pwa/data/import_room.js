@@ -2,10 +2,10 @@
  * A room's archive into the phone. Rows become ops with the archive's own stamps, and with ids that follow
  * from what they say, so that taking the same archive in twice has one effect.
  */
-import { readArchive, whole } from "./archive.js";
-import { see, stampsOfRow } from "./clock.js";
-import { sha256Plain } from "./sha256.js";
-import { correctedNow, isoOf } from "./write.js";
+import { read_archive, whole } from "./archive.js";
+import { see, stamps_of_row } from "./clock.js";
+import { sha256_plain } from "./sha256.js";
+import { corrected_now, iso_of } from "./write.js";
 
 /**
  * Take an archive in: a ZIP or its bare `room.jsonl`. Of a record that is here already only what is newer counts.
@@ -13,15 +13,15 @@ import { correctedNow, isoOf } from "./write.js";
  * @returns {Promise<{records: number, ops: number, photos: number}>} what was new
  * @throws {import("./archive.js").ArchiveBroken}
  */
-export async function importRoom(phone, kinds, room, file) {
-  const { rows, lines, photos } = await readArchive(kinds, new Uint8Array(await file.arrayBuffer()));
+export async function import_room(phone, kinds, room, file) {
+  const { rows, lines, photos } = await read_archive(kinds, new Uint8Array(await file.arrayBuffer()));
   return phone.database.write(["rows", "outbox", "kept", "device", "photos"], async (t) => {
     const identity = await t.device.get("identity");
-    const at = isoOf(await correctedNow(t, phone));
+    const at = iso_of(await corrected_now(t, phone));
     const done = { records: 0, ops: 0, photos: 0 };
     for (const row of rows) {
       const here = await t.rows.get([room, row.kind, row.id]);
-      const ops = opsOf(row, kinds[row.kind].schema, here);
+      const ops = ops_of(row, kinds[row.kind].schema, here);
       let added = 0;
       for (const op of ops)
         added += await add(t, {
@@ -44,7 +44,7 @@ export async function importRoom(phone, kinds, room, file) {
       await t.photos.put({ sha256: hash, room, type, bytes: bytes.buffer, state: "waiting" });
       done.photos++;
     }
-    await see(t, [...rows.flatMap(stampsOfRow), ...lines.map(({ op }) => op.stamp)]);
+    await see(t, [...rows.flatMap(stamps_of_row), ...lines.map(({ op }) => op.stamp)]);
     return done;
   });
 }
@@ -61,7 +61,7 @@ async function add(t, entry) {
  * then tombstone and its lifting. Beside a row that is here already, only what is later than it.
  * @param {any} row @param {number} schema @param {any} here
  */
-function opsOf(row, schema, here) {
+function ops_of(row, schema, here) {
   const names = Object.keys(row.fields);
   const stamps = [...new Set(Object.values(row.stamps))].sort();
   const ops = [];
@@ -83,7 +83,7 @@ function opsOf(row, schema, here) {
 function made({ kind, id }, type, fields, stamp, schema) {
   const said = JSON.stringify([kind, id, type, stamp, Object.entries(fields).sort()]);
   return {
-    op: `in-${sha256Plain(new TextEncoder().encode(said)).slice(0, 40)}`,
+    op: `in-${sha256_plain(new TextEncoder().encode(said)).slice(0, 40)}`,
     kind,
     id,
     type,

@@ -4,7 +4,7 @@
  */
 
 /** An op as the server took it. @param {any} op @param {string} stamp the server's @returns {any} */
-export function takenAs(op, stamp) {
+export function taken_as(op, stamp) {
   if (stamp === op.stamp) return op;
   const moved = { ...op.moved };
   const written = Object.keys(moved).filter((one) => moved[one] === op.stamp);
@@ -15,7 +15,7 @@ export function takenAs(op, stamp) {
 }
 
 /** What an edit of this row must tell: the moved stamps among those its author sees. @param {any | undefined} row @returns {{moved?: Record<string, string>}} */
-export function movedIn(row) {
+export function moved_in(row) {
   if (!row?.moved) return {};
   const seen = [...Object.values(row.stamps), row.deleted, row.restored];
   const moved = Object.entries(row.moved).filter(([, taken]) => seen.includes(taken));

@@ -6,7 +6,7 @@ import { start } from "./sync.js";
  * Keep every open room but `shown` shared until the returned function is called.
  * @param {import("./phone.js").Phone} phone @param {string} shown @returns {Promise<() => void>}
  */
-export async function shareOthers(phone, shown) {
+export async function share_others(phone, shown) {
   const others = (await rooms(phone)).filter(({ id, ended }) => id !== shown && !ended);
   const stops = others.map(({ id }) => start(unseen(phone, id)));
   return () => stops.forEach((stop) => stop());
@@ -20,9 +20,9 @@ function unseen(phone, id) {
       phone,
       id,
       refresh,
-      refreshState: async () => refresh([]),
+      refresh_state: async () => refresh([]),
       reread: async () => {},
-      onWrite: () => () => {},
+      on_write: () => () => {},
     },
   };
 }

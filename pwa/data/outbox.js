@@ -6,7 +6,7 @@
  * The functions below run inside a transaction of their caller and name the stores they need.
  */
 import { latest, rebuild, see } from "./clock.js";
-import { takenAs } from "./moved.js";
+import { taken_as } from "./moved.js";
 
 /** @type {Record<string, Record<string, string>>} */
 export const STATES = {
@@ -36,15 +36,15 @@ const MOST_CHARACTERS = 500_000;
  * held back: after a restore its creator may not have sent it again yet, or our own creation was refused.
  * @param {any} t @param {string} room @param {number} most
  */
-export async function takeBatch(t, room, most) {
+export async function take_batch(t, room, most) {
   const entries = await t.outbox.index("room").getAll(room);
   const creating = entries.filter((/** @type {any} */ entry) => entry.creates && entry.state !== "needs you");
-  const ours = new Set(creating.map((/** @type {any} */ entry) => recordOf(entry.op)));
+  const ours = new Set(creating.map((/** @type {any} */ entry) => record_of(entry.op)));
   const batch = [];
   let size = 0;
   for (const entry of entries) {
     if (entry.state === "needs you") continue;
-    if (!entry.creates && !ours.has(recordOf(entry.op)) && !(await known(t, room, entry.op))) continue;
+    if (!entry.creates && !ours.has(record_of(entry.op)) && !(await known(t, room, entry.op))) continue;
     size += JSON.stringify(entry.op).length;
     if (batch.length >= most || (batch.length && size > MOST_CHARACTERS)) break;
     batch.push({ ...entry, state: next(entry.state, "send") });
@@ -68,16 +68,16 @@ async function known(t, room, op) {
  */
 export async function acknowledge(t, room, results, sharedAt) {
   const settled = [];
-  let movedBack = false;
+  let moved_back = false;
   for (const result of results) {
     const entry = await t.outbox.index("op").get(result.op);
     if (!entry || entry.room !== room || entry.state === "needs you") continue;
     if (result.status === "ok") {
       next("sending", "acknowledge");
       const stamp = result.stamp ?? entry.op.stamp;
-      movedBack ||= stamp < entry.op.stamp;
+      moved_back ||= stamp < entry.op.stamp;
       await t.outbox.delete(entry.n);
-      await t.kept.put({ ...entry, state: undefined, op: takenAs(entry.op, stamp), seq: result.seq ?? 0, sharedAt });
+      await t.kept.put({ ...entry, state: undefined, op: taken_as(entry.op, stamp), seq: result.seq ?? 0, sharedAt });
     } else if (result.status === "forbidden" || result.status === "invalid") {
       await t.outbox.put({
         ...entry,
@@ -88,7 +88,7 @@ export async function acknowledge(t, room, results, sharedAt) {
     } else continue;
     settled.push(entry.op);
   }
-  if (movedBack) await rebuild(t, { forget: true });
+  if (moved_back) await rebuild(t, { forget: true });
   else await see(t, [latest(results.map((result) => result.stamp))]);
   return settled;
 }
@@ -111,7 +111,7 @@ export async function refuse(t, n, reason, errors) {
 }
 
 /** Everything not yet shared needs its keeper: the membership has ended (stores: outbox). @param {any} t @param {string} room @param {string} reason */
-export async function refuseAll(t, room, reason) {
+export async function refuse_all(t, room, reason) {
   for (const entry of await t.outbox.index("room").getAll(room)) {
     if (entry.state === "needs you") continue;
     const sending = next(entry.state, "send");
@@ -136,10 +136,10 @@ export async function discard(t, room, ops) {
   const entries = await t.outbox.index("room").getAll(room);
   const chosen = entries.filter((/** @type {any} */ entry) => entry.state === "needs you" && ops.includes(entry.op.op));
   const never = new Set();
-  for (const { creates, op } of chosen) if (creates && !(await known(t, room, op))) never.add(recordOf(op));
+  for (const { creates, op } of chosen) if (creates && !(await known(t, room, op))) never.add(record_of(op));
   const gone = entries.filter(
     (/** @type {any} */ entry) =>
-      chosen.includes(entry) || (never.has(recordOf(entry.op)) && entry.state !== "sending"),
+      chosen.includes(entry) || (never.has(record_of(entry.op)) && entry.state !== "sending"),
   );
   for (const entry of gone) {
     if (chosen.includes(entry)) next(entry.state, "discard");
@@ -157,7 +157,7 @@ export async function undiscard(t, entries) {
 }
 
 /** The server was restored: what it had acknowledged waits once more, in its old place (stores: outbox, kept). @param {any} t @param {string} room */
-export async function requeueKept(t, room) {
+export async function requeue_kept(t, room) {
   for (const entry of await t.kept.index("room").getAll(room)) {
     const { seq: _seq, sharedAt: _sharedAt, ...rest } = entry;
     await t.outbox.put({ ...rest, state: next("shared", "restored") });
@@ -169,10 +169,10 @@ export async function requeueKept(t, room) {
 export const KEPT_DAYS = 120;
 
 /** Let go of ops that were acknowledged long ago (stores: kept). @param {any} t @param {string} before ISO time */
-export async function trimKept(t, before) {
+export async function trim_kept(t, before) {
   let cursor = await t.kept.index("sharedAt").openCursor(IDBKeyRange.upperBound(before));
   for (; cursor; cursor = await cursor.continue()) await cursor.delete();
 }
 
 /** @param {any} op */
-const recordOf = (op) => `${op.kind}/${op.id}`;
+const record_of = (op) => `${op.kind}/${op.id}`;

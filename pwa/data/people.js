@@ -1,6 +1,6 @@
 /** Who is in a room, on the server: asked for when looked at, never kept as if it were still true. */
 import { Refused, ask } from "./api.js";
-import { identity, refreshMe } from "./identity.js";
+import { identity, refresh_me } from "./identity.js";
 
 /** @typedef {{inner: {phone: import("./phone.js").Phone, id: string}}} Room */
 /** @typedef {{id: string, name: string, role: string, devices: {id: string, name: string, last_seen: string | null}[]}} Person */
@@ -17,7 +17,7 @@ export const people = async (room) => (await call(room, "GET", "/people")).peopl
 export const invite = (room, how) => call(room, "POST", "/invites", how);
 
 /** Links that still open the door, without their secrets. @param {Room} room @returns {Promise<OpenInvite[]>} */
-export const openInvites = async (room) => (await call(room, "GET", "/invites")).invites;
+export const open_invites = async (room) => (await call(room, "GET", "/invites")).invites;
 
 /** Close a link before it is used. @param {Room} room @param {string} id */
 export const withdraw = (room, id) => call(room, "DELETE", `/invites/${id}`);
@@ -26,15 +26,15 @@ export const withdraw = (room, id) => call(room, "DELETE", `/invites/${id}`);
 export const rename = (room, name) => call(room, "PATCH", "", { name });
 
 /** @param {Room} room @param {string} keeper @param {string} role */
-export const setRole = (room, keeper, role) => call(room, "PATCH", `/people/${keeper}`, { role });
+export const set_role = (room, keeper, role) => call(room, "PATCH", `/people/${keeper}`, { role });
 
 /**
  * Make another the owner and step back to keeper: the other first, so that the room is never without one.
  * @param {Room} room @param {string} to @param {string} from oneself
  */
-export async function handOver(room, to, from) {
-  await setRole(room, to, "owner");
-  await setRole(room, from, "keeper");
+export async function hand_over(room, to, from) {
+  await set_role(room, to, "owner");
+  await set_role(room, from, "keeper");
 }
 
 /** Take a keeper out of the room, or oneself. One who is out already is out. @param {Room} room @param {string} keeper */
@@ -47,21 +47,21 @@ export async function leave(room, keeper) {
 }
 
 /** Since when this keeper has a calendar link, null if there is none. @param {Room} room @returns {Promise<string | null>} */
-export const calendarSince = async (room) => (await call(room, "GET", "/calendar")).made_at;
+export const calendar_since = async (room) => (await call(room, "GET", "/calendar")).made_at;
 
 /** A calendar link of one's own, in place of the former. @param {Room} room @returns {Promise<{link: string, made_at: string}>} */
-export const makeCalendar = (room) => call(room, "POST", "/calendar");
+export const make_calendar = (room) => call(room, "POST", "/calendar");
 
 /** Close one's own calendar link. @param {Room} room */
-export const closeCalendar = (room) => call(room, "DELETE", "/calendar");
+export const close_calendar = (room) => call(room, "DELETE", "/calendar");
 
 /** Shut out a lost or sold phone. @param {Room} room @param {string} device */
 export const revoke = (room, device) => send(room, "DELETE", `/api/v1/devices/${device}`);
 
-/** Take over the room's name and one's role as the server has them now. @param {Room & {inner: {refreshState: () => Promise<void>}}} room */
-export async function refreshRole({ inner }) {
-  await refreshMe(inner.phone);
-  await inner.refreshState();
+/** Take over the room's name and one's role as the server has them now. @param {Room & {inner: {refresh_state: () => Promise<void>}}} room */
+export async function refresh_role({ inner }) {
+  await refresh_me(inner.phone);
+  await inner.refresh_state();
 }
 
 /** @param {Room} room @param {string} method @param {string} rest @param {unknown} [body] */

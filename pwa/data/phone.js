@@ -1,6 +1,6 @@
 /** What the core takes from the phone it runs on: database, clock, randomness, transport, locks, other tabs. */
-import { fetchSend } from "./api.js";
-import { openDatabase } from "./database.js";
+import { fetch_send } from "./api.js";
+import { open_database } from "./database.js";
 
 /**
  * @typedef {{
@@ -22,10 +22,10 @@ let mine = null;
 
 /**
  * This browser's phone, opened once.
- * @param {{onBlocked?: () => void, onOutdated?: () => void}} [how] see database.js
+ * @param {{on_blocked?: () => void, on_outdated?: () => void}} [how] see database.js
  */
-export function thisPhone(how) {
-  mine ??= openDatabase(how).then(browserPhone, (failed) => {
+export function this_phone(how) {
+  mine ??= open_database(how).then(browser_phone, (failed) => {
     mine = null;
     throw failed;
   });
@@ -33,15 +33,15 @@ export function thisPhone(how) {
 }
 
 /** @param {import("./database.js").Database} database @returns {Phone} */
-function browserPhone(database) {
-  let askedToKeep = false;
+function browser_phone(database) {
+  let asked_to_keep = false;
   const channel = typeof BroadcastChannel === "function" ? new BroadcastChannel("limnary-data") : null;
   return {
     database,
     now: () => Date.now(),
     random: (count) => crypto.getRandomValues(new Uint8Array(count)),
     chance: () => Math.random(),
-    send: fetchSend,
+    send: fetch_send,
     alone,
     tell: (message) => channel?.postMessage(message),
     hear(listener) {
@@ -55,8 +55,8 @@ function browserPhone(database) {
     },
     // Ask the browser, once there is something to keep, not to clear it when space runs short.
     keep() {
-      if (!askedToKeep) void navigator.storage?.persist?.().catch(() => {});
-      askedToKeep = true;
+      if (!asked_to_keep) void navigator.storage?.persist?.().catch(() => {});
+      asked_to_keep = true;
     },
   };
 }

@@ -11,7 +11,7 @@ const UPLOAD_LIMIT_MS = 120_000;
 /** @typedef {{hash: string, type: string, bytes: ArrayBuffer, change: import("./write.js").Change}} Ready */
 
 /** A picture made ready to be kept: hashed, with the write of its record. @param {Picture} picture @returns {Promise<Ready>} */
-export async function readyPhoto({ picture, fields, id }) {
+export async function ready_photo({ picture, fields, id }) {
   const bytes = await picture.arrayBuffer();
   const hash = await sha256(bytes);
   const record = { ...fields, sha256: hash, media_type: picture.type, bytes: bytes.byteLength };
@@ -24,7 +24,7 @@ export async function readyPhoto({ picture, fields, id }) {
 }
 
 /** Keep the bytes of pictures that are not here yet (stores: photos). @param {any} t @param {string} room @param {Ready[]} pictures */
-export async function keepPhotos(t, room, pictures) {
+export async function keep_photos(t, room, pictures) {
   for (const { hash, type, bytes } of pictures) {
     if (!(await t.photos.getKey([room, hash])))
       await t.photos.put({ sha256: hash, room, type, bytes, state: "waiting" });
@@ -35,7 +35,7 @@ export async function keepPhotos(t, room, pictures) {
  * Send the waiting pictures, one at a time.
  * @param {import("./phone.js").Phone} phone @param {string} room @param {string} key
  */
-export async function sharePhotos(phone, room, key) {
+export async function share_photos(phone, room, key) {
   const waiting = await phone.database.read(["photos"], (t) => t.photos.index("state").getAllKeys([room, "waiting"]));
   for (const its of waiting) {
     const photo = await phone.database.read(["photos"], (t) => t.photos.get(its));
@@ -47,7 +47,7 @@ export async function sharePhotos(phone, room, key) {
         path: `/api/v1/rooms/${room}/blobs/${photo.sha256}`,
         key,
         bytes,
-        timeoutMs: UPLOAD_LIMIT_MS,
+        timeout_ms: UPLOAD_LIMIT_MS,
       });
     } catch (failed) {
       if (failed instanceof Unreachable) return;
@@ -64,7 +64,7 @@ export async function sharePhotos(phone, room, key) {
  * @param {import("./phone.js").Phone} phone @param {string} room @param {string} hash
  * @returns {Promise<Blob | null>} null if it is not here and cannot be had now
  */
-export async function photoBytes(phone, room, hash) {
+export async function photo_bytes(phone, room, hash) {
   const held = await phone.database.read(["photos"], (t) => t.photos.get([room, hash]));
   if (held) return new Blob([held.bytes], { type: held.type });
   const { key } = (await phone.database.read(["device"], (t) => t.device.get("identity"))) ?? {};
@@ -74,7 +74,7 @@ export async function photoBytes(phone, room, hash) {
       method: "GET",
       path: `/api/v1/rooms/${room}/blobs/${hash}`,
       key,
-      timeoutMs: UPLOAD_LIMIT_MS,
+      timeout_ms: UPLOAD_LIMIT_MS,
       wants: "bytes",
     });
     const bytes = await picture.arrayBuffer();
@@ -90,19 +90,19 @@ export async function photoBytes(phone, room, hash) {
 }
 
 /** Let pictures of one state wait again: refused ones, or shared ones that a restored server may lack (stores: photos). @param {any} t @param {string} room @param {"shared" | "needs you"} state */
-export async function photosAgain(t, room, state) {
+export async function photos_again(t, room, state) {
   for (const photo of await t.photos.index("state").getAll([room, state]))
     await t.photos.put({ ...photo, state: "waiting", reason: undefined });
 }
 
 /** The pictures the server refused, with its reason. @param {import("./phone.js").Phone} phone @param {string} room @returns {Promise<{sha256: string, reason: string}[]>} */
-export async function refusedPhotos(phone, room) {
+export async function refused_photos(phone, room) {
   const found = await phone.database.read(["photos"], (t) => t.photos.index("state").getAll([room, "needs you"]));
   return found.map((/** @type {any} */ { sha256: hash, reason = "" }) => ({ sha256: hash, reason }));
 }
 
 /** Let go of a refused picture's bytes (stores: photos). @param {any} t @param {string} room @param {string} hash @returns {Promise<any>} the entry, for the undo; null if it is not refused */
-export async function dropPhoto(t, room, hash) {
+export async function drop_photo(t, room, hash) {
   const photo = await t.photos.get([room, hash]);
   if (photo?.state !== "needs you") return null;
   await t.photos.delete([room, hash]);

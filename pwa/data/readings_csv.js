@@ -3,10 +3,10 @@
 const COLUMNS = ["at", "tank", "parameter", "value", "unit", "basis", "by", "note", "tank_id", "test", "id"];
 
 /**
- * @param {any[]} readings that are to be seen @param {any[]} tanks @param {(keeper: string | null) => string | null} nameOf
+ * @param {any[]} readings that are to be seen @param {any[]} tanks @param {(keeper: string | null) => string | null} name_of
  * @returns {string} oldest first; lines end in CR LF
  */
-export function readingsCsv(readings, tanks, nameOf) {
+export function readings_csv(readings, tanks, name_of) {
   const names = new Map(tanks.map((tank) => [tank.id, tank.name]));
   const rows = readings
     .toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1))
@@ -14,7 +14,7 @@ export function readingsCsv(readings, tanks, nameOf) {
       ...one,
       tank: words(names.get(one.tank)),
       tank_id: one.tank,
-      by: words(nameOf(one.meta.made_by)),
+      by: words(name_of(one.meta.made_by)),
       note: words(one.note),
       unit: words(one.unit),
     }));

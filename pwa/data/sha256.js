@@ -18,7 +18,7 @@ const START = fractions(8, 2);
 const turn = (word, by) => (word >>> by) | (word << (32 - by));
 
 /** @param {Uint8Array} bytes @returns {string} 64 hexadecimal digits */
-export function sha256Plain(bytes) {
+export function sha256_plain(bytes) {
   const padded = new Uint8Array((((bytes.length + 8) >> 6) << 6) + 64);
   padded.set(bytes);
   padded[bytes.length] = 0x80;
@@ -48,7 +48,7 @@ export function sha256Plain(bytes) {
 /** @param {ArrayBuffer} buffer @returns {Promise<string>} */
 export async function sha256(buffer) {
   const subtle = globalThis.crypto?.subtle;
-  if (!subtle) return sha256Plain(new Uint8Array(buffer));
+  if (!subtle) return sha256_plain(new Uint8Array(buffer));
   return Array.from(new Uint8Array(await subtle.digest("SHA-256", buffer)), (byte) =>
     byte.toString(16).padStart(2, "0"),
   ).join("");

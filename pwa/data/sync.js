@@ -1,6 +1,6 @@
 /** When to share: at once after a write, on load, on coming online or into view, by timer; ever more patiently after failures. */
-import { LOCAL, refreshMe } from "./identity.js";
-import { round } from "./round.js";
+import { LOCAL, refresh_me } from "./identity.js";
+import { round } from "./share_once.js";
 
 const IDLE_MS = 45_000;
 const LONG_MS = 10 * 60_000;
@@ -12,14 +12,14 @@ const AFTER_WRITE_MS = 250;
 
 /**
  * Wait before the try after `failures` in a row: doubling, with jitter so that phones do not come back together.
- * @param {number} failures at least 1 @param {number} chance from 0 to 1 @param {number | null} [atLeastMs] what the server asked for
+ * @param {number} failures at least 1 @param {number} chance from 0 to 1 @param {number | null} [at_least_ms] what the server asked for
  */
-export function backoffMs(failures, chance, atLeastMs = null) {
+export function backoff_ms(failures, chance, at_least_ms = null) {
   const full = Math.min(LONGEST_RETRY_MS, FIRST_RETRY_MS * 2 ** Math.min(failures - 1, 20));
-  return Math.max(atLeastMs ?? 0, full * (0.5 + 0.5 * chance));
+  return Math.max(at_least_ms ?? 0, full * (0.5 + 0.5 * chance));
 }
 
-/** @typedef {{inner: {phone: import("./phone.js").Phone, id: string, refresh: (keys: any[] | null) => any, refreshState: () => Promise<void>, reread: () => Promise<void>, onWrite: (heard: () => void) => () => void}}} Room */
+/** @typedef {{inner: {phone: import("./phone.js").Phone, id: string, refresh: (keys: any[] | null) => any, refresh_state: () => Promise<void>, reread: () => Promise<void>, on_write: (heard: () => void) => () => void}}} Room */
 
 /** @type {Map<Room, () => Promise<void>>} */
 const running = new Map();
@@ -32,7 +32,7 @@ export function start(room) {
   const { phone, id } = room.inner;
   let stopped = false;
   let failures = 0;
-  let askedMe = -Infinity;
+  let asked_me = -Infinity;
   /** @type {() => void} */ let cancel = () => {};
   /** @type {Promise<void> | null} */ let going = null;
   let wanted = false;
@@ -58,15 +58,15 @@ export function start(room) {
 
   async function once() {
     cancel();
-    /** @type {import("./round.js").Outcome} */ let outcome = { problem: null, wait: "idle" };
+    /** @type {import("./share_once.js").Outcome} */ let outcome = { problem: null, wait: "idle" };
     if (id === LOCAL) return outcome;
     try {
       const turn = await phone.alone(`limnary-sync-${id}`, () => round(phone, id, room.inner.refresh));
       if (turn.held) outcome = turn.result;
-      await room.inner.refreshState();
-      if (turn.held && outcome.problem === null && phone.now() - askedMe > ME_EVERY_MS) {
-        const reopened = await refreshMe(phone);
-        askedMe = phone.now();
+      await room.inner.refresh_state();
+      if (turn.held && outcome.problem === null && phone.now() - asked_me > ME_EVERY_MS) {
+        const reopened = await refresh_me(phone);
+        asked_me = phone.now();
         await room.inner.refresh(reopened ? null : []);
         if (reopened) {
           wanted = true;
@@ -82,16 +82,16 @@ export function start(room) {
     const waits = {
       idle: IDLE_MS,
       long: LONG_MS,
-      backoff: backoffMs(Math.max(1, failures), phone.chance(), outcome.retryAfterMs),
+      backoff: backoff_ms(Math.max(1, failures), phone.chance(), outcome.retry_after_ms),
     };
     at(waits[outcome.wait]);
     return outcome;
   }
 
-  const unheard = room.inner.onWrite(() => {
+  const unheard = room.inner.on_write(() => {
     if (failures === 0) at(AFTER_WRITE_MS);
   });
-  const hasPage = typeof window !== "undefined";
+  const has_page = typeof window !== "undefined";
   const visible = () => {
     if (document.visibilityState !== "visible") return;
     // Another tab may have died before it could tell what it had changed.
@@ -99,7 +99,7 @@ export function start(room) {
     void now();
   };
   const online = () => void now();
-  if (hasPage) {
+  if (has_page) {
     window.addEventListener("online", online);
     document.addEventListener("visibilitychange", visible);
   }
@@ -110,7 +110,7 @@ export function start(room) {
     cancel();
     unheard();
     running.delete(room);
-    if (hasPage) {
+    if (has_page) {
       window.removeEventListener("online", online);
       document.removeEventListener("visibilitychange", visible);
     }

@@ -1,14 +1,14 @@
 /** Ids: UUID version 7 (RFC 9562, section 5.7), 48 bits of milliseconds, then random bits. */
 
 /**
- * @param {number} nowMs milliseconds since 1970, UTC
+ * @param {number} now_ms milliseconds since 1970, UTC
  * @param {(count: number) => Uint8Array} random that many random bytes
  * @returns {string} 36 characters, lower case
  */
-export function uuid7(nowMs, random) {
+export function uuid7(now_ms, random) {
   const bytes = new Uint8Array(16);
   bytes.set(random(10), 6);
-  let rest = Math.max(0, Math.floor(nowMs));
+  let rest = Math.max(0, Math.floor(now_ms));
   for (let place = 5; place >= 0; place--) {
     bytes[place] = rest % 256;
     rest = Math.floor(rest / 256);

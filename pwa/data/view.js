@@ -2,7 +2,7 @@
  * What the keeper sees: the server's row, with this phone's ops folded in field by field, the later stamp winning.
  * Pure. Deleted, superseded and incomplete records are left out.
  */
-import { msOf } from "./clock.js";
+import { ms_of } from "./clock.js";
 
 const LOUDEST = ["needs you", "sending", "waiting", "shared"];
 
@@ -35,7 +35,7 @@ export function fold(row, entries) {
     if (!last || op.stamp > last.stamp) last = { stamp: op.stamp, by, at };
   }
   if (!row && first) [made_by, made_at] = [first.by, first.at];
-  if (last && (!changed_at || msOf(last.stamp) >= Date.parse(changed_at)))
+  if (last && (!changed_at || ms_of(last.stamp) >= Date.parse(changed_at)))
     [changed_by, changed_at] = [last.by, last.at];
   return { fields, stamps, deleted, restored, meta: { state, made_by, made_at, changed_by, changed_at, ...brought } };
 }
@@ -44,7 +44,7 @@ export function fold(row, entries) {
 const later = (a, b) => (a === null || b > a ? b : a);
 
 /** @param {ReturnType<typeof fold>} record */
-const isGone = ({ deleted, restored }) => deleted !== null && deleted > (restored ?? "");
+const is_gone = ({ deleted, restored }) => deleted !== null && deleted > (restored ?? "");
 
 /**
  * The records of one kind that a screen shows, in no promised order.
@@ -70,7 +70,7 @@ const views = new WeakMap();
 
 /** A plain view, null if the record is gone or not whole. @param {string} kind @param {string[]} required @param {string} id @param {ReturnType<typeof fold>} record */
 function plain(kind, required, id, record) {
-  if (isGone(record)) return null;
+  if (is_gone(record)) return null;
   /** @type {Record<string, any>} */ const fields = {};
   for (const [name, value] of Object.entries(record.fields)) if (value !== null) fields[name] = value;
   return required.every((name) => name in fields) ? { ...fields, id, kind, meta: record.meta } : null;
@@ -91,18 +91,18 @@ function superseded(records) {
     if (seen.has(id)) return false;
     seen.add(id);
     const record = records.get(id);
-    return Boolean(record && !isGone(record)) || (corrections.get(id) ?? []).some((by) => stands(by, seen));
+    return Boolean(record && !is_gone(record)) || (corrections.get(id) ?? []).some((by) => stands(by, seen));
   }
   const hidden = new Set();
   for (const [of, by] of corrections) {
     const standing = by.filter((id) => id !== of && stands(id, new Set([of])));
     if (!standing.length) continue;
     hidden.add(of);
-    standing.sort((a, b) => (madeOrder(records.get(a), a) < madeOrder(records.get(b), b) ? -1 : 1));
+    standing.sort((a, b) => (made_order(records.get(a), a) < made_order(records.get(b), b) ? -1 : 1));
     for (const id of standing.slice(0, -1)) hidden.add(id);
   }
   return hidden;
 }
 
 /** @param {any} record @param {string} id */
-const madeOrder = (record, id) => `${record?.stamps.supersedes ?? ""} ${id}`;
+const made_order = (record, id) => `${record?.stamps.supersedes ?? ""} ${id}`;

@@ -1,7 +1,7 @@
 /** Writing: check what the keeper recorded, then queue all of it in one transaction, or none of it. */
-import { InvalidInput, allowed, checkFields } from "../contracts.js";
+import { InvalidInput, allowed, check_fields } from "../contracts.js";
 import { take } from "./clock.js";
-import { movedIn } from "./moved.js";
+import { moved_in } from "./moved.js";
 import { uuid7 } from "./uuid7.js";
 
 /** @typedef {{type: "put" | "del" | "restore", kind: string, id?: string, fields?: Record<string, any>}} Change */
@@ -9,10 +9,10 @@ import { uuid7 } from "./uuid7.js";
 export const WRITE_STORES = ["rows", "outbox", "kept", "device"];
 
 /** @param {number} ms @returns {string} YYYY-MM-DDTHH:MM:SS.mmmZ */
-export const isoOf = (ms) => new Date(ms).toISOString();
+export const iso_of = (ms) => new Date(ms).toISOString();
 
 /** Now by the server's clock, as far as this phone knows it (stores: device). @param {any} t @param {import("./phone.js").Phone} phone */
-export async function correctedNow(t, phone) {
+export async function corrected_now(t, phone) {
   return phone.now() + ((await t.device.get("offset"))?.ms ?? 0);
 }
 
@@ -24,14 +24,14 @@ export async function correctedNow(t, phone) {
  * @throws {InvalidInput} with `index` of the change; nothing is queued then
  */
 export async function queue(t, phone, kinds, room, changes) {
-  const now = await correctedNow(t, phone);
+  const now = await corrected_now(t, phone);
   const identity = await t.device.get("identity");
   const stamps = await take(t, now, identity.device, changes.length);
   const records = [];
   for (const [index, change] of changes.entries()) {
     try {
       const op = await checked(t, phone, kinds, room, change, now, stamps[index]);
-      await t.outbox.add({ room, state: "waiting", by: identity.keeper?.id ?? null, at: isoOf(now), ...op });
+      await t.outbox.add({ room, state: "waiting", by: identity.keeper?.id ?? null, at: iso_of(now), ...op });
       records.push({ kind: op.op.kind, id: op.op.id });
     } catch (bad) {
       if (bad instanceof InvalidInput) Object.assign(bad, { index });
@@ -48,7 +48,7 @@ async function checked(t, phone, kinds, room, change, now, stamp) {
   const id = change.id ?? uuid7(now, phone.random);
   const { exists, names, row } = await standing(t, room, change.kind, id);
   let fields = {};
-  if (change.type === "put") fields = checkedFields(spec, { ...change.fields }, exists, names, isoOf(now));
+  if (change.type === "put") fields = checked_fields(spec, { ...change.fields }, exists, names, iso_of(now));
   else if (change.type !== "del" && change.type !== "restore")
     throw invalid("type", "is not known here", "put, del, restore");
   else if (!exists) throw invalid("id", "is not known here", `the id of a ${spec.title.toLowerCase()}`);
@@ -62,7 +62,7 @@ async function checked(t, phone, kinds, room, change, now, stamp) {
       fields,
       stamp,
       schema: spec.schema,
-      ...movedIn(row),
+      ...moved_in(row),
     },
   };
 }
@@ -81,37 +81,37 @@ async function standing(t, room, kind, id) {
  * The fields as they will be sent. A change names only what changes; null empties an optional field.
  * @param {any} spec @param {Record<string, any>} given @param {boolean} exists @param {Set<string>} names @param {string} at
  */
-function checkedFields(spec, given, exists, names, at) {
-  const byName = Object.fromEntries(spec.fields.map((/** @type {any} */ field) => [field.name, field]));
+function checked_fields(spec, given, exists, names, at) {
+  const by_name = Object.fromEntries(spec.fields.map((/** @type {any} */ field) => [field.name, field]));
   if (exists && spec.event) {
     throw invalid("id", "is recorded already: a correction is a new record that supersedes it", "a new id");
   }
-  if (!exists && byName.at && given.at === undefined) given.at = at;
+  if (!exists && by_name.at && given.at === undefined) given.at = at;
   /** @type {Record<string, any>} */ const emptied = {};
   /** @type {Record<string, any>} */ const filled = {};
   for (const [name, value] of Object.entries(given)) {
     if (value === undefined) continue;
-    if (value === null && byName[name] && !byName[name].required) emptied[name] = null;
+    if (value === null && by_name[name] && !by_name[name].required) emptied[name] = null;
     else filled[name] = value;
   }
   const wanted = exists
     ? spec.fields.filter((/** @type {any} */ field) => field.name in filled || !names.has(field.name))
     : spec.fields;
-  const { values, errors } = checkFields(wanted, filled);
+  const { values, errors } = check_fields(wanted, filled);
   // Defaults fill a new record only: in a change they would overwrite what another keeper set.
   const kept = Object.fromEntries(Object.entries(values).filter(([name]) => !exists || name in filled));
-  if (errors.length) throw new InvalidInput(errors.map((one) => worded(one, byName, spec)));
+  if (errors.length) throw new InvalidInput(errors.map((one) => worded(one, by_name, spec)));
   if (exists && !Object.keys({ ...kept, ...emptied }).length)
     throw invalid("fields", "is needed", "at least one field to change");
   return exists ? { ...kept, ...emptied } : kept;
 }
 
-/** A field refused as unknown names all the kind's fields, not only those of this change. @param {any} error @param {Record<string, any>} byName @param {any} spec */
-function worded(error, byName, spec) {
-  if (byName[error.field]) return { ...error, allowed: allowed(byName[error.field]) };
-  const nested = error.field.includes(".") && byName[error.field.split(".")[0]];
+/** A field refused as unknown names all the kind's fields, not only those of this change. @param {any} error @param {Record<string, any>} by_name @param {any} spec */
+function worded(error, by_name, spec) {
+  if (by_name[error.field]) return { ...error, allowed: allowed(by_name[error.field]) };
+  const nested = error.field.includes(".") && by_name[error.field.split(".")[0]];
   return nested ? error : { ...error, allowed: spec.fields.map((/** @type {any} */ field) => field.name).join(", ") };
 }
 
-/** @param {string} field @param {string} message @param {string} allowedWords */
-const invalid = (field, message, allowedWords) => new InvalidInput([{ field, message, allowed: allowedWords }]);
+/** @param {string} field @param {string} message @param {string} allowed_words */
+const invalid = (field, message, allowed_words) => new InvalidInput([{ field, message, allowed: allowed_words }]);

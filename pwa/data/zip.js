@@ -74,7 +74,7 @@ function packed(fields) {
 }
 
 /** Whether these are the first bytes of a ZIP. @param {Uint8Array} bytes */
-export const isZip = (bytes) =>
+export const is_zip = (bytes) =>
   bytes.length > 21 && new DataView(bytes.buffer, bytes.byteOffset).getUint32(0, true) === LOCAL_HEADER;
 
 /**
@@ -97,14 +97,14 @@ export async function unzip(bytes) {
       view.getUint32(at + 16, true),
       view.getUint32(at + 20, true),
     ];
-    const [nameLength, extra, comment] = [28, 30, 32].map((place) => view.getUint16(at + place, true));
+    const [name_length, extra, comment] = [28, 30, 32].map((place) => view.getUint16(at + place, true));
     const local = view.getUint32(at + 42, true);
-    const name = new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + nameLength));
+    const name = new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + name_length));
     const start = local + 30 + view.getUint16(local + 26, true) + view.getUint16(local + 28, true);
     const content = await unpacked(bytes.slice(start, start + size), method, name);
     if (crc32(content) !== crc) throw new RangeError(`${name} is damaged in this ZIP`);
     found.set(name, content);
-    at += 46 + nameLength + extra + comment;
+    at += 46 + name_length + extra + comment;
   }
   return found;
 }

@@ -1,5 +1,5 @@
 /** Every text, number and date the screens show: the catalogue of the language, plural rules, separators by locale. */
-import { marksOf, readNumber } from "../bench/number_text.js";
+import { marks_of, read_number } from "../figures/number_text.js";
 import { display } from "../calc/rounding.js";
 import { en } from "./en.js";
 
@@ -70,11 +70,11 @@ export function short(value, most = 3) {
 }
 
 /** The decimal separator a keeper's keypad shows. */
-export const separator = () => marksOf(locale).decimal;
+export const separator = () => marks_of(locale).decimal;
 
 /** The number a text says, with comma or point; the text itself when it says none, so that the contract can refuse it. @param {string} text */
 export function parse(text) {
-  const read = readNumber(text, marksOf(locale));
+  const read = read_number(text, marks_of(locale));
   return "value" in read ? read.value : text;
 }
 

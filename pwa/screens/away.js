@@ -2,19 +2,19 @@
 import { html } from "../vendor/preact.js";
 import { away_tank, sheet_now, tasks_within } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
-import { usual_meal } from "../advice/feeding.js";
+import { usual_meal } from "../advice/journal/feeding.js";
 import { listed, t } from "../i18n/words.js";
-import { as_ion, dose_said, grams_said, litres_said, nitrogen } from "../ui/figures.js";
-import { advice_for } from "../ui/forecast.js";
+import { as_ion, dose_said, grams_said, litres_said, nitrogen } from "../ui/words/figures.js";
+import { advice_for } from "../ui/state/forecast.js";
 import { Icon, StateShape } from "../ui/icon.js";
-import { all, live_room, now, room } from "../ui/live.js";
+import { all, live_room, now, room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { record } from "../ui/record.js";
-import { rule_said } from "../ui/rule_said.js";
-import { day_said } from "../ui/span_said.js";
-import { tap } from "../ui/tap.js";
+import { record } from "../ui/state/record.js";
+import { rule_said } from "../ui/words/rrule_said.js";
+import { day_said } from "../ui/words/span_said.js";
+import { tap } from "../ui/state/tap.js";
 import { rule_reader, tasks_here } from "../ui/tasks_due.js";
-import { task_said } from "../ui/tile_words.js";
+import { task_said } from "../ui/words/tile_words.js";
 
 /** Where a task comes more often than this its rule is said instead of its days. */
 const DAYS_SAID = 3;

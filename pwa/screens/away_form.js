@@ -2,21 +2,21 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
-import { day_of } from "../advice/local_time.js";
+import { day_of } from "../advice/tasks/local_time.js";
 import { InvalidInput, records } from "../contracts.js";
 import { listed, t } from "../i18n/words.js";
-import { changed_fields } from "../ui/changed_fields.js";
-import { forget, useDraft, useOpened } from "../ui/draft.js";
-import { Fields, payload_of, raw_of } from "../ui/form.js";
+import { changed_fields } from "../ui/state/changed_fields.js";
+import { forget, use_draft, use_opened } from "../ui/state/draft.js";
+import { Fields, payload_of, raw_of } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
-import { all, get, live_room, now, room } from "../ui/live.js";
+import { all, get, live_room, now, room } from "../ui/state/live.js";
 import { Meanwhile } from "../ui/meanwhile.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { day_said } from "../ui/span_said.js";
+import { new_id, record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { day_said } from "../ui/words/span_said.js";
 import { Stepper } from "../ui/stepper.js";
-import { tap } from "../ui/tap.js";
+import { tap } from "../ui/state/tap.js";
 import { zone_here } from "../ui/tasks_due.js";
 
 const DAY = 86_400_000;
@@ -32,8 +32,8 @@ export function AwayForm() {
   const typed_specs = TYPED.map((field) =>
     records().away_sheet.fields.find((/** @type {any} */ one) => one.name === field),
   );
-  const opened = useOpened(name, held);
-  const kept = useDraft(name, () => first(held, typed_specs));
+  const opened = use_opened(name, held);
+  const kept = use_draft(name, () => first(held, typed_specs));
   const errors = useSignal(/** @type {any[]} */ ([]));
   const problem = useSignal("");
   const form = kept.value;
@@ -74,8 +74,8 @@ export function AwayForm() {
   return html`
     <${Page} title=${t("away.title")} up="/away" news=${html`<${Meanwhile} opened=${opened} held=${held} names=${SHOWN} said=${{ tanks: tanks_said, feed_every_days: feeding_said }} />`}
       act=${room.value.may("away_sheet") && html`<button class="main" type="button" onClick=${tap(() => void save())}>${t("away.save")}</button>`}>
-      <${Stepper} label=${t("away.from")} said=${day_said(form.from)} onStep=${(/** @type {number} */ way) => set({ from: form.from + way * DAY, to: Math.max(form.to, form.from + way * DAY) })} />
-      <${Stepper} label=${t("away.to")} said=${day_said(form.to)} can=${{ less: form.to - DAY >= form.from, more: true }} onStep=${(/** @type {number} */ way) => set({ to: form.to + way * DAY })} />
+      <${Stepper} label=${t("away.from")} said=${day_said(form.from)} on_step=${(/** @type {number} */ way) => set({ from: form.from + way * DAY, to: Math.max(form.to, form.from + way * DAY) })} />
+      <${Stepper} label=${t("away.to")} said=${day_said(form.to)} can=${{ less: form.to - DAY >= form.from, more: true }} on_step=${(/** @type {number} */ way) => set({ to: form.to + way * DAY })} />
       <fieldset class="field"><legend class="label">${t("away.tanks")}</legend>
         <div class="tiles two">${walk(live_room).map((tank) => html`<button type="button" key=${tank.id} aria-pressed=${form.tanks.includes(tank.id)} onClick=${tap(() => set({ tanks: toggled(tank.id) }))}>${tank.name}</button>`)}</div></fieldset>
       <fieldset class="field"><legend class="label">${t("away.feed_how_often")}</legend>
@@ -86,7 +86,7 @@ export function AwayForm() {
           ${days ? t("task_form.every_said", { count: days }) : t("away.feed_none")}</label>`,
         )}</div>
         <p class="help">${t("away.feed_help")}</p></fieldset>
-      <${Fields} specs=${typed_specs} raw=${form.typed} onRaw=${(/** @type {any} */ typed) => set({ typed })} errors=${errors.value} tried=${true} />
+      <${Fields} specs=${typed_specs} raw=${form.typed} on_raw=${(/** @type {any} */ typed) => set({ typed })} errors=${errors.value} tried=${true} />
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
     <//>`;
 }

@@ -3,21 +3,21 @@ import { html, useState } from "../vendor/preact.js";
 import { shelf } from "../bench/search.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
-import { draft } from "../ui/draft.js";
+import { draft } from "../ui/state/draft.js";
 import { Page } from "../ui/page.js";
 
 /** Names of the calculations opened last, newest first. @type {import("../vendor/preact.js").Signal<string[]>} */
 const opened = draft("bench.opened", () => []);
 
 export const Bench = () => {
-  const [words, setWords] = useState("");
+  const [words, set_words] = useState("");
   const shelves = shelf(contracts(), words);
   const last = words ? [] : opened.value.map((name) => contracts()[name]).filter(Boolean);
   return html`
     <${Page} title=${t("bench.title")} place="bench">
       <div class="field search">
         <label for="bench-search">${t("bench.search")}</label>
-        <input id="bench-search" type="search" autocomplete="off" enterkeyhint="search" value=${words} onInput=${(/** @type {any} */ e) => setWords(e.target.value)} />
+        <input id="bench-search" type="search" autocomplete="off" enterkeyhint="search" value=${words} onInput=${(/** @type {any} */ e) => set_words(e.target.value)} />
       </div>
       <p class="unseen" role="status">${words && t("bench.found", { count: shelves.reduce((sum, { entries }) => sum + entries.length, 0) })}</p>
       ${last.length > 0 && html`<${Shelf} title=${t("bench.last")} entries=${last} />`}

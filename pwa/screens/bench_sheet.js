@@ -1,27 +1,27 @@
 /** One calculation: its form, its answer while one types, kept on the tank's journal or copied. */
 import { computed, html, useEffect, useMemo, useRef, useState } from "../vendor/preact.js";
-import { labelOf } from "../bench/answer.js";
-import { addRow, put, removeRow } from "../bench/draft.js";
-import { formOf, rangeShown } from "../bench/form.js";
-import { plainResult, rowText } from "../bench/kept.js";
-import { marksOf } from "../bench/number_text.js";
-import { resultRows } from "../bench/result.js";
+import { label_of } from "../bench/answer.js";
+import { add_row, put, remove_row } from "../bench/draft.js";
+import { form_of, range_shown } from "../bench/form.js";
+import { plain_result, row_text } from "../bench/result_note.js";
+import { marks_of } from "../figures/number_text.js";
+import { result_rows } from "../bench/result.js";
 import { fitting } from "../bench/tank_figures.js";
-import { systems } from "../bench/units.js";
-import { workingSteps } from "../bench/working.js";
+import { systems } from "../figures/units.js";
+import { working_steps } from "../bench/working.js";
 import { table } from "../calc/tables.js";
 import { contracts } from "../contracts.js";
 import { chosen, t } from "../i18n/words.js";
-import { AnswerFigures, Cautions, Sources, Working } from "../ui/answer_block.js";
-import { useOutcome } from "../ui/bench_outcome.js";
-import { figuresOf } from "../ui/bench_tank.js";
-import { ContractForm } from "../ui/contract_form.js";
-import { draft, useDraft } from "../ui/draft.js";
-import { all, room } from "../ui/live.js";
-import { measures } from "../ui/measures.js";
+import { AnswerFigures, Cautions, Sources, Working } from "../ui/contract/answer_block.js";
+import { use_outcome } from "../ui/contract/bench_outcome.js";
+import { figures_of } from "../ui/contract/bench_tank.js";
+import { ContractForm } from "../ui/contract/contract_form.js";
+import { draft, use_draft } from "../ui/state/draft.js";
+import { all, room } from "../ui/state/live.js";
+import { measures } from "../ui/state/measures.js";
 import { Page } from "../ui/page.js";
-import { just_done, new_id, record, say } from "../ui/record.js";
-import { tap } from "../ui/tap.js";
+import { just_done, new_id, record, say } from "../ui/state/record.js";
+import { tap } from "../ui/state/tap.js";
 
 /** The tank a calculation was last used for; "" for none. @type {import("../vendor/preact.js").Signal<string | null>} */
 const last_tank = draft("bench.tank", () => null);
@@ -38,11 +38,11 @@ export const BenchSheet = ({ name }) => {
 
 /** @param {{spec: any}} props */
 const Sheet = ({ spec }) => {
-  const kept = useDraft(`bench.${spec.name}`, () => /** @type {import("../bench/draft.js").Draft} */ ({}));
+  const kept = use_draft(`bench.${spec.name}`, () => /** @type {import("../bench/draft.js").Draft} */ ({}));
   const tanks = all("tank");
-  const tank_id = tankFor(kept.value.tank, tanks);
-  const figures = useMemo(() => computed(() => fitting(spec.inputs, figuresOf(tank_id))), [spec, tank_id]);
-  const marks = useMemo(readingMarks, []);
+  const tank_id = tank_for(kept.value.tank, tanks);
+  const figures = useMemo(() => computed(() => fitting(spec.inputs, figures_of(tank_id))), [spec, tank_id]);
+  const marks = useMemo(reading_marks, []);
   useEffect(
     () => void (opened.value = [spec.name, ...opened.value.filter((one) => one !== spec.name)].slice(0, 3)),
     [spec.name],
@@ -51,30 +51,30 @@ const Sheet = ({ spec }) => {
   const tank = figures.value;
   const system = measures.value;
   const filling = { draft: kept.value, tank, system, marks };
-  const form = formOf(spec, filling);
-  const { outcome, waiting } = useOutcome(spec, filling);
+  const form = form_of(spec, filling);
+  const { outcome, waiting } = use_outcome(spec, filling);
   const manner = { system, marks, yes: t("bench.yes"), no: t("bench.no"), from: t("bench.from_inputs") };
-  const rows = "answer" in outcome ? resultRows(spec, outcome.answer, manner) : [];
+  const rows = "answer" in outcome ? result_rows(spec, outcome.answer, manner) : [];
   const change = (/** @type {import("../bench/draft.js").Draft} */ next) => (kept.value = next);
 
   const hands = {
-    errors: errorsOf(spec, outcome, system, marks),
+    errors: errors_of(spec, outcome, system, marks),
     edit: (/** @type {(string | number)[]} */ path, /** @type {any} */ node) =>
       change(put(spec.inputs, kept.value, tank, path, node)),
-    add: (/** @type {(string | number)[]} */ path) => change(addRow(spec.inputs, kept.value, tank, path)),
+    add: (/** @type {(string | number)[]} */ path) => change(add_row(spec.inputs, kept.value, tank, path)),
     remove: (/** @type {(string | number)[]} */ path, /** @type {number} */ index) =>
-      change(removeRow(spec.inputs, kept.value, tank, path, index)),
+      change(remove_row(spec.inputs, kept.value, tank, path, index)),
     choose: (/** @type {string} */ key, /** @type {string} */ option) =>
       change({ ...kept.value, chosen: { ...kept.value.chosen, [key]: option } }),
   };
-  const chooseTank = (/** @type {string} */ id) => {
+  const choose_tank = (/** @type {string} */ id) => {
     last_tank.value = id;
     change({ ...kept.value, tank: id });
   };
   // An older answer keeps its place on the page, unseen, so that nothing moves until the one to what is typed now is there.
   const place = waiting ? "place-kept" : "";
   const answer = useRef(/** @type {HTMLElement | null} */ (null));
-  const words = () => ("answer" in outcome ? plainResult(spec, outcome.payload, outcome.answer, manner) : "");
+  const words = () => ("answer" in outcome ? plain_result(spec, outcome.payload, outcome.answer, manner) : "");
   const empty = () => {
     const before = kept.value;
     change({ tank: before.tank });
@@ -82,7 +82,7 @@ const Sheet = ({ spec }) => {
   };
   const changed = Boolean(kept.value.typed && Object.keys(kept.value.typed).length) || Boolean(kept.value.chosen);
 
-  const [by_hand, setByHand] = useState("");
+  const [by_hand, set_by_hand] = useState("");
   const here = tanks.find((one) => one.id === tank_id);
   const keep = () => {
     const fields = { tank: tank_id, at: room.value.now(), text: words() };
@@ -97,7 +97,7 @@ const Sheet = ({ spec }) => {
       say(t("bench.copied"));
     } catch {
       // No clipboard without a secure connection: then the words lie there to be taken.
-      setByHand(words());
+      set_by_hand(words());
       answer.current?.scrollIntoView();
     }
   };
@@ -107,7 +107,7 @@ const Sheet = ({ spec }) => {
     <${Page} title=${spec.title} up="/bench" act=${act}>
       <p class="soft sheet-purpose">${spec.purpose}</p>
       <div class="bench-for">
-        ${tanks.length > 0 && html`<${ForTank} tanks=${tanks} id=${tank_id} pick=${chooseTank} />`}
+        ${tanks.length > 0 && html`<${ForTank} tanks=${tanks} id=${tank_id} pick=${choose_tank} />`}
         <${System} />
       </div>
       <${ContractForm} form=${form} ...${hands} />
@@ -119,7 +119,7 @@ const Sheet = ({ spec }) => {
             : html`<${NotYet} spec=${spec} outcome=${outcome} errors=${hands.errors} />`
         }
         <${Cautions} cautions=${spec.cautions} />
-        ${"answer" in outcome && html`<div class=${place}><${Working} steps=${workingSteps(spec, outcome.payload, outcome.answer, manner)} other_units=${system !== "metric"} /></div>`}
+        ${"answer" in outcome && html`<div class=${place}><${Working} steps=${working_steps(spec, outcome.payload, outcome.answer, manner)} other_units=${system !== "metric"} /></div>`}
         <${Sources} spec=${spec} sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />
         ${by_hand && html`<textarea class="to-copy" readonly rows="6" aria-label=${t("bench.copy_by_hand")} onFocus=${(/** @type {any} */ e) => e.target.select()}>${by_hand}</textarea>`}
         <div class="row">
@@ -134,7 +134,7 @@ const Sheet = ({ spec }) => {
 const LONGEST_BRIEF = 40;
 
 /** @param {string | null | undefined} asked @param {any[]} tanks */
-function tankFor(asked, tanks) {
+function tank_for(asked, tanks) {
   const wanted = new URLSearchParams(location.search).get("tank") ?? asked ?? last_tank.value;
   if (wanted === "") return "";
   if (wanted && tanks.some((one) => one.id === wanted)) return wanted;
@@ -145,18 +145,18 @@ function tankFor(asked, tanks) {
  * Marks to show by the language of the words; a mark groups thousands only if the phone's own language agrees,
  * so that a comma stays a comma on a phone whose keypad has no point.
  */
-function readingMarks() {
-  const words = marksOf(chosen());
-  return { ...words, group: marksOf(navigator.language).group === words.group ? words.group : "" };
+function reading_marks() {
+  const words = marks_of(chosen());
+  return { ...words, group: marks_of(navigator.language).group === words.group ? words.group : "" };
 }
 
 /** Errors by the field they stand beside, with the range in the unit shown. @param {any} spec @param {any} outcome @param {string} system @param {any} marks */
-function errorsOf(spec, outcome, system, marks) {
+function errors_of(spec, outcome, system, marks) {
   /** @type {Map<string, string>} */ const by = new Map();
   for (const error of outcome.wrong ?? []) {
     const field = spec.inputs.find((/** @type {any} */ one) => one.name === error.field);
     const range =
-      field && (field.type === "number" || field.type === "integer") ? rangeShown(field, system, marks) : "";
+      field && (field.type === "number" || field.type === "integer") ? range_shown(field, system, marks) : "";
     by.set(error.field, range ? t("bench.wrong_in", { message: error.message, range }) : error.message);
   }
   return by;
@@ -187,7 +187,7 @@ const NotYet = ({ spec, outcome, errors }) => html`
   ${
     outcome.wrong.length > 0 &&
     html`
-    <ul>${outcome.wrong.map((/** @type {any} */ error) => html`<li class="wrong">${labelOf(spec, error.field)}: ${errors.get(error.field)}</li>`)}</ul>`
+    <ul>${outcome.wrong.map((/** @type {any} */ error) => html`<li class="wrong">${label_of(spec, error.field)}: ${errors.get(error.field)}</li>`)}</ul>`
   }`;
 
 /** At the thumb: the figure or what is missing, and the way to keep it. @param {any} props */
@@ -206,7 +206,7 @@ const Act = ({ outcome, waiting, rows, show, keep, copy, tank }) => {
 function brief(outcome, rows) {
   const clipped = (/** @type {string} */ text) => html`<span class="clipped">${text}</span>`;
   if ("answer" in outcome) {
-    const said = rows.length ? rowText(rows[0]) : "";
+    const said = rows.length ? row_text(rows[0]) : "";
     return said && said.length <= LONGEST_BRIEF
       ? html`${clipped(rows[0].label)}<strong class="clipped">${said}</strong>`
       : t("bench.answer_below");

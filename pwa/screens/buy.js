@@ -1,21 +1,21 @@
 /** What to buy for a tank: ticked off in the shop, sent as text, printed; with what it will weigh and when the first test is. */
 import { html, useSignal } from "../vendor/preact.js";
-import { as_planned, planned, set_up_here } from "../advice/setting_up.js";
-import { to_buy, weight_of } from "../advice/shopping.js";
+import { as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
+import { to_buy, weight_of } from "../advice/setup/shopping.js";
 import { t } from "../i18n/words.js";
-import { useDraft } from "../ui/draft.js";
-import { litres_said } from "../ui/figures.js";
-import { all, get } from "../ui/live.js";
+import { use_draft } from "../ui/state/draft.js";
+import { litres_said } from "../ui/words/figures.js";
+import { all, get } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { say } from "../ui/record.js";
-import { thing_said, whole_kg } from "../ui/shopping_words.js";
-import { tap } from "../ui/tap.js";
+import { say } from "../ui/state/record.js";
+import { thing_said, whole_kg } from "../ui/words/shopping_words.js";
+import { tap } from "../ui/state/tap.js";
 
 /** @param {{id: string}} props */
 export function Buy({ id }) {
   const record = get("tank", id);
-  const bought = useDraft(`buy.${id}`, () => /** @type {string[]} */ ([]));
+  const bought = use_draft(`buy.${id}`, () => /** @type {string[]} */ ([]));
   const by_hand = useSignal("");
   if (!record || !set_up_here(record)) return html`<${Missing} up="/tanks" />`;
   const tank = as_planned(record);
@@ -43,7 +43,9 @@ export function Buy({ id }) {
     }
   };
   const toggle = (/** @type {string} */ key) =>
-    (bought.value = bought.value.includes(key) ? bought.value.filter((one) => one !== key) : [...bought.value, key]);
+    (bought.value = bought.value.includes(key)
+      ? bought.value.filter((/** @type {string} */ one) => one !== key)
+      : [...bought.value, key]);
   return html`
     <${Page} title=${t("buy.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
       act=${html`<button class="quiet tall screen-only" type="button" onClick=${tap(() => print())}>${t("buy.print")}</button><button class="main screen-only" type="button" onClick=${tap(() => void send())}>${t("buy.send")}</button>`}>

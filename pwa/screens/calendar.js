@@ -1,21 +1,21 @@
 /** The tasks in the keeper's own calendar: as a file made here without signal, or by a link to subscribe to. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
-import { calendar_file } from "../advice/calendar.js";
+import { calendar_file } from "../advice/tasks/calendar.js";
 import { walk } from "../advice/facts.js";
-import { calendarSince, closeCalendar, makeCalendar } from "../data/people.js";
+import { calendar_since, close_calendar, make_calendar } from "../data/people.js";
 import { t, when } from "../i18n/words.js";
-import { Problem, useAsk } from "../ui/ask.js";
+import { Problem, use_ask } from "../ui/state/ask.js";
 import { keep_file } from "../ui/keep_file.js";
-import { all, live_room, now, room, sharing } from "../ui/live.js";
+import { all, live_room, now, room, sharing } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { Qr } from "../ui/qr.js";
-import { say } from "../ui/record.js";
-import { tap } from "../ui/tap.js";
-import { task_said } from "../ui/tile_words.js";
+import { say } from "../ui/state/record.js";
+import { tap } from "../ui/state/tap.js";
+import { task_said } from "../ui/words/tile_words.js";
 
 export function CalendarPage() {
   const keep = async () => {
-    const { occurrences, until_of } = await import("../advice/recurrence.js");
+    const { occurrences, until_of } = await import("../advice/tasks/recurrence.js");
     const tanks = new Map(walk(live_room).map((tank) => [tank.id, tank.name]));
     const name = room.value.about()?.name ?? t("room.title");
     const file = calendar_file(
@@ -47,12 +47,12 @@ function Subscribe() {
   const made = useSignal(/** @type {{link: string} | null} */ (null));
   const since = useSignal(/** @type {string | null} */ (null));
   const copied = useSignal(false);
-  const { problem, busy, ask } = useAsk();
-  useEffect(() => void ask(async () => void (since.value = await calendarSince(room.value))), []);
-  const make = () => ask(async () => void ((made.value = await makeCalendar(room.value)), (copied.value = false)));
+  const { problem, busy, ask } = use_ask();
+  useEffect(() => void ask(async () => void (since.value = await calendar_since(room.value))), []);
+  const make = () => ask(async () => void ((made.value = await make_calendar(room.value)), (copied.value = false)));
   const close = () =>
     ask(async () => {
-      await closeCalendar(room.value);
+      await close_calendar(room.value);
       made.value = since.value = null;
       say(t("calendar.closed"));
     });

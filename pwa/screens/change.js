@@ -5,23 +5,23 @@ import { brought } from "../advice/level.js";
 import { tank_water } from "../advice/tank_water.js";
 import { contracts, run } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
-import { forget, useDraft } from "../ui/draft.js";
-import { dose_said, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
-import { advice_for } from "../ui/forecast.js";
-import { Wrong } from "../ui/form.js";
+import { forget, use_draft } from "../ui/state/draft.js";
+import { dose_said, litres_said, nitrogen, parameter_name } from "../ui/words/figures.js";
+import { advice_for } from "../ui/state/forecast.js";
+import { Wrong } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
 import { TankTiles } from "../ui/life_entry.js";
-import { all, get, now, room } from "../ui/live.js";
-import { LookingOnly } from "../ui/looking_only.js";
-import { shown_in } from "../ui/measures.js";
+import { all, get, now, room } from "../ui/state/live.js";
+import { LookingOnly } from "../ui/view_only.js";
+import { shown_in } from "../ui/state/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { sentence } from "../ui/sentence.js";
-import { tap } from "../ui/tap.js";
+import { new_id, record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { sentence } from "../ui/words/sentence.js";
+import { tap } from "../ui/state/tap.js";
 import { TemperatureMatch } from "../ui/temperature_match.js";
 
 /** A quarter is the usual change where nothing asks for another (common practice). */
@@ -30,7 +30,7 @@ const USUAL = 0.25;
 /** @param {{id: string}} props */
 export function Change({ id }) {
   const tank = get("tank", id);
-  const kept = useDraft(
+  const kept = use_draft(
     `change.${id}`,
     () => /** @type {{typed: string | null, unit?: string, from_tank?: string, at?: string}} */ ({ typed: null }),
   );
@@ -66,6 +66,7 @@ export function Change({ id }) {
     const water_change = new_id();
     const fraction = litres / tank.water_l;
     const source = from_tank ? { from_tank } : facts.source ? { source_water: facts.source.id } : {};
+    /** @type {import("../ui/state/record.js").Write[]} */
     const writes = [
       {
         type: /** @type {const} */ ("put"),
@@ -107,13 +108,13 @@ export function Change({ id }) {
           ? html`<div role="alert"><${Wrong} spec=${litres_spec(tank, t("change.litres"))} error=${wrong} /></div>`
           : html`<p class="soft center">${t("change.share", { percent: number((100 * litres) / tank.water_l, 0) })}</p>`
       }
-      ${keypad.value && html`<${Keypad} label=${t("change.litres")} unit=${water.label} value=${water.text(typed, keyed_in)} onValue=${set} />`}
+      ${keypad.value && html`<${Keypad} label=${t("change.litres")} unit=${water.label} value=${water.text(typed, keyed_in)} on_value=${set} />`}
       ${typed !== null && litres !== suggested && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`}
       ${dose && html`<${Dose} id=${id} dose=${dose} />`}
       ${!wrong && html`<${After} facts=${poured} advice=${advice} fraction=${litres / tank.water_l} />`}
       ${!wrong && html`<${TemperatureMatch} facts=${facts} litres=${litres} />`}
-      <${OtherWater} id=${id} from_tank=${from_tank} onPick=${(/** @type {string} */ tank) => (kept.value = { ...kept.value, from_tank: tank })} />
-      <${Moment} at=${at} onAt=${(/** @type {string | undefined} */ moment) => (kept.value = { ...kept.value, at: moment })} />
+      <${OtherWater} id=${id} from_tank=${from_tank} on_pick=${(/** @type {string} */ tank) => (kept.value = { ...kept.value, from_tank: tank })} />
+      <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => (kept.value = { ...kept.value, at: moment })} />
       ${cautions(dose).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;
 }
@@ -128,12 +129,12 @@ const Dose = ({ id, dose }) => {
   return html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`;
 };
 
-/** Water that comes out of another tank: its tests say what it brings, and the trace knows of it. @param {{id: string, from_tank: string, onPick: (id: string) => void}} props */
-const OtherWater = ({ id, from_tank, onPick }) =>
+/** Water that comes out of another tank: its tests say what it brings, and the trace knows of it. @param {{id: string, from_tank: string, on_pick: (id: string) => void}} props */
+const OtherWater = ({ id, from_tank, on_pick }) =>
   all("tank").length > 1 &&
   html`
   <details class="more section" open=${from_tank !== ""}><summary>${t("change.other_tank")}</summary>
-    <${TankTiles} tank=${id} value=${from_tank} label=${t("change.out_of")} onPick=${(/** @type {string} */ picked) => onPick(picked === from_tank ? "" : picked)} />
+    <${TankTiles} tank=${id} value=${from_tank} label=${t("change.out_of")} on_pick=${(/** @type {string} */ picked) => on_pick(picked === from_tank ? "" : picked)} />
     <p class="soft small">${t("change.other_tank_why")}</p>
   </details>`;
 

@@ -2,12 +2,12 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { ArchiveBroken, NotSaved } from "../data/fish_room.js";
 import { t } from "../i18n/words.js";
-import { Problem } from "../ui/ask.js";
+import { Problem } from "../ui/state/ask.js";
 import { keep_file } from "../ui/keep_file.js";
-import { room } from "../ui/live.js";
+import { room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { say } from "../ui/record.js";
-import { tap } from "../ui/tap.js";
+import { say } from "../ui/state/record.js";
+import { tap } from "../ui/state/tap.js";
 
 export function Copy() {
   const problem = useSignal("");

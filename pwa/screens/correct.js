@@ -2,24 +2,24 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { litres_refused, litres_spec } from "../advice/litres.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
-import { CORRECTED, correction, timeline } from "../advice/timeline.js";
+import { CORRECTED, correction, timeline } from "../advice/journal/timeline.js";
 import { InvalidInput, records } from "../contracts.js";
 import { short, t, when } from "../i18n/words.js";
-import { forget, useDraft } from "../ui/draft.js";
-import { event_name, record_lines } from "../ui/event_said.js";
-import { parameter_name, read_as } from "../ui/figures.js";
-import { Wrong } from "../ui/form.js";
+import { forget, use_draft } from "../ui/state/draft.js";
+import { event_name, record_lines } from "../ui/words/event_said.js";
+import { parameter_name, read_as } from "../ui/words/figures.js";
+import { Wrong } from "../ui/contract/form.js";
 import { Keypad } from "../ui/keypad.js";
 import { WrongTank } from "../ui/life_entry.js";
-import { get, now, room } from "../ui/live.js";
-import { shown_in } from "../ui/measures.js";
+import { get, now, room } from "../ui/state/live.js";
+import { shown_in } from "../ui/state/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
-import { note_said } from "../ui/tile_words.js";
+import { new_id, record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
+import { note_said } from "../ui/words/tile_words.js";
 
 /** @type {Record<string, (one: any) => string>} */
 const UNIT = {
@@ -37,7 +37,7 @@ const WORDS = {
 /** @param {{kind: string, id: string}} props */
 export function Correct({ kind, id }) {
   const name = `correct.${kind}.${id}`;
-  const kept = useDraft(
+  const kept = use_draft(
     name,
     () =>
       /** @type {{of: string, typed: string | null, keyed_in?: string, at?: string, tank: string}} */ ({
@@ -91,9 +91,9 @@ export function Correct({ kind, id }) {
       ${wrong.value.map((error) => html`<${Wrong} key=${error.field} error=${error} spec=${error.field === spec.name ? spec : undefined} />`)}
       ${refused && html`<div role="alert"><${Wrong} ...${refused} /></div>`}
       <section class="section"><h2>${kind === "reading" ? `${parameter_name(one.parameter)} ${read_as(one.parameter, one.basis)}`.trim() : spec.label}</h2>
-        <${Value} kind=${kind} one=${one} said=${words ? (typed ?? words.says(one)) : typed} keyed_in=${kept.value.keyed_in} spec=${spec} onSay=${type} /></section>
-      <${Moment} at=${at} was=${event.at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
-      ${event.tank && html`<${WrongTank} was=${event.tank} tank=${tank} onPick=${(/** @type {string} */ picked) => set({ tank: picked })} />`}
+        <${Value} kind=${kind} one=${one} said=${words ? (typed ?? words.says(one)) : typed} keyed_in=${kept.value.keyed_in} spec=${spec} on_say=${type} /></section>
+      <${Moment} at=${at} was=${event.at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
+      ${event.tank && html`<${WrongTank} was=${event.tank} tank=${tank} on_pick=${(/** @type {string} */ picked) => set({ tank: picked })} />`}
       <p class="soft small">${t("correct.kept")}</p>
     <//>`;
 }
@@ -128,16 +128,16 @@ function figured(kind, one, { typed, keyed_in }) {
   return value === one[CORRECTED[kind]] ? undefined : value;
 }
 
-/** @param {{kind: string, one: any, said: string | null, keyed_in?: string, spec: any, onSay: (text: string) => void}} props */
-function Value({ kind, one, said, keyed_in, spec, onSay }) {
+/** @param {{kind: string, one: any, said: string | null, keyed_in?: string, spec: any, on_say: (text: string) => void}} props */
+function Value({ kind, one, said, keyed_in, spec, on_say }) {
   if (kind in WORDS) {
-    return html`<div class="field"><textarea aria-label=${spec.label} rows="5" maxlength=${spec.max_length} value=${said} onInput=${(/** @type {any} */ e) => onSay(e.target.value)}></textarea></div>`;
+    return html`<div class="field"><textarea aria-label=${spec.label} rows="5" maxlength=${spec.max_length} value=${said} onInput=${(/** @type {any} */ e) => on_say(e.target.value)}></textarea></div>`;
   }
   const steps = kind === "reading" ? (one.steps ?? []) : [];
   if (steps.length === 0) {
     const { label, text } = shown_in(UNIT[kind](one));
-    return html`<${Keypad} label=${spec.label} unit=${label} value=${text(said, keyed_in)} onValue=${onSay} />`;
+    return html`<${Keypad} label=${spec.label} unit=${label} value=${text(said, keyed_in)} on_value=${on_say} />`;
   }
   return html`<div class="tiles steps" role="group" aria-label=${spec.label}>
-    ${steps.map((/** @type {number} */ step) => html`<button type="button" key=${step} aria-pressed=${said === null ? one.value === step : Number(said) === step} onClick=${tap(() => onSay(String(step)))}>${short(step)}</button>`)}</div>`;
+    ${steps.map((/** @type {number} */ step) => html`<button type="button" key=${step} aria-pressed=${said === null ? one.value === step : Number(said) === step} onClick=${tap(() => on_say(String(step)))}>${short(step)}</button>`)}</div>`;
 }

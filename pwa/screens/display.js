@@ -1,10 +1,10 @@
 /** Words and units: the language and the measures that this phone shows, each by one tap, at once. */
 import { html } from "../vendor/preact.js";
-import { systems } from "../bench/units.js";
+import { systems } from "../figures/units.js";
 import { LANGUAGES, t } from "../i18n/words.js";
-import { litres_said, temperature_said } from "../ui/figures.js";
-import { wanted_language } from "../ui/language.js";
-import { measures } from "../ui/measures.js";
+import { litres_said, temperature_said } from "../ui/words/figures.js";
+import { wanted_language } from "../ui/state/language.js";
+import { measures } from "../ui/state/measures.js";
 import { Page } from "../ui/page.js";
 
 /** What the sample shows: any figures with a decimal. */

@@ -9,30 +9,30 @@ import {
   salt_of,
   starter,
   wanted_tan,
-} from "../advice/dosing.js";
+} from "../advice/journal/dosing.js";
 import { facts_of } from "../advice/facts.js";
 import { bucket_step } from "../advice/litres.js";
-import { nice_step } from "../advice/steps.js";
-import { marksOf } from "../bench/number_text.js";
-import { convert, unitIn, unitLabel } from "../bench/units.js";
+import { nice_step } from "../advice/journal/steps.js";
+import { marks_of } from "../figures/number_text.js";
+import { convert, unit_in, unit_label } from "../figures/units.js";
 import { InvalidInput, contracts } from "../contracts.js";
 import { chosen, short, t, when } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
-import { draft, forget, useDraft } from "../ui/draft.js";
-import { dose_said, litres_said, nitrogen } from "../ui/figures.js";
-import { Wrong } from "../ui/form.js";
+import { draft, forget, use_draft } from "../ui/state/draft.js";
+import { dose_said, litres_said, nitrogen } from "../ui/words/figures.js";
+import { Wrong } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
-import { KnownFrom } from "../ui/known_from.js";
-import { all, get, live_room, now, room } from "../ui/live.js";
-import { measures } from "../ui/measures.js";
-import { LookingOnly } from "../ui/looking_only.js";
+import { KnownFrom } from "../ui/contract/known_from.js";
+import { all, get, live_room, now, room } from "../ui/state/live.js";
+import { measures } from "../ui/state/measures.js";
+import { LookingOnly } from "../ui/view_only.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
-import { ammonia_named, dosed_said } from "../ui/tile_words.js";
+import { new_id, record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
+import { ammonia_named, dosed_said } from "../ui/words/tile_words.js";
 
 const SALT = "salt";
 const AMMONIA = "ammonia";
@@ -49,7 +49,7 @@ const first = () => ({
 export function Dose({ id }) {
   const tank = get("tank", id);
   const name = `dose.${id}`;
-  const kept = useDraft(name, first);
+  const kept = use_draft(name, first);
   const problem = useSignal("");
   if (!tank) return html`<${Missing} up="/" />`;
   if (!room.value.may("dose")) return html`<${LookingOnly} title=${t("dosing.title")} up=${`/tank/${id}`} />`;
@@ -58,7 +58,7 @@ export function Dose({ id }) {
   const labels = labels_by_use(all("label"), doses);
   const salt = salt_of(tank, draft("bench.salt_dose", () => ({})).value, {
     system: measures.value,
-    marks: marksOf(chosen()),
+    marks: marks_of(chosen()),
   });
   const animals = animals_known(of_tank(all("stock_change"), id));
   const { way, at } = kept.value;
@@ -104,10 +104,10 @@ export function Dose({ id }) {
         ${room.value.may("label") && html`<a class="quiet" href=${`/room/label/new?then=/tank/${id}/dose`}><${Icon} name="plus" size=${20} />${t("water.new_label")}</a>`}
         <a class="quiet" href=${`/bench/salt_dose?tank=${id}`}>${t("dosing.work_out_salt")}</a>
       </div>
-      ${label && html`<${ForLitres} tank=${tank} label=${label} litres=${litres_in(kept.value, tank, label, changes)} typed=${kept.value.litres} dose=${dose} onType=${(/** @type {string} */ text) => set({ litres: { text, unit: unitIn({ name: "", unit: "L" }, measures.value) } })} />`}
+      ${label && html`<${ForLitres} tank=${tank} label=${label} litres=${litres_in(kept.value, tank, label, changes)} typed=${kept.value.litres} dose=${dose} on_type=${(/** @type {string} */ text) => set({ litres: { text, unit: unit_in({ name: "", unit: "L" }, measures.value) } })} />`}
       ${way === SALT && salt && html`<${Answer} dose=${dose} said=${t("dosing.for_tank", { litres: litres_said(tank.water_l) })} />`}
       ${way === AMMONIA && html`<${Ammonia} tank=${tank} kept=${kept.value} set=${set} dose=${dose} animals=${animals} />`}
-      ${dose.fields && html`<${Moment} at=${at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />`}
+      ${dose.fields && html`<${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />`}
       ${cautions(way, label).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;
 }
@@ -158,13 +158,13 @@ const tan_in = (kept, tank) => (kept.tan === null ? wanted_tan(tank, all("own_sp
 const Last = ({ dose }) =>
   html`<p class="soft">${dose ? t("dosing.last", { dose: dose_said(dose), what: dosed_said(dose), when: when(dose.at, now.value) }) : t("dosing.never")}</p>`;
 
-/** @param {{tank: any, label: any, litres: number, typed: {text: string, unit: string} | null, dose: any, onType: (text: string) => void}} props the water is set in the units of this phone */
-function ForLitres({ tank, label, litres, typed, dose, onType }) {
-  const unit = unitIn({ name: "", unit: "L" }, measures.value);
+/** @param {{tank: any, label: any, litres: number, typed: {text: string, unit: string} | null, dose: any, on_type: (text: string) => void}} props the water is set in the units of this phone */
+function ForLitres({ tank, label, litres, typed, dose, on_type }) {
+  const unit = unit_in({ name: "", unit: "L" }, measures.value);
   const step = nice_step(convert(bucket_step(tank.water_l), "L", unit));
   return html`
     <section class="section"><h2>${t("dosing.for_water")}</h2>
-      <${Amount} label=${t("dosing.for_water")} unit=${unitLabel(unit)} value=${convert(litres, "L", unit)} typed=${typed?.unit === unit ? typed.text : null} step=${step} least=${step} most=${100000} onType=${onType} />
+      <${Amount} label=${t("dosing.for_water")} unit=${unit_label(unit)} value=${convert(litres, "L", unit)} typed=${typed && typed.unit === unit ? typed.text : null} step=${step} least=${step} most=${100000} on_type=${on_type} />
       <${Answer} dose=${dose} said=${t(`dose.basis_${label.basis}`)} />
     </section>`;
 }
@@ -177,7 +177,7 @@ function Ammonia({ tank, kept, set, dose, animals }) {
   const kind = (/** @type {boolean} */ household) => tap(() => set({ household }));
   return html`
     <section class="section"><h2>${t("dosing.wanted")}</h2>
-      <${Amount} label=${t("dosing.wanted")} unit="mg N/L" value=${tan} typed=${kept.tan} step=${nice_step(Math.max(wanted_tan(tank, all("own_species")) / 10, 0.05))} least=${0.05} most=${50} onType=${(/** @type {string} */ text) => set({ tan: text })} />
+      <${Amount} label=${t("dosing.wanted")} unit="mg N/L" value=${tan} typed=${kept.tan} step=${nice_step(Math.max(wanted_tan(tank, all("own_species")) / 10, 0.05))} least=${0.05} most=${50} on_type=${(/** @type {string} */ text) => set({ tan: text })} />
     </section>
     <div class="tiles two section" role="group" aria-label=${t("dosing.with")}>
       <button type="button" aria-pressed=${!kept.household} onClick=${kind(false)}>${t("dosing.ammonium_chloride")}</button>
@@ -186,7 +186,7 @@ function Ammonia({ tank, kept, set, dose, animals }) {
     ${
       kept.household &&
       html`<section class="section"><h2>${t("dosing.strength")}</h2>
-      <${Amount} label=${t("dosing.strength")} unit="%" value=${Number(kept.percent)} typed=${kept.percent} step=${0.5} least=${0.5} most=${35} onType=${(/** @type {string} */ text) => set({ percent: text })} />
+      <${Amount} label=${t("dosing.strength")} unit="%" value=${Number(kept.percent)} typed=${kept.percent} step=${0.5} least=${0.5} most=${35} on_type=${(/** @type {string} */ text) => set({ percent: text })} />
       ${!(Number(kept.percent) > 0) && html`<p class="soft center">${t("dosing.no_strength")}</p>`}</section>`
     }
     <${Answer} dose=${dose} said=${t("dosing.gives", { tan: nitrogen(tan || 0), litres: litres_said(tank.water_l) })} />`;

@@ -1,23 +1,23 @@
 /** A meal: the usual grams by one tap, other grams by thumb, another food, or none today; and what it becomes in the water. */
 import { html, useSignal } from "../vendor/preact.js";
-import { becomes, feed_step, foods, usual_meal } from "../advice/feeding.js";
+import { becomes, feed_step, foods, usual_meal } from "../advice/journal/feeding.js";
 import { facts_of } from "../advice/facts.js";
 import { InvalidInput, contracts, records } from "../contracts.js";
 import { number, short, t, when } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
-import { forget, useDraft } from "../ui/draft.js";
-import { grams_said, nitrogen } from "../ui/figures.js";
-import { Fields, Wrong, payload_of } from "../ui/form.js";
+import { forget, use_draft } from "../ui/state/draft.js";
+import { grams_said, nitrogen } from "../ui/words/figures.js";
+import { Fields, Wrong, payload_of } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
-import { KnownFrom } from "../ui/known_from.js";
-import { all, get, live_room, now, room } from "../ui/live.js";
-import { LookingOnly } from "../ui/looking_only.js";
+import { KnownFrom } from "../ui/contract/known_from.js";
+import { all, get, live_room, now, room } from "../ui/state/live.js";
+import { LookingOnly } from "../ui/view_only.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
+import { new_id, record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
 
 /** What is typed of a food that has no tile. */
 const OWN = ["food", "protein_fraction"];
@@ -32,7 +32,7 @@ const first = () => ({
 export function Feed({ id }) {
   const tank = get("tank", id);
   const name = `feed.${id}`;
-  const kept = useDraft(name, first);
+  const kept = use_draft(name, first);
   const problem = useSignal("");
   const wrong = useSignal(/** @type {any[]} */ ([]));
   if (!tank) return html`<${Missing} up="/" />`;
@@ -71,7 +71,7 @@ export function Feed({ id }) {
     <${Page} title=${t("feed.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
       <${Last} feedings=${feedings} />
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
-      <${Amount} label=${t("feed.grams")} unit="g" value=${feed_g} typed=${typed} step=${feed_step(usual.feed_g)} least=${0.01} most=${spec("feed_g").max} onType=${(/** @type {string} */ text) => set({ typed: text })} />
+      <${Amount} label=${t("feed.grams")} unit="g" value=${feed_g} typed=${typed} step=${feed_step(usual.feed_g)} least=${0.01} most=${spec("feed_g").max} on_type=${(/** @type {string} */ text) => set({ typed: text })} />
       <p class="soft center">${t(`feed.from_${typed === null || feed_g === usual.feed_g ? usual.from : "keeper"}`, { usual: grams_said(usual.feed_g) })}</p>
       ${wrong.value.map((one) => html`<${Wrong} key=${one.field} spec=${spec(one.field)} error=${one} />`)}
       <section class="section"><h2>${t("feed.food")}</h2>
@@ -83,15 +83,15 @@ export function Feed({ id }) {
           )}
           <button type="button" aria-pressed=${kept.value.food === ""} onClick=${tap(() => set({ food: "" }))}><${Icon} name="plus" />${t("feed.other")}</button>
         </div>
-        ${kept.value.food === "" && html`<div class="section"><${Fields} specs=${OWN.map(spec)} raw=${own} onRaw=${(/** @type {any} */ raw) => set({ own: raw })} errors=${wrong.value} tried=${true} /></div>`}
+        ${kept.value.food === "" && html`<div class="section"><${Fields} specs=${OWN.map(spec)} raw=${own} on_raw=${(/** @type {any} */ raw) => set({ own: raw })} errors=${wrong.value} tried=${true} /></div>`}
       </section>
-      <${Moment} at=${at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
+      <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
       ${feed_g > 0 && html`<${Becomes} tank=${tank} feed_g=${feed_g} protein_fraction=${given.protein_fraction} />`}
       ${contracts().nitrogen_load.cautions.map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;
 }
 
-/** The food of this meal: the tile picked, what is typed of another, else the one of last time. @param {any} draft @param {import("../advice/feeding.js").Food[]} known @param {import("../advice/feeding.js").Meal} usual @param {any[]} specs */
+/** The food of this meal: the tile picked, what is typed of another, else the one of last time. @param {any} draft @param {import("../advice/journal/feeding.js").Food[]} known @param {import("../advice/journal/feeding.js").Meal} usual @param {any[]} specs */
 function meal_food({ food, own }, known, usual, specs) {
   if (food === "") return payload_of(specs, own);
   const picked = food === null ? null : known.find((one) => one.food === food);

@@ -1,16 +1,16 @@
 /** What happened to a tank, or to all of them: by days, newest first, by whom; looked through by kind, corrected, taken out and put back. */
 import { html, signal, useMemo, useSignal } from "../vendor/preact.js";
-import { LIFE_PAGE, correct_path, life_removal } from "../advice/life_writes.js";
-import { CORRECTED, GROUPS, GROUP_OF, by_day, removal, timeline } from "../advice/timeline.js";
+import { LIFE_PAGE, correct_path, life_removal } from "../advice/life/life_writes.js";
+import { CORRECTED, GROUPS, GROUP_OF, by_day, removal, timeline } from "../advice/journal/timeline.js";
 import { clock, day_named, t } from "../i18n/words.js";
-import { earlier_lines, event_lines, event_name } from "../ui/event_said.js";
+import { earlier_lines, event_lines, event_name } from "../ui/words/event_said.js";
 import { Icon } from "../ui/icon.js";
-import { all, get, now, room } from "../ui/live.js";
+import { all, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { Picture } from "../ui/picture.js";
-import { record } from "../ui/record.js";
-import { tap } from "../ui/tap.js";
+import { record } from "../ui/state/record.js";
+import { tap } from "../ui/state/tap.js";
 
 const PAGE = 40;
 /** What is looked at; it stays while one goes to a photo and back. */
@@ -48,11 +48,11 @@ export function History({ id }) {
     <//>`;
 }
 
-/** @param {{event: import("../advice/timeline.js").Event, here: string, tank: any}} props `here`: this page; `tank`: said where the tanks stand together */
+/** @param {{event: import("../advice/journal/timeline.js").Event, here: string, tank: any}} props `here`: this page; `tank`: said where the tanks stand together */
 function Event({ event, here, tank }) {
   const { records } = event;
   const [first] = records;
-  const who = first.meta.made_by === null ? null : room.value.nameOf(first.meta.made_by);
+  const who = first.meta.made_by === null ? null : room.value.name_of(first.meta.made_by);
   const state = records.map((one) => one.meta.state);
   const shared = state.includes("needs you")
     ? "needs_you"

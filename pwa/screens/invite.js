@@ -2,14 +2,14 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { invite } from "../data/people.js";
 import { t, when } from "../i18n/words.js";
-import { Problem, useAsk } from "../ui/ask.js";
-import { useDraft } from "../ui/draft.js";
-import { now, room } from "../ui/live.js";
+import { Problem, use_ask } from "../ui/state/ask.js";
+import { use_draft } from "../ui/state/draft.js";
+import { now, room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { Qr } from "../ui/qr.js";
-import { say } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
+import { say } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
 
 const ROLES = ["keeper", "helper", "viewer", "owner"];
 const HOURS = [1, 48, 168, 720];
@@ -19,9 +19,9 @@ export function Invite({ query }) {
   const keeper = query.get("keeper");
   const name = query.get("name") ?? "";
   const up = keeper ? `/room/person/${keeper}` : "/room/people";
-  const kept = useDraft("invite", () => ({ role: "keeper", hours: 48 }));
+  const kept = use_draft("invite", () => ({ role: "keeper", hours: 48 }));
   const made = useSignal(/** @type {any} */ (null));
-  const { problem, busy, ask } = useAsk();
+  const { problem, busy, ask } = use_ask();
   const { role, hours } = kept.value;
   const make = () =>
     ask(async () => void (made.value = await invite(room.value, keeper ? { keeper, hours } : { role, hours })));
@@ -33,21 +33,21 @@ export function Invite({ query }) {
       ${
         keeper
           ? html`<p class="sentence">${t("invite.phone_why", { name })}</p>`
-          : html`<${Tiles} label=${t("invite.role")} name="role" chosen=${role} onChoose=${(/** @type {string} */ to) => (kept.value = { ...kept.value, role: to })}
+          : html`<${Tiles} label=${t("invite.role")} name="role" chosen=${role} on_choose=${(/** @type {string} */ to) => (kept.value = { ...kept.value, role: to })}
             choices=${ROLES.map((one) => [one, html`<b>${t(`role.${one}`)}</b><span class="soft small">${t(`role_may.${one}`)}</span>`])} />`
       }
-      <${Tiles} label=${t("invite.hours")} name="hours" chosen=${hours} onChoose=${(/** @type {number} */ to) => (kept.value = { ...kept.value, hours: to })}
+      <${Tiles} label=${t("invite.hours")} name="hours" chosen=${hours} on_choose=${(/** @type {number} */ to) => (kept.value = { ...kept.value, hours: to })}
         choices=${HOURS.map((one) => [one, t(`invite.hours.${one}`)])} />
       <${Problem} text=${problem.value} />
     <//>`;
 }
 
-/** @param {{label: string, name: string, chosen: any, choices: [any, any][], onChoose: (to: any) => void}} props */
-const Tiles = ({ label, name, chosen, choices, onChoose }) => html`
+/** @param {{label: string, name: string, chosen: any, choices: [any, any][], on_choose: (to: any) => void}} props */
+const Tiles = ({ label, name, chosen, choices, on_choose }) => html`
   <fieldset class="field"><legend>${label}</legend>
     <div class="tiles two">${choices.map(
       ([value, said]) => html`
-      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen} onChange=${() => onChoose(value)} />${said}</label>`,
+      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen} onChange=${() => on_choose(value)} />${said}</label>`,
     )}</div>
   </fieldset>`;
 

@@ -1,20 +1,20 @@
 /** Joining a fish room by its link: who one is, what this phone is called, and then its tanks are here. */
 import { html, useSignal } from "../vendor/preact.js";
-import { join, useRoom } from "../data/fish_room.js";
+import { join, use_room } from "../data/fish_room.js";
 import { Unreachable } from "../data/api.js";
 import { t } from "../i18n/words.js";
-import { forget, useDraft } from "../ui/draft.js";
+import { forget, use_draft } from "../ui/state/draft.js";
 import { Icon } from "../ui/icon.js";
-import { room } from "../ui/live.js";
+import { room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { say } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
+import { say } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
 
 /** @param {{secret: string, enter: () => Promise<void>}} props `enter` opens the room used last */
 export function Join({ secret, enter }) {
   const me = room.value.me();
-  const kept = useDraft("join", () => ({ keeper: "", phone: "" }));
+  const kept = use_draft("join", () => ({ keeper: "", phone: "" }));
   const problem = useSignal("");
   const asking = useSignal(false);
   const { keeper, phone } = kept.value;
@@ -24,8 +24,8 @@ export function Join({ secret, enter }) {
     problem.value = "";
     asking.value = true;
     try {
-      const id = await join({ secret, deviceName: phone.trim(), ...(me ? {} : { keeperName: keeper.trim() }) });
-      await useRoom(id);
+      const id = await join({ secret, device_name: phone.trim(), ...(me ? {} : { keeper_name: keeper.trim() }) });
+      await use_room(id);
       forget("join");
       await enter();
       go("/", { replace: true });
@@ -41,13 +41,13 @@ export function Join({ secret, enter }) {
     <${Page} title=${t("join.title")} up="/"
       act=${html`<button class="main" type="button" disabled=${!ready || asking.value} onClick=${tap(() => void send())}>${t(asking.value ? "join.asking" : "join.do")}</button>`}>
       <p class="sentence">${t("join.why")}</p>
-      ${!me && html`<${Line} id="keeper" label=${t("join.keeper")} value=${keeper} autocomplete="name" onValue=${(/** @type {string} */ text) => (kept.value = { ...kept.value, keeper: text })} />`}
-      <${Line} id="phone" label=${t("join.phone")} value=${phone} autocomplete="off" onValue=${(/** @type {string} */ text) => (kept.value = { ...kept.value, phone: text })} />
+      ${!me && html`<${Line} id="keeper" label=${t("join.keeper")} value=${keeper} autocomplete="name" on_value=${(/** @type {string} */ text) => (kept.value = { ...kept.value, keeper: text })} />`}
+      <${Line} id="phone" label=${t("join.phone")} value=${phone} autocomplete="off" on_value=${(/** @type {string} */ text) => (kept.value = { ...kept.value, phone: text })} />
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${problem.value}</span></p>`}
     <//>`;
 }
 
-/** @param {{id: string, label: string, value: string, autocomplete: string, onValue: (text: string) => void}} props */
-const Line = ({ id, label, value, autocomplete, onValue }) => html`
+/** @param {{id: string, label: string, value: string, autocomplete: string, on_value: (text: string) => void}} props */
+const Line = ({ id, label, value, autocomplete, on_value }) => html`
   <div class="field"><label for=${id}>${label}</label>
-    <input id=${id} type="text" maxlength="60" autocomplete=${autocomplete} value=${value} onInput=${(/** @type {any} */ e) => onValue(e.target.value)} /></div>`;
+    <input id=${id} type="text" maxlength="60" autocomplete=${autocomplete} value=${value} onInput=${(/** @type {any} */ e) => on_value(e.target.value)} /></div>`;

@@ -1,14 +1,14 @@
 /** Labels to print and stick on: a QR code that opens the tank's page, its name and its litres; of one tank or of all. */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
-import { as_planned } from "../advice/setting_up.js";
+import { as_planned } from "../advice/setup/setting_up.js";
 import { t } from "../i18n/words.js";
-import { litres_said } from "../ui/figures.js";
-import { get, live_room } from "../ui/live.js";
+import { litres_said } from "../ui/words/figures.js";
+import { get, live_room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { Qr } from "../ui/qr.js";
-import { tap } from "../ui/tap.js";
+import { tap } from "../ui/state/tap.js";
 
 /** @param {{id?: string}} props a tank's; all in the round without */
 export function Labels({ id }) {

@@ -1,41 +1,41 @@
 /** Needs you: what the server refused, each with its reason; tried again, kept as a file, or discarded with an undo. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { records } from "../contracts.js";
-import { refusals } from "../room/needs_you.js";
+import { refusals } from "../advice/sharing/needs_you.js";
 import { t, when } from "../i18n/words.js";
 import { who_said } from "../ui/authors.js";
-import { field_words } from "../ui/field_words.js";
+import { field_words } from "../ui/words/field_words.js";
 import { Icon } from "../ui/icon.js";
 import { keep_file } from "../ui/keep_file.js";
-import { now, room, sharing } from "../ui/live.js";
+import { now, room, sharing } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { Picture } from "../ui/picture.js";
-import { offer, say } from "../ui/record.js";
-import { tap } from "../ui/tap.js";
+import { offer, say } from "../ui/state/record.js";
+import { tap } from "../ui/state/tap.js";
 
 export function NeedsYou() {
-  const { needsYou, photosNeedYou } = sharing();
+  const { needs_you, photos_need_you } = sharing();
   const here = room.value;
-  const list = refusals(needsYou, {
+  const list = refusals(needs_you, {
     ...field_words,
     kinds: records(),
     may: here.may,
     held: here.unshared(),
   });
-  const any = list.length + photosNeedYou > 0;
+  const any = list.length + photos_need_you > 0;
   const keep = async () =>
-    say(t("archive.kept", { file: keep_file(await here.exportNeedsYou(), "limnary-needs-you", "jsonl") }));
+    say(t("archive.kept", { file: keep_file(await here.export_needs_you(), "limnary-needs-you", "jsonl") }));
   return html`
     <${Page} title=${t("needs_you.title")} place="room" up="/room" aside=${html`<span></span>`}
       act=${
         any &&
         html`
         ${list.length > 0 && html`<button class="quiet" type="button" onClick=${tap(() => void keep())}>${t("needs_you.export")}</button>`}
-        <button class="main" type="button" disabled=${here.about()?.ended} onClick=${tap(() => void here.tryAgain())}>${t("needs_you.all_again")}</button>`
+        <button class="main" type="button" disabled=${here.about()?.ended} onClick=${tap(() => void here.try_again())}>${t("needs_you.all_again")}</button>`
       }>
       <p class=${any ? "" : "sentence"}>${t(any ? "needs_you.why" : "needs_you.none")}</p>
       <ul class="lines">${list.map((one) => html`<${Refused} key=${one.op} one=${one} />`)}</ul>
-      ${photosNeedYou > 0 && html`<section class="section"><h2>${t("needs_you.photos", { count: photosNeedYou })}</h2><p>${t("needs_you.photos_why")}</p><${Pictures} count=${photosNeedYou} /></section>`}
+      ${photos_need_you > 0 && html`<section class="section"><h2>${t("needs_you.photos", { count: photos_need_you })}</h2><p>${t("needs_you.photos_why")}</p><${Pictures} count=${photos_need_you} /></section>`}
     <//>`;
 }
 
@@ -43,9 +43,12 @@ export function NeedsYou() {
 function Pictures({ count }) {
   const here = room.value;
   const refused = useSignal(/** @type {{sha256: string, reason: string}[]} */ ([]));
-  useEffect(() => void here.refusedPhotos().then((/** @type {any} */ found) => (refused.value = found)), [here, count]);
+  useEffect(
+    () => void here.refused_photos().then((/** @type {any} */ found) => (refused.value = found)),
+    [here, count],
+  );
   const discard = async (/** @type {string} */ hash) =>
-    offer(t("needs_you.discarded", { what: t("kind.photo") }), await here.discardPhoto(hash));
+    offer(t("needs_you.discarded", { what: t("kind.photo") }), await here.discard_photo(hash));
   return html`
     <ul class="lines">${refused.value.map(({ sha256, reason }, i) => {
       const [record] = here.all("photo").filter((/** @type {any} */ one) => one.sha256 === sha256);
@@ -60,7 +63,7 @@ function Pictures({ count }) {
     })}</ul>`;
 }
 
-/** @param {{one: import("../room/needs_you.js").Refusal}} props */
+/** @param {{one: import("../advice/sharing/needs_you.js").Refusal}} props */
 function Refused({ one }) {
   const here = room.value;
   const kind = t(`kind.${one.kind}`);
@@ -79,13 +82,13 @@ function Refused({ one }) {
       ${one.wrong.map((wrong) => html`<p class="small" key=${wrong.label}>${t("needs_you.wrong", wrong)}</p>`)}
       ${one.follows > 0 && html`<p class="soft small">${t("needs_you.follows", { count: one.follows })}</p>`}
       <div class="row">
-        ${!here.about()?.ended && html`<button class="quiet" type="button" onClick=${tap(() => void here.tryAgain([one.op]))}>${t("needs_you.again")}<span class="unseen"> ${what}</span></button>`}
+        ${!here.about()?.ended && html`<button class="quiet" type="button" onClick=${tap(() => void here.try_again([one.op]))}>${t("needs_you.again")}<span class="unseen"> ${what}</span></button>`}
         <button class="quiet" type="button" onClick=${tap(() => void discard())}>${t("needs_you.discard")}<span class="unseen"> ${what}</span></button>
       </div>
     </li>`;
 }
 
-/** @param {import("../room/needs_you.js").Refusal} one */
+/** @param {import("../advice/sharing/needs_you.js").Refusal} one */
 function why_said({ why, reason, kind, may_now }) {
   if (why !== "role") return t(`why_not.${why}`, { reason });
   if (may_now) return t("why_not.role_now");

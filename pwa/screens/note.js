@@ -2,19 +2,19 @@
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { photo_drafts } from "../data/photo_drafts.js";
 import { t } from "../i18n/words.js";
-import { forget, useDraft } from "../ui/draft.js";
+import { forget, use_draft } from "../ui/state/draft.js";
 import { Icon } from "../ui/icon.js";
-import { get, room } from "../ui/live.js";
-import { LookingOnly } from "../ui/looking_only.js";
+import { get, room } from "../ui/state/live.js";
+import { LookingOnly } from "../ui/view_only.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { Loose } from "../ui/picture.js";
-import { new_id, offer, record } from "../ui/record.js";
-import { go } from "../ui/router.js";
+import { new_id, offer, record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
 import { shrunk } from "../ui/shrink.js";
-import { tap } from "../ui/tap.js";
-import { QUICK, quick_named } from "../ui/tile_words.js";
+import { tap } from "../ui/state/tap.js";
+import { QUICK, quick_named } from "../ui/words/tile_words.js";
 
 /** Those that ask for a test at once. */
 const TEST_NOW = ["at_surface", "hiding"];
@@ -25,7 +25,7 @@ const taken = photo_drafts();
 export function Note({ id }) {
   const tank = get("tank", id);
   const name = `note.${id}`;
-  const kept = useDraft(name, () => ({
+  const kept = use_draft(name, () => ({
     picked: /** @type {string[]} */ ([]),
     text: "",
     at: /** @type {string | undefined} */ (undefined),
@@ -44,7 +44,7 @@ export function Note({ id }) {
   const pick = (/** @type {string} */ one) =>
     (kept.value = {
       ...kept.value,
-      picked: picked.includes(one) ? picked.filter((other) => other !== one) : [...picked, one],
+      picked: picked.includes(one) ? picked.filter((/** @type {string} */ other) => other !== one) : [...picked, one],
     });
 
   const add = async (/** @type {any} */ event) => {
@@ -105,7 +105,7 @@ export function Note({ id }) {
         ${QUICK.map((one) => html`<button type="button" key=${one} aria-pressed=${picked.includes(one)} onClick=${tap(() => pick(one))}>${quick_named(one)}</button>`)}
       </div>
       ${
-        picked.some((one) => TEST_NOW.includes(one)) &&
+        picked.some((/** @type {string} */ one) => TEST_NOW.includes(one)) &&
         html`
         <div class="caution" role="status"><p>${t(picked.includes("at_surface") ? "note.air_now" : "note.test_now")}</p>
           <a class="quiet" href=${`/tank/${id}/test`}>${t("test.do")}</a></div>`
@@ -129,6 +129,6 @@ export function Note({ id }) {
         ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
         <p class="soft small">${t("note.photo_size")}</p>
       </section>
-      <${Moment} at=${at} onAt=${(/** @type {string | undefined} */ moment) => (kept.value = { ...kept.value, at: moment })} />
+      <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => (kept.value = { ...kept.value, at: moment })} />
     <//>`;
 }

@@ -1,16 +1,16 @@
 /** One tank's outlook: charts of what was read and what is likely next, when it will be ready, how much more it could carry. */
 import { html, useMemo, useSignal } from "../vendor/preact.js";
-import { chart_lines } from "../advice/chart_lines.js";
-import { ready, room_for } from "../advice/readiness.js";
+import { chart_lines } from "../advice/forecast/chart_lines.js";
+import { ready, room_for } from "../advice/forecast/readiness.js";
 import { t } from "../i18n/words.js";
-import { outlook_for } from "../ui/forecast.js";
-import { get, now } from "../ui/live.js";
+import { outlook_for } from "../ui/state/forecast.js";
+import { get, now } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
-import { Cautions, Key, Ready, Room } from "../ui/outlook_parts.js";
+import { Cautions, Key, Ready, Room } from "../ui/charts/outlook_parts.js";
 import { Page } from "../ui/page.js";
-import { CHANCE_OF, Parameter } from "../ui/parameter.js";
-import { Sentence, State, Why } from "../ui/sentence.js";
-import { tap } from "../ui/tap.js";
+import { CHANCE_OF, Parameter } from "../ui/charts/parameter.js";
+import { Sentence, State, Why } from "../ui/words/sentence.js";
+import { tap } from "../ui/state/tap.js";
 
 const DRAWN = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature"];
 /** How many weeks back a chart reaches. */

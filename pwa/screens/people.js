@@ -1,17 +1,17 @@
 /** People and phones: who is in the room, when each was last here, and the links that are still open. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
-import { openInvites, withdraw } from "../data/people.js";
+import { open_invites, withdraw } from "../data/people.js";
 import { ago, t, when } from "../i18n/words.js";
-import { Problem, useAsk } from "../ui/ask.js";
+import { Problem, use_ask } from "../ui/state/ask.js";
 import { Icon } from "../ui/icon.js";
-import { now, room } from "../ui/live.js";
+import { now, room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { usePeople } from "../ui/people_here.js";
-import { say } from "../ui/record.js";
-import { tap } from "../ui/tap.js";
+import { use_people } from "../ui/state/people_here.js";
+import { say } from "../ui/state/record.js";
+import { tap } from "../ui/state/tap.js";
 
 export function People() {
-  const { found, problem } = usePeople();
+  const { found, problem } = use_people();
   const owner = room.value.about()?.role === "owner";
   const me = room.value.me()?.id;
   return html`
@@ -41,11 +41,11 @@ function phones_said(devices) {
 /** @param {{people: import("../data/people.js").Person[]}} props */
 function OpenInvites({ people }) {
   const links = useSignal(/** @type {import("../data/people.js").OpenInvite[] | null} */ (null));
-  const { problem, ask } = useAsk();
-  const look = async () => void (links.value = await openInvites(room.value));
+  const { problem, ask } = use_ask();
+  const look = async () => void (links.value = await open_invites(room.value));
   useEffect(() => void ask(look), []);
   const named = (/** @type {string | null} */ keeper) =>
-    people.find((one) => one.id === keeper)?.name ?? room.value.nameOf(keeper) ?? t("invite.the_server");
+    people.find((one) => one.id === keeper)?.name ?? room.value.name_of(keeper) ?? t("invite.the_server");
   const close = async (/** @type {string} */ id) => {
     await withdraw(room.value, id);
     await look();

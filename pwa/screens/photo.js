@@ -1,16 +1,16 @@
 /** One photo, large: what was written with it, who took it and when. */
 import { html } from "../vendor/preact.js";
-import { timeline } from "../advice/timeline.js";
+import { timeline } from "../advice/journal/timeline.js";
 import { t, when } from "../i18n/words.js";
 import { who_said } from "../ui/authors.js";
-import { event_lines } from "../ui/event_said.js";
-import { get, now, room } from "../ui/live.js";
+import { event_lines } from "../ui/words/event_said.js";
+import { get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { Picture } from "../ui/picture.js";
-import { record } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
+import { record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
 
 /** @param {{id: string}} props */
 export function Photo({ id }) {

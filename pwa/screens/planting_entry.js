@@ -1,12 +1,12 @@
 /** One entry about plants: planted, trimmed, taken out or moved; which, and how much in the keeper's words. */
 import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import { plants_of } from "../advice/plants.js";
-import { recent_kinds } from "../advice/stock.js";
+import { plants_of } from "../advice/life/plants.js";
+import { recent_kinds } from "../advice/life/stock.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
-import { useDraft } from "../ui/draft.js";
-import { Fields } from "../ui/form.js";
+import { use_draft } from "../ui/state/draft.js";
+import { Fields } from "../ui/contract/form.js";
 import { KindPicker } from "../ui/kind_picker.js";
 import {
   ChoiceTiles,
@@ -20,13 +20,13 @@ import {
   tank_name,
 } from "../ui/life_entry.js";
 import { Stands } from "../ui/life_log.js";
-import { plant_said } from "../ui/life_said.js";
-import { all, get, room } from "../ui/live.js";
+import { plant_said } from "../ui/words/life_said.js";
+import { all, get, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
-import { tap } from "../ui/tap.js";
-import { AMOUNTS, amount_named, amount_said, code_of } from "../ui/tile_words.js";
+import { tap } from "../ui/state/tap.js";
+import { AMOUNTS, amount_named, amount_said, code_of } from "../ui/words/tile_words.js";
 
 const CHANGES = ["plant", "trim", "remove", "move_out"];
 const OUT = ["trim", "remove", "move_out"];
@@ -37,7 +37,7 @@ export function PlantingEntry({ id, query }) {
   const tank = get("tank", id);
   const corrects = get("planting", query.get("corrects") ?? undefined);
   const name = `planting.${id}.${corrects?.id ?? [query.get("change"), query.get("species")].join(".")}`;
-  const kept = useDraft(name, () =>
+  const kept = use_draft(name, () =>
     corrects
       ? drawn_from(corrects)
       : {
@@ -93,17 +93,17 @@ export function PlantingEntry({ id, query }) {
       act=${room.value.may("planting") && html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>${ready ? t(`plants.do_${change}`, { what }) : t("life.not_yet")}</button>`}>
       <${Stands} one=${corrects} />
       <${Failed} text=${problem.value} />
-      <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} onPick=${(/** @type {string} */ value) => set({ change: value })} />
+      <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} on_pick=${(/** @type {string} */ value) => set({ change: value })} />
       ${
         change &&
         html`
         <section class="section"><h2>${t("life.which_plants")}</h2>
-          <${KindPicker} rows="plants" near=${near} value=${species} then=${`/tank/${id}/plants/new?${query}`} onPick=${(/** @type {string} */ key) => set({ species: key })} /></section>
-        ${change === "move_out" && html`<${TankTiles} tank=${its_tank} value=${other_tank} label=${t("life.to_which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
-        <${HowMuch} value=${amount} change=${change} onValue=${(/** @type {string} */ text) => set({ amount: text })} />
-        <${Moment} at=${at} was=${corrects?.at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
-        ${corrects && html`<${WrongTank} was=${id} tank=${kept.value.tank} onPick=${(/** @type {string} */ tank) => set({ tank })} />`}
-        <${NoteToo} kind="planting" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`
+          <${KindPicker} rows="plants" near=${near} value=${species} then=${`/tank/${id}/plants/new?${query}`} on_pick=${(/** @type {string} */ key) => set({ species: key })} /></section>
+        ${change === "move_out" && html`<${TankTiles} tank=${its_tank} value=${other_tank} label=${t("life.to_which_tank")} on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
+        <${HowMuch} value=${amount} change=${change} on_value=${(/** @type {string} */ text) => set({ amount: text })} />
+        <${Moment} at=${at} was=${corrects?.at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
+        ${corrects && html`<${WrongTank} was=${id} tank=${kept.value.tank} on_pick=${(/** @type {string} */ tank) => set({ tank })} />`}
+        <${NoteToo} kind="planting" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`
       }
       <${Errors} kind="planting" errors=${errors.value} />
       ${["remove", "trim"].includes(change) && html`<p class="caution small">${contracts().compatibility.cautions[1]}</p>`}
@@ -130,8 +130,8 @@ function amount_fields(amount, corrects) {
   return { amount, amount_code, portions };
 }
 
-/** @param {{value: string, change: string, onValue: (text: string) => void}} props */
-function HowMuch({ value, change, onValue }) {
+/** @param {{value: string, change: string, on_value: (text: string) => void}} props */
+function HowMuch({ value, change, on_value }) {
   const own = useSignal(false);
   const known = AMOUNTS.map(amount_named);
   const typed = own.value || (value !== "" && !known.includes(value));
@@ -139,10 +139,10 @@ function HowMuch({ value, change, onValue }) {
   return html`
     <section class="section"><h2>${t("plants.how_much")}</h2>
       <div class="tiles two" role="group" aria-label=${t("plants.how_much")}>
-        <button type="button" aria-pressed=${!typed && value === ""} onClick=${tap(() => ((own.value = false), onValue("")))}>${t(none)}</button>
-        ${known.map((text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text} onClick=${tap(() => ((own.value = false), onValue(text)))}>${text}</button>`)}
-        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), onValue("")))}>${t("life.own_words")}</button>
+        <button type="button" aria-pressed=${!typed && value === ""} onClick=${tap(() => ((own.value = false), on_value("")))}>${t(none)}</button>
+        ${known.map((text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text} onClick=${tap(() => ((own.value = false), on_value(text)))}>${text}</button>`)}
+        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), on_value("")))}>${t("life.own_words")}</button>
       </div>
-      ${typed && html`<div class="section"><${Fields} specs=${[field_of("planting", "amount")]} raw=${{ amount: value }} onRaw=${(/** @type {any} */ raw) => onValue(raw.amount)} errors=${[]} /></div>`}
+      ${typed && html`<div class="section"><${Fields} specs=${[field_of("planting", "amount")]} raw=${{ amount: value }} on_raw=${(/** @type {any} */ raw) => on_value(raw.amount)} errors=${[]} /></div>`}
     </section>`;
 }

@@ -1,16 +1,16 @@
 /** The plants of one tank: what grows here, since when, trimmed last, and what was written down. */
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import { plants_of } from "../advice/plants.js";
-import { name_of } from "../advice/stock.js";
+import { plants_of } from "../advice/life/plants.js";
+import { name_of } from "../advice/life/stock.js";
 import { contracts } from "../contracts.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
 import { LifeLog } from "../ui/life_log.js";
-import { all, get, now, room } from "../ui/live.js";
+import { all, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { amount_said } from "../ui/tile_words.js";
+import { amount_said } from "../ui/words/tile_words.js";
 
 /** @param {{id: string}} props */
 export function Plants({ id }) {
@@ -33,7 +33,7 @@ export function Plants({ id }) {
     <//>`;
 }
 
-/** One kind: a tap writes something down about it. @param {{tank: string, one: import("../advice/plants.js").Growing, may: boolean}} props */
+/** One kind: a tap writes something down about it. @param {{tank: string, one: import("../advice/life/plants.js").Growing, may: boolean}} props */
 function Plant({ tank, one, may }) {
   const said = [
     one.amounts.map(amount_said).join(", "),

@@ -1,21 +1,21 @@
 /** Room: how far this phone is shared, and the ways to its people, rooms, copies, kits, waters and labels. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
-import { roomList } from "../data/fish_room.js";
+import { room_list } from "../data/fish_room.js";
 import * as sync from "../data/sync.js";
-import { clocks_differ, sharing_lines } from "../room/sharing_lines.js";
+import { clocks_differ, sharing_lines } from "../advice/sharing/sharing_lines.js";
 import { short, t, when } from "../i18n/words.js";
-import { litres_said, measured, parameter_name } from "../ui/figures.js";
+import { litres_said, measured, parameter_name } from "../ui/words/figures.js";
 import { Icon } from "../ui/icon.js";
-import { all, now, online, room, sharing } from "../ui/live.js";
+import { all, now, online, room, sharing } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { tap } from "../ui/tap.js";
+import { tap } from "../ui/state/tap.js";
 
 export function Room() {
   const state = sharing();
   const about = room.value.about();
-  const refused = state.needsYou.length + state.photosNeedYou;
+  const refused = state.needs_you.length + state.photos_need_you;
   const rooms = useSignal(0);
-  useEffect(() => void roomList().then((list) => (rooms.value = list.length)), [room.value, about?.ended]);
+  useEffect(() => void room_list().then((list) => (rooms.value = list.length)), [room.value, about?.ended]);
   return html`
     <${Page} title=${about?.name ?? t("room.title")} place="room" aside=${html`<span></span>`}>
       <${Sharing} state=${state} ended=${Boolean(about?.ended)} />

@@ -1,27 +1,27 @@
 /** The rooms of this phone: which is open, how far each is shared, another name, a new one. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
-import { LOCAL, forgetRoom, makeRoom, roomList, who } from "../data/fish_room.js";
-import { refreshRole, rename } from "../data/people.js";
+import { LOCAL, forget_room, make_room, room_list, who } from "../data/fish_room.js";
+import { refresh_role, rename } from "../data/people.js";
 import { t } from "../i18n/words.js";
-import { Problem, offer_undo, useAsk } from "../ui/ask.js";
-import { forget, useDraft } from "../ui/draft.js";
+import { Problem, offer_undo, use_ask } from "../ui/state/ask.js";
+import { forget, use_draft } from "../ui/state/draft.js";
 import { Icon } from "../ui/icon.js";
-import { room, sharing } from "../ui/live.js";
+import { room, sharing } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { say } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
+import { say } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
 
 /** @param {{enter: (id?: string) => Promise<void>}} props `enter` opens a room, the one used last if none is named */
 export function Rooms({ enter }) {
   const found = useSignal(/** @type {any[]} */ ([]));
   const signed_in = useSignal(false);
   const look = async () => {
-    found.value = await roomList();
-    signed_in.value = (await who()).signedIn;
+    found.value = await room_list();
+    signed_in.value = (await who()).signed_in;
   };
-  const { waiting, needsYou } = sharing();
-  useEffect(() => void look(), [room.value, waiting, needsYou.length, room.value.about()?.name]);
+  const { waiting, needs_you } = sharing();
+  useEffect(() => void look(), [room.value, waiting, needs_you.length, room.value.about()?.name]);
   const about = room.value.about();
   const open = async (/** @type {string} */ id) => (await enter(id), go("/room", { replace: true }));
   return html`
@@ -34,7 +34,7 @@ export function Rooms({ enter }) {
             : html`<button class="line whole" type="button" onClick=${tap(() => void open(one.id))}>${said}<span class="onward" aria-hidden="true"></span></button>`
         }</li>`;
       })}</ul>
-      ${about?.ended && html`<${Forget} about=${about} left=${needsYou.length} onDone=${enter} />`}
+      ${about?.ended && html`<${Forget} about=${about} left=${needs_you.length} on_done=${enter} />`}
       ${about?.role === "owner" && html`<${Rename} key=${`${about.id} ${about.name}`} name=${about.name} />`}
       ${signed_in.value ? html`<${NewRoom} enter=${enter} />` : html`<p class="soft section">${t("rooms.need_link")}</p>`}
     <//>`;
@@ -46,20 +46,20 @@ function room_said(one) {
   const parts = [
     one.ended ? t("rooms.ended") : one.role && t(`role.${one.role}`),
     left,
-    one.needsYou && t("sharing.needs_you", { count: one.needsYou }),
-    one.photosUnshared && t("rooms.photos", { count: one.photosUnshared }),
+    one.needs_you && t("sharing.needs_you", { count: one.needs_you }),
+    one.photos_unshared && t("rooms.photos", { count: one.photos_unshared }),
   ].filter(Boolean);
-  return one.id === LOCAL || one.ended || left || one.needsYou || one.photosUnshared
+  return one.id === LOCAL || one.ended || left || one.needs_you || one.photos_unshared
     ? parts
     : [...parts, t("rooms.shared")];
 }
 
-/** @param {{about: any, left: number, onDone: () => Promise<void>}} props */
-function Forget({ about, left, onDone }) {
+/** @param {{about: any, left: number, on_done: () => Promise<void>}} props */
+function Forget({ about, left, on_done }) {
   if (left) return null;
   const drop = async () => {
-    await forgetRoom(about.id);
-    await onDone();
+    await forget_room(about.id);
+    await on_done();
     say(t("rooms.forgotten", { name: about.name }));
   };
   return html`<section class="section"><p>${t("rooms.forget_why")}</p><p><button class="quiet grave" type="button" onClick=${tap(() => void drop())}>${t("rooms.forget")}</button></p></section>`;
@@ -67,20 +67,20 @@ function Forget({ about, left, onDone }) {
 
 /** @param {{name: string}} props */
 function Rename({ name }) {
-  const kept = useDraft(`room.name.${room.value.id}`, () => name);
-  const { problem, busy, ask } = useAsk();
+  const kept = use_draft(`room.name.${room.value.id}`, () => name);
+  const { problem, busy, ask } = use_ask();
   const here = room.value;
   const call = async (/** @type {string} */ to) => {
     await rename(here, to);
     forget(`room.name.${here.id}`);
-    await refreshRole(here);
+    await refresh_role(here);
   };
   const wanted = kept.value.trim();
   const save = async () => {
     if (await ask(() => call(wanted))) offer_undo(t("rooms.renamed", { name: wanted }), () => call(name));
   };
   return html`
-    <section class="section"><${Name} id="rename" label=${t("rooms.rename")} value=${kept.value} onValue=${(/** @type {string} */ text) => (kept.value = text)} />
+    <section class="section"><${Name} id="rename" label=${t("rooms.rename")} value=${kept.value} on_value=${(/** @type {string} */ text) => (kept.value = text)} />
       <button class="quiet" type="button" disabled=${busy.value || !wanted || wanted === name} onClick=${tap(() => void save())}>${t("setting.save")}</button>
       <${Problem} text=${problem.value} />
     </section>`;
@@ -88,12 +88,12 @@ function Rename({ name }) {
 
 /** @param {{enter: (id?: string) => Promise<void>}} props */
 function NewRoom({ enter }) {
-  const kept = useDraft("room.new", () => "");
-  const { problem, busy, ask } = useAsk();
+  const kept = use_draft("room.new", () => "");
+  const { problem, busy, ask } = use_ask();
   const name = kept.value.trim();
   const make = async () => {
     const made = await ask(async () => {
-      const id = await makeRoom(name);
+      const id = await make_room(name);
       forget("room.new");
       await enter(id);
     });
@@ -103,13 +103,13 @@ function NewRoom({ enter }) {
   };
   return html`
     <section class="section"><h2>${t("rooms.new")}</h2><p class="soft">${t("rooms.new_why")}</p>
-      <${Name} id="new-room" label=${t("rooms.name")} value=${kept.value} onValue=${(/** @type {string} */ text) => (kept.value = text)} />
+      <${Name} id="new-room" label=${t("rooms.name")} value=${kept.value} on_value=${(/** @type {string} */ text) => (kept.value = text)} />
       <button class="quiet" type="button" disabled=${busy.value || !name} onClick=${tap(() => void make())}>${t("rooms.make")}</button>
       <${Problem} text=${problem.value} />
     </section>`;
 }
 
-/** @param {{id: string, label: string, value: string, onValue: (text: string) => void}} props */
-const Name = ({ id, label, value, onValue }) => html`
+/** @param {{id: string, label: string, value: string, on_value: (text: string) => void}} props */
+const Name = ({ id, label, value, on_value }) => html`
   <div class="field"><label for=${id}>${label}</label>
-    <input id=${id} type="text" maxlength="60" autocomplete="off" value=${value} onInput=${(/** @type {any} */ e) => onValue(e.target.value)} /></div>`;
+    <input id=${id} type="text" maxlength="60" autocomplete="off" value=${value} onInput=${(/** @type {any} */ e) => on_value(e.target.value)} /></div>`;

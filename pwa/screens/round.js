@@ -4,13 +4,13 @@ import { in_round, sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
 import { day, t } from "../i18n/words.js";
 import { FeedAll } from "../ui/feed_all.js";
-import { advice_for } from "../ui/forecast.js";
+import { advice_for } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
-import { all, live_room, now, room } from "../ui/live.js";
+import { all, live_room, now, room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { is_last_word, useRoomTaken } from "../ui/room_taken.js";
-import { BeingSetUp, plans } from "../ui/setup_lines.js";
-import { Sentence, State } from "../ui/sentence.js";
+import { is_last_word, use_held_height } from "../ui/held_height.js";
+import { BeingSetUp, plans } from "../ui/setup/setup_lines.js";
+import { Sentence, State } from "../ui/words/sentence.js";
 import { DueTasks, due_here } from "../ui/tasks_due.js";
 
 export function Round() {
@@ -34,7 +34,7 @@ export function Round() {
 function Stop({ tank, place }) {
   const { advice } = advice_for(tank);
   const changing = advice.act === "change";
-  const room_taken = useRoomTaken(`round ${tank.id}`, is_last_word(advice));
+  const room_taken = use_held_height(`round ${tank.id}`, is_last_word(advice));
   return html`
     <li class="entry">
       <span class="in-margin" aria-hidden="true">${place}</span>

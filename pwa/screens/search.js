@@ -1,12 +1,12 @@
 /** Search: by words through all that the room holds on this phone, without signal. */
 import { html, useMemo } from "../vendor/preact.js";
-import { find, findable } from "../advice/find.js";
+import { find, findable } from "../advice/journal/find.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
-import { useDraft } from "../ui/draft.js";
-import { all, live_room, now } from "../ui/live.js";
+import { use_draft } from "../ui/state/draft.js";
+import { all, live_room, now } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { note_said, task_said } from "../ui/tile_words.js";
+import { note_said, task_said } from "../ui/words/tile_words.js";
 
 /** What can be found is made of these. */
 const MADE_OF = [
@@ -27,7 +27,7 @@ const MOST = 12;
 const LONGEST = 140;
 
 export function Search() {
-  const words = useDraft("search", () => "");
+  const words = use_draft("search", () => "");
   const entries = useMemo(() => findable(live_room, contracts(), now.peek(), SAID), MADE_OF.map(all));
   const groups = find(entries, words.value, contracts());
   const count = groups.reduce((sum, { found }) => sum + found.length, 0);

@@ -5,17 +5,17 @@ import { HARDNESS, hardness_printed } from "../advice/hardness.js";
 import { SPECIES } from "../advice/level.js";
 import { t } from "../i18n/words.js";
 import { Authors } from "../ui/authors.js";
-import { changed_fields } from "../ui/changed_fields.js";
-import { forget, useDraft, useOpened } from "../ui/draft.js";
-import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
+import { changed_fields } from "../ui/state/changed_fields.js";
+import { forget, use_draft, use_opened } from "../ui/state/draft.js";
+import { Fields, Wrong, payload_of, raw_of } from "../ui/contract/form.js";
 import { UNITS, common_kit } from "../ui/kits.js";
-import { get, room } from "../ui/live.js";
+import { get, room } from "../ui/state/live.js";
 import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
+import { new_id, record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
 
 /** Kinds set down here, and the tank's field that one of them fills. @type {Record<string, string | null>} */
 const FILLS = {
@@ -55,8 +55,8 @@ export function Setting({ kind, id, query }) {
     .map((/** @type {any} */ field) =>
       kind === "test_kit" && WHEN[field.name] ? { ...field, when: WHEN[field.name] } : field,
     );
-  const opened = useOpened(name, held);
-  const kept = useDraft(name, () =>
+  const opened = use_opened(name, held);
+  const kept = use_draft(name, () =>
     held
       ? raw_of(all_specs, held)
       : { ...FIRST[kind], ...(parameter ? kit_like(parameter) : {}), ...(named ? { name: named } : {}) },
@@ -111,7 +111,7 @@ export function Setting({ kind, id, query }) {
       act=${html`<button class="main" type="button" disabled=${!room.value.may(kind)} onClick=${tap(() => void save())}>${t("setting.save")}</button>`}>
       ${held && BY_NAME.includes(kind) && html`<h2>${held.name}</h2>`}
       <p class="soft">${t(room.value.may(kind) ? `setting.${kind}_why` : "looking_only.this")}</p>
-      <${Fields} specs=${specs} raw=${kept.value} onRaw=${(/** @type {any} */ raw) => ((kept.value = kind === "test_kit" ? of_parameter(kept.value, raw) : raw), (refused.value = []))} errors=${refused.value} tried=${tried.value} />
+      <${Fields} specs=${specs} raw=${kept.value} on_raw=${(/** @type {any} */ raw) => ((kept.value = kind === "test_kit" ? of_parameter(kept.value, raw) : raw), (refused.value = []))} errors=${refused.value} tried=${tried.value} />
       ${strays.map((one) => html`<${Wrong} error=${one} />`)}
       ${held && html`<${Authors} meta=${held.meta} />`}
       ${id && room.value.may(kind) && html`<p><button class="quiet" type="button" onClick=${tap(() => void drop())}>${t("setting.remove")}</button></p>`}

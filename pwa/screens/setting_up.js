@@ -1,15 +1,15 @@
 /** Setting a tank up from the empty glass, one step a page: each may be skipped, left and come back to. */
 import { html } from "../vendor/preact.js";
-import { STEPS, as_planned, planned, set_up_here } from "../advice/setting_up.js";
-import { get, room } from "../ui/live.js";
+import { STEPS, as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
+import { get, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
-import { HardscapeStep, SubstrateStep } from "../ui/setup_bed.js";
-import { FillStep } from "../ui/setup_fill.js";
-import { FirstFishStep } from "../ui/setup_first_fish.js";
-import { GlassStep, PlaceStep } from "../ui/setup_glass.js";
-import { SetupOverview } from "../ui/setup_lines.js";
-import { PlantsStep, WarmthStep } from "../ui/setup_plants.js";
-import { StockStep } from "../ui/setup_stock.js";
+import { HardscapeStep, SubstrateStep } from "../ui/setup/setup_bed.js";
+import { FillStep } from "../ui/setup/setup_fill.js";
+import { FirstFishStep } from "../ui/setup/setup_first_fish.js";
+import { GlassStep, PlaceStep } from "../ui/setup/setup_glass.js";
+import { SetupOverview } from "../ui/setup/setup_lines.js";
+import { PlantsStep, WarmthStep } from "../ui/setup/setup_plants.js";
+import { StockStep } from "../ui/setup/setup_stock.js";
 
 /** @type {Record<string, (props: {tank: any}) => any>} */
 const PAGES = {

@@ -2,21 +2,21 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { InvalidInput } from "../contracts.js";
 import { t } from "../i18n/words.js";
-import { forget, useDraft } from "../ui/draft.js";
+import { forget, use_draft } from "../ui/state/draft.js";
 import { ChoiceTiles, Errors, Failed, NoteToo, TankTiles, field_of, tank_name } from "../ui/life_entry.js";
-import { get, room } from "../ui/live.js";
+import { get, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
+import { new_id, record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
 
 /** @param {{id: string}} props */
 export function SharedTool({ id }) {
   const tank = get("tank", id);
   const name = `tool.${id}`;
-  const kept = useDraft(name, () => ({
+  const kept = use_draft(name, () => ({
     tool: "net",
     other_tank: "",
     order: "both",
@@ -53,11 +53,11 @@ export function SharedTool({ id }) {
       act=${room.value.may("shared_tool") && html`<button class="main" type="button" disabled=${!other_tank || no_moment(at)} onClick=${tap(() => void save())}>${other_tank ? t("tool.do", { what, other: tank_name(other_tank) }) : t("life.not_yet")}</button>`}>
       <${Failed} text=${problem.value} />
       <p>${t("tool.why")}</p>
-      <${TankTiles} tank=${id} value=${other_tank} label=${t("tool.which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />
-      <${ChoiceTiles} label=${t("tool.what")} choices=${choices("tool")} value=${tool} onPick=${(/** @type {string} */ value) => set({ tool: value })} />
-      <${ChoiceTiles} label=${field_of("shared_tool", "order").label} choices=${choices("order")} value=${order} onPick=${(/** @type {string} */ value) => set({ order: value })} />
-      <${Moment} at=${at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
-      <${NoteToo} kind="shared_tool" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />
+      <${TankTiles} tank=${id} value=${other_tank} label=${t("tool.which_tank")} on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />
+      <${ChoiceTiles} label=${t("tool.what")} choices=${choices("tool")} value=${tool} on_pick=${(/** @type {string} */ value) => set({ tool: value })} />
+      <${ChoiceTiles} label=${field_of("shared_tool", "order").label} choices=${choices("order")} value=${order} on_pick=${(/** @type {string} */ value) => set({ order: value })} />
+      <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
+      <${NoteToo} kind="shared_tool" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />
       <${Errors} kind="shared_tool" errors=${errors.value} />
       <p class="caution small">${t("trace.caution_tools")}</p>
     <//>`;

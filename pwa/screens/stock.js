@@ -1,18 +1,18 @@
 /** The animals of one tank: who lives here, what they weigh, what the tank can bear, who gets on with whom, and what was written down. */
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import { room_for } from "../advice/readiness.js";
-import { mass_of, name_of, stock_of } from "../advice/stock.js";
+import { room_for } from "../advice/forecast/readiness.js";
+import { mass_of, name_of, stock_of } from "../advice/life/stock.js";
 import { DAY } from "../advice/level.js";
 import { short, t, when } from "../i18n/words.js";
-import { measured } from "../ui/figures.js";
-import { outlook_for } from "../ui/forecast.js";
+import { measured } from "../ui/words/figures.js";
+import { outlook_for } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
-import { KnownFrom } from "../ui/known_from.js";
+import { KnownFrom } from "../ui/contract/known_from.js";
 import { LifeLog } from "../ui/life_log.js";
-import { all, get, now, room } from "../ui/live.js";
+import { all, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
-import { Room } from "../ui/outlook_parts.js";
+import { Room } from "../ui/charts/outlook_parts.js";
 import { Page } from "../ui/page.js";
 import { Bears, Together, about_g } from "../ui/stock_bears.js";
 
@@ -59,7 +59,7 @@ export function Stock({ id }) {
     <//>`;
 }
 
-/** One kind: a tap writes something down about it. @param {{tank: string, one: import("../advice/stock.js").Kept, may: boolean}} props */
+/** One kind: a tap writes something down about it. @param {{tank: string, one: import("../advice/life/stock.js").Kept, may: boolean}} props */
 function Animals({ tank, one, may }) {
   const said = [
     one.length_cm !== undefined && measured(one.length_cm, "cm", 1),
@@ -73,7 +73,7 @@ function Animals({ tank, one, may }) {
     : html`<div class="line">${inside}</div>`;
 }
 
-/** @param {{animals: import("../advice/stock.js").Kept[]}} props */
+/** @param {{animals: import("../advice/life/stock.js").Kept[]}} props */
 function Mass({ animals }) {
   const mass = mass_of(animals, all("own_species"));
   if (!mass) return html`<p class="soft section">${t("stock.no_mass")}</p>`;

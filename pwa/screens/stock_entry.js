@@ -1,14 +1,14 @@
 /** One entry about animals: arrived, born, died, left or moved; which, how many, how long, of what cause. */
 import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import { recent_kinds, stock_of } from "../advice/stock.js";
+import { recent_kinds, stock_of } from "../advice/life/stock.js";
 import { table } from "../calc/tables.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
-import { useDraft } from "../ui/draft.js";
-import { measured } from "../ui/figures.js";
-import { Fields } from "../ui/form.js";
+import { use_draft } from "../ui/state/draft.js";
+import { measured } from "../ui/words/figures.js";
+import { Fields } from "../ui/contract/form.js";
 import { KindPicker } from "../ui/kind_picker.js";
 import {
   ChoiceTiles,
@@ -22,14 +22,14 @@ import {
   tank_name,
 } from "../ui/life_entry.js";
 import { Stands } from "../ui/life_log.js";
-import { counted } from "../ui/life_said.js";
-import { all, get, now, room } from "../ui/live.js";
-import { shown_in } from "../ui/measures.js";
+import { counted } from "../ui/words/life_said.js";
+import { all, get, now, room } from "../ui/state/live.js";
+import { shown_in } from "../ui/state/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
-import { tap } from "../ui/tap.js";
-import { CAUSES, cause_named, cause_said, code_of } from "../ui/tile_words.js";
+import { tap } from "../ui/state/tap.js";
+import { CAUSES, cause_named, cause_said, code_of } from "../ui/words/tile_words.js";
 
 const CHANGES = ["arrival", "birth", "death", "removal", "move_out"];
 const OUT = ["death", "removal", "move_out"];
@@ -43,7 +43,7 @@ export function StockEntry({ id, query }) {
   const tank = get("tank", id);
   const corrects = get("stock_change", query.get("corrects") ?? undefined);
   const name = `stock.${id}.${corrects?.id ?? [query.get("change"), query.get("species")].join(".")}`;
-  const kept = useDraft(name, () =>
+  const kept = use_draft(name, () =>
     corrects
       ? drawn_from(corrects)
       : {
@@ -116,31 +116,31 @@ export function StockEntry({ id, query }) {
       act=${room.value.may("stock_change") && html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>${ready ? t(`stock.do_${change}`, { what }) : t("life.not_yet")}</button>`}>
       <${Stands} one=${corrects} />
       <${Failed} text=${problem.value} />
-      <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} onPick=${(/** @type {string} */ value) => set({ change: value })} />
+      <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} on_pick=${(/** @type {string} */ value) => set({ change: value })} />
       ${
         change &&
         html`
         ${change === "death" && html`<p class="section">${t("stock.sorry")}</p>`}
         <section class="section"><h2>${t("life.which_species")}</h2>
-          <${KindPicker} rows="species" near=${near} value=${species} then=${then} onPick=${(/** @type {string} */ key) => set({ species: key, length: "" })} /></section>
+          <${KindPicker} rows="species" near=${near} value=${species} then=${then} on_pick=${(/** @type {string} */ key) => set({ species: key, length: "" })} /></section>
         <section class="section"><h2>${t("stock.how_many")}</h2>
-          <${Amount} label=${t("stock.how_many")} unit="" value=${count} typed=${kept.value.count || null} step=${1} least=${1} most=${field_of("stock_change", "count").max} onType=${(/** @type {string} */ text) => set({ count: text })} />
+          <${Amount} label=${t("stock.how_many")} unit="" value=${count} typed=${kept.value.count || null} step=${1} least=${1} most=${field_of("stock_change", "count").max} on_type=${(/** @type {string} */ text) => set({ count: text })} />
           ${missing > 0 && species && html`<p class="soft center">${t("stock.more_than_known", { count: here?.count ?? 0 })}</p>`}</section>
-        ${change === "move_out" && html`<${TankTiles} tank=${its_tank} value=${other_tank} label=${t("life.to_which_tank")} onPick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
-        ${change === "death" && html`<${Cause} value=${cause} onValue=${(/** @type {string} */ text) => set({ cause: text })} />`}
+        ${change === "move_out" && html`<${TankTiles} tank=${its_tank} value=${other_tank} label=${t("life.to_which_tank")} on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
+        ${change === "death" && html`<${Cause} value=${cause} on_value=${(/** @type {string} */ text) => set({ cause: text })} />`}
         ${
           species &&
           html`
           <details class="more section" open=${length_cm !== undefined}>
             <summary>${length_cm === undefined ? t("stock.length_open") : t("stock.length_is", { length: measured(length_cm, "cm", 1) })}</summary>
             <p class="soft">${t("stock.length_why")}</p>
-            <${Amount} label=${t("stock.length")} unit=${ruler.label} value=${ruler.show(length_cm ?? known_cm ?? COMMON_CM)} typed=${ruler.text(kept.value.length, kept.value.length_unit) || null} step=${ruler.unit === "cm" ? 0.5 : 0.25} least=${ruler.show(field_of("stock_change", "length_cm").min)} most=${ruler.show(field_of("stock_change", "length_cm").max)} onType=${set_length} />
+            <${Amount} label=${t("stock.length")} unit=${ruler.label} value=${ruler.show(length_cm ?? known_cm ?? COMMON_CM)} typed=${ruler.text(kept.value.length, kept.value.length_unit) || null} step=${ruler.unit === "cm" ? 0.5 : 0.25} least=${ruler.show(field_of("stock_change", "length_cm").min)} most=${ruler.show(field_of("stock_change", "length_cm").max)} on_type=${set_length} />
             ${length_cm === undefined && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set({ length: String(known_cm ?? COMMON_CM), length_unit: "cm" }))}>${t("stock.length_take", { length: measured(known_cm ?? COMMON_CM, "cm", 1) })}</button></p>`}
           </details>`
         }
-        <${Moment} at=${at} was=${corrects?.at} onAt=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
-        ${corrects && html`<${WrongTank} was=${id} tank=${kept.value.tank} onPick=${(/** @type {string} */ tank) => set({ tank })} />`}
-        <${NoteToo} kind="stock_change" raw=${raw} onRaw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`
+        <${Moment} at=${at} was=${corrects?.at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
+        ${corrects && html`<${WrongTank} was=${id} tank=${kept.value.tank} on_pick=${(/** @type {string} */ tank) => set({ tank })} />`}
+        <${NoteToo} kind="stock_change" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`
       }
       <${Errors} kind="stock_change" errors=${errors.value} />
       ${cautions(change).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
@@ -172,18 +172,18 @@ function near_kinds(going, animals, gone) {
   return [...new Set([...here, ...more])].slice(0, NEAR);
 }
 
-/** @param {{value: string, onValue: (text: string) => void}} props */
-function Cause({ value, onValue }) {
+/** @param {{value: string, on_value: (text: string) => void}} props */
+function Cause({ value, on_value }) {
   const own = useSignal(false);
   const known = CAUSES.map(cause_named);
   const typed = own.value || (value !== "" && !known.includes(value));
   return html`
     <section class="section"><h2>${t("stock.cause")}</h2>
       <div class="tiles two" role="group" aria-label=${t("stock.cause")}>
-        ${known.map((text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text} onClick=${tap(() => ((own.value = false), onValue(value === text ? "" : text)))}>${text}</button>`)}
-        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), onValue("")))}>${t("life.own_words")}</button>
+        ${known.map((text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text} onClick=${tap(() => ((own.value = false), on_value(value === text ? "" : text)))}>${text}</button>`)}
+        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), on_value("")))}>${t("life.own_words")}</button>
       </div>
-      ${typed && html`<div class="section"><${Fields} specs=${[field_of("stock_change", "cause")]} raw=${{ cause: value }} onRaw=${(/** @type {any} */ raw) => onValue(raw.cause)} errors=${[]} /></div>`}
+      ${typed && html`<div class="section"><${Fields} specs=${[field_of("stock_change", "cause")]} raw=${{ cause: value }} on_raw=${(/** @type {any} */ raw) => on_value(raw.cause)} errors=${[]} /></div>`}
     </section>`;
 }
 

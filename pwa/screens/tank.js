@@ -1,21 +1,21 @@
 /** One tank: what to do now and why, then its latest figures. */
 import { html } from "../vendor/preact.js";
-import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setting_up.js";
-import { stock_of } from "../advice/stock.js";
+import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
+import { stock_of } from "../advice/life/stock.js";
 import { t, when } from "../i18n/words.js";
-import { figure, litres_said, nitrogen, parameter_name } from "../ui/figures.js";
+import { figure, litres_said, nitrogen, parameter_name } from "../ui/words/figures.js";
 import { SELDOM, TESTED } from "../ui/kits.js";
-import { advice_for } from "../ui/forecast.js";
+import { advice_for } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
-import { counted } from "../ui/life_said.js";
-import { get, now, room } from "../ui/live.js";
+import { counted } from "../ui/words/life_said.js";
+import { get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
-import { next_tank } from "../ui/next_stop.js";
+import { next_tank } from "../ui/state/next_stop.js";
 import { Page } from "../ui/page.js";
-import { is_last_word, useRoomTaken } from "../ui/room_taken.js";
-import { FirstFishSaid, inside_of } from "../ui/setup_first_fish.js";
-import { SetupOverview } from "../ui/setup_lines.js";
-import { Sentence, State, Why } from "../ui/sentence.js";
+import { is_last_word, use_held_height } from "../ui/held_height.js";
+import { FirstFishSaid, inside_of } from "../ui/setup/setup_first_fish.js";
+import { SetupOverview } from "../ui/setup/setup_lines.js";
+import { Sentence, State, Why } from "../ui/words/sentence.js";
 import { DueTasks, tasks_here } from "../ui/tasks_due.js";
 
 /** What is written down at the tank: its icon, the record kind it writes, the page's path. */
@@ -40,7 +40,7 @@ export function Tank({ id }) {
 function Running({ tank }) {
   const { id } = tank;
   const { facts, advice } = advice_for(tank);
-  const room_taken = useRoomTaken(`tank ${id}`, is_last_word(advice));
+  const room_taken = use_held_height(`tank ${id}`, is_last_word(advice));
   return html`
     <${Page} title=${tank.name} up="/" place="round" aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`} act=${html`<${Actions} id=${id} advice=${advice} />`}>
       <section class="room-taken" ref=${room_taken} aria-label=${t("tank.now")}>

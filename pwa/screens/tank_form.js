@@ -2,22 +2,22 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { InvalidInput, contracts, records, run } from "../contracts.js";
 import { last_place } from "../advice/facts.js";
-import { as_planned, planned, unplanned } from "../advice/setting_up.js";
+import { as_planned, planned, unplanned } from "../advice/setup/setting_up.js";
 import { number, t } from "../i18n/words.js";
 import { Authors } from "../ui/authors.js";
-import { changed_fields } from "../ui/changed_fields.js";
-import { forget, useDraft, useOpened } from "../ui/draft.js";
-import { Fields, Wrong, payload_of, raw_of } from "../ui/form.js";
+import { changed_fields } from "../ui/state/changed_fields.js";
+import { forget, use_draft, use_opened } from "../ui/state/draft.js";
+import { Fields, Wrong, payload_of, raw_of } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
-import { get, live_room, room } from "../ui/live.js";
-import { LookingOnly } from "../ui/looking_only.js";
-import { shown_in } from "../ui/measures.js";
+import { get, live_room, room } from "../ui/state/live.js";
+import { LookingOnly } from "../ui/view_only.js";
+import { shown_in } from "../ui/state/measures.js";
 import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
+import { new_id, record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
 
 /** Measures everyone takes; the rest of the contract's fields make it more exact. */
 const RULER = ["measures", "length_cm", "width_cm", "diameter_cm", "bow_cm", "height_cm", "glass_mm", "fill_height_cm"];
@@ -42,8 +42,8 @@ export function TankForm({ id }) {
   const here = id ? get("tank", id) : null;
   const tank = here && as_planned(here);
   const name = `tank.${id ?? "new"}`;
-  const opened = useOpened(name, tank);
-  const kept = useDraft(name, () => first(tank));
+  const opened = use_opened(name, tank);
+  const kept = use_draft(name, () => first(tank));
   const tried = useSignal(false);
   const refused = useSignal(/** @type {any[]} */ ([]));
   if (id && !tank) return html`<${Missing} up="/tanks" />`;
@@ -114,17 +114,17 @@ export function TankForm({ id }) {
         html`
         <section class="entry"><span class="in-margin" aria-hidden="true">2</span><div>
           <h2 class="unseen">${t("tank.measures")}</h2>
-          <${Fields} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name))} all=${inputs} raw=${measures} onRaw=${set_measures} errors=${errors} tried=${tried.value} />
+          <${Fields} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name))} all=${inputs} raw=${measures} on_raw=${set_measures} errors=${errors} tried=${tried.value} />
           <details class="more" open=${has_more(measures)}><summary>${t("tank.exact")}</summary>
-            <${Fields} specs=${inputs.slice(1).filter((/** @type {any} */ one) => !RULER.includes(one.name))} all=${inputs} raw=${measures} onRaw=${set_measures} errors=${errors} tried=${tried.value} />
+            <${Fields} specs=${inputs.slice(1).filter((/** @type {any} */ one) => !RULER.includes(one.name))} all=${inputs} raw=${measures} on_raw=${set_measures} errors=${errors} tried=${tried.value} />
           </details>
           ${(found.answer?.notes ?? []).map((/** @type {string} */ note) => html`<p class="soft small" key=${note}>${note}</p>`)}
         </div></section>
         <section class="entry"><span class="in-margin" aria-hidden="true">3</span><div>
           <h2 class="unseen">${t("tank.about")}</h2>
-          <${Fields} specs=${specs(["name"])} raw=${about} onRaw=${set_about} errors=${errors} tried=${tried.value} />
+          <${Fields} specs=${specs(["name"])} raw=${about} on_raw=${set_about} errors=${errors} tried=${tried.value} />
           <details class="more" open=${Boolean(id)}><summary>${t("tank.more")}</summary>
-            <${Fields} specs=${specs(ABOUT)} raw=${about} onRaw=${set_about} errors=${errors} tried=${tried.value} />
+            <${Fields} specs=${specs(ABOUT)} raw=${about} on_raw=${set_about} errors=${errors} tried=${tried.value} />
           </details>
           ${contracts().volume.cautions.map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
           ${tank && html`<${Authors} meta=${tank.meta} />`}

@@ -1,13 +1,13 @@
 /** Tanks: all of them, those put away too, and the way to a new one. */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
-import { as_planned } from "../advice/setting_up.js";
+import { as_planned } from "../advice/setup/setting_up.js";
 import { t } from "../i18n/words.js";
-import { litres_said } from "../ui/figures.js";
+import { litres_said } from "../ui/words/figures.js";
 import { Icon } from "../ui/icon.js";
-import { live_room, room } from "../ui/live.js";
+import { live_room, room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { BeingSetUp, plans } from "../ui/setup_lines.js";
+import { BeingSetUp, plans } from "../ui/setup/setup_lines.js";
 
 export function Tanks() {
   const away = walk(live_room, { resting: true });

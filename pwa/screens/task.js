@@ -2,14 +2,14 @@
 import { html } from "../vendor/preact.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
-import { all, get, now, room } from "../ui/live.js";
+import { all, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { record } from "../ui/record.js";
-import { rule_said } from "../ui/rule_said.js";
-import { tap } from "../ui/tap.js";
+import { record } from "../ui/state/record.js";
+import { rule_said } from "../ui/words/rrule_said.js";
+import { tap } from "../ui/state/tap.js";
 import { close_task, standing_here } from "../ui/tasks_due.js";
-import { task_said } from "../ui/tile_words.js";
+import { task_said } from "../ui/words/tile_words.js";
 
 const SHOWN = 20;
 
@@ -48,7 +48,7 @@ export function Task({ id }) {
     <//>`;
 }
 
-/** @param {import("../advice/tasks.js").Standing} stands */
+/** @param {import("../advice/tasks/tasks.js").Standing} stands */
 function stands_said({ due, overdue, next }) {
   if (due.length > 0) return overdue ? t("task.since", { when: when(due[0], now.value) }) : when(due[0], now.value);
   return next === null ? t("task.no_next") : t("task.next", { when: when(next, now.value) });
@@ -73,7 +73,7 @@ function SoFar({ task }) {
     <section class="section"><h2>${t("task.history")}</h2>
       <ul class="lines">${dones.slice(0, SHOWN).map((one) => {
         const what = t(one.skipped ? "task.was_skipped" : "task.was_done");
-        const who = room.value.nameOf(one.meta.made_by);
+        const who = room.value.name_of(one.meta.made_by);
         return html`<li key=${one.id}><div class="line"><span class="grow">${what} <span class="soft">${[when(one.at, now.value), who].filter(Boolean).join("\u00a0· ")}</span></span>
           ${room.value.may("task_done") && html`<button class="quiet square" type="button" aria-label=${t("remove_named", { what: `${what}, ${when(one.at, now.value)}` })} onClick=${tap(() => void remove(one, what))}><${Icon} name="remove" size=${20} /></button>`}</div></li>`;
       })}</ul></section>`;

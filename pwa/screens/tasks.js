@@ -1,14 +1,14 @@
 /** Tasks, of one tank or of the room: due today, the days ahead, and all of them. */
 import { html } from "../vendor/preact.js";
-import { days_ahead } from "../advice/tasks.js";
+import { days_ahead } from "../advice/tasks/tasks.js";
 import { clock, day, t, when } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
-import { all, get, now, room } from "../ui/live.js";
+import { all, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { rule_said } from "../ui/rule_said.js";
+import { rule_said } from "../ui/words/rrule_said.js";
 import { DueTask, due_here, rule_reader, standing_here, tasks_here, zone_here } from "../ui/tasks_due.js";
-import { task_said } from "../ui/tile_words.js";
+import { task_said } from "../ui/words/tile_words.js";
 
 const AHEAD_DAYS = 7;
 

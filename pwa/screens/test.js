@@ -2,22 +2,22 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
 import { minutes, short, t, when } from "../i18n/words.js";
-import { forget, useDraft } from "../ui/draft.js";
-import { figure, parameter_name, read_as } from "../ui/figures.js";
-import { Wrong } from "../ui/form.js";
+import { forget, use_draft } from "../ui/state/draft.js";
+import { figure, parameter_name, read_as } from "../ui/words/figures.js";
+import { Wrong } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
 import { SELDOM, TESTED, UNITS, kit_for, reading_of } from "../ui/kits.js";
-import { get, now, room } from "../ui/live.js";
-import { LookingOnly } from "../ui/looking_only.js";
-import { shown_in } from "../ui/measures.js";
+import { get, now, room } from "../ui/state/live.js";
+import { LookingOnly } from "../ui/view_only.js";
+import { shown_in } from "../ui/state/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/record.js";
-import { go } from "../ui/router.js";
-import { settle, tap } from "../ui/tap.js";
-import { left, start_timer } from "../ui/timers.js";
+import { new_id, record } from "../ui/state/record.js";
+import { go } from "../ui/state/router.js";
+import { settle, tap } from "../ui/state/tap.js";
+import { left, start_timer } from "../ui/state/timers.js";
 
 /** Where one may stand: at a parameter of every day, at what was read, at one tested now and then. */
 const ANSWERS = TESTED.length;
@@ -36,7 +36,7 @@ const first = () => ({
 export function Test({ id }) {
   const tank = get("tank", id);
   const name = `test.${id}`;
-  const kept = useDraft(name, first);
+  const kept = use_draft(name, first);
   const problem = useSignal("");
   if (!tank) return html`<${Missing} up="/" />`;
   if (!room.value.may("reading")) return html`<${LookingOnly} title=${tank.name} up=${`/tank/${id}`} />`;
@@ -99,8 +99,8 @@ export function Test({ id }) {
       )}
       ${
         parameter
-          ? html`<${Parameter} key=${parameter} tank=${id} parameter=${parameter} test=${test} onPick=${(/** @type {any} */ fields) => to(test.at + 1, answer(fields))}
-            onType=${(/** @type {string} */ text, /** @type {any} */ fields, /** @type {string} */ keyed_in) => {
+          ? html`<${Parameter} key=${parameter} tank=${id} parameter=${parameter} test=${test} on_pick=${(/** @type {any} */ fields) => to(test.at + 1, answer(fields))}
+            on_type=${(/** @type {string} */ text, /** @type {any} */ fields, /** @type {string} */ keyed_in) => {
               const { [parameter]: _, ...others } = test.readings;
               kept.value = {
                 ...test,
@@ -109,7 +109,7 @@ export function Test({ id }) {
                 readings: fields ? answer(fields).readings : others,
               };
             }} />`
-          : html`<${Answers} readings=${test.readings} onGo=${(/** @type {number} */ at) => (at > ANSWERS ? to_seldom(/** @type {string} */ (STOPS[at])) : to(at))} />`
+          : html`<${Answers} readings=${test.readings} on_go=${(/** @type {number} */ at) => (at > ANSWERS ? to_seldom(/** @type {string} */ (STOPS[at])) : to(at))} />`
       }
       ${
         test.at < ANSWERS &&
@@ -117,12 +117,12 @@ export function Test({ id }) {
         <div class="row small seldom" role="group" aria-labelledby="seldom"><span class="soft" id="seldom">${t("test.seldom")}</span>
           ${SELDOM.map((of) => html`<button type="button" class="quiet" key=${of} onClick=${tap(() => to_seldom(of))}>${parameter_name(of)}</button>`)}</div>`
       }
-      <${Moment} at=${test.when} onAt=${(/** @type {string | undefined} */ moment) => (kept.value = { ...test, when: moment })} />
+      <${Moment} at=${test.when} on_at=${(/** @type {string | undefined} */ moment) => (kept.value = { ...test, when: moment })} />
     <//>`;
 }
 
-/** @param {{tank: string, parameter: string, test: any, onPick: (fields: any) => void, onType: (text: string, fields: any, keyed_in: string) => void}} props */
-function Parameter({ tank, parameter, test, onPick, onType }) {
+/** @param {{tank: string, parameter: string, test: any, on_pick: (fields: any) => void, on_type: (text: string, fields: any, keyed_in: string) => void}} props */
+function Parameter({ tank, parameter, test, on_pick, on_type }) {
   const kit = kit_for(parameter);
   const chosen = test.readings[parameter]?.value;
   const unit = kit.unit ?? UNITS[parameter];
@@ -143,10 +143,10 @@ function Parameter({ tank, parameter, test, onPick, onType }) {
         ? html`<div class="tiles steps" role="group" aria-label=${parameter_name(parameter)}>
           ${kit.steps.map(
             (/** @type {number} */ step) => html`
-            <button type="button" key=${step} aria-pressed=${chosen === step} onClick=${tap(() => onPick(reading_of(kit, step)))}>${short(step)}</button>`,
+            <button type="button" key=${step} aria-pressed=${chosen === step} onClick=${tap(() => on_pick(reading_of(kit, step)))}>${short(step)}</button>`,
           )}
         </div>`
-        : html`<${Keypad} label=${parameter_name(parameter)} unit=${per_drop ? t("test.drops") : label} value=${typed} onValue=${(/** @type {string} */ text) => onType(text, text === "" ? null : read(text), shown)} />
+        : html`<${Keypad} label=${parameter_name(parameter)} unit=${per_drop ? t("test.drops") : label} value=${typed} on_value=${(/** @type {string} */ text) => on_type(text, text === "" ? null : read(text), shown)} />
           ${per_drop && typed && html`<p class="soft center" role="status">${t("test.drops_are", { figure: `${short(read(typed).value)} ${unit}` })}</p>`}`
     }`;
 }
@@ -168,14 +168,14 @@ const Timed = ({ kit, tank }) => html`
         <span class="figures">${rest === null ? minutes(timer.seconds) : rest > 0 ? minutes(rest) : t("timer.again", { time: minutes(timer.seconds) })}</span></button></li>`;
   })}</ol>`;
 
-/** What was read, before it is saved. @param {{readings: Record<string, any>, onGo: (at: number) => void}} props */
-const Answers = ({ readings, onGo }) => html`
+/** What was read, before it is saved. @param {{readings: Record<string, any>, on_go: (at: number) => void}} props */
+const Answers = ({ readings, on_go }) => html`
   <h2 class="asked">${t("test.answers")}</h2>
   <ul class="lines">${STOPS.map((parameter, at) => {
     if (!parameter) return null;
     const reading = readings[parameter];
     const said = reading && figure(reading);
-    return html`<li key=${parameter}><button class="line whole" type="button" onClick=${tap(() => onGo(at))}>
+    return html`<li key=${parameter}><button class="line whole" type="button" onClick=${tap(() => on_go(at))}>
       <span>${parameter_name(parameter)}</span>
       ${said ? html`<span class="figures"><b class="hand">${said.value}</b> ${said.unit}</span>` : html`<span class="soft">${t(at > ANSWERS ? "test.seldom" : "test.skipped")}</span>`}</button></li>`;
   })}</ul>`;

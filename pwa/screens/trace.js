@@ -1,17 +1,17 @@
 /** The trace: which tanks shared water, plants, animals or tools with one tank, before and after, drawn in time and told in words. */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
-import { shared_between, trace } from "../advice/trace.js";
+import { shared_between, trace } from "../advice/life/trace.js";
 import { contracts } from "../contracts.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
 import { tank_name } from "../ui/life_entry.js";
-import { all, get, live_room, now, room } from "../ui/live.js";
+import { all, get, live_room, now, room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { go } from "../ui/router.js";
-import { tap } from "../ui/tap.js";
-import { TraceGraph } from "../ui/trace_graph.js";
-import { ICON_OF, shared_said } from "../ui/trace_said.js";
+import { go } from "../ui/state/router.js";
+import { tap } from "../ui/state/tap.js";
+import { TraceGraph } from "../ui/charts/trace_graph.js";
+import { ICON_OF, shared_said } from "../ui/words/trace_said.js";
 
 const DAYS = [7, 14, 30, 90];
 
@@ -60,7 +60,7 @@ function Traced({ tank, days }) {
     <${Further} />`;
 }
 
-/** @param {{title: string, met: import("../advice/trace.js").Met[]}} props */
+/** @param {{title: string, met: import("../advice/life/trace.js").Met[]}} props */
 const Told = ({ title, met }) =>
   met.length > 0 &&
   html`

@@ -2,16 +2,16 @@
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { facts_of } from "../advice/facts.js";
 import { SPECIES } from "../advice/level.js";
-import { SPANS, TRENDS, in_brief, trend } from "../advice/trends.js";
-import { convert, unitIn, unitLabel } from "../bench/units.js";
+import { SPANS, TRENDS, in_brief, trend } from "../advice/journal/trends.js";
+import { convert, unit_in, unit_label } from "../figures/units.js";
 import { day_named, number, short, t, when } from "../i18n/words.js";
-import { nitrogen, parameter_name } from "../ui/figures.js";
-import { all, get, live_room, now } from "../ui/live.js";
-import { measures } from "../ui/measures.js";
+import { nitrogen, parameter_name } from "../ui/words/figures.js";
+import { all, get, live_room, now } from "../ui/state/live.js";
+import { measures } from "../ui/state/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { tap } from "../ui/tap.js";
-import { TrendChart } from "../ui/trend_chart.js";
+import { tap } from "../ui/state/tap.js";
+import { TrendChart } from "../ui/charts/trend_chart.js";
 
 /** How far back is looked; it stays while one goes away and comes back. */
 const FIRST_DAYS = 30;
@@ -43,14 +43,14 @@ export function Trends({ id }) {
     <//>`;
 }
 
-/** In the units of this phone. @param {import("../advice/trends.js").Trend} trend @returns {import("../advice/trends.js").Trend} */
+/** In the units of this phone. @param {import("../advice/journal/trends.js").Trend} trend @returns {import("../advice/journal/trends.js").Trend} */
 function shown(trend) {
   const { unit, points } = trend;
-  const there = unitIn({ name: "", unit }, measures.value);
+  const there = unit_in({ name: "", unit }, measures.value);
   return { ...trend, unit: there, points: points.map(({ at, value }) => ({ at, value: convert(value, unit, there) })) };
 }
 
-/** @param {{trend: import("../advice/trends.js").Trend, as_table: boolean}} props */
+/** @param {{trend: import("../advice/journal/trends.js").Trend, as_table: boolean}} props */
 function One({ trend, as_table }) {
   const { what, unit } = trend;
   const id = `trend-${what}`;
@@ -67,13 +67,13 @@ function One({ trend, as_table }) {
   };
   return html`
     <section class="parameter" aria-labelledby=${id}>
-      <h2 id=${id}>${name_of(what)} <span class="unit">${unitLabel(unit)}</span></h2>
+      <h2 id=${id}>${name_of(what)} <span class="unit">${unit_label(unit)}</span></h2>
       <p class="soft">${t(trend.bars ? `trends.brief_${what}` : "trends.brief", parts)}</p>
       ${as_table ? html`<${Table} trend=${trend} said=${said} />` : html`<${TrendChart} trend=${trend} />`}
     </section>`;
 }
 
-/** @param {{trend: import("../advice/trends.js").Trend, said: (value: number) => string}} props */
+/** @param {{trend: import("../advice/journal/trends.js").Trend, said: (value: number) => string}} props */
 function Table({ trend: { what, unit, points, bars, marks }, said }) {
   const rows = [
     ...points.map(({ at, value }) => ({
@@ -84,7 +84,7 @@ function Table({ trend: { what, unit, points, bars, marks }, said }) {
     ...marks.map((at) => ({ at, label: when(at, now.value), value: t("trends.changed") })),
   ].toSorted((a, b) => b.at - a.at);
   return html`
-    <table class="measured"><caption class="unseen">${name_of(what)} ${unitLabel(unit)}</caption>
+    <table class="measured"><caption class="unseen">${name_of(what)} ${unit_label(unit)}</caption>
       <tbody>${rows.slice(0, ROWS).map(({ at, label, value }, i) => html`<tr key=${`${at}-${i}`}><th scope="row">${label}</th><td>${value}</td></tr>`)}</tbody></table>
     ${rows.length > ROWS && html`<p class="soft small">${t("trends.rows", { count: ROWS, of: rows.length })}</p>`}`;
 }

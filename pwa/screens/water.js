@@ -1,7 +1,7 @@
 /** Which source water and which dechlorinator a tank uses. */
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
-import { get } from "../ui/live.js";
+import { get } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { WaterPick } from "../ui/water_pick.js";

@@ -1,10 +1,10 @@
 /** Who set a record down and who changed it last, and when. */
 import { html } from "../vendor/preact.js";
 import { t, when } from "../i18n/words.js";
-import { now, room } from "./live.js";
+import { now, room } from "./state/live.js";
 
 /** A keeper's name, in words if there is none. @param {string | null} keeper */
-export const who_said = (keeper) => room.value.nameOf(keeper) ?? t("authors.this_phone");
+export const who_said = (keeper) => room.value.name_of(keeper) ?? t("authors.this_phone");
 
 /** @param {{meta: {made_by: string | null, made_at: string, changed_by: string | null, changed_at: string, brought_by?: string, brought_at?: string}}} props */
 export const Authors = ({ meta: { made_by, made_at, changed_by, changed_at, brought_by, brought_at } }) => html`

@@ -1,13 +1,13 @@
 /** Feeding the whole walk as usual by one tap: a record for each tank, one undo for all. */
 import { html } from "../vendor/preact.js";
-import { to_feed } from "../advice/feeding.js";
+import { to_feed } from "../advice/journal/feeding.js";
 import { t } from "../i18n/words.js";
-import { grams_said } from "./figures.js";
-import { advice_for } from "./forecast.js";
+import { grams_said } from "./words/figures.js";
+import { advice_for } from "./state/forecast.js";
 import { Icon } from "./icon.js";
-import { now, room } from "./live.js";
-import { new_id, record } from "./record.js";
-import { tap } from "./tap.js";
+import { now, room } from "./state/live.js";
+import { new_id, record } from "./state/record.js";
+import { tap } from "./state/tap.js";
 
 /** @param {{tanks: any[]}} props in walking order */
 export function FeedAll({ tanks }) {

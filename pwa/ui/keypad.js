@@ -5,13 +5,13 @@ import { Icon } from "./icon.js";
 
 const LONGEST = 7;
 
-/** @param {{value: string, unit?: string, label: string, onValue: (value: string) => void}} props `value` is typed text with a point */
-export function Keypad({ value, unit, label, onValue }) {
+/** @param {{value: string, unit?: string, label: string, on_value: (value: string) => void}} props `value` is typed text with a point */
+export function Keypad({ value, unit, label, on_value }) {
   const press = (/** @type {string} */ key) => {
-    if (key === "erase") return onValue(value.slice(0, -1));
+    if (key === "erase") return on_value(value.slice(0, -1));
     if (key === "." && value.includes(".")) return;
     if (value.length >= LONGEST) return;
-    onValue(key === "." && value === "" ? "0." : value === "0" && key !== "." ? key : value + key);
+    on_value(key === "." && value === "" ? "0." : value === "0" && key !== "." ? key : value + key);
   };
   const keys = ["1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "0", "erase"];
   return html`

@@ -1,27 +1,27 @@
 /** Which animal or plant: tiles of those at hand, behind one more tap the whole table by words, or the keeper's own word. */
 import { html, useSignal } from "../vendor/preact.js";
-import { name_of } from "../advice/stock.js";
-import { pickRows, rowsWith } from "../bench/table_rows.js";
+import { name_of } from "../advice/life/stock.js";
+import { pick_rows, rows_with } from "../bench/table_rows.js";
 import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
-import { all, room } from "./live.js";
-import { tap } from "./tap.js";
+import { all, room } from "./state/live.js";
+import { tap } from "./state/tap.js";
 
 /** Rows drawn at once; the words narrow the rest. */
 const MOST = 30;
 /** The record kind of the keeper's own, by table. @type {Record<string, string>} */
 export const OWN_KIND = { species: "own_species", plants: "own_plant" };
 
-/** @param {{rows: "species" | "plants", near: string[], value: string, then: string, onPick: (key: string) => void}} props `near`: kinds that have a tile; `then`: the page to come back to */
-export function KindPicker({ rows, near, value, then, onPick }) {
+/** @param {{rows: "species" | "plants", near: string[], value: string, then: string, on_pick: (key: string) => void}} props `near`: kinds that have a tile; `then`: the page to come back to */
+export function KindPicker({ rows, near, value, then, on_pick }) {
   const open = useSignal(false);
   const words = useSignal("");
   const tiles = value && !near.includes(value) ? [value, ...near] : near;
   const own = OWN_KIND[rows];
-  const found = open.value ? rowsWith(pickRows(rows, all(own)), words.value) : [];
+  const found = open.value ? rows_with(pick_rows(rows, all(own)), words.value) : [];
   const typed = words.value.trim();
   const pick = (/** @type {string} */ key) => {
-    onPick(key);
+    on_pick(key);
     open.value = false;
     words.value = "";
   };

@@ -1,6 +1,6 @@
 /** Which kit reads a parameter: the keeper's own, else a plainly labelled set of common steps. */
 import { HARDNESS } from "../advice/hardness.js";
-import { all } from "./live.js";
+import { all } from "./state/live.js";
 
 /** The order of a test, and the unit each is read in. */
 export const TESTED = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature"];

@@ -1,51 +1,51 @@
 /** What the entries of animals and plants have in common: the other tank, the day, what was wrong, and how they are recorded. */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
-import { life_removal, life_writes } from "../advice/life_writes.js";
-import { other_half } from "../advice/stock.js";
+import { life_removal, life_writes } from "../advice/life/life_writes.js";
+import { other_half } from "../advice/life/stock.js";
 import { InvalidInput, records } from "../contracts.js";
 import { t } from "../i18n/words.js";
-import { forget } from "./draft.js";
-import { Fields, Wrong } from "./form.js";
+import { forget } from "./state/draft.js";
+import { Fields, Wrong } from "./contract/form.js";
 import { Icon } from "./icon.js";
-import { all, get, live_room, room } from "./live.js";
-import { new_id, record } from "./record.js";
-import { go } from "./router.js";
-import { tap } from "./tap.js";
+import { all, get, live_room, room } from "./state/live.js";
+import { new_id, record } from "./state/record.js";
+import { go } from "./state/router.js";
+import { tap } from "./state/tap.js";
 
 /** @param {string} kind @param {string} name @returns {any} */
 export const field_of = (kind, name) => records()[kind].fields.find((/** @type {any} */ one) => one.name === name);
 
-/** The other tanks as tiles. @param {{tank: string, except?: string, value: string, label: string, onPick: (id: string) => void}} props */
-export const TankTiles = ({ tank, except, value, label, onPick }) => {
+/** The other tanks as tiles. @param {{tank: string, except?: string, value: string, label: string, on_pick: (id: string) => void}} props */
+export const TankTiles = ({ tank, except, value, label, on_pick }) => {
   const others = [...walk(live_room), ...walk(live_room, { resting: true })].filter(
     ({ id }) => id !== tank && id !== except,
   );
   return html`
     <section class="section"><h2>${label}</h2>
       ${others.length === 0 && html`<p class="soft">${t("life.no_other_tank")}</p>`}
-      <div class="tiles two" role="group" aria-label=${label}>${others.map((one) => html`<button type="button" key=${one.id} aria-pressed=${value === one.id} onClick=${tap(() => onPick(one.id))}><b>${one.name}</b></button>`)}</div>
+      <div class="tiles two" role="group" aria-label=${label}>${others.map((one) => html`<button type="button" key=${one.id} aria-pressed=${value === one.id} onClick=${tap(() => on_pick(one.id))}><b>${one.name}</b></button>`)}</div>
     </section>`;
 };
 
-/** Written down in the wrong tank: the one it belongs to, behind one tap. @param {{was: string, tank: string, except?: string, onPick: (id: string) => void}} props `tank`: "" while it stays */
-export const WrongTank = ({ was, tank, except, onPick }) => html`
+/** Written down in the wrong tank: the one it belongs to, behind one tap. @param {{was: string, tank: string, except?: string, on_pick: (id: string) => void}} props `tank`: "" while it stays */
+export const WrongTank = ({ was, tank, except, on_pick }) => html`
   <details class="more section" open=${tank !== ""}>
     <summary>${t("life.in_tank", { tank: tank_name(tank || was) })}</summary>
-    <${TankTiles} tank=${was} except=${except} value=${tank} label=${t("life.belongs_to")} onPick=${(/** @type {string} */ picked) => onPick(picked === tank ? "" : picked)} />
+    <${TankTiles} tank=${was} except=${except} value=${tank} label=${t("life.belongs_to")} on_pick=${(/** @type {string} */ picked) => on_pick(picked === tank ? "" : picked)} />
   </details>`;
 
-/** A choice as tiles under its name. @param {{label: string, choices: {value: string, label: string}[], value: string, onPick: (value: string) => void}} props */
-export const ChoiceTiles = ({ label, choices, value, onPick }) => html`
+/** A choice as tiles under its name. @param {{label: string, choices: {value: string, label: string}[], value: string, on_pick: (value: string) => void}} props */
+export const ChoiceTiles = ({ label, choices, value, on_pick }) => html`
   <section class="section choice"><h2>${label}</h2>
-    <div class="tiles" role="group" aria-label=${label}>${choices.map((one) => html`<button type="button" key=${one.value} aria-pressed=${value === one.value} onClick=${tap(() => onPick(one.value))}>${one.label}</button>`)}</div>
+    <div class="tiles" role="group" aria-label=${label}>${choices.map((one) => html`<button type="button" key=${one.value} aria-pressed=${value === one.value} onClick=${tap(() => on_pick(one.value))}>${one.label}</button>`)}</div>
   </section>`;
 
-/** A note, behind one tap. @param {{kind: string, raw: Record<string, any>, onRaw: (raw: any) => void, errors: any[]}} props */
-export const NoteToo = ({ kind, raw, onRaw, errors }) => html`
+/** A note, behind one tap. @param {{kind: string, raw: Record<string, any>, on_raw: (raw: any) => void, errors: any[]}} props */
+export const NoteToo = ({ kind, raw, on_raw, errors }) => html`
   <details class="more section" open=${Boolean(raw.note)}>
     <summary>${t("life.note")}</summary>
-    <${Fields} specs=${[field_of(kind, "note")]} raw=${raw} onRaw=${onRaw} errors=${errors} />
+    <${Fields} specs=${[field_of(kind, "note")]} raw=${raw} on_raw=${on_raw} errors=${errors} />
   </details>`;
 
 /** Errors of fields by their own labels. @param {{kind: string, errors: any[]}} props */

@@ -1,13 +1,13 @@
 /** What was written down about a tank's animals or plants, newest first: each can be corrected or taken out. */
 import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import { LIFE_PAGE, correct_path } from "../advice/life_writes.js";
+import { LIFE_PAGE, correct_path } from "../advice/life/life_writes.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { remove_life } from "./life_entry.js";
-import { life_said } from "./life_said.js";
-import { all, now, room } from "./live.js";
-import { tap } from "./tap.js";
+import { life_said } from "./words/life_said.js";
+import { all, now, room } from "./state/live.js";
+import { tap } from "./state/tap.js";
 
 const PAGE = 8;
 

@@ -2,17 +2,17 @@
 import { html } from "../vendor/preact.js";
 import { records } from "../contracts.js";
 import { listed, t } from "../i18n/words.js";
-import { label_of, value_said } from "../room/field_said.js";
+import { label_of, value_said } from "../advice/sharing/field_said.js";
 import { who_said } from "./authors.js";
-import { changed_meanwhile } from "./changed_fields.js";
-import { field_words } from "./field_words.js";
+import { changed_meanwhile } from "./state/changed_fields.js";
+import { field_words } from "./words/field_words.js";
 
 /** So many are said with what they say now: the button stays in reach. */
 const SAID = 2;
 
 /**
  * @param {{opened: any, held: any, names: string[], said?: Record<string, (held: any) => string>}} props
- *   `opened` see useOpened, `held` the record now, `names` of the fields that the form shows, `said` words for those that have their own
+ *   `opened` see use_opened, `held` the record now, `names` of the fields that the form shows, `said` words for those that have their own
  */
 export function Meanwhile({ opened, held, names, said = {} }) {
   // What this phone itself wrote last, and has not shared yet, is no news to its keeper.

@@ -2,11 +2,11 @@
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
-import { sharing } from "./live.js";
-import { close_note, just_done, undo } from "./record.js";
-import { go } from "./router.js";
-import { tap } from "./tap.js";
-import { TimerStrip } from "./timers.js";
+import { sharing } from "./state/live.js";
+import { close_note, just_done, undo } from "./state/record.js";
+import { go } from "./state/router.js";
+import { tap } from "./state/tap.js";
+import { TimerStrip } from "./state/timers.js";
 
 const PLACES = [
   ["/", "round"],
@@ -50,9 +50,9 @@ const Places = ({ here }) => html`
 
 /** How far this phone is shared, in one glance and in true words. */
 const Sharing = () => {
-  const { waiting, sending, needsYou, photosWaiting, photosNeedYou, joined } = sharing();
-  const left = waiting + sending + photosWaiting;
-  const refused = needsYou.length + photosNeedYou;
+  const { waiting, sending, needs_you, photos_waiting, photos_need_you, joined } = sharing();
+  const left = waiting + sending + photos_waiting;
+  const refused = needs_you.length + photos_need_you;
   const [icon, words] = refused
     ? ["needs", t("sharing.needs_you", { count: refused })]
     : !joined || left

@@ -1,7 +1,7 @@
 /** A kept picture on the screen: its bytes from this phone or fetched once, or in words that they are not here. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
-import { room } from "./live.js";
+import { room } from "./state/live.js";
 
 /** @param {{photo: any, said: string, large?: boolean}} props `said`: what a screen reader hears */
 export function Picture({ photo, said, large = false }) {

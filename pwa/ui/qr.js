@@ -1,5 +1,5 @@
 /** A QR code drawn on the phone as one path; black on white in both colour schemes, as cameras need it. */
-import { qr_path } from "../advice/qr_path.js";
+import { qr_path } from "./qr_path.js";
 import { html, useMemo } from "../vendor/preact.js";
 
 /** @param {{text: string, label: string}} props */

@@ -2,15 +2,15 @@
 import { html } from "../vendor/preact.js";
 import { short, t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
-import { shown_in } from "./measures.js";
+import { shown_in } from "./state/measures.js";
 
 /**
- * @param {{label: string, value: number, unit?: string, step?: number, min?: number, max?: number, also?: any, onValue: (value: number) => void}} props
+ * @param {{label: string, value: number, unit?: string, step?: number, min?: number, max?: number, also?: any, on_value: (value: number) => void}} props
  */
-export function StepRow({ label, value, unit = "", step = 1, min = 0, max = 1000, also, onValue }) {
+export function StepRow({ label, value, unit = "", step = 1, min = 0, max = 1000, also, on_value }) {
   const shown = shown_in(unit);
   const by = (/** @type {number} */ way) =>
-    onValue(Math.min(max, Math.max(min, Math.round((value + way * step) * 1000) / 1000)));
+    on_value(Math.min(max, Math.max(min, Math.round((value + way * step) * 1000) / 1000)));
   return html`
     <div class="step-row" role="group" aria-label=${label}>
       <span class="grow">${label}${also && html`<span class="also soft small">${also}</span>`}</span>

@@ -1,17 +1,17 @@
 /** What a tank can bear of the animals that are in it, and who gets on with whom, in the words of those calculations. */
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import { animals_for, as_animals, has_length, stock_of } from "../advice/stock.js";
-import { valueText } from "../bench/result.js";
-import { marksOf } from "../bench/number_text.js";
+import { animals_for, as_animals, has_length, stock_of } from "../advice/life/stock.js";
+import { value_text } from "../bench/result.js";
+import { marks_of } from "../figures/number_text.js";
 import { fitting } from "../bench/tank_figures.js";
 import { InvalidInput, contracts, run } from "../contracts.js";
 import { chosen, short, t } from "../i18n/words.js";
-import { figuresOf } from "./bench_tank.js";
-import { grams_said } from "./figures.js";
+import { figures_of } from "./contract/bench_tank.js";
+import { grams_said } from "./words/figures.js";
 import { Icon } from "./icon.js";
-import { KnownFrom } from "./known_from.js";
-import { all, now, room } from "./live.js";
+import { KnownFrom } from "./contract/known_from.js";
+import { all, now, room } from "./state/live.js";
 
 /** @param {{tank: any}} props */
 export function Bears({ tank }) {
@@ -76,7 +76,7 @@ function ask(name, tank) {
   const input = {
     ...fitting(
       spec.inputs.filter((/** @type {any} */ one) => one.name !== "animals"),
-      figuresOf(tank.id),
+      figures_of(tank.id),
     ),
     animals: animals_for(name, known),
   };
@@ -95,14 +95,14 @@ function ask(name, tank) {
 export const about_g = (grams) => grams_said(Number(grams.toPrecision(2)));
 /** A choice among a contract's answers in its own words. @param {string} name @param {string} output @param {any} value */
 const said = (name, output, value) =>
-  valueText(
+  value_text(
     contracts()[name].outputs.find((/** @type {any} */ one) => one.name === output),
     value,
-    { marks: marksOf(chosen()) },
+    { marks: marks_of(chosen()) },
   );
 /** @param {string} field @param {any} value */
 const finding = (field, value) =>
-  valueText(
+  value_text(
     contracts()
       .compatibility.outputs.find((/** @type {any} */ one) => one.name === "findings")
       .item.fields.find((/** @type {any} */ one) => one.name === field),

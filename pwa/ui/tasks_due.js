@@ -1,14 +1,14 @@
 /** Tasks on the screens: the reader of rules, fetched once there is a task; what is due; done by one tap. */
 import { html, signal } from "../vendor/preact.js";
-import { due_now, remembering, standing } from "../advice/tasks.js";
+import { due_now, remembering, standing } from "../advice/tasks/tasks.js";
 import { clock, t, when } from "../i18n/words.js";
 import { Icon } from "./icon.js";
-import { all, get, now, room } from "./live.js";
-import { new_id, record } from "./record.js";
-import { tap } from "./tap.js";
-import { task_said } from "./tile_words.js";
+import { all, get, now, room } from "./state/live.js";
+import { new_id, record } from "./state/record.js";
+import { tap } from "./state/tap.js";
+import { task_said } from "./words/tile_words.js";
 
-/** @type {import("../vendor/preact.js").Signal<import("../advice/tasks.js").Expand | null>} */
+/** @type {import("../vendor/preact.js").Signal<import("../advice/tasks/tasks.js").Expand | null>} */
 const reader = signal(null);
 let asked = false;
 
@@ -16,7 +16,7 @@ let asked = false;
 export function rule_reader() {
   if (!asked) {
     asked = true;
-    import("../advice/recurrence.js").then(
+    import("../advice/tasks/recurrence.js").then(
       ({ occurrences }) => (reader.value = remembering(occurrences)),
       (failed) => ((asked = false), console.warn("The reader of rules could not be fetched:", failed)),
     );

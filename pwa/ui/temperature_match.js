@@ -3,9 +3,9 @@ import { html } from "../vendor/preact.js";
 import { tap_mix, warmth_of } from "../advice/warmth.js";
 import { contracts } from "../contracts.js";
 import { t, when } from "../i18n/words.js";
-import { useDraft } from "./draft.js";
-import { litres_said, temperature_said } from "./figures.js";
-import { KnownFrom } from "./known_from.js";
+import { use_draft } from "./state/draft.js";
+import { litres_said, temperature_said } from "./words/figures.js";
+import { KnownFrom } from "./contract/known_from.js";
 import { StepRow } from "./step_row.js";
 
 /** What taps often give; the keeper's own stay on the phone once set (common practice). */
@@ -13,10 +13,10 @@ const TAPS = { cold: 12, hot: 50 };
 
 /** @param {{facts: any, litres: number}} props litres that the contract takes */
 export function TemperatureMatch({ facts, litres }) {
-  const taps = useDraft("taps", () => TAPS);
+  const taps = use_draft("taps", () => TAPS);
   const warm = warmth_of(facts);
   const of_tap = (/** @type {"cold" | "hot"} */ name, /** @type {number} */ max) => html`
-    <${StepRow} label=${t(`warmth.${name}`)} unit="°C" min=${1} max=${max} value=${taps.value[name]} onValue=${(/** @type {number} */ value) => (taps.value = { ...taps.value, [name]: value })} />`;
+    <${StepRow} label=${t(`warmth.${name}`)} unit="°C" min=${1} max=${max} value=${taps.value[name]} on_value=${(/** @type {number} */ value) => (taps.value = { ...taps.value, [name]: value })} />`;
   return html`
     <details class="more section"><summary>${t("warmth.title")}</summary>
       ${

@@ -2,7 +2,7 @@
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
-import { sharing } from "./live.js";
+import { sharing } from "./state/live.js";
 
 const WANTS_THE_KEEPER = ["signed-out", "ended", "upgrade"];
 

@@ -2,8 +2,8 @@
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
-import { all, room } from "./live.js";
-import { record } from "./record.js";
+import { all, room } from "./state/live.js";
+import { record } from "./state/record.js";
 
 /** @param {{tank: any, here: string}} props `here`: the path to come back to */
 export const WaterPick = ({ tank, here }) => html`

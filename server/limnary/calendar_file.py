@@ -1,6 +1,6 @@
 """A room's tasks as an iCalendar file (RFC 5545): their titles and times, by the clock of their own place.
 
-Pure; the phone's twin is pwa/advice/calendar.js.
+Pure; the phone's twin is pwa/advice/tasks/calendar.js.
 """
 
 from collections.abc import Iterable

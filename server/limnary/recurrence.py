@@ -1,6 +1,6 @@
 """When a task falls due: recurrence rules (RFC 5545, 3.3.10), expanded in the wall time of the task's own place.
 
-A task at 08:00 stays at 08:00 when clocks change. Pure; the phone's twin is pwa/advice/recurrence.js.
+A task at 08:00 stays at 08:00 when clocks change. Pure; the phone's twin is pwa/advice/tasks/recurrence.js.
 """
 
 import calendar

@@ -1,6 +1,6 @@
 """How long a phone thinks about one tank: `python tests/bench/outlook_phone.py [ROUNDS]`.
 
-Ninety days of daily readings of ammonia and nitrite go to the app's worker (pwa/calc/outlook_worker.js) in Chromium.
+Ninety days of daily readings of ammonia and nitrite go to the app's worker (pwa/workers/outlook_worker.js) in Chromium.
 The DevTools protocol slows a page down but not its workers, so the same messages also go to the same file loaded by
 the slowed page itself. Told are the first answer, the answer after one new reading (gone on from the kept belief),
 and their ratio: the median of the rounds, beside a fixed piece of arithmetic on the same thread, which shows what the
@@ -29,7 +29,7 @@ async ([shared, days, round, way]) => {
   const waiting = [];
   let send;
   if (way === "worker") {
-    const worker = new Worker("/pwa/calc/outlook_worker.js", { type: "module" });
+    const worker = new Worker("/pwa/workers/outlook_worker.js", { type: "module" });
     worker.addEventListener("message", ({ data }) => waiting.shift()(data));
     send = (message) => worker.postMessage(message);
   } else {
@@ -38,7 +38,7 @@ async ([shared, days, round, way]) => {
     const post = self.postMessage;
     self.addEventListener = (name, listener) => port.addEventListener(name, listener);
     self.postMessage = (data) => waiting.shift()(data);
-    await import(`/pwa/calc/outlook_worker.js?${round}`);
+    await import(`/pwa/workers/outlook_worker.js?${round}`);
     self.addEventListener = add;
     send = (data) => {
       self.postMessage = (answer) => waiting.shift()(answer);

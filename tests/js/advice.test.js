@@ -5,9 +5,9 @@ import { level } from "../../pwa/advice/level.js";
 import { bucket_litres } from "../../pwa/advice/litres.js";
 import { today } from "../../pwa/advice/today.js";
 import { install, run } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const NOW = Date.parse("2026-05-10T08:00:00.000Z");
 const ago = (hours) => new Date(NOW - hours * 3_600_000).toISOString();

@@ -3,10 +3,10 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { install } from "../../pwa/contracts.js";
 import { away_tank, in_round, sheet_now } from "../../pwa/advice/away.js";
-import { occurrences } from "../../pwa/advice/recurrence.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { occurrences } from "../../pwa/advice/tasks/recurrence.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 const ms = (iso) => Date.parse(iso);
 const NOW = ms("2026-05-04T08:00:00Z");
 const facts = {

@@ -1,12 +1,12 @@
 /** Records of one tank as the contracts' input: times, units, waters, what is missing and what cannot be taken. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { belief_input, limits_of } from "../../pwa/advice/belief_input.js";
+import { belief_input, limits_of } from "../../pwa/advice/forecast/belief_input.js";
 import { limits_at } from "../../pwa/advice/limits.js";
 import { check, contracts, install, run } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const START = Date.parse("2026-05-01T06:00:00.000Z");
 const NOW = START + 100.5 * 3_600_000;

@@ -2,15 +2,15 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";
-import { answerOf, labelOf } from "../../pwa/bench/answer.js";
-import { addRow, put, removeRow } from "../../pwa/bench/draft.js";
-import { formOf, payloadOf, rangeShown } from "../../pwa/bench/form.js";
-import { partsOf, withParts } from "../../pwa/bench/refusal_parts.js";
+import { answer_of, label_of } from "../../pwa/bench/answer.js";
+import { add_row, put, remove_row } from "../../pwa/bench/draft.js";
+import { form_of, payload_of, range_shown } from "../../pwa/bench/form.js";
+import { parts_of, with_parts } from "../../pwa/bench/refusal_parts.js";
 import { contracts, install } from "../../pwa/contracts.js";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 const marks = { decimal: ".", group: "," };
 
 const number = (name, unit, more = {}) => ({
@@ -88,17 +88,17 @@ test("only the fields that matter beside a choice are shown and handed over; the
     [["shape"], "box"],
     [["length_cm"], typed("60", "cm")],
   ]);
-  assert.ok(keys(formOf(spec, { draft, marks })).includes("length_cm"));
-  assert.equal(payloadOf(spec, { draft, marks }).length_cm, 60);
+  assert.ok(keys(form_of(spec, { draft, marks })).includes("length_cm"));
+  assert.equal(payload_of(spec, { draft, marks }).length_cm, 60);
   draft = put(spec.inputs, draft, {}, ["shape"], "tube");
-  assert.deepEqual(keys(formOf(spec, { draft, marks })).slice(0, 2), ["shape", "across_cm"]);
-  assert.ok(!("length_cm" in payloadOf(spec, { draft, marks })));
+  assert.deepEqual(keys(form_of(spec, { draft, marks })).slice(0, 2), ["shape", "across_cm"]);
+  assert.ok(!("length_cm" in payload_of(spec, { draft, marks })));
   draft = put(spec.inputs, draft, {}, ["shape"], "box");
-  assert.equal(view(formOf(spec, { draft, marks }), "length_cm").value, "60");
+  assert.equal(view(form_of(spec, { draft, marks }), "length_cm").value, "60");
 });
 
 test("an either-or offers its sides, takes fields that belong together along, and follows what was typed", () => {
-  const bare = formOf(spec, { draft: {}, marks });
+  const bare = form_of(spec, { draft: {}, marks });
   const choice = bare.find((one) => one.choice?.key === "altitude_m|feed_g").choice;
   assert.deepEqual(choice, {
     key: "altitude_m|feed_g",
@@ -107,12 +107,12 @@ test("an either-or offers its sides, takes fields that belong together along, an
     optional: false,
   });
   assert.ok(!keys(bare).includes("protein_fraction"));
-  const fed = formOf(spec, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks });
+  const fed = form_of(spec, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks });
   assert.ok(
     keys(fed).includes("feed_g") && keys(fed).includes("protein_fraction") && !keys(fed).includes("altitude_m"),
   );
   const draft = fill([[["feed_g"], typed("2", "g")]]);
-  assert.ok(keys(formOf(spec, { draft, marks })).includes("feed_g"));
+  assert.ok(keys(form_of(spec, { draft, marks })).includes("feed_g"));
   assert.deepEqual(
     [view(fed, "feed_g").optional, view(fed, "protein_fraction").optional],
     [false, false],
@@ -122,11 +122,11 @@ test("an either-or offers its sides, takes fields that belong together along, an
 
 test("an either-or that may stay open starts open unless a figure is there", () => {
   const open = { ...spec, rules: [{ rule: "at_most_one", fields: ["altitude_m", "pressure_kpa"] }] };
-  assert.equal(formOf(open, { draft: {}, marks }).find((one) => one.choice).choice.chosen, null);
-  const here = formOf(open, { draft: {}, tank: { pressure_kpa: 95 }, marks });
+  assert.equal(form_of(open, { draft: {}, marks }).find((one) => one.choice).choice.chosen, null);
+  const here = form_of(open, { draft: {}, tank: { pressure_kpa: 95 }, marks });
   assert.ok(keys(here).includes("pressure_kpa") && !keys(here).includes("altitude_m"));
   const none = { draft: { chosen: { "altitude_m|pressure_kpa": "" } }, tank: { pressure_kpa: 95 }, marks };
-  assert.ok(!("pressure_kpa" in payloadOf(open, none)));
+  assert.ok(!("pressure_kpa" in payload_of(open, none)));
 });
 
 test("switching units there and back gives the typed text, to the letter", () => {
@@ -136,10 +136,10 @@ test("switching units there and back gives the typed text, to the letter", () =>
       [["length_cm"], typed(text, "cm")],
     ]);
     const before = JSON.stringify(draft);
-    for (const system of ["us", "imperial", "metric"]) formOf(spec, { draft, system, marks });
+    for (const system of ["us", "imperial", "metric"]) form_of(spec, { draft, system, marks });
     assert.equal(JSON.stringify(draft), before);
     assert.equal(
-      view(formOf(spec, { draft, system: "metric", marks }), "length_cm").value,
+      view(form_of(spec, { draft, system: "metric", marks }), "length_cm").value,
       text.trim() === "" ? "" : text,
     );
   }
@@ -151,23 +151,23 @@ test("a number typed in another unit reaches the calculation in the contract's, 
     [["length_cm"], typed("23,5", "in")],
     [["warmth_c"], typed("77", "°F")],
   ]);
-  const us = formOf(spec, { draft, system: "us", marks });
+  const us = form_of(spec, { draft, system: "us", marks });
   assert.equal(view(us, "length_cm").value, "23,5");
   assert.equal(view(us, "length_cm").unit, "in");
-  const metric = formOf({ ...spec, rules: [] }, { draft, system: "metric", marks });
+  const metric = form_of({ ...spec, rules: [] }, { draft, system: "metric", marks });
   assert.equal(view(metric, "length_cm").value, "59.69");
-  const handed = payloadOf({ ...spec, rules: [] }, { draft, system: "us", marks });
+  const handed = payload_of({ ...spec, rules: [] }, { draft, system: "us", marks });
   assert.equal(handed.length_cm, 59.69);
   assert.equal(handed.warmth_c, 25);
 });
 
 test("the tank fills what was not typed, gives way to what is, and comes back when asked", () => {
   const tank = { length_cm: 80.5, shape: "box" };
-  const form = formOf(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } });
+  const form = form_of(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } });
   assert.deepEqual([view(form, "length_cm").value, view(form, "length_cm").from], ["80,5", "tank"]);
   const over = (text, node = typed(text, "cm"), path = ["length_cm"]) =>
     view(
-      formOf(spec, { draft: fill([[path, node]], spec.inputs, tank), tank, marks: { decimal: ",", group: "." } }),
+      form_of(spec, { draft: fill([[path, node]], spec.inputs, tank), tank, marks: { decimal: ",", group: "." } }),
       path[0],
     )?.own;
   assert.deepEqual(
@@ -176,9 +176,9 @@ test("the tank fills what was not typed, gives way to what is, and comes back wh
     "the tank's own stands beside what differs from it",
   );
   let draft = fill([[["length_cm"], typed("", "cm")]], spec.inputs, tank);
-  assert.ok(!("length_cm" in payloadOf(spec, { draft, tank, marks })), "emptied on purpose");
+  assert.ok(!("length_cm" in payload_of(spec, { draft, tank, marks })), "emptied on purpose");
   draft = put(spec.inputs, draft, tank, ["length_cm"], undefined);
-  assert.equal(payloadOf(spec, { draft, tank, marks }).length_cm, 80.5);
+  assert.equal(payload_of(spec, { draft, tank, marks }).length_cm, 80.5);
 });
 
 test("a tank's list fills its rows, figures by the reader's marks", () => {
@@ -188,7 +188,7 @@ test("a tank's list fills its rows, figures by the reader's marks", () => {
       { name: "rain", gh_dgh: 0 },
     ],
   };
-  const { rows } = view(formOf(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } }), "waters");
+  const { rows } = view(form_of(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } }), "waters");
   assert.deepEqual(
     rows.map((row) => row.map(({ value }) => value)),
     [
@@ -196,25 +196,25 @@ test("a tank's list fills its rows, figures by the reader's marks", () => {
       ["rain", "0"],
     ],
   );
-  assert.deepEqual(payloadOf(spec, { draft: {}, tank, marks }).waters, tank.waters);
+  assert.deepEqual(payload_of(spec, { draft: {}, tank, marks }).waters, tank.waters);
 });
 
 test("a tank's figure is no text: a point in it is never read as a thousand", () => {
   const german = { decimal: ",", group: "." };
   assert.equal(
-    payloadOf(spec, { draft: {}, tank: { shape: "box", length_cm: 1.125 }, marks: german }).length_cm,
+    payload_of(spec, { draft: {}, tank: { shape: "box", length_cm: 1.125 }, marks: german }).length_cm,
     1.125,
   );
 });
 
 test("rows are added and taken away; what stands in the other rows stays", () => {
   let draft = put(spec.inputs, {}, {}, ["waters", 0, "gh_dgh"], typed("4,5", "°dGH"));
-  draft = addRow(spec.inputs, draft, {}, ["waters"]);
+  draft = add_row(spec.inputs, draft, {}, ["waters"]);
   draft = put(spec.inputs, draft, {}, ["waters", 1, "name"], "rain");
-  assert.deepEqual(payloadOf(spec, { draft, marks }).waters, [{ gh_dgh: 4.5 }, { name: "rain" }]);
-  draft = removeRow(spec.inputs, draft, {}, ["waters"], 0);
-  assert.deepEqual(payloadOf(spec, { draft, marks }).waters, [{ name: "rain" }]);
-  const rows = view(formOf(spec, { draft, marks }), "waters").rows;
+  assert.deepEqual(payload_of(spec, { draft, marks }).waters, [{ gh_dgh: 4.5 }, { name: "rain" }]);
+  draft = remove_row(spec.inputs, draft, {}, ["waters"], 0);
+  assert.deepEqual(payload_of(spec, { draft, marks }).waters, [{ name: "rain" }]);
+  const rows = view(form_of(spec, { draft, marks }), "waters").rows;
   assert.deepEqual(
     rows[0].map((one) => one.key),
     ["waters.0.name", "waters.0.gh_dgh"],
@@ -222,12 +222,12 @@ test("rows are added and taken away; what stands in the other rows stays", () =>
 });
 
 test("a list of plain numbers: an empty row stays a row, so that its error finds it", () => {
-  let draft = addRow(spec.inputs, {}, {}, ["parts"]);
-  draft = addRow(spec.inputs, draft, {}, ["parts"]);
+  let draft = add_row(spec.inputs, {}, {}, ["parts"]);
+  draft = add_row(spec.inputs, draft, {}, ["parts"]);
   draft = put(spec.inputs, draft, {}, ["parts", 1], typed("0.3", "1"));
-  assert.deepEqual(payloadOf(spec, { draft, marks }).parts, ["", 0.3]);
-  assert.equal(view(formOf(spec, { draft, marks }), "parts").rows[1][0].aside, "30 %");
-  assert.ok(!("parts" in payloadOf(spec, { draft: {}, marks })), "untouched: the contract's own default holds");
+  assert.deepEqual(payload_of(spec, { draft, marks }).parts, ["", 0.3]);
+  assert.equal(view(form_of(spec, { draft, marks }), "parts").rows[1][0].aside, "30 %");
+  assert.ok(!("parts" in payload_of(spec, { draft: {}, marks })), "untouched: the contract's own default holds");
 });
 
 test("empty fields are named as needed; wrong ones are refused in the API's words", () => {
@@ -239,7 +239,7 @@ test("empty fields are named as needed; wrong ones are refused in the API's word
     ],
     real.inputs,
   );
-  const outcome = answerOf(real, { draft, marks });
+  const outcome = answer_of(real, { draft, marks });
   assert.deepEqual(outcome.needed, ["Water temperature"]);
   assert.deepEqual(outcome.wrong, [
     { field: "tan_mg_n_l", message: "must be a number", allowed: "a number from 0 to 1000 mg N/L" },
@@ -249,15 +249,17 @@ test("empty fields are named as needed; wrong ones are refused in the API's word
 
 test("a list that is needed and has no row left is named as needed", () => {
   const real = contracts().animal_mass;
-  const draft = removeRow(real.inputs, {}, {}, ["animals"], 0);
+  const draft = remove_row(real.inputs, {}, {}, ["animals"], 0);
   assert.deepEqual(draft.typed.animals, []);
-  assert.deepEqual(answerOf(real, { draft, marks }).needed, [real.inputs.find(({ name }) => name === "animals").label]);
+  assert.deepEqual(answer_of(real, { draft, marks }).needed, [
+    real.inputs.find(({ name }) => name === "animals").label,
+  ]);
 });
 
 test("with every field good the answer is the calculation's, comma or point alike", () => {
   const real = contracts().free_ammonia;
   const of = (tan, ph) =>
-    answerOf(real, {
+    answer_of(real, {
       draft: fill(
         [
           [["tan_mg_n_l"], typed(tan, "mg N/L")],
@@ -274,56 +276,56 @@ test("with every field good the answer is the calculation's, comma or point alik
 
 test("an either-or left empty asks for the side that is shown, and the words name labels", () => {
   const either = { ...contracts().free_ammonia, inputs: spec.inputs.slice(3, 7), rules: spec.rules.slice(0, 2) };
-  install({ ...sharedBundle(), calc: { ...sharedBundle().calc, free_ammonia: either } });
-  assert.deepEqual(answerOf(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks }).needed, [
+  install({ ...shared_bundle(), calc: { ...shared_bundle().calc, free_ammonia: either } });
+  assert.deepEqual(answer_of(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks }).needed, [
     "FEED_G",
   ]);
   const half = fill([[["feed_g"], typed("1", "g")]], either.inputs);
-  assert.deepEqual(answerOf(either, { draft: half, marks }).needed, ["PROTEIN_FRACTION"]);
-  install(sharedBundle());
+  assert.deepEqual(answer_of(either, { draft: half, marks }).needed, ["PROTEIN_FRACTION"]);
+  install(shared_bundle());
 });
 
 test("a rule's refusal is told from an empty field in every language, and is taken apart as it was put together", () => {
   for (const language of ["de", "fr"]) {
     const bundle = in_words(
-      sharedBundle(),
+      shared_bundle(),
       JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8")),
     );
     const either = { ...bundle.calc.free_ammonia, inputs: spec.inputs.slice(3, 7), rules: spec.rules.slice(0, 2) };
     install({ ...bundle, calc: { ...bundle.calc, free_ammonia: either } });
-    const outcome = answerOf(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks });
+    const outcome = answer_of(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks });
     assert.deepEqual([outcome.needed, outcome.wrong], [["FEED_G"], []], language);
     for (const [code, parts] of [
       ["together", { fields: "ph, kh_dkh" }],
       ["missing_when", { other: "shape", value: "tube" }],
     ]) {
-      assert.deepEqual({ ...partsOf(code, withParts(code, parts)) }, parts);
-      assert.equal(partsOf(code, "something else"), null);
+      assert.deepEqual({ ...parts_of(code, with_parts(code, parts)) }, parts);
+      assert.equal(parts_of(code, "something else"), null);
     }
   }
-  install(sharedBundle());
+  install(shared_bundle());
 });
 
 test("an error's field is read out with its row", () => {
-  assert.equal(labelOf(spec, "waters.1.gh_dgh"), "Waters 2: GH_DGH");
-  assert.equal(labelOf(spec, "parts.0"), "Parts 1");
-  assert.equal(labelOf(spec, "strange"), "strange");
+  assert.equal(label_of(spec, "waters.1.gh_dgh"), "Waters 2: GH_DGH");
+  assert.equal(label_of(spec, "parts.0"), "Parts 1");
+  assert.equal(label_of(spec, "strange"), "strange");
   const named = { inputs: [{ ...spec.inputs[8], item: { ...spec.inputs[8].item, label: "Water" } }] };
-  assert.equal(labelOf(named, "waters.0.name"), "Water 1: Name");
+  assert.equal(label_of(named, "waters.0.name"), "Water 1: Name");
 });
 
 test("a calculation's own refusal is said in full, but an untouched form is only asked", () => {
   const real = contracts().compatibility;
-  assert.deepEqual(answerOf(real, { draft: {}, marks }).wrong, []);
-  assert.ok(answerOf(real, { draft: {}, marks }).needed.length > 0);
+  assert.deepEqual(answer_of(real, { draft: {}, marks }).wrong, []);
+  assert.ok(answer_of(real, { draft: {}, marks }).needed.length > 0);
   const touched = put(real.inputs, {}, {}, ["animals", 0, "count"], typed("3", ""));
-  const { wrong } = answerOf(real, { draft: touched, marks });
+  const { wrong } = answer_of(real, { draft: touched, marks });
   assert.ok(wrong.length > 0 && Object.values(real.refusals).some(({ message }) => message === wrong[0].message));
 });
 
 test("a range is said in the unit shown", () => {
-  assert.equal(rangeShown(spec.inputs[7], "us", marks), "32 – 122 °F");
-  assert.equal(rangeShown(spec.inputs[7], "metric", marks), "");
+  assert.equal(range_shown(spec.inputs[7], "us", marks), "32 – 122 °F");
+  assert.equal(range_shown(spec.inputs[7], "metric", marks), "");
 });
 
 test("the first example of every contract, typed field by field, gives the calculation's own input back", () => {
@@ -334,31 +336,31 @@ test("the first example of every contract, typed field by field, gives the calcu
         typed: Object.fromEntries(
           Object.entries(input).map(([name, value]) => [
             name,
-            asTyped(
+            as_typed(
               real.inputs.find((f) => f.name === name),
               value,
             ),
           ]),
         ),
       };
-      const form = formOf(real, { draft, system, marks });
+      const form = form_of(real, { draft, system, marks });
       assert.ok(form.length > 0);
-      const payload = payloadOf(real, { draft, system, marks });
+      const payload = payload_of(real, { draft, system, marks });
       for (const name of Object.keys(payload)) assert.deepEqual(payload[name], input[name], `${real.name}.${name}`);
-      assert.ok("answer" in answerOf(real, { draft, system, marks }), real.name);
+      assert.ok("answer" in answer_of(real, { draft, system, marks }), real.name);
     }
   }
 });
 
 /** A value as the texts that a keeper would type. */
-function asTyped(field, value) {
+function as_typed(field, value) {
   if (field.type === "number" || field.type === "integer") return typed(String(value), field.unit);
-  if (field.type === "list") return value.map((entry) => asTyped(field.item, entry));
+  if (field.type === "list") return value.map((entry) => as_typed(field.item, entry));
   if (field.type === "object")
     return Object.fromEntries(
       Object.entries(value).map(([name, inner]) => [
         name,
-        asTyped(
+        as_typed(
           field.fields.find((f) => f.name === name),
           inner,
         ),

@@ -1,14 +1,14 @@
 /** Numbers as typed, and the units they are shown in. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { marksOf, readNumber, typedForm } from "../../pwa/bench/number_text.js";
-import { convert, decimalsIn, unitIn } from "../../pwa/bench/units.js";
+import { marks_of, read_number, typed_form } from "../../pwa/figures/number_text.js";
+import { convert, decimals_in, unit_in } from "../../pwa/figures/units.js";
 import { contracts, install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
-const english = marksOf("en");
-const german = marksOf("de");
+install(shared_bundle());
+const english = marks_of("en");
+const german = marks_of("de");
 
 test("comma or point, in either language", () => {
   for (const marks of [english, german]) {
@@ -27,7 +27,7 @@ test("comma or point, in either language", () => {
       ["+4", 4],
       ["60,25", 60.25],
     ]) {
-      assert.deepEqual(readNumber(text, marks), { value }, text);
+      assert.deepEqual(read_number(text, marks), { value }, text);
     }
   }
 });
@@ -41,17 +41,17 @@ test("grouped thousands are read when only one reading is possible", () => {
     ["12\u202f345", 12345],
     ["1'234.5", 1234.5],
   ]) {
-    assert.deepEqual(readNumber(text, english), { value }, text);
+    assert.deepEqual(read_number(text, english), { value }, text);
   }
 });
 
 test("what could be a thousand or one is not guessed", () => {
-  assert.deepEqual(readNumber("1,000", english), { problem: "ambiguous" });
-  assert.deepEqual(readNumber("1.000", german), { problem: "ambiguous" });
-  assert.deepEqual(readNumber("1.000", english), { value: 1 });
-  assert.deepEqual(readNumber("1,000", german), { value: 1 });
+  assert.deepEqual(read_number("1,000", english), { problem: "ambiguous" });
+  assert.deepEqual(read_number("1.000", german), { problem: "ambiguous" });
+  assert.deepEqual(read_number("1.000", english), { value: 1 });
+  assert.deepEqual(read_number("1,000", german), { value: 1 });
   assert.deepEqual(
-    readNumber("1,000", { decimal: ".", group: "" }),
+    read_number("1,000", { decimal: ".", group: "" }),
     { value: 1 },
     "the phone and the words differ in language",
   );
@@ -59,22 +59,22 @@ test("what could be a thousand or one is not guessed", () => {
 
 test("what is no number is said to be none", () => {
   for (const text of ["abc", "1e3", "7..5", "7,5,", ".", "-", "1/2", "0x10", "Infinity", "NaN", "١٢"]) {
-    assert.deepEqual(readNumber(text, english), { problem: "not_number" }, text);
+    assert.deepEqual(read_number(text, english), { problem: "not_number" }, text);
   }
-  assert.deepEqual(readNumber("  ", english), { empty: true });
+  assert.deepEqual(read_number("  ", english), { empty: true });
 });
 
 test("a figure put into a field reads back as itself", () => {
   for (const value of [0, 0.1, 1e-7, 123456.789, 0.30000000000000004, -4, 1e21]) {
     for (const marks of [english, german]) {
-      const read = readNumber(typedForm(value, marks), { ...marks, group: "" });
+      const read = read_number(typed_form(value, marks), { ...marks, group: "" });
       assert.ok(Math.abs(read.value - value) <= 1e-11 * Math.abs(value), String(value));
     }
   }
 });
 
 test("every unit shown in another system converts there and back", () => {
-  const { shown, by_field, units, systems } = sharedBundle().tables.units;
+  const { shown, by_field, units, systems } = shared_bundle().tables.units;
   const keys = systems.map(({ key }) => key);
   const pairs = [...Object.entries(shown), ...Object.entries(by_field).map(([, others]) => ["kPa", others])];
   for (const [own, others] of pairs) {
@@ -93,29 +93,29 @@ test("every unit shown in another system converts there and back", () => {
 });
 
 test("a unit that another system shows is spelt the same in every contract", () => {
-  const { shown, units } = sharedBundle().tables.units;
+  const { shown, units } = shared_bundle().tables.units;
   const known = Object.keys(units).map((unit) => unit.toLowerCase());
-  const used = new Set(Object.values(contracts()).flatMap((spec) => unitsIn([...spec.inputs, ...spec.outputs])));
+  const used = new Set(Object.values(contracts()).flatMap((spec) => units_in([...spec.inputs, ...spec.outputs])));
   for (const unit of used) {
     if (known.includes(unit.toLowerCase())) assert.ok(unit in units, `${unit}: the table spells it otherwise`);
   }
   assert.ok(Object.keys(shown).every((unit) => unit in units));
 });
 
-const unitsIn = (fields) =>
-  fields.flatMap((f) => [f.unit, ...unitsIn(f.fields ?? []), ...(f.item ? unitsIn([f.item]) : [])]).filter(Boolean);
+const units_in = (fields) =>
+  fields.flatMap((f) => [f.unit, ...units_in(f.fields ?? []), ...(f.item ? units_in([f.item]) : [])]).filter(Boolean);
 
 test("a unit of its own by the field's name; else by the contract's unit; else its own", () => {
-  assert.equal(unitIn({ name: "pressure_kpa", unit: "kPa" }, "us"), "inHg");
-  assert.equal(unitIn({ name: "footprint_kpa", unit: "kPa" }, "us"), "lb/ft²");
-  assert.equal(unitIn({ name: "x", unit: "mg N/L" }, "us"), "mg N/L");
-  assert.equal(unitIn({ name: "x", unit: "L" }, "metric"), "L");
+  assert.equal(unit_in({ name: "pressure_kpa", unit: "kPa" }, "us"), "inHg");
+  assert.equal(unit_in({ name: "footprint_kpa", unit: "kPa" }, "us"), "lb/ft²");
+  assert.equal(unit_in({ name: "x", unit: "mg N/L" }, "us"), "mg N/L");
+  assert.equal(unit_in({ name: "x", unit: "L" }, "metric"), "L");
 });
 
 test("a figure is never shown coarser than in its own unit", () => {
-  assert.equal(decimalsIn(1, "L", "US gal"), 2);
-  assert.equal(decimalsIn(0, "cm", "in"), 1);
-  assert.equal(decimalsIn(1, "kg", "lb"), 1);
-  assert.equal(decimalsIn(1, "°C", "°F"), 1);
-  assert.equal(decimalsIn(2, "kPa", "lb/ft²"), 1);
+  assert.equal(decimals_in(1, "L", "US gal"), 2);
+  assert.equal(decimals_in(0, "cm", "in"), 1);
+  assert.equal(decimals_in(1, "kg", "lb"), 1);
+  assert.equal(decimals_in(1, "°C", "°F"), 1);
+  assert.equal(decimals_in(2, "kPa", "lb/ft²"), 1);
 });

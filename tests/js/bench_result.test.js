@@ -1,16 +1,16 @@
 /** What a keeper reads: the answer in any unit system, its working, its words for the journal, and how it is found. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { plainResult } from "../../pwa/bench/kept.js";
-import { resultRows } from "../../pwa/bench/result.js";
+import { plain_result } from "../../pwa/bench/result_note.js";
+import { result_rows } from "../../pwa/bench/result.js";
 import { MOMENTS, shelf } from "../../pwa/bench/search.js";
-import { pickRows, rowsWith } from "../../pwa/bench/table_rows.js";
-import { fitting, tankFigures } from "../../pwa/bench/tank_figures.js";
-import { workingSteps } from "../../pwa/bench/working.js";
+import { pick_rows, rows_with } from "../../pwa/bench/table_rows.js";
+import { fitting, tank_figures } from "../../pwa/bench/tank_figures.js";
+import { working_steps } from "../../pwa/bench/working.js";
 import { contracts, install, run } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 const english = { decimal: ".", group: "," };
 const german = { decimal: ",", group: "." };
 
@@ -68,7 +68,7 @@ const answer = {
 const say = (row) => (row.rows ? row.rows.map((entry) => entry.map(say)) : [row.label, row.text, row.unit].join("|"));
 
 test("rows: figures rounded by the contract, words for choices, nested answers, nothing for what is missing", () => {
-  assert.deepEqual(resultRows(spec, answer, { marks: english }).map(say), [
+  assert.deepEqual(result_rows(spec, answer, { marks: english }).map(say), [
     "Water|12,345.8|L",
     "Warmth|0.0|°C",
     "Binding|oxygen at dawn|",
@@ -84,7 +84,7 @@ test("rows: figures rounded by the contract, words for choices, nested answers, 
 });
 
 test("rows in another system and language: converted once, no coarser, with the reader's comma", () => {
-  const [water, warmth] = resultRows(spec, answer, { system: "us", marks: german });
+  const [water, warmth] = result_rows(spec, answer, { system: "us", marks: german });
   assert.deepEqual([water.text, water.unit], ["3.261,40", "US gal"]);
   assert.deepEqual([warmth.text, warmth.unit], ["31,9", "°F"]);
 });
@@ -98,7 +98,7 @@ test("a finding's figures are said by what was found, in its unit; what has no w
     ],
     temperature_c: 18,
   };
-  const findings = resultRows(real, run("compatibility", payload), { system: "us", marks: english }).find(
+  const findings = result_rows(real, run("compatibility", payload), { system: "us", marks: english }).find(
     ({ name }) => name === "findings",
   );
   const said = Object.fromEntries(findings.rows.map((entry) => [entry[0].text, entry.slice(2).map(say)]));
@@ -124,14 +124,14 @@ test("chances inside an answer are said in per cent too", () => {
       },
     ],
   };
-  const [chance] = resultRows(real, { pass_chance: { nitrite: 0.03 } }, { marks: english });
+  const [chance] = result_rows(real, { pass_chance: { nitrite: 0.03 } }, { marks: english });
   assert.equal(chance.rows[0][0].aside, "3\u00a0%");
 });
 
 test("the working puts the figures into the contract's sentences, in the contract's units", () => {
   const real = contracts().free_ammonia;
   const payload = { tan_mg_n_l: 0.5, ph: 7.8, temperature_c: 25 };
-  const steps = workingSteps(real, payload, run("free_ammonia", payload), { marks: german, system: "us" });
+  const steps = working_steps(real, payload, run("free_ammonia", payload), { marks: german, system: "us" });
   assert.equal(steps.length, real.working.length);
   assert.equal(steps[2], "free ammonia = 0,5 × 0,0345 = 0,0173 mg N/L");
   assert.ok(steps[0].includes("(25 + 273.15)"));
@@ -140,7 +140,7 @@ test("the working puts the figures into the contract's sentences, in the contrac
 test("a step about a field that plays no part is left out", () => {
   const real = { ...contracts().free_ammonia, working: ["{nh3_mg_n_l} is told", "{tan_mg_n_l} of {gone} is not"] };
   const payload = { tan_mg_n_l: 1, ph: 7, temperature_c: 25 };
-  const steps = workingSteps(real, payload, { ...run("free_ammonia", payload), gone: null }, { marks: english });
+  const steps = working_steps(real, payload, { ...run("free_ammonia", payload), gone: null }, { marks: english });
   assert.deepEqual(steps, ["0.0056 is told"]);
 });
 
@@ -159,20 +159,21 @@ test("lists and groups in a step are said entry by entry, rounded as the contrac
   ];
   const real = { ...contracts().free_ammonia, outputs, working: ["{each} and {both}"] };
   const payload = { tan_mg_n_l: 1, ph: 7, temperature_c: 25 };
-  assert.deepEqual(workingSteps(real, payload, { each: [1, 2.25], both: { cold: 3, hot: null } }, { marks: english }), [
-    "1.0; 2.3 and cold 3.0",
-  ]);
+  assert.deepEqual(
+    working_steps(real, payload, { each: [1, 2.25], both: { cold: 3, hot: null } }, { marks: english }),
+    ["1.0; 2.3 and cold 3.0"],
+  );
 });
 
 test("every contract's example has its working, whole, with no bracket left", () => {
   for (const real of Object.values(contracts())) {
     for (const { input } of real.examples) {
       const out = run(real.name, input);
-      const steps = workingSteps(real, input, out, { marks: english });
+      const steps = working_steps(real, input, out, { marks: english });
       assert.ok(real.working.length === 0 || steps.length > 0, `${real.name}: no step is left`);
       for (const step of steps) assert.doesNotMatch(step, /[{}]|undefined|NaN|\[object/, real.name);
       for (const system of ["metric", "us", "imperial"]) {
-        const text = plainResult(real, input, out, { system, marks: english });
+        const text = plain_result(real, input, out, { system, marks: english });
         assert.ok(text.startsWith(real.title));
         assert.doesNotMatch(text, /undefined|NaN|\[object/, `${real.name} in ${system}`);
       }
@@ -182,7 +183,7 @@ test("every contract's example has its working, whole, with no bracket left", ()
 
 test("the words for the journal hold the answer and what it came from", () => {
   const payload = { tan_mg_n_l: 1, ph: 8, temperature_c: 25 };
-  const text = plainResult(contracts().free_ammonia, payload, run("free_ammonia", payload), {
+  const text = plain_result(contracts().free_ammonia, payload, run("free_ammonia", payload), {
     marks: english,
     from: "Worked out from",
   });
@@ -227,19 +228,19 @@ test("search: every word must be found; accents, case and small figures do not m
 });
 
 test("a pick from a table is found by any of its names", () => {
-  for (const name of ["species", "plants"].filter((one) => one in sharedBundle().tables)) {
-    const rows = pickRows(name);
+  for (const name of ["species", "plants"].filter((one) => one in shared_bundle().tables)) {
+    const rows = pick_rows(name);
     assert.ok(rows.length > 50 && rows.every((row) => row.key && row.name && row.also === row.key));
     assert.deepEqual(
       rows.map((row) => row.name),
       rows.map((row) => row.name).sort((a, b) => a.localeCompare(b)),
     );
-    assert.ok(rowsWith(rows, rows[7].name).some((row) => row.key === rows[7].key));
-    assert.ok(rowsWith(rows, rows[7].key.toUpperCase()).some((row) => row.key === rows[7].key));
-    assert.deepEqual(rowsWith(rows, "no such thing"), []);
+    assert.ok(rows_with(rows, rows[7].name).some((row) => row.key === rows[7].key));
+    assert.ok(rows_with(rows, rows[7].key.toUpperCase()).some((row) => row.key === rows[7].key));
+    assert.deepEqual(rows_with(rows, "no such thing"), []);
   }
   assert.deepEqual(
-    pickRows("species", [{ name: "Grey loach" }]).filter(({ key }) => key === "Grey loach"),
+    pick_rows("species", [{ name: "Grey loach" }]).filter(({ key }) => key === "Grey loach"),
     [{ key: "Grey loach", name: "Grey loach", also: "" }],
     "no second name where it is the first",
   );
@@ -261,7 +262,7 @@ test("a tank's figures: the newest reading before the usual figure, nitrogen in 
     { parameter: "total_ammonia", value: 0.5, basis: "ion", at: "2026-05-02" },
     { parameter: "nitrate", value: 5, basis: "n", at: "2026-05-02" },
   ];
-  const figures = tankFigures({ tank, readings, label: { unit: "ml", amount: 5, per_l: 40, basis: "new_water" } });
+  const figures = tank_figures({ tank, readings, label: { unit: "ml", amount: 5, per_l: 40, basis: "new_water" } });
   assert.deepEqual(
     [
       figures.ph,
@@ -284,13 +285,13 @@ test("measured hardness fills the calculations that ask for it, in degrees", () 
     { parameter: "gh", value: 8, unit: "°dGH", at: "2026-05-02" },
     { parameter: "ph", value: 7, at: "2026-05-02" },
   ];
-  const figures = tankFigures({ tank: { ...tank, kh_dkh: 9, gh_dgh: 12 }, readings });
+  const figures = tank_figures({ tank: { ...tank, kh_dkh: 9, gh_dgh: 12 }, readings });
   const input = fitting(contracts().carbon_dioxide.inputs, figures);
   // 17.85 mg/L as CaCO3 are 1 °dH (molar masses of IUPAC); the aquarists' rule 3 x KH x 10^(7 - pH) is common practice.
   assert.ok(Math.abs(run("carbon_dioxide", input).rule_mg_l - 3 * 4) < 0.01);
   assert.deepEqual([input.kh_dkh.toFixed(2), figures.gh_dgh], ["4.00", 8]);
   assert.deepEqual(
-    tankFigures({
+    tank_figures({
       tank: { ...tank, kh_dkh: 9 },
       readings: [{ parameter: "kh", value: 2, unit: "spoons", at: "2026-05-04" }],
     }).kh_dkh,
@@ -316,7 +317,7 @@ test("a tank's history comes in hours since its start, oldest first, with the ne
     ],
     feedings: [{ at: at(1), feed_g: 0.2 }],
   };
-  const figures = tankFigures(records);
+  const figures = tank_figures(records);
   assert.deepEqual([figures.now_h, figures.tank.seeded, figures.tank.volume_l], [96, "starter", 96]);
   assert.deepEqual(
     figures.readings.map(({ at_h, parameter }) => [at_h, parameter]),
@@ -375,7 +376,7 @@ test("a tank's history comes in hours since its start, oldest first, with the ne
     changes: [{ fraction: 0.3, source: { nitrate_mg_n_l: 2 } }],
   });
   // Chloramine's freed ammonia counts as it does in the tank's own sentence: 1.5 mg/L as Cl2 holds 0.296 of nitrogen.
-  const chloramine = tankFigures({ ...records, source_water: { disinfectant: "chloramine", disinfectant_mg_l: 1.5 } });
+  const chloramine = tank_figures({ ...records, source_water: { disinfectant: "chloramine", disinfectant_mg_l: 1.5 } });
   assert.equal(chloramine.source.tan_mg_n_l.toFixed(3), "0.296");
 });
 
@@ -385,13 +386,13 @@ test("a tank's surface comes from its measures; an animal not in the table goes 
     { species: "my own snail", count: 3, change: "arrival", at: "1" },
     { species: "Paracheirodon innesi", count: 9, change: "arrival", at: "1" },
   ];
-  const figures = tankFigures({ tank: cuboid, stock_changes: changes });
+  const figures = tank_figures({ tank: cuboid, stock_changes: changes });
   assert.equal(figures.surface_cm2, 2800);
   assert.deepEqual(figures.animals, [
     { name: "my own snail", count: 3 },
     { species: "Paracheirodon innesi", count: 9 },
   ]);
-  assert.ok(!("surface_cm2" in tankFigures({ tank })));
+  assert.ok(!("surface_cm2" in tank_figures({ tank })));
 });
 
 test("a form takes only the figures that it has fields for and that it would accept in kind", () => {

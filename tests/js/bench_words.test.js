@@ -4,13 +4,15 @@ import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";
 import { MOMENTS } from "../../pwa/bench/search.js";
 import { en } from "../../pwa/i18n/en.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
 const PROVENANCE = ["published", "common practice", "from memory", "assumption"];
-const bundle = sharedBundle();
+const bundle = shared_bundle();
 const pwa = new URL("../../pwa/", import.meta.url);
 const sources = ["screens", "ui"].flatMap((folder) =>
-  readdirSync(new URL(`${folder}/`, pwa)).map((file) => readFileSync(new URL(`${folder}/${file}`, pwa), "utf8")),
+  readdirSync(new URL(`${folder}/`, pwa), { recursive: true })
+    .filter((file) => file.endsWith(".js"))
+    .map((file) => readFileSync(new URL(`${folder}/${file}`, pwa), "utf8")),
 );
 
 test("every bench word that is spoken stands in the catalogue, and none stands there unspoken", () => {

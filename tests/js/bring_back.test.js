@@ -2,11 +2,11 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
-import { readArchive } from "../../pwa/data/archive.js";
-import { holdsMore } from "../../pwa/data/bring_back.js";
-import { movedIn, takenAs } from "../../pwa/data/moved.js";
+import { read_archive } from "../../pwa/data/archive.js";
+import { holds_more } from "../../pwa/data/bring_back.js";
+import { moved_in, taken_as } from "../../pwa/data/moved.js";
 import { records } from "../../pwa/contracts.js";
-import { TANK, WELCOME, joinedPhone, page, pushed, reading, row, scripted, stored } from "./test_phone.js";
+import { TANK, WELCOME, joined_phone, page, pushed, reading, row, scripted, stored } from "./test_phone.js";
 
 const ROOM = WELCOME.room.id;
 const since0 = (request) => request.path.includes("since=0");
@@ -22,7 +22,7 @@ async function restored({ after = [], role = "owner", back } = {}) {
     join: () => ({ status: 201, body: { ...WELCOME, role } }),
   };
   const server = scripted(handlers);
-  const { phone, room, share } = await joinedPhone(server);
+  const { phone, room, share } = await joined_phone(server);
   await share();
   const on = (epoch, rows) => (request) =>
     request.path.includes(`epoch=${epoch}`)
@@ -74,7 +74,7 @@ test("rows of others that the restored server lacks are given back, and are seen
     room.all("tank").map(({ name }) => name),
     [TANK.name],
   );
-  assert.equal(room.sharing().notBack, 0);
+  assert.equal(room.sharing().not_back, 0);
 });
 
 test("what the server has as it was is not sent, only the row with a later field", async () => {
@@ -125,7 +125,7 @@ test("an answer that is lost, is strange or speaks of another epoch lets go of n
 test("a viewer's phone puts the rows aside and says so; with another role it gives them back", async () => {
   const { phone, room, share, former, sent } = await restored({ role: "viewer" });
   await share();
-  assert.deepEqual([sent().length, room.sharing().notBack], [0, 2]);
+  assert.deepEqual([sent().length, room.sharing().not_back], [0, 2]);
   await phone.database.write(["rooms"], async (t) => t.rooms.put({ ...(await t.rooms.get(ROOM)), role: "helper" }));
   await share();
   assert.deepEqual(
@@ -144,13 +144,13 @@ test("a row that the server finds invalid is kept, is not sent at every round, a
   });
   await share();
   await share();
-  assert.deepEqual([sent().length, room.sharing().notBack], [1, 2]);
+  assert.deepEqual([sent().length, room.sharing().not_back], [1, 2]);
   assert.deepEqual(
     (await former()).map(({ refused }) => refused),
     ["insert-only", "insert-only"],
   );
   server.handlers["bring-back"] = ({ body }) => answered(body);
-  await room.tryAgain();
+  await room.try_again();
   await share();
   assert.deepEqual(await former(), []);
 });
@@ -206,7 +206,7 @@ test("many rows go in several requests of at most 500", async () => {
 test("an ended membership takes what was put aside with it; the archive holds it until then", async () => {
   const { room, share, server, former, before } = await restored({ role: "viewer" });
   await share();
-  const { rows } = await readArchive(records(), new Uint8Array(await (await room.export()).arrayBuffer()));
+  const { rows } = await read_archive(records(), new Uint8Array(await (await room.export()).arrayBuffer()));
   assert.deepEqual(rows.map(({ id }) => id).sort(), before.map(({ id }) => id).sort());
   server.handlers.pull = () => ({ status: 410, body: { type: "/problems/membership-ended" } });
   await share();
@@ -240,23 +240,23 @@ for (const [what, here, former, more] of [
     false,
   ],
 ]) {
-  test(`whether a former row holds more: ${what}`, () => assert.equal(holdsMore(here, former), more));
+  test(`whether a former row holds more: ${what}`, () => assert.equal(holds_more(here, former), more));
 }
 
 test("an op keeps how it was written, through several places, and never moves forward", () => {
   const op = { op: "x", stamp: AT(9) };
-  const once = takenAs(op, AT(5));
+  const once = taken_as(op, AT(5));
   assert.deepEqual(once, { op: "x", stamp: AT(5), moved: { [AT(9)]: AT(5) } });
-  const twice = takenAs(once, AT(3));
+  const twice = taken_as(once, AT(3));
   assert.equal(twice.moved[AT(9)], AT(3));
-  assert.equal(takenAs(op, AT(9)), op);
+  assert.equal(taken_as(op, AT(9)), op);
 });
 
 test("an edit tells the moved stamps that its author sees, and no others", () => {
   const its = { ...bare, moved: { [AT(9)]: AT(2), [AT(8)]: AT(1) } };
-  assert.deepEqual(movedIn(its), { moved: { [AT(9)]: AT(2) } });
-  assert.deepEqual(movedIn(bare), {});
-  assert.deepEqual(movedIn(undefined), {});
+  assert.deepEqual(moved_in(its), { moved: { [AT(9)]: AT(2) } });
+  assert.deepEqual(moved_in(bare), {});
+  assert.deepEqual(moved_in(undefined), {});
 });
 
 test("an op of this phone carries them", async () => {

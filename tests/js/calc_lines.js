@@ -1,9 +1,9 @@
 /** The phone's calculations as a line filter: {"name","input"} in, the answer or {"error"} out, like `limnary calc --lines`. */
 import { createInterface } from "node:readline";
 import { InvalidInput, install, run } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 for await (const line of createInterface({ input: process.stdin })) {
   let answer;

@@ -1,7 +1,7 @@
 /** The phone's calendar file: one JSON line in, {room, tasks, tanks, dones, now}, the file out as one JSON text. */
 import { createInterface } from "node:readline";
-import { calendar_file } from "../../pwa/advice/calendar.js";
-import { occurrences, until_of } from "../../pwa/advice/recurrence.js";
+import { calendar_file } from "../../pwa/advice/tasks/calendar.js";
+import { occurrences, until_of } from "../../pwa/advice/tasks/recurrence.js";
 
 for await (const line of createInterface({ input: process.stdin })) {
   const { tanks, ...what } = JSON.parse(line);

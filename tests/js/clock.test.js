@@ -2,26 +2,26 @@
 import assert from "node:assert/strict";
 import { createHash } from "node:crypto";
 import { test } from "node:test";
-import { following, latest, msOf, stampOf } from "../../pwa/data/clock.js";
-import { join, openRoom } from "../../pwa/data/fish_room.js";
+import { following, latest, ms_of, stamp_of } from "../../pwa/data/clock.js";
+import { join, open_room } from "../../pwa/data/fish_room.js";
 import { wake } from "../../pwa/data/identity.js";
-import { round } from "../../pwa/data/round.js";
-import { sha256, sha256Plain } from "../../pwa/data/sha256.js";
+import { round } from "../../pwa/data/share_once.js";
+import { sha256, sha256_plain } from "../../pwa/data/sha256.js";
 import { uuid7 } from "../../pwa/data/uuid7.js";
 import { seeded } from "./drawn_numbers.js";
-import { TANK, WELCOME, page, row, scripted, stored, testPhone } from "./test_phone.js";
+import { TANK, WELCOME, page, row, scripted, stored, test_phone } from "./test_phone.js";
 
 const NOW = Date.UTC(2026, 4, 4, 7, 30);
 
 test("a stamp follows the time while time moves on, and counts while it does not", () => {
-  assert.equal(following(null, NOW, "a"), stampOf(NOW, 0, "a"));
-  assert.equal(following(stampOf(NOW - 1, 9, "b"), NOW, "a"), stampOf(NOW, 0, "a"));
-  assert.equal(following(stampOf(NOW, 9, "b"), NOW, "a"), stampOf(NOW, 10, "a"));
-  assert.equal(following(stampOf(NOW + 5, 9, "b"), NOW, "a"), stampOf(NOW + 5, 10, "a"));
+  assert.equal(following(null, NOW, "a"), stamp_of(NOW, 0, "a"));
+  assert.equal(following(stamp_of(NOW - 1, 9, "b"), NOW, "a"), stamp_of(NOW, 0, "a"));
+  assert.equal(following(stamp_of(NOW, 9, "b"), NOW, "a"), stamp_of(NOW, 10, "a"));
+  assert.equal(following(stamp_of(NOW + 5, 9, "b"), NOW, "a"), stamp_of(NOW + 5, 10, "a"));
 });
 
 test("a full counter borrows a millisecond", () => {
-  assert.equal(following(stampOf(NOW, 99999, "b"), NOW, "a"), stampOf(NOW + 1, 0, "a"));
+  assert.equal(following(stamp_of(NOW, 99999, "b"), NOW, "a"), stamp_of(NOW + 1, 0, "a"));
 });
 
 test("stamps compare as text in the order they were made, however the clock jumps", () => {
@@ -37,15 +37,15 @@ test("stamps compare as text in the order they were made, however the clock jump
 
 test("before 1970 and at fractions of a millisecond", () => {
   assert.equal(following(null, -5, "a"), "0000000000000-00000-a");
-  assert.equal(msOf(following(null, NOW + 0.7, "a")), NOW);
+  assert.equal(ms_of(following(null, NOW + 0.7, "a")), NOW);
 });
 
 test("the latest of some stamps", () => {
-  assert.equal(latest([null, stampOf(1, 0, "a"), undefined, stampOf(1, 0, "b")]), stampOf(1, 0, "b"));
+  assert.equal(latest([null, stamp_of(1, 0, "a"), undefined, stamp_of(1, 0, "b")]), stamp_of(1, 0, "b"));
   assert.equal(latest([]), null);
 });
 
-const clockOf = async (phone) => (await stored(phone, "device")).find((one) => one.name === "clock").last;
+const clock_of = async (phone) => (await stored(phone, "device")).find((one) => one.name === "clock").last;
 
 for (const [where, prepare] of [
   ["the outbox", async ({ room }) => void (await room.write([{ type: "put", kind: "tank", fields: TANK }]))],
@@ -60,36 +60,36 @@ for (const [where, prepare] of [
     "the mirror",
     async ({ server, share }) => {
       server.handlers.pull = (request) =>
-        page(request, [row(1, "tank", "tank-0001", TANK, stampOf(NOW + 50_000, 3, "device-b"))]);
+        page(request, [row(1, "tank", "tank-0001", TANK, stamp_of(NOW + 50_000, 3, "device-b"))]);
       await share();
     },
   ],
 ]) {
   test(`on load the clock is rebuilt from ${where}`, async () => {
     const server = scripted();
-    const phone = await testPhone({ send: server.send });
-    await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
-    const room = await openRoom(WELCOME.room.id, phone);
+    const phone = await test_phone({ send: server.send });
+    await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
+    const room = await open_room(WELCOME.room.id, phone);
     await prepare({ room, server, share: () => round(phone, room.id, room.inner.refresh) });
-    const before = await clockOf(phone);
+    const before = await clock_of(phone);
     assert.ok(before);
     await phone.database.write(["device"], (t) => t.device.delete("clock"));
     phone.clock -= 5 * 86_400_000;
     await wake(phone);
-    assert.equal(await clockOf(phone), before);
+    assert.equal(await clock_of(phone), before);
   });
 }
 
 test("on load a clock that is stored is trusted: no row is read", async () => {
-  const phone = await testPhone();
+  const phone = await test_phone();
   await wake(phone);
-  await (await openRoom("local", phone)).write([{ type: "put", kind: "tank", fields: TANK }]);
-  const before = await clockOf(phone);
+  await (await open_room("local", phone)).write([{ type: "put", kind: "tank", fields: TANK }]);
+  const before = await clock_of(phone);
   const real = phone.database.write;
   const unread = { getAll: () => assert.fail("rows were read") };
   phone.database.write = (names, work) => real(names, (t) => work({ ...t, rows: unread, former: unread }));
   await wake(phone);
-  assert.equal(await clockOf(phone), before);
+  assert.equal(await clock_of(phone), before);
 });
 
 test("ids are UUID version 7: RFC 9562's own example, and their order is that of time", () => {
@@ -105,11 +105,11 @@ test("ids are UUID version 7: RFC 9562's own example, and their order is that of
 });
 
 test("SHA-256 without the browser's help: FIPS 180-4's example and Node's own over every length", async () => {
-  assert.equal(sha256Plain(Buffer.from("abc")), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+  assert.equal(sha256_plain(Buffer.from("abc")), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
   for (let length = 0; length < 200; length++) {
     const bytes = Uint8Array.from({ length }, (_, at) => (at * 7 + length) % 256);
     const expected = createHash("sha256").update(bytes).digest("hex");
-    assert.equal(sha256Plain(bytes), expected);
+    assert.equal(sha256_plain(bytes), expected);
     if (length % 50 === 0) assert.equal(await sha256(bytes.buffer), expected);
   }
 });

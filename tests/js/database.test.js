@@ -2,19 +2,19 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { openDB } from "../../pwa/vendor/idb.js";
-import { MIGRATIONS, NotSaved, openDatabase } from "../../pwa/data/database.js";
-import { join, openRoom } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/round.js";
+import { MIGRATIONS, NotSaved, open_database } from "../../pwa/data/database.js";
+import { join, open_room } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/share_once.js";
 import { install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
-import { TANK, WELCOME, reading, scripted, stored, testPhone } from "./test_phone.js";
+import { shared_bundle } from "./shared_bundle.js";
+import { TANK, WELCOME, reading, scripted, stored, test_phone } from "./test_phone.js";
 
 let made = 0;
 const fresh = () => `database-${++made}`;
 
 test("a write that is cut off at any request leaves nothing behind", async () => {
-  const phone = await testPhone();
-  const room = await openRoom("local", phone);
+  const phone = await test_phone();
+  const room = await open_room("local", phone);
   const before = await stored(phone, "outbox", "device");
   const real = phone.database.write;
   let cut = 0;
@@ -52,8 +52,8 @@ function cutting(stores, cut) {
 }
 
 test("a full phone says so in plain words, and nothing is half saved", async () => {
-  const phone = await testPhone();
-  const room = await openRoom("local", phone);
+  const phone = await test_phone();
+  const room = await open_room("local", phone);
   const real = phone.database.write;
   phone.database.write = (names, work) =>
     real(names, async (stores) => {
@@ -72,7 +72,7 @@ test("a full phone says so in plain words, and nothing is half saved", async () 
 });
 
 test("a transaction that the browser aborts is not reported as saved", async () => {
-  const database = await openDatabase({ name: fresh() });
+  const database = await open_database({ name: fresh() });
   const writing = database.write(["device"], async (t) => {
     await t.device.put({ name: "x" });
     t.device.transaction.abort();
@@ -83,8 +83,8 @@ test("a transaction that the browser aborts is not reported as saved", async () 
 
 test("a connection that was lost in the background is opened anew", async () => {
   const name = fresh();
-  const phone = await testPhone({ name });
-  const room = await openRoom("local", phone);
+  const phone = await test_phone({ name });
+  const room = await open_room("local", phone);
   phone.database.close();
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   assert.equal(room.all("tank").length, 1);
@@ -96,7 +96,7 @@ test("an upgrade that an older tab blocks is told, not hung on in silence, and g
   const older = await openDB(name, 1, { upgrade: (db, _from, _to, transaction) => MIGRATIONS[0](db, transaction) });
   let told = () => {};
   const blocked = new Promise((resolve) => (told = resolve));
-  const opening = openDatabase({ name, onBlocked: told });
+  const opening = open_database({ name, on_blocked: told });
   await blocked;
   older.close();
   const database = await opening;
@@ -106,7 +106,7 @@ test("an upgrade that an older tab blocks is told, not hung on in silence, and g
 test("a tab of this version lets go when a newer app wants the database, and says that it must be reloaded", async () => {
   const name = fresh();
   let outdated = false;
-  await openDatabase({ name, onOutdated: () => (outdated = true) });
+  await open_database({ name, on_outdated: () => (outdated = true) });
   const newer = await openDB(name, MIGRATIONS.length + 1, { upgrade() {} });
   assert.ok(outdated);
   newer.close();
@@ -140,12 +140,12 @@ test("a database of the first version, with ops not yet shared, loses none of th
   older.close();
 
   const server = scripted();
-  const phone = await testPhone({ name, send: server.send });
-  const local = await openRoom("local", phone);
+  const phone = await test_phone({ name, send: server.send });
+  const local = await open_room("local", phone);
   assert.equal(local.get("tank", "tank-0001").water_l, 40);
   assert.equal(local.all("reading").length, 1);
-  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
-  const room = await openRoom(WELCOME.room.id, phone);
+  await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
+  const room = await open_room(WELCOME.room.id, phone);
   await round(phone, room.id, room.inner.refresh);
   const { ops } = server.sent.find((one) => one.what === "push").body;
   assert.deepEqual(ops, waiting);
@@ -154,12 +154,12 @@ test("a database of the first version, with ops not yet shared, loses none of th
 
 test("ops written before a kind gained a field go out as they were written; new ones carry the new schema", async () => {
   const server = scripted();
-  const phone = await testPhone({ send: server.send });
-  const local = await openRoom("local", phone);
+  const phone = await test_phone({ send: server.send });
+  const local = await open_room("local", phone);
   await local.write([{ type: "put", kind: "tank", fields: TANK }]);
   const [{ op: old }] = await stored(phone, "outbox");
 
-  const newer = structuredClone(sharedBundle());
+  const newer = structuredClone(shared_bundle());
   newer.records.tank.schema = 2;
   newer.records.tank.fields.push({
     name: "window_m",
@@ -171,10 +171,10 @@ test("ops written before a kind gained a field go out as they were written; new 
   });
   install(newer);
   try {
-    const room = await openRoom("local", phone);
+    const room = await open_room("local", phone);
     assert.equal(room.all("tank").length, 1);
     await room.write([{ type: "put", kind: "tank", id: old.id, fields: { window_m: 2 } }]);
-    await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+    await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
     await round(phone, WELCOME.room.id, () => {});
     const { ops } = server.sent.find((one) => one.what === "push").body;
     assert.deepEqual(ops[0], old);
@@ -184,6 +184,6 @@ test("ops written before a kind gained a field go out as they were written; new 
     );
     assert.deepEqual(await stored(phone, "outbox"), []);
   } finally {
-    install(sharedBundle());
+    install(shared_bundle());
   }
 });

@@ -9,12 +9,12 @@ import {
   salt_of,
   starter,
   wanted_tan,
-} from "../../pwa/advice/dosing.js";
-import { marksOf } from "../../pwa/bench/number_text.js";
+} from "../../pwa/advice/journal/dosing.js";
+import { marks_of } from "../../pwa/figures/number_text.js";
 import { InvalidInput, install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const TANK = { water_l: 100 };
 const LABEL = { id: "label-01", name: "Brown bottle", amount: 1, unit: "ml", per_l: 40, basis: "whole_tank" };
@@ -51,7 +51,7 @@ test("labels used last in the tank come first", () => {
 
 test("the salt worked out last is worked out again for this tank: gypsum for a degree in 100 L, 3.07 g by the atomic weights", () => {
   const typed = { volume_l: { text: "7", unit: "L" }, salt: "gypsum", raise: { gh_dgh: { text: "1", unit: "°dGH" } } };
-  const manner = { system: "metric", marks: marksOf("en") };
+  const manner = { system: "metric", marks: marks_of("en") };
   const salt = salt_of(TANK, { typed }, manner);
   near(salt.amount, 3.07);
   assert.equal(salt.unit, "g");

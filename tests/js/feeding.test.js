@@ -1,12 +1,12 @@
 /** Meals: what is usual, the foods a room knows, what a meal becomes, and the steps a thumb counts in. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { becomes, feed_step, foods, to_feed, usual_meal } from "../../pwa/advice/feeding.js";
-import { nice_step, stepped } from "../../pwa/advice/steps.js";
+import { becomes, feed_step, foods, to_feed, usual_meal } from "../../pwa/advice/journal/feeding.js";
+import { nice_step, stepped } from "../../pwa/advice/journal/steps.js";
 import { install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const meal = (day, feed_g, more = {}) => ({ at: `2026-05-0${day}T07:00:00.000Z`, feed_g, ...more });
 

@@ -2,12 +2,12 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { InvalidInput } from "../../pwa/contracts.js";
-import { openRoom } from "../../pwa/data/fish_room.js";
-import { TANK, reading, stored, testPhone } from "./test_phone.js";
+import { open_room } from "../../pwa/data/fish_room.js";
+import { TANK, reading, stored, test_phone } from "./test_phone.js";
 
 async function opened(how) {
-  const phone = await testPhone(how);
-  return { phone, room: await openRoom("local", phone) };
+  const phone = await test_phone(how);
+  return { phone, room: await open_room("local", phone) };
 }
 
 test("a tank and its readings are seen at once, and still after the app is opened anew", async () => {
@@ -17,7 +17,7 @@ test("a tank and its readings are seen at once, and still after the app is opene
     { type: "put", kind: "reading", fields: reading(tank) },
     { type: "put", kind: "reading", fields: reading(tank, 0.25, { parameter: "nitrite" }) },
   ]);
-  for (const seen of [room, await openRoom("local", phone)]) {
+  for (const seen of [room, await open_room("local", phone)]) {
     assert.equal(seen.get("tank", tank).name, "Moss corner");
     assert.deepEqual(
       seen.all("reading").map((one) => one.value),
@@ -135,7 +135,7 @@ test("a time that was left out is now, by the server's clock as far as it is kno
 test("listeners hear every change, and `all` gives the same array until then", async () => {
   const { room } = await opened();
   let heard = 0;
-  const stop = room.onChange(() => heard++);
+  const stop = room.on_change(() => heard++);
   assert.equal(room.all("tank"), room.all("tank"));
   const before = room.all("tank");
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
@@ -149,10 +149,10 @@ test("listeners hear every change, and `all` gives the same array until then", a
 });
 
 test("two tabs write at the same time: no stamp twice, and each sees what the other wrote", async () => {
-  const one = await testPhone();
-  const two = await testPhone({ name: one.name });
+  const one = await test_phone();
+  const two = await test_phone({ name: one.name });
   [one.others, two.others] = [[two], [one]];
-  const [left, right] = [await openRoom("local", one), await openRoom("local", two)];
+  const [left, right] = [await open_room("local", one), await open_room("local", two)];
   await Promise.all(
     [left, right, left, right].map((room, index) =>
       room.write([{ type: "put", kind: "tank", fields: { ...TANK, name: `Tank ${index}` } }]),

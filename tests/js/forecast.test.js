@@ -2,16 +2,16 @@
 import "fake-indexeddb/auto";
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { belief_store } from "../../pwa/advice/belief_store.js";
-import { belief_worker } from "../../pwa/advice/belief_worker.js";
-import { forecasts } from "../../pwa/advice/forecast.js";
-import { ask_of } from "../../pwa/advice/questions.js";
+import { belief_store } from "../../pwa/data/belief_store.js";
+import { belief_worker } from "../../pwa/workers/asking.js";
+import { forecasts } from "../../pwa/advice/forecast/answers.js";
+import { ask_of } from "../../pwa/advice/forecast/questions.js";
 import { today } from "../../pwa/advice/today.js";
 import { install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 import { a_worker } from "./worker_here.js";
 
-const shared = sharedBundle();
+const shared = shared_bundle();
 install(shared);
 
 const HOUR = 3_600_000;

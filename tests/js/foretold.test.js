@@ -2,14 +2,14 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { foretold } from "../../pwa/advice/foretold.js";
-import { ask_of } from "../../pwa/advice/questions.js";
+import { ask_of } from "../../pwa/advice/forecast/questions.js";
 import { today } from "../../pwa/advice/today.js";
 import { install, run } from "../../pwa/contracts.js";
 import { choose } from "../../pwa/i18n/words.js";
-import { chance_said } from "../../pwa/ui/chance.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { chance_said } from "../../pwa/ui/words/chance.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 await choose(["en-GB"]);
 
 const HOUR = 3_600_000;

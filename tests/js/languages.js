@@ -6,7 +6,7 @@ import { de } from "../../pwa/i18n/de.js";
 import { en } from "../../pwa/i18n/en.js";
 import { fr } from "../../pwa/i18n/fr.js";
 import { texts_of } from "../../pwa/i18n/shared_texts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
 /** @type {Record<string, Record<string, string | Record<string, string>>>} */
 export const CATALOGUES = { de, fr };
@@ -55,7 +55,7 @@ export function screens(catalogue, language, english = en) {
 }
 
 /** @param {Record<string, string>} own */
-export function shared(own, english = texts_of(sharedBundle())) {
+export function shared(own, english = texts_of(shared_bundle())) {
   const known = new Set(english);
   const missing_texts = english.filter((text) => !Object.hasOwn(own, text));
   const unused_texts = Object.keys(own).filter((text) => !known.has(text));

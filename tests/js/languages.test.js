@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { in_words, said_by, texts_of } from "../../pwa/i18n/shared_texts.js";
 import { choose, number, parse, separator, short, t } from "../../pwa/i18n/words.js";
 import { CATALOGUES, report, screens, shared, words } from "./languages.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
 for (const language of Object.keys(CATALOGUES)) {
   test(`${language}: every text is there, whole, and none is unused (node tests/js/languages.js ${language})`, () => {
@@ -28,7 +28,7 @@ test("a lost part, a lost form, a stranger and an empty text are found", () => {
 });
 
 test("a bundle in other words keeps its names, values and figures", () => {
-  const bundle = sharedBundle();
+  const bundle = shared_bundle();
   const shouted = said_by(bundle, (text) => text.toUpperCase());
   const { free_ammonia } = shouted.calc;
   assert.equal(free_ammonia.inputs[0].name, bundle.calc.free_ammonia.inputs[0].name);
@@ -44,7 +44,7 @@ test("a bundle in other words keeps its names, values and figures", () => {
 
 test("no two animals share a name in any language: compatibility tells them apart by it", () => {
   for (const language of Object.keys(CATALOGUES)) {
-    const { rows } = in_words(sharedBundle(), words(language)).tables.species;
+    const { rows } = in_words(shared_bundle(), words(language)).tables.species;
     const names = Object.values(rows).map((row) => row.name);
     assert.deepEqual(
       names.filter((name, i) => names.indexOf(name) !== i),

@@ -1,16 +1,16 @@
 /** Entries of animals and plants as records, and what the search finds. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { find, findable } from "../../pwa/advice/find.js";
-import { correct_path, life_removal, life_writes } from "../../pwa/advice/life_writes.js";
-import { other_half } from "../../pwa/advice/stock.js";
-import { timeline } from "../../pwa/advice/timeline.js";
+import { find, findable } from "../../pwa/advice/journal/find.js";
+import { correct_path, life_removal, life_writes } from "../../pwa/advice/life/life_writes.js";
+import { other_half } from "../../pwa/advice/life/stock.js";
+import { timeline } from "../../pwa/advice/journal/timeline.js";
 import { contracts, install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
-import { openRoom } from "../../pwa/data/fish_room.js";
-import { testPhone } from "./test_phone.js";
+import { shared_bundle } from "./shared_bundle.js";
+import { open_room } from "../../pwa/data/fish_room.js";
+import { test_phone } from "./test_phone.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const AT = "2026-05-04T07:30:00.000Z";
 const numbered = () => {
@@ -74,8 +74,8 @@ test("a correction takes the place of both halves; where it is no move any more 
 });
 
 test("a real room takes them, and shows the corrected ones only", async () => {
-  const phone = await testPhone();
-  const room = await openRoom(undefined, phone);
+  const phone = await test_phone();
+  const room = await open_room(undefined, phone);
   const tanks = await room.write(
     ["Sill", "Shelf"].map((name) => ({ type: "put", kind: "tank", fields: { name, water_l: 40 } })),
   );
@@ -138,7 +138,7 @@ test("an entry is corrected on its tank's page, a move where it began, and one c
 });
 
 test("the timeline tells a corrected move once in each tank, with what it said before; taken back, all is as it was", async () => {
-  const room = await openRoom(undefined, await testPhone());
+  const room = await open_room(undefined, await test_phone());
   const tanks = await room.write(
     ["Sill", "Shelf", "Shed"].map((name) => ({ type: "put", kind: "tank", fields: { name, water_l: 40 } })),
   );

@@ -3,12 +3,12 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 globalThis.navigator ??= /** @type {any} */ ({ onLine: true });
-const { now, show } = await import("../../pwa/ui/live.js");
+const { now, show } = await import("../../pwa/ui/state/live.js");
 
 test("now follows the room's clock when it opens and with each change", () => {
   /** @type {() => void} */ let changed = () => {};
   let at = "2026-05-04T08:00:00.000Z";
-  show({ now: () => at, onChange: (/** @type {() => void} */ listener) => ((changed = listener), () => {}) });
+  show({ now: () => at, on_change: (/** @type {() => void} */ listener) => ((changed = listener), () => {}) });
   assert.equal(new Date(now.value).toISOString(), at);
   at = "2026-05-06T08:00:01.000Z";
   changed();

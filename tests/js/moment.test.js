@@ -1,7 +1,7 @@
 /** When something happened: what is offered, what a field of day and time says, and what cannot be. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { cannot_be, field_text, moment_in, moments_offered, moved_along } from "../../pwa/advice/moment.js";
+import { cannot_be, field_text, moment_in, moments_offered, moved_along } from "../../pwa/advice/journal/moment.js";
 
 const NOW = Date.parse("2026-05-04T07:30:20.000Z");
 

@@ -8,8 +8,8 @@ globalThis.localStorage = /** @type {any} */ ({
   setItem: (name, text) => kept.set(name, text),
   removeItem: (name) => kept.delete(name),
 });
-const { draft, forget, form_draft, opened_draft } = await import("../../pwa/ui/draft.js");
-const { changed_fields, changed_meanwhile } = await import("../../pwa/ui/changed_fields.js");
+const { draft, forget, form_draft, opened_draft } = await import("../../pwa/ui/state/draft.js");
+const { changed_fields, changed_meanwhile } = await import("../../pwa/ui/state/changed_fields.js");
 
 beforeEach(() => kept.clear());
 

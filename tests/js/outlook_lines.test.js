@@ -1,12 +1,12 @@
 /** When a tank will be ready and what it could carry, and what its charts show, from the contracts' own answers. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { chart_lines, lines_in, span } from "../../pwa/advice/chart_lines.js";
-import { ready, room_for } from "../../pwa/advice/readiness.js";
+import { chart_lines, lines_in, span } from "../../pwa/advice/forecast/chart_lines.js";
+import { ready, room_for } from "../../pwa/advice/forecast/readiness.js";
 import { install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const HOUR = 3_600_000;
 const START = Date.parse("2026-05-01T06:00:00.000Z");

@@ -5,9 +5,9 @@ import { settings } from "../../pwa/calc/kinetics.js";
 import { believed } from "../../pwa/calc/tank_events.js";
 import { install, run } from "../../pwa/contracts.js";
 import { outlook_of } from "../../pwa/calc/outlook.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 const tank = { volume_l: 90, temperature_c: 23, ph: 7.1, feed_g_day: 0.3, planting: "light", seeded: "none" };
 const reading = (day, parameter, value) => ({
   at_h: 24 * day,

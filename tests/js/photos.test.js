@@ -2,21 +2,21 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
-import { join, openRoom } from "../../pwa/data/fish_room.js";
+import { join, open_room } from "../../pwa/data/fish_room.js";
 import { photo_drafts } from "../../pwa/data/photo_drafts.js";
-import { round } from "../../pwa/data/round.js";
-import { TANK, WELCOME, reading, scripted, stored, testPhone } from "./test_phone.js";
+import { round } from "../../pwa/data/share_once.js";
+import { TANK, WELCOME, reading, scripted, stored, test_phone } from "./test_phone.js";
 
 const picture = (last = 1) => new Blob([Uint8Array.from([0xff, 0xd8, 0xff, last])], { type: "image/jpeg" });
 
 async function joined(handlers) {
   const server = scripted(handlers);
-  const phone = await testPhone({ send: server.send });
-  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
-  const room = await openRoom(WELCOME.room.id, phone);
+  const phone = await test_phone({ send: server.send });
+  await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
+  const room = await open_room(WELCOME.room.id, phone);
   const share = async () => {
     const outcome = await round(phone, room.id, room.inner.refresh);
-    await room.inner.refreshState();
+    await room.inner.refresh_state();
     return outcome;
   };
   return { phone, room, server, share };
@@ -26,11 +26,11 @@ const states = async (phone) => (await stored(phone, "photos")).map(({ state }) 
 
 test("a picture is saved with its record and sent by its hash, once", async () => {
   const { phone, room, server, share } = await joined();
-  await room.addPhoto(picture(), { tank: "tank-0001", caption: "roots" });
+  await room.add_photo(picture(), { tank: "tank-0001", caption: "roots" });
   const [record] = room.all("photo");
   assert.equal(record.bytes, 4);
   await share();
-  await room.addPhoto(picture(), { tank: "tank-0001", caption: "the same once more" });
+  await room.add_photo(picture(), { tank: "tank-0001", caption: "the same once more" });
   await share();
   const [put, ...more] = server.sent.filter((one) => one.what === "blobs");
   assert.deepEqual(more, []);
@@ -41,24 +41,24 @@ test("a picture is saved with its record and sent by its hash, once", async () =
 
 test("a refused picture blocks neither readings nor other pictures, and can be tried again", async () => {
   const { phone, room, server, share } = await joined();
-  await room.addPhoto(picture(1), {});
-  await room.addPhoto(picture(2), {});
+  await room.add_photo(picture(1), {});
+  await room.add_photo(picture(2), {});
   await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001") }]);
   let calls = 0;
   server.handlers.blobs = () =>
     calls++ ? { status: 201 } : { status: 415, body: { title: "This kind of content is not taken here" } };
   assert.equal((await share()).problem, null);
   assert.deepEqual((await states(phone)).sort(), ["needs you", "shared"]);
-  assert.equal(room.sharing().photosNeedYou, 1);
+  assert.equal(room.sharing().photos_need_you, 1);
   assert.equal(room.sharing().waiting, 0);
-  await room.tryAgain();
+  await room.try_again();
   await share();
   assert.deepEqual(await states(phone), ["shared", "shared"]);
 });
 
 test("no signal in the middle of a picture leaves it waiting", async () => {
   const { phone, room, share, server } = await joined();
-  await room.addPhoto(picture(), {});
+  await room.add_photo(picture(), {});
   server.handlers.blobs = () => Promise.reject(new Unreachable("cut off"));
   assert.equal((await share()).problem, null);
   assert.deepEqual(await states(phone), ["waiting"]);
@@ -66,7 +66,7 @@ test("no signal in the middle of a picture leaves it waiting", async () => {
 
 test("after a restore pictures are offered again", async () => {
   const { phone, room, share, server } = await joined();
-  await room.addPhoto(picture(), {});
+  await room.add_photo(picture(), {});
   await share();
   server.handlers.pull = (request) =>
     request.path.includes("epoch-1") ? { status: 409, body: { epoch: "epoch-2" } } : server.usual.pull(request);
@@ -79,8 +79,8 @@ test("after a restore pictures are offered again", async () => {
 
 test("another's picture is fetched once, checked against its hash, and kept", async () => {
   const { phone, room, server } = await joined();
-  const other = await openRoom("local", await testPhone());
-  await other.addPhoto(picture(9), {});
+  const other = await open_room("local", await test_phone());
+  await other.add_photo(picture(9), {});
   const { sha256 } = other.all("photo")[0];
   server.handlers.blobs = () => ({ body: picture(8) });
   assert.equal(await room.photo(sha256), null, "the bytes are not what the hash says");
@@ -100,11 +100,11 @@ test("another's picture is fetched once, checked against its hash, and kept", as
 
 test("a picture taken before joining goes along into the room", async () => {
   const server = scripted();
-  const phone = await testPhone({ send: server.send });
-  const local = await openRoom("local", phone);
+  const phone = await test_phone({ send: server.send });
+  const local = await open_room("local", phone);
   await local.write([{ type: "put", kind: "tank", fields: TANK }]);
-  await local.addPhoto(picture(), {});
-  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  await local.add_photo(picture(), {});
+  await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
   await round(phone, WELCOME.room.id, () => {});
   assert.deepEqual(
     (await stored(phone, "photos")).map(({ room, state }) => [room, state]),
@@ -140,27 +140,27 @@ test("a note and its pictures are saved together or not at all", async () => {
 
 test("a refused picture can be let go of, alone, and that taken back", async () => {
   const { phone, room, server, share } = await joined();
-  await room.addPhoto(picture(1), {});
-  await room.addPhoto(picture(2), {});
+  await room.add_photo(picture(1), {});
+  await room.add_photo(picture(2), {});
   server.handlers.blobs = () => ({ status: 415, body: { title: "This kind of content is not taken here" } });
   await share();
-  const refused = await room.refusedPhotos();
+  const refused = await room.refused_photos();
   assert.deepEqual(
     refused.map(({ reason }) => reason),
     Array(2).fill("This kind of content is not taken here"),
   );
-  const undo = await room.discardPhoto(refused[0].sha256);
+  const undo = await room.discard_photo(refused[0].sha256);
   assert.deepEqual(
     room.all("photo").map(({ sha256 }) => sha256),
     [refused[1].sha256],
   );
-  assert.equal(room.sharing().photosNeedYou, 1);
+  assert.equal(room.sharing().photos_need_you, 1);
   await undo();
   assert.equal(room.all("photo").length, 2);
-  assert.equal(room.sharing().photosNeedYou, 2);
+  assert.equal(room.sharing().photos_need_you, 2);
   assert.equal((await stored(phone, "photos")).length, 2);
   await share();
-  await (await room.discardPhoto("0".repeat(64)))();
+  await (await room.discard_photo("0".repeat(64)))();
   assert.equal(room.all("photo").length, 2, "what is not refused is not let go of");
 });
 

@@ -1,12 +1,12 @@
 /** What the belief is asked about a tank: until when, against which limits, how much water at most, how far ahead. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { ask_of } from "../../pwa/advice/questions.js";
+import { ask_of } from "../../pwa/advice/forecast/questions.js";
 import { today } from "../../pwa/advice/today.js";
 import { check, contracts, install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const HOUR = 3_600_000;
 const NOW = Date.parse("2026-05-10T08:00:00.000Z");
@@ -82,7 +82,7 @@ test("nitrate has its limit where it was read within sixty days", () => {
     ]);
   assert.deepEqual(
     [limit(59 * 24), limit(61 * 24)],
-    [[[true, sharedBundle().tables.limits.limits.nitrate_mg_n_l.value]], [[false, 1000]]],
+    [[[true, shared_bundle().tables.limits.limits.nitrate_mg_n_l.value]], [[false, 1000]]],
   );
 });
 

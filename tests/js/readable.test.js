@@ -4,9 +4,9 @@ import { test } from "node:test";
 import { litres_refused, litres_spec } from "../../pwa/advice/litres.js";
 import { figure_spec, no_figure } from "../../pwa/advice/readable.js";
 import { install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const said = (parameter, value, unit) => no_figure(figure_spec({ parameter, unit }, parameter), value)?.message ?? null;
 

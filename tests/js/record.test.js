@@ -6,8 +6,8 @@ import { choose } from "../../pwa/i18n/words.js";
 
 globalThis.navigator ??= /** @type {any} */ ({ onLine: true });
 mock.timers.enable({ apis: ["setTimeout"] });
-const { room } = await import("../../pwa/ui/live.js");
-const { close_note, just_done, record, undo } = await import("../../pwa/ui/record.js");
+const { room } = await import("../../pwa/ui/state/live.js");
+const { close_note, just_done, record, undo } = await import("../../pwa/ui/state/record.js");
 
 const WRITE = /** @type {any} */ ({ type: "put", kind: "note", id: "note-0001", fields: { text: "clear" } });
 const full = async () => Promise.reject(new NotSaved("no-space", null));

@@ -4,22 +4,22 @@ import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import { records } from "../../pwa/contracts.js";
 import { Refused, Unreachable } from "../../pwa/data/api.js";
-import { openRoom, join } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/round.js";
+import { open_room, join } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/share_once.js";
 import { en } from "../../pwa/i18n/en.js";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
-import { label_of, value_said } from "../../pwa/room/field_said.js";
-import { REASONS, refusals } from "../../pwa/room/needs_you.js";
-import { ROLES, powers } from "../../pwa/room/powers.js";
-import { refusal } from "../../pwa/room/refusal.js";
-import { clocks_differ, sharing_lines } from "../../pwa/room/sharing_lines.js";
-import { sharedBundle } from "./shared_bundle.js";
-import { TANK, WELCOME, page, pushed, row, scripted, testPhone } from "./test_phone.js";
+import { label_of, value_said } from "../../pwa/advice/sharing/field_said.js";
+import { REASONS, refusals } from "../../pwa/advice/sharing/needs_you.js";
+import { ROLES, powers } from "../../pwa/advice/sharing/powers.js";
+import { refusal } from "../../pwa/advice/sharing/refusal.js";
+import { clocks_differ, sharing_lines } from "../../pwa/advice/sharing/sharing_lines.js";
+import { shared_bundle } from "./shared_bundle.js";
+import { TANK, WELCOME, page, pushed, row, scripted, test_phone } from "./test_phone.js";
 
 const WORDS = { yes_no: String, figure: (value, unit) => `${value} ${unit}`.trim(), time: (at) => `the moment ${at}` };
 
 /** A helper's phone whose changes of the tank were refused. */
-async function refusedPhone() {
+async function refused_phone() {
   const answer = (op) =>
     op.kind === "reading"
       ? { op: op.op, status: "ok", stamp: op.stamp, seq: 9 }
@@ -29,19 +29,19 @@ async function refusedPhone() {
     pull: (request) => page(request, request.path.includes("since=0") ? [row(5, "tank", "tank-0001", TANK)] : []),
     push: ({ body }) => pushed(body.ops.map(answer)),
   });
-  const phone = await testPhone({ send: server.send });
-  const id = await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
-  const room = await openRoom(id, phone);
+  const phone = await test_phone({ send: server.send });
+  const id = await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
+  const room = await open_room(id, phone);
   const share = async () => {
     await round(phone, room.id, room.inner.refresh);
-    await room.inner.refreshState();
+    await room.inner.refresh_state();
   };
   await share();
   return { phone, room, share, server };
 }
 
 const said = (room) =>
-  refusals(room.sharing().needsYou, {
+  refusals(room.sharing().needs_you, {
     kinds: records(),
     get: (kind, id) => room.get(kind, id),
     may: room.may,
@@ -50,7 +50,7 @@ const said = (room) =>
   });
 
 test("a refused change says what it was, of which tank, and why", async () => {
-  const { room, share } = await refusedPhone();
+  const { room, share } = await refused_phone();
   await room.write([
     {
       type: "put",
@@ -124,7 +124,7 @@ test("a field is said by what it holds, its label without what explains it", () 
 
 test("a refused step of a plan says how far it is in the keeper's own language", () => {
   const german = in_words(
-    sharedBundle(),
+    shared_bundle(),
     JSON.parse(readFileSync(new URL("../../shared_schema/words/de.json", import.meta.url), "utf8")),
   ).records;
   const op = {
@@ -168,37 +168,37 @@ test("every reason and every code has its words; a strange reason is quoted", ()
 });
 
 test("discarding takes what hangs on it along; its undo puts everything back where it stood", async () => {
-  const { room, share } = await refusedPhone();
+  const { room, share } = await refused_phone();
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: { name: "Sill", water_l: 20 } }]);
   await share();
   await room.write([{ type: "put", kind: "tank", id: tank, fields: { water_l: 21 } }]);
   await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50 } }]);
   await share();
   const before = room.sharing();
-  assert.deepEqual([before.needsYou.length, before.waiting], [2, 1], "the change of the refused tank is held back");
-  const undo = await room.discard([before.needsYou[0].op.op]);
-  assert.deepEqual([room.sharing().needsYou.length, room.sharing().waiting, room.get("tank", tank)], [1, 0, null]);
+  assert.deepEqual([before.needs_you.length, before.waiting], [2, 1], "the change of the refused tank is held back");
+  const undo = await room.discard([before.needs_you[0].op.op]);
+  assert.deepEqual([room.sharing().needs_you.length, room.sharing().waiting, room.get("tank", tank)], [1, 0, null]);
   assert.equal(room.get("tank", "tank-0001").water_l, 50, "the other refused change stays");
   await undo();
   assert.deepEqual(room.sharing(), before);
   assert.equal(room.get("tank", tank).water_l, 21);
   await undo();
-  assert.equal(room.sharing().needsYou.length, 2, "twice undone is once undone");
+  assert.equal(room.sharing().needs_you.length, 2, "twice undone is once undone");
 });
 
 test("the undo of a discard does not double what a kept file has brought back meanwhile", async () => {
-  const { room, share } = await refusedPhone();
+  const { room, share } = await refused_phone();
   await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50 } }]);
   await share();
-  const kept = await room.exportNeedsYou();
-  const undo = await room.discard([room.sharing().needsYou[0].op.op]);
+  const kept = await room.export_needs_you();
+  const undo = await room.discard([room.sharing().needs_you[0].op.op]);
   assert.equal((await room.import(kept)).ops, 1);
   await undo();
-  assert.deepEqual([room.sharing().needsYou.length, room.sharing().waiting], [0, 1]);
+  assert.deepEqual([room.sharing().needs_you.length, room.sharing().waiting], [0, 1]);
 });
 
 test("only what was refused can be discarded", async () => {
-  const { room } = await refusedPhone();
+  const { room } = await refused_phone();
   await room.write([{ type: "put", kind: "tank", fields: { name: "Sill", water_l: 20 } }]);
   const { op } = (await room.inner.phone.database.read(["outbox"], (t) => t.outbox.getAll()))[0];
   await room.discard([op.op]);
@@ -231,7 +231,7 @@ test("who may do what: an owner everything but leave a room ownerless, the other
 
 test("what a failed call means", () => {
   const refused = (status, type) =>
-    new Refused({ status, retryAfterMs: null, body: { type: `/problems/${type}`, title: "In the server's words" } });
+    new Refused({ status, retry_after_ms: null, body: { type: `/problems/${type}`, title: "In the server's words" } });
   assert.deepEqual(refusal(new Unreachable("no")), { code: "unreachable" });
   assert.deepEqual(refusal(new Unreachable("no", { status: 507 })), { code: "server-full" });
   assert.deepEqual(refusal(new Unreachable("no", { status: 500 })), { code: "server-failed" });
@@ -247,16 +247,24 @@ test("what a failed call means", () => {
 });
 
 test("nothing is called shared while anything is left", () => {
-  const none = { waiting: 0, sending: 0, needsYou: [], photosWaiting: 0, photosNeedYou: 0, notBack: 0, joined: true };
+  const none = {
+    waiting: 0,
+    sending: 0,
+    needs_you: [],
+    photos_waiting: 0,
+    photos_need_you: 0,
+    not_back: 0,
+    joined: true,
+  };
   const lines = (more) => sharing_lines({ ...none, ...more }).map(({ line }) => line);
   assert.deepEqual(lines({}), ["all_long"]);
   for (const [left, line] of [
     [{ waiting: 1 }, "waiting_long"],
     [{ sending: 1 }, "sending_long"],
-    [{ needsYou: [{}] }, "needs_you_long"],
-    [{ photosWaiting: 1 }, "photos_waiting"],
-    [{ photosNeedYou: 1 }, "photos_need_you"],
-    [{ notBack: 1 }, "not_back"],
+    [{ needs_you: [{}] }, "needs_you_long"],
+    [{ photos_waiting: 1 }, "photos_waiting"],
+    [{ photos_need_you: 1 }, "photos_need_you"],
+    [{ not_back: 1 }, "not_back"],
   ]) {
     assert.deepEqual(lines(left), [line]);
   }

@@ -1,13 +1,13 @@
 /** Several rooms on one phone: listed, switched between, ended and let go; readings as a table. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { forgetRoom, join, makeRoom, openRoom, roomList, useRoom } from "../../pwa/data/fish_room.js";
-import { refreshMe, rooms as knownRooms } from "../../pwa/data/identity.js";
-import { shareOthers } from "../../pwa/data/other_rooms.js";
-import { calendarSince, handOver, leave } from "../../pwa/data/people.js";
-import { round } from "../../pwa/data/round.js";
+import { forget_room, join, make_room, open_room, room_list, use_room } from "../../pwa/data/fish_room.js";
+import { refresh_me, rooms as knownRooms } from "../../pwa/data/identity.js";
+import { share_others } from "../../pwa/data/other_rooms.js";
+import { calendar_since, hand_over, leave } from "../../pwa/data/people.js";
+import { round } from "../../pwa/data/share_once.js";
 import { unzip } from "../../pwa/data/zip.js";
-import { TANK, WELCOME, pushed, reading, scripted, stored, testPhone } from "./test_phone.js";
+import { TANK, WELCOME, pushed, reading, scripted, stored, test_phone } from "./test_phone.js";
 
 const GONE = {
   status: 410,
@@ -19,20 +19,20 @@ async function joined(handlers = {}) {
     rooms: () => ({ status: 201, body: { id: "room-2", name: "Attic", role: "owner", epoch: "epoch-2" } }),
     ...handlers,
   });
-  const phone = await testPhone({ send: server.send });
-  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
+  const phone = await test_phone({ send: server.send });
+  await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
   return { phone, server };
 }
 
 test("a second room is made, listed beside the first, and opened next time; each keeps its own", async () => {
   const { phone } = await joined();
-  const first = await openRoom("room-1", phone);
+  const first = await open_room("room-1", phone);
   await first.write([{ type: "put", kind: "tank", fields: TANK }]);
-  assert.equal(await makeRoom("Attic", phone), "room-2");
-  await useRoom("room-2", phone);
-  const second = await openRoom(undefined, phone);
+  assert.equal(await make_room("Attic", phone), "room-2");
+  await use_room("room-2", phone);
+  const second = await open_room(undefined, phone);
   assert.deepEqual([second.id, second.all("tank")], ["room-2", []]);
-  const listed = await roomList(phone);
+  const listed = await room_list(phone);
   assert.deepEqual(
     listed.map(({ id, name, unshared }) => [id, name, unshared]),
     [
@@ -50,10 +50,10 @@ test("what waits in a room that is not on the screen is shared too", async () =>
         { epoch: body.epoch },
       ),
   });
-  const first = await openRoom("room-1", phone);
+  const first = await open_room("room-1", phone);
   await first.write([{ type: "put", kind: "tank", fields: TANK }]);
-  await makeRoom("Attic", phone);
-  const stop = await shareOthers(phone, "room-2");
+  await make_room("Attic", phone);
+  const stop = await share_others(phone, "room-2");
   const deadline = Date.now() + 10_000;
   while ((await stored(phone, "outbox")).length && Date.now() < deadline)
     await new Promise((done) => setTimeout(done, 20));
@@ -67,49 +67,49 @@ test("what waits in a room that is not on the screen is shared too", async () =>
 
 test("a room that has ended stays listed with what it still holds, opens, and goes when it is let go", async () => {
   const { phone, server } = await joined();
-  const room = await openRoom("room-1", phone);
+  const room = await open_room("room-1", phone);
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
-  await assert.rejects(forgetRoom("room-1", phone), RangeError);
+  await assert.rejects(forget_room("room-1", phone), RangeError);
   server.handlers.push = () => GONE;
   server.handlers.pull = () => GONE;
-  await useRoom("room-1", phone);
+  await use_room("room-1", phone);
   await round(phone, "room-1", room.inner.refresh);
-  const again = await openRoom(undefined, phone);
+  const again = await open_room(undefined, phone);
   assert.deepEqual(
-    [again.id, again.about().ended, again.sharing().problem, again.sharing().needsYou.length],
+    [again.id, again.about().ended, again.sharing().problem, again.sharing().needs_you.length],
     ["room-1", true, "ended", 1],
   );
   assert.deepEqual(
-    (await roomList(phone)).map(({ id, ended, needsYou }) => [id, ended, needsYou]),
+    (await room_list(phone)).map(({ id, ended, needs_you }) => [id, ended, needs_you]),
     [
       ["local", false, 0],
       ["room-1", true, 1],
     ],
   );
-  await useRoom("local", phone);
-  assert.equal((await openRoom(undefined, phone)).id, "local", "one may go on alone");
-  await makeRoom("Attic", phone);
+  await use_room("local", phone);
+  assert.equal((await open_room(undefined, phone)).id, "local", "one may go on alone");
+  await make_room("Attic", phone);
   assert.deepEqual(
-    (await roomList(phone)).map(({ id }) => id),
+    (await room_list(phone)).map(({ id }) => id),
     ["room-2", "room-1"],
     "beside an open one the empty one of one's own is not offered",
   );
-  await forgetRoom("room-1", phone);
+  await forget_room("room-1", phone);
   const { rooms, ...rest } = await stored(phone, "rooms", "rows", "outbox", "kept", "photos");
   assert.deepEqual([rooms.map(({ id }) => id), rest], [["room-2"], { rows: [], outbox: [], kept: [], photos: [] }]);
 });
 
 test("of a room that has ended only what was not shared is still seen", async () => {
   const { phone, server } = await joined();
-  const room = await openRoom("room-1", phone);
+  const room = await open_room("room-1", phone);
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   await round(phone, "room-1", room.inner.refresh);
   assert.equal(room.all("tank").length, 1);
   const [late] = await room.write([{ type: "put", kind: "note", fields: { text: "Still to be shared" } }]);
   server.handlers.push = () => GONE;
   await round(phone, "room-1", room.inner.refresh);
-  for (const seen of [room, await openRoom("room-1", phone)]) {
-    await seen.inner.refreshState();
+  for (const seen of [room, await open_room("room-1", phone)]) {
+    await seen.inner.refresh_state();
     assert.deepEqual([seen.all("tank"), seen.all("note").map(({ id }) => id)], [[], [late]]);
   }
 });
@@ -126,8 +126,8 @@ test("a room joined on another phone of the same keeper comes to this one", asyn
       ],
     },
   });
-  assert.equal(await refreshMe(phone), false, "none that had ended is open again");
-  assert.equal(await refreshMe(await testPhone()), false, "nobody to ask for without a key");
+  assert.equal(await refresh_me(phone), false, "none that had ended is open again");
+  assert.equal(await refresh_me(await test_phone()), false, "nobody to ask for without a key");
   assert.deepEqual(
     (await knownRooms(phone)).map(({ id, role, since }) => [id, role, since]),
     [
@@ -149,22 +149,22 @@ test("a phone that was shut out comes in again by a new link under the name it h
       return { status: 201, body: { ...WELCOME, key: body.device_key } };
     },
   });
-  const room = await openRoom("room-1", phone);
+  const room = await open_room("room-1", phone);
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
-  await join({ secret: "t", deviceName: "phone" }, phone);
+  await join({ secret: "t", device_name: "phone" }, phone);
   assert.equal(asked.at(-1).keeper_name, "Ada");
-  assert.equal((await openRoom("room-1", phone)).sharing().waiting, 1);
+  assert.equal((await open_room("room-1", phone)).sharing().waiting, 1);
 });
 
 test("handing over makes the other owner first; one who has left already has left", async () => {
   const asked = [];
   const { phone } = await joined();
-  const room = await openRoom("room-1", phone);
+  const room = await open_room("room-1", phone);
   phone.send = async ({ method, path, body }) => (
     asked.push([method, path.split("/").at(-1), body?.role]),
-    { status: method === "DELETE" ? 410 : 200, body: method === "DELETE" ? GONE.body : {}, retryAfterMs: null }
+    { status: method === "DELETE" ? 410 : 200, body: method === "DELETE" ? GONE.body : {}, retry_after_ms: null }
   );
-  await handOver(room, "keeper-b", "keeper-a");
+  await hand_over(room, "keeper-b", "keeper-a");
   await leave(room, "keeper-a");
   assert.deepEqual(asked, [
     ["PATCH", "keeper-b", "owner"],
@@ -176,24 +176,24 @@ test("handing over makes the other owner first; one who has left already has lef
 test("nobody steps back before the other is owner; what the server refuses is told, each question with the phone's key", async () => {
   const asked = [];
   const { phone } = await joined();
-  const room = await openRoom("room-1", phone);
+  const room = await open_room("room-1", phone);
   phone.send = async ({ path, key }) => (
     asked.push([path.split("/").at(-1), key]),
-    { status: 403, body: { type: "/problems/not-allowed", title: "Not allowed" }, retryAfterMs: null }
+    { status: 403, body: { type: "/problems/not-allowed", title: "Not allowed" }, retry_after_ms: null }
   );
-  for (const tried of [handOver(room, "keeper-b", "keeper-a"), leave(room, "keeper-a")])
+  for (const tried of [hand_over(room, "keeper-b", "keeper-a"), leave(room, "keeper-a")])
     await assert.rejects(tried, /Not allowed/);
   assert.deepEqual(asked, [
     ["keeper-b", WELCOME.key],
     ["keeper-a", WELCOME.key],
   ]);
-  phone.send = async () => ({ status: 200, body: { made_at: "2026-05-04T07:30:00.000Z" }, retryAfterMs: null });
-  assert.equal(await calendarSince(room), "2026-05-04T07:30:00.000Z");
+  phone.send = async () => ({ status: 200, body: { made_at: "2026-05-04T07:30:00.000Z" }, retry_after_ms: null });
+  assert.equal(await calendar_since(room), "2026-05-04T07:30:00.000Z");
 });
 
 test("readings that stand come out as a table, oldest first; the archive holds it too", async () => {
   const { phone } = await joined();
-  const room = await openRoom("room-1", phone);
+  const room = await open_room("room-1", phone);
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: { ...TANK, name: '=Moss, "north"' } }]);
   const at = (minute) => `2026-05-04T07:${minute}:00.000Z`;
   const [wrong] = await room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at: at("05") }) }]);

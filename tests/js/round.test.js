@@ -2,40 +2,40 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
-import { join, openRoom } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/round.js";
-import { TANK, WELCOME, joinedPhone, page, pushed, reading, row, scripted, stored, testPhone } from "./test_phone.js";
+import { join, open_room } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/share_once.js";
+import { TANK, WELCOME, joined_phone, page, pushed, reading, row, scripted, stored, test_phone } from "./test_phone.js";
 
 const ROOM = WELCOME.room.id;
 const TANK_ID = "tank-0001";
 
 async function joined(handlers, how = {}) {
   const server = scripted(handlers);
-  const { phone, room, share } = await joinedPhone(server, how);
+  const { phone, room, share } = await joined_phone(server, how);
   return { phone, room, server, share, cursor: async () => (await stored(phone, "rooms"))[0] };
 }
 
 const states = async (phone) => (await stored(phone, "outbox")).map((entry) => entry.state);
-const addTank = (room, more = {}) => room.write([{ type: "put", kind: "tank", fields: { ...TANK, ...more } }]);
+const add_tank = (room, more = {}) => room.write([{ type: "put", kind: "tank", fields: { ...TANK, ...more } }]);
 
 test("what was written before joining moves into the room and is shared", async () => {
   const server = scripted();
-  const phone = await testPhone({ send: server.send });
-  const local = await openRoom("local", phone);
-  const [tank] = await addTank(local);
-  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
-  const room = await openRoom(undefined, phone);
+  const phone = await test_phone({ send: server.send });
+  const local = await open_room("local", phone);
+  const [tank] = await add_tank(local);
+  await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
+  const room = await open_room(undefined, phone);
   assert.equal(room.id, ROOM);
   assert.equal(room.get("tank", tank).meta.state, "waiting");
   await round(phone, ROOM, room.inner.refresh);
   assert.equal(room.get("tank", tank).meta.state, "shared");
   assert.deepEqual(await stored(phone, "outbox"), []);
-  assert.equal((await openRoom("local", phone)).all("tank").length, 0);
+  assert.equal((await open_room("local", phone)).all("tank").length, 0);
 });
 
 test("a shared record stays to be seen until a pull has brought its row", async () => {
   const { room, share, server } = await joined();
-  const [tank] = await addTank(room);
+  const [tank] = await add_tank(room);
   await share();
   assert.equal(room.get("tank", tank).name, TANK.name);
   server.handlers.pull = (request) =>
@@ -101,7 +101,7 @@ test("the cursor is the last row's place, page after page", async () => {
 
 test("an acknowledgement of an older epoch is ignored: the op goes out again", async () => {
   const { phone, room, share, server } = await joined();
-  await addTank(room);
+  await add_tank(room);
   server.handlers.push = ({ body }) =>
     pushed(
       body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: 1 })),
@@ -114,7 +114,7 @@ test("an acknowledgement of an older epoch is ignored: the op goes out again", a
 
 test("an acknowledgement that comes after the epoch has changed is ignored", async () => {
   const { phone, room, share, server } = await joined();
-  await addTank(room);
+  await add_tank(room);
   server.handlers.push = async ({ body }) => {
     delete server.handlers.push;
     await phone.database.write(["rooms"], async (t) => t.rooms.put({ ...(await t.rooms.get(ROOM)), epoch: "epoch-2" }));
@@ -128,19 +128,19 @@ test("a restored server: mirror dropped, cursor back to 0, acknowledged ops sent
   const { phone, room, share, server, cursor } = await joined();
   server.handlers.pull = (request) => page(request, [row(40, "tank", "tank-b", TANK)]);
   await share();
-  const [tank] = await addTank(room);
+  const [tank] = await add_tank(room);
   await share();
   await room.write([{ type: "put", kind: "tank", id: tank, fields: { water_l: 50 } }]);
   delete server.handlers.pull;
-  let turnedAway = false;
+  let turned_away = false;
   server.handlers.push = (request) => {
     if (request.body.epoch === "epoch-2") return server.usual.push(request);
-    turnedAway = true;
+    turned_away = true;
     return { status: 409, body: { type: "/problems/epoch-changed", epoch: "epoch-2" } };
   };
   server.sent.length = 0;
   assert.equal((await share()).problem, null);
-  assert.ok(turnedAway);
+  assert.ok(turned_away);
   const again = server.sent.filter((one) => one.what === "push").at(-1).body;
   assert.equal(again.epoch, "epoch-2");
   assert.deepEqual(
@@ -183,7 +183,7 @@ for (const [status, problem] of [
     const { phone, room, share, server, cursor } = await joined();
     server.handlers.pull = (request) => page(request, [row(3, "tank", TANK_ID, TANK)]);
     await share();
-    await addTank(room);
+    await add_tank(room);
     server.handlers.push = server.handlers.pull = () => ({ status, body: { title: "no" } });
     assert.equal((await share()).problem, problem);
     assert.deepEqual(await states(phone), ["waiting"]);
@@ -207,7 +207,7 @@ for (const [why, answer] of [
 ]) {
   test(`${why} is no acknowledgement`, async () => {
     const { phone, room, share, server } = await joined();
-    await addTank(room);
+    await add_tank(room);
     server.handlers.push = answer;
     assert.notEqual((await share()).problem, null);
     assert.deepEqual(await states(phone), ["waiting"]);
@@ -218,7 +218,7 @@ test("410: the mirror goes, what was not shared stays, needs its keeper, and goe
   const { phone, room, share, server } = await joined();
   server.handlers.pull = (request) => page(request, [row(3, "tank", TANK_ID, TANK)]);
   await share();
-  const [tank] = await addTank(room, { name: "Mine" });
+  const [tank] = await add_tank(room, { name: "Mine" });
   server.handlers.push = () => ({ status: 410, body: { type: "/problems/membership-ended" } });
   assert.equal((await share()).problem, "ended");
   assert.deepEqual(await stored(phone, "rows"), []);
@@ -227,9 +227,9 @@ test("410: the mirror goes, what was not shared stays, needs its keeper, and goe
     ["Mine"],
   );
   assert.deepEqual(await states(phone), ["needs you"]);
-  assert.equal(room.sharing().needsYou[0].reason, "membership-ended");
+  assert.equal(room.sharing().needs_you[0].reason, "membership-ended");
   delete server.handlers.push;
-  await join({ secret: "s2", deviceName: "phone" }, phone);
+  await join({ secret: "s2", device_name: "phone" }, phone);
   await share();
   assert.deepEqual(await states(phone), []);
   assert.equal(room.get("tank", tank).meta.state, "shared");
@@ -253,13 +253,13 @@ test("one refused op blocks no other; the keeper can let it try again", async ()
     );
   await share();
   assert.deepEqual(await states(phone), ["needs you"]);
-  const { needsYou, waiting } = room.sharing();
+  const { needs_you, waiting } = room.sharing();
   assert.equal(waiting, 0);
-  assert.equal(needsYou[0].op.fields.value, 0.5);
-  assert.equal(needsYou[0].errors[0].field, "value");
+  assert.equal(needs_you[0].op.fields.value, 0.5);
+  assert.equal(needs_you[0].errors[0].field, "value");
   assert.equal(room.all("reading").length, 3, "what was recorded is still to be seen");
   server.handlers.push = undefined;
-  await room.tryAgain();
+  await room.try_again();
   await share();
   assert.deepEqual(await states(phone), []);
 });
@@ -290,7 +290,7 @@ for (const [status, reason] of [
 
 test("a write while a push is under way is neither lost nor acknowledged with it", async () => {
   const { phone, room, share, server } = await joined();
-  const [tank] = await addTank(room);
+  const [tank] = await add_tank(room);
   server.handlers.push = async (request) => {
     server.handlers.push = () => ({ status: 503, body: null });
     await room.write([{ type: "put", kind: "tank", id: tank, fields: { water_l: 12 } }]);
@@ -308,7 +308,7 @@ test("a write while a push is under way is neither lost nor acknowledged with it
 
 test("an answer that comes twice has one effect", async () => {
   const { phone, room, share, server } = await joined();
-  await addTank(room);
+  await add_tank(room);
   server.handlers.push = (request) => {
     const { body } = server.usual.push(request);
     return { body: { ...body, results: [...body.results, ...body.results] } };
@@ -322,7 +322,7 @@ test("two tabs: the second does not sync while the first does", async () => {
   let release = () => {};
   const gate = new Promise((resolve) => (release = resolve));
   const { phone, room, share, server } = await joined({ pull: async (request) => (await gate, page(request, [])) });
-  await addTank(room);
+  await add_tank(room);
   const first = phone.alone("lock", share);
   assert.deepEqual(await phone.alone("lock", share), { held: false });
   release();
@@ -334,7 +334,7 @@ test("two tabs without locks push the same op twice and end in the same place", 
   const { phone, room, share, cursor } = await joined({
     pull: (request) => page(request, request.path.includes("since=0") ? [row(2, "tank", TANK_ID, TANK)] : []),
   });
-  await addTank(room);
+  await add_tank(room);
   await Promise.all([share(), share()]);
   await share();
   assert.deepEqual(await states(phone), []);
@@ -347,7 +347,7 @@ test("rows that were cleared under us are asked for again from the first", async
   server.handlers.pull = (request) =>
     page(request, request.path.includes("since=0") ? [row(3, "tank", TANK_ID, TANK)] : []);
   await share();
-  await addTank(room, { name: "Unshared" });
+  await add_tank(room, { name: "Unshared" });
   await phone.database.write(["rows"], (t) => t.rows.clear());
   await share();
   assert.equal((await cursor()).since, 3);
@@ -374,7 +374,7 @@ test("the offset to the server's clock is learnt and used for new stamps and tim
 test("a stamp that the server moved back lets the clock come back too", async () => {
   const { phone, room, share, server } = await joined();
   phone.clock += 3 * 86_400_000;
-  await addTank(room);
+  await add_tank(room);
   const moved = `${Date.UTC(2026, 4, 4, 7, 31)}-00000-device-a`;
   server.handlers.push = ({ body }) =>
     pushed(body.ops.map((op) => ({ op: op.op, status: "ok", stamp: moved, seq: 1 })));
@@ -385,7 +385,7 @@ test("a stamp that the server moved back lets the clock come back too", async ()
 test("while writes from the future wait, no stamp is given a second time", async () => {
   const { phone, room, share, server } = await joined();
   phone.clock += 3 * 86_400_000;
-  for (const name of ["One", "Two", "Three"]) await addTank(room, { name });
+  for (const name of ["One", "Two", "Three"]) await add_tank(room, { name });
   const stamps = (await stored(phone, "outbox")).map(({ op }) => op.stamp);
   const moved = `${Date.UTC(2026, 4, 4, 7, 31)}-00000-device-a`;
   // The third is taken, the others wait still.
@@ -394,7 +394,7 @@ test("while writes from the future wait, no stamp is given a second time", async
       body.ops.filter((op) => op.stamp === stamps[2]).map((op) => ({ op: op.op, status: "ok", stamp: moved, seq: 1 })),
     );
   await share();
-  await addTank(room, { name: "Four" });
+  await add_tank(room, { name: "Four" });
   const later = (await stored(phone, "outbox")).map(({ op }) => op.stamp);
   assert.equal(later.length, 3);
   assert.ok(later[2] > stamps[2], `${later[2]} was given before`);
@@ -409,7 +409,7 @@ test("a join whose answer was lost is asked again with the same key, and a revok
     if (keys.length === 1) throw new Unreachable("the answer was lost");
     return { status: 201, body: { ...WELCOME, key: body.device_key } };
   };
-  const again = () => join({ secret: "s3", keeperName: "Ada", deviceName: "phone" }, phone);
+  const again = () => join({ secret: "s3", keeper_name: "Ada", device_name: "phone" }, phone);
   await assert.rejects(again(), Unreachable);
   await again();
   assert.equal(keys[0], keys[1]);
@@ -421,10 +421,10 @@ test("a join whose answer was lost is asked again with the same key, and a revok
 
 test("ops acknowledged long ago are let go of", async () => {
   const { phone, room, share } = await joined();
-  await addTank(room);
+  await add_tank(room);
   await share();
   phone.clock += 100 * 86_400_000;
-  await addTank(room);
+  await add_tank(room);
   await share();
   assert.equal((await stored(phone, "kept")).length, 2);
   phone.clock += 30 * 86_400_000;
@@ -434,7 +434,7 @@ test("ops acknowledged long ago are let go of", async () => {
 
 test("a change to a record whose creation was refused waits with it, instead of being refused in turn", async () => {
   const { phone, room, share, server } = await joined();
-  const [tank] = await addTank(room);
+  const [tank] = await add_tank(room);
   server.handlers.push = ({ body }) =>
     pushed(body.ops.map((op) => ({ op: op.op, status: "forbidden", reason: "role" })));
   await share();
@@ -442,7 +442,7 @@ test("a change to a record whose creation was refused waits with it, instead of 
   await room.write([{ type: "put", kind: "tank", id: tank, fields: { water_l: 50 } }]);
   await share();
   assert.deepEqual(await states(phone), ["needs you", "waiting"]);
-  await room.tryAgain();
+  await room.try_again();
   await share();
   assert.deepEqual(await states(phone), []);
   assert.equal(server.sent.filter((one) => one.what === "push").at(-1).body.ops.length, 2);

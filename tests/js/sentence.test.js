@@ -3,11 +3,11 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { install } from "../../pwa/contracts.js";
 import { choose } from "../../pwa/i18n/words.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
 globalThis.navigator ??= /** @type {any} */ ({ language: "en-GB", onLine: true });
-const { reason } = await import("../../pwa/ui/sentence.js");
-install(sharedBundle());
+const { reason } = await import("../../pwa/ui/words/sentence.js");
+install(shared_bundle());
 const NOW = Date.parse("2026-05-04T08:00:00.000Z");
 
 test("a record that is not counted is named by what it measured, and the sentence ends once", async () => {

@@ -1,8 +1,8 @@
 /** Setting up from the empty glass: steps, what each asks of the calculations, what to buy, when the animals may come. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { belief_input } from "../../pwa/advice/belief_input.js";
-import { wanted_tan } from "../../pwa/advice/dosing.js";
+import { belief_input } from "../../pwa/advice/forecast/belief_input.js";
+import { wanted_tan } from "../../pwa/advice/journal/dosing.js";
 import { facts_of, last_place, walk } from "../../pwa/advice/facts.js";
 import {
   STEPS,
@@ -21,7 +21,7 @@ import {
   unplanned,
   volume_input,
   weight_input,
-} from "../../pwa/advice/setting_up.js";
+} from "../../pwa/advice/setup/setting_up.js";
 import {
   animals_of,
   bears,
@@ -35,12 +35,12 @@ import {
   suggested,
   together_input,
   unweighed,
-} from "../../pwa/advice/setting_up_life.js";
-import { to_buy, weight_of } from "../../pwa/advice/shopping.js";
+} from "../../pwa/advice/setup/setting_up_life.js";
+import { to_buy, weight_of } from "../../pwa/advice/setup/shopping.js";
 import { check, contracts, install, records, run } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const GLASS = {
   shape: "cuboid",

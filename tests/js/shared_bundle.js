@@ -12,7 +12,7 @@ export function folder(name) {
   return Object.fromEntries(files.map((file) => [file.slice(0, -5), json(`${name}/${file}`)]));
 }
 
-export const sharedBundle = () => ({
+export const shared_bundle = () => ({
   calc: folder("calc"),
   tables: folder("tables"),
   records: folder("records"),

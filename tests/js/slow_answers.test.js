@@ -2,16 +2,16 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";
-import { belief_worker } from "../../pwa/advice/belief_worker.js";
-import { answerOf, checkedOf, foundOf, refusedOf } from "../../pwa/bench/answer.js";
-import { nodeOf } from "../../pwa/bench/draft.js";
+import { belief_worker } from "../../pwa/workers/asking.js";
+import { answer_of, checked_of, found_of, refused_of } from "../../pwa/bench/answer.js";
+import { node_of } from "../../pwa/bench/draft.js";
 import { away_or_here, newest } from "../../pwa/bench/slow_answers.js";
 import { contracts, install, installed } from "../../pwa/contracts.js";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 import { a_worker } from "./worker_here.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const SLOW = ["outlook", "change_plan", "stock_headroom", "oxygen_night", "water_blend"];
 const question = (key) => ({ key, name: "outlook", input: { key } });
@@ -22,7 +22,7 @@ const typed = (spec, input) => ({
   marks,
   draft: {
     typed: Object.fromEntries(
-      spec.inputs.filter(({ name }) => name in input).map((field) => [field.name, nodeOf(field, input[field.name])]),
+      spec.inputs.filter(({ name }) => name in input).map((field) => [field.name, node_of(field, input[field.name])]),
     ),
   },
 });
@@ -92,7 +92,7 @@ test("the worker answers each slow calculation as this thread does", async () =>
   const { ask } = await real();
   for (const name of SLOW) {
     const [{ input }] = contracts()[name].examples;
-    assert.deepEqual(await ask({ key: "", name, input }), foundOf(name, input), name);
+    assert.deepEqual(await ask({ key: "", name, input }), found_of(name, input), name);
   }
 });
 
@@ -100,7 +100,11 @@ test("what the worker refuses is said on the form in the same words as without i
   const { ask, worker } = await real();
   const words = (language) =>
     JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8"));
-  for (const bundle of [sharedBundle(), in_words(sharedBundle(), words("de")), in_words(sharedBundle(), words("fr"))]) {
+  for (const bundle of [
+    shared_bundle(),
+    in_words(shared_bundle(), words("de")),
+    in_words(shared_bundle(), words("fr")),
+  ]) {
     install(bundle);
     const spec = contracts().outlook;
     const [{ input }] = spec.examples;
@@ -108,20 +112,20 @@ test("what the worker refuses is said on the form in the same words as without i
       ...input,
       readings: [{ at_h: input.now_h + 1, parameter: "nitrite", value: 0.5, basis: "n" }],
     });
-    const { payload } = checkedOf(spec, filling);
+    const { payload } = checked_of(spec, filling);
     const found = await ask({ key: "", name: "outlook", input: payload });
-    const outcome = refusedOf(spec, filling, payload, found.errors);
+    const outcome = refused_of(spec, filling, payload, found.errors);
     assert.equal(outcome.wrong[0].message, spec.refusals.reading_after_now.message);
-    assert.deepEqual(outcome, answerOf(spec, filling));
+    assert.deepEqual(outcome, answer_of(spec, filling));
   }
   assert.equal(worker.posts.filter(({ shared }) => shared).length, 3, "told each language once");
-  install(sharedBundle());
+  install(shared_bundle());
 });
 
 test("what can be refused before calculating is said at once, by no worker", () => {
   for (const name of SLOW) {
     const spec = contracts()[name];
-    assert.deepEqual(checkedOf(spec, { draft: {}, marks }), answerOf(spec, { draft: {}, marks }), name);
+    assert.deepEqual(checked_of(spec, { draft: {}, marks }), answer_of(spec, { draft: {}, marks }), name);
   }
 });
 

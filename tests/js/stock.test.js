@@ -1,9 +1,9 @@
 /** What lives and grows in a tank: a ledger that never goes below zero, masses by length, own animals, and what the forecast takes of it. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { belief_input } from "../../pwa/advice/belief_input.js";
+import { belief_input } from "../../pwa/advice/forecast/belief_input.js";
 import { facts_of } from "../../pwa/advice/facts.js";
-import { plants_of } from "../../pwa/advice/plants.js";
+import { plants_of } from "../../pwa/advice/life/plants.js";
 import {
   animals_for,
   as_animals,
@@ -12,13 +12,13 @@ import {
   recent_kinds,
   stock_g,
   stock_of,
-} from "../../pwa/advice/stock.js";
+} from "../../pwa/advice/life/stock.js";
 import { tank_water } from "../../pwa/advice/tank_water.js";
-import { tankFigures } from "../../pwa/bench/tank_figures.js";
+import { tank_figures } from "../../pwa/bench/tank_figures.js";
 import { check, contracts, install, run } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const NOW = Date.parse("2026-06-01T12:00:00.000Z");
 const at = (day) => new Date(NOW - (60 - day) * 86_400_000).toISOString();
@@ -143,7 +143,7 @@ test("a keeper's own animal goes into every calculation that takes animals, with
   const room = { water_l: 100, surface_cm2: 4000, length_cm: 100, temperature_c: 22 };
   assert.equal(run("stocking_limit", { ...room, animals: animals_for("stocking_limit", entries) }).more.length, 2);
   assert.deepEqual(
-    tankFigures({
+    tank_figures({
       tank: { id: "tank-aaa", water_l: 80 },
       stock_changes: [change(1, "arrival", "Grey loach", 3)],
       own_species: own,

@@ -3,33 +3,33 @@ import assert from "node:assert/strict";
 import { createServer } from "node:http";
 import { afterEach, test } from "node:test";
 import { gunzipSync } from "node:zlib";
-import { Refused, Unreachable, ask, fetchSend } from "../../pwa/data/api.js";
-import { join, openRoom } from "../../pwa/data/fish_room.js";
-import { backoffMs, now, start } from "../../pwa/data/sync.js";
-import { TANK, WELCOME, scripted, stored, testPhone } from "./test_phone.js";
+import { Refused, Unreachable, ask, fetch_send } from "../../pwa/data/api.js";
+import { join, open_room } from "../../pwa/data/fish_room.js";
+import { backoff_ms, now, start } from "../../pwa/data/sync.js";
+import { TANK, WELCOME, scripted, stored, test_phone } from "./test_phone.js";
 
 test("waits double up to five minutes, with jitter over their second half, and never undercut what the server asked", () => {
   assert.deepEqual(
-    [1, 2, 3].map((failures) => backoffMs(failures, 1)),
+    [1, 2, 3].map((failures) => backoff_ms(failures, 1)),
     [2000, 4000, 8000],
   );
-  assert.equal(backoffMs(1, 0), 1000);
-  assert.equal(backoffMs(50, 1), 300_000);
-  assert.equal(backoffMs(1, 0.5, 30_000), 30_000);
-  assert.equal(backoffMs(9, 1, 30_000), 300_000);
+  assert.equal(backoff_ms(1, 0), 1000);
+  assert.equal(backoff_ms(50, 1), 300_000);
+  assert.equal(backoff_ms(1, 0.5, 30_000), 30_000);
+  assert.equal(backoff_ms(9, 1, 30_000), 300_000);
 });
 
 async function started(handlers) {
   const server = scripted(handlers);
-  const phone = await testPhone({ send: server.send });
+  const phone = await test_phone({ send: server.send });
   const timers = new Set();
   phone.later = (ms, work) => {
     const timer = { ms, work };
     timers.add(timer);
     return () => timers.delete(timer);
   };
-  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
-  const room = await openRoom(WELCOME.room.id, phone);
+  await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
+  const room = await open_room(WELCOME.room.id, phone);
   const stop = start(room);
   stops.push(stop);
   await now();
@@ -71,7 +71,7 @@ test("a write during failures does not hurry it; success resets the wait", async
 });
 
 test("the server's Retry-After is kept to; what only a person can mend is not asked every moment", async () => {
-  const { server, wait } = await started({ pull: () => ({ status: 503, retryAfterMs: 90_000 }) });
+  const { server, wait } = await started({ pull: () => ({ status: 503, retry_after_ms: 90_000 }) });
   assert.equal(wait()[0], 90_000);
   server.handlers.pull = () => ({ status: 401, body: {} });
   await now();
@@ -94,7 +94,7 @@ test("a room that had ended and is open again goes on by itself", async () => {
   server.handlers.push = server.handlers.pull = () => ({ status: 410, body: {} });
   await now();
   assert.equal(room.sharing().joined, false);
-  assert.equal(room.sharing().needsYou.length, 1);
+  assert.equal(room.sharing().needs_you.length, 1);
   server.handlers.push = server.handlers.pull = undefined;
   phone.clock += 3_600_000;
   await now();
@@ -133,7 +133,7 @@ test("a small body travels as it is, a large one packed, both with the key in a 
   const { got, base } = await listening(json(200, { fine: true }));
   const ops = Array.from({ length: 60 }, (_, at) => ({ op: `op-${at}`, fields: TANK }));
   for (const body of [{ ops: [] }, { ops }]) {
-    assert.deepEqual((await fetchSend({ method: "POST", path: `${base}/push`, key: "secret", body })).body, {
+    assert.deepEqual((await fetch_send({ method: "POST", path: `${base}/push`, key: "secret", body })).body, {
       fine: true,
     });
   }
@@ -162,12 +162,12 @@ for (const [why, answer] of [
 ]) {
   test(`${why} is no answer`, async () => {
     const { base } = await listening(answer);
-    await assert.rejects(fetchSend({ method: "GET", path: base, timeoutMs: 300 }), Unreachable);
+    await assert.rejects(fetch_send({ method: "GET", path: base, timeout_ms: 300 }), Unreachable);
   });
 }
 
 test("refusals carry their problem, failures their status and when to come back", async () => {
-  const phone = { send: fetchSend };
+  const phone = { send: fetch_send };
   const refused = await listening(
     json(422, { title: "The input is not allowed", detail: "name is needed", errors: [{ field: "name" }] }),
   );
@@ -179,7 +179,7 @@ test("refusals carry their problem, failures their status and when to come back"
   const busy = await listening(json(503, { title: "later" }, { "Retry-After": "7" }));
   await assert.rejects(
     ask(phone, { method: "GET", path: busy.base }),
-    (no) => no instanceof Unreachable && no.status === 503 && no.retryAfterMs === 7000,
+    (no) => no instanceof Unreachable && no.status === 503 && no.retry_after_ms === 7000,
   );
   const proxy = await listening((response) =>
     response.writeHead(502, { "Content-Type": "text/html" }).end("<h1>Bad gateway</h1>"),

@@ -1,10 +1,10 @@
 /** Tasks on a day: due, overdue, done, skipped, next; and the tiles of a task to a rule and back. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { day_of, instant_of, wall_of } from "../../pwa/advice/local_time.js";
-import { occurrences } from "../../pwa/advice/recurrence.js";
-import { LAST_DAY, fields_of, first_form, form_of } from "../../pwa/advice/task_form.js";
-import { days_ahead, due_now, remembering, standing } from "../../pwa/advice/tasks.js";
+import { day_of, instant_of, wall_of } from "../../pwa/advice/tasks/local_time.js";
+import { occurrences } from "../../pwa/advice/tasks/recurrence.js";
+import { LAST_DAY, fields_of, first_form, form_of } from "../../pwa/advice/tasks/task_form.js";
+import { days_ahead, due_now, remembering, standing } from "../../pwa/advice/tasks/tasks.js";
 
 const BERLIN = "Europe/Berlin";
 const ms = (iso) => Date.parse(iso);

@@ -1,25 +1,25 @@
 /** A phone for Node: the real data core on fake-indexeddb, with a clock, randomness and transport the test holds. */
 import "fake-indexeddb/auto";
 import { install } from "../../pwa/contracts.js";
-import { openDatabase } from "../../pwa/data/database.js";
-import { join, openRoom } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/round.js";
+import { open_database } from "../../pwa/data/database.js";
+import { join, open_room } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/share_once.js";
 import { seeded } from "./drawn_numbers.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 let made = 0;
 
 /** Phones made with the same `name` share a database, as two tabs do. */
-export async function testPhone({ name = `test-${++made}`, seed = made, send, database } = {}) {
+export async function test_phone({ name = `test-${++made}`, seed = made, send, database } = {}) {
   const chance = seeded(seed);
   const held = new Set();
   const listeners = new Set();
   const phone = {
     name,
     clock: Date.UTC(2026, 4, 4, 7, 30),
-    database: database ?? (await openDatabase({ name })),
+    database: database ?? (await open_database({ name })),
     now: () => phone.clock,
     random: (count) => Uint8Array.from({ length: count }, () => Math.floor(chance() * 256)),
     chance,
@@ -102,8 +102,8 @@ export function scripted(handlers = {}) {
     const what = request.path.includes("/blobs/") ? "blobs" : request.path.split("?")[0].split("/").at(-1);
     sent.push({ what, ...request });
     const handler = handlers[what] ?? usual[what];
-    const { status = 200, body = null, retryAfterMs = null } = await handler(request);
-    return { status, body, retryAfterMs };
+    const { status = 200, body = null, retry_after_ms = null } = await handler(request);
+    return { status, body, retry_after_ms };
   };
   return { send, sent, handlers, usual };
 }
@@ -148,13 +148,13 @@ export function row(
 }
 
 /** A phone that has joined the server's room; `share` is one round of sharing. */
-export async function joinedPhone(server, how = {}) {
-  const phone = await testPhone({ send: server.send, ...how });
-  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
-  const room = await openRoom(WELCOME.room.id, phone);
+export async function joined_phone(server, how = {}) {
+  const phone = await test_phone({ send: server.send, ...how });
+  await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
+  const room = await open_room(WELCOME.room.id, phone);
   const share = async () => {
     const outcome = await round(phone, WELCOME.room.id, room.inner.refresh);
-    await room.inner.refreshState();
+    await room.inner.refresh_state();
     return outcome;
   };
   return { phone, room, share };

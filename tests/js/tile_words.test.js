@@ -21,11 +21,11 @@ import {
   quick_named,
   task_named,
   task_said,
-} from "../../pwa/ui/tile_words.js";
+} from "../../pwa/ui/words/tile_words.js";
 import { words } from "./languages.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const FAMILIES = [
   [CAUSES, cause_named],
@@ -98,13 +98,13 @@ test("a task's title follows its tile as long as nobody typed another", async ()
 
 test("ammonia and salts by their names in this language", async () => {
   await choose(["de"]);
-  install(in_words(sharedBundle(), words("de")));
+  install(in_words(shared_bundle(), words("de")));
   assert.equal(dosed_said({ what: "household ammonia", what_code: "household_ammonia" }), "Salmiakgeist");
   assert.equal(
     dosed_said({ what: "potassium nitrate", what_code: "potassium_nitrate" }),
     words("de")["potassium nitrate"],
   );
-  install(sharedBundle());
+  install(shared_bundle());
 });
 
 test("every tile's words are its own, and fit their records", async () => {

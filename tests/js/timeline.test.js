@@ -1,17 +1,17 @@
 /** The timeline: what belongs together, in groups and days, corrected and taken out, on the real records of a phone. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { CORRECTED, GROUPS, by_day, correction, removal, timeline } from "../../pwa/advice/timeline.js";
+import { CORRECTED, GROUPS, by_day, correction, removal, timeline } from "../../pwa/advice/journal/timeline.js";
 import { records } from "../../pwa/contracts.js";
-import { openRoom } from "../../pwa/data/fish_room.js";
-import { TANK, testPhone } from "./test_phone.js";
+import { open_room } from "../../pwa/data/fish_room.js";
+import { TANK, test_phone } from "./test_phone.js";
 
 const at = (day, hour) => `2026-05-${String(day).padStart(2, "0")}T${String(hour).padStart(2, "0")}:00:00.000Z`;
 let made = 0;
 const new_id = () => `made-${String(++made).padStart(4, "0")}`;
 
 async function kept() {
-  const room = await openRoom("local", await testPhone());
+  const room = await open_room("local", await test_phone());
   const put = (kind, id, fields) => ({ type: "put", kind, id, fields });
   const tank = "tank-0001";
   await room.write([

@@ -1,7 +1,7 @@
 /** The trace's own words: by what a tank was reached, in the order of time, the nearest first; which tanks, networkx says (tests/outside). */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { shared_between, trace } from "../../pwa/advice/trace.js";
+import { shared_between, trace } from "../../pwa/advice/life/trace.js";
 
 const at = (day) => `2026-05-0${day}T08:00:00.000Z`;
 const water = (id, day, from_tank, tank) => ({ id, at: at(day), from_tank, tank });

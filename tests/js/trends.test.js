@@ -1,11 +1,11 @@
 /** Trends: readings as nitrogen, feed a day, water a week, in the keeper's own days. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { SPANS, TRENDS, in_brief, span, trend } from "../../pwa/advice/trends.js";
+import { SPANS, TRENDS, in_brief, span, trend } from "../../pwa/advice/journal/trends.js";
 import { install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const NOW = new Date(2026, 4, 20, 12).getTime();
 const at = (day, hour = 8, month = 4) => new Date(2026, month, day, hour).toISOString();

@@ -2,9 +2,9 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { InvalidInput, contracts, install, run } from "../../pwa/contracts.js";
-import { folder, sharedBundle } from "./shared_bundle.js";
+import { folder, shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 const vectors = folder("vectors");
 
 for (const [name, spec] of Object.entries(contracts())) {

@@ -3,9 +3,9 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { tap_mix, warmth_of } from "../../pwa/advice/warmth.js";
 import { InvalidInput, install } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
-install(sharedBundle());
+install(shared_bundle());
 
 const now = Date.parse("2026-05-10T08:00:00.000Z");
 const read = (value, at) => ({ parameter: "temperature", value, at });

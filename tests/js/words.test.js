@@ -9,7 +9,11 @@ const pwa = new URL("../../pwa/", import.meta.url);
 const sources = [
   "app.js",
   "routes.js",
-  ...["screens", "ui"].flatMap((folder) => readdirSync(new URL(folder, pwa)).map((file) => `${folder}/${file}`)),
+  ...["screens", "ui"].flatMap((folder) =>
+    readdirSync(new URL(folder, pwa), { recursive: true })
+      .filter((file) => file.endsWith(".js"))
+      .map((file) => `${folder}/${file}`),
+  ),
 ].map((path) => [path, readFileSync(new URL(path, pwa), "utf8")]);
 
 test("every text named in the code is in the catalogue", () => {

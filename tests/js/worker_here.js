@@ -4,7 +4,7 @@
 export async function a_worker() {
   const heard = [];
   globalThis.self = { addEventListener: (_, listener) => heard.push(listener), postMessage: () => {} };
-  await import(`../../pwa/calc/outlook_worker.js?${Math.random()}`);
+  await import(`../../pwa/workers/outlook_worker.js?${Math.random()}`);
   const self_now = globalThis.self;
   const worker = { posts: [], onmessage: null, onerror: null, terminated: false };
   worker.terminate = () => (worker.terminated = true);

@@ -1,12 +1,12 @@
 /** A refusal beside its field speaks in one unit, the one that the field is typed in, and names choices by their words. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { wrongWords } from "../../pwa/bench/wrong_words.js";
+import { wrong_words } from "../../pwa/bench/wrong_words.js";
 import { InvalidInput, contracts, install, run } from "../../pwa/contracts.js";
-import { sharedBundle } from "./shared_bundle.js";
+import { shared_bundle } from "./shared_bundle.js";
 
 const MARKS = { decimal: ".", group: "," };
-install(sharedBundle());
+install(shared_bundle());
 const spec = (name) => contracts().volume.inputs.find((one) => one.name === name);
 const refused = (input, field) => {
   try {
@@ -20,16 +20,16 @@ const GLASS = { shape: "cuboid", measures: "inside", length_cm: 60, width_cm: 30
 
 test("out of range in inches: no centimetres beside them", () => {
   const error = refused({ ...GLASS, height_cm: 0 }, "height_cm");
-  assert.deepEqual(wrongWords(spec("height_cm"), error, "us", MARKS), {
+  assert.deepEqual(wrong_words(spec("height_cm"), error, "us", MARKS), {
     message: "must be from 0.3937 to 118.11 in",
     allowed: "0.3937 – 118.11 in",
   });
-  assert.equal(wrongWords(spec("height_cm"), error, "metric", MARKS).message, "must be from 1 to 300 cm");
+  assert.equal(wrong_words(spec("height_cm"), error, "metric", MARKS).message, "must be from 1 to 300 cm");
 });
 
 test("what is no number keeps its words", () => {
   const error = refused({ ...GLASS, height_cm: "abc" }, "height_cm");
-  assert.deepEqual(wrongWords(spec("height_cm"), error, "us", MARKS), {
+  assert.deepEqual(wrong_words(spec("height_cm"), error, "us", MARKS), {
     message: "must be a number",
     allowed: "0.3937 – 118.11 in",
   });
@@ -40,16 +40,16 @@ test("choices are named as the form names them", () => {
     .choices.map((one) => one.label)
     .join(", ");
   assert.ok(labels.startsWith("rectangular, "));
-  assert.deepEqual(wrongWords(spec("shape"), refused({}, "shape"), "metric", MARKS), {
+  assert.deepEqual(wrong_words(spec("shape"), refused({}, "shape"), "metric", MARKS), {
     message: "is needed",
     allowed: labels,
   });
-  const odd = wrongWords(spec("shape"), refused({ ...GLASS, height_cm: 40, shape: "cube" }, "shape"), "metric", MARKS);
+  const odd = wrong_words(spec("shape"), refused({ ...GLASS, height_cm: 40, shape: "cube" }, "shape"), "metric", MARKS);
   assert.deepEqual(odd, { message: `must be one of: ${labels}`, allowed: labels });
 });
 
 test("what has no field of its own stands as it came", () => {
-  assert.deepEqual(wrongWords(undefined, { message: "is needed", allowed: "text" }, "us", MARKS), {
+  assert.deepEqual(wrong_words(undefined, { message: "is needed", allowed: "text" }, "us", MARKS), {
     message: "is needed",
     allowed: "text",
   });
@@ -57,7 +57,7 @@ test("what has no field of its own stands as it came", () => {
 
 test("several refusals in one line, each by its label, not by the name of its field", async () => {
   globalThis.navigator ??= /** @type {any} */ ({ language: "en-GB" });
-  const { refusal_said } = await import("../../pwa/ui/refusal_said.js");
+  const { refusal_said } = await import("../../pwa/ui/words/refusal_said.js");
   const no = new InvalidInput([
     refused({ ...GLASS, height_cm: 0 }, "height_cm"),
     { field: "odd", message: "is not a field here", allowed: "none" },

@@ -22,10 +22,10 @@ const seen = (rows) => show({ kind: "reading", fields: [] }, records(rows)).map(
 process.stdout.write(JSON.stringify(JSON.parse(text).map(seen)));
 """
 RUN = """
-const { readingsCsv } = await import(process.argv[1]);
+const { readings_csv } = await import(process.argv[1]);
 let text = "";
 for await (const part of process.stdin) text += part;
-const table = ({ readings, tanks, people }) => readingsCsv(readings, tanks, (keeper) => people[keeper] ?? null);
+const table = ({ readings, tanks, people }) => readings_csv(readings, tanks, (keeper) => people[keeper] ?? null);
 process.stdout.write(JSON.stringify(JSON.parse(text).map(table)));
 """
 WORDS = st.text(st.sampled_from("ab=+-@\t\r\n\",';é 1"), max_size=8)

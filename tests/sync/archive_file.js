@@ -1,8 +1,8 @@
 /** The phone's side of test_archive_between.py: `export FILE` writes a room's archive, `import FILE` prints what it then shows. */
 import { readFileSync, writeFileSync } from "node:fs";
-import { join, openRoom } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/round.js";
-import { TANK, WELCOME, page, reading, row, scripted, testPhone } from "../js/test_phone.js";
+import { join, open_room } from "../../pwa/data/fish_room.js";
+import { round } from "../../pwa/data/share_once.js";
+import { TANK, WELCOME, page, reading, row, scripted, test_phone } from "../js/test_phone.js";
 
 const [what, file] = process.argv.slice(2);
 
@@ -15,14 +15,14 @@ async function sample() {
     },
   ];
   const server = scripted({ pull: (request) => page(request, request.path.includes("since=0") ? rows : []) });
-  const phone = await testPhone({ send: server.send });
-  await join({ secret: "s", keeperName: "Ada", deviceName: "phone" }, phone);
-  const room = await openRoom(WELCOME.room.id, phone);
+  const phone = await test_phone({ send: server.send });
+  await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
+  const room = await open_room(WELCOME.room.id, phone);
   await round(phone, room.id, room.inner.refresh);
   const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.5) }]);
   await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.25, { supersedes: first }) }]);
   await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50, place: "shelf" } }]);
-  await room.addPhoto(new Blob([Uint8Array.from([0xff, 0xd8, 0xff, 1])], { type: "image/jpeg" }), {
+  await room.add_photo(new Blob([Uint8Array.from([0xff, 0xd8, 0xff, 1])], { type: "image/jpeg" }), {
     tank: "tank-0001",
   });
   return room;
@@ -31,7 +31,7 @@ async function sample() {
 if (what === "export") {
   writeFileSync(file, new Uint8Array(await (await (await sample()).export()).arrayBuffer()));
 } else {
-  const room = await openRoom("local", await testPhone());
+  const room = await open_room("local", await test_phone());
   const done = await room.import(new Blob([readFileSync(file)]));
   const shown = {};
   for (const kind of ["tank", "reading", "note", "photo"])

@@ -60,7 +60,7 @@ async function twice(world, phone, request) {
   world.invariants.same(before, await world.server.ask("dump"), "a request that came twice");
 }
 
-export async function lateDouble(world) {
+export async function late_double(world) {
   if (!world.network.sent.length) return;
   const { request, phone } = world.pick(world.network.sent);
   if (request.path.endsWith("/join")) return;

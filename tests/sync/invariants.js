@@ -37,10 +37,10 @@ export class Invariants {
   answered(request, { status, body }, joining) {
     if (!/\/(push|pull|bring-back)(\?|$)/.test(request.path)) return;
     const refusal = this.world.membership.refusal(request.key);
-    const mayBeIn = joining && (status === 200 || status === 409);
+    const may_be_in = joining && (status === 200 || status === 409);
     if (refusal !== null)
       return this.hold(
-        status === refusal || mayBeIn,
+        status === refusal || may_be_in,
         `push or pull without membership was answered ${status}, not ${refusal}`,
       );
     this.hold(
@@ -51,7 +51,7 @@ export class Invariants {
 
   // Writing: what was said to be saved is stored, and beats what its author saw.
 
-  beforeWrite(phone, room, changes) {
+  before_write(phone, room, changes) {
     phone.seen = new Map();
     for (const { kind, id } of changes) if (id) phone.seen.set(id, { ...room.get(kind, id) });
     phone.found = 0;
@@ -76,7 +76,7 @@ export class Invariants {
   /** A connection of our own, past the tabs. */
   async reader(phone) {
     if (!this.stores.has(phone))
-      this.stores.set(phone, await this.world.core.openDatabase({ name: phone.databaseName }));
+      this.stores.set(phone, await this.world.core.open_database({ name: phone.database_name }));
     return this.stores.get(phone);
   }
 
@@ -105,45 +105,45 @@ export class Invariants {
 
   // After steps.
 
-  async afterStep(deep) {
+  async after_step(deep) {
     if (this.failed) throw this.failed;
     if (deep) await this.everywhere(await this.world.server.ask("dump"), false);
   }
 
-  async atEnd() {
+  async at_end() {
     if (this.failed) throw this.failed;
     const server = await this.world.server.ask("dump");
     await this.everywhere(server, true);
     await this.converged(server);
-    await this.broughtBack(server);
-    this.editsBeatWhatWasSeen(server);
+    await this.brought_back(server);
+    this.edits_beat_what_was_seen(server);
   }
 
-  async everywhere(server, atEnd) {
-    this.lastWriterWins(server);
-    this.noStampAhead(server);
-    const onServer = new Set(server.ops.map(({ op }) => op));
+  async everywhere(server, at_end) {
+    this.last_writer_wins(server);
+    this.no_stamp_ahead(server);
+    const on_server = new Set(server.ops.map(({ op }) => op));
     for (const phone of this.world.phones) {
       const held = await this.read(phone);
-      this.nothingLost(phone, held, onServer, atEnd);
-      this.cursorPassesNothing(phone, held, server);
-      this.onlyWhatIsOurs(phone, held);
+      this.nothing_lost(phone, held, on_server, at_end);
+      this.cursor_passes_nothing(phone, held, server);
+      this.only_what_is_ours(phone, held);
     }
   }
 
   /** Every op is on the server, in the outbox, in "needs you", or kept for a server that was restored. */
-  nothingLost(phone, { outbox, kept, room, identity }, onServer, atEnd) {
+  nothing_lost(phone, { outbox, kept, room, identity }, on_server, at_end) {
     const waiting = new Set(outbox.map(({ op }) => op.op));
     const spare = new Set(kept.map(({ op }) => op.op));
-    const settled = atEnd && room && !room.ended && this.world.membership.mayShare(identity.key);
+    const settled = at_end && room && !room.ended && this.world.membership.may_share(identity.key);
     for (const [id, logged] of this.ops) {
-      if (logged.phone !== phone || onServer.has(id) || waiting.has(id)) continue;
+      if (logged.phone !== phone || on_server.has(id) || waiting.has(id)) continue;
       this.hold(!settled && spare.has(id), `${phone.name} lost ${JSON.stringify(logged.op)}`);
     }
   }
 
   /** Rows go when the membership has; and no op here breaks its kind, so only a role or an ended membership refuses any. */
-  onlyWhatIsOurs(phone, { outbox, rows, former, room }) {
+  only_what_is_ours(phone, { outbox, rows, former, room }) {
     this.hold(!room?.ended || !(rows.length || former.length), `${phone.name} keeps rows of a room it is no longer in`);
     for (const { state, reason, op } of outbox) {
       this.hold(
@@ -154,7 +154,7 @@ export class Invariants {
   }
 
   /** Whatever the server holds up to the cursor, the mirror holds just so. */
-  cursorPassesNothing(phone, { rows, room }, server) {
+  cursor_passes_nothing(phone, { rows, room }, server) {
     if (!room || room.epoch !== server.epoch || room.ended) return;
     // Rows taken away from outside are asked for again at the next round; until then there is a gap.
     if (room.count !== rows.length) return;
@@ -170,7 +170,7 @@ export class Invariants {
   }
 
   /** An oracle of its own: all the server took, ops and rows, folded one after the other, the later stamp winning by field. */
-  lastWriterWins({ records, ops }) {
+  last_writer_wins({ records, ops }) {
     const oracle = new Map();
     for (const { op, id, type, stamp, fields: stored } of ops) {
       const record = oracle.get(id) ?? { fields: {}, stamps: {}, deleted: null, restored: null };
@@ -202,7 +202,7 @@ export class Invariants {
       this.same(record, got.get(id), `record ${id} is not what last writer wins makes it`);
   }
 
-  noStampAhead({ records }) {
+  no_stamp_ahead({ records }) {
     const ceiling = this.world.now + AHEAD_MS;
     for (const { id, stamps, deleted, restored } of records) {
       for (const stamp of [...Object.values(stamps), deleted, restored]) {
@@ -215,7 +215,7 @@ export class Invariants {
   }
 
   /** An edit's stamp is later than that of the value its author was looking at. */
-  editsBeatWhatWasSeen({ ops }) {
+  edits_beat_what_was_seen({ ops }) {
     const stamps = new Map(ops.map(({ op, stamp }) => [op, stamp]));
     const writer = new Map();
     for (const [id, { op }] of this.ops)
@@ -247,18 +247,18 @@ export class Invariants {
   }
 
   /** What phones showed when the server was restored is back, or a later edit of it, whoever had written it. */
-  async broughtBack({ records }) {
-    const written = this.world.core.writtenBy();
+  async brought_back({ records }) {
+    const written = this.world.core.written_by();
     const found = new Map(records.map((record) => [record.id, record]));
     for (const phone of this.world.phones) {
       const { identity, former } = await this.read(phone);
-      const role = this.world.membership.mayShare(identity.key) ? this.world.membership.roles.get(phone.keeper) : null;
+      const role = this.world.membership.may_share(identity.key) ? this.world.membership.roles.get(phone.keeper) : null;
       for (const row of phone.shown) {
         if (!written[row.kind].includes(role)) continue;
         this.world.count("shown row back");
         const record = found.get(row.id);
         this.hold(record, `${phone.name} had shown ${JSON.stringify(row)}, and it did not come back`);
-        const place = (stamp) => placeOf(stamp, row.moved ?? {}, record.moved ?? {});
+        const place = (stamp) => place_of(stamp, row.moved ?? {}, record.moved ?? {});
         for (const [name, stamp] of Object.entries(row.stamps)) {
           this.hold(
             record.stamps[name] >= place(stamp),
@@ -279,17 +279,17 @@ export class Invariants {
 
   /** All who may see have the same rows as the server, and their screens show the same. */
   async converged(server) {
-    const rows = server.records.map((record) => JSON.stringify(inOrder(record))).sort();
+    const rows = server.records.map((record) => JSON.stringify(in_order(record))).sort();
     let shown = null;
     const known = new Set(server.records.map(({ id }) => id));
     for (const phone of this.world.phones) {
       const held = await this.read(phone);
-      if (!this.world.membership.mayShare(held.identity.key)) continue;
+      if (!this.world.membership.may_share(held.identity.key)) continue;
       const open = held.outbox.filter(
         ({ state, op, creates }) => state !== "needs you" && (creates || known.has(op.id)),
       );
       this.hold(!open.length, `${phone.name} still holds back ${JSON.stringify(open)}`);
-      const mirror = held.rows.map(({ room: _room, ...row }) => JSON.stringify(inOrder(row))).sort();
+      const mirror = held.rows.map(({ room: _room, ...row }) => JSON.stringify(in_order(row))).sort();
       this.same(rows, mirror, `${phone.name}'s mirror is not the server's`);
       if (held.outbox.length) continue;
       for (const tab of phone.tabs) {
@@ -298,7 +298,7 @@ export class Invariants {
           .sort();
         shown ??= view;
         this.same(shown, view, `${phone.name} shows something else`);
-        this.same([], tab.room.sharing().needsYou, `${phone.name} asks for nothing`);
+        this.same([], tab.room.sharing().needs_you, `${phone.name} asks for nothing`);
       }
     }
   }
@@ -323,10 +323,10 @@ export class Invariants {
 }
 
 /** Where a stamp of a row stands in another that knows what became of those in the future. */
-function placeOf(stamp, its, known) {
+function place_of(stamp, its, known) {
   const written = Object.keys(its).find((one) => its[one] === stamp) ?? stamp;
   return known[written] ?? stamp;
 }
 
 /** The row's members by name, so that rows compare as text. */
-const inOrder = (row) => Object.fromEntries(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)));
+const in_order = (row) => Object.fromEntries(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)));

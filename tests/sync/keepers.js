@@ -6,7 +6,7 @@ export async function write(world, phone = world.pick(world.phones)) {
   const changes = edits(world, tab.room);
   if (!changes.length) return;
   world.note("write", phone.name, JSON.stringify(changes));
-  world.invariants.beforeWrite(phone, tab.room, changes);
+  world.invariants.before_write(phone, tab.room, changes);
   const writing = tab.room.write(changes).then(
     () => world.invariants.saved(phone, changes.length),
     // A second tab may have changed what this one saw; then nothing was saved and the person is told.
@@ -52,21 +52,21 @@ function edits(world, room) {
   return [{ type: world.chance() < 0.5 ? "del" : "restore", kind: "tank", id: tank.id }];
 }
 
-export async function openAnother(world) {
+export async function open_another(world) {
   const phone = world.pick(world.phones);
   if (phone.tabs.size >= 2) return;
   world.note("open tab", phone.name);
-  await world.openTab(phone, world.chance() < 0.2 ? world.below(30) : Infinity);
+  await world.open_tab(phone, world.chance() < 0.2 ? world.below(30) : Infinity);
 }
 
-export async function fireTimer(world) {
+export async function fire_timer(world) {
   const tab = world.pick(world.phones.flatMap((phone) => [...phone.tabs]));
   if (tab?.fire()) world.note("timer", tab.owner.name);
 }
 
-export async function tryAgain(world) {
+export async function try_again(world) {
   const tab = world.pick(world.phones.flatMap((phone) => [...phone.tabs]));
   if (!tab?.room) return;
   world.note("try again", tab.owner.name);
-  tab.room.tryAgain().catch((failed) => world.invariants.broken(`trying again failed: ${failed.stack}`));
+  tab.room.try_again().catch((failed) => world.invariants.broken(`trying again failed: ${failed.stack}`));
 }

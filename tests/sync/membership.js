@@ -14,7 +14,7 @@ export class Membership {
   }
 
   /** What holds after this backup came back now: as it was then, but what was closed since stays closed. @param {Membership} now */
-  restoredOver(now) {
+  restored_over(now) {
     const back = this.copy();
     for (const [key, device] of back.devices) device.revoked ||= now.devices.get(key)?.revoked ?? false;
     for (const [keeper, role] of back.roles) back.roles.set(keeper, now.roles.get(keeper) === null ? null : role);
@@ -35,7 +35,7 @@ export class Membership {
     return role === null ? 410 : null;
   }
 
-  mayShare(key) {
+  may_share(key) {
     return this.refusal(key) === null;
   }
 }

@@ -7,7 +7,7 @@ function ask(world, request) {
 
 export function owner(world) {
   return [...world.membership.devices].find(
-    ([key, device]) => device.keeper === world.phones[0].keeper && world.membership.mayShare(key),
+    ([key, device]) => device.keeper === world.phones[0].keeper && world.membership.may_share(key),
   )?.[0];
 }
 
@@ -17,11 +17,11 @@ export async function invite(world, how) {
 }
 
 /** Join; an answer may be lost and the page may die, then the same secret is tried again. */
-export async function joinNow(world, phone, secret, fates = ["well"]) {
+export async function join_now(world, phone, secret, fates = ["well"]) {
   for (let tries = 0; ; tries++) {
-    const tab = [...phone.tabs][0] ?? (await world.openTab(phone));
+    const tab = [...phone.tabs][0] ?? (await world.open_tab(phone));
     let ended = "not";
-    world.core.join({ secret, keeperName: phone.name, deviceName: phone.name }, tab.surroundings).then(
+    world.core.join({ secret, keeper_name: phone.name, device_name: phone.name }, tab.surroundings).then(
       () => (ended = "joined"),
       (failed) => (ended = failed),
     );
@@ -31,7 +31,7 @@ export async function joinNow(world, phone, secret, fates = ["well"]) {
     world.hold(tab.dead || ended instanceof world.core.Unreachable, `joining failed: ${ended?.stack ?? ended}`);
   }
   world.reopen(phone);
-  await world.openTab(phone);
+  await world.open_tab(phone);
 }
 
 export async function rejoin(world, phone) {
@@ -41,10 +41,10 @@ export async function rejoin(world, phone) {
   const { secret } = await invite(world, keeper);
   if (!secret) return;
   world.note("rejoin", phone.name);
-  if (!phone.tabs.size) await world.openTab(phone);
+  if (!phone.tabs.size) await world.open_tab(phone);
   // A phone that was told that its membership is over has let go of the room: of a restored server too.
   if ((await world.invariants.read(phone)).room?.ended) await world.invariants.forgot(phone);
-  await joinNow(world, phone, secret, ["well", "well", "lost answer", "server crash"]);
+  await join_now(world, phone, secret, ["well", "well", "lost answer", "server crash"]);
 }
 
 export async function revoke(world) {
@@ -69,7 +69,7 @@ export async function revoke(world) {
   }
 }
 
-export async function changeRole(world) {
+export async function change_role(world) {
   const phone = world.pick(world.phones.slice(2));
   const role = world.pick(["keeper", "helper", "viewer"]);
   const key = owner(world);
@@ -84,8 +84,8 @@ export async function changeRole(world) {
   if (status === 200) world.membership.roles.set(phone.keeper, role);
 }
 
-export async function rejoinSomeone(world) {
-  const out = world.phones.filter((phone) => !world.membership.mayShare(phone.key));
+export async function rejoin_someone(world) {
+  const out = world.phones.filter((phone) => !world.membership.may_share(phone.key));
   // Joining takes the network for itself, so what is under way is lost first.
   while (world.network.parked.length) await deliver(world, 0, "lost request");
   if (out.length && owner(world)) await rejoin(world, world.pick(out));

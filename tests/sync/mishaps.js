@@ -4,7 +4,7 @@ import { write } from "./keepers.js";
 
 const DAY = 86_400_000;
 
-export async function makeBackup(world) {
+export async function make_backup(world) {
   world.note("backup");
   await world.server.ask("backup", { now: world.now });
   world.backup = world.membership.copy();
@@ -15,7 +15,7 @@ export async function restore(world) {
   world.note("restore");
   await world.invariants.restored();
   await world.server.ask("restore", { now: world.now });
-  world.membership = world.backup.restoredOver(world.membership);
+  world.membership = world.backup.restored_over(world.membership);
 }
 
 export async function evict(world) {
@@ -31,7 +31,7 @@ export async function evict(world) {
 }
 
 /** A phone falls into the water, with all that was on it. Its keeper comes back with a new one. */
-export async function losePhone(world) {
+export async function lose_phone(world) {
   const at = 1 + world.below(world.phones.length - 1);
   const lost = world.phones[at];
   world.note("lose phone", lost.name);
@@ -40,17 +40,17 @@ export async function losePhone(world) {
   await world.settle();
   world.invariants.gone(lost);
   const name = `${lost.name}-again`;
-  world.phones[at] = world.makePhone(name, 10 * at + world.counts["lose phone"]);
+  world.phones[at] = world.make_phone(name, 10 * at + world.counts["lose phone"]);
   world.phones[at].keeper = lost.keeper;
-  await world.openTab(world.phones[at]);
+  await world.open_tab(world.phones[at]);
 }
 
-export function crashPhone(world) {
+export function crash_phone(world) {
   const phone = world.pick(world.phones);
   const tab = world.pick([...phone.tabs]);
   if (!tab) return;
   world.note("arm crash", phone.name);
-  tab.dieAt = tab.steps + 1 + world.below(40);
+  tab.die_at = tab.steps + 1 + world.below(40);
 }
 
 /** A phone's clock is set anew, by seconds or by days. */

@@ -28,6 +28,6 @@ export class Network {
   answer(message, { status, body }) {
     this.answered.push({ path: message.request.path, status, body, phone: message.tab.owner });
     if (this.answered.length > 20) this.answered.shift();
-    if (!message.tab.dead) message.resolve({ status, body: structuredClone(body), retryAfterMs: null });
+    if (!message.tab.dead) message.resolve({ status, body: structuredClone(body), retry_after_ms: null });
   }
 }

@@ -1,7 +1,7 @@
 /** Run seeds: node run.js --from 1 --seeds 100 [--every 5] --steps 80 --pwa DIR --server DIR --python PATH [--trace] [--seconds 3600]. Prints one JSON line. */
 import { parseArgs } from "node:util";
-import { loadCore } from "./core.js";
-import { startServer } from "./server.js";
+import { load_core } from "./core.js";
+import { start_server } from "./server.js";
 import { World } from "./world.js";
 
 const here = (path) => new URL(path, import.meta.url).pathname;
@@ -20,8 +20,8 @@ const { values } = parseArgs({
 });
 
 console.warn = () => {};
-const server = await startServer(values.python, values.server);
-const core = await loadCore(values.pwa);
+const server = await start_server(values.python, values.server);
+const core = await load_core(values.pwa);
 const first = Number(values.from);
 const total = {};
 const report = { from: first, seeds: 0, violation: null };

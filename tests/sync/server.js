@@ -3,7 +3,7 @@ import { spawn } from "node:child_process";
 import { createInterface } from "node:readline";
 
 /** @param {string} python @param {string} path the folder that holds the package `limnary` */
-export async function startServer(python, path) {
+export async function start_server(python, path) {
   const script = new URL("server_process.py", import.meta.url).pathname;
   const child = spawn(python, [script], {
     stdio: ["pipe", "pipe", "inherit"],

@@ -14,13 +14,13 @@ export class Tab {
     Object.assign(this, { owner: phone, core, network, load });
     this.dead = false;
     this.steps = 0;
-    this.dieAt = Infinity;
+    this.die_at = Infinity;
     this.timers = new Set();
     this.listeners = new Set();
   }
 
   async open() {
-    this.real = await this.core.openDatabase({ name: this.owner.databaseName });
+    this.real = await this.core.open_database({ name: this.owner.database_name });
     this.surroundings = {
       database: {
         read: (names, work) => this.transact(this.real.read, names, work),
@@ -48,14 +48,14 @@ export class Tab {
 
   /** Open the room and keep it shared, as app.js does. */
   async enter(id) {
-    this.room = await this.core.openRoom(id, this.surroundings);
+    this.room = await this.core.open_room(id, this.surroundings);
     this.stop = this.core.start(this.room);
   }
 
   /** Every await of the core passes here, before and after it. */
   step() {
     this.steps++;
-    if (this.steps >= this.dieAt) this.die();
+    if (this.steps >= this.die_at) this.die();
     return this.dead;
   }
 
@@ -104,7 +104,7 @@ export class Tab {
 
   async alone(name, work) {
     const { locks } = this.owner;
-    if (!this.owner.hasLocks) return { held: true, result: await work() };
+    if (!this.owner.has_locks) return { held: true, result: await work() };
     if (locks.get(name)?.dead === false) return { held: false };
     locks.set(name, this);
     try {

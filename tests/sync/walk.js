@@ -1,8 +1,8 @@
 /** One seed's walk: which act comes next, and the peace at its end. */
-import { deliver, fate, lateDouble } from "./delivery.js";
-import { fireTimer, openAnother, tryAgain, write } from "./keepers.js";
-import { changeRole, owner, rejoin, rejoinSomeone, revoke } from "./membership_acts.js";
-import { crashPhone, evict, jump, leap, losePhone, makeBackup, partition, restore } from "./mishaps.js";
+import { deliver, fate, late_double } from "./delivery.js";
+import { fire_timer, open_another, try_again, write } from "./keepers.js";
+import { change_role, owner, rejoin, rejoin_someone, revoke } from "./membership_acts.js";
+import { crash_phone, evict, jump, leap, lose_phone, make_backup, partition, restore } from "./mishaps.js";
 
 export async function act(world) {
   const roll = world.chance();
@@ -10,27 +10,27 @@ export async function act(world) {
     return deliver(world, world.below(world.network.parked.length), fate(world));
   const acts = [
     [0.28, () => write(world)],
-    [0.57, () => fireTimer(world)],
-    [0.66, () => crashPhone(world)],
-    [0.76, () => openAnother(world)],
+    [0.57, () => fire_timer(world)],
+    [0.66, () => crash_phone(world)],
+    [0.76, () => open_another(world)],
     [0.79, () => evict(world)],
     [0.82, () => revoke(world)],
-    [0.85, () => changeRole(world)],
-    [0.88, () => makeBackup(world)],
+    [0.85, () => change_role(world)],
+    [0.88, () => make_backup(world)],
     [0.9, () => restore(world)],
-    [0.905, () => lateDouble(world)],
-    [0.91, () => losePhone(world)],
-    [0.92, () => tryAgain(world)],
+    [0.905, () => late_double(world)],
+    [0.91, () => lose_phone(world)],
+    [0.92, () => try_again(world)],
     [0.96, () => jump(world)],
-    [0.98, () => rejoinSomeone(world)],
+    [0.98, () => rejoin_someone(world)],
     [1, () => partition(world)],
   ];
   if (world.storm && world.chance() < 0.3)
     return world.pick([
       () => leap(world),
-      () => makeBackup(world),
+      () => make_backup(world),
       () => restore(world),
-      () => fireTimer(world),
+      () => fire_timer(world),
       () => write(world),
     ])();
   const which = world.chance();
@@ -42,12 +42,12 @@ export async function heal(world) {
   world.note("heal");
   for (const phone of world.phones) {
     phone.offline = false;
-    for (const tab of phone.tabs) tab.dieAt = Infinity;
+    for (const tab of phone.tabs) tab.die_at = Infinity;
   }
   while (world.network.parked.length) await deliver(world, 0, "lost request");
   for (const phone of world.phones) {
-    if (!world.membership.mayShare(phone.key) && owner(world) && world.chance() < 0.6) await rejoin(world, phone);
-    if (!phone.tabs.size) await world.openTab(phone);
+    if (!world.membership.may_share(phone.key) && owner(world) && world.chance() < 0.6) await rejoin(world, phone);
+    if (!phone.tabs.size) await world.open_tab(phone);
     for (const tab of phone.tabs) if (tab.stale) void tab.room.inner.reread();
   }
   for (let round = 0, calm = 0; calm < 2; round++) {

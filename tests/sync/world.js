@@ -7,7 +7,7 @@ import { IDBFactory } from "fake-indexeddb";
 import { seeded } from "../js/drawn_numbers.js";
 import { Invariants } from "./invariants.js";
 import { Membership } from "./membership.js";
-import { invite, joinNow } from "./membership_acts.js";
+import { invite, join_now } from "./membership_acts.js";
 import { Network } from "./network.js";
 import { Tab } from "./tab.js";
 import { act, heal } from "./walk.js";
@@ -38,10 +38,10 @@ export class World {
       this.now += 1 + this.below(this.chance() < 0.05 ? 6 * 3_600_000 : 20_000);
       await act(this);
       await this.settle();
-      await this.invariants.afterStep(step % 8 === 7);
+      await this.invariants.after_step(step % 8 === 7);
     }
     await heal(this);
-    await this.invariants.atEnd();
+    await this.invariants.at_end();
   }
 
   /** Let go of everything, so that many seeds fit one process. */
@@ -85,39 +85,39 @@ export class World {
   async begin() {
     const { room, secret } = await this.server.ask("new", { seed: this.seed, now: this.now });
     this.room = room;
-    this.phones = ["ada", "ada-2", "ben", "cleo"].map((name, at) => this.makePhone(name, at));
+    this.phones = ["ada", "ada-2", "ben", "cleo"].map((name, at) => this.make_phone(name, at));
     const [ada, second, ben, cleo] = this.phones;
-    for (const phone of this.phones) await this.openTab(phone);
-    await joinNow(this, ada, secret);
-    await joinNow(this, second, (await invite(this, { keeper: ada.keeper })).secret);
-    await joinNow(this, ben, (await invite(this, { role: "keeper" })).secret);
-    await joinNow(this, cleo, (await invite(this, { role: "helper" })).secret);
+    for (const phone of this.phones) await this.open_tab(phone);
+    await join_now(this, ada, secret);
+    await join_now(this, second, (await invite(this, { keeper: ada.keeper })).secret);
+    await join_now(this, ben, (await invite(this, { role: "keeper" })).secret);
+    await join_now(this, cleo, (await invite(this, { role: "helper" })).secret);
   }
 
-  makePhone(name, at) {
+  make_phone(name, at) {
     const chance = seeded(this.seed * 7 + at);
     const phone = {
       name,
       chance,
-      databaseName: name,
+      database_name: name,
       tabs: new Set(),
       locks: new Map(),
       offline: false,
       shown: [],
       skew: this.skew(),
     };
-    phone.hasLocks = this.chance() < 0.7;
+    phone.has_locks = this.chance() < 0.7;
     phone.now = () => Math.max(0, this.now + phone.skew);
     return phone;
   }
 
   /** Open a tab on the phone's room, or on `local` before it has joined. It may die on the way. */
-  async openTab(phone, dieAfter = Infinity) {
+  async open_tab(phone, die_after = Infinity) {
     const tab = new Tab(phone, this.core, this.network, this.load);
     this.load.running++;
     await tab.open();
     this.load.running--;
-    tab.dieAt = tab.steps + dieAfter;
+    tab.die_at = tab.steps + die_after;
     phone.tabs.add(tab);
     tab
       .enter(phone.joined ? this.room : "local")

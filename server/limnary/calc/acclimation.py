@@ -2,9 +2,9 @@
 
 import math
 
-from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
+from limnary.calc.tolerance import TOLERANCE
 
 
 def acclimation(
@@ -64,7 +64,7 @@ def acclimation(
 
 def _float_minutes(gap_c: float) -> float:
     practice = constants("acclimation_practice")
-    if gap_c <= practice["close_c"] + HAIR:
+    if gap_c <= practice["close_c"] + TOLERANCE:
         return 0.0
     return float(max(constants("acclimation_fao")["float_least_minutes"], gap_c * practice["float_minutes_per_c"]))
 
@@ -76,13 +76,13 @@ def _mix_minutes(ph_gap: float | None, gh_gap: float | None) -> float:
 
 
 def _ph_far(ph_gap: float | None) -> bool:
-    return ph_gap is not None and ph_gap > constants("acclimation_fao")["ph_far"] + HAIR
+    return ph_gap is not None and ph_gap > constants("acclimation_fao")["ph_far"] + TOLERANCE
 
 
 def _steps(minutes: float) -> tuple[int, int]:
     """(number of steps, minutes of each): steps of 5 minutes up to 1 h, of 15 up to 4 h, else of 60."""
-    length = 5 if minutes <= 60 + HAIR else 15 if minutes <= 240 + HAIR else 60
-    return math.ceil(minutes / length - HAIR), length
+    length = 5 if minutes <= 60 + TOLERANCE else 15 if minutes <= 240 + TOLERANCE else 60
+    return math.ceil(minutes / length - TOLERANCE), length
 
 
 def _bag_share_left(ph_gap: float | None, gh_gap: float | None) -> float:
@@ -125,7 +125,7 @@ def _flow(ml_minute: float) -> dict:
 
 
 def _spills(litres: float, vessel_l: float | None) -> bool:
-    return vessel_l is not None and litres > vessel_l + HAIR
+    return vessel_l is not None and litres > vessel_l + TOLERANCE
 
 
 def _notes(ph_gap: float | None, gh_gap: float | None, hours_in_bag: float) -> list[str]:
@@ -133,7 +133,7 @@ def _notes(ph_gap: float | None, gh_gap: float | None, hours_in_bag: float) -> l
     notes = ["long_in_bag"] if hours_in_bag >= practice["long_in_bag_hours"] else []
     if _ph_far(ph_gap):
         notes.append("ph_far")
-    if gh_gap is not None and gh_gap > practice["far_dgh"] + HAIR:
+    if gh_gap is not None and gh_gap > practice["far_dgh"] + TOLERANCE:
         notes.append("gh_far")
     if ph_gap is None and gh_gap is None:
         notes.append("nothing_measured")

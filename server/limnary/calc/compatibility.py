@@ -3,9 +3,9 @@
 from itertools import combinations
 
 from limnary.calc.animals import resolve
-from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants, table
+from limnary.calc.tolerance import TOLERANCE
 
 # Each range: its key in the species table, the fields of the keeper's own animal, and the field of the tank.
 RANGES = {
@@ -123,7 +123,7 @@ def _alone(one: dict, tank: dict, planting: str, cover: str) -> list[dict]:
             low, high = one[name]
             off = max(low - here, here - high)
             if off > 0:
-                severity = "bar" if off > margins[name] + HAIR else "care"
+                severity = "bar" if off > margins[name] + TOLERANCE else "care"
                 found.append(_finding(f"tank_{name}", severity, one, None, (low, high, here, here)))
     if not all(one[name] for name in RANGES):
         found.append(_finding("not_known", "unknown", one))
@@ -153,7 +153,7 @@ def _water_between(one: dict, other: dict) -> list[dict]:
         if one[name] and other[name]:
             gap = max(one[name][0] - other[name][1], other[name][0] - one[name][1])
             if gap > 0:
-                severity = "bar" if gap > margins[name] + HAIR else "care"
+                severity = "bar" if gap > margins[name] + TOLERANCE else "care"
                 found.append(_finding(f"{name}_apart", severity, one, other, (*one[name], *other[name])))
     return found
 

@@ -1,8 +1,8 @@
 """The weight of a filled tank with contents, equipment and stand, and its pressure on the floor."""
 
-from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
+from limnary.calc.tolerance import TOLERANCE
 from limnary.calc.water_properties import density_kg_m3
 
 
@@ -61,7 +61,7 @@ def filled_weight(
                 notes.append("to_the_rim")
             pushed_out_l = substrate_kg / constants("solids")["grains_kg_l"] + hardscape_kg / hardscape_density_kg_l
             water_l = _water_l(box, fill_height_cm, pushed_out_l)
-        elif water_l > box["inside_cm2"] * box["inside_height_cm"] / 1000 + HAIR:
+        elif water_l > box["inside_cm2"] * box["inside_height_cm"] / 1000 + TOLERANCE:
             raise Refusal("more_than_it_holds")
     water_kg = water_l * density / 1000
     total_kg = tank_kg + water_kg + substrate_kg + hardscape_kg + equipment_kg + stand_kg
@@ -117,7 +117,7 @@ def _box(
 def _water_l(box: dict, fill_height_cm: float | None, pushed_out_l: float) -> float:
     """Water below the fill line, less what substrate and hardscape displace."""
     depth_cm = box["inside_height_cm"] if fill_height_cm is None else fill_height_cm
-    if depth_cm > box["inside_height_cm"] + HAIR:
+    if depth_cm > box["inside_height_cm"] + TOLERANCE:
         raise Refusal("above_rim")
     water_l = box["inside_cm2"] * depth_cm / 1000 - pushed_out_l
     if water_l < 0:

@@ -1,8 +1,8 @@
 """The light that a planted tank gets in a day, and the hours that a wanted amount needs."""
 
-from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
+from limnary.calc.tolerance import TOLERANCE
 
 _SECONDS_PER_HOUR = 3600
 _UMOL_PER_MOL = 1_000_000
@@ -33,7 +33,7 @@ def light_dose(
     out = {"dli_mol_m2_day": mol_m2_hour * full_hours, "full_hours": full_hours, "band": _band(ppfd_umol_m2_s)}
     notes = _notes(ppfd_umol_m2_s, hours)
     if wanted_mol_m2_day is not None:
-        if wanted_mol_m2_day <= mol_m2_hour * (24 - ramp_hours) + HAIR and mol_m2_hour > HAIR:
+        if wanted_mol_m2_day <= mol_m2_hour * (24 - ramp_hours) + TOLERANCE and mol_m2_hour > TOLERANCE:
             out["hours_needed"] = min(24.0, wanted_mol_m2_day / mol_m2_hour + ramp_hours)
         else:
             notes.append("cannot_reach")

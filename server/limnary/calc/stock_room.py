@@ -1,7 +1,7 @@
 """Space for fish by rules of the trade: surface for each centimetre of fish, and length to swim."""
 
-from limnary.calc.hair import HAIR
 from limnary.calc.tables import constants
+from limnary.calc.tolerance import TOLERANCE
 
 
 def surface_asked_cm2(one: dict) -> float:
@@ -31,4 +31,4 @@ def long_enough(one: dict, length_cm: float) -> bool:
     row = one["row"] or {}
     swims = row.get("social") == "shoal" or row.get("temperament") == "restless"
     lengths = rule["swimmer_lengths"] if swims else rule["other_lengths"]
-    return one["kind"] != "fish" or length_cm >= lengths * one["adult_cm"] - HAIR
+    return one["kind"] != "fish" or length_cm >= lengths * one["adult_cm"] - TOLERANCE

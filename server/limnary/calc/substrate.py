@@ -2,9 +2,9 @@
 
 import math
 
-from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
+from limnary.calc.tolerance import TOLERANCE
 
 
 def substrate(
@@ -39,7 +39,7 @@ def substrate(
     for place, layer in enumerate(layers):
         litres = base_cm2 * (layer["front_cm"] + layer["back_cm"]) / 2 / 1000
         if place == 0:
-            if support_l > litres + HAIR:
+            if support_l > litres + TOLERANCE:
                 raise Refusal("bags_do_not_fit")
             litres = max(0.0, litres - support_l)
         amounts.append(_amount(layer, litres, place))

@@ -2,9 +2,9 @@
 
 import math
 
-from limnary.calc.hair import HAIR
 from limnary.calc.refusal import Refusal
 from limnary.calc.tank_shapes import floor_cm2
+from limnary.calc.tolerance import TOLERANCE
 
 CM3_PER_L = 1000
 
@@ -45,14 +45,14 @@ def volume(
     inside_height_cm = height_cm - glass_cm
     if inside_height_cm <= 0:
         raise Refusal("glass_too_thick")
-    if fill_height_cm is not None and fill_height_cm > inside_height_cm + HAIR:
+    if fill_height_cm is not None and fill_height_cm > inside_height_cm + TOLERANCE:
         raise Refusal("fill_above_rim")
     filled_to_cm = inside_height_cm if fill_height_cm is None else min(fill_height_cm, inside_height_cm)
     if shape == "bowl":
         diameter_cm = plan["diameter_cm"] - 2 * glass_cm
         if diameter_cm <= 0:
             raise Refusal("glass_too_thick")
-        if inside_height_cm > diameter_cm + HAIR:
+        if inside_height_cm > diameter_cm + TOLERANCE:
             raise Refusal("bowl_too_tall")
         gross_l, _ = _bowl(diameter_cm / 2, inside_height_cm)
         filled_l, surface_cm2 = _bowl(diameter_cm / 2, filled_to_cm)
@@ -68,7 +68,7 @@ def volume(
     notes = []
     if fill_height_cm is None and metered_l is None:
         notes.append("filled_to_rim")
-    if metered_l is not None and metered_l > gross_l + HAIR:
+    if metered_l is not None and metered_l > gross_l + TOLERANCE:
         notes.append("metered_above_gross")
     return {
         "gross_l": gross_l,

@@ -1,0 +1,99 @@
+/** What a tank's charts and their tables show, of one parameter each: readings with their kit's uncertainty, marks, limit, fan. Pure. */
+import { interval } from "../../calc/kit_reading.js";
+import { settings } from "../../calc/kinetics.js";
+import { in_nitrogen } from "../../calc/tank_events.js";
+import { SPECIES } from "../level.js";
+
+const HOUR = 3_600_000;
+
+/**
+ * @typedef {{at: number, value: number, low: number | null, high: number | null, doubted: boolean}} Dot low and high: what the kit cannot tell apart; null: no bound
+ * @typedef {{at: number, p10: number, p50: number, p90: number}} Fan
+ * @typedef {{at: number, kind: "change" | "feeding", said: number}} Mark `said`: litres changed, grams fed
+ * @typedef {{parameter: string, dots: Dot[], fan: Fan[], marks: Mark[], limit: {mg_n_l: number, by: string} | null, from: number, now: number, to: number}} Lines
+ */
+
+/**
+ * @param {string} parameter @param {any} facts @param {import("./questions.js").Asked} asked @param {any} ahead the outlook's answer, if it is there
+ * @param {any} limits @param {number} days how far back
+ * @returns {Lines}
+ */
+export function chart_lines(parameter, facts, asked, ahead, limits, days) {
+  const { start, records } = asked;
+  const ms = (/** @type {number} */ at_h) => start + at_h * HOUR;
+  const now = ms(records.now_h);
+  const from = Math.max(now - days * 24 * HOUR, Math.min(start, now - 2 * 24 * HOUR));
+  const doubts = ahead?.doubts ?? [];
+  const dots = records.readings
+    .filter((one) => one.parameter === parameter && ms(one.at_h) >= from)
+    .map((one) => ({
+      at: ms(one.at_h),
+      ...read(one),
+      doubted: doubts.some((/** @type {any} */ doubt) => doubt.parameter === parameter && doubt.at_h === one.at_h),
+    }));
+  const foreseen = parameter in SPECIES && (parameter !== "nitrate" || asked.nitrate_known);
+  const series = foreseen ? (ahead?.series ?? []) : [];
+  const fan = series.map((/** @type {any} */ point) => ({ at: ms(point.at_h), ...point[`${parameter}_mg_n_l`] }));
+  const within = (/** @type {any} */ one) => Date.parse(one.at) >= from && Date.parse(one.at) <= now;
+  const marks = [
+    ...facts.feedings.filter(within).map((/** @type {any} */ one) => ({
+      at: Date.parse(one.at),
+      kind: /** @type {const} */ ("feeding"),
+      said: one.feed_g,
+    })),
+    ...facts.changes.filter(within).map((/** @type {any} */ one) => ({
+      at: Date.parse(one.at),
+      kind: /** @type {const} */ ("change"),
+      said: one.litres,
+    })),
+  ].toSorted((a, b) => a.at - b.at);
+  return {
+    parameter,
+    dots,
+    fan,
+    marks,
+    limit: parameter in SPECIES ? limits[parameter] : null,
+    from,
+    now,
+    to: fan.at(-1)?.at ?? now,
+  };
+}
+
+/** A reading as nitrogen with the span that its kit's steps leave open; a meter of pH or temperature has none. @param {any} reading */
+function read(reading) {
+  if (!(reading.parameter in SPECIES)) {
+    const [low, high] = reading.steps?.length
+      ? interval(reading.value, reading.steps, 0, 0)
+      : [reading.value, reading.value];
+    return { value: reading.value, low, high };
+  }
+  const { value, steps } = in_nitrogen(reading);
+  const c = settings();
+  const kind = reading.parameter === "nitrate" ? "nitrate" : "reading";
+  const [low, high] = interval(value, steps, c[`${kind}_offset`], (c[`${kind}_sd`] * Math.sqrt(3)) / Math.PI);
+  return { value, low: low === null ? null : Math.max(low, 0), high };
+}
+
+/** The same lines in another unit: all that is drawn and said of them. @param {Lines} lines @param {(value: number) => number} show @returns {Lines} */
+export function lines_in(lines, show) {
+  const of = (/** @type {number | null} */ value) => (value === null ? null : show(value));
+  return {
+    ...lines,
+    dots: lines.dots.map((dot) => ({ ...dot, value: show(dot.value), low: of(dot.low), high: of(dot.high) })),
+    fan: lines.fan.map(({ at, p10, p50, p90 }) => ({ at, p10: show(p10), p50: show(p50), p90: show(p90) })),
+  };
+}
+
+/** The span of values that all of it needs, from 0 up for concentrations. @param {Lines} lines @returns {[number, number]} */
+export function span({ parameter, dots, fan, limit }) {
+  const all = [
+    ...dots.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),
+    ...fan.flatMap(({ p10, p90 }) => [p10, p90]),
+    ...(limit ? [limit.mg_n_l] : []),
+  ];
+  const most = Math.max(...all);
+  if (parameter in SPECIES) return [0, most > 0 ? most * 1.12 : 1];
+  const least = Math.min(...all);
+  const room = Math.max((most - least) * 0.2, 0.5);
+  return [least - room, most + room];
+}

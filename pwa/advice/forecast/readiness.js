@@ -1,0 +1,33 @@
+/** When a tank will be processing its load, and how much more it could: the outlook's answers made ready to be said. Pure. */
+import { settings } from "../../calc/kinetics.js";
+import { HOUR } from "../level.js";
+
+/**
+ * @typedef {{code: "now" | "likely" | "soon" | "between" | "even_now" | "even" | "not_before" | "not_in_sight", from?: number, likely?: number, to?: number}} Ready times in ms
+ * @typedef {{days: number, feed_g_day: {p10: number, p50: number, p90: number}, more_fish_g: {p10: number, p50: number, p90: number}}} Room
+ */
+
+/** @param {{p10: number, p50: number | null, p90: number | null} | null} settled_h @param {number} now_h @param {number} start ms @returns {Ready} */
+export function ready(settled_h, now_h, start) {
+  if (!settled_h) return { code: "not_in_sight" };
+  const { p10, p50, p90 } = settled_h;
+  const ms = (/** @type {number} */ at_h) => start + at_h * HOUR;
+  // So wide a band may begin now and have no end: then there is no date to name, and none that has passed is named.
+  if (p50 === null) return p10 <= now_h ? { code: "not_in_sight" } : { code: "not_before", from: ms(p10) };
+  if (p90 === null) return p50 <= now_h ? { code: "even_now" } : { code: "even", likely: ms(p50) };
+  if (p90 <= now_h) return { code: "now" };
+  if (p50 <= now_h) return { code: "likely", to: ms(p90) };
+  if (p10 <= now_h) return { code: "soon", likely: ms(p50), to: ms(p90) };
+  return { code: "between", from: ms(p10), likely: ms(p50), to: ms(p90) };
+}
+
+/** Food a day and fish beyond today's, now and in one and two weeks. @param {any} headroom the answer of stock_headroom @returns {Room[]} */
+export function room_for(headroom) {
+  const share = settings().feed_of_fish;
+  return [0, 7, 14].map((days) => {
+    const feed_g_day = headroom[`feed_g_day_${days ? `in_${days}_days` : "now"}`];
+    const more = (/** @type {"p10" | "p50" | "p90"} */ point) =>
+      Math.max(0, (feed_g_day[point] - headroom.feed_g_day_expected) / share);
+    return { days, feed_g_day, more_fish_g: { p10: more("p10"), p50: more("p50"), p90: more("p90") } };
+  });
+}

@@ -1,0 +1,98 @@
+/** Doses by the keeper's own labels, of the salt worked out last, and of ammonia for a tank without animals. Pure. */
+import { answer_of } from "../../bench/answer.js";
+import { contracts, run } from "../../contracts.js";
+import { bucket_litres } from "../litres.js";
+import { planned_feed, starter as planned_starter } from "../setup/setting_up_life.js";
+
+/** Where no change is known, a quarter is what new water usually means (common practice). */
+const USUAL_CHANGE = 0.25;
+/** What is added to start without fish where no food is planned yet (common practice). */
+const USUAL_TAN_MG_N_L = 1;
+/** Which changes of stock bring animals in, and which take them out. @type {Record<string, number>} */
+const ANIMALS = { arrival: 1, birth: 1, move_in: 1, death: -1, removal: -1, move_out: -1 };
+
+/** The room's labels, those used last in this tank first, then by name. @param {any[]} labels @param {any[]} doses of the tank as facts.js gathers them, oldest first */
+export function labels_by_use(labels, doses) {
+  const used = (/** @type {any} */ label) => doses.findLastIndex((dose) => dose.label?.id === label.id);
+  return labels.toSorted((a, b) => used(b) - used(a) || a.name.localeCompare(b.name));
+}
+
+/** The water a label's dose is for: the whole tank, or as much new water as last time. @param {any} tank @param {any} label @param {any[]} changes oldest first */
+export const litres_for = (tank, label, changes) =>
+  label.basis === "whole_tank"
+    ? tank.water_l
+    : (changes.at(-1)?.litres ?? bucket_litres(USUAL_CHANGE * tank.water_l, tank.water_l));
+
+/**
+ * A label's dose for so much water; drops are counted whole, at least one.
+ * @param {any} label its record @param {number} litres @returns {{amount: number, unit: string}}
+ * @throws {import("../../contracts.js").InvalidInput} litres out of range
+ */
+export function label_dose(label, litres) {
+  const { label_dose_ml } = run("dechlorinator_dose", {
+    change_l: litres,
+    basis: "new_water",
+    label_ml: label.amount,
+    label_per_l: label.per_l,
+  });
+  return { amount: label.unit === "drops" ? Math.max(1, Math.round(label_dose_ml)) : label_dose_ml, unit: label.unit };
+}
+
+/**
+ * The salt worked out last on the Bench, for this tank's water; null if there is none.
+ * @param {any} tank @param {any} draft what stands in the Bench's form @param {{system: string, marks: any}} manner
+ * @returns {{what: string, what_code: string, amount: number, unit: "g", input: any, answer: any} | null}
+ */
+export function salt_of(tank, draft, { system, marks }) {
+  const spec = contracts().salt_dose;
+  const { volume_l: _other, ...typed } = draft?.typed ?? {};
+  if (Object.keys(typed).length === 0) return null;
+  const outcome = answer_of(spec, { draft: { ...draft, typed }, tank: { volume_l: tank.water_l }, system, marks });
+  if (!("answer" in outcome)) return null;
+  const { choices } = spec.inputs.find((/** @type {any} */ one) => one.name === "salt");
+  const what = choices.find((/** @type {any} */ one) => one.value === outcome.payload.salt).label;
+  return {
+    what,
+    what_code: outcome.payload.salt,
+    amount: outcome.answer.grams,
+    unit: "g",
+    input: outcome.payload,
+    answer: outcome.answer,
+  };
+}
+
+/**
+ * Ammonia for the bacteria, as much nitrogen as is wanted.
+ * @param {any} tank @param {number} tan_mg_n_l @param {number} [ammonia_percent] of household ammonia; left out: ammonium chloride
+ * @returns {{input: any, answer: any, amount: number, unit: "g" | "ml", tan_mg_n_l: number}}
+ * @throws {import("../../contracts.js").InvalidInput}
+ */
+export function starter(tank, tan_mg_n_l, ammonia_percent) {
+  const input = { volume_l: tank.water_l, tan_mg_n_l, ...(ammonia_percent === undefined ? {} : { ammonia_percent }) };
+  const answer = run("starter_dose", input);
+  const salt = ammonia_percent === undefined;
+  return {
+    input,
+    answer,
+    amount: salt ? answer.ammonium_chloride_g : answer.household_ammonia_ml,
+    unit: salt ? "g" : "ml",
+    tan_mg_n_l: answer.tan_mg_n_l,
+  };
+}
+
+/** A day's load of the food this tank is to get, else as its planned animals want, else what is usual. @param {any} tank @param {any[]} [own] own_species records */
+export function wanted_tan(tank, own = []) {
+  const of_plan = planned_feed(tank, own);
+  if (!(tank.feed_g_day > 0) && of_plan > 0)
+    return run("starter_dose", planned_starter(tank.water_l, of_plan).input).tan_mg_n_l;
+  if (!(tank.feed_g_day > 0) || !(tank.protein_fraction > 0)) return USUAL_TAN_MG_N_L;
+  return run("starter_dose", {
+    volume_l: tank.water_l,
+    feed_g_day: tank.feed_g_day,
+    protein_fraction: tank.protein_fraction,
+  }).tan_mg_n_l;
+}
+
+/** Whether the records know of animals in a tank. @param {any[]} stock_changes of the tank */
+export const animals_known = (stock_changes) =>
+  stock_changes.reduce((sum, { change, count }) => sum + (ANIMALS[change] ?? 0) * (count ?? 0), 0) > 0;

@@ -1,0 +1,78 @@
+/** What a tank's meal usually is, which foods the room knows, and what a meal becomes in its water. Pure. */
+import { settings } from "../../calc/kinetics.js";
+import { run } from "../../contracts.js";
+import { nice_step } from "./steps.js";
+
+/** So many of the last meals say what is usual; their middle is not moved by one treat (assumption). */
+const MEALS = 5;
+/** Where nothing is known yet, a pinch for a few small fish (assumption). */
+const PINCH_G = 0.1;
+/** So many foods have their tile. */
+const FOODS = 4;
+
+/** @typedef {{feed_g: number, from: "meals" | "tank" | "pinch", food?: string, protein_fraction?: number}} Meal */
+/** @typedef {{food: string, protein_fraction?: number}} Food */
+
+/**
+ * The middle of the last meals, else what the tank gets a day, else a pinch; food and protein as last time.
+ * @param {any} tank its record @param {any[]} feedings its own, oldest first @returns {Meal}
+ */
+export function usual_meal(tank, feedings) {
+  const meals = feedings.filter(({ feed_g }) => feed_g > 0);
+  const last = meals.at(-1);
+  const protein = last?.protein_fraction ?? tank.protein_fraction;
+  const food = {
+    ...(last?.food ? { food: last.food } : {}),
+    ...(protein === undefined ? {} : { protein_fraction: protein }),
+  };
+  const grams = meals
+    .slice(-MEALS)
+    .map(({ feed_g }) => feed_g)
+    .sort((a, b) => a - b);
+  if (grams.length) return { feed_g: grams[Math.floor(grams.length / 2)], from: "meals", ...food };
+  if (tank.feed_g_day > 0) return { feed_g: tank.feed_g_day, from: "tank", ...food };
+  return { feed_g: PINCH_G, from: "pinch", ...food };
+}
+
+/** The step in which a meal is set: about a tenth of it, never under a hundredth of a gram. @param {number} feed_g */
+export const feed_step = (feed_g) => Math.max(nice_step(feed_g / 10), 0.01);
+
+/** The room's foods with the protein they were last fed with, those fed last first. @param {any[]} feedings of the room @returns {Food[]} */
+export function foods(feedings) {
+  /** @type {Map<string, Food>} */ const known = new Map();
+  for (const { food, protein_fraction } of feedings.toSorted((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0))) {
+    if (food && !known.has(food))
+      known.set(food, { food, ...(protein_fraction === undefined ? {} : { protein_fraction }) });
+  }
+  return [...known.values()].slice(0, FOODS);
+}
+
+/**
+ * What a meal becomes, by `nitrogen_load`; protein that nobody has set down is taken as the forecast takes it.
+ * @param {any} tank its record @param {number} feed_g @param {number | undefined} protein_fraction
+ * @returns {{input: Record<string, number>, answer: any, assumed: boolean}}
+ */
+export function becomes(tank, feed_g, protein_fraction) {
+  const input = {
+    feed_g_day: feed_g,
+    protein_fraction: protein_fraction ?? settings().protein_fraction,
+    volume_l: tank.water_l,
+  };
+  return { input, answer: run("nitrogen_load", input), assumed: protein_fraction === undefined };
+}
+
+/**
+ * The tanks to be fed as usual in one go: a meal is known of them, none is written down today, and nothing is amiss
+ * that food would make worse.
+ * @param {{tank: any, advice: {act: string}, feedings: any[]}[]} stops feedings oldest first @param {number} now
+ * @returns {{tank: any, meal: Meal}[]}
+ */
+export function to_feed(stops, now) {
+  const today = new Date(now).setHours(0, 0, 0, 0);
+  return stops
+    .filter(
+      ({ advice, feedings }) => ["nothing", "test"].includes(advice.act) && !(Date.parse(feedings.at(-1)?.at) >= today),
+    )
+    .map(({ tank, feedings }) => ({ tank, meal: usual_meal(tank, feedings) }))
+    .filter(({ meal }) => meal.from !== "pinch");
+}

@@ -1,0 +1,121 @@
+/** A tank's figures over weeks: what was read, what was fed a day, how much water was changed a week. Pure. */
+import { in_nitrogen } from "../../calc/tank_events.js";
+import { HARDNESS, in_degrees } from "../hardness.js";
+import { SPECIES } from "../level.js";
+
+const DAY = 86_400_000;
+
+/** How many days back one may look. */
+export const SPANS = [7, 30, 90, 365];
+/** What has a trend, in the order shown, and the unit it is held in. @type {Record<string, string>} */
+export const TRENDS = {
+  total_ammonia: "mg N/L",
+  nitrite: "mg N/L",
+  nitrate: "mg N/L",
+  ph: "",
+  ...HARDNESS,
+  temperature: "°C",
+  feed: "g",
+  changed: "L",
+};
+
+/**
+ * @typedef {{at: number, value: number}} Point `at`: ms; of a day its midnight, of a week the midnight of its Monday
+ * @typedef {{what: string, unit: string, points: Point[], bars: boolean, step: number, marks: number[], from: number, to: number}} Trend
+ * `bars`: sums over `step` ms, not readings; `marks`: when water was changed
+ */
+
+/** @param {string} what of TRENDS @param {any} facts see facts.js @param {number} days @returns {Trend} oldest first */
+export function trend(what, facts, days) {
+  const to = facts.now;
+  const from = new Date(to - (days - 1) * DAY).setHours(0, 0, 0, 0);
+  const within = (/** @type {any} */ one) => Date.parse(one.at) >= from && Date.parse(one.at) <= to;
+  const changes = facts.changes.filter(within);
+  const shared = {
+    what,
+    unit: TRENDS[what],
+    from,
+    to,
+    marks: what === "changed" ? [] : changes.map((/** @type {any} */ { at }) => Date.parse(at)),
+  };
+  if (what === "feed") {
+    // A day on which nothing was written down is not known to be a fast.
+    const fed = facts.feedings
+      .filter(within)
+      .map((/** @type {any} */ one) => ({ at: midnight(Date.parse(one.at)), value: one.feed_g }));
+    return { ...shared, points: sums(fed), bars: true, step: DAY };
+  }
+  if (what === "changed") {
+    const poured = changes.map((/** @type {any} */ one) => ({ at: monday(Date.parse(one.at)), value: one.litres }));
+    return { ...shared, points: poured.length ? every_week(sums(poured), monday(to)) : [], bars: true, step: 7 * DAY };
+  }
+  const read = facts.readings.filter((/** @type {any} */ one) => one.parameter === what && within(one));
+  const value_of =
+    what in SPECIES
+      ? (/** @type {any} */ one) => in_nitrogen(one).value
+      : what in HARDNESS
+        ? in_degrees
+        : (/** @type {any} */ one) => one.value;
+  const points = read
+    .map((/** @type {any} */ one) => ({ at: Date.parse(one.at), value: value_of(one) }))
+    .filter((/** @type {any} */ { value }) => value !== undefined);
+  return { ...shared, points, bars: false, step: 0 };
+}
+
+/** What a trend says in figures; null if it says nothing. @param {Trend} trend @returns {{count: number, last: Point, low: number, high: number, mean: number} | null} */
+export function in_brief({ points }) {
+  if (points.length === 0) return null;
+  const values = points.map(({ value }) => value);
+  return {
+    count: points.length,
+    last: points[points.length - 1],
+    low: Math.min(...values),
+    high: Math.max(...values),
+    mean: values.reduce((sum, value) => sum + value, 0) / values.length,
+  };
+}
+
+/** The span of values to draw, from nothing up for amounts. @param {Trend} trend @returns {[number, number]} */
+export function span({ what, points }) {
+  const values = points.map(({ value }) => value);
+  const most = Math.max(...values);
+  if (what !== "ph" && what !== "temperature") return [0, most > 0 ? most * 1.12 : 1];
+  const least = Math.min(...values);
+  const room = Math.max((most - least) * 0.2, 0.5);
+  return [least - room, most + room];
+}
+
+/** @param {Point[]} points in order of time @returns {Point[]} one of each time, summed */
+function sums(points) {
+  /** @type {Point[]} */ const all = [];
+  for (const { at, value } of points) {
+    const last = all.at(-1);
+    if (last?.at === at) last.value += value;
+    else all.push({ at, value });
+  }
+  return all;
+}
+
+/** A week in which no change is written down stands at nothing. @param {Point[]} weeks @param {number} last @returns {Point[]} */
+function every_week(weeks, last) {
+  /** @type {Point[]} */ const all = [];
+  for (let at = weeks[0].at; at <= last; at = next_week(at))
+    all.push(weeks.find((week) => week.at === at) ?? { at, value: 0 });
+  return all;
+}
+
+/** @param {number} at */
+const midnight = (at) => new Date(at).setHours(0, 0, 0, 0);
+
+/** The Monday that the week of ISO 8601 begins with. @param {number} at */
+function monday(at) {
+  const day = new Date(at);
+  day.setDate(day.getDate() - ((day.getDay() + 6) % 7));
+  return day.setHours(0, 0, 0, 0);
+}
+
+/** Seven days on by the calendar, through a change of the clocks too. @param {number} at */
+function next_week(at) {
+  const day = new Date(at);
+  return day.setDate(day.getDate() + 7);
+}

@@ -1,0 +1,73 @@
+/** Which tanks shared water, plants, animals or tools, and who was exposed to whom: forward in time only, directly and by one more step. Pure. */
+import { DAY } from "../level.js";
+
+/** @typedef {"water" | "plants" | "animals" | "tool"} Way */
+/** @typedef {{id: string, at: string, from: string, to: string, way: Way, what: string}} Shared `from`, `to`: tanks; `what`: the species or the tool */
+/** @typedef {{tank: string, steps: 1 | 2, by: Shared[], at: string}} Met `by`: what reached it (or came from it) last, oldest first; `at`: when it first could have (or last) */
+
+/**
+ * Everything by which one tank's water reached another, oldest first; a move's two records count once.
+ * @param {{water_changes: any[], plantings: any[], stock_changes: any[], shared_tools: any[]}} records of the room
+ * @returns {Shared[]}
+ */
+export function shared_between({ water_changes, plantings, stock_changes, shared_tools }) {
+  const found = [
+    ...water_changes.map((one) => link(one, one.from_tank, one.tank, "water", "")),
+    ...plantings.map((one) => moved(one, "plants")),
+    ...stock_changes.map((one) => moved(one, "animals")),
+    ...shared_tools.flatMap((one) => [
+      one.order === "there" ? null : link(one, one.tank, one.other_tank, "tool", one.tool),
+      one.order === "here" ? null : link(one, one.other_tank, one.tank, "tool", one.tool),
+    ]),
+  ];
+  /** @type {Map<string, Shared>} */ const once = new Map();
+  for (const one of found) if (one) once.set([one.at, one.from, one.to, one.way, one.what].join(" "), one);
+  return [...once.values()].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1));
+}
+
+/** @param {any} one @param {Way} way */
+function moved(one, way) {
+  if (one.change === "move_in") return link(one, one.other_tank, one.tank, way, one.species);
+  return one.change === "move_out" ? link(one, one.tank, one.other_tank, way, one.species) : null;
+}
+
+/** @param {any} one @param {string | undefined} from @param {string | undefined} to @param {Way} way @param {string} what @returns {Shared | null} */
+const link = ({ id, at }, from, to, way, what) => (from && to && from !== to ? { id, at, from, to, way, what } : null);
+
+/**
+ * From one tank: `to` are the tanks that what it holds could have reached, `from` those it could have come from,
+ * within the last days. What is shared at the same moment is taken to pass on, the careful way.
+ * @param {string} tank @param {Shared[]} shared as `shared_between` gives it @param {{now: number, days: number}} window `now` in ms
+ * @returns {{to: Met[], from: Met[]}} nearest first, then in the order of time (`from`: the latest first)
+ */
+export function trace(tank, shared, { now, days }) {
+  const start = new Date(now - days * DAY).toISOString();
+  const within = shared.filter(({ at }) => at >= start);
+  return {
+    to: reached(tank, within, "from", "to", (first, then) => first.at <= then.at),
+    // The same walk against the arrows and against time.
+    from: reached(tank, within.toReversed(), "to", "from", (first, then) => first.at >= then.at),
+  };
+}
+
+/**
+ * @param {string} tank @param {Shared[]} shared in the order of the walk @param {"from" | "to"} near @param {"from" | "to"} far
+ * @param {(first: Shared, then: Shared) => boolean} follows whether `then` comes after `first` on the walk
+ */
+function reached(tank, shared, near, far, follows) {
+  /** @type {Map<string, Met>} */ const met = new Map();
+  const meet = (/** @type {Shared} */ one, /** @type {1 | 2} */ steps) => {
+    const before = met.get(one[far]);
+    if (!before) met.set(one[far], { tank: one[far], steps, by: [one], at: one.at });
+    else if (before.steps === steps) before.by.push(one);
+  };
+  const direct = shared.filter((one) => one[near] === tank);
+  for (const one of direct) meet(one, 1);
+  for (const then of shared) {
+    if (then[near] === tank || then[far] === tank) continue;
+    if (direct.some((first) => first[far] === then[near] && follows(first, then))) meet(then, 2);
+  }
+  return [...met.values()]
+    .map((one) => ({ ...one, by: one.by.toSorted((a, b) => (a.at < b.at ? -1 : 1)) }))
+    .sort((a, b) => a.steps - b.steps);
+}

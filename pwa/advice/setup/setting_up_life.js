@@ -1,0 +1,181 @@
+/** Setting a tank up, its life: how many plants, which first, what the planned animals ask, when they may come. Pure. */
+import { constants, table } from "../../calc/tables.js";
+import { contracts, run } from "../../contracts.js";
+import { asked, done, floor_of, said_at } from "./setting_up.js";
+import { animals_for, as_animals, has_length, mass_of, most_kinds } from "../life/stock.js";
+
+const BRIGHTNESS = ["low", "medium", "high"];
+const SPEED = ["fast", "medium", "slow"];
+/** Rooted in nothing: they feed on the water alone. */
+const FREE = ["free", "floating"];
+const DAY = 86_400_000;
+
+/** Portions for a floor (common practice: constants, planting_practice). @param {any} measures @param {string} planting */
+export function portions_for(measures, planting) {
+  if (planting === "none") return 0;
+  const practice = constants("planting_practice");
+  return Math.ceil((floor_of(measures).area_cm2 * practice[`cover_${planting}`]) / practice.portion_cm2 - 1e-9);
+}
+
+/**
+ * Plants that bear the planned warmth and light, those that feed on the most first: fast ones carry a new tank, and of those the ones that float or drift.
+ * @param {{temperature_c: number, light: string}} warmth @returns {{key: string, row: any}[]}
+ */
+export function plants_for({ temperature_c, light }) {
+  return Object.entries(table("plants").rows)
+    .map(([key, row]) => ({ key, row: /** @type {any} */ (row) }))
+    .filter(
+      ({ row }) =>
+        row.temperature_c[0] <= temperature_c &&
+        temperature_c <= row.temperature_c[1] &&
+        BRIGHTNESS.indexOf(row.light) <= BRIGHTNESS.indexOf(light),
+    )
+    .sort((a, b) => rank(a.row) - rank(b.row) || a.row.name.localeCompare(b.row.name));
+}
+
+/** @param {any} row */
+const rank = (row) =>
+  100 * SPEED.indexOf(row.growth) + 10 * (FREE.includes(row.form) ? 0 : 1) + BRIGHTNESS.indexOf(row.light);
+
+/**
+ * The planned animals, grown, as a calculation takes them; kinds without any known length are left out.
+ * @param {string} name of the contract @param {any[]} stock @param {any[]} own own_species records
+ */
+export function animals_of(name, stock, own) {
+  const grown = stock.map(({ species, count, length_cm }) => {
+    const known =
+      Object.hasOwn(table("species").rows, species) || own.some((one) => one.name === species && one.length_cm);
+    return { species, count, ...(known ? {} : { length_cm }) };
+  });
+  return animals_for(name, as_animals(grown, own).filter(has_length));
+}
+
+/** Planned kinds whose length nobody knows. @param {any[]} stock @param {any[]} own */
+export const unweighed = (stock, own) =>
+  stock.filter((one) => !has_length(as_animals([one], own)[0])).map(({ species }) => species);
+
+/** How old a tank is, in the words of the stocking limit: two and six weeks, as tank_classes.json has it. @param {any} tank @param {number} now ms */
+export function maturity_of(tank, now) {
+  const days = tank.started_at ? (now - Date.parse(tank.started_at)) / DAY : 0;
+  return days < 14 ? "new" : days < 42 ? "starting" : "mature";
+}
+
+const BOTTOM = /** @type {Record<string, string>} */ ({ bare: "bare", plain: "sand", capped: "soil" });
+
+/** What the tank carries of these animals. @param {any} tank @param {any[]} stock @param {string} maturity @param {any[]} [own] own_species records @returns {any} null without animals */
+export function limit_input(tank, stock, maturity, own = []) {
+  const animals = animals_of("stocking_limit", stock, own);
+  if (animals.length === 0) return null;
+  const { length_cm, area_cm2 } = floor_of(tank.measures);
+  const warmth = said_at(tank, "warmth");
+  return {
+    animals,
+    water_l: tank.water_l,
+    surface_cm2: area_cm2,
+    length_cm,
+    temperature_c: tank.temperature_c ?? warmth.temperature_c,
+    maturity,
+    planting: tank.planting ?? said_at(tank, "plants").planting,
+    substrate: BOTTOM[done(tank, "substrate") ? said_at(tank, "substrate").bed : "plain"],
+    cover: warmth.cover,
+    filter: tank.filter ?? warmth.filter,
+  };
+}
+
+/**
+ * Peaceful fish that this tank would suit once matured: its warmth and, where known, its pH and hardness in their range,
+ * long enough, and room for a whole group beside those already planned. Those first whose range has the tank's warmth in its middle.
+ * @param {any} tank @param {any} source its source water @param {any[]} stock planned so far @param {any[]} [own] own_species records
+ * @returns {{key: string, row: any}[]}
+ */
+export function suggested(tank, source, stock, own = []) {
+  const water = water_of(tank, source);
+  const inside = (/** @type {any} */ row) =>
+    ["temperature_c", "ph", "gh_dgh"].every(
+      (name) => water[name] === undefined || (row[name][0] <= water[name] && water[name] <= row[name][1]),
+    );
+  const rows = Object.entries(table("species").rows).filter(
+    ([key, row]) =>
+      row.kind === "fish" &&
+      row.temperament === "peaceful" &&
+      inside(row) &&
+      !stock.some(({ species }) => species === key),
+  );
+  const before = animals_of("stocking_limit", stock, own).length;
+  /** @type {{key: string, row: any}[]} */ const found = [];
+  for (let i = 0, at = most_kinds("stocking_limit") - before; i < rows.length && at > 0; i += at) {
+    const lot = rows.slice(i, i + at);
+    const { answer } = asked(
+      "stocking_limit",
+      limit_input(tank, [...stock, ...lot.map(([species]) => ({ species, count: 0 }))], "mature", own),
+    );
+    // What is planned may be more than the calculation takes; the step must open all the same, or nobody could mend it.
+    if (!answer) return [];
+    lot.forEach(([key, row], j) => {
+      const fits = answer.more[before + j];
+      if (fits.long_enough && fits.more >= row.group_min) found.push({ key, row });
+    });
+  }
+  const off_middle = (/** @type {any} */ row) =>
+    Math.abs(2 * water.temperature_c - row.temperature_c[0] - row.temperature_c[1]) /
+    (row.temperature_c[1] - row.temperature_c[0]);
+  return found.sort((a, b) => off_middle(a.row) - off_middle(b.row) || a.row.length_cm - b.row.length_cm);
+}
+
+/** The tank's water as far as it is known: its own figures, else its source's. @param {any} tank @param {any} source @returns {any} */
+const water_of = (tank, source) => ({
+  temperature_c: tank.temperature_c ?? said_at(tank, "warmth").temperature_c,
+  ph: tank.ph ?? source?.ph,
+  gh_dgh: tank.gh_dgh ?? source?.gh_dgh,
+});
+
+/** Whether they suit each other and the water. @param {any} tank @param {any} source its source water @param {any[]} stock @param {any[]} [own] own_species records @returns {any} */
+export function together_input(tank, source, stock, own = []) {
+  const animals = animals_of("compatibility", stock, own);
+  if (animals.length === 0) return null;
+  const water = Object.fromEntries(Object.entries(water_of(tank, source)).filter(([, value]) => value !== undefined));
+  return { animals, ...water, planting: tank.planting ?? said_at(tank, "plants").planting };
+}
+
+/** Protein in the food of the planned animals: what the stocking limit assumes, so that every sum counts with the same. */
+const protein = () =>
+  contracts().stocking_limit.inputs.find((/** @type {any} */ one) => one.name === "protein_fraction").default;
+
+/** Less than this neither scales nor a test kit show: then the food of several days is given at once (assumption). */
+const LEAST_STARTER_MG_N_L = 0.5;
+
+/**
+ * Ammonia in place of the planned animals' food: a day's, or of as many days as can be weighed and read.
+ * @param {number} water_l @param {number} feed_g_day @param {number} [ammonia_percent] @returns {{input: any, days: number}}
+ */
+export function starter(water_l, feed_g_day, ammonia_percent) {
+  const strength = ammonia_percent ? { ammonia_percent } : {};
+  const input = { volume_l: water_l, feed_g_day, protein_fraction: protein(), ...strength };
+  const { tan_mg_n_l } = run("starter_dose", { volume_l: water_l, feed_g_day, protein_fraction: protein() });
+  if (tan_mg_n_l >= LEAST_STARTER_MG_N_L || tan_mg_n_l === 0) return { input, days: 1 };
+  return {
+    input: { volume_l: water_l, tan_mg_n_l: LEAST_STARTER_MG_N_L, ...strength },
+    days: Math.round(LEAST_STARTER_MG_N_L / tan_mg_n_l),
+  };
+}
+
+/** Food a day of the planned animals as they come. @param {any} tank @param {any[]} own own_species records */
+export const planned_feed = (tank, own) => mass_of(tank.planned_stock ?? [], own)?.answer.feed_g_day ?? 0;
+
+/**
+ * When the tank can bear so many grams of animals, by what it processes: held to the lower end of each band.
+ * @param {number} planned_g @param {any} headroom the answer of stock_headroom
+ * @returns {"now" | "perhaps" | "in_7" | "in_14" | "later"}
+ */
+export function bears(planned_g, headroom) {
+  if (headroom.fish_g_now.p10 >= planned_g) return "now";
+  if (headroom.fish_g_in_7_days.p10 >= planned_g) return "in_7";
+  if (headroom.fish_g_in_14_days.p10 >= planned_g) return "in_14";
+  return headroom.fish_g_now.p50 >= planned_g ? "perhaps" : "later";
+}
+
+/** Of the plan, what is not in the tank yet. @param {any[]} planned @param {{species: string, count: number}[]} inside */
+export const still_to_come = (planned, inside) =>
+  planned
+    .map((one) => ({ ...one, count: one.count - (inside.find(({ species }) => species === one.species)?.count ?? 0) }))
+    .filter(({ count }) => count > 0);

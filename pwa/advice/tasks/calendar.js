@@ -1,0 +1,152 @@
+/**
+ * The tasks as an iCalendar file (RFC 5545), written on the phone: the twin of limnary/calendar_file.py.
+ * Pure; how a rule is expanded is given.
+ */
+import { wall_of } from "./local_time.js";
+import { BadRule, parse_rule } from "./rrule_text.js";
+
+const DAY = 86_400_000;
+const REACH = 12 * 366 * DAY;
+/** Clocks are told this far around the tasks' starts. */
+const YEARS_BEFORE = 1;
+const YEARS_AFTER = 12;
+const MOST_OCTETS = 75;
+
+/**
+ * @param {{room: string, tasks: any[], tanks: Map<string, string>, dones: any[], now: number}} what `tanks`: names of those in the round
+ * @param {import("./tasks.js").Expand} expand @param {(parts: any, zone: string) => number} until_of
+ * @returns {string} with CRLF line ends
+ */
+export function calendar_file({ room, tasks, tanks, dones, now }, expand, until_of) {
+  const shown = tasks.filter((task) => !task.over && (!task.tank || tanks.has(task.tank)));
+  const events = shown
+    .toSorted((a, b) => (a.id < b.id ? -1 : 1))
+    .map((task) => event(task, tanks, dones, now, expand, until_of));
+  const zones = [...new Set(events.map(({ zone }) => zone))].filter((zone) => zone !== "UTC").sort();
+  const year = new Date(now).getUTCFullYear();
+  const lines = [
+    "BEGIN:VCALENDAR",
+    "VERSION:2.0",
+    "PRODID:-//Limnary//Tasks//EN",
+    `X-WR-CALNAME:${text(room)}`,
+    ...zones.flatMap((zone) => clock(zone, year - YEARS_BEFORE, year + YEARS_AFTER)),
+    ...events.flatMap(({ lines: of_event }) => of_event),
+    "END:VCALENDAR",
+  ];
+  return lines.map((line) => `${folded(line)}\r\n`).join("");
+}
+
+/** @param {any} task @param {Map<string, string>} tanks @param {any[]} dones @param {number} now @param {import("./tasks.js").Expand} expand @param {(parts: any, zone: string) => number} until_of */
+function event(task, tanks, dones, now, expand, until_of) {
+  const skipped = dones
+    .filter((one) => one.task === task.id && one.skipped && one.due_at)
+    .map((one) => Date.parse(one.due_at));
+  const start = Math.floor(Date.parse(task.starts_at) / 1000) * 1000;
+  let zone = task.zone || "UTC";
+  /** @type {number | undefined} */ let first;
+  /** @type {string[]} */ let rule = [];
+  try {
+    // RFC 5545, 3.8.5.3: the start counts, so it must be one that the rule says.
+    first = expand(task, start, start + REACH, 1)[0];
+    if (task.rule && first !== undefined) rule = [`RRULE:${rule_text(task.rule, zone, until_of)}`];
+  } catch (no) {
+    if (!(no instanceof BadRule)) throw no;
+    zone = "UTC";
+  }
+  const changed = Date.parse(task.meta?.changed_at ?? "") || now;
+  const lines = [
+    "BEGIN:VEVENT",
+    `UID:${task.id}@limnary`,
+    `DTSTAMP:${utc(changed)}`,
+    `SUMMARY:${text(task.tank ? `${tanks.get(task.tank)}: ${task.title}` : task.title)}`,
+    `DTSTART${moment(first ?? start, zone)}`,
+    "DURATION:PT15M",
+    "TRANSP:TRANSPARENT",
+    ...rule,
+    ...skipped.sort((a, b) => a - b).map((at) => `EXDATE${moment(at, zone)}`),
+    "END:VEVENT",
+  ];
+  return { zone, lines };
+}
+
+/** @param {string} rule @param {string} zone @param {(parts: any, zone: string) => number} until_of */
+function rule_text(rule, zone, until_of) {
+  const parts = parse_rule(rule);
+  return Object.entries(parts)
+    .filter(([name, value]) => name !== "INTERVAL" || value !== 1)
+    .map(([name, value]) => {
+      if (name === "UNTIL") return `UNTIL=${utc(until_of(parts, zone))}`;
+      if (name === "BYDAY")
+        return `BYDAY=${value.map((/** @type {[number, string]} */ [nth, day]) => `${nth || ""}${day}`).join(",")}`;
+      return `${name}=${value}`;
+    })
+    .join(";");
+}
+
+/** A clock's changes in a span of years, each as an observance of its own (RFC 5545, 3.6.5). @param {string} zone @param {number} from @param {number} to years */
+function clock(zone, from, to) {
+  const offset = (/** @type {number} */ ms) => (wall_of(ms, zone) - Math.floor(ms / 1000) * 1000) / 1000;
+  const begin = Date.UTC(from, 0, 1);
+  const lines = observance("STANDARD", begin + offset(begin) * 1000, offset(begin), offset(begin));
+  for (let day = begin; day < Date.UTC(to, 0, 1); day += DAY) {
+    const [before, after] = [offset(day), offset(day + DAY)];
+    if (before === after) continue;
+    const change = first_with(after, day, day + DAY, offset);
+    lines.push(...observance(after > before ? "DAYLIGHT" : "STANDARD", change + before * 1000, before, after));
+  }
+  return ["BEGIN:VTIMEZONE", `TZID:${zone}`, ...lines, "END:VTIMEZONE"];
+}
+
+/** The first second within a day that has this offset. @param {number} wanted @param {number} low @param {number} high @param {(ms: number) => number} offset */
+function first_with(wanted, low, high, offset) {
+  let [no, yes] = [low, high];
+  while (yes - no > 1000) {
+    const middle = Math.floor((no + yes) / 2000) * 1000;
+    if (offset(middle) === wanted) yes = middle;
+    else no = middle;
+  }
+  return yes;
+}
+
+/** @param {string} kind @param {number} wall by the clock before @param {number} before s @param {number} after s */
+const observance = (kind, wall, before, after) => [
+  `BEGIN:${kind}`,
+  `DTSTART:${plain(wall)}`,
+  `TZOFFSETFROM:${signed(before)}`,
+  `TZOFFSETTO:${signed(after)}`,
+  `END:${kind}`,
+];
+
+/** @param {number} seconds */
+function signed(seconds) {
+  const [hours, minutes, rest] = [3600, 60, 1].map((size, place) =>
+    String(Math.floor(Math.abs(seconds) / size) % (place ? 60 : 100)).padStart(2, "0"),
+  );
+  return `${seconds < 0 ? "-" : "+"}${hours}${minutes}${rest === "00" ? "" : rest}`;
+}
+
+/** @param {number} ms @param {string} zone */
+const moment = (ms, zone) => (zone === "UTC" ? `:${utc(ms)}` : `;TZID=${zone}:${plain(wall_of(ms, zone))}`);
+/** @param {number} ms */
+const utc = (ms) => `${plain(ms)}Z`;
+/** @param {number} ms */
+const plain = (ms) => new Date(ms).toISOString().slice(0, 19).replace(/[-:]/g, "");
+
+/** RFC 5545, 3.3.11. @param {string} value */
+const text = (value) => value.replace(/\\/g, "\\\\").replace(/;/g, "\\;").replace(/,/g, "\\,").replace(/\r?\n/g, "\\n");
+
+/** RFC 5545, 3.1: no line longer than 75 octets, never cut within a letter. @param {string} line */
+function folded(line) {
+  let out = "";
+  let octets = 0;
+  for (const letter of line) {
+    const size = new TextEncoder().encode(letter).length;
+    if (octets + size > MOST_OCTETS) {
+      out += "\r\n ";
+      octets = 1;
+    }
+    out += letter;
+    octets += size;
+  }
+  return out;
+}

@@ -1,0 +1,91 @@
+/**
+ * When a task falls due: recurrence rules (RFC 5545, 3.3.10), expanded in the wall time of the task's own place.
+ * Pure; the server's twin is limnary/recurrence.py.
+ */
+import { RRule, Weekday } from "../../vendor/rrule.js";
+import { instant_of, wall_of } from "./local_time.js";
+import { BadRule, NUMBERS, WEEKDAYS, parse_rule } from "./rrule_text.js";
+
+const DAY = 86_400_000;
+const FOREVER = 1e14;
+
+/**
+ * Instants from `from` to `to`, both included, oldest first, at most `most`. Without a rule it falls due once;
+ * the start counts only if the rule says it too.
+ * @param {{rule?: string | null, starts_at: string, zone?: string | null}} task @param {number} from ms @param {number} to ms
+ * @returns {number[]} ms
+ * @throws {BadRule} the rule or the time zone cannot be read here
+ */
+export function occurrences({ rule, starts_at, zone }, from, to, most = 1000) {
+  const where = zone_of(zone);
+  const start = Math.floor(Date.parse(starts_at) / 1000) * 1000;
+  if (!rule) return from <= start && start <= to ? [start] : [];
+  const parts = parse_rule(rule);
+  const last = Math.min(to, until_of(parts, where));
+  /** @type {Set<number>} */ const found = new Set();
+  for (const wall of walls(parts, wall_of(start, where), from - DAY, last + DAY)) {
+    const at = instant_of(wall, where);
+    if (at >= from && at <= last) found.add(at);
+    if (found.size > most) break;
+  }
+  return [...found].sort((a, b) => a - b).slice(0, most);
+}
+
+/** @param {string | null | undefined} zone */
+function zone_of(zone) {
+  try {
+    wall_of(0, zone || "UTC");
+    return zone || "UTC";
+  } catch {
+    throw new BadRule(`${zone} is no time zone known here`);
+  }
+}
+
+/** Wall times; around a change of clocks instants may swap their order by an hour, never by a day. @param {import("./rrule_text.js").Rule} parts @param {number} start @param {number} after @param {number} before */
+function walls(parts, start, after, before) {
+  const numbers = Object.fromEntries(
+    Object.keys(NUMBERS)
+      .filter((name) => name in parts)
+      .map((name) => [name.toLowerCase(), parts[name]]),
+  );
+  const rule = new RRule(
+    {
+      freq: RRule[/** @type {"DAILY"} */ (parts.FREQ)],
+      dtstart: new Date(start),
+      interval: parts.INTERVAL,
+      count: parts.COUNT ?? null,
+      wkst: WEEKDAYS.indexOf(parts.WKST ?? "MO"),
+      ...(parts.BYDAY
+        ? { byweekday: parts.BYDAY.map(([nth, day]) => new Weekday(WEEKDAYS.indexOf(day), nth || undefined)) }
+        : {}),
+      ...numbers,
+    },
+    true,
+  );
+  return rule.between(new Date(Math.max(after, -1e13)), new Date(Math.min(before, FOREVER)), true).map(Number);
+}
+
+/** The last instant of a rule's UNTIL, a date to its end. @param {import("./rrule_text.js").Rule} parts @param {string} zone */
+export function until_of({ UNTIL }, zone) {
+  if (UNTIL === undefined) return FOREVER;
+  const [year, month, day, hour, minute, second] = [
+    [0, 4],
+    [4, 6],
+    [6, 8],
+    [9, 11],
+    [11, 13],
+    [13, 15],
+  ].map(([a, b]) => Number(UNTIL.slice(a, b) || 0));
+  const wall = Date.UTC(year, month - 1, day, hour, minute, second);
+  const said = new Date(wall);
+  if (
+    said.getUTCDate() !== day ||
+    said.getUTCMonth() !== month - 1 ||
+    said.getUTCHours() !== hour ||
+    said.getUTCMinutes() !== minute ||
+    said.getUTCSeconds() !== second
+  )
+    throw new BadRule(`UNTIL=${UNTIL} is no date`);
+  if (UNTIL.length === 8) return instant_of(wall + DAY, zone) - 1;
+  return UNTIL.endsWith("Z") ? wall : instant_of(wall, zone);
+}

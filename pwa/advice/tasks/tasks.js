@@ -1,0 +1,129 @@
+/**
+ * Where a task stands today: due, overdue, done or skipped, and when it comes next.
+ * Pure; how a rule is expanded is given (recurrence.js), so that a page without tasks needs no rule reader.
+ */
+import { day_of } from "./local_time.js";
+import { BadRule } from "./rrule_text.js";
+
+const DAY = 86_400_000;
+/** How far is looked back and ahead, the near first: most rules answer at once (days). */
+const REACHES = [40, 400, 4000];
+
+/**
+ * @typedef {{id: string, title: string, tank?: string, starts_at: string, rule?: string, zone?: string, over?: boolean, [more: string]: any}} Task
+ * @typedef {{id: string, task: string, at: string, due_at?: string, skipped?: boolean, [more: string]: any}} Done
+ * @typedef {(task: Task, from: number, to: number, most?: number) => number[]} Expand
+ * @typedef {{due: number[], overdue: boolean, next: number | null, last: Done | null, unread: boolean}} Standing
+ * `due`: what is open, oldest first: today's, or one of an earlier day (`overdue`); `unread`: its rule cannot be read here
+ */
+
+/**
+ * One task on the day that `now` falls on in `zone`. What was missed on an earlier day is asked for once, and no
+ * longer once the next one has come: nobody feeds five days at once.
+ * @param {Task} task @param {Done[]} dones of any task @param {number} now ms @param {string} zone the phone's @param {Expand} expand
+ * @returns {Standing}
+ */
+export function standing(task, dones, now, zone, expand) {
+  const own = dones.filter((one) => one.task === task.id).toSorted((a, b) => (a.at < b.at ? -1 : 1));
+  const last = own.at(-1) ?? null;
+  const none = { due: [], overdue: false, next: null, last, unread: false };
+  if (task.over) return none;
+  const today = day_of(now, zone);
+  const closed = Math.max(
+    -Infinity,
+    ...own.map((one) => (one.due_at ? Date.parse(one.due_at) : day_of(Date.parse(one.at), zone).to)),
+  );
+  try {
+    const todays = expand(task, today.from, today.to);
+    const missed = todays.length === 0 ? latest(task, today.from - 1, expand) : null;
+    const due = (missed === null ? todays : [missed]).filter((at) => at > closed);
+    return {
+      due,
+      overdue: missed !== null && due.length > 0,
+      next: following(task, Math.max(today.to, closed) + 1, expand),
+      last,
+      unread: false,
+    };
+  } catch (no) {
+    if (!(no instanceof BadRule)) throw no;
+    return { ...none, unread: true };
+  }
+}
+
+/** More answers than this are forgotten all at once. */
+const MOST_REMEMBERED = 2000;
+
+/** The same expansion, each question worked out once: pages are drawn far more often than a day or a rule changes. @param {Expand} expand @returns {Expand} */
+export function remembering(expand) {
+  /** @type {Map<string, number[]>} */ const known = new Map();
+  return (task, from, to, most) => {
+    const key = [task.starts_at, task.rule, task.zone, from, to, most].join("|");
+    const held = known.get(key);
+    if (held) return held;
+    const found = expand(task, from, to, most);
+    if (known.size >= MOST_REMEMBERED) known.clear();
+    known.set(key, found);
+    return found;
+  };
+}
+
+/** What is due today, the oldest first. @param {Task[]} tasks @param {Done[]} dones @param {number} now @param {string} zone @param {Expand} expand */
+export const due_now = (tasks, dones, now, zone, expand) =>
+  tasks
+    .flatMap((task) => {
+      const { due, overdue } = standing(task, dones, now, zone, expand);
+      return due.map((at) => ({ task, at, overdue }));
+    })
+    .toSorted((a, b) => a.at - b.at || a.task.title.localeCompare(b.task.title));
+
+/**
+ * The days to come, tomorrow first, each with what falls due and is not done already; days without any are left out.
+ * @param {Task[]} tasks @param {Done[]} dones @param {number} now @param {string} zone @param {number} days @param {Expand} expand
+ * @returns {{day: number, items: {task: Task, at: number}[]}[]} `day`: its midnight
+ */
+export function days_ahead(tasks, dones, now, zone, days, expand) {
+  /** @type {Map<number, {task: Task, at: number}[]>} */ const found = new Map();
+  const from = day_of(now, zone).to + 1;
+  for (const task of tasks) {
+    for (const at of open_between(task, dones, from, from + days * DAY - 1, expand)) {
+      const day = day_of(at, zone).from;
+      found.set(day, [...(found.get(day) ?? []), { task, at }]);
+    }
+  }
+  return [...found]
+    .sort(([a], [b]) => a - b)
+    .map(([day, items]) => ({ day, items: items.sort((a, b) => a.at - b.at) }));
+}
+
+/** What falls due within a span and is not closed. @param {Task} task @param {Done[]} dones @param {number} from @param {number} to @param {Expand} expand @returns {number[]} */
+export function open_between(task, dones, from, to, expand) {
+  if (task.over) return [];
+  const closed = Math.max(
+    -Infinity,
+    ...dones.flatMap((one) => (one.task === task.id && one.due_at ? [Date.parse(one.due_at)] : [])),
+  );
+  try {
+    return expand(task, from, to).filter((at) => at > closed);
+  } catch (no) {
+    if (!(no instanceof BadRule)) throw no;
+    return [];
+  }
+}
+
+/** @param {Task} task @param {number} to @param {Expand} expand @returns {number | null} */
+function latest(task, to, expand) {
+  for (const days of REACHES) {
+    const at = expand(task, to - days * DAY, to, 5000).at(-1);
+    if (at !== undefined) return at;
+  }
+  return null;
+}
+
+/** @param {Task} task @param {number} from @param {Expand} expand @returns {number | null} */
+function following(task, from, expand) {
+  for (const days of REACHES) {
+    const at = expand(task, from, from + days * DAY, 1)[0];
+    if (at !== undefined) return at;
+  }
+  return null;
+}

@@ -1,0 +1,45 @@
+/** One chart of one parameter, drawn by uPlot on a canvas: it is for the eye alone, the same figures stand in its table. */
+import { html, useEffect, useRef } from "../../vendor/preact.js";
+import { span } from "../../advice/forecast/chart_lines.js";
+import { paint_over, paint_under } from "./chart_marks.js";
+import { axes, plot, token } from "./plot.js";
+
+const DAY_S = 86_400;
+
+/** @param {{lines: import("../../advice/forecast/chart_lines.js").Lines}} props */
+export function Chart({ lines }) {
+  const place = useRef(/** @type {any} */ (null));
+  useEffect(() => plot(place.current, () => options(lines), data(lines)), [lines]);
+  return html`<div class="chart" ref=${place} aria-hidden="true"></div>`;
+}
+
+/** Seconds, then one in ten below, the middle, one in ten above. @param {import("../../advice/forecast/chart_lines.js").Lines} lines */
+const data = ({ fan, from, now }) => {
+  const points = fan.length ? fan : [{ at: now, p10: null, p50: null, p90: null }];
+  const past = { at: from, p10: null, p50: null, p90: null };
+  const all = [past, ...points];
+  return [
+    all.map(({ at }) => at / 1000),
+    ...["p10", "p50", "p90"].map((point) => all.map((/** @type {any} */ one) => one[point])),
+  ];
+};
+
+/** @param {import("../../advice/forecast/chart_lines.js").Lines} lines */
+function options(lines) {
+  const { from, now, to } = lines;
+  const [low, high] = span(lines);
+  const edge = { stroke: "transparent", points: { show: false } };
+  return {
+    scales: {
+      x: { time: true, range: [from / 1000, to / 1000 + (to > now ? 0 : DAY_S / 2)] },
+      y: { range: [low, high] },
+    },
+    series: [{}, edge, { stroke: () => token("--action"), width: 2.5, points: { show: false } }, edge],
+    bands: [{ series: [3, 1], fill: () => token("--fan") }],
+    axes: axes(),
+    hooks: {
+      drawAxes: [(/** @type {any} */ chart) => paint_under(chart, lines, token)],
+      draw: [(/** @type {any} */ chart) => paint_over(chart, lines, token)],
+    },
+  };
+}

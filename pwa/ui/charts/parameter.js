@@ -1,0 +1,123 @@
+/** One parameter of the outlook: its chance in words, its chart, and the same figures as a table, in the units of this phone. */
+import { html, useMemo } from "../../vendor/preact.js";
+import { lines_in } from "../../advice/forecast/chart_lines.js";
+import { SPECIES } from "../../advice/level.js";
+import { number, short, t, when } from "../../i18n/words.js";
+import { chance_said } from "../words/chance.js";
+import { Chart } from "./chart.js";
+import { as_ion, litres_said, nitrogen, parameter_name } from "../words/figures.js";
+import { measures, shown_in } from "../state/measures.js";
+
+/** @typedef {import("../../advice/forecast/chart_lines.js").Lines} Lines */
+
+/** Which of the outlook’s chances is whose. */
+export const CHANCE_OF = /** @type {Record<string, string>} */ ({
+  total_ammonia: "nh3",
+  nitrite: "nitrite",
+  nitrate: "nitrate",
+});
+/** So many of the fan's points stand in the table. */
+const POINTS = 6;
+
+/** @param {{lines: Lines, next: any, as_table: boolean, now: number}} props `next`: the outlook until the next test, if it is there */
+export function Parameter({ lines: held, next, as_table, now }) {
+  const { parameter } = held;
+  const lines = useMemo(
+    () => (parameter === "temperature" ? lines_in(held, shown_in("°C").show) : held),
+    [held, measures.value],
+  );
+  const id = `of-${parameter}`;
+  return html`
+    <section class="parameter" aria-labelledby=${id}>
+      <h2 id=${id}>${parameter_name(parameter)} <span class="unit">${unit_of(parameter)}</span></h2>
+      ${next && parameter in CHANCE_OF && html`<${Chance} lines=${lines} chance=${next.pass_chance[CHANCE_OF[parameter]]} standing=${next.now[`${parameter}_mg_n_l`]} />`}
+      ${!as_table && html`<${Chart} lines=${lines} />`}
+      <div class=${as_table ? "" : "unseen"}><${Table} lines=${lines} now=${now} /></div>
+    </section>`;
+}
+
+/** @param {{lines: Lines, chance: number, standing: {p10: number, p50: number, p90: number}}} props */
+function Chance({ lines, chance, standing }) {
+  const { parameter, limit, fan } = lines;
+  if (!limit || fan.length === 0) return null;
+  const last = fan.at(-1);
+  const wide = last && last.p90 - last.p10 > limit.mg_n_l;
+  const parts = { chance: chance_said(chance) };
+  const perhaps = standing.p50 > limit.mg_n_l ? t("outlook.perhaps_over", parts) : t("outlook.chance", parts);
+  const said = standing.p10 > limit.mg_n_l ? t("outlook.over") : perhaps;
+  return html`
+    <p class="chance">${said[0].toLocaleUpperCase() + said.slice(1)}</p>
+    <p class="soft small">${t("outlook.limit", { limit: nitrogen(limit.mg_n_l), also: as_ion(parameter, limit.mg_n_l), by: t(`limit.${limit.by}`) })} ${wide && t("outlook.wide")}</p>`;
+}
+
+/** @param {{lines: Lines, now: number}} props */
+function Table({ lines, now }) {
+  const { parameter, fan, dots, marks } = lines;
+  const said = (/** @type {number} */ value) => figure_said(parameter, value);
+  const every = Math.max(1, Math.round((fan.length - 1) / POINTS));
+  const so_far = [
+    ...dots.map((dot) => ({
+      at: dot.at,
+      what: t(dot.doubted ? "outlook.read_doubted" : "outlook.read"),
+      value: said(dot.value),
+      span: span_said(dot, said),
+    })),
+    ...marks
+      .filter(({ kind }) => kind === "change")
+      .map(({ at, said: litres }) => ({
+        at,
+        what: t("history.changed", { litres: litres_said(litres) }),
+        value: "",
+        span: "",
+      })),
+  ].toSorted((a, b) => b.at - a.at);
+  const meals = marks.filter(({ kind }) => kind === "feeding");
+  return html`
+    ${
+      meals.length > 0 &&
+      html`<p class="soft small">${t("outlook.fed", {
+        count: meals.length,
+        grams: short(
+          meals.reduce((sum, { said: grams }) => sum + grams, 0),
+          1,
+        ),
+      })}</p>`
+    }
+    <table class="measured outlook-table">
+      <caption class="unseen">${parameter_name(parameter)} ${unit_of(parameter)}</caption>
+      ${
+        fan.length > 0 &&
+        html`
+        <tbody><tr><th scope="rowgroup" colspan="2">${t("outlook.likely")}</th></tr>
+          ${fan
+            .filter((_, i) => i % every === 0)
+            .map(
+              ({ at, p10, p50, p90 }) => html`
+            <tr key=${at}><th scope="row">${when(at, now)}</th><td>${said(p50)} <span class="also">${t("outlook.between", { low: said(p10), high: said(p90) })}</span></td></tr>`,
+            )}
+        </tbody>`
+      }
+      <tbody><tr><th scope="rowgroup" colspan="2">${t("outlook.so_far")}</th></tr>
+        ${so_far.map(
+          ({ at, what, value, span }, i) => html`
+          <tr key=${`${at}-${i}`}><th scope="row">${when(at, now)}<span class="also">${what}</span></th><td>${value}${span && html` <span class="also">${span}</span>`}</td></tr>`,
+        )}
+      </tbody>
+    </table>`;
+}
+
+/** What the kit cannot tell apart. @param {import("../../advice/forecast/chart_lines.js").Dot} dot @param {(value: number) => string} said */
+function span_said({ low, high }, said) {
+  if (low === high) return "";
+  if (low === null) return t("outlook.up_to", { high: said(/** @type {number} */ (high)) });
+  return high === null
+    ? t("outlook.from", { low: said(low) })
+    : t("outlook.between", { low: said(low), high: said(high) });
+}
+
+/** @param {string} parameter @param {number} value */
+const figure_said = (parameter, value) => (parameter in SPECIES ? nitrogen(value) : number(value, 1));
+
+/** @param {string} parameter */
+const unit_of = (parameter) =>
+  parameter in SPECIES ? "mg N/L" : parameter === "temperature" ? shown_in("°C").label : "";

@@ -1,0 +1,16 @@
+/** Where a figure comes from, within reach of the thumb: how it was worked out, how sure it is, its sources. */
+import { html } from "../../vendor/preact.js";
+import { working_steps } from "../../bench/working.js";
+import { table } from "../../calc/tables.js";
+import { contracts } from "../../contracts.js";
+import { t } from "../../i18n/words.js";
+import { Sources, Working } from "./answer_block.js";
+
+/** @param {{name: string, input: any, answer: any}} props of a calculation that was run */
+export function KnownFrom({ name, input, answer }) {
+  const spec = contracts()[name];
+  const sources = spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }));
+  return html`
+    <${Working} steps=${working_steps(spec, input, answer, { yes: t("bench.yes"), no: t("bench.no") })} other_units=${false} />
+    <${Sources} spec=${spec} sources=${sources} />`;
+}

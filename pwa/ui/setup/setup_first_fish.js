@@ -1,0 +1,174 @@
+/** Setting up, the first animals: what the tank can bear today, a start without them, and the record of those that come. */
+import { html, useSignal } from "../../vendor/preact.js";
+import { of_tank } from "../../advice/of_tank.js";
+import { asked, done, field_of, planned, said_at } from "../../advice/setup/setting_up.js";
+import { bears, planned_feed, starter, still_to_come } from "../../advice/setup/setting_up_life.js";
+import { mass_of, stock_of } from "../../advice/life/stock.js";
+import { table } from "../../calc/tables.js";
+import { contracts } from "../../contracts.js";
+import { short, t } from "../../i18n/words.js";
+import { Calculated } from "../contract/calculated.js";
+import { FigureRows } from "../figure_rows.js";
+import { outlook_for } from "../state/forecast.js";
+import { forget } from "../state/draft.js";
+import { all, now, room } from "../state/live.js";
+import { new_id, record } from "../state/record.js";
+import { use_held_height } from "../held_height.js";
+import { go } from "../state/router.js";
+import { sentence } from "../words/sentence.js";
+import { animal_name } from "./setup_stock.js";
+import { Next, SetupStep, use_step } from "./setup_step.js";
+import { StepRow } from "../step_row.js";
+import { tap } from "../state/tap.js";
+import { ammonia_named } from "../words/tile_words.js";
+
+/** The animals that live in a tank by its records. @param {string} id */
+export const inside_of = (id) => stock_of(of_tank(all("stock_change"), id), now.value).animals;
+
+/**
+ * When the planned animals may come, by the forecast of this tank; null while it is worked out.
+ * @param {any} tank @returns {{code: string, planned_g: number, low_g: number} | null}
+ */
+export function first_fish(tank) {
+  const { headroom } = outlook_for(tank).forecast.answers;
+  if (!headroom) return null;
+  const planned_g = mass_of(tank.planned_stock ?? [], all("own_species"))?.total_g ?? 0;
+  return { code: planned_g ? bears(planned_g, headroom) : "no_plan", planned_g, low_g: headroom.fish_g_now.p10 };
+}
+
+/** @param {{tank: any}} props */
+export const FirstFishSaid = ({ tank }) => {
+  const known = first_fish(tank);
+  const { advice } = outlook_for(tank);
+  const room_taken = use_held_height(`first_fish ${tank.id}`, known !== null);
+  return html`<div class="room-taken" ref=${room_taken}>
+    ${advice.act !== "nothing" && html`<p class="caution">${t("first_fish.first", { what: sentence(advice, now.value) })}</p>`}
+    <p class="sentence">${known ? t(`first_fish.${known.code}`, { planned: grams(known.planned_g), low: grams(known.low_g) }) : t("first_fish.working")}</p></div>`;
+};
+
+/** @param {{tank: any}} props */
+export function FirstFishStep({ tank }) {
+  const { raw, said, set } = use_step(tank, "first_fish");
+  const failed = useSignal("");
+  const inside = inside_of(tank.id);
+  const coming = still_to_come(tank.planned_stock ?? [], inside);
+  /** @type {Record<string, number>} */ const counts = raw.counts ?? {};
+  /** @type {Record<string, number>} */ const lengths = raw.lengths ?? {};
+  const length_of = (/** @type {any} */ one) => lengths[one.species] ?? one.length_cm ?? half_grown(one.species);
+  const arriving = coming
+    .filter(({ species }) => counts[species] > 0)
+    .map((one) => ({ species: one.species, count: counts[one.species], length_cm: length_of(one) }));
+  const many = arriving.reduce((sum, { count }) => sum + count, 0);
+  const up = `/tank/${tank.id}`;
+  if (planned(tank)) {
+    return html`
+      <${SetupStep} step="first_fish" name=${tank.name} up=${up} act=${html`<a class="main" href=${`/tank/${tank.id}/setup/fill`}>${t("setup.step.fill")}</a>`}>
+        <p class="sentence">${t("first_fish.not_filled")}</p><${Welfare} /><${Cautions} />
+      <//>`;
+  }
+  const arrive = async () => {
+    const at = room.value.now();
+    const writes = arriving.map((fields) => ({
+      type: /** @type {const} */ ("put"),
+      kind: "stock_change",
+      id: new_id(),
+      fields: { tank: tank.id, at, change: "arrival", ...fields },
+    }));
+    const words = t("first_fish.saved", { count: many, tank: tank.name });
+    // A helper may record arrivals, but not change the tank.
+    const plan = room.value.may("tank")
+      ? [
+          {
+            type: /** @type {const} */ ("put"),
+            kind: "tank",
+            id: tank.id,
+            fields: { [field_of("first_fish")]: { state: "done" } },
+          },
+        ]
+      : [];
+    try {
+      if (!(await record([...writes, ...plan], words))) return;
+      forget(`setup.${tank.id}.first_fish`);
+      go(up);
+    } catch (no) {
+      failed.value = /** @type {Error} */ (no).message;
+    }
+  };
+  return html`
+    <${SetupStep} step="first_fish" name=${tank.name} up=${up} problem=${failed.value}
+      act=${room.value.may("stock_change") && html`<${Next} disabled=${many === 0} onClick=${() => void arrive()}>${many ? t("first_fish.record", { count: many }) : t("first_fish.record_none")}<//>`}>
+      <${FirstFishSaid} tank=${tank} />
+      <p class="soft small">${contracts().stock_headroom.uncertainty}</p>
+      <${Welfare} rich=${done(tank, "substrate") && said_at(tank, "substrate").bed === "capped"} />
+      ${
+        coming.length > 0 &&
+        html`<section class="section"><h2>${t("first_fish.come_today")}</h2>
+        ${coming.map(
+          (one) => html`<div class="chosen" key=${one.species}>
+          <${StepRow} label=${animal_name(one.species)} also=${t("first_fish.of_planned", { count: one.count })} max=${one.count} value=${counts[one.species] ?? 0} on_value=${(/** @type {number} */ value) => set({ counts: { ...counts, [one.species]: value } })} />
+          ${counts[one.species] > 0 && html`<${StepRow} label=${t("first_fish.length", { who: animal_name(one.species) })} unit="cm" step=${0.5} min=${0.5} max=${100} value=${length_of(one)} on_value=${(/** @type {number} */ value) => set({ lengths: { ...lengths, [one.species]: value } })} />`}</div>`,
+        )}
+        <p><a class="quiet" href=${`/bench/acclimation?tank=${tank.id}`}>${contracts().acclimation.title}</a></p></section>`
+      }
+      ${(tank.planned_stock ?? []).length === 0 && inside.length === 0 && html`<p><a class="quiet" href=${`/tank/${tank.id}/setup/stock`}>${t("setup.step.stock")}</a></p>`}
+      ${inside.length === 0 && (tank.planned_stock ?? []).length > 0 && html`<${WithoutFish} tank=${tank} raw=${raw} said=${said} set=${set} />`}
+      <${Cautions} />
+    <//>`;
+}
+
+/** A start without animals: ammonia in place of their food. @param {{tank: any, raw: any, said: any, set: (more: any) => void}} props */
+function WithoutFish({ tank, raw, said, set }) {
+  const { input, days } = starter(tank.water_l, planned_feed(tank, all("own_species")), said.ammonia_percent);
+  const found = asked("starter_dose", input);
+  const strength = contracts().starter_dose.inputs.find((/** @type {any} */ one) => one.name === "ammonia_percent");
+  const log = (/** @type {string} */ what, /** @type {number} */ amount, /** @type {"g" | "ml"} */ unit) => {
+    const fields = {
+      tank: tank.id,
+      at: room.value.now(),
+      what: ammonia_named(what),
+      what_code: what,
+      amount,
+      unit,
+      for_litres: tank.water_l,
+      tan_mg_n_l: found.answer.tan_mg_n_l,
+    };
+    return record(
+      [{ type: "put", kind: "dose", id: new_id(), fields }],
+      t("first_fish.dosed", { amount: `${short(amount, 2)} ${t(`unit.${unit}`)}`, what: fields.what }),
+    );
+  };
+  return html`
+    <section class="section"><h2>${t("first_fish.without")}</h2>
+      <p>${t("first_fish.without_why")}</p>
+      <details class="more"><summary>${contracts().starter_dose.title}</summary>
+        <${FigureRows} specs=${[strength]} raw=${raw} on_raw=${set} wrong=${found.errors} />
+        <${Calculated} name="starter_dose" found=${found} show=${["ammonium_chloride_g", "household_ammonia_ml", "tan_mg_n_l"]} />
+        <p class="soft small">${t("first_fish.of_days", { count: days })}</p>
+        ${
+          found.answer &&
+          room.value.may("dose") &&
+          html`<div class="row">
+          <button class="quiet tall" type="button" onClick=${tap(() => void log("ammonium_chloride", found.answer.ammonium_chloride_g, "g"))}>${t("first_fish.log_salt", { amount: short(found.answer.ammonium_chloride_g, 2) })}</button>
+          ${found.answer.household_ammonia_ml !== undefined && html`<button class="quiet tall" type="button" onClick=${tap(() => void log("household_ammonia", found.answer.household_ammonia_ml, "ml"))}>${t("first_fish.log_household", { amount: short(found.answer.household_ammonia_ml, 2) })}</button>`}
+        </div>`
+        }
+      </details>
+    </section>`;
+}
+
+/** @param {{rich?: boolean}} props `rich`: a bed that feeds roots */
+const Welfare = ({ rich = false }) => html`
+  <section class="section"><h2>${t("first_fish.welfare")}</h2>
+    <ul class="why"><li>${t("first_fish.daily")}</li><li>${t("first_fish.few")}</li><li>${t("first_fish.water")}</li>${rich && html`<li>${contracts().substrate.cautions[1]}</li>`}</ul>
+    <p class="soft small">${t("bench.provenance.common practice")}</p>
+  </section>`;
+
+const Cautions = () =>
+  contracts().stocking_limit.cautions.map(
+    (/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`,
+  );
+
+/** Animals of the shops are about half grown (assumption). @param {string} species */
+const half_grown = (species) => Math.max(0.5, Math.round(table("species").rows[species]?.length_cm ?? 4) / 2);
+
+const grams = (/** @type {number} */ value) => `${short(value, value < 10 ? 1 : 0)}\u00a0g`;

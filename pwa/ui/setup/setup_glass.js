@@ -1,0 +1,118 @@
+/** Setting up, the glass and where it stands: shape, measures, litres; and what all of it weighs. */
+import { html, useSignal } from "../../vendor/preact.js";
+import { last_place } from "../../advice/facts.js";
+import { asked, bare, field_of, figures_of, volume_input, weight_input } from "../../advice/setup/setting_up.js";
+import { InvalidInput, contracts, records, run } from "../../contracts.js";
+import { number, t } from "../../i18n/words.js";
+import { Calculated } from "../contract/calculated.js";
+import { changed_fields } from "../state/changed_fields.js";
+import { ChoiceTiles } from "../choice_tiles.js";
+import { forget, use_draft } from "../state/draft.js";
+import { FigureRows } from "../figure_rows.js";
+import { Fields, matters, payload_of } from "../contract/form.js";
+import { all, live_room } from "../state/live.js";
+import { new_id, record } from "../state/record.js";
+import { refusal_said } from "../words/refusal_said.js";
+import { go } from "../state/router.js";
+import { Next, SetupStep, next_path, use_step } from "./setup_step.js";
+
+const RULER = ["length_cm", "width_cm", "diameter_cm", "bow_cm", "height_cm", "glass_mm", "fill_height_cm"];
+
+/** The first step makes the tank; gone back to, it measures it anew. @param {{tank: any}} props */
+export function GlassStep({ tank }) {
+  const draft_name = `setup.${tank?.id ?? "new"}.glass`;
+  const kept = use_draft(draft_name, () => /** @type {Record<string, any>} */ ({}));
+  const problem = useSignal("");
+  const { inputs } = contracts().volume;
+  const raw = {
+    measures: "outside",
+    ...tank?.measures,
+    name: tank?.name ?? t("setup.name_first", { count: all("tank").length + 1 }),
+    ...kept.value,
+  };
+  const set = (/** @type {Record<string, any>} */ more) => (kept.value = { ...kept.value, ...more });
+  const of = (/** @type {string} */ name) => inputs.find((/** @type {any} */ one) => one.name === name);
+  const { name, ...typed } = raw;
+  const glass = payload_of(
+    inputs.filter((/** @type {any} */ one) => ["shape", "measures", ...RULER].includes(one.name)),
+    figures_of(typed),
+  );
+  const found = raw.shape ? asked("volume", glass) : { payload: glass, errors: [] };
+  const missing = found.errors
+    .filter(({ field }) => of(field) && !(field in glass))
+    .map(({ field }) => of(field).label);
+
+  const save = async () => {
+    const id = tank?.id ?? new_id();
+    const place = tank ? {} : { walk_order: last_place(live_room) };
+    const named = String(name).trim() || t("setup.name_first", { count: all("tank").length + 1 });
+    try {
+      // What is planned already has to fit the glass as it is measured now.
+      if (tank) run("volume", volume_input({ ...tank, measures: glass }));
+      const { water_l, gross_l } = run("volume", glass);
+      const measured = tank
+        ? changed_fields({ measures: bare(tank.measures) }, { measures: glass })
+        : { measures: glass };
+      const fields = changed_fields(tank, {
+        ...place,
+        name: named,
+        [field_of("glass")]: { state: "done" },
+        ...(measured.measures ? { ...measured, water_l, gross_l } : {}),
+      });
+      if (
+        Object.keys(fields).length &&
+        !(await record([{ type: "put", kind: "tank", id, fields }], t("setup.saved", { step: t("setup.step.glass") })))
+      )
+        return;
+      forget(draft_name);
+      go(next_path(id, "glass"));
+    } catch (no) {
+      problem.value =
+        no instanceof InvalidInput
+          ? refusal_said(no, [...inputs, ...records().tank.fields])
+          : /** @type {Error} */ (no).message;
+    }
+  };
+  return html`
+    <${SetupStep} step="glass" up=${tank ? `/tank/${tank.id}` : "/tanks/new"} problem=${problem.value} act=${html`<${Next} disabled=${!found.answer} onClick=${() => void save()} />`}>
+      <${ChoiceTiles} label=${t("tank.shape")} name="shape" choices=${inputs[0].choices} value=${raw.shape} icons on_value=${(/** @type {string} */ shape) => set({ shape })} />
+      ${
+        raw.shape &&
+        html`
+        <${ChoiceTiles} label=${of("measures").label} name="measures" choices=${of("measures").choices} value=${raw.measures} on_value=${(/** @type {string} */ measures) => set({ measures })} />
+        <${FigureRows} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name) && matters(one, inputs, raw))} raw=${raw} on_raw=${set} wrong=${found.errors} />
+        ${missing.length > 0 && html`<p class="soft">${t("bench.still_needed", { fields: missing.join(", ") })}</p>`}
+        <${Calculated} name="volume" found=${found.answer ? found : { ...found, errors: [] }} show=${["gross_l", "water_l", "surface_cm2"]} cautions=${0} />
+        <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "name")} raw=${{ name }} on_raw=${set} errors=${[]} />`
+      }
+    <//>`;
+}
+
+/** @param {{tank: any}} props */
+export function PlaceStep({ tank }) {
+  const { raw, said, set, save, problem } = use_step(tank, "place");
+  const { inputs } = contracts().filled_weight;
+  const box = tank.measures.shape === "cuboid";
+  const asks = [
+    ...(box ? [] : ["tank_kg"]),
+    ...(box && !tank.measures.glass_mm ? ["glass_mm"] : []),
+    "stand_kg",
+    "equipment_kg",
+    "footprint_length_cm",
+    "footprint_width_cm",
+  ];
+  const needed = (
+    box ? (tank.measures.glass_mm ? [] : ["glass_mm"]) : ["tank_kg", "footprint_length_cm", "footprint_width_cm"]
+  ).filter((name) => said[name] === undefined);
+  const found = needed.length > 0 ? { payload: {}, errors: [] } : asked("filled_weight", weight_input(tank, said));
+  const of = (/** @type {string} */ name) => inputs.find((/** @type {any} */ one) => one.name === name);
+  return html`
+    <${SetupStep} step="place" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
+      act=${html`<${Next} onClick=${() => void save("done", said.place ? { place: String(raw.place).trim() } : {})}>${found.answer ? t("setup.next_with", { figure: `${number(found.answer.total_kg, 0)} kg` }) : t("setup.next")}<//>`}>
+      <p>${t("setup.place_why")}</p>
+      <${FigureRows} specs=${asks.map(of)} raw=${raw} on_raw=${set} wrong=${found.errors} />
+      ${needed.length > 0 && html`<p class="soft">${t("bench.still_needed", { fields: needed.map((name) => of(name).label).join(", ") })}</p>`}
+      <${Calculated} name="filled_weight" found=${found} show=${["total_kg", "footprint_kpa", "foot_kg", "empty_tank_kg"]} />
+      <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "place")} raw=${{ place: raw.place ?? tank.place }} on_raw=${set} errors=${[]} />
+    <//>`;
+}

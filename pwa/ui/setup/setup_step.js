@@ -1,0 +1,77 @@
+/** The frame of one step of setting a tank up: where one is, skip and next at the thumb, what was said kept until it is recorded. */
+import { html, useSignal } from "../../vendor/preact.js";
+import { STEPS, after, field_of, figures_of, said_at, step_of, volume_input } from "../../advice/setup/setting_up.js";
+import { InvalidInput, contracts, records, run } from "../../contracts.js";
+import { t } from "../../i18n/words.js";
+import { forget, use_draft } from "../state/draft.js";
+import { Icon } from "../icon.js";
+import { Page } from "../page.js";
+import { record } from "../state/record.js";
+import { refusal_said } from "../words/refusal_said.js";
+import { go } from "../state/router.js";
+import { tap } from "../state/tap.js";
+
+const IN_THE_GLASS = ["substrate", "hardscape"];
+
+/**
+ * What is said at a step: the record, over it what was touched on this phone and not recorded yet.
+ * @param {any} tank @param {string} step
+ */
+export function use_step(tank, step) {
+  const name = `setup.${tank.id}.${step}`;
+  const kept = use_draft(name, () => /** @type {Record<string, any> | null} */ (null));
+  const problem = useSignal("");
+  const raw = { ...said_at(tank, step), ...kept.value };
+  const said = figures_of(raw);
+  const set = (/** @type {Record<string, any>} */ more) => (kept.value = { ...kept.value, ...more });
+
+  /**
+   * @param {"done" | "skipped"} state @param {Record<string, any>} [fields] of the tank, beside the plan
+   * @param {{more?: any[], words?: string, then?: string}} [how] `more`: writes of the same moment
+   */
+  const save = async (state, fields = {}, { more = [], words, then } = {}) => {
+    const before = step_of(tank, step).said;
+    const plan = { [field_of(step)]: { state, ...(state === "done" ? { said } : before ? { said: before } : {}) } };
+    try {
+      // What the glass cannot hold is refused here, where it was said.
+      if (state === "done" && IN_THE_GLASS.includes(step)) run("volume", volume_input({ ...tank, ...plan }));
+      const writes = [
+        { type: /** @type {const} */ ("put"), kind: "tank", id: tank.id, fields: { ...plan, ...fields } },
+        ...more,
+      ];
+      if (
+        !(await record(
+          writes,
+          words ?? t(state === "done" ? "setup.saved" : "setup.skipped", { step: t(`setup.step.${step}`) }),
+        ))
+      )
+        return;
+      forget(name);
+      go(then ?? next_path(tank.id, step));
+    } catch (no) {
+      problem.value =
+        no instanceof InvalidInput
+          ? refusal_said(no, [...contracts().volume.inputs, ...records().tank.fields])
+          : /** @type {Error} */ (no).message;
+    }
+  };
+  return { raw, said, set, save, problem: problem.value };
+}
+
+/** @param {string} id @param {string} step */
+export const next_path = (id, step) => (after(step) ? `/tank/${id}/setup/${after(step)}` : `/tank/${id}`);
+
+/**
+ * @param {{step: string, up: string, name?: string, problem?: string, skip?: (() => void) | null, act: any, children?: any}} props `act`: the primary action's button
+ */
+export const SetupStep = ({ step, up, name, problem, skip, act, children }) => html`
+  <${Page} title=${t(`setup.step.${step}`)} up=${up} aside=${html`<span class="soft figures">${t("test.place", { at: STEPS.indexOf(step) + 1, of: STEPS.length })}</span>`}
+    act=${html`${skip && html`<button class="quiet tall" type="button" onClick=${tap(skip)}>${t("setup.skip")}</button>`}${act}`}>
+    ${name && html`<p class="soft">${name}</p>`}
+    ${problem && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem}</span></p>`}
+    ${children}
+  <//>`;
+
+/** @param {{onClick: () => void, disabled?: boolean, children?: any}} props */
+export const Next = ({ onClick, disabled = false, children }) =>
+  html`<button class="main" type="button" disabled=${disabled} onClick=${tap(onClick)}>${children ?? t("setup.next")}</button>`;

@@ -1,7 +1,0 @@
-/** A day as it is said on paper: weekday, day and month, by this phone's clock. */
-import { wall_of } from "../advice/local_time.js";
-import { date_said } from "../i18n/words.js";
-import { zone_here } from "./tasks_due.js";
-
-/** "Sat 28 Nov" @param {number} at an instant */
-export const day_said = (at) => date_said(wall_of(at, zone_here()));

@@ -1,0 +1,91 @@
+/** What is half typed: kept on the phone at every keystroke, so a reload or a flat battery loses nothing. */
+import { signal, useMemo } from "../../vendor/preact.js";
+
+const PREFIX = "limnary.draft.";
+const OPENED = ".opened";
+/** @type {Map<string, any>} */
+const open = new Map();
+/** Forms that were typed in on this page; those of before lie in the storage. @type {Set<string>} */
+const typed = new Set();
+const is_typed = (/** @type {string} */ name) => typed.has(name) || read(name) !== null;
+
+/**
+ * The draft of that name as a signal that keeps itself; `first` if there is none.
+ * @template T @param {string} name @param {() => T} first
+ */
+export function draft(name, first) {
+  const held = open.get(name);
+  if (held) return held;
+  const kept = signal(read(name) ?? first());
+  kept.subscribe((value) => write(name, value));
+  open.set(name, kept);
+  return kept;
+}
+
+/**
+ * A form's draft: kept from the first key on. One that was only looked at is begun anew, or it would offer
+ * the days, tanks and figures of another day.
+ * @template T @param {string} name @param {() => T} first
+ */
+export function form_draft(name, first) {
+  if (!is_typed(name)) open.delete(name);
+  const held = open.get(name);
+  if (held) return held;
+  const kept = signal(read(name) ?? first());
+  const begun = kept.peek();
+  kept.subscribe((value) => {
+    if (value === begun && !typed.has(name)) return;
+    typed.add(name);
+    write(name, value);
+  });
+  open.set(name, kept);
+  return kept;
+}
+
+/** The same inside a component. @template T @param {string} name @param {() => T} first */
+export const use_draft = (name, first) => useMemo(() => form_draft(name, first), [name]);
+
+/**
+ * The record as it stood when its draft was begun, kept beside the draft until `forget`: only what the form changed
+ * since then is the form's own. Null where the draft is of a new record.
+ * @template T @param {string} name of the draft @param {T} held @returns {T}
+ */
+export const use_opened = (name, held) => useMemo(() => opened_draft(name, held), [name]).value ?? held;
+
+/** @template T @param {string} name of the draft @param {T} held */
+export function opened_draft(name, held) {
+  if (!is_typed(name)) forget(name);
+  return draft(name + OPENED, () => held);
+}
+
+/** It was recorded, or thrown away. @param {string} name */
+export function forget(name) {
+  for (const its of [name, name + OPENED]) {
+    open.delete(its);
+    typed.delete(its);
+    try {
+      localStorage.removeItem(PREFIX + its);
+    } catch {
+      // Storage is off: then there was nothing kept.
+    }
+  }
+}
+
+/** @param {string} name */
+function read(name) {
+  try {
+    return JSON.parse(localStorage.getItem(PREFIX + name) ?? "null");
+  } catch {
+    return null;
+  }
+}
+
+/** @param {string} name @param {any} value */
+function write(name, value) {
+  if (!open.has(name) && read(name) === null && value === undefined) return;
+  try {
+    localStorage.setItem(PREFIX + name, JSON.stringify(value));
+  } catch {
+    // Storage is off or full: the draft lives as long as this page.
+  }
+}

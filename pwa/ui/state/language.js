@@ -1,0 +1,54 @@
+/** The language on this phone: chosen once or as the phone speaks, kept, applied to the screens and to /shared.json at once. */
+import { effect, signal } from "../../vendor/preact.js";
+import { marks_of, typed_form } from "../../figures/number_text.js";
+import { install } from "../../contracts.js";
+import { in_words } from "../../i18n/shared_texts.js";
+import { choose, chosen, language } from "../../i18n/words.js";
+import { draft } from "./draft.js";
+
+/** A language of `LANGUAGES`, or "phone" for the phone's own. @type {import("../../vendor/preact.js").Signal<string>} */
+export const wanted_language = draft("language", () => "phone");
+/** The locale that is spoken now; everything is drawn afresh when it changes. */
+export const spoken = signal("");
+
+/** @type {any} */
+let english = null;
+
+/** Speak the language that is wanted now, and from now on whatever will be. */
+export async function keep_language() {
+  english = await (await fetch("/shared.json")).json();
+  await speak(wanted_language.peek());
+  let first = true;
+  effect(() => {
+    const wanted = wanted_language.value;
+    if (!first) void speak(wanted);
+    first = false;
+  });
+}
+
+/** @param {string} wanted */
+async function speak(wanted) {
+  await choose(locales(wanted));
+  const shared = language() === "en" ? english : in_words(english, await shared_words(language()));
+  if (wanted !== wanted_language.peek()) return;
+  const marks = { ...marks_of(chosen()), group: "" };
+  install(shared, (value) => typed_form(value, marks));
+  document.documentElement.lang = chosen();
+  spoken.value = chosen();
+}
+
+/** The phone's own locales, those of the wanted language alone if one is: "de-AT" before "de". @param {string} wanted */
+function locales(wanted) {
+  if (wanted === "phone") return navigator.languages;
+  return [...navigator.languages.filter((one) => one.split("-")[0] === wanted), wanted];
+}
+
+/** Without them what the contracts say stays English: better than nothing. @param {string} of @returns {Promise<Record<string, string>>} */
+async function shared_words(of) {
+  try {
+    const answer = await fetch(`/words/${of}.json`);
+    return answer.ok ? await answer.json() : {};
+  } catch {
+    return {};
+  }
+}

@@ -1,0 +1,95 @@
+/** Recording: one transaction, once however often it is tapped, with an undo instead of a question. */
+import { signal } from "../../vendor/preact.js";
+import { NotSaved } from "../../data/fish_room.js";
+import { uuid7 } from "../../data/uuid7.js";
+import { t } from "../../i18n/words.js";
+import { room } from "./live.js";
+
+const UNDO_MS = 12_000;
+
+/** @typedef {{type: "put" | "del" | "restore", kind: string, id: string, fields?: Record<string, any>}} Write */
+
+/** What was just recorded, and how to take it back. @type {import("../../vendor/preact.js").Signal<{said: string, undo: (() => Promise<void>) | null} | null>} */
+export const just_done = signal(null);
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let fading;
+let busy = false;
+
+/** A new record's id. */
+export const new_id = () => uuid7(Date.now(), (count) => crypto.getRandomValues(new Uint8Array(count)));
+
+/** @typedef {{picture: Blob, fields: Record<string, any>, id: string}} Picture shrunk already, with the fields and id of its record */
+
+/**
+ * Write all of it or nothing, then offer the undo. A second call while the first still runs does nothing.
+ * Where the phone itself fails, the note says so and stays: what is typed is still there to be saved again.
+ * @param {Write[]} writes @param {string} said what the note says @param {Picture[]} [pictures] saved in the same transaction
+ * @returns {Promise<boolean>} whether it was this call that recorded
+ */
+export async function record(writes, said, pictures = []) {
+  if (busy) return false;
+  busy = true;
+  try {
+    const undoing = [
+      ...writes.map(inverse),
+      ...pictures.map(({ id }) => ({ type: /** @type {const} */ ("del"), kind: "photo", id })),
+    ];
+    await room.value.write(writes, pictures);
+    note(said, () => room.value.write(undoing));
+    return true;
+  } catch (failed) {
+    not_saved(failed, null);
+    return false;
+  } finally {
+    busy = false;
+  }
+}
+
+/** Say something that cannot be undone. @param {string} said */
+export const say = (said) => note(said, null);
+
+/** Say what was done where it can be taken back by other means than a write. @param {string} said @param {() => Promise<any>} undoing */
+export const offer = (said, undoing) => note(said, undoing);
+
+/** Take it back; where the phone fails at it, the undo stays on offer. */
+export async function undo() {
+  const done = just_done.value;
+  just_done.value = null;
+  try {
+    await done?.undo?.();
+  } catch (failed) {
+    not_saved(failed, done?.undo ?? null);
+  }
+}
+
+export function close_note() {
+  just_done.value = null;
+}
+
+/** @param {string} said @param {(() => Promise<any>) | null} undoing */
+function note(said, undoing) {
+  clearTimeout(fading);
+  just_done.value = { said, undo: undoing };
+  fading = setTimeout(close_note, UNDO_MS);
+}
+
+/** The phone did not take it: said in the language of the words, until it is closed. @param {unknown} failed @param {(() => Promise<any>) | null} undoing */
+function not_saved(failed, undoing) {
+  if (!(failed instanceof NotSaved)) throw failed;
+  note(t(`not_saved.${failed.reason}`), undoing);
+  clearTimeout(fading);
+}
+
+/** The write that takes a write back, as the records stand before it. @param {Write} write @returns {Write} */
+function inverse({ type, kind, id, fields }) {
+  if (type === "del") return { type: "restore", kind, id };
+  if (type === "restore") return { type: "del", kind, id };
+  const before = room.value.get(kind, id);
+  if (!before) return { type: "del", kind, id };
+  return {
+    type: "put",
+    kind,
+    id,
+    fields: Object.fromEntries(Object.keys(fields ?? {}).map((name) => [name, before[name] ?? null])),
+  };
+}

@@ -1,0 +1,99 @@
+/** Timed steps of a test: several at once, kept as the time they end, so lock and reload do not stop them. */
+import { computed, effect, html, signal } from "../../vendor/preact.js";
+import { minutes, t } from "../../i18n/words.js";
+import { draft } from "./draft.js";
+import { Icon } from "../icon.js";
+import { tap } from "./tap.js";
+
+/** @typedef {{id: string, what: string, ends_at: number, href: string, rung?: boolean}} Timer */
+
+/** @type {import("../../vendor/preact.js").Signal<Timer[]>} */
+export const timers = draft("timers", () => []);
+const second = signal(Date.now());
+const going = computed(() => timers.value.some((one) => !one.rung));
+/** @type {AudioContext | null} */
+let sound = null;
+
+/** @param {{id: string, what: string, seconds: number, href: string}} timed */
+export function start_timer({ id, what, seconds, href }) {
+  // Sound needs a tap to be allowed; this is one.
+  sound ??= typeof AudioContext === "function" ? new AudioContext() : null;
+  void sound?.resume();
+  timers.value = [
+    ...timers.value.filter((one) => one.id !== id),
+    { id, what, href, ends_at: Date.now() + seconds * 1000 },
+  ];
+}
+
+/** @param {string} id */
+function stop_timer(id) {
+  timers.value = timers.value.filter((one) => one.id !== id);
+}
+
+/** Seconds left, negative when over; null when it does not run. @param {string} id */
+export function left(id) {
+  const timer = timers.value.find((one) => one.id === id);
+  return timer ? (timer.ends_at - second.value) / 1000 : null;
+}
+
+/** Every running timer, on every page. */
+export const TimerStrip = () =>
+  timers.value.length > 0 &&
+  html`
+  <div class="timers">
+    ${timers.value.map((timer) => {
+      const seconds = (timer.ends_at - second.value) / 1000;
+      return seconds > 0
+        ? html`<a key=${timer.id} href=${timer.href}><${Icon} name="clock" size=${20} />${timer.what} <b class="figures">${minutes(seconds)}</b></a>`
+        : html`<button key=${timer.id} class="over" type="button" onClick=${tap(() => stop_timer(timer.id))}>
+            <${Icon} name="clock" size=${20} />${t("timer.over", { what: timer.what })}</button>`;
+    })}
+  </div>`;
+
+/** Ring what is over, keep the screen awake while something runs. Called once. */
+export function keep_timers() {
+  /** @type {any} */ let lock = null;
+  const wake = async () => {
+    if (!going.value || document.visibilityState !== "visible") return;
+    lock = await navigator.wakeLock?.request("screen").catch(() => null);
+  };
+  const tick = () => {
+    second.value = Date.now();
+    const over = timers.value.filter((one) => !one.rung && one.ends_at <= second.value);
+    if (over.length) {
+      ring();
+      timers.value = timers.value.map((one) => (over.includes(one) ? { ...one, rung: true } : one));
+    }
+  };
+  /** @type {ReturnType<typeof setInterval> | undefined} */ let beat;
+  effect(() => {
+    clearInterval(beat);
+    if (going.value) {
+      beat = setInterval(tick, 500);
+      void wake();
+    } else {
+      void lock?.release();
+      lock = null;
+    }
+  });
+  document.addEventListener("visibilitychange", () => {
+    tick();
+    void wake();
+  });
+  tick();
+}
+
+function ring() {
+  navigator.vibrate?.([300, 150, 300]);
+  if (!sound) return;
+  for (const at of [0, 0.35, 0.7]) {
+    const tone = sound.createOscillator();
+    const loud = sound.createGain();
+    tone.frequency.value = 660;
+    loud.gain.setValueAtTime(0.25, sound.currentTime + at);
+    loud.gain.exponentialRampToValueAtTime(0.001, sound.currentTime + at + 0.3);
+    tone.connect(loud).connect(sound.destination);
+    tone.start(sound.currentTime + at);
+    tone.stop(sound.currentTime + at + 0.3);
+  }
+}

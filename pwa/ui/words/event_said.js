@@ -1,0 +1,83 @@
+/** An event of the timeline in words: what it is called, and a line for each thing it says. */
+import { LIFE_PAGE } from "../../advice/life/life_writes.js";
+import { records } from "../../contracts.js";
+import { t, when } from "../../i18n/words.js";
+import { dose_said, figure, grams_said, litres_said, parameter_name } from "./figures.js";
+import { life_said } from "./life_said.js";
+import { get, now } from "../state/live.js";
+import { dosed_said, note_said, task_said } from "./tile_words.js";
+
+/** @param {{kind: string}} event */
+export const event_name = ({ kind }) => NAMES[kind]?.() ?? t(`kind.${kind}`);
+/** @type {Record<string, () => string>} */
+const NAMES = {
+  reading: () => t("history.test"),
+  water_change: () => t("history.change"),
+  dose: () => t("history.dose"),
+  feeding: () => t("history.feeding"),
+  note: () => t("history.note"),
+};
+
+/** The lines of an event; photos say nothing unless they have a caption. @param {{records: any[]}} event @returns {string[]} */
+export const event_lines = ({ records: all }) =>
+  all.flatMap((one) => [...record_lines(one), ...(one.note ? one.note.split("\n") : [])]);
+
+/** What it said before it was corrected, and of when and which tank, where that was corrected. @param {import("../../advice/journal/timeline.js").Event} event @returns {string[]} */
+export function earlier_lines({ at, tank, earlier }) {
+  const said = earlier.flatMap((one) => [
+    ...record_lines(one),
+    ...(one.at === at ? [] : [when(one.at, now.value)]),
+    ...(!one.tank || one.tank === tank ? [] : [get("tank", one.tank)?.name ?? t("life.a_tank")]),
+  ]);
+  return [...new Set(said)];
+}
+
+/** @param {any} one a record @returns {string[]} */
+export function record_lines(one) {
+  if (one.kind === "reading") return [reading_said(one)];
+  if (one.kind === "water_change") return [t("history.changed", { litres: litres_said(one.litres) })];
+  if (one.kind === "dose") return [`${dose_said(one)} ${dosed_said(one)}`];
+  if (one.kind === "feeding") return [fed(one)];
+  if (one.kind === "note") return note_said(one).split("\n");
+  if (one.kind === "photo") return one.caption ? [one.caption] : [];
+  if (one.kind === "task_done") return [closed_said(one)];
+  if (one.kind === "shared_tool")
+    return [
+      t("history.shared_tool", {
+        tool: choice_said(one, "tool"),
+        tanks: [one.tank, one.other_tank]
+          .map((id) => get("tank", id)?.name)
+          .filter(Boolean)
+          .join("\u00a0· "),
+      }),
+    ];
+  if (one.kind in LIFE_PAGE) return [life_said(one)];
+  return [];
+}
+
+/** @param {any} reading */
+function reading_said(reading) {
+  const { value, unit } = figure(reading);
+  return `${parameter_name(reading.parameter)} ${value} ${unit}`.trim();
+}
+
+/** @param {any} meal */
+function fed({ feed_g, food }) {
+  if (feed_g === 0) return t("history.fed_none");
+  return food
+    ? t("history.fed_food", { amount: grams_said(feed_g), food })
+    : t("history.fed", { amount: grams_said(feed_g) });
+}
+
+/** @param {any} one */
+function closed_said({ task, skipped }) {
+  const its = get("task", task);
+  const title = its ? task_said(its) : t("kind.task_done");
+  return skipped ? t("history.task_skipped", { title }) : title;
+}
+
+/** What is chosen in a field, in its words. @param {any} one @param {string} name */
+const choice_said = (one, name) =>
+  records()
+    [one.kind].fields.find((/** @type {any} */ field) => field.name === name)
+    .choices.find((/** @type {any} */ choice) => choice.value === one[name])?.label ?? one[name];

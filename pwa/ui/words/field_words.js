@@ -1,0 +1,12 @@
+/** How the screens say what a field of a record holds: in the units, the language and by the clock of this phone. */
+import { t, when } from "../../i18n/words.js";
+import { measured } from "./figures.js";
+import { get, now } from "../state/live.js";
+
+/** @type {import("../../advice/sharing/field_said.js").Words} */
+export const field_words = {
+  get,
+  yes_no: (value) => t(value ? "said.yes" : "said.no"),
+  figure: (value, unit) => measured(value, unit, 4).trim(),
+  time: (at) => when(at, now.value),
+};

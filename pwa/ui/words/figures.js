@@ -1,0 +1,73 @@
+/** Figures as they are said, none parted from its unit: a reading as its kit wrote it and as nitrogen, doses, litres. */
+import { records } from "../../contracts.js";
+import { HARDNESS, in_degrees } from "../../advice/hardness.js";
+import { SPECIES, both_ways } from "../../advice/level.js";
+import { number, short, t } from "../../i18n/words.js";
+import { shown_in } from "../state/measures.js";
+
+/** @type {Record<string, string>} */
+const ION = { nh4: "NH₄", no2: "NO₂", no3: "NO₃" };
+
+/** @param {string} parameter */
+export const parameter_name = (parameter) =>
+  records()
+    .reading.fields.find((/** @type {any} */ field) => field.name === "parameter")
+    .choices.find((/** @type {any} */ one) => one.value === parameter).label;
+
+/** "as NH₄" or "as N"; nothing for what has no such choice. @param {string} parameter @param {string} [basis] */
+export function read_as(parameter, basis) {
+  const species = SPECIES[/** @type {keyof typeof SPECIES} */ (parameter)];
+  if (!species) return "";
+  return t("read_as", { what: basis === "n" ? "N" : ION[species] });
+}
+
+/** The figure as read; for the nitrogen three the other way too, for hardness on another scale in our degrees. @param {any} reading @returns {{value: string, unit: string, also: string | null}} */
+export function figure(reading) {
+  const { parameter, value, basis, unit = "" } = reading;
+  if (parameter === "temperature" && unit === "°C") {
+    const { show, label } = shown_in(unit);
+    return { value: number(show(value), 1), unit: label, also: null };
+  }
+  if (parameter in HARDNESS) {
+    const ours = HARDNESS[parameter];
+    const degrees = unit === ours ? undefined : in_degrees(reading);
+    return {
+      value: short(value, 3),
+      unit: unit || ours,
+      also: unit && degrees !== undefined ? `= ${short(degrees, 1)} ${ours}` : null,
+    };
+  }
+  const plain = {
+    value: parameter === "ph" || parameter === "temperature" ? number(value, 1) : short(value, 3),
+    unit: [unit, read_as(parameter, basis)].join(" ").trim(),
+  };
+  if (!(parameter in SPECIES) || value === 0) return { ...plain, also: null };
+  const both = both_ways(parameter, value, basis);
+  const other = basis === "n" ? both.as_ion_mg_l : both.as_n_mg_l;
+  return { ...plain, also: `= ${nitrogen(other)} mg/L ${read_as(parameter, basis === "n" ? "ion" : "n")}` };
+}
+
+/** mg N/L with the places that matter at its size. @param {number} value */
+export const nitrogen = (value) => number(value, value >= 10 ? 0 : value >= 2 ? 1 : 2);
+
+/** "= 0.33 mg/L as NO₂" of mg N/L. @param {string} parameter @param {number} mg_n_l */
+export const as_ion = (parameter, mg_n_l) =>
+  `=\u00a0${nitrogen(both_ways(parameter, mg_n_l, "n").as_ion_mg_l)}\u00a0mg/L ${read_as(parameter, "ion")}`;
+
+/** "23.5 L", "6.2 US gal": litres in the units of this phone. @param {number} litres */
+export const litres_said = (litres) => measured(litres, "L", 1);
+
+/** "24.5 °C", "76.1 °F". @param {number} celsius */
+export const temperature_said = (celsius) => measured(celsius, "°C", 1);
+
+/** A figure held in a unit of ours, said in the units of this phone. @param {number} value @param {string} unit @param {number} most decimals at most, in either unit */
+export function measured(value, unit, most) {
+  const { show, label } = shown_in(unit);
+  return `${short(show(value), most)}\u00a0${label}`;
+}
+
+/** "0.3 g". @param {number} grams */
+export const grams_said = (grams) => `${short(grams, 3)}\u00a0g`;
+
+/** "3 ml". @param {{amount?: number, unit?: string}} dose */
+export const dose_said = (dose) => `${short(dose.amount ?? 0, 2)}\u00a0${t(`unit.${dose.unit ?? "ml"}`)}`;

@@ -1,0 +1,29 @@
+/** Animals and plants in words: how many of what, and what happened to them. */
+import { name_of } from "../../advice/life/stock.js";
+import { short, t } from "../../i18n/words.js";
+import { field_of, tank_name } from "../life_entry.js";
+import { amount_said, cause_said } from "./tile_words.js";
+
+/** "6 × zebra danio". @param {string} species @param {number} count */
+export const counted = (species, count) => {
+  const name = name_of("species", species);
+  return Number.isFinite(count) ? t("life.counted", { amount: short(count, 0), name }) : name;
+};
+
+/** "ditch moss, a handful". @param {string} species @param {string} amount in words, empty where none is said */
+export const plant_said = (species, amount) =>
+  amount ? t("life.amount_of", { amount, name: name_of("plants", species) }) : name_of("plants", species);
+
+/** "2 × zebra danio, died: old age". @param {any} one a stock_change or planting record */
+export function life_said(one) {
+  const animals = one.kind === "stock_change";
+  const what = animals ? counted(one.species, one.count) : plant_said(one.species, amount_said(one));
+  const parts = { what, tank: tank_name(one.other_tank), cause: cause_said(one) };
+  if (one.change === "move_out" && one.other_tank) return t("life.moved_to", parts);
+  if (one.change === "move_in" && one.other_tank) return t("life.moved_from", parts);
+  if (one.change === "death" && parts.cause) return t("life.died_of", parts);
+  const { label } = field_of(one.kind, "change").choices.find(
+    (/** @type {any} */ choice) => choice.value === one.change,
+  ) ?? { label: one.change };
+  return t("life.happened", { what, happened: label });
+}

@@ -1,0 +1,138 @@
+/** The one sentence of a tank and its reasons, put into words: the only place that renders an advice. */
+import { html } from "../../vendor/preact.js";
+import { contracts } from "../../contracts.js";
+import { clock, number, short, t, weekday, when } from "../../i18n/words.js";
+import { chance_said } from "./chance.js";
+import { dose_said, litres_said, nitrogen, parameter_name, temperature_said } from "./figures.js";
+import { StateShape } from "../icon.js";
+
+const QUARTER_MS = 15 * 60_000;
+const DAY_MS = 24 * 3_600_000;
+
+/** What to do now, in one sentence. @param {import("../../advice/today.js").Advice} advice @param {number} now @returns {string} */
+export function sentence(advice, now) {
+  const { act, litres = 0, dose, by } = advice;
+  if (act === "test") return t("say.test");
+  if (act === "nothing")
+    return t(advice.state === "steady" ? "say.nothing" : "say.leave", { when: next_test(advice, now) });
+  if (act === "hold") return t("say.hold");
+  if (act === "retest")
+    return t("say.retest", { parameter: t(`name.${advice.doubt.parameter}`), read: mg_n(advice.doubt.value_mg_n_l) });
+  if (act === "confirm") return t("say.confirm", { by: by_time(by, now) });
+  const parts = { litres: litres_said(litres), by: by_time(by, now) };
+  if (dose?.amount === undefined) return t("say.change", parts);
+  return t("say.change_with", { ...parts, dose: dose_said(dose), label: dose.label.name });
+}
+
+/** What goes with it: a second step, what else to do, or what is still to be set down. @param {import("../../advice/today.js").Advice} advice @param {number} now */
+function further(advice, now) {
+  const { act, dose, again, next_test_hours, test_due, from, litres, second, unhurried, besides = [] } = advice;
+  if (act === "hold" && unhurried) return t("say.hold_unhurried");
+  if (act === "hold" && !from) return t("say.hold_further", { hours: next_test_hours });
+  const instead = litres && change_instead(advice);
+  const then = second ? t("say.second", { litres: litres_said(second.litres), when: until_said(second.at, now) }) : "";
+  const missing = litres && dose?.missing && t(`say.missing_${dose.missing}`);
+  if (act !== "change") return [instead, instead && missing, ...besides.map(besides_said)].filter(Boolean).join(" ");
+  const test = again ? t("say.again", { hours: next_test_hours }) : test_due ? t("say.test_too") : "";
+  return [then, missing, test, ...besides.map(besides_said)].filter(Boolean).join(" ");
+}
+
+/** The change that stands in for a test that cannot be made, or follows one that says the same again. @param {import("../../advice/today.js").Advice} advice */
+function change_instead({ act, litres = 0, dose }) {
+  const parts = {
+    litres: litres_said(litres),
+    dose: dose?.amount === undefined ? "" : dose_said(dose),
+    label: dose?.label?.name,
+  };
+  if (act === "retest") return t(parts.dose ? "say.if_same_with" : "say.if_same", parts);
+  return t(parts.dose ? "say.or_change_with" : "say.or_change", parts);
+}
+
+/** What `change_plan` advises besides, in its contract's words. @param {string} code */
+const besides_said = (code) =>
+  contracts()
+    .change_plan.outputs.find((/** @type {any} */ one) => one.name === "advice")
+    .item.choices.find((/** @type {any} */ one) => one.value === code).label;
+
+/** @param {{advice: import("../../advice/today.js").Advice, now: number}} props */
+export const Sentence = ({ advice, now }) => {
+  const more = further(advice, now);
+  return html`<p class="sentence">${sentence(advice, now)}</p>${more && html`<p class="further">${more}</p>`}`;
+};
+
+/** A day where it is far, or else a time to the quarter hour. @param {number} at @param {number} now */
+const until_said = (at, now) =>
+  at - now > 1.5 * DAY_MS ? weekday(at, now) : when(Math.ceil(at / QUARTER_MS) * QUARTER_MS, now);
+
+/** A time to the quarter hour, the earlier one. @param {number | undefined} by @param {number} now */
+function by_time(by, now) {
+  if (by === undefined) return t("say.today");
+  const at = by - (by % QUARTER_MS);
+  return at <= now ? t("say.now") : t("say.by", { time: same_day(at, now) ? clock(at) : when(at, now) });
+}
+
+/** When the next test is due, in words. @param {import("../../advice/today.js").Advice} advice @param {number} now */
+function next_test(advice, now) {
+  const last = Math.max(...advice.levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : now)));
+  const due = Math.max(now, last + advice.next_test_hours * 3_600_000);
+  return advice.next_test_hours > 24 ? weekday(due, now) : when(Math.ceil(due / QUARTER_MS) * QUARTER_MS, now);
+}
+
+/** @param {{advice: import("../../advice/today.js").Advice}} props */
+export const State = ({ advice }) => html`
+  <span class=${`state ${advice.state.replace(" ", "-")}`}><${StateShape} state=${advice.state} />${t(`state.${advice.state}`)}</span>`;
+
+/** How the rule came to its levels: not read in the moment before the forecast comes in its place. */
+const CAME_BY = ["rise_known", "rise_none", "rise_doubling", "rise_unknown", "carried"];
+
+/** @param {{advice: import("../../advice/today.js").Advice, now: number}} props */
+export const Why = ({ advice, now }) => {
+  const working = advice.reasons.some(({ code }) => code === "rule_working");
+  const said = advice.reasons.filter(({ code }) => !working || !CAME_BY.includes(code));
+  return html`<ul class="why">${said.map((one) => html`<li key=${one.code + (one.parameter ?? "")}>${reason(one, now)}</li>`)}</ul>`;
+};
+
+/** @param {import("../../advice/today.js").Reason} given @param {number} now @returns {string} */
+export function reason(given, now) {
+  const said = Object.fromEntries(
+    Object.entries(given).map(([name, value]) => [name, FORMS[name]?.(value, given, now) ?? value]),
+  );
+  const text = t(`why.${given.code}`, said);
+  return text.startsWith("pH") ? text : text[0].toLocaleUpperCase() + text.slice(1);
+}
+
+const mg_n = (/** @type {number} */ value) => `${nitrogen(value)}\u00a0mg\u00a0N/L`;
+
+/** @type {Record<string, (value: any, given: any, now: number) => string>} */
+const FORMS = {
+  parameter: (value) => t(`name.${value}`),
+  now: mg_n,
+  limit: mg_n,
+  expected: mg_n,
+  source: mg_n,
+  freed: mg_n,
+  low: nitrogen,
+  high: mg_n,
+  read: mg_n,
+  chance: chance_said,
+  until: (value, _, now) => until_said(value, now),
+  filled: (listed) =>
+    listed
+      .map((/** @type {any} */ one) =>
+        t(`filled.${one.code}`, {
+          value: one.code === "temperature_c" ? temperature_said(one.value) : short(one.value ?? 0, 1),
+        }),
+      )
+      .join(", "),
+  // The text around it brings the full stop.
+  first: ({ at, message, allowed, parameter }, _, now) =>
+    `${when(at, now)}: ${parameter ? `${parameter_name(parameter)} ` : ""}${message}. ${t("allowed", { allowed }).replace(/\.$/, "")}`,
+  rise: mg_n,
+  by: (value) => t(`limit.${value}`),
+  days: (value) => (value === 1 ? t("until.tomorrow") : t("until.days", { count: value })),
+  at: (value, _, now) => (value ? when(value, now) : ""),
+  value: (value, { code }) => (code.endsWith("ph") ? number(value, 1) : temperature_said(value)),
+};
+
+/** @param {number} a @param {number} b */
+const same_day = (a, b) => new Date(a).toDateString() === new Date(b).toDateString();

@@ -1,0 +1,46 @@
+/** What to buy, in words. */
+import { contracts, records } from "../../contracts.js";
+import { number, short, t } from "../../i18n/words.js";
+import { dose_said, litres_said, parameter_name } from "./figures.js";
+import { plant_name } from "../setup/setup_plants.js";
+
+/** @param {import("../../advice/setup/shopping.js").Thing} thing @returns {string} */
+export function thing_said({ code, key: _, ...parts }) {
+  const said = Object.fromEntries(
+    Object.entries(parts).map(([name, value]) => [name, SAID[name] ? SAID[name](value, parts) : value]),
+  );
+  return t(`buy.${code}`, said);
+}
+
+/** Each part as it stands in a sentence. @type {Record<string, (value: any, parts: any) => any>} */
+const SAID = {
+  material: (value) => substrate_material(value),
+  litres: (value) => whole(litres_said(value)),
+  kg: (value) => whole(`${short(value, 1)} kg`),
+  filter: (value) =>
+    records()
+      .tank.fields.find((/** @type {any} */ one) => one.name === "filter")
+      .choices.find((/** @type {any} */ one) => one.value === value).label,
+  pack: (value, { pack_unit }) => whole(`${short(value, 1)} ${pack_unit}`),
+  kind: (value) => t(`setup.of_${value}`),
+  watts: (value) => whole(`${number(value, 0)} W`),
+  light: (value) => number(value, 0),
+  hours: (value) => short(value, 1),
+  area_cm2: (value) => number(value, 0),
+  species: (value) => `${plant_name(value)} (${value})`,
+  amount: (value, { unit }) => whole(dose_said({ amount: value, unit })),
+  parameter: (value) => parameter_name(value),
+};
+
+/** A figure and its unit that no line break parts. @param {string} text */
+const whole = (text) => text.replaceAll(" ", "\u00a0");
+
+/** @param {number} kg */
+export const whole_kg = (kg) => whole(`${number(kg, 0)} kg`);
+
+/** @param {string} value */
+const substrate_material = (value) =>
+  contracts()
+    .substrate.inputs.find((/** @type {any} */ one) => one.name === "layers")
+    .item.fields.find((/** @type {any} */ one) => one.name === "material")
+    .choices.find((/** @type {any} */ one) => one.value === value).label;

@@ -1,0 +1,13 @@
+/** What the charts use of uPlot; the package's own types are not vendored. */
+export default class UPlot {
+  constructor(options: Record<string, unknown>, data: unknown[], place: HTMLElement);
+  ctx: CanvasRenderingContext2D;
+  bbox: { left: number; top: number; width: number; height: number };
+  width: number;
+  height: number;
+  data: unknown[];
+  valToPos(value: number, scale: string, canvas?: boolean): number;
+  setSize(size: { width: number; height: number }): void;
+  redraw(): void;
+  destroy(): void;
+}

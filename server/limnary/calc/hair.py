@@ -1,3 +1,0 @@
-"""What the computer's rounding may put a figure over a bound by: no centimetre, litre, degree or minute."""
-
-HAIR = 1e-9

@@ -1,0 +1,3 @@
+"""Tolerance for float rounding at a bound, far below any centimetre, litre, degree or minute that matters."""
+
+TOLERANCE = 1e-9
