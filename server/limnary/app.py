@@ -1,4 +1,4 @@
-"""create_app: the only place that wires. Nothing happens at import."""
+"""create_app: the only place that connects the parts. Importing this module has no effect."""
 
 import gzip
 
@@ -11,7 +11,7 @@ from limnary.api.attempts import Attempts
 from limnary.config import Config
 from limnary.store import Store
 
-# The shell runs its own files only; photos and QR codes are blobs of its own making.
+# The app loads only its own files; photos and QR codes are blobs that it makes itself.
 CONTENT_SECURITY_POLICY = "; ".join(
     [
         "default-src 'none'",
@@ -39,7 +39,7 @@ WORTH_PACKING = 1000
 
 
 def create_app(config: Config | None = None) -> Flask:
-    """The WSGI app on the data that `config` names; creates and migrates what is missing."""
+    """The WSGI app for the data that `config` names; it creates and migrates what is missing."""
     config = config or Config()
     app = Flask("limnary", static_folder=None)
     app.json.sort_keys = False
@@ -61,7 +61,7 @@ def create_app(config: Config | None = None) -> Flask:
 
 
 def _finish(answer: Response) -> Response:
-    """Headers on every answer, and gzip where it pays."""
+    """Set the headers of every answer, and compress the larger ones."""
     for name, value in HEADERS.items():
         answer.headers.setdefault(name, value)
     if request.path.startswith("/api/") or answer.status_code >= 400:

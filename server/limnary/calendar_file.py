@@ -1,4 +1,4 @@
-"""A room's tasks as an iCalendar file (RFC 5545): their titles and times, by the clock of their own place.
+"""A room's tasks as an iCalendar file (RFC 5545): titles and times, in the time zone of each task.
 
 Pure; the phone's twin is pwa/advice/tasks/calendar.js.
 """
@@ -11,16 +11,16 @@ from icalendar import Calendar, Event, vText
 from limnary.ids import ms_of
 from limnary.recurrence import BadRule, local_of, occurrences, parse_rule, until_ms, zone_of
 
-# An event needs a length to be seen; how long a task takes is not known (assumption).
+# An event needs a duration to be visible; how long a task takes is unknown (assumption).
 LENGTH = timedelta(minutes=15)
 REACH_MS = 12 * 366 * 86_400_000
 MOST_TASKS = 500
 
 
 def calendar_file(room: str, tasks: Iterable[dict], tanks: dict[str, str], dones: Iterable[dict]) -> bytes:
-    """The file. `tasks` and `dones` are record fields with `id` and `changed_at`; `tanks` names those in the round.
+    """The file. `tasks` and `dones` are record fields with `id` and `changed_at`; `tanks`: names by id of those in use.
 
-    Tasks that have ended or whose tank is put away are left out; what was skipped is no event (EXDATE).
+    Tasks that have ended or whose tank is not in use are left out; skipped dates are excluded (EXDATE).
     """
     skipped: dict[str, list[int]] = {}
     for done in dones:
@@ -47,13 +47,13 @@ def _event(task: dict, tanks: dict[str, str], skipped: list[int]) -> Event:
     start_ms = ms_of(task["starts_at"]) // 1000 * 1000
     try:
         zone = zone_of(task.get("zone"))
-        # RFC 5545, 3.8.5.3: the start counts, so it must be one that the rule says.
+        # RFC 5545, 3.8.5.3: DTSTART counts as an occurrence, so it must be one that the rule gives.
         rule = task.get("rule")
         first = occurrences(rule, task["starts_at"], task.get("zone"), start_ms, start_ms + REACH_MS, 1)
         if rule and first:
             event.add("rrule", _rule(rule, task.get("zone")))
     except BadRule:
-        # A rule that is not read here is no reason to lose the task: it stands on its first day.
+        # A task with a rule that is not supported keeps its first day instead of being lost.
         zone, first = zone_of(None), []
     at = [local_of(ms, zone).replace(tzinfo=zone) for ms in [*(first or [start_ms]), *sorted(skipped)]]
     event.add("dtstart", at[0])
@@ -65,7 +65,7 @@ def _event(task: dict, tanks: dict[str, str], skipped: list[int]) -> Event:
 def _rule(rule: str, zone: str | None) -> dict:
     parts = parse_rule(rule)
     if "UNTIL" in parts:
-        # RFC 5545, 3.3.10: beside a start by the clock of a place, UNTIL stands in UTC.
+        # RFC 5545, 3.3.10: if DTSTART has a time zone, UNTIL must be in UTC.
         parts["UNTIL"] = datetime.fromtimestamp(until_ms(parts, zone_of(zone)) // 1000, UTC)
     if "BYDAY" in parts:
         parts["BYDAY"] = [f"{nth or ''}{day}" for nth, day in parts["BYDAY"]]

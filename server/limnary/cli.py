@@ -124,7 +124,7 @@ def _run_on_data(arguments: argparse.Namespace) -> int:
     except KeyboardInterrupt:
         return 130
     except BrokenPipeError:
-        # Whoever read our output has gone; that is their right.
+        # The reader of our output has closed the pipe, as `head` does: stop without an error message.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 141
 

@@ -1,4 +1,4 @@
-"""Settings: where the data lies, what the clock says, and how much one request may carry."""
+"""Settings: the data folder, the clock, and limits on requests."""
 
 import os
 import time
@@ -29,13 +29,13 @@ MOST_PROXIES = 9
 
 
 class BadSetting(LimnaryError):
-    """An environment variable holds what cannot be used."""
+    """An environment variable has a value that cannot be used."""
 
     title = "A setting cannot be used"
 
 
 def proxies() -> int:
-    """$LIMNARY_PROXIES: how many reverse proxies of one's own stand before the server, usually 0 or 1."""
+    """$LIMNARY_PROXIES: how many of your own reverse proxies are in front of the server, usually 0 or 1."""
     text = os.environ.get("LIMNARY_PROXIES") or "0"
     if not (text.isascii() and text.isdigit() and int(text) <= MOST_PROXIES):
         raise BadSetting(f"LIMNARY_PROXIES is {text!r}: it must be a whole number from 0 to {MOST_PROXIES}")
@@ -44,11 +44,11 @@ def proxies() -> int:
 
 @dataclass(frozen=True)
 class Config:
-    """Everything `create_app` needs to know.
+    """Everything that `create_app` needs to know.
 
     origin: what links start with, such as https://fish.example; None takes it from each request.
-    proxies: how many addresses at the end of `X-Forwarded-For` were written by proxies of one's own. With too
-        many a caller could name any address; with none all callers behind a proxy share one limit of attempts.
+    proxies: how many addresses at the end of `X-Forwarded-For` your own proxies wrote. If the number is too high,
+        a caller can fake any address; if it is 0 behind a proxy, all callers share one limit of attempts.
     authority: the certificate that phones on the home network are asked to trust, if there is one.
     """
 
@@ -60,6 +60,6 @@ class Config:
     json_limit_bytes: int = 1_000_000
     unpacked_limit_bytes: int = 8_000_000
     photo_limit_bytes: int = 10_000_000
-    # So many wrong join secrets from one address in so many seconds, then 429.
+    # After `join_attempts` wrong secrets from one address within `join_window_s` seconds the answer is 429.
     join_attempts: int = 10
     join_window_s: int = 600

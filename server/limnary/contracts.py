@@ -1,4 +1,4 @@
-"""Contracts: shared_schema/calc/NAME.json becomes a marshmallow schema, and `run` answers by it.
+"""Contracts: makes a marshmallow schema of shared_schema/calc/NAME.json; `run` checks, calculates and answers by it.
 
 The phone's twin of this file is pwa/contracts.js: same stages, same words, same order of errors.
 """
@@ -107,7 +107,7 @@ def _field(spec: dict) -> fields.Field:
 
 
 class _Checked(fields.Field):
-    """A field whose checks and words come from its specification alone."""
+    """A field whose checks and messages come from its specification alone."""
 
     def __init__(self, spec: dict, **options):
         super().__init__(**options)
@@ -138,7 +138,7 @@ def _within(spec: dict, value: float) -> float:
         raise ValidationError(
             messages()["out_of_range"].format(min=_plain(spec["min"]), max=_plain(spec["max"]), unit=_unit(spec))
         )
-    # A zero below zero is zero: no answer says -0.
+    # -0.0 becomes 0.0, so that no answer contains -0.
     return float(value) + 0.0 if spec["type"] == "number" else value
 
 
@@ -237,7 +237,7 @@ def _flat(tree: dict, inputs: list[dict]):
     """marshmallow's nested messages as {field, message, allowed}, in the contract's order."""
     by_name = {spec["name"]: spec for spec in inputs}
     known = [name for name in by_name if name in tree]
-    # marshmallow keeps unknown fields in a set: sorted, by the code units that JavaScript compares.
+    # marshmallow keeps unknown fields in a set. Sort them by UTF-16 code units, as JavaScript does.
     strange = sorted(
         (name for name in tree if name not in by_name), key=lambda name: str(name).encode("utf-16-be", "surrogatepass")
     )
@@ -259,7 +259,7 @@ def _flat_field(path: str, spec: dict, found: dict | list):
 
 
 def allowed(spec: dict) -> str:
-    """What a field takes, in words: the `allowed` of an error."""
+    """What a field accepts, in words: the `allowed` of an error."""
     kind = spec["type"]
     if kind == "choice":
         return ", ".join(choice["value"] for choice in spec["choices"])
@@ -280,5 +280,5 @@ def _unit(spec: dict) -> str:
 
 
 def _plain(value: float) -> str:
-    """A bound as text, the way both languages print it: 14, 0.5, 0.000001."""
+    """A bound as text, printed the same in both languages: 14, 0.5, 0.000001."""
     return str(int(value)) if float(value).is_integer() else f"{Decimal(repr(value)):f}"

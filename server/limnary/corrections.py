@@ -1,16 +1,16 @@
-"""Which records a standing correction hides. Pure; the phone's twin is `superseded` in pwa/data/view.js."""
+"""Which records a valid correction hides. Pure; the phone's twin is `superseded` in pwa/data/view.js."""
 
 
 def is_gone(row: dict) -> bool:
-    """Whether a record is deleted and not restored since."""
+    """Whether a record is deleted and has not been restored since."""
     return (row["deleted"] or "") > (row["restored"] or "")
 
 
 def superseded(rows: list[dict]) -> set[str]:
-    """The ids, among all the rows of one kind, that a standing correction hides.
+    """The ids, among all the rows of one kind, that a valid correction hides.
 
-    A correction stands while it is not deleted, or while a later correction of itself stands. Of two corrections of
-    one record (two phones, no signal) the later holds.
+    A correction is valid while it is not deleted, or while a later correction of it is valid. If one record has two
+    corrections (from two phones without signal), the later one counts.
     """
     by_id = {row["id"]: row for row in rows}
     corrections: dict[str, list[str]] = {}

@@ -1,4 +1,4 @@
-"""Every error the API answers: one tree, one handler, one shape (RFC 9457, application/problem+json).
+"""Every error that the API answers: one tree, one handler, one shape (RFC 9457, application/problem+json).
 
 LimnaryError                    500 internal
 ├── BadRequest                  400 bad-request
@@ -32,7 +32,7 @@ log = logging.getLogger("limnary")
 
 
 class LimnaryError(Exception):
-    """Something the caller is told about. `extra` holds further members of the problem."""
+    """An error that the caller is told about. `extra` holds further members of the problem."""
 
     status = 500
     name = "internal"
@@ -114,12 +114,12 @@ class StorageFull(LimnaryError):
 
 
 def said(errors: list[dict]) -> str:
-    """The errors as one sentence, for those who read only `detail`."""
+    """The errors as one sentence, for clients that read only `detail`."""
     return "; ".join(f"{e['field']} {e['message']}".strip() for e in errors)
 
 
 def problem(status: int, name: str, title: str, detail: str = "", headers: dict | None = None, **extra) -> Response:
-    """One problem as a response."""
+    """The response for one problem."""
     body = {"type": f"/problems/{name}", "title": title, "status": status}
     if detail:
         body["detail"] = detail
@@ -129,7 +129,7 @@ def problem(status: int, name: str, title: str, detail: str = "", headers: dict 
 
 
 def install(app: Flask) -> None:
-    """Make every error of `app` a problem."""
+    """Answer every error of `app` as a problem."""
     app.register_error_handler(Exception, _answer)
 
 

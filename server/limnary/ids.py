@@ -23,17 +23,17 @@ def new_secret() -> str:
 
 
 def new_epoch() -> str:
-    """An epoch: never twice the same, so a room restored twice from one backup shows it."""
+    """A new epoch, never the same twice, so that two restores of one backup differ."""
     return secrets.token_hex(8)
 
 
 def new_room_id() -> str:
-    """Random from the first character on, because a room's folder is its first two."""
+    """A room's id, random from the first character on: the room's folder is named by the first two."""
     return secrets.token_hex(16)
 
 
 def digest(secret: str) -> str:
-    """What is stored of a key or a secret: its SHA-256. Both are random, so no salt is needed."""
+    """The SHA-256 that is stored instead of a key or a secret. Both are random, so no salt is needed."""
     return hashlib.sha256(secret.encode("utf-8", "surrogatepass")).hexdigest()
 
 

@@ -17,7 +17,7 @@ b { display: block; font-size: 13pt; }
 
 
 def label_page(room: str, tanks: Iterable[dict], origin: str) -> str:
-    """One HTML page of its own with a label for each tank (record fields with `id`), in the order given."""
+    """A complete HTML page with a label for each tank (record fields with `id`), in the order given."""
     items = "".join(_label(tank, origin) for tank in tanks)
     return (
         f'<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>{html.escape(room)}</title>'
@@ -26,7 +26,7 @@ def label_page(room: str, tanks: Iterable[dict], origin: str) -> str:
 
 
 def tank_address(origin: str, tank: str) -> str:
-    """Where a label leads: the tank's page.
+    """The address on a label: the tank's page.
 
     >>> tank_address("https://fish.example/", "tank-0001")
     'https://fish.example/tank/tank-0001'

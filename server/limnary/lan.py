@@ -1,7 +1,7 @@
 """HTTPS for phones on the home network: a local authority made here, and a short-lived certificate from it.
 
-A phone lets the app work offline only over HTTPS. No public authority vouches for a home address, so
-this computer makes its own; it may sign only for home addresses and .local names (RFC 5280, 4.2.1.10).
+A phone lets the app work offline only over HTTPS. No public authority certifies a home address, so this
+computer makes its own authority, which may sign only home addresses and .local names (RFC 5280, 4.2.1.10).
 """
 
 import ipaddress
@@ -31,7 +31,7 @@ HOME_NAMES = ["local", "localhost"]
 
 
 def home_address() -> str:
-    """This computer's address on the network it would use; no packet is sent."""
+    """This computer's address on its default network; no packet is sent."""
     with socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as probe:
         try:
             probe.connect(("192.0.2.1", 9))  # TEST-NET-1, RFC 5737
@@ -46,7 +46,7 @@ def is_home(address: str) -> bool:
 
 
 def certificates(folder: Path, address: str, now: datetime | None = None) -> tuple[Path, Path, Path]:
-    """The authority's certificate (kept from start to start), and a fresh certificate and key for `address`."""
+    """The authority's certificate (kept between starts), and a new certificate and key for `address`."""
     now = now or datetime.now(UTC)
     folder.mkdir(parents=True, exist_ok=True, mode=0o700)
     authority, authority_key = _authority(folder, now)
@@ -138,7 +138,7 @@ def _key_bytes(key: ec.EllipticCurvePrivateKey) -> bytes:
 
 
 def _write(path: Path, data: bytes) -> Path:
-    """Readable by nobody else from its first byte on."""
+    """Write a file that no other user can read, not even while it is being written."""
     path.unlink(missing_ok=True)
     handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
     with os.fdopen(handle, "wb") as out:

@@ -22,7 +22,7 @@ class Link:
 
 
 def owner_link(store: Store, origin: str) -> Link | None:
-    """A link for the first owner, as long as some room has none; makes the first room if there is none at all."""
+    """A link for the first owner while a room has no owner; makes the first room if there is none."""
     with store.files.reading(store.files.people) as db:
         rooms = people.all_rooms(db)
         ownerless = [room for room in rooms if not _has_owner(db, room["id"])]
@@ -33,7 +33,7 @@ def owner_link(store: Store, origin: str) -> Link | None:
 
 
 def keeper_link(store: Store, origin: str, room: str, keeper: str, name: str) -> Link:
-    """A link that adds one more phone of someone who is in the room already."""
+    """A link that adds one more phone of someone who is already in the room."""
     return Link(name, f"{origin}/join#{_server_invite(store, room, 'keeper', keeper)}")
 
 
@@ -48,12 +48,12 @@ def _has_owner(db, room: str) -> bool:
 
 
 def remember_origin(folder: Path, origin: str) -> None:
-    """Note where the server was last reached, for links made by other commands."""
+    """Store the origin at which the server was last reached, for links that other commands make."""
     (folder / "address").write_text(origin, encoding="utf-8")
 
 
 def origin(folder: Path, given: str | None = None) -> str:
-    """What links start with: as given, as set, as last served, else this computer."""
+    """The origin of links: as given, else $LIMNARY_ORIGIN, else as last served, else this computer."""
     last = folder / "address"
     served = last.read_text("utf-8").strip() if last.is_file() else ""
     return (given or os.environ.get("LIMNARY_ORIGIN") or served or "http://localhost:8340").rstrip("/")

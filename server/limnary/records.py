@@ -1,4 +1,4 @@
-"""Checks of ops: the envelope of each write, its fields by shared_schema/records, and who may write the kind."""
+"""Checks each op: its envelope, its fields by shared_schema/records, and whether the role may write the kind."""
 
 import json
 import math
@@ -14,7 +14,7 @@ from limnary.stamps import is_stamp
 
 ID = re.compile(r"[A-Za-z0-9_-]{8,64}", re.ASCII)
 TYPES = ("put", "del", "restore")
-# An open object (a tank's measures) is kept as it came, within these bounds.
+# An open object (a tank's measures) is stored as sent, within these bounds.
 OPEN_CHARACTERS = 8_000
 OPEN_DEPTH = 6
 _STAMP = "13 digits, 5 digits, device, as in 1767225600000-00000-phone"
@@ -22,7 +22,7 @@ _MOVED = "stamps as written, each with the earlier one of the same device that a
 
 
 class Refused(Exception):
-    """One op that is not applied: `status` is forbidden or invalid, `reason` a stable word."""
+    """One op is not applied: `status` is forbidden or invalid, `reason` a stable word."""
 
     def __init__(self, status: str, reason: str, errors: list[dict] | None = None):
         super().__init__(reason)
@@ -40,12 +40,12 @@ def is_id(value: object) -> bool:
 
 
 def versions() -> dict[str, list[int]]:
-    """For each kind the oldest and the newest schema taken here. Kinds only gain optional fields."""
+    """The oldest and the newest schema accepted of each kind. Kinds only gain optional fields."""
     return {name: [kind.get("oldest_schema", 1), kind["schema"]] for name, kind in kinds().items()}
 
 
 def unknown_schema(ops: list[dict]) -> str | None:
-    """The kind of the first op written by a schema that is not known here, if any."""
+    """The kind of the first op whose schema is not accepted here; None if there is none."""
     known = versions()
     for op in ops:
         bounds, schema = known.get(op.get("kind")) if isinstance(op.get("kind"), str) else None, op.get("schema")
@@ -66,7 +66,7 @@ def check_envelope(op: dict, role: str) -> dict:
 
 
 def check_fields(kind: dict, fields: dict, new: bool) -> dict:
-    """The fields of a put, checked; a null empties an optional field. Refused names each wrong one."""
+    """The checked fields of a put; a null empties an optional field. Refused names each wrong field."""
     by_name = {spec["name"]: spec for spec in kind["fields"]}
     emptied = {name for name, value in fields.items() if value is None and _may_empty(by_name.get(name))}
     given = {name: value for name, value in fields.items() if name not in emptied}
@@ -81,7 +81,7 @@ def check_fields(kind: dict, fields: dict, new: bool) -> dict:
 
 
 def check_row(row: dict) -> dict:
-    """The kind of a well-formed row; Refused if it is none."""
+    """The kind of a well-formed row; Refused if it is malformed."""
     errors = list(_row_errors(row))
     if errors:
         raise Refused("invalid", "envelope", errors)

@@ -1,4 +1,4 @@
-"""When a task falls due: recurrence rules (RFC 5545, 3.3.10), expanded in the wall time of the task's own place.
+"""When a task is due: recurrence rules (RFC 5545, 3.3.10), expanded in local time of the task's zone.
 
 A task at 08:00 stays at 08:00 when clocks change. Pure; the phone's twin is pwa/advice/tasks/recurrence.js.
 """
@@ -15,7 +15,7 @@ from limnary.ids import ms_of
 
 FREQUENCIES = {"DAILY": rrule.DAILY, "WEEKLY": rrule.WEEKLY, "MONTHLY": rrule.MONTHLY, "YEARLY": rrule.YEARLY}
 WEEKDAYS = ("MO", "TU", "WE", "TH", "FR", "SA", "SU")
-# Parts that hold whole numbers: least, most, whether below zero counts from the end.
+# Parts that hold whole numbers: minimum, maximum, whether a negative number counts from the end.
 NUMBERS = {
     "BYMONTHDAY": (1, 31, True),
     "BYMONTH": (1, 12, False),
@@ -29,15 +29,15 @@ _EPOCH = datetime(1970, 1, 1)
 
 
 class BadRule(ValueError):
-    """A rule that is not read here; the message says why."""
+    """A rule that is not supported; the message says why."""
 
 
 def parse_rule(text: str) -> dict:
     """The parts of an RRULE value by name; BadRule.
 
-    Read are DAILY to YEARLY with INTERVAL, COUNT or UNTIL, BYDAY, BYMONTHDAY, BYMONTH, BYSETPOS, BYHOUR, BYMINUTE
-    and WKST. What falls due more often than by the hour named, BYYEARDAY, BYWEEKNO and BYSECOND are not read, nor
-    combinations that could search for ages without a hit.
+    Supported are DAILY to YEARLY with INTERVAL, COUNT or UNTIL, BYDAY, BYMONTHDAY, BYMONTH, BYSETPOS, BYHOUR,
+    BYMINUTE and WKST. HOURLY and shorter frequencies, BYYEARDAY, BYWEEKNO and BYSECOND are refused, and so are
+    combinations that could search for a very long time without a match.
 
     >>> parse_rule("FREQ=WEEKLY;BYDAY=MO,TH")
     {'FREQ': 'WEEKLY', 'INTERVAL': 1, 'BYDAY': [(0, 'MO'), (0, 'TH')]}
@@ -123,15 +123,15 @@ def zone_of(name: str | None) -> ZoneInfo:
 
 
 def local_of(ms: int, zone: ZoneInfo) -> datetime:
-    """What the clock on the wall shows, whole seconds, without a zone."""
+    """The local time in `zone`, to whole seconds, as a naive datetime."""
     return datetime.fromtimestamp(ms // 1000, zone).replace(tzinfo=None)
 
 
 def ms_of_local(local: datetime, zone: ZoneInfo) -> int:
-    """Milliseconds since 1970 of a wall time.
+    """Milliseconds since 1970 of a local time.
 
-    RFC 5545, 3.3.5: a time that comes twice is the first one; one that is skipped is read with the offset before.
-    Both are what `fold=0` means (PEP 495).
+    RFC 5545, 3.3.5: a local time that occurs twice means the first; one that is skipped is read with the offset
+    before the gap. `fold=0` means both (PEP 495).
 
     >>> ms_of_local(datetime(2026, 3, 29, 2, 30), ZoneInfo("Europe/Berlin")) - ms_of("2026-03-29T01:30:00Z")
     0
@@ -142,9 +142,9 @@ def ms_of_local(local: datetime, zone: ZoneInfo) -> int:
 def occurrences(
     rule: str | None, starts_at: str, zone: str | None, from_ms: int, to_ms: int, most: int = 1000
 ) -> list[int]:
-    """When it falls due from `from_ms` to `to_ms`, both included, oldest first, at most `most`; BadRule.
+    """The due times from `from_ms` to `to_ms`, both included, oldest first, at most `most`; BadRule.
 
-    Without a rule it falls due once. The start counts only if the rule says it too.
+    Without a rule a task is due once. The start counts only if the rule gives it too.
 
     >>> day = 86_400_000
     >>> occurrences("FREQ=WEEKLY;BYDAY=SA", "1970-01-01T08:00:00Z", None, 0, 16 * day) == [2 * day + 8 * 3_600_000,
@@ -179,24 +179,24 @@ def _from(parts: dict, start: datetime, after: datetime, before: datetime) -> It
         **{name.lower(): parts[name] for name in NUMBERS if name in parts},
     )
     for local in dates.xafter(after, inc=True):
-        # Around a change of clocks instants may swap their order by an hour, never by a day.
+        # When clocks change, instants can be out of order by an hour, never by a day.
         if local > before:
             return
         yield local
 
 
 def _local_bound(ms: int) -> datetime:
-    """A wall time near that instant, wherever: callers leave a day of margin."""
+    """A local time near that instant in any zone: callers leave a day of margin."""
     return _EPOCH + timedelta(milliseconds=min(max(ms, -(10**13)), 10**14))
 
 
 def until_ms(parts: dict, zone: ZoneInfo) -> int:
-    """The last instant of a rule's UNTIL: as it says in UTC, else by the clock of the place, a date to its end."""
+    """The last instant of a rule's UNTIL: in UTC if it ends with Z, else in local time; a date includes that day."""
     text = parts.get("UNTIL")
     if text is None:
         return 10**14
     try:
-        if len(text) == 8:  # a date: to the end of that day
+        if len(text) == 8:  # a date includes that whole day
             return ms_of_local(datetime.strptime(text, "%Y%m%d") + timedelta(hours=24), zone) - 1
         moment = datetime.strptime(text.removesuffix("Z"), "%Y%m%dT%H%M%S")
     except ValueError:

@@ -1,4 +1,4 @@
-"""Where the files shared with the phone lie: in the checkout, else inside the installed wheel."""
+"""Finds and reads the files shared with the phone: in the checkout, else inside the installed wheel."""
 
 import json
 from functools import cache
@@ -34,17 +34,17 @@ def read_folder(name: str) -> dict[str, dict]:
 
 @cache
 def messages() -> dict[str, str]:
-    """The wording of refusals, one template a code, the same on server and phone."""
+    """The wording of refusals, one template per code, the same on server and phone."""
     return json.loads((shared_schema_dir() / "messages.json").read_text("utf-8"))
 
 
 def words(language: str) -> dict[str, str] | None:
-    """The texts of shared_schema in one language, by their English; None for a language that is not there."""
+    """The texts of shared_schema in one language, keyed by the English text; None for an unknown language."""
     return read_folder("words").get(language)
 
 
 def shared_bundle() -> dict:
-    """All that the phone needs of shared_schema, as /shared.json serves it."""
+    """Everything that the phone needs of shared_schema, as /shared.json serves it."""
     return {
         "calc": read_folder("calc"),
         "tables": read_folder("tables"),

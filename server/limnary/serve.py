@@ -1,4 +1,4 @@
-"""Starts the server: data made ready once, links printed, then gunicorn with one worker of eight threads."""
+"""Runs gunicorn with one worker of eight threads, and keeps a second server off the same data folder."""
 
 import fcntl
 import os
@@ -15,12 +15,12 @@ THREADS = 8
 
 
 class CannotStart(Exception):
-    """Why the server does not start, in words for the terminal."""
+    """The reason why the server does not start, in words for the terminal."""
 
 
 @dataclass(frozen=True)
 class Address:
-    """Where the server listens, and what people type."""
+    """Where the server listens, and the URL that people type."""
 
     host: str
     port: int
@@ -29,7 +29,7 @@ class Address:
 
 @contextmanager
 def holding(folder: Path) -> Iterator[None]:
-    """Keep other servers and restores off this data folder for as long as it is held."""
+    """Hold the lock that keeps other servers and restores off this data folder."""
     folder.mkdir(parents=True, exist_ok=True, mode=0o700)
     with (folder / ".lock").open("w") as lock:
         try:
@@ -40,7 +40,7 @@ def holding(folder: Path) -> Iterator[None]:
 
 
 def check_port(host: str, port: int) -> None:
-    """CannotStart if the port cannot be had."""
+    """Raise CannotStart if the port cannot be used."""
     family = socket.AF_INET6 if ":" in host else socket.AF_INET
     with socket.socket(family, socket.SOCK_STREAM) as probe:
         probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
@@ -55,7 +55,7 @@ def check_port(host: str, port: int) -> None:
 def run(
     config: Config, address: Address, certificate: tuple[Path, Path] | None = None, access_log: bool = False
 ) -> None:
-    """Serve until SIGTERM or Ctrl-C. Create and migrate before this is called."""
+    """Serve until SIGTERM or Ctrl-C. The caller has created and migrated the data."""
     from gunicorn.app.base import BaseApplication
 
     class Server(BaseApplication):
@@ -68,7 +68,7 @@ def run(
 
             return create_app(config)
 
-    sys.argv = sys.argv[:1]  # gunicorn would read the rest as its own
+    sys.argv = sys.argv[:1]  # gunicorn would take our arguments for its own
     os.environ.pop("GUNICORN_CMD_ARGS", None)
     Server().run()
 
@@ -87,7 +87,7 @@ def _settings(address: Address, certificate: tuple[Path, Path] | None, access_lo
         "proc_name": "limnary",
     }
     if access_log:
-        # No header and no query is written: the cursor says nothing, a key must never be there.
+        # Write no header and no query: a calendar's key is in the query, and no key may reach the log.
         settings |= {"accesslog": "-", "access_log_format": "%(h)s %(t)s %(m)s %(U)s %(s)s %(B)s %(M)sms"}
     if certificate:
         settings |= {"certfile": str(certificate[0]), "keyfile": str(certificate[1])}

@@ -1,7 +1,8 @@
-"""Stamps on the server: `MMMMMMMMMMMMM-CCCCC-DEVICE`, compared as text, never left in the future.
+"""Stamps on the server: `MMMMMMMMMMMMM-CCCCC-DEVICE`, compared as text, never far in the future.
 
-A stamp further ahead than the ceiling (server time + 60 s) is moved back to the ceiling, behind every
-stamp this room has accepted there, so that an edit still beats what its author had seen.
+A stamp above the ceiling (server time + 60 s) is moved back to the ceiling, with a counter above every stamp that
+the room has accepted there. So an edit still beats everything that its author had seen. store/README.md, "Theory of
+operation", says why.
 """
 
 import re
@@ -33,7 +34,7 @@ def stamp_of(ms: int, counter: int, device: str) -> str:
 
 @dataclass
 class Clamp:
-    """The greatest (ms, counter) that a room has accepted, and what it does to the next stamp."""
+    """Knows the greatest (ms, counter) that a room has accepted, and moves the next stamp back if it must."""
 
     ms: int
     counter: int
@@ -41,7 +42,7 @@ class Clamp:
 
     @property
     def ceiling_ms(self) -> int:
-        # Never below what was accepted before: should the server's clock step back, order holds.
+        # Never below an accepted stamp, so that the order holds when the server's clock is set back.
         return max(self.now_ms + AHEAD_MS, self.ms)
 
     def accept(self, stamp: str) -> str:

@@ -124,7 +124,11 @@ def test_the_access_log_holds_no_key(tmp_path, status):
         (room,) = people.all_rooms(db)
         keeper = people.add_keeper(db, "Kim", 0)
         people.add_member(db, room["id"], keeper, "viewer", 0)
-    key = store.make_calendar_key(room["id"], keeper)["key"] if status == 200 else "not-a-key-but-secret-all-the-same"
+    key = (
+        store.make_calendar_key(room["id"], {"keeper": keeper})["key"]
+        if status == 200
+        else "not-a-key-but-secret-all-the-same"
+    )
     store.close()
     try:
         with urllib.request.urlopen(f"{server.url}/api/v1/calendar.ics?key={key}") as answer:

@@ -15,9 +15,9 @@ blueprint = Blueprint("archive", __name__, url_prefix="/api/v1/rooms/<room>")
 @blueprint.get("/export")
 def export(room: str):
     """The room's archive, for any member."""
-    out = tempfile.TemporaryFile()  # noqa: SIM115 - closed once the last part has been sent
+    out = tempfile.TemporaryFile()  # noqa: SIM115 - closed after the last part is sent
     try:
-        store().export(room, device()["keeper"], out)
+        store().export(room, device(), out)
     except BaseException:
         out.close()
         raise

@@ -1,4 +1,4 @@
-"""Limits guessing: wrong invitation secrets are counted by address within a window."""
+"""Limits guessing of invitation secrets: counts wrong ones by address within a time window."""
 
 import threading
 from collections import deque
@@ -7,14 +7,14 @@ from limnary.errors import TooManyAttempts
 
 
 class Attempts:
-    """Counts wrong secrets by address within a window; the count is lost with the process."""
+    """Counts wrong secrets by address within a time window; a restart forgets the counts."""
 
     def __init__(self, most: int, window_s: int):
         self.most, self.window_ms = most, window_s * 1000
         self._lock, self._wrong = threading.Lock(), {}
 
     def check(self, address: str, now_ms: int) -> None:
-        """TooManyAttempts, with Retry-After, once the window is full."""
+        """Raise TooManyAttempts, with Retry-After, when the window is full."""
         with self._lock:
             wrong = self._recent(address, now_ms)
             if len(wrong) >= self.most:
@@ -22,7 +22,7 @@ class Attempts:
                 raise TooManyAttempts(f"Try again in {wait_s} seconds", headers={"Retry-After": str(wait_s)})
 
     def wrong(self, address: str, now_ms: int) -> None:
-        """One more wrong secret."""
+        """Count one more wrong secret."""
         with self._lock:
             self._wrong.setdefault(address, deque()).append(now_ms)
             for other in list(self._wrong):

@@ -22,7 +22,7 @@ def listing():
 
 @blueprint.get("/<name>")
 def one(name: str):
-    """One contract, whole."""
+    """One whole contract."""
     return contract(name)
 
 

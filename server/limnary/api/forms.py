@@ -1,4 +1,4 @@
-"""What the API's own bodies hold, in the same form as a contract's inputs; the API page is made from it too."""
+"""The fields of the API's own request bodies, in the form of a contract's inputs; OpenAPI is made from them too."""
 
 from limnary.store.people import ROLES
 

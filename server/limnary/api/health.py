@@ -1,4 +1,4 @@
-"""Whether the server lives and can read its data."""
+"""Tells whether the server runs and can read its data."""
 
 from flask import Blueprint
 
@@ -10,6 +10,6 @@ blueprint = Blueprint("health", __name__)
 
 @blueprint.get("/healthz")
 def healthz():
-    """200 if the people file answers."""
+    """200 if people.sqlite can be read."""
     store().check()
     return {"status": "ok", "server_time": utc(store().clock())}

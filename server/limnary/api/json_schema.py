@@ -13,7 +13,7 @@ def object_schema(fields: list[dict]) -> dict:
 
 
 def value_schema(spec: dict) -> dict:
-    """One field's values; `bare` leaves bounds and forms out, as for outputs."""
+    """The values of one field; `bare` leaves out bounds and patterns, as for outputs."""
     bare = spec.get("bare", False)
     out = {} if bare else _bounds(spec)
     kind = _TYPES[spec["type"]]

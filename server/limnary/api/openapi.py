@@ -1,4 +1,4 @@
-"""The API described by itself (OpenAPI 3.1), made from the contracts, the record kinds and the API's forms."""
+"""The API's own description (OpenAPI 3.1), made from the contracts, the record kinds and the API's forms."""
 
 from functools import cache
 from importlib.metadata import PackageNotFoundError, version
@@ -16,13 +16,13 @@ blueprint = Blueprint("openapi", __name__)
 
 @blueprint.get("/api/v1/openapi.json")
 def openapi():
-    """The description."""
+    """The OpenAPI document."""
     return description()
 
 
 @cache
 def description() -> dict:
-    """The whole OpenAPI document."""
+    """The OpenAPI document, built once."""
     spec = APISpec(
         title="Limnary",
         version=_version(),
@@ -152,13 +152,13 @@ _PULL = [
 
 
 def _bytes(operation: dict, content: dict, *refused: int) -> dict:
-    """The operation, answering bytes of these media types, or refused."""
+    """The operation with an answer of these media types, and with these refusals."""
     answer = {"description": "The bytes", "content": content}
     return {**operation, "responses": {**operation["responses"], **_refusals(*refused), "200": answer}}
 
 
 def _operation(name: str, summary: str, fields: list | None = None, status: int = 200, key: bool | None = True) -> dict:
-    """One operation; `key` is True (needed), None (may come), False (not looked at)."""
+    """One operation; `key` is True (required), None (optional) or False (ignored)."""
     answer = {"description": "Done"} if status == 204 else _json("The answer", {"type": "object"})
     out = {"operationId": name, "summary": summary, "responses": {str(status): answer}}
     if fields is not None:

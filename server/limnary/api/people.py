@@ -12,7 +12,7 @@ blueprint = Blueprint("people", __name__, url_prefix="/api/v1")
 
 @blueprint.post("/join")
 def join():
-    """Enter a room by an invitation."""
+    """Join a room by an invitation."""
     attempts, address = current_app.extensions["limnary_attempts"], request.remote_addr or ""
     attempts.check(address, store().clock())
     held = device_if_any()
@@ -30,85 +30,85 @@ def join():
 @blueprint.get("/me")
 def me():
     """Who this phone is, and in which rooms."""
-    who = device()
+    caller = device()
     return {
-        "keeper": {"id": who["keeper"], "name": who["keeper_name"]},
-        "device": {"id": who["id"], "name": who["name"]},
-        "rooms": store().rooms_of(who["keeper"]),
+        "keeper": {"id": caller["keeper"], "name": caller["keeper_name"]},
+        "device": {"id": caller["id"], "name": caller["name"]},
+        "rooms": store().rooms_of(caller),
         "server_time": utc(store().clock()),
     }
 
 
 @blueprint.post("/rooms")
 def new_room():
-    """A room of one's own."""
-    who = device()
-    return store().new_room(body_fields("room", ROOM)["name"], who["keeper"]), 201
+    """Make a room that this keeper owns."""
+    caller = device()
+    return store().new_room(body_fields("room", ROOM)["name"], caller["keeper"]), 201
 
 
 @blueprint.patch("/rooms/<room>")
 def rename(room: str):
-    """A new name."""
-    who = device()
-    store().role(room, who["keeper"])
+    """Rename the room."""
+    caller = device()
+    store().role(room, caller)
     name = body_fields("room", ROOM)["name"]
-    store().rename_room(room, who["keeper"], name)
+    store().rename_room(room, caller, name)
     return {"id": room, "name": name}
 
 
 @blueprint.get("/rooms/<room>/people")
 def people(room: str):
     """Who is in the room, with their phones."""
-    return {"people": store().people_in(room, device()["keeper"])}
+    return {"people": store().people_in(room, device())}
 
 
 @blueprint.patch("/rooms/<room>/people/<keeper>")
 def set_role(room: str, keeper: str):
-    """Another role for a member."""
-    who = device()
-    store().role(room, who["keeper"])
+    """Change a member's role."""
+    caller = device()
+    store().role(room, caller)
     role = body_fields("role", ROLE)["role"]
-    store().set_role(room, who["keeper"], keeper, role)
+    store().set_role(room, caller, keeper, role)
     return {"id": keeper, "role": role}
 
 
 @blueprint.delete("/rooms/<room>/people/<keeper>")
 def end(room: str, keeper: str):
     """End a membership, or leave."""
-    store().end_member(room, device()["keeper"], keeper)
+    store().end_member(room, device(), keeper)
     return "", 204
 
 
 @blueprint.post("/rooms/<room>/invites")
 def invite(room: str):
-    """A single-use link. Its secret is a fragment, which browsers never send, so it reaches no log."""
-    who = device()
-    store().role(room, who["keeper"])
+    """Make a single-use link. Its secret is in the fragment, which browsers never send, so no log holds it."""
+    caller = device()
+    store().role(room, caller)
     given = body_fields("invite", INVITE)
-    made = store().invite(room, who["keeper"], given["role"], given["hours"], given.get("keeper"))
+    made = store().invite(room, caller, given["role"], given["hours"], given.get("keeper"))
     return {**made, "link": f"{origin()}/join#{made['secret']}"}, 201
 
 
 @blueprint.get("/rooms/<room>/invites")
 def invites(room: str):
     """Open invitations, without secrets."""
-    return {"invites": store().open_invites(room, device()["keeper"])}
+    return {"invites": store().open_invites(room, device())}
 
 
 @blueprint.delete("/rooms/<room>/invites/<invitation>")
 def withdraw(room: str, invitation: str):
-    """Close an invitation."""
-    store().withdraw_invite(room, device()["keeper"], invitation)
+    """Withdraw an invitation."""
+    store().withdraw_invite(room, device(), invitation)
     return "", 204
 
 
 @blueprint.delete("/devices/<phone>")
 def revoke(phone: str):
     """Revoke a phone's key."""
-    store().revoke_device(device()["keeper"], phone)
+    store().revoke_device(device(), phone)
     return "", 204
 
 
 def origin() -> str:
-    """What links start with."""
+    """The origin that links start with."""
     return (config().origin or request.host_url).rstrip("/")

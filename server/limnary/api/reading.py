@@ -69,11 +69,11 @@ def _unpack(raw: bytes, limit: int) -> bytes:
 
 
 def body_json() -> object:
-    """The body as JSON. NaN and infinity pass here, so that the field's own check can name them."""
+    """The body as JSON. NaN and infinity pass here, so that the check of the field can name them."""
     raw = body_bytes(config().json_limit_bytes)
     try:
         value = json.loads(raw.decode("utf-8"))
-        json.dumps(value, ensure_ascii=False).encode("utf-8")  # a lone surrogate is no text
+        json.dumps(value, ensure_ascii=False).encode("utf-8")  # refuses a lone surrogate, which is not text
     except (ValueError, RecursionError) as bad:
         reason = "it nests too deeply" if isinstance(bad, RecursionError) else str(bad)
         raise BadRequest(f"The body must be JSON in UTF-8: {reason}") from None

@@ -1,4 +1,4 @@
-"""Serves the app itself: the files of pwa/, /shared.json, its words, and a worker that knows every file's hash."""
+"""Serves the app: the files of pwa/, /shared.json, its translations, and a worker that lists every file's hash."""
 
 import gzip
 import hashlib
@@ -17,7 +17,7 @@ from limnary.schema_files import pwa_dir, read_folder, shared_bundle, words
 blueprint = Blueprint("shell", __name__)
 INDEX = "index.html"
 WORKER = "sw.js"
-# What a browser runs; all else in pwa/ is for developers.
+# Files that a browser runs; all others in pwa/ are for developers.
 ENDINGS = {
     ".css": "text/css",
     ".html": "text/html",
@@ -38,7 +38,7 @@ PLACEHOLDER = "self.__WB_MANIFEST"
 
 @dataclass
 class Page:
-    """Bytes to serve, packed once when first asked for."""
+    """Bytes to serve; they are compressed once, at the first request."""
 
     data: bytes
     media_type: str
@@ -64,7 +64,7 @@ def shared():
 
 @blueprint.get("/words/<language>.json")
 def shared_words(language: str):
-    """The texts of /shared.json in another language, by their English."""
+    """The texts of /shared.json in another language, keyed by the English text."""
     if words(language) is None:
         raise NotFound()
     return _serve(_words(language))
@@ -90,7 +90,7 @@ def authority():
 @blueprint.get("/", defaults={"path": INDEX})
 @blueprint.get("/<path:path>")
 def file(path: str):
-    """One file; any other address that a browser opens as a page is the app's own, so index.html."""
+    """One file. Any other address that a browser opens as a page belongs to the app, so it gets index.html."""
     if path.startswith("api/"):
         raise NotFound()
     if path in _served():
@@ -102,7 +102,7 @@ def file(path: str):
 
 
 def manifest() -> list[dict]:
-    """What the worker stores: each file of the shell with its hash, the shared bundle, and its words."""
+    """The files that the worker stores, each with its hash: the shell, the shared bundle and its translations."""
     shell = [{"url": f"/{path}", "revision": _file(path).etag} for path in _served() if path != WORKER]
     languages = [{"url": f"/words/{one}.json", "revision": _words(one).etag} for one in read_folder("words")]
     return [*shell, {"url": "/shared.json", "revision": _bundle().etag}, *languages]

@@ -19,8 +19,9 @@ SHA256 = re.compile(r"[0-9a-f]{64}", re.ASCII)
 @blueprint.post("/push")
 def push(room: str):
     """Apply ops; one result each."""
-    who = device()
-    store().role(room, who["keeper"])
+    # Refuse strangers before reading the body; `Store.push` asks for the role again under the write lock.
+    caller = device()
+    store().role(room, caller)
     given = body_fields("push", PUSH)
     nameless = [
         {"field": f"ops.{at}.op", "message": "is needed", "allowed": "8 to 64 letters, digits, - or _"}
@@ -29,48 +30,48 @@ def push(room: str):
     ]
     if nameless:
         raise InvalidInput(nameless)
-    results = store().push(room, who, given["epoch"], given["ops"])
+    results = store().push(room, caller, given["epoch"], given["ops"])
     return {"epoch": given["epoch"], "server_time": now(), "results": results}
 
 
 @blueprint.post("/bring-back")
 def bring_back(room: str):
-    """Rows that a restored server may lack; one result each."""
-    who = device()
-    store().role(room, who["keeper"])
+    """Take rows that a restored server may lack; one result each."""
+    caller = device()
+    store().role(room, caller)
     given = body_fields("bring_back", BRING_BACK)
     named = (given.get("people") or {}).items()
     people = {keeper: name[:60] for keeper, name in named if is_id(keeper) and isinstance(name, str) and name.strip()}
-    results = store().bring_back(room, who, given["epoch"], given["rows"], people)
+    results = store().bring_back(room, caller, given["epoch"], given["rows"], people)
     return {"epoch": given["epoch"], "server_time": now(), "results": results}
 
 
 @blueprint.get("/pull")
 def pull(room: str):
     """Rows changed since a cursor."""
-    who = device()
+    caller = device()
     since, limit = _whole("since", 0, 2**53 - 1, 0), _whole("limit", 1, MOST_ROWS, 500)
     epoch = request.args.get("epoch", "")
-    page = store().pull(room, who, epoch, since, limit)
+    page = store().pull(room, caller, epoch, since, limit)
     return {"epoch": epoch, "since": since, "server_time": now(), **page}
 
 
 @blueprint.put("/blobs/<sha256>")
 def put_photo(room: str, sha256: str):
-    """Keep a photo's bytes; a second time changes nothing."""
-    who = device()
-    store().role(room, who["keeper"])
+    """Store a photo's bytes; repeating it changes nothing."""
+    caller = device()
+    store().role(room, caller)
     _hash(sha256)
-    new = store().put_photo(room, who, sha256, body_bytes(config().photo_limit_bytes))
+    new = store().put_photo(room, caller, sha256, body_bytes(config().photo_limit_bytes))
     return {"sha256": sha256}, 201 if new else 200
 
 
 @blueprint.get("/blobs/<sha256>")
 def photo(room: str, sha256: str):
-    """A photo's bytes. Shown in a sandbox: it came from someone else's phone."""
-    who = device()
-    store().role(room, who["keeper"])
-    found = store().photo(room, who, _hash(sha256))
+    """A photo's bytes, with a sandbox policy because they came from someone else's phone."""
+    caller = device()
+    store().role(room, caller)
+    found = store().photo(room, caller, _hash(sha256))
     answer = Response(found["bytes"], content_type=found["media_type"])
     answer.headers["Content-Security-Policy"] = "default-src 'none'; sandbox"
     return answer

@@ -1,1 +1,1 @@
-"""What each command of the command line does; limnary/cli.py only reads the arguments."""
+"""The work of each command; limnary/cli.py only reads the arguments."""

@@ -1,4 +1,4 @@
-"""`limnary calc`: one calculation from standard input, or with --lines one a line."""
+"""`limnary calc`: one calculation from standard input, or with --lines one per line."""
 
 import argparse
 import json

@@ -14,7 +14,7 @@ from limnary.store import Store, backup, people
 
 
 def data_dir(arguments: argparse.Namespace) -> Path:
-    """The folder asked for, else the usual one; the demo keeps apart from a keeper's own records."""
+    """The folder asked for, else the usual one; the demo has its own, apart from a keeper's records."""
     if arguments.data:
         return Path(arguments.data)
     usual = Config().data_dir
@@ -37,7 +37,7 @@ def opened(arguments: argparse.Namespace, must_exist: bool = True) -> Iterator[S
 
 
 def room_of(store: Store, wanted: str | None) -> str:
-    """The room by id or name; the only one if none is named."""
+    """The id of the room named by id or name; without a name, of the only room."""
     with store.files.reading(store.files.people) as db:
         rooms = people.all_rooms(db)
     found = [room["id"] for room in rooms if wanted in (None, room["id"], room["name"])]

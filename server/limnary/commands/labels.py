@@ -11,7 +11,7 @@ from limnary.store import people
 
 
 def labels(arguments: argparse.Namespace) -> int:
-    """Write the page; the links start where the server was last reached."""
+    """Write the page; its links start with the origin at which the server was last reached."""
     target = Path(arguments.file)
     if target.suffix.lower() not in (".html", ".htm"):
         raise BadRequest("Name the file with .html: the labels are a page that a browser prints")

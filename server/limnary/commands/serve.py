@@ -1,4 +1,4 @@
-"""`limnary serve` and `limnary demo`: make the data ready, print how to get in, serve."""
+"""`limnary serve` and `limnary demo`: prepare the data, print the links, serve."""
 
 import argparse
 import dataclasses
@@ -65,7 +65,7 @@ def _welcome(store: Store, origin: str, with_demo: bool, on_lan: bool, config: C
     print(f"Data folder: {config.data_dir.resolve()}")
     shown = []
     if with_demo:
-        from limnary.demo import fill  # here, so that a plain start does not wait for it
+        from limnary.demo import fill  # imported here, so that a start without the demo is faster
 
         filled = fill(store)
         shown = [links.keeper_link(store, origin, filled.room, keeper, name) for keeper, name in filled.keepers.items()]

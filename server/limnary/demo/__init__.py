@@ -1,7 +1,7 @@
 """An invented fish room: three tanks, two keepers, six weeks up to today. Nothing in it was measured.
 
-Names, animals, dates and figures are invented. The water is simulated, then read through kits that show
-steps, so that the figures hang together as a keeper's would.
+Names, animals, dates and figures are invented. The water is simulated, then read through kits with coarse
+steps, so that the figures are as consistent as a keeper's would be.
 """
 
 from dataclasses import dataclass
@@ -45,7 +45,7 @@ def _make(store: Store) -> Filled:
         for name, role in KEEPERS.items():
             keeper = people.add_keeper(db, name, first_ms)
             people.add_member(db, room, keeper, role, first_ms)
-            # The phone that wrote the six weeks; nobody holds its key.
+            # The phone that wrote the records of the six weeks; nobody holds its key.
             device = people.add_device(db, keeper, f"{name.split()[0]}'s old phone", new_key(), first_ms)
             people.force_revoke(db, device, people.SERVER, now_ms)
             authors[name] = change_log.Author(keeper, device, role)

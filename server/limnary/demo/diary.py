@@ -55,7 +55,7 @@ class Entry:
 
 
 def diary(now_ms: int) -> list[Entry]:
-    """All entries up to now, oldest first; the same for the same moment."""
+    """All entries up to `now_ms`, oldest first; the same `now_ms` gives the same entries."""
     book = _Book(now_ms)
     book.things()
     for tank in TANKS:
@@ -87,7 +87,7 @@ class _Book:
         return record
 
     def things(self) -> None:
-        """Waters, bottles and kits, set down before the first tank."""
+        """Waters, bottles and kits, entered before the first tank."""
         first = self.at(0, 1)
         self.waters = {
             name: self.write(first, OWNER, "source_water", one) for name, one in (("tap", TAP), ("barrel", BARREL))
@@ -97,14 +97,14 @@ class _Book:
         self.kits = {parameter: self.write(first, OWNER, "test_kit", kit) for parameter, kit in KITS.items()}
 
     def plan(self) -> None:
-        """One tank more, still being set up."""
+        """One more tank, which is still being set up."""
         size = run("volume", PLAN_GLASS)
         water = {"source_water": self.waters["tap"], "dechlorinator": self.bottle}
         fields = {**PLAN, **water, "measures": PLAN_GLASS, "water_l": size["water_l"], "gross_l": size["gross_l"]}
         self.write(self.at(DAYS - 3, 19), OWNER, "tank", fields, "demo-tank-plan")
 
     def chores(self) -> None:
-        """Repeating tasks, done on their days but for the last few."""
+        """Repeating tasks, done on their days except for the last few."""
         where = zone_of(ZONE)
         for rule, tank, title, hour, left in TASKS:
             first = local_of(self.start_ms + DAY_MS, where).replace(hour=hour, minute=0, second=0)
@@ -119,14 +119,14 @@ class _Book:
                 self.write(at, KEEPER, "task_done", {"task": task, "at": utc(at), "due_at": utc(due_ms)})
 
     def away(self) -> None:
-        """The sheet for who looks after the tanks next week, set down an hour ago."""
+        """The sheet for whoever looks after the tanks next week, written an hour ago."""
         first, last = (self.now_ms // DAY_MS * DAY_MS + day * DAY_MS + 12 * HOUR_MS for day in AWAY_DAYS)
         tanks = [f"demo-tank-{tank.key}" for tank in TANKS]
         fields = {"from_at": utc(first), "to_at": utc(last), "tanks": tanks, **AWAY}
         self.write(self.now_ms - HOUR_MS, OWNER, "away_sheet", fields)
 
     def happened(self) -> None:
-        """What passed between tanks, and a death; a move is two records of the same moment."""
+        """Things moved between tanks, and a death; a move is two records with the same time."""
         for day, kind, tank, other, what in HAPPENED:
             at = self.at(day, 12)
             here, there = f"demo-tank-{tank}", f"demo-tank-{other}"
@@ -274,7 +274,7 @@ class _Keeping:
 
 
 def read_steps(steps: list[float], true_mg_l: float, dice: random.Random) -> float:
-    """The step whose colour seems nearest, on a scale on which steps lie about evenly.
+    """The step whose colour looks nearest, on a logarithmic scale where the steps are about evenly spaced.
 
     >>> read_steps([0, 0.25, 0.5, 1], 0.47, random.Random(1))
     0.5
@@ -284,5 +284,5 @@ def read_steps(steps: list[float], true_mg_l: float, dice: random.Random) -> flo
 
 
 def _eye(steps: list[float]) -> float:
-    """Below half the first step the eye sees nothing."""
+    """Offset of that scale: half the first step, below which the eye sees nothing."""
     return steps[1] / 2

@@ -1,4 +1,4 @@
-"""A drawn tank for the invented fish room, as a PNG (ISO/IEC 15948): no photo was taken of anything."""
+"""A drawn tank for the invented fish room, as a PNG (ISO/IEC 15948); it is not a photo of anything."""
 
 import math
 import struct
@@ -9,7 +9,7 @@ GRAVEL, LEAF_NEAR, LEAF_FAR = (96, 78, 58), (44, 104, 58), (92, 150, 96)
 
 
 def drawn(width: int = 480, height: int = 360, stems: int = 26) -> bytes:
-    """A hedge of ribbon leaves over gravel, `width` by `height` px; the same each time.
+    """A hedge of ribbon leaves over gravel, `width` by `height` px; the same bytes each time.
 
     >>> drawn()[:8].hex()
     '89504e470d0a1a0a'

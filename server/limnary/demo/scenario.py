@@ -1,4 +1,4 @@
-"""What stands in the invented fish room: keepers, waters, bottles, kits and three tanks. All invented."""
+"""The contents of the invented fish room: keepers, waters, bottles, kits and three tanks. All invented."""
 
 from dataclasses import dataclass, field
 
@@ -92,7 +92,7 @@ class Tank:
     notes: list[tuple[int, str]] = field(default_factory=list)
     # Notes with a drawn picture.
     drawn: list[tuple[int, str]] = field(default_factory=list)
-    # Change this share whenever a test shows so much nitrite [mg N/L]; for the tank in its first weeks.
+    # Change `change_fraction` when a test shows at least this much nitrite [mg N/L]; for the tank in its first weeks.
     change_at_nitrite: float | None = None
 
 
@@ -233,7 +233,7 @@ HAPPENED = (
     (38, "shared_tool", "due", "young", {"tool": "net", "order": "both"}),
 )
 
-# A tank that is still being set up: measured, weighed and planted on paper, not filled.
+# A tank that is still being set up: measured, weighed and planted on paper, but not filled.
 PLAN = {
     "name": "Shelf in the hall",
     "place": "Hall, on the low shelf",
@@ -293,7 +293,7 @@ PLAN_GLASS = {
     "fill_height_cm": 33,
 }
 
-# Tasks by the clock of the room: rule, tank key or None, title, hour, how many of the last ones are not done yet.
+# Tasks in the room's time zone: rule, tank key or None, title, hour, how many of the last dates are not done yet.
 ZONE = "Europe/Berlin"
 TASKS = (
     ("FREQ=WEEKLY;BYDAY=SA", "steady", "Change water", 10, 0),
@@ -302,7 +302,7 @@ TASKS = (
     ("FREQ=MONTHLY;BYMONTHDAY=5", None, "Squeeze the sponges out in tank water", 17, 0),
     ("FREQ=DAILY", None, "Look at every thermometer", 8, 1),
 )
-# The keepers go away soon; who looks after the tanks calls these.
+# The keepers go away soon; whoever looks after the tanks can call these people.
 AWAY_DAYS = (1, 8)
 AWAY = {
     "feed_every_days": 2,

@@ -1,7 +1,7 @@
-"""The store: SQLite, one file a room, one of people. SQL lives only in this package.
+"""The store: SQLite, one file per room and one for people. Only this package contains SQL. See README.md here.
 
-Law: every write runs in `BEGIN IMMEDIATE` under the one write lock of `Files`, and is committed by
-`files.commit` and nowhere else; whoever answers "ok" does so after it.
+Law: every write runs in `BEGIN IMMEDIATE` under the one write lock of `Files`. Only `files.commit` commits, and
+nobody answers "ok" before it has.
 """
 
 from limnary.store.store import Store

@@ -1,4 +1,4 @@
-"""One room as an open archive: a ZIP of `room.jsonl`, `readings.csv` and `photos/`. DEVELOPERS.md describes it."""
+"""One room as an open archive: a ZIP of `room.jsonl`, `readings.csv` and `photos/`. README.md here describes it."""
 
 import csv
 import io
@@ -24,7 +24,7 @@ MOST_WRONG = 20
 
 
 class ArchiveBroken(LimnaryError):
-    """The archive cannot be taken in; nothing of it was."""
+    """The archive cannot be imported; nothing of it was."""
 
     status, name, title = 422, "archive", "This is not a whole room archive: nothing of it was taken in"
 
@@ -39,11 +39,11 @@ def write(db: sqlite3.Connection, out: BinaryIO, room: dict, people: dict[str, s
         pack.writestr(READINGS, readings_csv(rows, people))
         for photo in db.execute("SELECT sha256, media_type, bytes FROM photos ORDER BY sha256"):
             name = f"{PHOTOS}/{photo['sha256']}.{photos.ENDINGS[photo['media_type']]}"
-            pack.writestr(zipfile.ZipInfo(name), photo["bytes"])  # pictures do not shrink further
+            pack.writestr(zipfile.ZipInfo(name), photo["bytes"])  # stored: pictures do not compress further
 
 
 def readings_csv(rows: list[dict], people: dict[str, str]) -> str:
-    """The readings that stand (neither removed nor corrected) as CSV (RFC 4180), oldest first."""
+    """The readings that are neither deleted nor corrected, as CSV (RFC 4180), oldest first."""
     standing = [row for row in rows if row["fields"] and not is_gone(row)]
     tanks = {row["id"]: row["fields"].get("name", "") for row in standing if row["kind"] == "tank"}
     corrected = superseded([row for row in rows if row["kind"] == "reading"])
@@ -65,7 +65,7 @@ def readings_csv(rows: list[dict], people: dict[str, str]) -> str:
 
 
 def _cell(text: str | None) -> str:
-    """Words that a spreadsheet would run as a formula are quoted; `room.jsonl` holds them as they are."""
+    """The text of a cell. Text that a spreadsheet would run as a formula is quoted; `room.jsonl` has it unchanged."""
     text = text or ""
     return f"'{text}" if text[:1] in ("=", "+", "-", "@", "\t", "\r") else text
 
@@ -85,7 +85,7 @@ def read(source: IO[bytes]) -> "Archive":
 
 
 class Archive:
-    """An archive that was read and checked whole: `head`, `rows`, `ops`."""
+    """An archive that has been read and checked as a whole: `head`, `rows`, `ops`."""
 
     def __init__(self, lines: IO[bytes], pack: zipfile.ZipFile | None):
         self.pack, self.rows, self.ops = pack, [], []

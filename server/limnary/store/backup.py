@@ -1,4 +1,4 @@
-"""All rooms and people in one archive, taken while the server runs; and back again, each room in a new epoch.
+"""Backup of all rooms and people into one file while the server runs; restore, which gives each room a new epoch.
 
 A backup is a ZIP: `backup.json` (format, version, made_at, SHA-256 of each file), `people.sqlite` and
 `rooms/ab/ROOM.sqlite`, each a whole SQLite file made by SQLite's own online backup.
@@ -23,20 +23,20 @@ WORKSHOP, READY = ".restoring", "READY"
 
 
 class BackupBroken(LimnaryError):
-    """The backup cannot be used; the data are as they were."""
+    """The backup cannot be used; the data are unchanged."""
 
     title = "This is not a whole backup: nothing was changed"
 
 
 def back_up(files: Files, target: Path, now_ms: int) -> int:
-    """Write the backup; how many rooms it holds. A file of that name is replaced only at the very end."""
+    """Write the backup; return how many rooms it holds. An existing file is replaced only at the very end."""
     target.parent.mkdir(parents=True, exist_ok=True)
     part = target.with_name(target.name + ".part")
     copy = target.with_name(target.name + ".copy")
     sums: dict[str, str] = {}
     try:
         with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED) as pack:
-            # People last, so that nobody in it is in a room that is not; then rooms made meanwhile.
+            # Rooms, people, then rooms made meanwhile: nobody in the backup is a member of a room that it lacks.
             for path in [*files.rooms(), files.people, *files.rooms()]:
                 name = path.relative_to(files.folder).as_posix()
                 if name not in sums:
@@ -58,7 +58,7 @@ def _add(pack: zipfile.ZipFile, path: Path, copy: Path, name: str) -> str:
     source, target = connect(path), sqlite3.connect(copy)
     try:
         source.backup(target)
-        target.execute("PRAGMA journal_mode=DELETE")  # one file, no log beside it
+        target.execute("PRAGMA journal_mode=DELETE")  # one file, without a WAL beside it
     finally:
         target.close()
         source.close()
@@ -67,10 +67,10 @@ def _add(pack: zipfile.ZipFile, path: Path, copy: Path, name: str) -> str:
 
 
 def restore(files: Files, backup: Path, now_ms: int) -> tuple[int, Path | None]:
-    """Put a backup in place of the data; how many rooms, and where the former data were put.
+    """Replace the data by a backup; return (number of rooms, folder with the previous data).
 
-    Each room gets a new epoch, so every phone pulls anew and sends again what the backup lacks.
-    What was closed since the backup stays closed: revoked phones, used and withdrawn invitations,
+    Each room gets a new epoch, so every phone pulls from the start and sends again what the backup lacks.
+    Whatever was closed since the backup stays closed: revoked phones, used and withdrawn invitations,
     ended memberships, revoked calendar links. No server may use the folder meanwhile.
     """
     workshop = files.folder / WORKSHOP
@@ -88,14 +88,14 @@ def restore(files: Files, backup: Path, now_ms: int) -> tuple[int, Path | None]:
 
 
 def finish(files: Files) -> Path | None:
-    """Complete a restore that was made ready, also one that was cut off here; where the former data are."""
+    """Finish a prepared restore, even an interrupted one; return the folder with the previous data."""
     workshop = files.folder / WORKSHOP
     if not (workshop / READY).is_file():
         return None
     stamp = (workshop / READY).read_text("utf-8").replace(":", "").replace(".", "")
     before = files.folder / f"before-restore-{stamp}"
     before.mkdir(exist_ok=True, mode=0o700)
-    # Each step is taken only while its restored file still waits, so a second run goes on where the first stopped.
+    # Each step runs only while its restored file still waits, so a second run continues where the first stopped.
     for name in ("people.sqlite", "rooms"):
         restored, current = workshop / name, files.folder / name
         if restored.exists():
@@ -165,14 +165,14 @@ def _keep_closed(restored: Path, current: Path) -> None:
         connection.execute("BEGIN IMMEDIATE")
         for statement in _CLOSED:
             connection.execute(statement)
-        # Data of an older version have no calendar keys to close.
+        # Data of an older version have no calendar keys.
         if connection.execute("SELECT 1 FROM now.sqlite_master WHERE name = 'calendar_keys'").fetchone():
             connection.execute(_CLOSED_CALENDARS)
         connection.execute("COMMIT")
         connection.execute("DETACH now")
         connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
     except sqlite3.DatabaseError:
-        # The current data may be the very reason for the restore: damaged, or no database at all.
+        # The current data may be damaged or missing: that can be the reason for the restore.
         pass
     finally:
         connection.close()

@@ -1,4 +1,4 @@
-"""Calendar keys: each reads one room's tasks as a calendar and nothing else; one a keeper and room, stored hashed."""
+"""Calendar keys: each reads one room's tasks and nothing else; one per keeper and room, stored as a hash."""
 
 import sqlite3
 
@@ -7,7 +7,7 @@ from limnary.ids import digest, new_key, utc, uuid7
 
 
 def make(db: sqlite3.Connection, room: str, keeper: str, now_ms: int) -> dict:
-    """A new key, answered once; the keeper's former one for this room opens nothing any more."""
+    """A new key, answered once; the keeper's previous key for this room stops working."""
     revoke(db, room, keeper, now_ms)
     key, made_at = new_key(), utc(now_ms)
     db.execute(
@@ -18,7 +18,7 @@ def make(db: sqlite3.Connection, room: str, keeper: str, now_ms: int) -> dict:
 
 
 def held(db: sqlite3.Connection, room: str, keeper: str) -> str | None:
-    """When the keeper's key for this room was made, None if there is none."""
+    """When the keeper's key for this room was made; None if there is none."""
     row = db.execute(
         "SELECT made_at FROM calendar_keys WHERE room = ? AND keeper = ? AND revoked_at IS NULL", [room, keeper]
     ).fetchone()
@@ -26,7 +26,7 @@ def held(db: sqlite3.Connection, room: str, keeper: str) -> str | None:
 
 
 def revoke(db: sqlite3.Connection, room: str, keeper: str, now_ms: int) -> None:
-    """Close the keeper's key for this room; without one nothing happens."""
+    """Revoke the keeper's key for this room, if there is one."""
     db.execute(
         "UPDATE calendar_keys SET revoked_at = ? WHERE room = ? AND keeper = ? AND revoked_at IS NULL",
         [utc(now_ms), room, keeper],

@@ -198,3 +198,13 @@ def standing(connection: sqlite3.Connection, kind: str) -> list[dict]:
         [kind],
     )
     return [{**json.loads(row["fields"]), "id": row["id"], "changed_at": row["changed_at"]} for row in rows]
+
+
+def authors(connection: sqlite3.Connection) -> dict[str, str]:
+    """The names of authors who came with an archive or a brought-back row, by keeper id."""
+    return {row["id"]: row["name"] for row in connection.execute("SELECT id, name FROM authors")}
+
+
+def add_authors(connection: sqlite3.Connection, names: dict[str, str]) -> None:
+    """Store names of authors by keeper id; a name that is known stays."""
+    connection.executemany("INSERT INTO authors (id, name) VALUES (?, ?) ON CONFLICT (id) DO NOTHING", names.items())

@@ -11,7 +11,7 @@ from sqlite_utils import Database, Migrations
 
 from limnary.store.migrations import PEOPLE, ROOM
 
-# A writer kept open spares a checkpoint at each close; more rooms than this at once are rare.
+# Keeping a writer open avoids a checkpoint at each close; more rooms than this are rarely in use at once.
 WRITERS_KEPT = 32
 WAIT_S = 10.0
 
@@ -81,7 +81,7 @@ class Files:
             connection.close()
 
     def close(self) -> None:
-        """Close the kept writers."""
+        """Close the writers that are kept open."""
         with self._lock:
             while self._writers:
                 self._writers.popitem()[1].close()
@@ -100,18 +100,18 @@ class Files:
             if connection.in_transaction:
                 connection.rollback()
         except sqlite3.Error:
-            # A full disk may spoil even the rollback; a fresh connection recovers from the log.
+            # On a full disk even the rollback can fail; a new connection recovers from the WAL.
             self._writers.pop(path, None)
             connection.close()
 
 
 def commit(connection: sqlite3.Connection) -> None:
-    """The only place that makes anything durable."""
+    """The only place that commits."""
     connection.commit()
 
 
 def connect(path: Path) -> sqlite3.Connection:
-    """A connection to an existing file, without autocommit magic."""
+    """A connection to an existing file; transactions are begun and ended explicitly."""
     uri = f"{path.resolve().as_uri()}?mode=rw"
     connection = sqlite3.connect(uri, uri=True, timeout=WAIT_S, isolation_level=None, check_same_thread=False)
     connection.row_factory = sqlite3.Row
@@ -121,7 +121,7 @@ def connect(path: Path) -> sqlite3.Connection:
 
 
 def migrate(path: Path, migrations: Migrations) -> None:
-    """Bring one file to the newest shape; each step and its record share a transaction."""
+    """Migrate one file to the newest schema; each migration and its record share a transaction."""
     raw = sqlite3.connect(path, timeout=WAIT_S)
     try:
         path.chmod(0o600)

@@ -1,6 +1,6 @@
-"""A record's row: what an op says of it, folded in field by field, and the row as it is stored.
+"""A record's row: how an op is folded into it field by field, and how it is stored.
 
-Later stamps win. A del sets the tombstone register, a restore the register that lifts it; neither touches fields.
+The later stamp wins. A del sets the tombstone, a restore sets the stamp that lifts it; neither touches fields.
 """
 
 import json
@@ -11,44 +11,44 @@ def as_row(row: sqlite3.Row) -> dict:
     """A stored record as the protocol's row."""
     out = dict(row)
     moved, by, at = json.loads(out.pop("moved")), out.pop("brought_by"), out.pop("brought_at")
-    # Members that few rows need are left out of the others.
+    # Few rows have these members; the others leave them out.
     seldom = ({"moved": moved} if moved else {}) | ({"brought_by": by, "brought_at": at} if by else {})
     return {**out, "fields": json.loads(out["fields"]), "stamps": json.loads(out["stamps"]), **seldom}
 
 
 def blank(record: dict, keeper: str, at: str) -> dict:
-    """A row for a record that is not here yet."""
+    """An empty row for a record that is not stored yet."""
     who = {"made_by": keeper, "made_at": at, "changed_by": "", "changed_at": ""}
     empty = {"fields": {}, "stamps": {}, "deleted": None, "restored": None, "moved": {}}
     return {"id": record["id"], "kind": record["kind"], "seq": 0, **empty, **who}
 
 
 def stamps_of(row: dict) -> tuple:
-    """What decides whether a record changed: its stamps, and where stamps were moved."""
+    """The part of a row that shows whether it changed: its stamps and its moved stamps."""
     return dict(row["stamps"]), row["deleted"], row["restored"], dict(row["moved"])
 
 
 def parts_of(type: str, fields: dict, stamp: str) -> dict:
-    """What one op says of its record: `{fields, stamps, deleted, restored}`."""
+    """What one op sets in its record: `{fields, stamps, deleted, restored}`."""
     said = {"fields": fields, "stamps": dict.fromkeys(fields, stamp), "deleted": None, "restored": None}
     return said | ({"del": {"deleted": stamp}, "restore": {"restored": stamp}}.get(type) or {})
 
 
 def as_parts(entry: sqlite3.Row) -> dict:
-    """What an entry of the log says of its record; a whole row was logged as it is."""
+    """What a log entry sets in its record; an entry of type `row` was logged in this form."""
     fields = json.loads(entry["fields"])
     return fields if entry["type"] == "row" else parts_of(entry["type"], fields, entry["stamp"])
 
 
 def placed(said: dict, earlier: dict[str, str]) -> dict:
-    """What was said, its stamps at the earlier places that are known of."""
+    """The same with each stamp at its earlier place, where one is known."""
     stamps = {name: earlier.get(stamp, stamp) for name, stamp in said["stamps"].items()}
     registers = {name: earlier.get(said[name], said[name]) for name in ("deleted", "restored")}
     return {"fields": said["fields"], "stamps": stamps, **registers}
 
 
 def fold(row: dict, said: dict) -> None:
-    """Fold what was said of a record into its row, in place: later stamps win, field by field."""
+    """Fold what was said of a record into its row, in place: the later stamp wins, field by field."""
     for name, stamp in said["stamps"].items():
         if stamp > row["stamps"].get(name, ""):
             row["fields"][name], row["stamps"][name] = said["fields"][name], stamp

@@ -1,4 +1,4 @@
-"""Invitations: single use, expiring, their secrets stored hashed; and joining a room by one."""
+"""Invitations: single use, expiring, with secrets stored as hashes; and joining a room by one."""
 
 import sqlite3
 
@@ -11,7 +11,7 @@ from limnary.store import people
 def add_invite(
     db: sqlite3.Connection, room: str, role: str, hours: float, by: str, now_ms: int, keeper: str | None = None
 ) -> dict:
-    """A single-use invitation; the secret is answered once and stored hashed.
+    """Make a single-use invitation; the secret is answered once and stored as a hash.
 
     With `keeper`, it adds one more phone of that member instead of a new person.
     """
@@ -28,7 +28,7 @@ def add_invite(
 
 
 def open_invites(db: sqlite3.Connection, room: str, now_ms: int) -> list[dict]:
-    """Invitations that still open a door, without their secrets."""
+    """Invitations that can still be used, without their secrets."""
     rows = db.execute(
         "SELECT id, role, keeper, made_by, made_at, expires_at FROM invites"
         " WHERE room = ? AND used_at IS NULL AND withdrawn_at IS NULL AND expires_at > ? ORDER BY made_at, id",
@@ -38,7 +38,7 @@ def open_invites(db: sqlite3.Connection, room: str, now_ms: int) -> list[dict]:
 
 
 def withdraw_invite(db: sqlite3.Connection, room: str, invite: str, now_ms: int) -> None:
-    """Close an invitation; NotFound if the room has none of that id."""
+    """Withdraw an invitation; NotFound if the room has none of that id."""
     done = db.execute(
         "UPDATE invites SET withdrawn_at = coalesce(withdrawn_at, ?) WHERE id = ? AND room = ?",
         [utc(now_ms), invite, room],
@@ -48,7 +48,7 @@ def withdraw_invite(db: sqlite3.Connection, room: str, invite: str, now_ms: int)
 
 
 def withdraw_start_invites(db: sqlite3.Connection, room: str, keeper: str | None, now_ms: int) -> None:
-    """Close the links of the same use that earlier starts of the server printed."""
+    """Withdraw the links for the same purpose that earlier starts of the server printed."""
     db.execute(
         "UPDATE invites SET withdrawn_at = ? WHERE room = ? AND keeper IS ? AND made_by = ?"
         " AND used_at IS NULL AND withdrawn_at IS NULL",
@@ -57,7 +57,7 @@ def withdraw_start_invites(db: sqlite3.Connection, room: str, keeper: str | None
 
 
 def invite_of(db: sqlite3.Connection, secret: str) -> dict:
-    """The invitation with this secret, whatever became of it; NotFound if there never was one."""
+    """The invitation with this secret, open or not; NotFound if there never was one."""
     row = db.execute("SELECT * FROM invites WHERE secret_hash = ?", [digest(secret)]).fetchone()
     if not row:
         raise NotFound("There is no such invitation: check that the whole link was opened")
@@ -65,7 +65,7 @@ def invite_of(db: sqlite3.Connection, secret: str) -> dict:
 
 
 def use_invite(db: sqlite3.Connection, invite: dict, device: str, now_ms: int) -> None:
-    """Use it up; InviteSpent if it is no longer open."""
+    """Mark the invitation as used; InviteSpent if it is no longer open."""
     if invite["used_at"] or invite["withdrawn_at"] or invite["expires_at"] <= utc(now_ms):
         raise InviteSpent()
     db.execute("UPDATE invites SET used_at = ?, used_by = ? WHERE id = ?", [utc(now_ms), device, invite["id"]])
@@ -80,7 +80,7 @@ def join(
     key: str | None,
     now_ms: int,
 ) -> dict:
-    """Enter a room; the answer of the protocol but for its epoch. Asked again by the same phone, the same answer."""
+    """Join a room; the protocol's answer without `epoch`. The same phone gets the same answer if it asks again."""
     invite = invite_of(db, secret)
     again = _same_join(db, invite, held, key)
     if again:
@@ -100,7 +100,7 @@ def join(
 
 
 def _same_join(db: sqlite3.Connection, invite: dict, held: dict | None, key: str | None) -> dict | None:
-    """The answer to a join that has already happened, if this is that same phone asking again."""
+    """The answer to a join that has already happened, if the same phone asks again."""
     used = db.execute("SELECT * FROM devices WHERE id = ?", [invite["used_by"]]).fetchone()
     if not used or used["revoked_at"]:
         return None

@@ -1,4 +1,4 @@
-"""Folds whole rows into a room, from an archive or from a phone after a restore, as if their ops had come again."""
+"""Folds whole rows from an archive, or from a phone after a restore, into a room as if their ops were sent again."""
 
 import json
 import sqlite3
@@ -11,9 +11,9 @@ from limnary.store.folding import blank, fold
 
 
 def bring_back(db: sqlite3.Connection, given: list[dict], author: Author, now_ms: int) -> list[dict]:
-    """One result a row, by its `ref`. What stands here as new or newer stays; a row that came before changes nothing.
+    """One result per row, named by its `ref`. An equal or later stamp here wins; the same row twice changes nothing.
 
-    Who made the record is what the row says; that `author` said so is kept beside it.
+    The row says who made the record; that it was `author` who brought the row is stored beside it.
     """
     log = Log(db, author, now_ms)
     results = [{"ref": one["ref"], **_bring(log, one["row"])} for one in given]
@@ -38,7 +38,7 @@ def _bring(log: Log, row: dict) -> dict:
 
 
 def merge_row(log: Log, row: dict, brought: dict | None = None) -> bool:
-    """Whether anything changed. Who made the record and when stays as the row says, but never after now."""
+    """Merge one row; return whether anything changed. The row says who made it and when, but never later than now."""
     here = log.row(row["id"]) or blank(row, row["made_by"], min(row["made_at"], log.now))
     before = json.dumps(here, sort_keys=True)
     heard = row.get("moved") or {}
@@ -56,7 +56,7 @@ def merge_row(log: Log, row: dict, brought: dict | None = None) -> bool:
 
 
 def _placed(log: Log, here: dict, row: dict, at: dict[str, str]) -> dict:
-    """What the row says, its stamps where they belong here. Those in the future keep their order."""
+    """The row's values and stamps, each stamp at its place here. Stamps in the future keep their order."""
     stamps = {name: at.get(stamp, stamp) for name, stamp in row["stamps"].items()}
     registers = {name: at.get(row.get(name), row.get(name)) for name in ("deleted", "restored")}
     every = sorted({*stamps.values(), *filter(None, registers.values())})
@@ -66,7 +66,7 @@ def _placed(log: Log, here: dict, row: dict, at: dict[str, str]) -> dict:
 
 
 def _remember(log: Log, row: dict, said: dict, result: dict) -> None:
-    """Log the row, so that what it said outlives what overwrites it."""
+    """Log the row, so that its values are not lost when later ones overwrite them."""
     latest = max([*said["stamps"].values(), said["deleted"] or "", said["restored"] or ""])
     entry = {"kind": row["kind"], "id": row["id"], "type": "row", "schema": kinds()[row["kind"]]["schema"]}
     log.remember({**entry, "op": f"row-{uuid7(log.now_ms)}"}, {"fields": said, "stamp": latest}, result)

@@ -1,4 +1,4 @@
-"""The tables and how they came to be: named steps, applied once each, never edited after release."""
+"""The tables as named migrations: each is applied once and never edited after release."""
 
 from sqlite_utils import Database, Migrations
 
@@ -8,7 +8,7 @@ ROOM = Migrations("room")
 
 @PEOPLE()
 def keepers_devices_rooms(db: Database) -> None:
-    """Who may come in. Keys and secrets are stored as SHA-256 only."""
+    """Who has access. Keys and secrets are stored only as SHA-256."""
     db["keepers"].create({"id": str, "name": str, "made_at": str}, pk="id", not_null={"name", "made_at"})
     db["devices"].create(
         {
@@ -59,7 +59,7 @@ def keepers_devices_rooms(db: Database) -> None:
 
 @PEOPLE()
 def calendar_keys(db: Database) -> None:
-    """Keys that read one room's tasks as a calendar; stored as SHA-256 only."""
+    """Keys that read one room's tasks as a calendar; stored only as SHA-256."""
     db["calendar_keys"].create(
         {"id": str, "room": str, "keeper": str, "key_hash": str, "made_at": str, "revoked_at": str},
         pk="id",
@@ -72,7 +72,7 @@ def calendar_keys(db: Database) -> None:
 
 @ROOM()
 def records_ops_photos(db: Database) -> None:
-    """`records`: what pull answers. `ops`: every write ever acknowledged, so an overwritten value is not lost."""
+    """`records`: what pull answers. `ops`: every write ever acknowledged, so that no overwritten value is lost."""
     db["meta"].create({"key": str, "value": str}, pk="key", not_null={"value"})
     db["records"].create(
         {
@@ -110,7 +110,7 @@ def records_ops_photos(db: Database) -> None:
         not_null={"kind", "id", "type", "stamp", "keeper", "at", "result"},
     )
     db["ops"].create_index(["id"])
-    # Names of people who wrote records that came in an archive and have no key here.
+    # Names of people without a key here who wrote records that came in an archive.
     db["authors"].create({"id": str, "name": str}, pk="id", not_null={"name"})
     db["photos"].create(
         {"sha256": str, "media_type": str, "bytes": bytes, "made_by": str, "made_at": str},
@@ -121,6 +121,6 @@ def records_ops_photos(db: Database) -> None:
 
 @ROOM()
 def rows_brought_back(db: Database) -> None:
-    """`moved`: stamps that lay in the future, as written and as taken. `brought_by`: who gave a row back."""
+    """`moved`: stamps that were in the future, as written and as taken. `brought_by`: who brought a row back."""
     for column in ("moved TEXT NOT NULL DEFAULT '{}'", "brought_by TEXT", "brought_at TEXT"):
         db.execute(f"ALTER TABLE records ADD COLUMN {column}")

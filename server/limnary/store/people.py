@@ -1,4 +1,4 @@
-"""Keepers, their devices and their rooms: who is in, and as what."""
+"""Keepers, their devices, and their roles in rooms."""
 
 import sqlite3
 
@@ -7,7 +7,7 @@ from limnary.ids import digest, utc, uuid7
 
 ROLES = ("owner", "keeper", "helper", "viewer")
 SEEN_EVERY_MS = 60_000
-# Who made the links that the terminal printed.
+# Stands for the server's own terminal as the maker of links and the revoker of phones.
 SERVER = "server"
 
 
@@ -26,12 +26,12 @@ def device_of_key(people: sqlite3.Connection, key: str) -> dict:
 
 
 def saw(people: sqlite3.Connection, device: str, now_ms: int) -> None:
-    """Note that a device was here."""
+    """Set when a device was last seen."""
     people.execute("UPDATE devices SET last_seen = ? WHERE id = ?", [utc(now_ms), device])
 
 
 def role_in(people: sqlite3.Connection, room: str, keeper: str) -> str:
-    """The keeper's role; MembershipEnded if it has ended, NotFound for a room one was never in."""
+    """The keeper's role; MembershipEnded if it has ended, NotFound if the keeper was never in the room."""
     row = people.execute("SELECT * FROM memberships WHERE room = ? AND keeper = ?", [room, keeper]).fetchone()
     if not row:
         raise NotFound("There is no such room, or you were never in it")
@@ -70,8 +70,13 @@ def room_name(people: sqlite3.Connection, room: str) -> str:
 
 
 def add_room(people: sqlite3.Connection, room: str, name: str, now_ms: int) -> None:
-    """Enter a room; nobody is in it yet."""
+    """Add a room that has no members yet."""
     people.execute("INSERT INTO rooms (id, name, made_at) VALUES (?, ?, ?)", [room, name, utc(now_ms)])
+
+
+def rename_room(people: sqlite3.Connection, room: str, name: str) -> None:
+    """Give a room another name."""
+    people.execute("UPDATE rooms SET name = ? WHERE id = ?", [name, room])
 
 
 def add_keeper(people: sqlite3.Connection, name: str, now_ms: int) -> str:
@@ -92,7 +97,7 @@ def add_device(people: sqlite3.Connection, keeper: str, name: str, key: str, now
 
 
 def add_member(people: sqlite3.Connection, room: str, keeper: str, role: str, now_ms: int) -> str:
-    """Let a keeper in, or in again; a member keeps the higher of the two roles. Answers the role."""
+    """Add a keeper to a room, for the first time or again; a member keeps the higher role. Returns the role."""
     row = people.execute("SELECT * FROM memberships WHERE room = ? AND keeper = ?", [room, keeper]).fetchone()
     if row and not row["ended_at"]:
         role = min(role, row["role"], key=ROLES.index)
@@ -131,7 +136,7 @@ def _another_owner(people: sqlite3.Connection, room: str, keeper: str) -> None:
 
 
 def member(people: sqlite3.Connection, room: str, keeper: str) -> str:
-    """The keeper, if in the room now; for those who act on someone else. NotFound."""
+    """The id of a keeper who is in the room now, else NotFound; for calls that act on someone else."""
     row = people.execute(
         "SELECT 1 FROM memberships WHERE room = ? AND keeper = ? AND ended_at IS NULL", [room, keeper]
     ).fetchone()
@@ -195,7 +200,7 @@ def revoke_device(people: sqlite3.Connection, device: str, by: str, now_ms: int)
 
 
 def force_revoke(people: sqlite3.Connection, device: str, by: str, now_ms: int) -> None:
-    """Revoke without asking who; a second time changes nothing."""
+    """Revoke without checking who asks; repeating it changes nothing."""
     people.execute(
         "UPDATE devices SET revoked_at = ?, revoked_by = ? WHERE id = ? AND revoked_at IS NULL",
         [utc(now_ms), by, device],

@@ -11,7 +11,7 @@ ENDINGS = {"image/jpeg": "jpg", "image/png": "png", "image/webp": "webp"}
 
 
 def media_type(data: bytes) -> str | None:
-    """What the first bytes say it is (the WHATWG MIME sniffing standard, section 6.1), or None.
+    """The media type that the first bytes show (the WHATWG MIME sniffing standard, section 6.1), or None.
 
     >>> media_type(bytes.fromhex("89504e470d0a1a0a"))
     'image/png'
@@ -26,13 +26,13 @@ def media_type(data: bytes) -> str | None:
 
 
 def may_write(role: str) -> None:
-    """NotAllowed for those who may not write the photo's record either."""
+    """Raise NotAllowed for a role that may not write photo records."""
     if role not in kinds()["photo"]["written_by"]:
         raise NotAllowed()
 
 
 def put(db: sqlite3.Connection, sha256: str, data: bytes, keeper: str, now_ms: int) -> bool:
-    """Keep the bytes; False if they were here. BadRequest if they are not what the hash says."""
+    """Store the bytes; False if they were stored before. BadRequest if the hash is not theirs."""
     if hashlib.sha256(data).hexdigest() != sha256:
         raise BadRequest("The bytes do not have the SHA-256 that the address names: send them again")
     kind = media_type(data)

@@ -14,13 +14,16 @@ from limnary.store.files import Files
 
 
 class Store:
-    """Rooms and people below one folder. `clock` answers milliseconds since 1970."""
+    """Rooms and people below one folder. `clock` answers milliseconds since 1970.
+
+    `caller` is the device that makes the request, as `identify` answers it.
+    """
 
     def __init__(self, folder: Path, clock: Callable[[], int]):
         self.files, self.clock = Files(folder), clock
 
     def prepare(self) -> None:
-        """Create and migrate; see Files.prepare. A restore that was cut off is completed first."""
+        """Create and migrate; see Files.prepare. An interrupted restore is finished first."""
         backup.finish(self.files)
         self.files.prepare()
 
@@ -30,29 +33,29 @@ class Store:
     def check(self) -> None:
         """Raise if the data cannot be read."""
         with self.files.reading(self.files.people) as db:
-            db.execute("SELECT count(*) FROM rooms").fetchone()
+            people.all_rooms(db)
 
-    # Who
+    # Access
 
     def identify(self, key: str) -> dict:
-        """The device that holds this key; notes, at most once a minute, that it was here."""
+        """The device that holds this key; sets when it was last seen, at most once a minute."""
         with self.files.reading(self.files.people) as db:
             device = people.device_of_key(db, key)
         if utc(self.clock() - people.SEEN_EVERY_MS) > (device["last_seen"] or ""):
-            # Merely a courtesy: a full disk must not stop anyone from reading.
+            # Nothing depends on this write: a full disk must not stop anyone from reading.
             with contextlib.suppress(sqlite3.OperationalError), self.files.writing(self.files.people) as db:
                 people.saw(db, device["id"], self.clock())
         return device
 
-    def role(self, room: str, keeper: str) -> str:
-        """The keeper's role in the room; NotFound or MembershipEnded."""
+    def role(self, room: str, caller: dict) -> str:
+        """The caller's role in the room; NotFound or MembershipEnded."""
         with self.files.reading(self.files.people) as db:
-            return people.role_in(db, room, keeper)
+            return people.role_in(db, room, caller["keeper"])
 
-    def rooms_of(self, keeper: str) -> list[dict]:
-        """The keeper's rooms with role and epoch."""
+    def rooms_of(self, caller: dict) -> list[dict]:
+        """The caller's rooms with role and epoch."""
         with self.files.reading(self.files.people) as db:
-            rooms = people.rooms_of(db, keeper)
+            rooms = people.rooms_of(db, caller["keeper"])
         return [{**room, "epoch": self.epoch(room["id"])} for room in rooms]
 
     def epoch(self, room: str) -> str:
@@ -75,56 +78,56 @@ class Store:
                     people.add_member(db, room, owner, "owner", self.clock())
         return {"id": room, "name": name, "role": "owner", "epoch": epoch}
 
-    def rename_room(self, room: str, by: str, name: str) -> None:
+    def rename_room(self, room: str, caller: dict, name: str) -> None:
         with self.files.writing(self.files.people) as db:
-            people.owner_only(db, room, by)
-            db.execute("UPDATE rooms SET name = ? WHERE id = ?", [name, room])
+            people.owner_only(db, room, caller["keeper"])
+            people.rename_room(db, room, name)
 
-    def people_in(self, room: str, by: str) -> list[dict]:
+    def people_in(self, room: str, caller: dict) -> list[dict]:
         with self.files.reading(self.files.people) as db:
-            people.role_in(db, room, by)
+            people.role_in(db, room, caller["keeper"])
             return people.people_in(db, room)
 
-    def set_role(self, room: str, by: str, keeper: str, role: str) -> None:
+    def set_role(self, room: str, caller: dict, keeper: str, role: str) -> None:
         with self.files.writing(self.files.people) as db:
-            people.owner_only(db, room, by)
+            people.owner_only(db, room, caller["keeper"])
             people.set_role(db, room, people.member(db, room, keeper), role)
 
-    def end_member(self, room: str, by: str, keeper: str) -> None:
+    def end_member(self, room: str, caller: dict, keeper: str) -> None:
         with self.files.writing(self.files.people) as db:
-            if keeper != by:
-                people.owner_only(db, room, by)
+            if keeper != caller["keeper"]:
+                people.owner_only(db, room, caller["keeper"])
                 people.member(db, room, keeper)
-            people.end_member(db, room, keeper, by, self.clock())
+            people.end_member(db, room, keeper, caller["keeper"], self.clock())
 
-    def invite(self, room: str, by: str, role: str, hours: float, keeper: str | None = None) -> dict:
+    def invite(self, room: str, caller: dict, role: str, hours: float, keeper: str | None = None) -> dict:
         with self.files.writing(self.files.people) as db:
-            # Anyone may add one more phone of their own; all else is the owner's.
-            if keeper is None or keeper != by:
-                people.owner_only(db, room, by)
-            if keeper is not None and keeper != by:
+            # Every member may add a phone of their own; only an owner may do the rest.
+            if keeper is None or keeper != caller["keeper"]:
+                people.owner_only(db, room, caller["keeper"])
+            if keeper is not None and keeper != caller["keeper"]:
                 people.member(db, room, keeper)
-            return invites.add_invite(db, room, role, hours, by, self.clock(), keeper)
+            return invites.add_invite(db, room, role, hours, caller["keeper"], self.clock(), keeper)
 
-    def open_invites(self, room: str, by: str) -> list[dict]:
+    def open_invites(self, room: str, caller: dict) -> list[dict]:
         with self.files.reading(self.files.people) as db:
-            people.owner_only(db, room, by)
+            people.owner_only(db, room, caller["keeper"])
             return invites.open_invites(db, room, self.clock())
 
-    def withdraw_invite(self, room: str, by: str, invite: str) -> None:
+    def withdraw_invite(self, room: str, caller: dict, invite: str) -> None:
         with self.files.writing(self.files.people) as db:
-            people.owner_only(db, room, by)
+            people.owner_only(db, room, caller["keeper"])
             invites.withdraw_invite(db, room, invite, self.clock())
 
-    def revoke_device(self, by: str, device: str) -> None:
+    def revoke_device(self, caller: dict, device: str) -> None:
         with self.files.writing(self.files.people) as db:
-            people.revoke_device(db, device, by, self.clock())
+            people.revoke_device(db, device, caller["keeper"], self.clock())
 
     def join(self, secret: str, held: dict | None, keeper_name: str | None, device_name: str, key: str | None) -> dict:
-        """Enter a room by an invitation; `held` is the device that already has a key.
+        """Join a room by an invitation; `held` is the device if the phone already has a key.
 
         A phone that lost the answer may ask again: the same `key` (or the same held device) and the
-        same secret give the same answer, and the invitation counts once.
+        same secret give the same answer, and the invitation is used once.
         """
         with self.files.alone:
             with self.files.writing(self.files.people) as db:
@@ -133,25 +136,25 @@ class Store:
 
     # The tasks as a calendar
 
-    def make_calendar_key(self, room: str, keeper: str) -> dict:
-        """A key that reads this room's tasks and nothing else; it replaces the keeper's former one."""
+    def make_calendar_key(self, room: str, caller: dict) -> dict:
+        """Make a key that reads this room's tasks and nothing else; it replaces the caller's previous one."""
         with self.files.writing(self.files.people) as db:
-            people.role_in(db, room, keeper)
-            return calendar_keys.make(db, room, keeper, self.clock())
+            people.role_in(db, room, caller["keeper"])
+            return calendar_keys.make(db, room, caller["keeper"], self.clock())
 
-    def calendar_key(self, room: str, keeper: str) -> str | None:
-        """When the keeper's key was made, None if there is none."""
+    def calendar_key(self, room: str, caller: dict) -> str | None:
+        """When the caller's key was made; None if there is none."""
         with self.files.reading(self.files.people) as db:
-            people.role_in(db, room, keeper)
-            return calendar_keys.held(db, room, keeper)
+            people.role_in(db, room, caller["keeper"])
+            return calendar_keys.held(db, room, caller["keeper"])
 
-    def revoke_calendar_key(self, room: str, keeper: str) -> None:
+    def revoke_calendar_key(self, room: str, caller: dict) -> None:
         with self.files.writing(self.files.people) as db:
-            people.role_in(db, room, keeper)
-            calendar_keys.revoke(db, room, keeper, self.clock())
+            people.role_in(db, room, caller["keeper"])
+            calendar_keys.revoke(db, room, caller["keeper"], self.clock())
 
     def tasks_by_calendar_key(self, key: str) -> tuple[str, list[dict], list[dict], list[dict]]:
-        """The room's name, its tasks, its tanks and what was done; NotFound."""
+        """The room's name, its tasks, its tanks and its done tasks; NotFound."""
         with self.files.reading(self.files.people) as db:
             room = calendar_keys.room_of(db, key)
             name = people.room_name(db, room)
@@ -160,82 +163,81 @@ class Store:
         return name, tasks, tanks, dones
 
     def records_of(self, room: str, kind: str) -> list[dict]:
-        """The fields of a kind's records that stand, each with `id`; without asking who: for the command line."""
+        """The fields of a kind's records that are not deleted, each with `id`. No access check: for commands."""
         with self._room(room) as db:
             return change_log.standing(db, kind)
 
     # Records
 
-    def push(self, room: str, device: dict, epoch: str, ops: list[dict]) -> list[dict]:
-        """One result an op. Membership cannot change between its check and the commit: one lock."""
+    def push(self, room: str, caller: dict, epoch: str, ops: list[dict]) -> list[dict]:
+        """One result per op. The role is checked under the write lock, so it cannot change before the commit."""
         with self.files.alone:
-            role = self.role(room, device["keeper"])
+            role = self.role(room, caller)
             kind = unknown_schema(ops)
             if kind:
                 oldest, newest = versions()[kind]
                 raise SchemaUnknown(kind=kind, oldest=oldest, newest=newest)
             with self._writing_room(room) as db:
                 change_log.check_epoch(db, epoch)
-                author = change_log.Author(device["keeper"], device["id"], role)
+                author = change_log.Author(caller["keeper"], caller["id"], role)
                 return change_log.push(db, ops, author, self.clock())
 
-    def bring_back(self, room: str, device: dict, epoch: str, rows: list[dict], people: dict[str, str]) -> list[dict]:
-        """One result a row; `people` names those who wrote them and are not known here any more."""
+    def bring_back(self, room: str, caller: dict, epoch: str, rows: list[dict], people: dict[str, str]) -> list[dict]:
+        """One result per row; `people` has the names of authors who are no longer known here."""
         with self.files.alone:
-            role = self.role(room, device["keeper"])
+            role = self.role(room, caller)
             with self._writing_room(room) as db:
                 change_log.check_epoch(db, epoch)
-                author = change_log.Author(device["keeper"], device["id"], role)
+                author = change_log.Author(caller["keeper"], caller["id"], role)
                 results = merging.bring_back(db, rows, author, self.clock())
                 back = [one["row"] for one, its in zip(rows, results, strict=True) if its["status"] == "ok"]
-                wrote = [row[by] for row in back for by in ("made_by", "changed_by")]
-                names = [(keeper, people[keeper]) for keeper in dict.fromkeys(wrote) if keeper in people]
-                db.executemany("INSERT INTO authors (id, name) VALUES (?, ?) ON CONFLICT (id) DO NOTHING", names)
+                wrote = {row[by] for row in back for by in ("made_by", "changed_by")}
+                change_log.add_authors(db, {keeper: name for keeper, name in people.items() if keeper in wrote})
                 return results
 
-    def pull(self, room: str, device: dict, epoch: str, since: int, limit: int) -> dict:
-        """A page of rows, with the names of all who wrote any."""
-        self.role(room, device["keeper"])
+    def pull(self, room: str, caller: dict, epoch: str, since: int, limit: int) -> dict:
+        """A page of rows, with the names of all authors."""
+        self.role(room, caller)
         with self._room(room) as db:
             change_log.check_epoch(db, epoch)
             page = change_log.pull(db, since, limit)
-            authors = {row["id"]: row["name"] for row in db.execute("SELECT id, name FROM authors")}
+            authors = change_log.authors(db)
         with self.files.reading(self.files.people) as db:
             return {**page, "people": {**authors, **people.names_in(db, room)}}
 
     # Photos
 
-    def put_photo(self, room: str, device: dict, sha256: str, data: bytes) -> bool:
-        """Keep a photo; False if it was here already."""
+    def put_photo(self, room: str, caller: dict, sha256: str, data: bytes) -> bool:
+        """Store a photo; False if it was stored before."""
         with self.files.alone:
-            photos.may_write(self.role(room, device["keeper"]))
+            photos.may_write(self.role(room, caller))
             with self._writing_room(room) as db:
-                return photos.put(db, sha256, data, device["keeper"], self.clock())
+                return photos.put(db, sha256, data, caller["keeper"], self.clock())
 
-    def photo(self, room: str, device: dict, sha256: str) -> dict:
+    def photo(self, room: str, caller: dict, sha256: str) -> dict:
         """A photo's bytes and media type; NotFound."""
-        self.role(room, device["keeper"])
+        self.role(room, caller)
         with self._room(room) as db:
             return photos.get(db, sha256)
 
     # The whole room
 
-    def export(self, room: str, by: str, out: BinaryIO) -> str:
-        """Write the room's archive; its name. Every member may take a copy of what every member sees."""
-        self.role(room, by)
+    def export(self, room: str, caller: dict, out: BinaryIO) -> str:
+        """Write the room's archive; return the room's name. Every member may: every member sees all records."""
+        self.role(room, caller)
         return self.export_room(room, out)
 
     def export_room(self, room: str, out: BinaryIO) -> str:
-        """The same without asking who: for the command line."""
+        """The same without an access check: for the command line."""
         with self.files.reading(self.files.people) as db:
             name, names = people.room_name(db, room), people.names_in(db, room)
         with self._room(room) as db:
-            authors = {row["id"]: row["name"] for row in db.execute("SELECT id, name FROM authors")}
-            archive.write(db, out, {"id": room, "name": name}, {**authors, **names}, self.clock())
+            names = {**change_log.authors(db), **names}
+            archive.write(db, out, {"id": room, "name": name}, names, self.clock())
         return name
 
     def import_room(self, source: IO[bytes], into: str | None = None) -> tuple[str, dict[str, int]]:
-        """Take an archive in, as a new room or merged into one; the room's id and what came in."""
+        """Import an archive as a new room, or merge it into one; return the room's id and what was imported."""
         found = archive.read(source)
         with self.files.alone:
             if into is None:
