@@ -1,16 +1,16 @@
-"""What became of stamps that lay in the future: `{as the phone wrote it: as a server took it}`, for each record. Pure.
+"""Moved stamps of one record: `{stamp as the phone wrote it: stamp as a server took it}`. Pure.
 
-A server that was restored from a backup forgets what it had moved back; asked again, it would move the same
-write to a later place, before the eyes of those who have since edited what they saw. So the map travels with
-the row and with each edit, and of two places for one write the earlier counts: it lies behind all that the
-write's own author had seen, and before every edit made by anyone who saw the write at either place.
+A server restored from a backup has forgotten which stamps it moved back. When a phone sends such a write again, the
+server would move it to a later place, above the edits of people who had seen it at the first one. So the map travels
+with the row and with each edit. If one write was clamped twice, the earlier place counts: it is later than all that
+its author had seen, and earlier than any edit by someone who saw the write at either place.
 """
 
 from limnary.stamps import is_stamp, parts
 
 
 def are_moved(value: object) -> bool:
-    """Whether `value` is such a map: never forward, never to another device."""
+    """Whether `value` is such a map: each stamp moves back, and keeps its device."""
     return isinstance(value, dict) and all(_is_move(written, taken) for written, taken in value.items())
 
 
@@ -19,7 +19,7 @@ def _is_move(written: object, taken: object) -> bool:
 
 
 def learn(known: dict[str, str], heard: dict[str, str]) -> dict[str, str]:
-    """Bring `known` up to date with what is heard: {the place a write had here: its earlier place}.
+    """Update `known` in place by what is heard; return {place of a write here: its earlier place}.
 
     >>> known = {"9-p": "5-p"}
     >>> learn(known, {"9-p": "3-p", "8-q": "4-q"}), known
@@ -34,7 +34,7 @@ def learn(known: dict[str, str], heard: dict[str, str]) -> dict[str, str]:
 
 
 def places(known: dict[str, str], heard: dict[str, str]) -> dict[str, str]:
-    """Where each stamp of the sender belongs here, after `learn`; a stamp not named stays.
+    """The place here of each stamp that the sender may name, after `learn`; a stamp not in the map stays.
 
     >>> places({"9-p": "3-p"}, {"9-p": "5-p"})
     {'5-p': '3-p', '9-p': '3-p'}

@@ -1,8 +1,19 @@
 """One room's change log: applies ops in order, each once, and answers what changed since.
 
-A put sets each named field if its stamp is later than the field's (last writer wins by field).
-A del sets the tombstone register, a restore the register that lifts it; neither touches fields.
-Events are insert-only: a second put must say the same, a correction is a new record.
+Theory of operation (README.md in this folder explains each law and what it does not cover):
+
+1. Every phone stamps its own writes. An op counts once, by its id.
+2. For each field of a record, and for its tombstone, the value with the latest stamp wins. The order in which ops
+   arrive does not matter.
+3. No stamp stays far in the future. A stamp above the server's time + 60 s is clamped: moved back to that ceiling,
+   above every stamp that the room has accepted there.
+4. A clamped write keeps its place for ever. `moved` maps its stamp as written to its stamp as taken; it travels with
+   the row, and with each edit by someone who saw the row. If two servers clamped one write differently, the earlier
+   place counts, and the record is folded again from the log.
+5. A restore starts a new epoch. The phones then send again what the backup lacks, by the laws above.
+
+A put sets fields; a del sets the tombstone, a restore sets the stamp that lifts it, and neither touches fields.
+Events are insert-only: a second put must say the same, and a correction is a new record.
 """
 
 import json
@@ -21,7 +32,7 @@ MOST_ROWS = 1000
 
 @dataclass(frozen=True)
 class Author:
-    """Who pushes: the keeper, the device, the role at this moment."""
+    """Who pushes: the keeper, the device, and the keeper's current role."""
 
     keeper: str
     device: str
@@ -42,7 +53,7 @@ def epoch_of(connection: sqlite3.Connection) -> str:
 
 
 def renew_epoch(connection: sqlite3.Connection) -> str:
-    """After a restore: every phone must pull from the start and send again what the backup lacks."""
+    """Start a new epoch after a restore: every phone pulls from the start and sends again what the backup lacks."""
     epoch = new_epoch()
     connection.execute("UPDATE meta SET value = ? WHERE key = 'epoch'", [epoch])
     return epoch
@@ -60,14 +71,14 @@ def push(connection: sqlite3.Connection, ops: list[dict], author: Author, now_ms
 
 
 def check_epoch(connection: sqlite3.Connection, epoch: str) -> None:
-    """EpochChanged unless `epoch` is the room's."""
+    """Raise EpochChanged unless `epoch` is the room's."""
     current = epoch_of(connection)
     if epoch != current:
         raise EpochChanged(epoch=current)
 
 
 def pull(connection: sqlite3.Connection, since: int, limit: int) -> dict:
-    """Rows changed after `since`, oldest first; `next` is the last row's seq, never the greatest there is."""
+    """Rows changed after `since`, oldest first; `next` is the seq of the last row answered, not of the last stored."""
     found_rows = connection.execute(
         "SELECT * FROM records WHERE seq > ? ORDER BY seq LIMIT ?", [since, limit + 1]
     ).fetchall()
@@ -76,7 +87,7 @@ def pull(connection: sqlite3.Connection, since: int, limit: int) -> dict:
 
 
 class Log:
-    """The room's counters during one request, and the steps that both a push and a merge take."""
+    """The room's counters during one request, and the steps that a push and a merge share."""
 
     def __init__(self, connection: sqlite3.Connection, author: Author, now_ms: int):
         meta = {row["key"]: row["value"] for row in connection.execute("SELECT key, value FROM meta")}
@@ -90,7 +101,7 @@ class Log:
         self.connection.executemany("UPDATE meta SET value = ? WHERE key = ?", [(str(v), k) for k, v in meta.items()])
 
     def take(self, op: dict) -> dict:
-        """One op's result."""
+        """Apply one op and return its result."""
         known = self.known(op["op"])
         if known:
             return known
@@ -110,17 +121,17 @@ class Log:
         return result
 
     def known(self, op: str) -> dict | None:
-        """The result of an op that was taken before."""
+        """The stored result of an op that was taken before."""
         found_op = self.connection.execute("SELECT result FROM ops WHERE op = ?", [op]).fetchone()
         return json.loads(found_op["result"]) if found_op else None
 
     def row(self, record: str) -> dict | None:
-        """A record as it stands, with `moved` even if it is empty."""
+        """A record's row, with `moved` even if it is empty."""
         row = self.connection.execute("SELECT * FROM records WHERE id = ?", [record]).fetchone()
         return {"moved": {}, **as_row(row)} if row else None
 
     def place(self, row: dict, stamp: str) -> str:
-        """The stamp that is stored for `stamp`; that it was moved back is noted in the row."""
+        """The stamp that is stored for `stamp`. If the clamp moved it back, the row's `moved` says so."""
         taken = self.clamp.accept(stamp)
         if taken != stamp:
             moved = row["moved"]
@@ -128,13 +139,13 @@ class Log:
         return taken
 
     def learn(self, row: dict, heard: dict[str, str]) -> None:
-        """Writes on this record stood at earlier places, as someone saw: they go there, in the log and in the row."""
+        """Move writes of this record to the earlier places that `heard` names, in the log and in the row."""
         earlier = learn(row["moved"], heard)
         if not earlier:
             return
         at = placed(row, earlier)
         row |= {name: at[name] for name in ("stamps", "deleted", "restored")}
-        # What had lost against a later place may win against the earlier one.
+        # Fold again from the log: a value that lost against the later place may win against the earlier one.
         for entry in self.connection.execute("SELECT * FROM ops WHERE id = ? ORDER BY rowid", [row["id"]]).fetchall():
             was = as_parts(entry)
             became = placed(was, earlier)
@@ -156,7 +167,7 @@ class Log:
             raise Refused("invalid", "other-kind")
         if op["type"] != "put":
             return {}
-        # A tombstone that came before its record holds no fields yet.
+        # A record whose tombstone arrived first has no fields yet.
         new = not row or not row["stamps"]
         fields = check_fields(kind, op["fields"], new)
         if kind["event"] and not new and any(row["fields"].get(name) != value for name, value in fields.items()):
@@ -164,7 +175,7 @@ class Log:
         return fields
 
     def _merge(self, op: dict, row: dict, fields: dict, stamp: str, before: tuple) -> int:
-        """The record with this op folded in; its seq moves on only if something changed."""
+        """Fold this op into the record; return its seq, which increases only if something changed."""
         if op["type"] == "put" and not row["stamps"]:
             row["made_by"], row["made_at"] = self.author.keeper, self.now
         fold(row, parts_of(op["type"], fields, stamp))
@@ -173,13 +184,13 @@ class Log:
         return self.store(row | {"changed_by": self.author.keeper, "changed_at": self.now})
 
     def store(self, row: dict) -> int:
-        """The row under the next seq."""
+        """Store the row under the next seq; return it."""
         self.seq += 1
         write_row(self.connection, {**row, "seq": self.seq})
         return self.seq
 
     def remember(self, op: dict, taken: dict, result: dict) -> None:
-        """Log what was taken of an op, under its id."""
+        """Log an op as it was taken, under its id."""
         self.connection.execute(
             "INSERT INTO ops (op, kind, id, type, fields, stamp, schema, keeper, device, at, result)"
             " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
