@@ -52,7 +52,10 @@ function show_page(url, screen, props) {
   arrived({ first });
 }
 
-/** Without a worker that stores them, the other screens are fetched once the first is shown: the signal may be gone later. */
+/**
+ * Without a worker that stores them, the other screens are fetched once the first is shown: the signal may be gone
+ * later.
+ */
 const fetch_the_rest = () =>
   "serviceWorker" in navigator ||
   setTimeout(() => ROUTES.forEach(([, fetch_screen]) => void fetch_screen().catch(() => {})), 1000);
@@ -62,7 +65,11 @@ function App() {
   if (!page.value) return null;
   const { path, screen: Screen, props } = page.value;
   return html`
-    ${said && html`<div class="bar" role="status"><span>${said.text}</span><button class="quiet" type="button" onClick=${tap(said.work)}>${said.action}</button></div>`}
+    ${
+      said &&
+      html`<div class="bar" role="status"><span>${said.text}</span><button class="quiet" type="button"
+      onClick=${tap(said.work)}>${said.action}</button></div>`
+    }
     <${Trouble} path=${path} />
     <${Screen} ...${props} />`;
 }

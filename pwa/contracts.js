@@ -7,7 +7,10 @@ import { Refusal } from "./calc/refusal.js";
 import { install as installTables, table } from "./calc/tables.js";
 
 /** @typedef {{field: string, message: string, allowed: string}} FieldError */
-/** @typedef {{calc: Record<string, any>, tables: Record<string, any>, messages: Record<string, string>, records: Record<string, any>}} Bundle */
+/**
+ * @typedef {{calc: Record<string, any>, tables: Record<string, any>, messages: Record<string, string>, records:
+ * Record<string, any>}} Bundle
+ */
 
 /** The input breaks its contract; `errors` is never empty. */
 export class InvalidInput extends Error {
@@ -21,7 +24,10 @@ export class InvalidInput extends Error {
 /** @type {Bundle} */
 let bundle = { calc: {}, tables: {}, messages: {}, records: {} };
 
-/** How a number stands in a refusal; as the API writes it unless a screen says otherwise. @type {(value: number) => string} */
+/**
+ * How a number stands in a refusal; as the API writes it unless a screen says otherwise.
+ * @type {(value: number) => string}
+ */
 let figure = String;
 
 /**

@@ -1,4 +1,7 @@
-/** The pages by path. A screen is fetched when it is first shown, so that the app opens with no more than its first page needs. */
+/**
+ * The pages by path. A screen is fetched when it is first shown, so that the app opens with no more than its first page
+ * needs.
+ */
 
 /** @typedef {{enter: (id?: string) => Promise<void>}} App what a screen may ask of the app itself */
 /** @typedef {(parts: Record<string, string>, url: URL, app: App) => Record<string, any>} Props */

@@ -1,4 +1,7 @@
-/** What the away sheet says of one tank: food, tests, what to change if a test reads too high, the tasks of those days. Pure. */
+/**
+ * What the away sheet says of one tank: food, tests, what to change if a test reads too high, the tasks of those days.
+ * Pure.
+ */
 import { HOUR } from "./level.js";
 import { bucket_litres, dose_for } from "./litres.js";
 import { open_between } from "./tasks/tasks.js";
@@ -26,13 +29,25 @@ export function away_tank({ facts, advice, meal }, span, tasks, dones, expand) {
   };
 }
 
-/** Tasks with their days within the span. @param {any[]} tasks @param {any[]} dones @param {{from: number, to: number}} span @param {import("./tasks/tasks.js").Expand} expand @returns {{task: any, days: number[]}[]} */
+/**
+ * Tasks with their days within the span.
+ * @param {any[]} tasks
+ * @param {any[]} dones
+ * @param {{from: number, to: number}} span
+ * @param {import("./tasks/tasks.js").Expand} expand
+ * @returns {{task: any, days: number[]}[]}
+ */
 export const tasks_within = (tasks, dones, { from, to }, expand) =>
   tasks
     .map((task) => ({ task, days: open_between(task, dones, from, to, expand) }))
     .filter(({ days }) => days.length > 0);
 
-/** When the next test falls due, but not before the sheet begins. @param {any} facts @param {import("./today.js").Advice} advice @param {number} from */
+/**
+ * When the next test falls due, but not before the sheet begins.
+ * @param {any} facts
+ * @param {import("./today.js").Advice} advice
+ * @param {number} from
+ */
 function first_test({ readings, now }, advice, from) {
   const last = Date.parse(
     readings.findLast((/** @type {any} */ one) => ["total_ammonia", "nitrite"].includes(one.parameter))?.at ?? "",
@@ -41,10 +56,18 @@ function first_test({ readings, now }, advice, from) {
   return Math.max(due, from);
 }
 
-/** The sheet that is in force: of those not over yet, the one that begins first. @param {any[]} sheets @param {number} now */
+/**
+ * The sheet that is in force: of those not over yet, the one that begins first.
+ * @param {any[]} sheets
+ * @param {number} now
+ */
 export const sheet_now = (sheets, now) =>
   sheets.filter(({ to_at }) => Date.parse(to_at) >= now).toSorted((a, b) => (a.from_at < b.from_at ? -1 : 1))[0] ??
   null;
 
-/** Whether it is shown in the round: from two days before it begins, so that helper and keeper go through it together. @param {any} sheet @param {number} now */
+/**
+ * Whether it is shown in the round: from two days before it begins, so that helper and keeper go through it together.
+ * @param {any} sheet
+ * @param {number} now
+ */
 export const in_round = (sheet, now) => sheet !== null && Date.parse(sheet.from_at) - 2 * DAY <= now;

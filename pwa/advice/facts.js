@@ -6,7 +6,8 @@ import { tank_water } from "./tank_water.js";
 /**
  * @param {{all: (kind: string) => any[], get: (kind: string, id: string) => any}} room
  * @param {any} tank its record @param {number} now ms
- * @returns {{now: number, tank: any, readings: any[], changes: any[], doses: any[], feedings: any[], stock: any[], own_species: any[], source: any, label: any}} oldest first
+ * @returns {{now: number, tank: any, readings: any[], changes: any[], doses: any[], feedings: any[], stock: any[],
+ * own_species: any[], source: any, label: any}} oldest first
  */
 export function facts_of(room, tank, now) {
   const known = (/** @type {string} */ kind, /** @type {string | undefined} */ id) =>
@@ -29,7 +30,11 @@ export function facts_of(room, tank, now) {
   };
 }
 
-/** Tanks in walking order; those put away last or left out, those never filled yet left out. @param {{all: (kind: string) => any[]}} room @param {{resting?: boolean}} [which] */
+/**
+ * Tanks in walking order; those put away last or left out, those never filled yet left out.
+ * @param {{all: (kind: string) => any[]}} room
+ * @param {{resting?: boolean}} [which]
+ */
 export function walk(room, { resting = false } = {}) {
   return room
     .all("tank")

@@ -1,5 +1,6 @@
 /**
- * What one tank wants today by its forecast: the change that `change_plan` answers, put beside the rule's tests and limits.
+ * What one tank wants today by its forecast: the change that `change_plan` answers, put beside the rule's tests and
+ * limits.
  * Pure: no words. Where there is no forecast, the rule of today.js stands, and says why.
  */
 import { HOUR, freed_ammonia } from "./level.js";
@@ -45,7 +46,14 @@ export function foretold(facts, rule, asked, forecast) {
 const why_rule = ({ state, problem }) =>
   state === "failed" ? { code: "rule_failed", problem } : { code: "rule_working" };
 
-/** What to do, how much and by when. @param {any} facts @param {Advice} rule @param {import("./forecast/questions.js").Asked} asked @param {any} answers @param {any} doubt */
+/**
+ * What to do, how much and by when.
+ * @param {any} facts
+ * @param {Advice} rule
+ * @param {import("./forecast/questions.js").Asked} asked
+ * @param {any} answers
+ * @param {any} doubt
+ */
 function what(facts, rule, asked, { plan, next }, doubt) {
   const { water_l } = facts.tank;
   const fraction = plan.two_changes?.fraction_each ?? plan.fraction;
@@ -130,18 +138,34 @@ function what(facts, rule, asked, { plan, next }, doubt) {
   };
 }
 
-/** Whether one of three is over its limit at one point of the series. @param {any} next @param {string} name @param {any} limits @param {number} at @param {"p50" | "p90"} point */
+/**
+ * Whether one of three is over its limit at one point of the series.
+ * @param {any} next
+ * @param {string} name
+ * @param {any} limits
+ * @param {number} at
+ * @param {"p50" | "p90"} point
+ */
 function over({ series }, name, limits, at, point) {
   return series[at][`${name}_mg_n_l`][point] > limits[`${name}_mg_n_l`];
 }
 
-/** Which of the quick poisons the change itself may bring over its limit, and how far. @param {any} plan @param {any} limits */
+/**
+ * Which of the quick poisons the change itself may bring over its limit, and how far.
+ * @param {any} plan
+ * @param {any} limits
+ */
 const brought_over = (plan, limits) =>
   WATCHED.slice(0, 2)
     .map(([name, parameter]) => ({ parameter, share: plan.peak[`${name}_mg_n_l`].p90 / limits[`${name}_mg_n_l`] }))
     .filter(({ share }) => share > 1);
 
-/** When the chance of passing first reaches one in ten; today where nitrate alone asks for it. @param {any} facts @param {import("./forecast/questions.js").Asked} asked @param {any} next */
+/**
+ * When the chance of passing first reaches one in ten; today where nitrate alone asks for it.
+ * @param {any} facts
+ * @param {import("./forecast/questions.js").Asked} asked
+ * @param {any} next
+ */
 function passing(facts, { start, limits }, next) {
   const at = next.series.findIndex((/** @type {any} */ _, /** @type {number} */ i) =>
     QUICK.some((name) => over(next, name, limits, i, "p90")),
@@ -149,7 +173,11 @@ function passing(facts, { start, limits }, next) {
   return at < 0 ? undefined : Math.max(facts.now, start + next.series[at].at_h * HOUR);
 }
 
-/** The doubted reading that no later test of the same has settled. @param {any[]} doubts @param {import("./forecast/questions.js").Asked} asked */
+/**
+ * The doubted reading that no later test of the same has settled.
+ * @param {any[]} doubts
+ * @param {import("./forecast/questions.js").Asked} asked
+ */
 function standing(doubts, { records, start }) {
   const open = doubts.filter(
     (doubt) => !records.readings.some((one) => one.parameter === doubt.parameter && one.at_h > doubt.at_h),
@@ -158,7 +186,15 @@ function standing(doubts, { records, start }) {
   return last && { ...last, at: start + last.at_h * HOUR };
 }
 
-/** @param {any} facts @param {Advice} rule @param {any} advice @param {import("./forecast/questions.js").Asked} asked @param {any} answers @param {any} doubt @returns {import("./today.js").Reason[]} */
+/**
+ * @param {any} facts
+ * @param {Advice} rule
+ * @param {any} advice
+ * @param {import("./forecast/questions.js").Asked} asked
+ * @param {any} answers
+ * @param {any} doubt
+ * @returns {import("./today.js").Reason[]}
+ */
 function reasons(facts, rule, advice, asked, { plan, next }, doubt) {
   const { source, label } = facts;
   const { limits, levels, litres } = advice;
@@ -229,7 +265,11 @@ function reasons(facts, rule, advice, asked, { plan, next }, doubt) {
   return /** @type {import("./today.js").Reason[]} */ (all.filter(Boolean));
 }
 
-/** The pH and temperature that ammonia's limit was made with, where nobody read them this week. @param {Advice} advice @param {string} parameter */
+/**
+ * The pH and temperature that ammonia's limit was made with, where nobody read them this week.
+ * @param {Advice} advice
+ * @param {string} parameter
+ */
 function assumed({ limits }, parameter) {
   if (parameter !== "total_ammonia") return [];
   return /** @type {const} */ (["ph", "temperature_c"])

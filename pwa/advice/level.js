@@ -8,9 +8,15 @@ export const DAY = 24 * HOUR;
 /** The three that a change must hold down, and the species a kit reads when it reads the ion. */
 export const SPECIES = { total_ammonia: "nh4", nitrite: "no2", nitrate: "no3" };
 
-/** A reading says something about today for this long (assumption: daily rises at most double a low level in three days). */
+/**
+ * A reading says something about today for this long (assumption: daily rises at most double a low level in three
+ * days).
+ */
 const RECENT = 3 * DAY;
-/** The rise is taken over the readings of the last days, or the last two readings if they are further apart; two within hours differ by chance, two weeks apart by much else (assumptions). */
+/**
+ * The rise is taken over the readings of the last days, or the last two readings if they are further apart; two within
+ * hours differ by chance, two weeks apart by much else (assumptions).
+ */
 const RISE_WINDOW = 3 * DAY;
 const RISE_OLDEST = 14 * DAY;
 const RISE_SHORTEST = 4 * HOUR;
@@ -27,7 +33,12 @@ export function as_nitrogen({ parameter, value, basis }) {
   return both_ways(parameter, value, basis).as_n_mg_l;
 }
 
-/** The same figure as nitrogen and as the ion, of any figure that a record may hold. @param {string} parameter @param {number} value @param {string} [basis] */
+/**
+ * The same figure as nitrogen and as the ion, of any figure that a record may hold.
+ * @param {string} parameter
+ * @param {number} value
+ * @param {string} [basis]
+ */
 export function both_ways(parameter, value, basis) {
   const species = SPECIES[/** @type {keyof typeof SPECIES} */ (parameter)];
   return nitrogen_units({ value, species, basis: basis === "n" ? "n" : "ion" });
@@ -54,7 +65,11 @@ export function brought(source, parameter, label) {
   return (source.tan_mg_n_l ?? 0) + (label?.binds_ammonia ? 0 : (freed_ammonia(source) ?? 0));
 }
 
-/** mg N/L that its chloramine frees in the new water; null when nobody knows how much is in it. @param {any} source @returns {number | null} */
+/**
+ * mg N/L that its chloramine frees in the new water; null when nobody knows how much is in it.
+ * @param {any} source
+ * @returns {number | null}
+ */
 export function freed_ammonia(source) {
   if (source?.disinfectant !== "chloramine") return 0;
   if (source.disinfectant_mg_l === undefined) return null;
@@ -122,7 +137,13 @@ function rise(readings, changes, parameter, label) {
   return days > 0 ? Math.max(0, risen / days) : null;
 }
 
-/** A level carried through changes, each with the water it used. @param {number} before_mg_l @param {Change[]} changes @param {string} parameter @param {any} label */
+/**
+ * A level carried through changes, each with the water it used.
+ * @param {number} before_mg_l
+ * @param {Change[]} changes
+ * @param {string} parameter
+ * @param {any} label
+ */
 function through(before_mg_l, changes, parameter, label) {
   return changes.reduce(
     (mg_l, { fraction, source }) =>

@@ -11,7 +11,8 @@ export const CAREFUL = { ph: 8, temperature_c: 26 };
 /**
  * @typedef {{value: number, from: "reading" | "usual" | "assumed", at?: string}} Figure
  * @typedef {{ph: Figure, temperature_c: Figure, total_ammonia: {mg_n_l: number, by: "chronic" | "eifac"},
- *   act_at: Record<string, number>, nitrite: {mg_n_l: number, by: "working"}, nitrate: {mg_n_l: number, by: "working"}}} Limits
+ * act_at: Record<string, number>, nitrite: {mg_n_l: number, by: "working"}, nitrate: {mg_n_l: number, by: "working"}}}
+ * Limits
  */
 
 /** @param {any} facts see facts.js @returns {Limits} */
@@ -26,7 +27,8 @@ export function limits_at(facts) {
     total_ammonia: eifac
       ? { mg_n_l: found.eifac_tan_mg_n_l, by: "eifac" }
       : { mg_n_l: found.chronic_tan_mg_n_l, by: "chronic" },
-    // Twice a limit made for weeks is no matter for this evening (assumption); what harms within the hour lies higher still.
+    // Twice a limit made for weeks is no matter for this evening (assumption); what harms within the hour lies higher
+    // still.
     act_at: {
       total_ammonia: 2 * Math.min(found.eifac_tan_mg_n_l, found.chronic_tan_mg_n_l),
       nitrite: working("nitrite_act_mg_n_l"),
@@ -40,7 +42,13 @@ export function limits_at(facts) {
 /** @param {string} name */
 const working = (name) => table("limits").limits[name].value;
 
-/** @param {any} facts @param {string} parameter @param {number | undefined} usual @param {number} careful @returns {Figure} */
+/**
+ * @param {any} facts
+ * @param {string} parameter
+ * @param {number | undefined} usual
+ * @param {number} careful
+ * @returns {Figure}
+ */
 function figure({ readings, now }, parameter, usual, careful) {
   const field = parameter === "ph" ? "ph" : "temperature_c";
   const { min, max } = contracts().ammonia_limits.inputs.find((/** @type {any} */ input) => input.name === field);

@@ -2,14 +2,26 @@
 import { convert } from "../figures/units.js";
 import { InvalidInput, contracts, run } from "../contracts.js";
 
-/** Steps in which water is said, for a small, a middling and a large tank (assumption: what a bucket with marks can do). @type {Record<string, [number, number, number]>} */
+/**
+ * Steps in which water is said, for a small, a middling and a large tank (assumption: what a bucket with marks can do).
+ * @type {Record<string, [number, number, number]>}
+ */
 const STEPS = { L: [0.5, 1, 5], "US gal": [0.1, 0.5, 1], "UK gal": [0.1, 0.5, 1] };
 
-/** The step in which water is said, in litres, a whole step of the unit that the phone shows. @param {number} water_l @param {string} [unit] */
+/**
+ * The step in which water is said, in litres, a whole step of the unit that the phone shows.
+ * @param {number} water_l
+ * @param {string} [unit]
+ */
 export const bucket_step = (water_l, unit = "L") =>
   convert(STEPS[unit][water_l < 30 ? 0 : water_l < 300 ? 1 : 2], unit, "L");
 
-/** Litres rounded up to what a bucket can do, never more than the tank holds. @param {number} litres @param {number} water_l @param {string} [unit] */
+/**
+ * Litres rounded up to what a bucket can do, never more than the tank holds.
+ * @param {number} litres
+ * @param {number} water_l
+ * @param {string} [unit]
+ */
 export function bucket_litres(litres, water_l, unit) {
   const step = bucket_step(water_l, unit);
   return Math.min(Math.ceil(litres / step - 1e-9) * step, water_l);
@@ -29,14 +41,24 @@ export function dose_for({ tank, source, label }, litres) {
   return { needed: true, amount: answer.label_dose_ml, unit: label.unit, label, answer };
 }
 
-/** The field of a change's litres: no more than this tank holds. @param {any} tank @param {string} label @returns {any} */
+/**
+ * The field of a change's litres: no more than this tank holds.
+ * @param {any} tank
+ * @param {string} label
+ * @returns {any}
+ */
 export const litres_spec = (tank, label) => ({
   ...contracts().dechlorinator_dose.inputs.find((/** @type {any} */ one) => one.name === "change_l"),
   label,
   max: tank.water_l,
 });
 
-/** Litres that the calculation refuses for this tank, in its words. @param {any} tank @param {number} litres @returns {{field: string, message: string, allowed: string} | null} */
+/**
+ * Litres that the calculation refuses for this tank, in its words.
+ * @param {any} tank
+ * @param {number} litres
+ * @returns {{field: string, message: string, allowed: string} | null}
+ */
 export function litres_refused(tank, litres) {
   try {
     run("dechlorinator_dose", { change_l: litres, tank_l: tank.water_l, label_ml: 1, label_per_l: 1 });
@@ -47,7 +69,13 @@ export function litres_refused(tank, litres) {
   }
 }
 
-/** The question to `dechlorinator_dose`. @param {any} tank @param {any} source @param {any} label @param {number} litres */
+/**
+ * The question to `dechlorinator_dose`.
+ * @param {any} tank
+ * @param {any} source
+ * @param {any} label
+ * @param {number} litres
+ */
 export const dose_input = (tank, source, label, litres) => ({
   change_l: litres,
   tank_l: tank.water_l,

@@ -20,7 +20,10 @@ export function wants({ act, test_due }, tasks_due, { now, readings, changes }) 
 /**
  * The next in walking order that wants something, from the one after `id` on and round again; null if none does, or
  * while `id` itself still wants something.
- * @template {{id: string}} T @param {T[]} tanks in walking order @param {string} id @param {(tank: T) => boolean} wanting
+ * @template {{id: string}} T
+ * @param {T[]} tanks in walking order
+ * @param {string} id
+ * @param {(tank: T) => boolean} wanting
  * @returns {T | null}
  */
 export function next_stop(tanks, id, wanting) {

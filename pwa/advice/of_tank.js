@@ -1,10 +1,19 @@
-/** One tank's records among all of a kind, oldest first: sorted into tanks once, however many tanks and years there are. */
+/**
+ * One tank's records among all of a kind, oldest first: sorted into tanks once, however many tanks and years there are.
+ */
 
-/** A room answers the same array until a record of that kind changes. @type {WeakMap<readonly any[], Map<string, readonly any[]>>} */
+/**
+ * A room answers the same array until a record of that kind changes.
+ * @type {WeakMap<readonly any[], Map<string, readonly any[]>>}
+ */
 const known = new WeakMap();
 /** @type {readonly any[]} */ const NONE = Object.freeze([]);
 
-/** @param {any[]} records as a room's `all` answers them @param {string} tank its id @returns {any[]} frozen; the same until one of the kind changes */
+/**
+ * @param {any[]} records as a room's `all` answers them
+ * @param {string} tank its id
+ * @returns {any[]} frozen; the same until one of the kind changes
+ */
 export function of_tank(records, tank) {
   const tanks = known.get(records) ?? sorted(records);
   known.set(records, tanks);

@@ -4,7 +4,11 @@ import { as_nitrogen, possible } from "./level.js";
 /** @type {Record<string, string>} */
 const FIELDS = { total_ammonia: "tan_mg_n_l", nitrite: "nitrite_mg_n_l", nitrate: "nitrate_mg_n_l" };
 
-/** @param {any[]} readings of the room, in any order @param {{from_tank: string, at: string}} change @returns {any} the fields of a source water; what was never tested is not there */
+/**
+ * @param {any[]} readings of the room, in any order
+ * @param {{from_tank: string, at: string}} change
+ * @returns {any} the fields of a source water; what was never tested is not there
+ */
 export function tank_water(readings, { from_tank, at }) {
   /** @type {Map<string, any>} */ const newest = new Map();
   for (const one of readings) {

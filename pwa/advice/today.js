@@ -9,7 +9,10 @@ import { bucket_litres, dose_for } from "./litres.js";
 
 /** The most that is changed at once (common practice: half, so that temperature and hardness do not jump). */
 const MOST_AT_ONCE = 0.5;
-/** A tank is settled after this long with ammonia and nitrite under a quarter of their limits; it is tested weekly (common practice). */
+/**
+ * A tank is settled after this long with ammonia and nitrite under a quarter of their limits; it is tested weekly
+ * (common practice).
+ */
 const SETTLED_DAYS = 10;
 const SETTLED_TESTS = 3;
 /** A test that comes half a day late is not late yet (assumption). */
@@ -25,8 +28,10 @@ const ROUNDING = 1e-6;
  *   state: "steady" | "watch" | "change today" | "act now",
  *   act: "nothing" | "test" | "change" | "hold" | "confirm" | "retest",
  *   from?: "forecast", besides?: string[], second?: {at: number, litres: number}, doubt?: any, brings?: any[],
- *   litres?: number, exact_litres?: number, fraction?: number, dose?: ReturnType<typeof dose_for>, by?: number, again: boolean, unhurried: boolean,
- *   next_test_hours: number, usual_test_hours: number, test_due: boolean, worst: any, levels: any[], limits: import("./limits.js").Limits, reasons: Reason[],
+ * litres?: number, exact_litres?: number, fraction?: number, dose?: ReturnType<typeof dose_for>, by?: number, again:
+ * boolean, unhurried: boolean,
+ * next_test_hours: number, usual_test_hours: number, test_due: boolean, worst: any, levels: any[], limits:
+ * import("./limits.js").Limits, reasons: Reason[],
  * }} Advice
  */
 
@@ -102,7 +107,13 @@ export function today(facts) {
   return { ...base, unhurried, ...decided, reasons };
 }
 
-/** The level beside its limit: expected at the next test, and the share of the limit that is. @param {any} one @param {any} limits @param {any} facts @param {number} days */
+/**
+ * The level beside its limit: expected at the next test, and the share of the limit that is.
+ * @param {any} one
+ * @param {any} limits
+ * @param {any} facts
+ * @param {number} days
+ */
 function judged(one, limits, facts, days) {
   const limit_mg_n_l = limits[one.parameter].mg_n_l;
   const source_mg_n_l = brought(facts.source, one.parameter, facts.label);
@@ -149,7 +160,11 @@ function change(over, facts, limits, days) {
   };
 }
 
-/** Fraction that keeps one of them under its limit; more than 1 when no change can. @param {any} one @param {number} days */
+/**
+ * Fraction that keeps one of them under its limit; more than 1 when no change can.
+ * @param {any} one
+ * @param {number} days
+ */
 function needed(one, days) {
   const target_mg_l = one.limit_mg_n_l - one.rise_mg_n_l_day * days;
   if (target_mg_l <= one.source_mg_n_l) return Infinity;
@@ -191,7 +206,12 @@ function said_of(worst, days) {
   ];
 }
 
-/** What a change leaves of one of them; what is not known counts as none. @param {any} one @param {number} fraction @returns {number} */
+/**
+ * What a change leaves of one of them; what is not known counts as none.
+ * @param {any} one
+ * @param {number} fraction
+ * @returns {number}
+ */
 const left_after = (one, fraction) =>
   run("dilution", { before_mg_l: one.now_mg_n_l ?? 0, source_mg_l: one.source_mg_n_l, fractions: [fraction] })
     .after_mg_l;

@@ -1,12 +1,15 @@
 /** New water as warm as the tank's: how warm that is by the records, and how much cold and hot water make it. */
 import { run } from "../contracts.js";
 
-/** A thermometer read longer ago than this says little about now; then the tank's usual figure is closer (assumption). */
+/**
+ * A thermometer read longer ago than this says little about now; then the tank's usual figure is closer (assumption).
+ */
 const FRESH_MS = 2 * 86_400_000;
 
 /**
  * How warm the tank is: by a reading of the last two days, else as the tank usually is.
- * @param {any} facts see facts.js @returns {{celsius: number, at: string | null} | null} `at` null: the usual figure; null: nobody knows
+ * @param {any} facts see facts.js
+ * @returns {{celsius: number, at: string | null} | null} `at` null: the usual figure; null: nobody knows
  */
 export function warmth_of({ readings, tank, now }) {
   const read = readings.findLast((/** @type {any} */ one) => one.parameter === "temperature");
@@ -18,7 +21,8 @@ export function warmth_of({ readings, tank, now }) {
 /**
  * Cold and hot water that make so many litres of that warmth, by the contract `water_blend`.
  * @param {number} litres @param {number} celsius @param {{cold: number, hot: number}} taps in °C
- * @returns {{input: any, answer: any, cold_l: number, hot_l: number, reached_c: number, met: boolean}} `met`: within half a degree
+ * @returns {{input: any, answer: any, cold_l: number, hot_l: number, reached_c: number, met: boolean}} `met`: within
+ * half a degree
  * @throws InvalidInput as the contract says
  */
 export function tap_mix(litres, celsius, { cold, hot }) {

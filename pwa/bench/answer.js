@@ -6,7 +6,8 @@ import { parts_of, with_parts } from "./refusal_parts.js";
 
 /** @typedef {import("../contracts.js").FieldError} FieldError */
 /**
- * @typedef {{answer: any, payload: Record<string, any>} | {needed: string[], wrong: FieldError[], payload: Record<string, any>}} Outcome
+ * @typedef {{answer: any, payload: Record<string, any>} | {needed: string[], wrong: FieldError[], payload:
+ * Record<string, any>}} Outcome
  * `needed` labels of fields left empty; `wrong` errors in the API's words, field names read out as labels
  */
 
@@ -19,7 +20,9 @@ export function answer_of(spec, filling) {
 
 /**
  * What can be said before anything is calculated: the input to ask with, or what is still needed or wrong.
- * @param {any} spec the contract @param {import("./form.js").Filling} filling @returns {Exclude<Outcome, {answer: any}> | {payload: Record<string, any>}}
+ * @param {any} spec the contract
+ * @param {import("./form.js").Filling} filling
+ * @returns {Exclude<Outcome, {answer: any}> | {payload: Record<string, any>}}
  */
 export function checked_of(spec, filling) {
   const payload = payload_of(spec, filling);
@@ -32,7 +35,12 @@ export function checked_of(spec, filling) {
   }
 }
 
-/** The answer, or the errors, as a worker tells them too. @param {string} name @param {unknown} payload @returns {{answer: any} | {errors: FieldError[]}} */
+/**
+ * The answer, or the errors, as a worker tells them too.
+ * @param {string} name
+ * @param {unknown} payload
+ * @returns {{answer: any} | {errors: FieldError[]}}
+ */
 export function found_of(name, payload) {
   try {
     return { answer: run(name, payload) };
@@ -44,7 +52,10 @@ export function found_of(name, payload) {
 
 /**
  * Errors as the form says them.
- * @param {any} spec @param {import("./form.js").Filling} filling @param {Record<string, any>} payload @param {FieldError[]} errors
+ * @param {any} spec
+ * @param {import("./form.js").Filling} filling
+ * @param {Record<string, any>} payload
+ * @param {FieldError[]} errors
  */
 export function refused_of(spec, filling, payload, errors) {
   const needed = errors.map((error) => empty_of(spec, filling, error));
@@ -81,10 +92,19 @@ function is_empty(spec, { draft, tank = {} }, key) {
   return node === "" || (field.type === "list" && node.length === 0);
 }
 
-/** A field by its error key, "sources.0.gh_dgh" -> ["sources", 0, "gh_dgh"]. @param {string} key @returns {(string | number)[]} */
+/**
+ * A field by its error key, "sources.0.gh_dgh" -> ["sources", 0, "gh_dgh"].
+ * @param {string} key
+ * @returns {(string | number)[]}
+ */
 const path_of = (key) => key.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step));
 
-/** The words on a field, with its row inside a list: "Water 1: General hardness". @param {any} spec @param {string} key @returns {string} */
+/**
+ * The words on a field, with its row inside a list: "Water 1: General hardness".
+ * @param {any} spec
+ * @param {string} key
+ * @returns {string}
+ */
 export function label_of(spec, key) {
   let here = /** @type {any} */ ({ type: "object", fields: spec.inputs });
   /** @type {string[]} */ const words = [];
@@ -113,7 +133,11 @@ function between_fields(message) {
   return null;
 }
 
-/** The API's sentence with the labels of the form where the API names its fields. @param {any} spec @param {string} message */
+/**
+ * The API's sentence with the labels of the form where the API names its fields.
+ * @param {any} spec
+ * @param {string} message
+ */
 function read_out(spec, message) {
   const between = between_fields(message);
   if (between)

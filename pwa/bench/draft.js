@@ -14,7 +14,13 @@ import { convert } from "../figures/units.js";
  */
 /** @typedef {{node: any, from: "typed" | "tank" | "usual" | "empty"}} Filled */
 
-/** What stands in a field now, and where it comes from. @param {any} spec @param {any} typed @param {any} tank @returns {Filled} */
+/**
+ * What stands in a field now, and where it comes from.
+ * @param {any} spec
+ * @param {any} typed
+ * @param {any} tank
+ * @returns {Filled}
+ */
 export function filled(spec, typed, tank) {
   if (typed !== undefined) return { node: typed, from: "typed" };
   if (tank !== undefined) return { node: node_of(spec, tank), from: "tank" };
@@ -94,7 +100,13 @@ function within(spec, old, [step, ...rest], node) {
   return { ...old, [step]: rest.length ? within(field, inner, rest, node) : node };
 }
 
-/** The node at a path as it is shown now. @param {any[]} inputs @param {Draft} draft @param {Record<string, any>} tank @param {(string | number)[]} path */
+/**
+ * The node at a path as it is shown now.
+ * @param {any[]} inputs
+ * @param {Draft} draft
+ * @param {Record<string, any>} tank
+ * @param {(string | number)[]} path
+ */
 export function node_at(inputs, draft, tank, [name, ...rest]) {
   const spec = inputs.find((field) => field.name === name);
   let node = filled(spec, draft.typed?.[name], tank[name]).node;
@@ -106,13 +118,26 @@ export function node_at(inputs, draft, tank, [name, ...rest]) {
   return { spec: here, node };
 }
 
-/** The draft with one more empty row. @param {any[]} inputs @param {Draft} draft @param {Record<string, any>} tank @param {(string | number)[]} path */
+/**
+ * The draft with one more empty row.
+ * @param {any[]} inputs
+ * @param {Draft} draft
+ * @param {Record<string, any>} tank
+ * @param {(string | number)[]} path
+ */
 export function add_row(inputs, draft, tank, path) {
   const { spec, node } = node_at(inputs, draft, tank, path);
   return put(inputs, draft, tank, path, [...node, blank({ ...spec.item, required: true })]);
 }
 
-/** The draft without one row. @param {any[]} inputs @param {Draft} draft @param {Record<string, any>} tank @param {(string | number)[]} path @param {number} index */
+/**
+ * The draft without one row.
+ * @param {any[]} inputs
+ * @param {Draft} draft
+ * @param {Record<string, any>} tank
+ * @param {(string | number)[]} path
+ * @param {number} index
+ */
 export function remove_row(inputs, draft, tank, path, index) {
   const { node } = node_at(inputs, draft, tank, path);
   return put(

@@ -23,7 +23,8 @@ import { unit_in, unit_label } from "../figures/units.js";
  * @property {string} [own] the tank's figure, with its unit, where something else was typed over it
  * @property {FieldView[][]} [rows] of a list: one list of fields a row
  * @property {FieldView[]} [fields] of an object
- * @property {any[]} [beside] of a pick from a table inside a list: the fields of its entry, which a keeper's own row fills
+ * @property {any[]} [beside] of a pick from a table inside a list: the fields of its entry, which a keeper's own row
+ * fills
  */
 /** @typedef {{choice: import("./relevance.js").EitherOr, labels: string[]}} ChoiceView */
 
@@ -56,7 +57,9 @@ export function form_of(spec, filling) {
 
 /**
  * The chosen side of each either-or that must be answered, and what belongs together with it: needed, not optional.
- * @param {{rule: string, fields: string[]}[]} rules @param {import("./relevance.js").EitherOr[]} choices @returns {Set<string>}
+ * @param {{rule: string, fields: string[]}[]} rules
+ * @param {import("./relevance.js").EitherOr[]} choices
+ * @returns {Set<string>}
  */
 function chosen_sides(rules, choices) {
   const chosen = choices.flatMap((one) => (one.chosen && !one.optional ? [one.chosen] : []));
@@ -64,7 +67,13 @@ function chosen_sides(rules, choices) {
   return new Set([...chosen, ...along.flatMap(({ fields }) => fields)]);
 }
 
-/** @param {any} spec @param {(string | number)[]} path @param {import("./draft.js").Filled} now @param {Filling} filling @returns {FieldView} */
+/**
+ * @param {any} spec
+ * @param {(string | number)[]} path
+ * @param {import("./draft.js").Filled} now
+ * @param {Filling} filling
+ * @returns {FieldView}
+ */
 function view_of(spec, path, { node, from }, filling) {
   const { system = "metric", marks = marks_of() } = filling;
   /** @type {FieldView} */
@@ -103,7 +112,13 @@ function view_of(spec, path, { node, from }, filling) {
   return view;
 }
 
-/** The tank's figure beside what was typed over it; none if both say the same. @param {any} spec @param {any} figure @param {FieldView} typed @param {Filling} filling */
+/**
+ * The tank's figure beside what was typed over it; none if both say the same.
+ * @param {any} spec
+ * @param {any} figure
+ * @param {FieldView} typed
+ * @param {Filling} filling
+ */
 function own_figure(spec, figure, typed, filling) {
   if (figure === undefined || ["list", "object", "boolean"].includes(spec.type)) return undefined;
   const own = view_of(spec, typed.path, filled(spec, undefined, figure), filling);
@@ -168,13 +183,23 @@ function content_of(spec, node, marks) {
   return Object.keys(out).length || spec.required ? out : undefined;
 }
 
-/** A contract's range in the unit shown, or "" where it is the contract's own. @param {any} spec @param {string} system @param {Marks} [marks] */
+/**
+ * A contract's range in the unit shown, or "" where it is the contract's own.
+ * @param {any} spec
+ * @param {string} system
+ * @param {Marks} [marks]
+ */
 export function range_shown(spec, system, marks = marks_of()) {
   const ends = ends_shown(spec, system, marks);
   return ends ? `${ends.min} – ${ends.max} ${ends.unit}` : "";
 }
 
-/** The two ends of that range and their unit, null where it is the contract's own. @param {any} spec @param {string} system @param {Marks} marks */
+/**
+ * The two ends of that range and their unit, null where it is the contract's own.
+ * @param {any} spec
+ * @param {string} system
+ * @param {Marks} marks
+ */
 export function ends_shown(spec, system, marks) {
   const unit = spec.unit === undefined ? "" : unit_in(spec, system);
   if (!unit || unit === spec.unit) return null;

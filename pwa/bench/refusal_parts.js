@@ -10,5 +10,10 @@ export function parts_of(code, message) {
   return message.match(new RegExp(`^${escaped.replace(/\{(\w+)\}/g, "(?<$1>.+)")}$`))?.groups ?? null;
 }
 
-/** The template of `code` with these parts. @param {string} code @param {Record<string, string>} parts @returns {string} */
+/**
+ * The template of `code` with these parts.
+ * @param {string} code
+ * @param {Record<string, string>} parts
+ * @returns {string}
+ */
 export const with_parts = (code, parts) => installed().messages[code].replace(/\{(\w+)\}/g, (_, name) => parts[name]);

@@ -41,7 +41,10 @@ export function relevant(spec, draft, tank, marks) {
 
 /**
  * Fields whose `when` holds; a field hidden itself counts by its usual value, as it does for the contract.
- * @param {any[]} inputs @param {Record<string, any>} typed @param {Record<string, any>} tank @param {import("../figures/number_text.js").Marks} marks
+ * @param {any[]} inputs
+ * @param {Record<string, any>} typed
+ * @param {Record<string, any>} tank
+ * @param {import("../figures/number_text.js").Marks} marks
  * @returns {Set<string>}
  */
 export function when_shown(inputs, typed, tank, marks) {
@@ -62,13 +65,24 @@ export function when_shown(inputs, typed, tank, marks) {
   return new Set(inputs.filter(is_shown).map((spec) => spec.name));
 }
 
-/** @param {any} spec @param {Record<string, any>} typed @param {Record<string, any>} tank @param {import("../figures/number_text.js").Marks} marks */
+/**
+ * @param {any} spec
+ * @param {Record<string, any>} typed
+ * @param {Record<string, any>} tank
+ * @param {import("../figures/number_text.js").Marks} marks
+ */
 function current(spec, typed, tank, marks) {
   const { node } = filled(spec, typed[spec.name], tank[spec.name]);
   return value_of(spec, node, marks);
 }
 
-/** @param {any[]} inputs @param {string} name @param {Draft} draft @param {Record<string, any>} tank @param {import("../figures/number_text.js").Marks} marks */
+/**
+ * @param {any[]} inputs
+ * @param {string} name
+ * @param {Draft} draft
+ * @param {Record<string, any>} tank
+ * @param {import("../figures/number_text.js").Marks} marks
+ */
 function holds(inputs, name, draft, tank, marks) {
   const spec = inputs.find((field) => field.name === name);
   const value = current(spec, draft.typed ?? {}, tank, marks);

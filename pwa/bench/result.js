@@ -11,7 +11,12 @@ import { convert, decimals_in, unit_in, unit_label } from "../figures/units.js";
  */
 /** @typedef {{system?: string, marks?: Marks, yes?: string, no?: string}} Manner */
 
-/** @param {any} spec the contract @param {any} answer of run() @param {Manner} [manner] @returns {ResultRow[]} outputs that hold something, figures on the way left out */
+/**
+ * @param {any} spec the contract
+ * @param {any} answer of run()
+ * @param {Manner} [manner]
+ * @returns {ResultRow[]} outputs that hold something, figures on the way left out
+ */
 export function result_rows(spec, answer, manner = {}) {
   return rows_of(
     spec.outputs.filter((/** @type {any} */ output) => !output.working),
@@ -28,7 +33,13 @@ function rows_of(outputs, answer, manner) {
     .map((output) => row_of(output, answer[output.name], manner));
 }
 
-/** A field as the choice beside it says it: what a figure means may hang on what was found. @param {any} output @param {any[]} outputs @param {any} answer @returns {any[]} */
+/**
+ * A field as the choice beside it says it: what a figure means may hang on what was found.
+ * @param {any} output
+ * @param {any[]} outputs
+ * @param {any} answer
+ * @returns {any[]}
+ */
 function as_chosen(output, outputs, answer) {
   const chosen = outputs
     .map((one) => one.choices?.find((/** @type {any} */ choice) => choice.value === answer[one.name]))
@@ -60,7 +71,13 @@ function row_of(output, value, manner) {
   return { ...row, text: value_text(output, value, manner), unit, aside: percent(output, value, manner) };
 }
 
-/** A share said in per cent too. @param {any} output @param {any} value @param {Manner} manner @returns {string | undefined} */
+/**
+ * A share said in per cent too.
+ * @param {any} output
+ * @param {any} value
+ * @param {Manner} manner
+ * @returns {string | undefined}
+ */
 function percent(output, value, { marks = marks_of() }) {
   if (typeof value !== "number" || unit_label(output.unit ?? "") || !(output.share ?? is_share(output)))
     return undefined;
@@ -74,7 +91,12 @@ const shares = (output) =>
 /** @param {any} output */
 const is_share = ({ name, unit }) => !unit_label(unit ?? "") && /fraction|share|chance/.test(name ?? "");
 
-/** An object whose names are part of the answer (ions by name): a row each. @param {any} output @param {Record<string, any>} value @param {Manner} manner */
+/**
+ * An object whose names are part of the answer (ions by name): a row each.
+ * @param {any} output
+ * @param {Record<string, any>} value
+ * @param {Manner} manner
+ */
 function loose_rows(output, value, manner) {
   return Object.entries(value).map(([name, inner]) =>
     row_of(
@@ -85,7 +107,13 @@ function loose_rows(output, value, manner) {
   );
 }
 
-/** One value in words or figures. @param {any} spec input or output @param {any} value @param {Manner} [manner] @returns {string} */
+/**
+ * One value in words or figures.
+ * @param {any} spec input or output
+ * @param {any} value
+ * @param {Manner} [manner]
+ * @returns {string}
+ */
 export function value_text(spec, value, { system = "metric", marks = marks_of(), yes = "yes", no = "no" } = {}) {
   if (typeof value === "boolean") return value ? yes : no;
   if (typeof value === "number") return figure(spec, value, system, marks);

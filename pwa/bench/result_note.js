@@ -7,7 +7,10 @@ const LONGEST_NOTE = 5000;
 
 /**
  * Title, answer, what it was worked out from; no cautions or sources, which the form shows again.
- * @param {any} spec the contract @param {Record<string, any>} payload @param {any} answer @param {import("./result.js").Manner & {from?: string}} manner
+ * @param {any} spec the contract
+ * @param {Record<string, any>} payload
+ * @param {any} answer
+ * @param {import("./result.js").Manner & {from?: string}} manner
  * `from` is the phrase before the inputs
  * @returns {string}
  */

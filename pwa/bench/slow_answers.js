@@ -29,7 +29,11 @@ export function newest({ ask, told }) {
   }
 
   return {
-    /** From now on only this is of interest. @param {Question} question @returns {Promise<void>} rejects where answering it broke */
+    /**
+     * From now on only this is of interest.
+     * @param {Question} question
+     * @returns {Promise<void>} rejects where answering it broke
+     */
     async want(question) {
       wanted = question;
       if (!busy) await work(question);
@@ -42,8 +46,10 @@ export function newest({ ask, told }) {
 }
 
 /**
- * The worker, else this thread. One that fails before it ever answered cannot start on this phone, and is not tried again.
- * @param {{worker: (question: {tank_id: string, name: string, input: any}) => Promise<any>, here: (name: string, input: any) => Found}} how
+ * The worker, else this thread. One that fails before it ever answered cannot start on this phone, and is not tried
+ * again.
+ * @param {{worker: (question: {tank_id: string, name: string, input: any}) => Promise<any>, here: (name: string, input:
+ * any) => Found}} how
  */
 export function away_or_here({ worker, here }) {
   let answers = false;

@@ -1,10 +1,18 @@
-/** The rows of a shared table as a keeper picks from them: a name to read, a second name, the key that the contract takes. */
+/**
+ * The rows of a shared table as a keeper picks from them: a name to read, a second name, the key that the contract
+ * takes.
+ */
 import { table } from "../calc/tables.js";
 import { plain } from "./search.js";
 
 /** @typedef {{key: string, name: string, also: string}} PickRow */
 
-/** All rows of a table and those the keepers set down themselves, by name. @param {string} name @param {{name: string}[]} [own] @returns {PickRow[]} */
+/**
+ * All rows of a table and those the keepers set down themselves, by name.
+ * @param {string} name
+ * @param {{name: string}[]} [own]
+ * @returns {PickRow[]}
+ */
 export function pick_rows(name, own = []) {
   const rows = /** @type {[string, any][]} */ (Object.entries(table(name).rows));
   return [...rows, ...own.map((one) => /** @type {[string, any]} */ ([one.name, one]))]

@@ -1,6 +1,7 @@
 /**
  * A tank's own figures, by the field names that the contracts share: what its record says, then the newest reading
- * of each parameter, its source water, its dechlorinator's label, its animals, its history. A form takes those it has fields for.
+ * of each parameter, its source water, its dechlorinator's label, its animals, its history. A form takes those it has
+ * fields for.
  */
 import { in_degrees } from "../advice/hardness.js";
 import { as_animals, stock_of } from "../advice/life/stock.js";
@@ -11,12 +12,19 @@ import { history_figures } from "./tank_history.js";
 /**
  * @typedef {object} TankRecords
  * @property {any} tank @property {any[]} [readings] of this tank @property {any} [source_water] @property {any} [label]
- * @property {any[]} [source_waters] of the room @property {any[]} [stock_changes] of this tank @property {any[]} [own_species] of the room
- * @property {any[]} [changes] water changes of this tank, each with its `source` water @property {any[]} [doses] each with its `label` @property {any[]} [feedings]
+ * @property {any[]} [source_waters] of the room
+ * @property {any[]} [stock_changes] of this tank
+ * @property {any[]} [own_species] of the room
+ * @property {any[]} [changes] water changes of this tank, each with its `source` water
+ * @property {any[]} [doses] each with its `label`
+ * @property {any[]} [feedings]
  * @property {number} [now] ms
  */
 
-/** @param {TankRecords} records @returns {Record<string, any>} figures in contract units; what is not known is not there */
+/**
+ * @param {TankRecords} records
+ * @returns {Record<string, any>} figures in contract units; what is not known is not there
+ */
 export function tank_figures(records) {
   const {
     tank,
@@ -54,7 +62,11 @@ export function tank_figures(records) {
   return known({ ...figures, ...history_figures(records, figures) });
 }
 
-/** The water's surface by the tank's measures, where they are whole. @param {any} measures @returns {number | undefined} */
+/**
+ * The water's surface by the tank's measures, where they are whole.
+ * @param {any} measures
+ * @returns {number | undefined}
+ */
 function surface_of(measures) {
   try {
     return run("volume", measures).surface_cm2;
@@ -73,7 +85,11 @@ function newest_readings(readings) {
   return newest;
 }
 
-/** A reading in mg N/L; one that does not say what it reads counts as the ion, as most kits read. @param {any} reading @param {string} per_n */
+/**
+ * A reading in mg N/L; one that does not say what it reads counts as the ion, as most kits read.
+ * @param {any} reading
+ * @param {string} per_n
+ */
 function as_nitrogen(reading, per_n) {
   if (!reading) return undefined;
   return reading.basis === "n" ? reading.value : reading.value / constants("nitrogen_species")[per_n];

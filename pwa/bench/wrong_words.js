@@ -1,4 +1,7 @@
-/** The words of a refusal as they stand beside its field: ranges in the unit shown, choices by their labels instead of their codes. */
+/**
+ * The words of a refusal as they stand beside its field: ranges in the unit shown, choices by their labels instead of
+ * their codes.
+ */
 import { ends_shown, range_shown } from "./form.js";
 import { parts_of, with_parts } from "./refusal_parts.js";
 

@@ -2,8 +2,14 @@
 import { Refusal } from "./refusal.js";
 import { table } from "./tables.js";
 
-/** @typedef {{species?: string, name?: string, count: number, length_cm?: number, shape?: string, mass_a?: number, mass_b?: number, [more: string]: any}} Animal */
-/** @typedef {{name: string, kind: string, shape: string, row: any, count: number, length_cm: number, mass_g: number, adult_cm: number, adult_g: number}} Resolved */
+/**
+ * @typedef {{species?: string, name?: string, count: number, length_cm?: number, shape?: string, mass_a?: number,
+ * mass_b?: number, [more: string]: any}} Animal
+ */
+/**
+ * @typedef {{name: string, kind: string, shape: string, row: any, count: number, length_cm: number, mass_g: number,
+ * adult_cm: number, adult_g: number}} Resolved
+ */
 
 /**
  * Each animal with its length and mass. Law, refusals and sources: the Python twin.

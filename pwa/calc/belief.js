@@ -7,7 +7,10 @@ import { blur, interval, share_below } from "./kit_reading.js";
 import { normals, uniform } from "./random_numbers.js";
 
 /** @typedef {import("./kinetics.js").Settings} Settings */
-/** @typedef {{at_h: number, parameter: string, value_mg_n_l: number, expected_p10_mg_n_l: number, expected_p90_mg_n_l: number}} Doubt */
+/**
+ * @typedef {{at_h: number, parameter: string, value_mg_n_l: number, expected_p10_mg_n_l: number, expected_p90_mg_n_l:
+ * number}} Doubt
+ */
 /**
  * @typedef {{cloud: Float64Array[], weight: Float64Array, seed: number, position: number, at_h: number, base: number,
  *   temperature_c: number, ph: number, kh_dkh: number | undefined, meal_n: number, fed_until_h: number,
@@ -47,7 +50,12 @@ export function draw(belief, rows) {
   return luck;
 }
 
-/** [mg N/L/day to expect from the feed, spread of its logarithm]. @param {Settings} c @param {any} tank @returns {[number, number]} */
+/**
+ * [mg N/L/day to expect from the feed, spread of its logarithm].
+ * @param {Settings} c
+ * @param {any} tank
+ * @returns {[number, number]}
+ */
 export function nominal_input(c, tank) {
   const feed = tank.feed_g_day ?? (tank.fish_g === undefined ? undefined : c.feed_of_fish * tank.fish_g);
   if (feed === undefined) return [c.unknown_input, c.sd_unknown_input];
@@ -55,7 +63,14 @@ export function nominal_input(c, tank) {
   return [Math.max((feed * protein * c.tan_per_protein * 1000) / tank.volume_l, c.least_input), c.sd_input];
 }
 
-/** The belief before any reading. @param {Settings} c @param {any} tank @param {number} seed @param {number} at_h @returns {Belief} */
+/**
+ * The belief before any reading.
+ * @param {Settings} c
+ * @param {any} tank
+ * @param {number} seed
+ * @param {number} at_h
+ * @returns {Belief}
+ */
 export function prior(c, tank, seed, at_h) {
   const n = c.draws;
   const [base, sd_input] = nominal_input(c, tank);
@@ -109,7 +124,10 @@ export function prior(c, tank, seed, at_h) {
 
 /**
  * Moves the belief to `until_h` in place; `seen(belief, hours)` is called after every step.
- * @param {Settings} c @param {Belief} belief @param {number} until_h @param {(belief: Belief, hours: number) => void} [seen]
+ * @param {Settings} c
+ * @param {Belief} belief
+ * @param {number} until_h
+ * @param {(belief: Belief, hours: number) => void} [seen]
  */
 export function advance(c, belief, until_h, seen) {
   const water = k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh);
@@ -152,7 +170,12 @@ function wander(c, belief) {
   for (let i = 0; i < n; i += 1) appetite[i] = Math.exp(c.sd_appetite * noise[WALKS.length * n + i]);
 }
 
-/** Exchanges `fraction` of the water for source water. @param {Belief} belief @param {number} fraction @param {Record<string, number>} source */
+/**
+ * Exchanges `fraction` of the water for source water.
+ * @param {Belief} belief
+ * @param {number} fraction
+ * @param {Record<string, number>} source
+ */
 export function change_water(belief, fraction, source) {
   belief.fresh = [];
   ["tan_mg_n_l", "nitrite_mg_n_l", "nitrate_mg_n_l"].forEach((name, row) => {
@@ -164,7 +187,11 @@ export function change_water(belief, fraction, source) {
 
 /**
  * Weighs the draws by one reading, mg N/L; doubts it out loud when it does not fit.
- * @param {Settings} c @param {Belief} belief @param {string} parameter @param {number} value @param {number[] | undefined} steps
+ * @param {Settings} c
+ * @param {Belief} belief
+ * @param {string} parameter
+ * @param {number} value
+ * @param {number[] | undefined} steps
  */
 export function observe(c, belief, parameter, value, steps) {
   const row = ROW_OF[parameter];
@@ -209,7 +236,14 @@ export function observe(c, belief, parameter, value, steps) {
   if (1 / squares < 0.5 * weight.length) resample(c, belief);
 }
 
-/** @param {Settings} c @param {Belief} belief @param {number} row @param {number} value @param {number} offset @param {number} scale */
+/**
+ * @param {Settings} c
+ * @param {Belief} belief
+ * @param {number} row
+ * @param {number} value
+ * @param {number} offset
+ * @param {number} scale
+ */
 function suppose_event(c, belief, row, value, offset, scale) {
   resample(c, belief);
   const n = belief.weight.length;
@@ -222,7 +256,12 @@ function suppose_event(c, belief, row, value, offset, scale) {
 
 /**
  * Whether this is the first word about `row` since the start; then half of the draws begin as it reads.
- * @param {Settings} c @param {Belief} belief @param {number} row @param {number} value @param {number} offset @param {number} scale
+ * @param {Settings} c
+ * @param {Belief} belief
+ * @param {number} row
+ * @param {number} value
+ * @param {number} offset
+ * @param {number} scale
  */
 function begin_at(c, belief, row, value, offset, scale) {
   if (!belief.fresh.includes(row)) return false;
@@ -234,7 +273,13 @@ function begin_at(c, belief, row, value, offset, scale) {
 
 /**
  * Every so many of the draws, from the one at `from`, around a reading, as wide as the kit's own error.
- * @param {Belief} belief @param {number} row @param {number} from @param {number} every @param {number} value @param {number} offset @param {number} scale
+ * @param {Belief} belief
+ * @param {number} row
+ * @param {number} from
+ * @param {number} every
+ * @param {number} value
+ * @param {number} offset
+ * @param {number} scale
  */
 function redraw(belief, row, from, every, value, offset, scale) {
   const noise = draw(belief, 1);
@@ -245,7 +290,11 @@ function redraw(belief, row, from, every, value, offset, scale) {
   }
 }
 
-/** Draws the cloud anew by weight, then moves each draw's unknowns a little towards a partner's. @param {Settings} c @param {Belief} belief */
+/**
+ * Draws the cloud anew by weight, then moves each draw's unknowns a little towards a partner's.
+ * @param {Settings} c
+ * @param {Belief} belief
+ */
 export function resample(c, belief) {
   const chosen = systematic(belief);
   const n = chosen.length;
@@ -269,7 +318,10 @@ export function resample(c, belief) {
   }
 }
 
-/** Another draw for each draw, by lot, as indices: an odd stride visits each of 2^m draws once. @param {Belief} belief */
+/**
+ * Another draw for each draw, by lot, as indices: an odd stride visits each of 2^m draws once.
+ * @param {Belief} belief
+ */
 function partners(belief) {
   const n = belief.weight.length;
   const stride = 2 * Math.floor((uniform(belief.seed, belief.position) * n) / 2) + 1;
@@ -301,7 +353,12 @@ export function systematic(belief) {
   return chosen;
 }
 
-/** The smallest of `values` whose cumulated weight reaches each share. @param {Float64Array} values @param {Float64Array} weight @param {number[]} shares */
+/**
+ * The smallest of `values` whose cumulated weight reaches each share.
+ * @param {Float64Array} values
+ * @param {Float64Array} weight
+ * @param {number[]} shares
+ */
 export function weighted_quantiles(values, weight, shares) {
   const order = Array.from(values.keys()).sort((i, j) => values[i] - values[j]);
   const total = order.reduce((sum, i) => sum + weight[i], 0);

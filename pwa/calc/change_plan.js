@@ -7,7 +7,10 @@ import { believed, follow } from "./tank_events.js";
 /** @typedef {import("./kinetics.js").Settings} Settings */
 /** @typedef {import("./belief.js").Belief} Belief */
 
-/** What to change now, and what then remains. Fields, units, sources: the contract and the Python twin. @param {any} input */
+/**
+ * What to change now, and what then remains. Fields, units, sources: the contract and the Python twin.
+ * @param {any} input
+ */
 export function change_plan(input) {
   const c = k.settings();
   const { belief, plans } = believed(c, input);
@@ -58,7 +61,11 @@ export function plan_of(
 /** Tries changes on one and the same belief, with one and the same luck. */
 class Trial {
   /**
-   * @param {Settings} c @param {Belief} belief @param {any[]} plans @param {any} tank @param {Record<string, number>} source
+   * @param {Settings} c
+   * @param {Belief} belief
+   * @param {any[]} plans
+   * @param {any} tank
+   * @param {Record<string, number>} source
    * @param {Record<string, number>} limits @param {number} hours
    */
   constructor(c, belief, plans, tank, source, limits, hours) {
@@ -112,7 +119,11 @@ class Trial {
     return /** @type {{fraction: number, watch: Watch}} */ (tried.find(({ over }) => over <= most));
   }
 
-  /** Two equal changes, in hundredths, now and half-way, that keep the risk; null if none do. @param {number} risk @param {number} max_fraction */
+  /**
+   * Two equal changes, in hundredths, now and half-way, that keep the risk; null if none do.
+   * @param {number} risk
+   * @param {number} max_fraction
+   */
   two_changes(risk, max_fraction) {
     const twice = (/** @type {number} */ fraction) => this.run(fraction, { again: fraction });
     for (const tenth of tenths(max_fraction).slice(1)) {
@@ -152,7 +163,15 @@ function tenths(max_fraction) {
   return [...all.filter((fraction) => fraction < max_fraction), max_fraction];
 }
 
-/** Codes of what to do besides, each tried on the belief before it is given. @param {Trial} trial @param {Watch} watch @param {number} fraction @param {boolean} enough @param {any} halves @param {number} risk */
+/**
+ * Codes of what to do besides, each tried on the belief before it is given.
+ * @param {Trial} trial
+ * @param {Watch} watch
+ * @param {number} fraction
+ * @param {boolean} enough
+ * @param {any} halves
+ * @param {number} risk
+ */
 function advice_of(trial, watch, fraction, enough, halves, risk) {
   const { source, limits } = trial;
   const dirty = ["nitrite_mg_n_l", "nitrate_mg_n_l"].some((name) => (source[name] ?? 0) > limits[name]);

@@ -32,7 +32,8 @@ const NOTE_OF = {
 
 /**
  * What stands against keeping these animals together. Rules and sources: the Python twin.
- * @param {{animals: any[], temperature_c?: number, ph?: number, gh_dgh?: number, planting?: string, cover?: string}} input
+ * @param {{animals: any[], temperature_c?: number, ph?: number, gh_dgh?: number, planting?: string, cover?: string}}
+ * input
  */
 export function compatibility({ animals, temperature_c, ph, gh_dgh, planting = "medium", cover = "lid" }) {
   const kept = resolve(animals).map((one, index) => needs(index, one, animals[index]));
@@ -93,7 +94,14 @@ function needs(index, one, animal) {
   };
 }
 
-/** @param {string} kind @param {string} severity @param {Kept} a @param {Kept | null} [b] @param {number[]} [ranges] @returns {Finding} */
+/**
+ * @param {string} kind
+ * @param {string} severity
+ * @param {Kept} a
+ * @param {Kept | null} [b]
+ * @param {number[]} [ranges]
+ * @returns {Finding}
+ */
 function finding(kind, severity, a, b = null, ranges = []) {
   const names = ["a_low", "a_high", "b_low", "b_high"];
   const figures = Object.fromEntries(ranges.map((figure, index) => [names[index], figure]));
@@ -178,7 +186,12 @@ function company(one, other) {
   return found;
 }
 
-/** Whether `eater` swallows `eaten`; shrimp young and snails besides. @param {Kept} eater @param {Kept} eaten @returns {Finding[]} */
+/**
+ * Whether `eater` swallows `eaten`; shrimp young and snails besides.
+ * @param {Kept} eater
+ * @param {Kept} eaten
+ * @returns {Finding[]}
+ */
 function mouth(eater, eaten) {
   const limits = constants("prey_size");
   const lengths = [eater.adult_cm, eaten.length_cm];

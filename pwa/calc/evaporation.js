@@ -8,7 +8,8 @@ const DAYS_PER_MONTH = 30;
 /**
  * Evaporation from the open part of a quiet surface. Equations, units and source: the Python twin.
  * @param {{temperature_c: number, room_c: number, length_cm?: number, width_cm?: number, surface_cm2?: number,
- *   humidity_percent?: number, air_speed_m_s?: number, open_fraction?: number, water_l?: number, source_gh_dgh?: number}} input
+ * humidity_percent?: number, air_speed_m_s?: number, open_fraction?: number, water_l?: number, source_gh_dgh?: number}}
+ * input
  */
 export function evaporation({
   temperature_c,

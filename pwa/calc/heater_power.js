@@ -7,7 +7,8 @@ const LID_M = 0.004; // a common cover glass; its own resistance hardly counts
 
 /**
  * Steady heat loss, and a heater with some reserve. Equations, units and source: the Python twin.
- * @param {{length_cm: number, width_cm: number, height_cm: number, temperature_c: number, room_c: number, glass_mm?: number,
+ * @param {{length_cm: number, width_cm: number, height_cm: number, temperature_c: number, room_c: number, glass_mm?:
+ * number,
  *   humidity_percent?: number, open_fraction?: number, reserve?: number, water_l?: number}} input
  */
 export function heater_power({

@@ -1,4 +1,7 @@
-/** Two-step nitrification with plants: one stable step of the outlook's model. Equations, units, sources: the Python twin. */
+/**
+ * Two-step nitrification with plants: one stable step of the outlook's model. Equations, units, sources: the Python
+ * twin.
+ */
 import { constants } from "./tables.js";
 
 /** @typedef {Float64Array[]} Cloud one row a quantity, one column a draw */
@@ -36,7 +39,11 @@ export const settings = () => Object.freeze(Object.assign({}, ...GROUPS.map((gro
 
 /**
  * How this water speeds or slows growth of both groups and their decay.
- * @param {Settings} c @param {number} temperature_c @param {number} ph @param {number | undefined} kh_dkh @returns {Water}
+ * @param {Settings} c
+ * @param {number} temperature_c
+ * @param {number} ph
+ * @param {number | undefined} kh_dkh
+ * @returns {Water}
  */
 export function conditions(c, temperature_c, ph, kh_dkh) {
   let factor = c.ph_base ** Math.min(ph - c.ph_cap, 0);

@@ -1,4 +1,6 @@
-/** What one reading says: between which values the truth lies, and how well each draw agrees. Source: the Python twin. */
+/**
+ * What one reading says: between which values the truth lies, and how well each draw agrees. Source: the Python twin.
+ */
 
 /**
  * Offset, mg N/L, near which a reading can hardly be told from none: the kit's first step above zero;
@@ -27,7 +29,11 @@ export function interval(value, steps, offset, scale) {
 
 /**
  * Chance that a test of water at each of `values` reads below `bound`; `unbounded` where there is none.
- * @param {Float64Array} values @param {number | null} bound @param {number} offset @param {number} scale @param {number} unbounded
+ * @param {Float64Array} values
+ * @param {number | null} bound
+ * @param {number} offset
+ * @param {number} scale
+ * @param {number} unbounded
  */
 export function share_below(values, bound, offset, scale, unbounded) {
   if (bound === null) return new Float64Array(values.length).fill(unbounded);

@@ -55,7 +55,11 @@ export function outlook_of(c, belief, plans, { tank, now_h, horizon_h = 72, chan
   };
 }
 
-/** The limits to keep, mg N/L, the working ones where none is given. @param {Record<string, number>} [limits] @returns {Record<string, number>} */
+/**
+ * The limits to keep, mg N/L, the working ones where none is given.
+ * @param {Record<string, number>} [limits]
+ * @returns {Record<string, number>}
+ */
 export function working_limits(limits) {
   const known = table("limits").limits;
   return {
@@ -80,7 +84,11 @@ export function even(belief) {
 /** `conditions` of the belief's water. @param {Settings} c @param {Belief} belief */
 export const conditions_of = (c, belief) => k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh);
 
-/** The 10 %, 50 % and 90 % points of equally weighted draws. @param {Float64Array} values @returns {Record<string, number>} */
+/**
+ * The 10 %, 50 % and 90 % points of equally weighted draws.
+ * @param {Float64Array} values
+ * @returns {Record<string, number>}
+ */
 export function band(values) {
   const ranked = values.slice().sort();
   return Object.fromEntries(BAND.map(([name, share]) => [name, ranked[Math.ceil(share * ranked.length - 1e-9) - 1]]));
@@ -156,7 +164,10 @@ const share_of = (flags) => flags.reduce((sum, flag) => sum + flag, 0) / flags.l
 
 /**
  * When the tank will likely process its load; null: not within `far_h`.
- * @param {Settings} c @param {Belief} even_belief @param {any[]} changes @returns {Record<string, number | null> | null}
+ * @param {Settings} c
+ * @param {Belief} even_belief
+ * @param {any[]} changes
+ * @returns {Record<string, number | null> | null}
  */
 export function settled_band(c, even_belief, changes) {
   const n = even_belief.weight.length / c.far_every;
@@ -207,7 +218,12 @@ export function settled_band(c, even_belief, changes) {
 export const recent_doubts = (c, belief) =>
   belief.doubts.filter((doubt) => belief.at_h - doubt.at_h <= c.doubt_stands_h);
 
-/** Codes of what a keeper should know about this belief. @param {Settings} c @param {Belief} belief @returns {string[]} */
+/**
+ * Codes of what a keeper should know about this belief.
+ * @param {Settings} c
+ * @param {Belief} belief
+ * @returns {string[]}
+ */
 export function notes_of(c, belief) {
   const notes = [];
   if (belief.readings === 0) notes.push("prior_only");

@@ -3,7 +3,11 @@ import { resolve } from "./animals.js";
 import { oxygen_saturation } from "./oxygen_saturation.js";
 import { constants, table } from "./tables.js";
 
-/** @typedef {{water_l: number, surface_cm2: number, temperature_c: number, altitude_m: number, dark_hours: number, evening_percent: number, planting: string, floating_cover: number, substrate: string, filter: string, cover: string}} Tank */
+/**
+ * @typedef {{water_l: number, surface_cm2: number, temperature_c: number, altitude_m: number, dark_hours: number,
+ * evening_percent: number, planting: string, floating_cover: number, substrate: string, filter: string, cover: string}}
+ * Tank
+ */
 /** @typedef {ReturnType<typeof still_night>} Night */
 
 // Places in a triple of the tank classes.
@@ -15,7 +19,8 @@ export const DOUBTS = ["exchange", "dry", "plants", "substrate", "animals"];
 
 /**
  * Dissolved oxygen at the end of a night without light. Equation, units and sources: the Python twin.
- * @param {Partial<Tank> & {water_l: number, surface_cm2: number, temperature_c: number, animals: import("./animals.js").Animal[], nitrified_mg_n_day?: number, least_mg_l?: number}} input
+ * @param {Partial<Tank> & {water_l: number, surface_cm2: number, temperature_c: number, animals:
+ * import("./animals.js").Animal[], nitrified_mg_n_day?: number, least_mg_l?: number}} input
  */
 export function oxygen_night({
   water_l,
@@ -137,7 +142,11 @@ export function dawn_mg_l(night, others_mg_h) {
   return kept - (demand / night.litres_h) * night.renewed;
 }
 
-/** What animals and nitrifiers may take [mg/h] to leave `least_mg_l` at dawn. @param {Night} night @param {number} least_mg_l */
+/**
+ * What animals and nitrifiers may take [mg/h] to leave `least_mg_l` at dawn.
+ * @param {Night} night
+ * @param {number} least_mg_l
+ */
 export function others_at_dawn_mg_h(night, least_mg_l) {
   const kept = night.saturation_mg_l + (night.evening_mg_l - night.saturation_mg_l) * night.kept;
   const demand = ((kept - least_mg_l) * night.litres_h) / night.renewed;
@@ -171,7 +180,13 @@ function dawn_band(tank, animals_mg_h, bacteria_mg_h) {
   return [Math.sqrt(below), Math.sqrt(above)];
 }
 
-/** @param {number} usual @param {number} low @param {number} lowest @param {number} least_mg_l @param {number} temperature_c */
+/**
+ * @param {number} usual
+ * @param {number} low
+ * @param {number} lowest
+ * @param {number} least_mg_l
+ * @param {number} temperature_c
+ */
 function notes(usual, low, lowest, least_mg_l, temperature_c) {
   const found = [];
   if (usual <= 0) found.push("used_up");

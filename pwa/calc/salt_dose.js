@@ -7,7 +7,8 @@ const STEP_DH = 2;
 
 /**
  * Grams for the volume, and what each litre gains. Equations, units and refusals: the Python twin.
- * @param {{volume_l: number, salt: string, raise: {gh_dgh?: number, kh_dkh?: number, ion?: string, mg_l?: number}}} input
+ * @param {{volume_l: number, salt: string, raise: {gh_dgh?: number, kh_dkh?: number, ion?: string, mg_l?: number}}}
+ * input
  */
 export function salt_dose({ volume_l, salt, raise }) {
   const [name, amount] = asked(raise);

@@ -7,7 +7,10 @@ import { believed, follow } from "./tank_events.js";
 /** @typedef {import("./kinetics.js").Settings} Settings */
 /** @typedef {import("./belief.js").Belief} Belief */
 
-/** Feed and fish that the tank keeps up with. Fields, units, sources: the contract and the Python twin. @param {any} input */
+/**
+ * Feed and fish that the tank keeps up with. Fields, units, sources: the contract and the Python twin.
+ * @param {any} input
+ */
 export function stock_headroom(input) {
   const c = k.settings();
   const { belief, plans } = believed(c, input);

@@ -1,7 +1,10 @@
 /** How many grams of animals a tank's nitrogen allows: what it processes, and what keeps nitrate under a ceiling. */
 import { constants, table } from "./tables.js";
 
-/** @typedef {{protein_g: number, bottom_m2: number, planting: string, floating_cover: number, maturity: string, capacity_mg_n_day?: number, changed_mg_n_day: number}} Given */
+/**
+ * @typedef {{protein_g: number, bottom_m2: number, planting: string, floating_cover: number, maturity: string,
+ * capacity_mg_n_day?: number, changed_mg_n_day: number}} Given
+ */
 
 const USUAL = 1;
 // What is doubtful, each varied alone.

@@ -2,7 +2,10 @@
 import { TOLERANCE } from "./tolerance.js";
 import { constants } from "./tables.js";
 
-/** Surface that one grown fish asks for [cm²]; none for shrimp and snails. @param {{kind: string, adult_cm: number}} one */
+/**
+ * Surface that one grown fish asks for [cm²]; none for shrimp and snails.
+ * @param {{kind: string, adult_cm: number}} one
+ */
 export function surface_asked_cm2(one) {
   if (one.kind !== "fish") return 0;
   const rule = constants("room_practice");

@@ -133,7 +133,13 @@ export function stocking_limit({
   };
 }
 
-/** What one grown animal asks of the tank. @param {import("./animals.js").Resolved} one @param {number} temperature_c @param {number} length_cm @returns {Asked} */
+/**
+ * What one grown animal asks of the tank.
+ * @param {import("./animals.js").Resolved} one
+ * @param {number} temperature_c
+ * @param {number} length_cm
+ * @returns {Asked}
+ */
 function asks_of(one, temperature_c, length_cm) {
   return {
     g: one.adult_g,
@@ -143,7 +149,12 @@ function asks_of(one, temperature_c, length_cm) {
   };
 }
 
-/** What so many of each ask together; it fits if every animal in it does. @param {number[]} counts @param {Asked[]} each @returns {Asked} */
+/**
+ * What so many of each ask together; it fits if every animal in it does.
+ * @param {number[]} counts
+ * @param {Asked[]} each
+ * @returns {Asked}
+ */
 function lot_of(counts, each) {
   const total = (/** @type {"g" | "mg_h" | "cm2"} */ what) =>
     each.reduce((sum, asks, index) => sum + counts[index] * asks[what], 0);
@@ -157,7 +168,10 @@ function lot_of(counts, each) {
 
 /**
  * Grams of the lot whose breathing, and whose ammonia's oxidation, leave the limit at dawn.
- * @param {import("./oxygen_night.js").Tank} tank @param {Asked} lot @param {number} oxidising_mg_h_g @param {number} least_mg_l
+ * @param {import("./oxygen_night.js").Tank} tank
+ * @param {Asked} lot
+ * @param {number} oxidising_mg_h_g
+ * @param {number} least_mg_l
  * @param {string} doubt @param {number} place
  */
 function oxygen_g_of(tank, lot, oxidising_mg_h_g, least_mg_l, doubt, place) {
@@ -168,7 +182,11 @@ function oxygen_g_of(tank, lot, oxidising_mg_h_g, least_mg_l, doubt, place) {
   return (Math.max(0, spare) / (breathing + lot.g * oxidising_mg_h_g)) * lot.g;
 }
 
-/** Low and high: deviations of the doubts, each varied alone, as the root of their squares. @param {number} usual @param {number[]} others */
+/**
+ * Low and high: deviations of the doubts, each varied alone, as the root of their squares.
+ * @param {number} usual
+ * @param {number[]} others
+ */
 function band(usual, others) {
   const squares = (/** @type {number[]} */ offs) => Math.sqrt(offs.reduce((sum, off) => sum + off ** 2, 0));
   const offs = others.map((other) => other - usual);
@@ -177,7 +195,10 @@ function band(usual, others) {
 
 /**
  * How many more of one animal fit by each limit, if only these are added.
- * @param {import("./animals.js").Resolved} one @param {Asked} asks @param {{g: number, mg_h: number, cm2: number}} free @param {number} oxidising_mg_h_g
+ * @param {import("./animals.js").Resolved} one
+ * @param {Asked} asks
+ * @param {{g: number, mg_h: number, cm2: number}} free
+ * @param {number} oxidising_mg_h_g
  */
 function more_of(one, asks, free, oxidising_mg_h_g) {
   const nitrogen = whole(free.g / asks.g);

@@ -3,11 +3,15 @@ import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
-/** @typedef {{role?: string, material: string, front_cm: number, back_cm: number, density_kg_l?: number, pack_l?: number, pack_kg?: number}} Layer */
+/**
+ * @typedef {{role?: string, material: string, front_cm: number, back_cm: number, density_kg_l?: number, pack_l?:
+ * number, pack_kg?: number}} Layer
+ */
 
 /**
  * Amounts of each layer of a bed. Equations, units, refusals and source: the Python twin.
- * @param {{length_cm: number, width_cm: number, layers: Layer[], support_bags?: number, support_bag_l?: number, support_fill?: number}} input
+ * @param {{length_cm: number, width_cm: number, layers: Layer[], support_bags?: number, support_bag_l?: number,
+ * support_fill?: number}} input
  */
 export function substrate({ length_cm, width_cm, layers, support_bags = 0, support_bag_l, support_fill = 0.5 }) {
   if (support_bags > 0 && support_bag_l === undefined) throw new Refusal("bag_size_needed");

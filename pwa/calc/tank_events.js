@@ -47,7 +47,12 @@ const begins_h = (c, now_h) => Math.max(0, Math.floor((now_h - c.look_back_h) / 
 
 /**
  * Every record that counts, in order of time; readings after `now_h` are refused, other later records are plans.
- * @param {Settings} c @param {number} now_h @param {any[]} readings @param {any[]} changes @param {any[]} doses @param {any[]} feedings
+ * @param {Settings} c
+ * @param {number} now_h
+ * @param {any[]} readings
+ * @param {any[]} changes
+ * @param {any[]} doses
+ * @param {any[]} feedings
  * @returns {any[]}
  */
 export function ordered(c, now_h, readings, changes, doses, feedings) {
@@ -77,7 +82,13 @@ export function follow(c, belief, tank, events, until_h, seen) {
   advance(c, belief, until_h, seen);
 }
 
-/** Lets one record act on the belief. @param {Settings} c @param {Belief} belief @param {any} tank @param {any} event */
+/**
+ * Lets one record act on the belief.
+ * @param {Settings} c
+ * @param {Belief} belief
+ * @param {any} tank
+ * @param {any} event
+ */
 export function apply(c, belief, tank, event) {
   if (event.kind === "dose") {
     const tan = belief.cloud[TAN];
@@ -97,7 +108,11 @@ export function apply(c, belief, tank, event) {
   }
 }
 
-/** Value and steps of a reading as mg N/L. @param {any} reading @returns {{value: number, steps: number[] | undefined}} */
+/**
+ * Value and steps of a reading as mg N/L.
+ * @param {any} reading
+ * @returns {{value: number, steps: number[] | undefined}}
+ */
 export function in_nitrogen(reading) {
   if (reading.basis === "n") return reading;
   const per_n = constants("nitrogen_species")[PER_N[reading.parameter]];

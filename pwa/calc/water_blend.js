@@ -7,7 +7,8 @@ const PROPERTIES = ["gh_dgh", "kh_dkh", "temperature_c"];
 const CLOSE_ENOUGH = 0.1;
 
 /**
- * Litres of each source for the target, or as near as these waters come. Equations, units and refusals: the Python twin.
+ * Litres of each source for the target, or as near as these waters come. Equations, units and refusals: the Python
+ * twin.
  * @param {{sources: Record<string, any>[], target: Record<string, number>, litres: number}} input
  */
 export function water_blend({ sources, target, litres }) {

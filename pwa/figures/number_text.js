@@ -35,7 +35,11 @@ export function read_number(text, marks = { decimal: ".", group: "," }) {
   return { value: Number(typed.replace(",", ".")) };
 }
 
-/** A number as one would type it: at most 12 significant digits, no exponent. @param {number} value @param {Marks} [marks] */
+/**
+ * A number as one would type it: at most 12 significant digits, no exponent.
+ * @param {number} value
+ * @param {Marks} [marks]
+ */
 export function typed_form(value, marks = { decimal: ".", group: "," }) {
   const clean = Number(value.toPrecision(12));
   let text = String(clean);

@@ -1,4 +1,7 @@
-/** Units at display: which unit a system of measures shows, and the exact way there and back. Factors: tables/units.json. */
+/**
+ * Units at display: which unit a system of measures shows, and the exact way there and back. Factors:
+ * tables/units.json.
+ */
 import { table } from "../calc/tables.js";
 
 /** @typedef {{name: string, unit?: string, decimals?: number}} Quantity a contract's input or output */
@@ -6,7 +9,11 @@ import { table } from "../calc/tables.js";
 /** The systems a keeper may choose from, `{key, label}` each. @returns {{key: string, label: string}[]} */
 export const systems = () => table("units").systems;
 
-/** The unit in which a system shows a field; the contract's own where there is no other. @param {Quantity} spec @param {string} system */
+/**
+ * The unit in which a system shows a field; the contract's own where there is no other.
+ * @param {Quantity} spec
+ * @param {string} system
+ */
 export function unit_in(spec, system) {
   const { by_field, shown } = table("units");
   const own = spec.unit ?? "";

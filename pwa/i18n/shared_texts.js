@@ -20,7 +20,12 @@ const TABLES = {
 /** Sources that are no citation. */
 const OURS = ["common practice", "assumption"];
 
-/** @template {{calc: any, records: any, tables: any, messages: any}} B @param {B} bundle @param {Say} say @returns {B} a copy whose texts are said by `say` */
+/**
+ * @template {{calc: any, records: any, tables: any, messages: any}} B
+ * @param {B} bundle
+ * @param {Say} say
+ * @returns {B} a copy whose texts are said by `say`
+ */
 export function said_by(bundle, say) {
   const { calc, records, tables, messages } = bundle;
   return {
@@ -39,7 +44,11 @@ export function texts_of(bundle) {
   return [...texts];
 }
 
-/** The bundle with what `words` holds; the rest stays English. @param {any} bundle @param {Record<string, string>} words */
+/**
+ * The bundle with what `words` holds; the rest stays English.
+ * @param {any} bundle
+ * @param {Record<string, string>} words
+ */
 export const in_words = (bundle, words) =>
   said_by(bundle, (english) => (Object.hasOwn(words, english) ? words[english] : english));
 
@@ -92,7 +101,13 @@ function with_tables(tables, say) {
   return { ...made, sources: { ...tables.sources, sources } };
 }
 
-/** Every `key` that holds a text, at any depth. @param {any} value @param {string} key @param {Say} say @returns {any} */
+/**
+ * Every `key` that holds a text, at any depth.
+ * @param {any} value
+ * @param {string} key
+ * @param {Say} say
+ * @returns {any}
+ */
 function named(value, key, say) {
   if (Array.isArray(value)) return value.map((one) => named(one, key, say));
   if (typeof value !== "object" || value === null) return value;

@@ -5,7 +5,9 @@ import { en } from "./en.js";
 
 /** @typedef {string | Partial<Record<Intl.LDMLPluralRule, string>>} Entry */
 
-/** The languages there are, by their own names, each with the way to its catalogue: a phone reads only the one it needs. */
+/**
+ * The languages there are, by their own names, each with the way to its catalogue: a phone reads only the one it needs.
+ */
 export const LANGUAGES = /** @type {const} */ ({ en: "English", de: "Deutsch", fr: "Français" });
 /** @type {Record<string, () => Promise<Record<string, Entry>>>} */
 const CATALOGUES = {
@@ -22,7 +24,8 @@ let catalogue = en;
 let plurals = ENGLISH;
 
 /**
- * Choose the language of the words and the locale of numbers and dates. A catalogue that cannot be read leaves English words.
+ * Choose the language of the words and the locale of numbers and dates. A catalogue that cannot be read leaves English
+ * words.
  * @param {readonly string[]} wanted most wanted first
  */
 export async function choose(wanted) {
@@ -57,7 +60,11 @@ export function t(key, parts = {}) {
 /** Whether the catalogue has a text for `key`. @param {string} key */
 export const has = (key) => key in catalogue || key in en;
 
-/** `value` with exactly `decimals` places and the locale's separators. @param {number} value @param {number} decimals */
+/**
+ * `value` with exactly `decimals` places and the locale's separators.
+ * @param {number} value
+ * @param {number} decimals
+ */
 export function number(value, decimals) {
   const format = new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
   return format.format(Number(display(value, decimals)));
@@ -72,7 +79,10 @@ export function short(value, most = 3) {
 /** The decimal separator a keeper's keypad shows. */
 export const separator = () => marks_of(locale).decimal;
 
-/** The number a text says, with comma or point; the text itself when it says none, so that the contract can refuse it. @param {string} text */
+/**
+ * The number a text says, with comma or point; the text itself when it says none, so that the contract can refuse it.
+ * @param {string} text
+ */
 export function parse(text) {
   const read = read_number(text, marks_of(locale));
   return "value" in read ? read.value : text;

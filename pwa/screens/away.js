@@ -1,4 +1,7 @@
-/** The away sheet: what a helper feeds, tests, changes and does while the keeper is away, and whom to call; prints on one page. */
+/**
+ * The away sheet: what a helper feeds, tests, changes and does while the keeper is away, and whom to call; prints on
+ * one page.
+ */
 import { html } from "../vendor/preact.js";
 import { away_tank, sheet_now, tasks_within } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
@@ -26,16 +29,25 @@ export function Away() {
   const may = room.value.may("away_sheet");
   if (!sheet)
     return html`
-    <${Page} title=${t("away.title")} up="/room" act=${may && html`<a class="main" href="/away/edit"><${Icon} name="plus" />${t("away.new")}</a>`}>
+    <${Page} title=${t("away.title")} up="/room" act=${
+      may &&
+      html`<a class="main" href="/away/edit"><${Icon}
+      name="plus" />${t("away.new")}</a>`
+    }>
       <p class="sentence">${t("away.none")}</p><p class="soft">${t("away.none_more")}</p>
     <//>`;
   const remove = () =>
     record([{ type: "del", kind: "away_sheet", id: sheet.id }], t("saved.removed", { what: t("away.title") }));
   return html`
     <${Page} title=${t("away.title")} up="/room"
-      act=${html`${may && html`<a class="quiet tall" href="/away/edit">${t("edit")}</a>`}<button class="main" type="button" onClick=${tap(() => print())}>${t("away.print")}</button>`}>
+      act=${html`${may && html`<a class="quiet tall" href="/away/edit">${t("edit")}</a>`}<button class="main"
+        type="button" onClick=${tap(() => print())}>${t("away.print")}</button>`}>
       <${Sheet} sheet=${sheet} />
-      ${may && html`<p class="section not-printed"><button class="quiet" type="button" onClick=${tap(() => void remove())}>${t("away.remove")}</button></p>`}
+      ${
+        may &&
+        html`<p class="section not-printed"><button class="quiet" type="button"
+        onClick=${tap(() => void remove())}>${t("away.remove")}</button></p>`
+      }
     <//>`;
 }
 
@@ -54,17 +66,33 @@ function Sheet({ sheet }) {
         (sheet.calls ?? []).length > 0 &&
         html`
         <section><h2>${t("away.calls")}</h2>
-          <ul class="calls">${sheet.calls.map((/** @type {any} */ one) => html`<li key=${one.phone}><span>${one.who}</span> <a class="quiet" href=${`tel:${one.phone.replace(/[^+\d]/g, "")}`}>${one.phone}</a></li>`)}</ul></section>`
+          <ul class="calls">${sheet.calls.map(
+            (/** @type {any} */ one) => html`<li key=${one.phone}><span>${one.who}
+            </span> <a class="quiet" href=${`tel:${one.phone.replace(/[^+\d]/g, "")}`}>${one.phone}</a></li>`,
+          )}</ul>
+            </section>`
       }
       ${sheet.note && html`<section><h2>${t("away.note")}</h2><p>${sheet.note}</p></section>`}
       <div class="away-tanks">${tanks.map((tank) => {
         const { facts, advice } = advice_for(tank);
-        return html`<${OneTank} key=${tank.id} said=${away_tank({ facts, advice, meal: usual_meal(tank, facts.feedings) }, span, tasks_here(tank.id), dones, expand ?? none)} />`;
+        return html`<${OneTank} key=${tank.id}
+          said=${away_tank(
+            { facts, advice, meal: usual_meal(tank, facts.feedings) },
+            span,
+            tasks_here(tank.id),
+            dones,
+            expand ?? none,
+          )} />`;
       })}</div>
       ${rooms.length > 0 && html`<section><h2>${t("tasks.room")}</h2><${TaskLines} tasks=${rooms} /></section>`}
       <section><h2>${t("away.states")}</h2>
-        <ul class="away-states">${STATES.map((state) => html`<li key=${state}><b class="state"><${StateShape} state=${state} size=${16} />${t(`state.${state}`)}</b> ${t(`away.do.${state}`)}</li>`)}</ul></section>
-      <section><h2>${t("away.mind")}</h2><ul class="why">${CAUTIONS.map((one) => html`<li key=${one}>${t(`away.mind.${one}`)}</li>`)}</ul></section>
+        <ul class="away-states">
+          ${STATES.map(
+            (state) => html`<li key=${state}><b class="state"><${StateShape} state=${state} size=${16} />
+          ${t(`state.${state}`)}</b> ${t(`away.do.${state}`)}</li>`,
+          )}</ul></section>
+      <section><h2>${t("away.mind")}</h2><ul class="why">
+        ${CAUTIONS.map((one) => html`<li key=${one}>${t(`away.mind.${one}`)}</li>`)}</ul></section>
     </div>`;
 }
 
@@ -75,11 +103,22 @@ function OneTank({ said: { tank, feed, test, change, limits, tasks } }) {
   const limit = (/** @type {"total_ammonia" | "nitrite"} */ name) =>
     `${nitrogen(limits[name])}\u00a0mg\u00a0N/L (${as_ion(name, limits[name])})`;
   return html`
-    <article><h2>${tank.name} <span class="soft small">${[litres_said(tank.water_l), tank.place].filter(Boolean).join("\u00a0· ")}</span></h2>
+    <article><h2>${tank.name} <span class="soft small">
+      ${[litres_said(tank.water_l), tank.place].filter(Boolean).join("\u00a0· ")}</span></h2>
       <dl>
-        <dt>${t("away.feed")}</dt><dd>${fed ? t(feed.food ? "away.feed_food" : "away.feed_plain", fed) : t("away.feed_none")}</dd>
-        <dt>${t("away.test")}</dt><dd>${t("away.test_every", { count: test.every_days, first: day_said(test.first) })}</dd>
-        <dt>${t("away.change")}</dt><dd>${t(dose ? "away.change_dose" : "away.change_plain", { litres: litres_said(change.litres), dose, label: change.dose.label?.name ?? "", ammonia: limit("total_ammonia"), nitrite: limit("nitrite") })}
+        <dt>${t("away.feed")}</dt><dd>${
+          fed ? t(feed.food ? "away.feed_food" : "away.feed_plain", fed) : t("away.feed_none")
+        }</dd>
+        <dt>${t("away.test")}</dt><dd>${t("away.test_every", { count: test.every_days, first: day_said(test.first) })}
+          </dd>
+        <dt>${t("away.change")}</dt><dd>
+          ${t(dose ? "away.change_dose" : "away.change_plain", {
+            litres: litres_said(change.litres),
+            dose,
+            label: change.dose.label?.name ?? "",
+            ammonia: limit("total_ammonia"),
+            nitrite: limit("nitrite"),
+          })}
           ${change.dose.missing && html` <b>${t("away.dose_unknown")}</b>`}</dd>
         ${tasks.length > 0 && html`<dt>${t("tasks.title")}</dt><dd><${TaskLines} tasks=${tasks} /></dd>`}
       </dl></article>`;
@@ -87,4 +126,7 @@ function OneTank({ said: { tank, feed, test, change, limits, tasks } }) {
 
 /** @param {{tasks: {task: any, days: number[]}[]}} props */
 const TaskLines = ({ tasks }) => html`
-  <ul>${tasks.map(({ task, days }) => html`<li key=${task.id}><b>${task_said(task)}</b> <span>${days.length > DAYS_SAID ? rule_said(task) : listed(days.map(day_said))}</span></li>`)}</ul>`;
+  <ul>${tasks.map(
+    ({ task, days }) => html`<li key=${task.id}><b>${task_said(task)}</b> <span>
+    ${days.length > DAYS_SAID ? rule_said(task) : listed(days.map(day_said))}</span></li>`,
+  )}</ul>`;

@@ -72,21 +72,35 @@ export function AwayForm() {
   };
 
   return html`
-    <${Page} title=${t("away.title")} up="/away" news=${html`<${Meanwhile} opened=${opened} held=${held} names=${SHOWN} said=${{ tanks: tanks_said, feed_every_days: feeding_said }} />`}
-      act=${room.value.may("away_sheet") && html`<button class="main" type="button" onClick=${tap(() => void save())}>${t("away.save")}</button>`}>
-      <${Stepper} label=${t("away.from")} said=${day_said(form.from)} on_step=${(/** @type {number} */ way) => set({ from: form.from + way * DAY, to: Math.max(form.to, form.from + way * DAY) })} />
-      <${Stepper} label=${t("away.to")} said=${day_said(form.to)} can=${{ less: form.to - DAY >= form.from, more: true }} on_step=${(/** @type {number} */ way) => set({ to: form.to + way * DAY })} />
+    <${Page} title=${t("away.title")} up="/away" news=${html`<${Meanwhile} opened=${opened} held=${held} names=${SHOWN}
+      said=${{ tanks: tanks_said, feed_every_days: feeding_said }} />`}
+      act=${
+        room.value.may("away_sheet") &&
+        html`<button class="main" type="button" onClick=${tap(() => void save())}>
+        ${t("away.save")}</button>`
+      }>
+      <${Stepper} label=${t("away.from")} said=${day_said(form.from)}
+        on_step=${(/** @type {number} */ way) =>
+          set({ from: form.from + way * DAY, to: Math.max(form.to, form.from + way * DAY) })} />
+      <${Stepper} label=${t("away.to")} said=${day_said(form.to)}
+        can=${{ less: form.to - DAY >= form.from, more: true }}
+        on_step=${(/** @type {number} */ way) => set({ to: form.to + way * DAY })} />
       <fieldset class="field"><legend class="label">${t("away.tanks")}</legend>
-        <div class="tiles two">${walk(live_room).map((tank) => html`<button type="button" key=${tank.id} aria-pressed=${form.tanks.includes(tank.id)} onClick=${tap(() => set({ tanks: toggled(tank.id) }))}>${tank.name}</button>`)}</div></fieldset>
+        <div class="tiles two">
+          ${walk(live_room).map(
+            (tank) => html`<button type="button" key=${tank.id}
+          aria-pressed=${form.tanks.includes(tank.id)} onClick=${tap(() => set({ tanks: toggled(tank.id) }))}>
+          ${tank.name}</button>`,
+          )}</div></fieldset>
       <fieldset class="field"><legend class="label">${t("away.feed_how_often")}</legend>
         <div class="tiles two">${EVERY.map(
-          (
-            days,
-          ) => html`<label key=${days}><input class="unseen" type="radio" name="every" checked=${form.feed_every_days === days} onChange=${() => set({ feed_every_days: days })} />
+          (days) => html`<label key=${days}><input class="unseen" type="radio" name="every"
+            checked=${form.feed_every_days === days} onChange=${() => set({ feed_every_days: days })} />
           ${days ? t("task_form.every_said", { count: days }) : t("away.feed_none")}</label>`,
         )}</div>
         <p class="help">${t("away.feed_help")}</p></fieldset>
-      <${Fields} specs=${typed_specs} raw=${form.typed} on_raw=${(/** @type {any} */ typed) => set({ typed })} errors=${errors.value} tried=${true} />
+      <${Fields} specs=${typed_specs} raw=${form.typed} on_raw=${(/** @type {any} */ typed) => set({ typed })}
+        errors=${errors.value} tried=${true} />
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
     <//>`;
 }

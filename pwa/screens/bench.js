@@ -17,11 +17,16 @@ export const Bench = () => {
     <${Page} title=${t("bench.title")} place="bench">
       <div class="field search">
         <label for="bench-search">${t("bench.search")}</label>
-        <input id="bench-search" type="search" autocomplete="off" enterkeyhint="search" value=${words} onInput=${(/** @type {any} */ e) => set_words(e.target.value)} />
+        <input id="bench-search" type="search" autocomplete="off" enterkeyhint="search" value=${words}
+          onInput=${(/** @type {any} */ e) => set_words(e.target.value)} />
       </div>
-      <p class="unseen" role="status">${words && t("bench.found", { count: shelves.reduce((sum, { entries }) => sum + entries.length, 0) })}</p>
+      <p class="unseen" role="status">
+        ${words && t("bench.found", { count: shelves.reduce((sum, { entries }) => sum + entries.length, 0) })}</p>
       ${last.length > 0 && html`<${Shelf} title=${t("bench.last")} entries=${last} />`}
-      ${shelves.map(({ moment, entries }) => html`<${Shelf} key=${moment} title=${t(`bench.moment.${moment}`)} entries=${entries} />`)}
+      ${shelves.map(
+        ({ moment, entries }) => html`<${Shelf} key=${moment} title=${t(`bench.moment.${moment}`)}
+        entries=${entries} />`,
+      )}
       ${shelves.length === 0 && html`<p>${t("bench.nothing", { words })}</p>`}
     </${Page}>`;
 };
@@ -33,7 +38,8 @@ const Shelf = ({ title, entries }) => html`
     <ul class="lines">
       ${entries.map(
         (spec) => html`
-        <li key=${spec.name}><a class="line" href="/bench/${spec.name}"><span><strong>${spec.title}</strong><span class="soft small purpose">${spec.purpose}</span></span></a></li>`,
+        <li key=${spec.name}><a class="line" href="/bench/${spec.name}"><span><strong>${spec.title}</strong><span
+          class="soft small purpose">${spec.purpose}</span></span></a></li>`,
       )}
     </ul>
   </section>`;

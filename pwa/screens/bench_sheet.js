@@ -23,7 +23,10 @@ import { Page } from "../ui/page.js";
 import { just_done, new_id, record, say } from "../ui/state/record.js";
 import { tap } from "../ui/state/tap.js";
 
-/** The tank a calculation was last used for; "" for none. @type {import("../vendor/preact.js").Signal<string | null>} */
+/**
+ * The tank a calculation was last used for; "" for none.
+ * @type {import("../vendor/preact.js").Signal<string | null>}
+ */
 const last_tank = draft("bench.tank", () => null);
 /** Names of the calculations opened last. @type {import("../vendor/preact.js").Signal<string[]>} */
 const opened = draft("bench.opened", () => []);
@@ -32,7 +35,8 @@ const opened = draft("bench.opened", () => []);
 export const BenchSheet = ({ name }) => {
   const spec = contracts()[name];
   if (!Object.hasOwn(contracts(), name))
-    return html`<${Page} title=${t("bench.title")} up="/bench" place="bench"><p>${t("bench.unknown", { name })}</p></${Page}>`;
+    return html`<${Page} title=${t("bench.title")} up="/bench" place="bench"><p>${t("bench.unknown", { name })}</p>
+      </${Page}>`;
   return html`<${Sheet} key=${name} spec=${spec} />`;
 };
 
@@ -71,7 +75,8 @@ const Sheet = ({ spec }) => {
     last_tank.value = id;
     change({ ...kept.value, tank: id });
   };
-  // An older answer keeps its place on the page, unseen, so that nothing moves until the one to what is typed now is there.
+  // An older answer keeps its place on the page, unseen, so that nothing moves until the one to what is typed now is
+  // there.
   const place = waiting ? "place-kept" : "";
   const answer = useRef(/** @type {HTMLElement | null} */ (null));
   const words = () => ("answer" in outcome ? plain_result(spec, outcome.payload, outcome.answer, manner) : "");
@@ -102,7 +107,8 @@ const Sheet = ({ spec }) => {
     }
   };
 
-  const act = html`<${Act} outcome=${outcome} waiting=${waiting} rows=${rows} tank=${here} keep=${keep} copy=${copy} show=${() => answer.current?.scrollIntoView()} />`;
+  const act = html`<${Act} outcome=${outcome} waiting=${waiting} rows=${rows} tank=${here} keep=${keep} copy=${copy}
+    show=${() => answer.current?.scrollIntoView()} />`;
   return html`
     <${Page} title=${spec.title} up="/bench" act=${act}>
       <p class="soft sheet-purpose">${spec.purpose}</p>
@@ -115,15 +121,35 @@ const Sheet = ({ spec }) => {
         <h2>${t("bench.answer")}</h2>
         ${
           "answer" in outcome
-            ? html`<div class="in-one-place" aria-busy=${waiting}>${waiting && html`<p class="soft meanwhile">${t("bench.working_on_it")}</p>`}<div class=${place}><${AnswerFigures} rows=${rows} notes=${outcome.answer.notes} /></div></div>`
+            ? html`<div class="in-one-place" aria-busy=${waiting}>${
+                waiting &&
+                html`<p class="soft meanwhile">
+              ${t("bench.working_on_it")}</p>`
+              }<div class=${place}><${AnswerFigures} rows=${rows}
+              notes=${outcome.answer.notes} /></div></div>`
             : html`<${NotYet} spec=${spec} outcome=${outcome} errors=${hands.errors} />`
         }
         <${Cautions} cautions=${spec.cautions} />
-        ${"answer" in outcome && html`<div class=${place}><${Working} steps=${working_steps(spec, outcome.payload, outcome.answer, manner)} other_units=${system !== "metric"} /></div>`}
-        <${Sources} spec=${spec} sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />
-        ${by_hand && html`<textarea class="to-copy" readonly rows="6" aria-label=${t("bench.copy_by_hand")} onFocus=${(/** @type {any} */ e) => e.target.select()}>${by_hand}</textarea>`}
+        ${
+          "answer" in outcome &&
+          html`<div class=${place}><${Working}
+          steps=${working_steps(spec, outcome.payload, outcome.answer, manner)} other_units=${system !== "metric"} />
+          </div>`
+        }
+        <${Sources} spec=${spec}
+          sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />
+        ${
+          by_hand &&
+          html`<textarea class="to-copy" readonly rows="6" aria-label=${t("bench.copy_by_hand")}
+          onFocus=${(/** @type {any} */ e) => e.target.select()}>${by_hand}</textarea>`
+        }
         <div class="row">
-          ${here && "answer" in outcome && html`<button type="button" class="quiet" disabled=${waiting} onClick=${tap(() => void copy())}>${t("bench.copy")}</button>`}
+          ${
+            here &&
+            "answer" in outcome &&
+            html`<button type="button" class="quiet" disabled=${waiting}
+            onClick=${tap(() => void copy())}>${t("bench.copy")}</button>`
+          }
           ${changed && html`<button type="button" class="quiet" onClick=${tap(empty)}>${t("bench.empty")}</button>`}
         </div>
       </section>
@@ -150,7 +176,13 @@ function reading_marks() {
   return { ...words, group: marks_of(navigator.language).group === words.group ? words.group : "" };
 }
 
-/** Errors by the field they stand beside, with the range in the unit shown. @param {any} spec @param {any} outcome @param {string} system @param {any} marks */
+/**
+ * Errors by the field they stand beside, with the range in the unit shown.
+ * @param {any} spec
+ * @param {any} outcome
+ * @param {string} system
+ * @param {any} marks
+ */
 function errors_of(spec, outcome, system, marks) {
   /** @type {Map<string, string>} */ const by = new Map();
   for (const error of outcome.wrong ?? []) {
@@ -176,29 +208,47 @@ const System = () => html`
   <div class="field">
     <label for="bench-units">${t("bench.units")}</label>
     <select id="bench-units" onChange=${(/** @type {any} */ e) => (measures.value = e.target.value)}>
-      ${systems().map(({ key }) => html`<option value=${key} selected=${key === measures.value}>${t(`bench.system.${key}`)}</option>`)}
+      ${systems().map(
+        ({ key }) => html`<option value=${key} selected=${key === measures.value}>
+        ${t(`bench.system.${key}`)}</option>`,
+      )}
     </select>
   </div>`;
 
 /** Why there is no answer yet. @param {{spec: any, outcome: any, errors: Map<string, string>}} props */
 const NotYet = ({ spec, outcome, errors }) => html`
   ${outcome.needed.length + outcome.wrong.length === 0 && html`<p>${t("bench.working_on_it")}</p>`}
-  ${outcome.needed.length > 0 && html`<p>${t("bench.needed")}</p><ul class="why">${outcome.needed.map((/** @type {string} */ label) => html`<li>${label}</li>`)}</ul>`}
+  ${
+    outcome.needed.length > 0 &&
+    html`<p>${t("bench.needed")}</p><ul class="why">
+    ${outcome.needed.map((/** @type {string} */ label) => html`<li>${label}</li>`)}</ul>`
+  }
   ${
     outcome.wrong.length > 0 &&
     html`
-    <ul>${outcome.wrong.map((/** @type {any} */ error) => html`<li class="wrong">${label_of(spec, error.field)}: ${errors.get(error.field)}</li>`)}</ul>`
+    <ul>${outcome.wrong.map(
+      (/** @type {any} */ error) => html`<li class="wrong">
+      ${label_of(spec, error.field)}: ${errors.get(error.field)}</li>`,
+    )}</ul>`
   }`;
 
 /** At the thumb: the figure or what is missing, and the way to keep it. @param {any} props */
 const Act = ({ outcome, waiting, rows, show, keep, copy, tank }) => {
   const done = "answer" in outcome && !waiting;
   return html`
-    <button type="button" class="in-brief in-one-place" onClick=${show} aria-live="polite">${waiting && html`<span class="meanwhile">${t("bench.working_on_it")}</span>`}${(!waiting || "answer" in outcome) && html`<span class=${waiting ? "place-kept" : ""}>${brief(outcome, rows)}</span>`}</button>
+    <button type="button" class="in-brief in-one-place" onClick=${show} aria-live="polite">
+      ${waiting && html`<span class="meanwhile">${t("bench.working_on_it")}</span>`}
+      ${
+        (!waiting || "answer" in outcome) &&
+        html`<span class=${waiting ? "place-kept" : ""}>${brief(outcome, rows)}
+      </span>`
+      }</button>
     ${
       tank
-        ? html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void keep())} aria-label=${t("bench.keep_for", { tank: tank.name })}>${t("bench.keep")}</button>`
-        : html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void copy())}>${t("bench.copy")}</button>`
+        ? html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void keep())}
+          aria-label=${t("bench.keep_for", { tank: tank.name })}>${t("bench.keep")}</button>`
+        : html`<button type="button" class="main bench-keep" disabled=${!done} onClick=${tap(() => void copy())}>
+          ${t("bench.copy")}</button>`
     }`;
 };
 

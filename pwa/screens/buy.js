@@ -1,4 +1,7 @@
-/** What to buy for a tank: ticked off in the shop, sent as text, printed; with what it will weigh and when the first test is. */
+/**
+ * What to buy for a tank: ticked off in the shop, sent as text, printed; with what it will weigh and when the first
+ * test is.
+ */
 import { html, useSignal } from "../vendor/preact.js";
 import { as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
 import { to_buy, weight_of } from "../advice/setup/shopping.js";
@@ -48,13 +51,22 @@ export function Buy({ id }) {
       : [...bought.value, key]);
   return html`
     <${Page} title=${t("buy.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
-      act=${html`<button class="quiet tall screen-only" type="button" onClick=${tap(() => print())}>${t("buy.print")}</button><button class="main screen-only" type="button" onClick=${tap(() => void send())}>${t("buy.send")}</button>`}>
+      act=${html`<button class="quiet tall screen-only" type="button" onClick=${tap(() => print())}>${t("buy.print")}
+        </button><button class="main screen-only" type="button" onClick=${tap(() => void send())}>${t("buy.send")}
+        </button>`}>
       <ul class="lines buy">${things.map(
         (one) => html`
-        <li class="line" key=${one.key}><label class="check grow"><input type="checkbox" checked=${bought.value.includes(one.key)} onChange=${() => toggle(one.key)} /><span>${thing_said(one)}</span></label></li>`,
+        <li class="line" key=${one.key}><label class="check grow"><input type="checkbox"
+          checked=${bought.value.includes(one.key)} onChange=${() => toggle(one.key)} /><span>${thing_said(one)}</span>
+          </label></li>`,
       )}</ul>
-      ${by_hand.value && html`<textarea class="to-copy" readonly rows="8" aria-label=${t("bench.copy_by_hand")} onFocus=${(/** @type {any} */ e) => e.target.select()}>${by_hand.value}</textarea>`}
-      <section class="section"><h2>${t("buy.know")}</h2><ul class="why">${facts.map((one) => html`<li key=${one}>${one}</li>`)}</ul>
+      ${
+        by_hand.value &&
+        html`<textarea class="to-copy" readonly rows="8" aria-label=${t("bench.copy_by_hand")}
+        onFocus=${(/** @type {any} */ e) => e.target.select()}>${by_hand.value}</textarea>`
+      }
+      <section class="section"><h2>${t("buy.know")}</h2><ul class="why">
+        ${facts.map((one) => html`<li key=${one}>${one}</li>`)}</ul>
         <p class="caution small">${t("buy.floor")}</p><p class="soft small">${t("buy.ticks")}</p></section>
     <//>`;
 }

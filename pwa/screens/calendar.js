@@ -37,7 +37,8 @@ export function CalendarPage() {
       <p class="sentence">${t("calendar.why")}</p>
       <section class="section"><h2>${t("calendar.file")}</h2>
         <p class="soft">${t("calendar.file_why")}</p>
-        <p><button class="quiet tall" type="button" onClick=${tap(() => void keep())}>${t("calendar.keep")}</button></p></section>
+        <p><button class="quiet tall" type="button" onClick=${tap(() => void keep())}>${t("calendar.keep")}</button></p>
+          </section>
       <section class="section"><h2>${t("calendar.subscribe")}</h2>
         ${sharing().joined ? html`<${Subscribe} />` : html`<p class="soft">${t("calendar.need_room")}</p>`}</section>
     <//>`;
@@ -67,12 +68,25 @@ function Subscribe() {
       link
         ? html`<${Qr} text=${link} label=${t("calendar.qr")} />
           <p class="small link" aria-label=${t("calendar.link")}>${link}</p>
-          ${Boolean(navigator.clipboard) && html`<p><button class="quiet tall" type="button" onClick=${tap(() => void copy().catch(() => say(link)))}>${t(copied.value ? "calendar.copied" : "calendar.copy")}</button></p>`}`
+          ${
+            Boolean(navigator.clipboard) &&
+            html`<p><button class="quiet tall" type="button"
+            onClick=${tap(() => void copy().catch(() => say(link)))}>
+            ${t(copied.value ? "calendar.copied" : "calendar.copy")}</button></p>`
+          }`
         : since.value && html`<p>${t("calendar.since", { when: when(since.value, now.value) })}</p>`
     }
     <${Problem} text=${problem.value} />
     <div class="row">
-      ${!link && html`<button class="quiet tall" type="button" disabled=${busy.value} onClick=${tap(() => void make())}>${t(since.value ? "calendar.renew" : "calendar.make")}</button>`}
-      ${(link || since.value) && html`<button class="quiet tall" type="button" disabled=${busy.value} onClick=${tap(() => void close())}>${t("calendar.close")}</button>`}
+      ${
+        !link &&
+        html`<button class="quiet tall" type="button" disabled=${busy.value} onClick=${tap(() => void make())}>
+        ${t(since.value ? "calendar.renew" : "calendar.make")}</button>`
+      }
+      ${
+        (link || since.value) &&
+        html`<button class="quiet tall" type="button" disabled=${busy.value}
+        onClick=${tap(() => void close())}>${t("calendar.close")}</button>`
+      }
     </div>`;
 }

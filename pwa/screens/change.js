@@ -1,4 +1,7 @@
-/** A water change: the litres the advice asks for (or the keeper's own), the dose for exactly those, logged together by one tap. */
+/**
+ * A water change: the litres the advice asks for (or the keeper's own), the dose for exactly those, logged together by
+ * one tap.
+ */
 import { html, useRef, useSignal } from "../vendor/preact.js";
 import { bucket_litres, bucket_step, dose_for, litres_refused, litres_spec } from "../advice/litres.js";
 import { brought } from "../advice/level.js";
@@ -94,27 +97,47 @@ export function Change({ id }) {
 
   return html`
     <${Page} title=${t("change.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
-      act=${html`<button class="main" type="button" disabled=${Boolean(wrong) || no_moment(at)} onClick=${tap(() => void log())}>${t(dose?.amount !== undefined ? "change.log_dose" : "change.log", said)}</button>`}>
-      <p class="soft">${advice.litres || advice.act === "retest" ? sentence(advice, now.value) : t("change.usual", { litres: litres_said(suggested) })}</p>
+      act=${html`<button class="main" type="button" disabled=${Boolean(wrong) || no_moment(at)}
+        onClick=${tap(() => void log())}>${t(dose?.amount !== undefined ? "change.log_dose" : "change.log", said)}
+        </button>`}>
+      <p class="soft">${
+        advice.litres || advice.act === "retest"
+          ? sentence(advice, now.value)
+          : t("change.usual", { litres: litres_said(suggested) })
+      }</p>
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
       <div class="stepper" role="group" aria-label=${t("change.litres")}>
-        <button class="quiet" type="button" aria-label=${t("change.less", { step: litres_said(step) })} onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>
-        <button class="amount" type="button" aria-expanded=${keypad.value} aria-label=${t("change.type", said)} onClick=${tap(() => (keypad.value = !keypad.value))}>
+        <button class="quiet" type="button" aria-label=${t("change.less", { step: litres_said(step) })}
+          onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>
+        <button class="amount" type="button" aria-expanded=${keypad.value} aria-label=${t("change.type", said)}
+          onClick=${tap(() => (keypad.value = !keypad.value))}>
           <span>${short(water.show(litres || 0), 2)} <small>${water.label}</small></span></button>
-        <button class="quiet" type="button" aria-label=${t("change.more", { step: litres_said(step) })} onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
+        <button class="quiet" type="button" aria-label=${t("change.more", { step: litres_said(step) })}
+          onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
       </div>
       ${
         wrong
           ? html`<div role="alert"><${Wrong} spec=${litres_spec(tank, t("change.litres"))} error=${wrong} /></div>`
           : html`<p class="soft center">${t("change.share", { percent: number((100 * litres) / tank.water_l, 0) })}</p>`
       }
-      ${keypad.value && html`<${Keypad} label=${t("change.litres")} unit=${water.label} value=${water.text(typed, keyed_in)} on_value=${set} />`}
-      ${typed !== null && litres !== suggested && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`}
+      ${
+        keypad.value &&
+        html`<${Keypad} label=${t("change.litres")} unit=${water.label}
+        value=${water.text(typed, keyed_in)} on_value=${set} />`
+      }
+      ${
+        typed !== null &&
+        litres !== suggested &&
+        html`<p class="center"><button class="quiet" type="button"
+        onClick=${tap(() => set(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`
+      }
       ${dose && html`<${Dose} id=${id} dose=${dose} />`}
       ${!wrong && html`<${After} facts=${poured} advice=${advice} fraction=${litres / tank.water_l} />`}
       ${!wrong && html`<${TemperatureMatch} facts=${facts} litres=${litres} />`}
-      <${OtherWater} id=${id} from_tank=${from_tank} on_pick=${(/** @type {string} */ tank) => (kept.value = { ...kept.value, from_tank: tank })} />
-      <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => (kept.value = { ...kept.value, at: moment })} />
+      <${OtherWater} id=${id} from_tank=${from_tank}
+        on_pick=${(/** @type {string} */ tank) => (kept.value = { ...kept.value, from_tank: tank })} />
+      <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) =>
+        (kept.value = { ...kept.value, at: moment })} />
       ${cautions(dose).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;
 }
@@ -123,18 +146,25 @@ export function Change({ id }) {
 const Dose = ({ id, dose }) => {
   if (!dose.needed) return html`<p class="dose">${t("dose.none")}</p>`;
   if (dose.missing === "source")
-    return html`<p class="dose"><a class="quiet" href=${`/room/source_water/new?tank=${id}&then=/tank/${id}/change`}>${t("dose.set_source")}</a></p>`;
+    return html`<p class="dose"><a class="quiet" href=${`/room/source_water/new?tank=${id}&then=/tank/${id}/change`}>
+      ${t("dose.set_source")}</a></p>`;
   if (dose.missing === "label")
-    return html`<p class="dose"><a class="quiet" href=${`/room/label/new?tank=${id}&then=/tank/${id}/change`}>${t("dose.set_label")}</a></p>`;
-  return html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`;
+    return html`<p class="dose"><a class="quiet" href=${`/room/label/new?tank=${id}&then=/tank/${id}/change`}>
+      ${t("dose.set_label")}</a></p>`;
+  return html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span
+    class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`;
 };
 
-/** Water that comes out of another tank: its tests say what it brings, and the trace knows of it. @param {{id: string, from_tank: string, on_pick: (id: string) => void}} props */
+/**
+ * Water that comes out of another tank: its tests say what it brings, and the trace knows of it.
+ * @param {{id: string, from_tank: string, on_pick: (id: string) => void}} props
+ */
 const OtherWater = ({ id, from_tank, on_pick }) =>
   all("tank").length > 1 &&
   html`
   <details class="more section" open=${from_tank !== ""}><summary>${t("change.other_tank")}</summary>
-    <${TankTiles} tank=${id} value=${from_tank} label=${t("change.out_of")} on_pick=${(/** @type {string} */ picked) => on_pick(picked === from_tank ? "" : picked)} />
+    <${TankTiles} tank=${id} value=${from_tank} label=${t("change.out_of")} on_pick=${(/** @type {string} */ picked) =>
+      on_pick(picked === from_tank ? "" : picked)} />
     <p class="soft small">${t("change.other_tank_why")}</p>
   </details>`;
 
@@ -149,12 +179,17 @@ const After = ({ facts, advice, fraction }) => {
         const source_mg_l = brought(facts.source, one.parameter, facts.label);
         const { after_mg_l } = run("dilution", { before_mg_l: one.now_mg_n_l, source_mg_l, fractions: [fraction] });
         return html`<tr key=${one.parameter}><th scope="row">${parameter_name(one.parameter)}</th>
-          <td class="figures">${nitrogen(one.now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span class="unit">mg\u00a0N/L</span></td></tr>`;
+          <td class="figures">${nitrogen(one.now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span
+            class="unit">mg\u00a0N/L</span></td></tr>`;
       })}</tbody></table>`
   );
 };
 
-/** All of the water, where converting there and back left a grain more or less. @param {number} litres @param {number} water_l */
+/**
+ * All of the water, where converting there and back left a grain more or less.
+ * @param {number} litres
+ * @param {number} water_l
+ */
 const at_most = (litres, water_l) => (Math.abs(litres - water_l) < 1e-6 ? water_l : litres);
 
 /** @param {string} tank @param {number} litres @param {any} dose @param {string} water_change */

@@ -44,16 +44,19 @@ export function Copy() {
   };
   return html`
     <${Page} title=${t("archive.title")} place="room" up="/room" aside=${html`<span></span>`}
-      act=${html`<button class="main" type="button" disabled=${busy.value} onClick=${tap(() => void doing(whole))}>${t("archive.export")}</button>`}>
+      act=${html`<button class="main" type="button" disabled=${busy.value} onClick=${tap(() => void doing(whole))}>
+        ${t("archive.export")}</button>`}>
       <p class="sentence">${t("archive.why")}</p>
       <p>${t("archive.export_why")}</p>
       <section class="section"><h2>${t("archive.readings")}</h2><p>${t("archive.readings_why")}</p>
-        <p><button class="quiet" type="button" onClick=${tap(() => void doing(readings))}>${t("archive.readings")}</button></p></section>
+        <p><button class="quiet" type="button" onClick=${tap(() => void doing(readings))}>${t("archive.readings")}
+          </button></p></section>
       ${
         here.may("tank") &&
         !here.about()?.ended &&
         html`<section class="section"><h2>${t("archive.import")}</h2><p>${t("archive.import_why")}</p>
-        <label class="quiet file">${t("archive.import")}<input class="unseen" type="file" accept=".zip,.jsonl,application/zip" disabled=${busy.value} onChange=${take_in} /></label></section>`
+        <label class="quiet file">${t("archive.import")}<input class="unseen" type="file"
+          accept=".zip,.jsonl,application/zip" disabled=${busy.value} onChange=${take_in} /></label></section>`
       }
       <${Problem} text=${problem.value} />
     <//>`;

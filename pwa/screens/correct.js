@@ -28,7 +28,10 @@ const UNIT = {
   dose: (one) => t(`unit.${one.unit}`),
   feeding: () => "g",
 };
-/** What is corrected in words, not in figures: what it says now, and whether it may say nothing. @type {Record<string, {says: (one: any) => string, may_be_empty: boolean}>} */
+/**
+ * What is corrected in words, not in figures: what it says now, and whether it may say nothing.
+ * @type {Record<string, {says: (one: any) => string, may_be_empty: boolean}>}
+ */
 const WORDS = {
   note: { says: note_said, may_be_empty: false },
   photo: { says: ({ caption = "" }) => caption, may_be_empty: true },
@@ -81,24 +84,51 @@ export function Correct({ kind, id }) {
   };
   return html`
     <${Page} title=${t("correct.title")} up=${up} aside=${html`<span class="soft">${event_name(event)}</span>`}
-      act=${html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>${t("correct.save")}</button>`}>
-      <p class="soft">${t("correct.stands", { said: record_lines(one).join("\u00a0· ") || event_name(event), when: when(one.at, now.value) })}</p>
+      act=${html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>
+        ${t("correct.save")}</button>`}>
+      <p class="soft">
+        ${t("correct.stands", {
+          said: record_lines(one).join("\u00a0· ") || event_name(event),
+          when: when(one.at, now.value),
+        })}</p>
       ${
         same.length > 1 &&
         html`<div class="tiles two short" role="group" aria-label=${t("correct.which")}>
-        ${same.map((each, i) => html`<button key=${each.id} type="button" aria-pressed=${each === one} onClick=${tap(() => set({ of: each.id, typed: null }))}>${record_lines(each).join(" ") || t("photo.numbered", { at: i + 1 })}</button>`)}</div>`
+        ${same.map(
+          (each, i) => html`<button key=${each.id} type="button" aria-pressed=${each === one}
+          onClick=${tap(() => set({ of: each.id, typed: null }))}>
+          ${record_lines(each).join(" ") || t("photo.numbered", { at: i + 1 })}</button>`,
+        )}</div>`
       }
-      ${wrong.value.map((error) => html`<${Wrong} key=${error.field} error=${error} spec=${error.field === spec.name ? spec : undefined} />`)}
+      ${wrong.value.map(
+        (error) => html`<${Wrong} key=${error.field} error=${error}
+        spec=${error.field === spec.name ? spec : undefined} />`,
+      )}
       ${refused && html`<div role="alert"><${Wrong} ...${refused} /></div>`}
-      <section class="section"><h2>${kind === "reading" ? `${parameter_name(one.parameter)} ${read_as(one.parameter, one.basis)}`.trim() : spec.label}</h2>
-        <${Value} kind=${kind} one=${one} said=${words ? (typed ?? words.says(one)) : typed} keyed_in=${kept.value.keyed_in} spec=${spec} on_say=${type} /></section>
+      <section class="section"><h2>
+        ${
+          kind === "reading"
+            ? `${parameter_name(one.parameter)} ${read_as(one.parameter, one.basis)}`.trim()
+            : spec.label
+        }</h2>
+        <${Value} kind=${kind} one=${one} said=${words ? (typed ?? words.says(one)) : typed}
+          keyed_in=${kept.value.keyed_in} spec=${spec} on_say=${type} /></section>
       <${Moment} at=${at} was=${event.at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
-      ${event.tank && html`<${WrongTank} was=${event.tank} tank=${tank} on_pick=${(/** @type {string} */ picked) => set({ tank: picked })} />`}
+      ${
+        event.tank &&
+        html`<${WrongTank} was=${event.tank} tank=${tank} on_pick=${(/** @type {string} */ picked) =>
+          set({ tank: picked })} />`
+      }
       <p class="soft small">${t("correct.kept")}</p>
     <//>`;
 }
 
-/** Why such a figure cannot be: more litres than the tank holds, a reading that is none. @param {any} one @param {any} value @param {any} tank */
+/**
+ * Why such a figure cannot be: more litres than the tank holds, a reading that is none.
+ * @param {any} one
+ * @param {any} value
+ * @param {any} tank
+ */
 function refusal_of(one, value, tank) {
   const litres = one.kind === "water_change" && tank;
   const spec = litres
@@ -112,13 +142,23 @@ function refusal_of(one, value, tank) {
   return error ? { spec, error } : null;
 }
 
-/** Other words than before, or nothing. @param {{says: (one: any) => string}} words @param {any} one @param {string | null} typed */
+/**
+ * Other words than before, or nothing.
+ * @param {{says: (one: any) => string}} words
+ * @param {any} one
+ * @param {string | null} typed
+ */
 function worded({ says }, one, typed) {
   const text = typed?.trim();
   return text === undefined || text === says(one).trim() ? undefined : text;
 }
 
-/** Another figure than before in the record's own unit, or nothing. @param {string} kind @param {any} one @param {{typed: string | null, keyed_in?: string}} kept */
+/**
+ * Another figure than before in the record's own unit, or nothing.
+ * @param {string} kind
+ * @param {any} one
+ * @param {{typed: string | null, keyed_in?: string}} kept
+ */
 function figured(kind, one, { typed, keyed_in }) {
   if (typed === null || typed === "") return undefined;
   const in_steps = kind === "reading" && (one.steps ?? []).length > 0;
@@ -128,10 +168,14 @@ function figured(kind, one, { typed, keyed_in }) {
   return value === one[CORRECTED[kind]] ? undefined : value;
 }
 
-/** @param {{kind: string, one: any, said: string | null, keyed_in?: string, spec: any, on_say: (text: string) => void}} props */
+/**
+ * @param {{kind: string, one: any, said: string | null, keyed_in?: string, spec: any, on_say: (text: string) => void}}
+ * props
+ */
 function Value({ kind, one, said, keyed_in, spec, on_say }) {
   if (kind in WORDS) {
-    return html`<div class="field"><textarea aria-label=${spec.label} rows="5" maxlength=${spec.max_length} value=${said} onInput=${(/** @type {any} */ e) => on_say(e.target.value)}></textarea></div>`;
+    return html`<div class="field"><textarea aria-label=${spec.label} rows="5" maxlength=${spec.max_length}
+      value=${said} onInput=${(/** @type {any} */ e) => on_say(e.target.value)}></textarea></div>`;
   }
   const steps = kind === "reading" ? (one.steps ?? []) : [];
   if (steps.length === 0) {
@@ -139,5 +183,9 @@ function Value({ kind, one, said, keyed_in, spec, on_say }) {
     return html`<${Keypad} label=${spec.label} unit=${label} value=${text(said, keyed_in)} on_value=${on_say} />`;
   }
   return html`<div class="tiles steps" role="group" aria-label=${spec.label}>
-    ${steps.map((/** @type {number} */ step) => html`<button type="button" key=${step} aria-pressed=${said === null ? one.value === step : Number(said) === step} onClick=${tap(() => on_say(String(step)))}>${short(step)}</button>`)}</div>`;
+    ${steps.map(
+      (/** @type {number} */ step) => html`<button type="button" key=${step}
+      aria-pressed=${said === null ? one.value === step : Number(said) === step}
+      onClick=${tap(() => on_say(String(step)))}>${short(step)}</button>`,
+    )}</div>`;
 }

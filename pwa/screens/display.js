@@ -22,21 +22,29 @@ export function Display() {
       <${Choice} name="units" label=${t("display.units")} choices=${units} kept=${measures} />
       <section class="section">
         <h2>${t("display.sample")}</h2>
-        <p class="sentence">${t("display.sample_said", { litres: litres_said(SAMPLE.litres), temperature: temperature_said(SAMPLE.temperature_c) })}</p>
+        <p class="sentence">
+          ${t("display.sample_said", {
+            litres: litres_said(SAMPLE.litres),
+            temperature: temperature_said(SAMPLE.temperature_c),
+          })}</p>
         <p class="soft">${t("display.kept")}</p>
         <p class="soft">${t("display.kept_units")}</p>
       </section>
     <//>`;
 }
 
-/** @param {{name: string, label: string, choices: {value: string, label: string, lang?: string}[], kept: import("../vendor/preact.js").Signal<string>}} props */
+/**
+ * @param {{name: string, label: string, choices: {value: string, label: string, lang?: string}[], kept:
+ * import("../vendor/preact.js").Signal<string>}} props
+ */
 const Choice = ({ name, label, choices, kept }) => html`
   <fieldset class="field">
     <legend class="label">${label}</legend>
     <div class="chips">
       ${choices.map(
         (one) => html`
-        <label key=${one.value} lang=${one.lang}><input class="unseen" type="radio" name=${name} value=${one.value} checked=${one.value === kept.value} onChange=${() => (kept.value = one.value)} />${one.label}</label>`,
+        <label key=${one.value} lang=${one.lang}><input class="unseen" type="radio" name=${name} value=${one.value}
+          checked=${one.value === kept.value} onChange=${() => (kept.value = one.value)} />${one.label}</label>`,
       )}
     </div>
   </fieldset>`;

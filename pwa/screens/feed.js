@@ -1,4 +1,7 @@
-/** A meal: the usual grams by one tap, other grams by thumb, another food, or none today; and what it becomes in the water. */
+/**
+ * A meal: the usual grams by one tap, other grams by thumb, another food, or none today; and what it becomes in the
+ * water.
+ */
 import { html, useSignal } from "../vendor/preact.js";
 import { becomes, feed_step, foods, usual_meal } from "../advice/journal/feeding.js";
 import { facts_of } from "../advice/facts.js";
@@ -65,33 +68,58 @@ export function Feed({ id }) {
   };
 
   const act = html`
-    <button class="quiet tall" type="button" disabled=${no_moment(at)} onClick=${tap(() => void log(0))}>${t(at ? "history.fed_none" : "feed.none")}</button>
-    <button class="main" type="button" disabled=${!(feed_g > 0) || no_moment(at)} onClick=${tap(() => void log(feed_g))}>${t("feed.log", { amount: grams_said(feed_g || 0) })}</button>`;
+    <button class="quiet tall" type="button" disabled=${no_moment(at)} onClick=${tap(() => void log(0))}>
+      ${t(at ? "history.fed_none" : "feed.none")}</button>
+    <button class="main" type="button" disabled=${!(feed_g > 0) || no_moment(at)}
+      onClick=${tap(() => void log(feed_g))}>${t("feed.log", { amount: grams_said(feed_g || 0) })}</button>`;
   return html`
-    <${Page} title=${t("feed.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
+    <${Page} title=${t("feed.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
+      act=${act}>
       <${Last} feedings=${feedings} />
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
-      <${Amount} label=${t("feed.grams")} unit="g" value=${feed_g} typed=${typed} step=${feed_step(usual.feed_g)} least=${0.01} most=${spec("feed_g").max} on_type=${(/** @type {string} */ text) => set({ typed: text })} />
-      <p class="soft center">${t(`feed.from_${typed === null || feed_g === usual.feed_g ? usual.from : "keeper"}`, { usual: grams_said(usual.feed_g) })}</p>
+      <${Amount} label=${t("feed.grams")} unit="g" value=${feed_g} typed=${typed} step=${feed_step(usual.feed_g)}
+        least=${0.01} most=${spec("feed_g").max} on_type=${(/** @type {string} */ text) => set({ typed: text })} />
+      <p class="soft center">
+        ${t(`feed.from_${typed === null || feed_g === usual.feed_g ? usual.from : "keeper"}`, {
+          usual: grams_said(usual.feed_g),
+        })}</p>
       ${wrong.value.map((one) => html`<${Wrong} key=${one.field} spec=${spec(one.field)} error=${one} />`)}
       <section class="section"><h2>${t("feed.food")}</h2>
         <div class="tiles two" role="group" aria-label=${t("feed.food")}>
           ${known.map(
             ({ food, protein_fraction }) => html`
             <button type="button" key=${food} aria-pressed=${given.food === food} onClick=${tap(() => set({ food }))}>
-              <b>${food}</b>${protein_fraction !== undefined && html`<span class="soft small">${t("feed.protein", { percent: number(100 * protein_fraction, 0) })}</span>`}</button>`,
+              <b>${food}</b>${
+                protein_fraction !== undefined &&
+                html`<span class="soft small">
+                ${t("feed.protein", { percent: number(100 * protein_fraction, 0) })}</span>`
+              }</button>`,
           )}
-          <button type="button" aria-pressed=${kept.value.food === ""} onClick=${tap(() => set({ food: "" }))}><${Icon} name="plus" />${t("feed.other")}</button>
+          <button type="button" aria-pressed=${kept.value.food === ""} onClick=${tap(() => set({ food: "" }))}><${Icon}
+            name="plus" />${t("feed.other")}</button>
         </div>
-        ${kept.value.food === "" && html`<div class="section"><${Fields} specs=${OWN.map(spec)} raw=${own} on_raw=${(/** @type {any} */ raw) => set({ own: raw })} errors=${wrong.value} tried=${true} /></div>`}
+        ${
+          kept.value.food === "" &&
+          html`<div class="section"><${Fields} specs=${OWN.map(spec)} raw=${own}
+          on_raw=${(/** @type {any} */ raw) => set({ own: raw })} errors=${wrong.value} tried=${true} /></div>`
+        }
       </section>
       <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
       ${feed_g > 0 && html`<${Becomes} tank=${tank} feed_g=${feed_g} protein_fraction=${given.protein_fraction} />`}
-      ${contracts().nitrogen_load.cautions.map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
+      ${contracts().nitrogen_load.cautions.map(
+        (/** @type {string} */ text) => html`<p class="caution small"
+        key=${text}>${text}</p>`,
+      )}
     <//>`;
 }
 
-/** The food of this meal: the tile picked, what is typed of another, else the one of last time. @param {any} draft @param {import("../advice/journal/feeding.js").Food[]} known @param {import("../advice/journal/feeding.js").Meal} usual @param {any[]} specs */
+/**
+ * The food of this meal: the tile picked, what is typed of another, else the one of last time.
+ * @param {any} draft
+ * @param {import("../advice/journal/feeding.js").Food[]} known
+ * @param {import("../advice/journal/feeding.js").Meal} usual
+ * @param {any[]} specs
+ */
 function meal_food({ food, own }, known, usual, specs) {
   if (food === "") return payload_of(specs, own);
   const picked = food === null ? null : known.find((one) => one.food === food);
@@ -104,7 +132,10 @@ function Last({ feedings }) {
   const last = feedings.at(-1);
   if (!last) return html`<p class="soft">${t("feed.never")}</p>`;
   const parts = { when: when(last.at, now.value), amount: grams_said(last.feed_g), food: last.food ?? "" };
-  return html`<p class="soft">${t(last.feed_g === 0 ? "feed.last_none" : last.food ? "feed.last_food" : "feed.last", parts)}</p>`;
+  return html`<p class="soft">${t(
+    last.feed_g === 0 ? "feed.last_none" : last.food ? "feed.last_food" : "feed.last",
+    parts,
+  )}</p>`;
 }
 
 /** @param {{tank: any, feed_g: number, protein_fraction: any}} props */

@@ -1,4 +1,7 @@
-/** What happened to a tank, or to all of them: by days, newest first, by whom; looked through by kind, corrected, taken out and put back. */
+/**
+ * What happened to a tank, or to all of them: by days, newest first, by whom; looked through by kind, corrected, taken
+ * out and put back.
+ */
 import { html, signal, useMemo, useSignal } from "../vendor/preact.js";
 import { LIFE_PAGE, correct_path, life_removal } from "../advice/life/life_writes.js";
 import { CORRECTED, GROUPS, GROUP_OF, by_day, removal, timeline } from "../advice/journal/timeline.js";
@@ -29,26 +32,42 @@ export function History({ id }) {
   const found = wanted ? events.filter(({ group }) => group === wanted) : events;
   const look = (/** @type {string | null} */ group) => tap(() => ((looked_at.value = group), (shown.value = PAGE)));
   return html`
-    <${Page} title=${t(id ? "history.title" : "history.all_tanks")} up=${id ? `/tank/${id}` : "/tanks"} aside=${tank && html`<span class="soft">${tank.name}</span>`}>
+    <${Page} title=${t(id ? "history.title" : "history.all_tanks")} up=${id ? `/tank/${id}` : "/tanks"}
+      aside=${tank && html`<span class="soft">${tank.name}</span>`}>
       ${events.length === 0 && html`<p class="sentence">${t("history.empty")}</p>`}
       ${
         groups.length > 1 &&
         html`<div class="row chips" role="group" aria-label=${t("history.look_for")}>
-        <button class="quiet" type="button" aria-pressed=${wanted === null} onClick=${look(null)}>${t("history.group.all")}</button>
-        ${groups.map((group) => html`<button key=${group} class="quiet" type="button" aria-pressed=${wanted === group} onClick=${look(group)}>${t(`history.group.${group}`)}</button>`)}
+        <button class="quiet" type="button" aria-pressed=${wanted === null} onClick=${look(null)}>
+          ${t("history.group.all")}</button>
+        ${groups.map(
+          (group) => html`<button key=${group} class="quiet" type="button" aria-pressed=${wanted === group}
+          onClick=${look(group)}>${t(`history.group.${group}`)}</button>`,
+        )}
       </div>`
       }
       ${by_day(found.slice(0, shown.value)).map(
         ({ day, events: of_day }) => html`
         <section class="section" key=${day}><h2>${day_named(day, now.value)}</h2>
-          <ol class="lines">${of_day.map((event) => html`<${Event} key=${event.records[0].id} event=${event} here=${here} tank=${id ? null : get("tank", event.tank ?? undefined)} />`)}</ol>
+          <ol class="lines">
+            ${of_day.map(
+              (event) => html`<${Event} key=${event.records[0].id} event=${event} here=${here}
+            tank=${id ? null : get("tank", event.tank ?? undefined)} />`,
+            )}</ol>
         </section>`,
       )}
-      ${found.length > shown.value && html`<p class="center section"><button class="quiet tall" type="button" onClick=${tap(() => (shown.value += PAGE))}>${t("history.more")}</button></p>`}
+      ${
+        found.length > shown.value &&
+        html`<p class="center section"><button class="quiet tall" type="button"
+        onClick=${tap(() => (shown.value += PAGE))}>${t("history.more")}</button></p>`
+      }
     <//>`;
 }
 
-/** @param {{event: import("../advice/journal/timeline.js").Event, here: string, tank: any}} props `here`: this page; `tank`: said where the tanks stand together */
+/**
+ * @param {{event: import("../advice/journal/timeline.js").Event, here: string, tank: any}} props `here`: this page;
+ * `tank`: said where the tanks stand together
+ */
 function Event({ event, here, tank }) {
   const { records } = event;
   const [first] = records;
@@ -75,23 +94,36 @@ function Event({ event, here, tank }) {
   return html`
     <li class="line happened">
       <div class="grow">
-        <p class="soft small">${tank && html`<a class="of-tank" href=${`/tank/${tank.id}`}>${tank.name}</a> `}<span class="who"><time datetime=${event.at}>${clock(event.at)}</time>${who && ` · ${who}`}</span></p>
+        <p class="soft small">${tank && html`<a class="of-tank" href=${`/tank/${tank.id}`}>${tank.name}</a> `}<span
+          class="who"><time datetime=${event.at}>${clock(event.at)}</time>${who && ` · ${who}`}</span></p>
         <div class="said">${event_lines(event).map((line) => html`<span key=${line}>${line}</span>`)}</div>
-        ${before.length > 0 && html`<p class="soft small">${t("history.corrected", { before: before.join("\u00a0· ") })}</p>`}
+        ${
+          before.length > 0 &&
+          html`<p class="soft small">${t("history.corrected", { before: before.join("\u00a0· ") })}
+          </p>`
+        }
         ${
           photos.length > 0 &&
           html`<ul class="pictures small">${photos.map(
             (photo, i) => html`
-          <li key=${photo.id}><a href=${`/photo/${photo.id}`} aria-label=${`${t("photo.numbered", { at: i + 1 })}, ${named}`}><${Picture} photo=${photo} said=${photo.caption ?? ""} /></a></li>`,
+          <li key=${photo.id}><a href=${`/photo/${photo.id}`}
+            aria-label=${`${t("photo.numbered", { at: i + 1 })}, ${named}`}><${Picture} photo=${photo}
+            said=${photo.caption ?? ""} /></a></li>`,
           )}</ul>`
         }
-        <span class="soft small row tight"><${Icon} name=${shared === "needs_you" ? "needs" : shared} size=${16} />${t(`record.${shared}`)}</span>
+        <span class="soft small row tight"><${Icon} name=${shared === "needs_you" ? "needs" : shared} size=${16} />
+          ${t(`record.${shared}`)}</span>
       </div>
       ${
         may &&
         html`<div class="stack">
-        ${correct && html`<a class="quiet square" href=${correct} aria-label=${t("history.correct_named", { what: named })}><${Icon} name="note" size=${20} /></a>`}
-        <button class="quiet square" type="button" aria-label=${t("remove_named", { what: named })} onClick=${tap(() => void remove())}><${Icon} name="remove" size=${20} /></button>
+        ${
+          correct &&
+          html`<a class="quiet square" href=${correct}
+          aria-label=${t("history.correct_named", { what: named })}><${Icon} name="note" size=${20} /></a>`
+        }
+        <button class="quiet square" type="button" aria-label=${t("remove_named", { what: named })}
+          onClick=${tap(() => void remove())}><${Icon} name="remove" size=${20} /></button>
       </div>`
       }
     </li>`;

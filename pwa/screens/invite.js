@@ -29,14 +29,21 @@ export function Invite({ query }) {
   if (made.value) return html`<${Link} made=${made.value} name=${name} title=${title} up=${up} />`;
   return html`
     <${Page} title=${title} up=${up}
-      act=${html`<button class="main" type="button" disabled=${busy.value} onClick=${tap(() => void make())}>${t("invite.make")}</button>`}>
+      act=${html`<button class="main" type="button" disabled=${busy.value} onClick=${tap(() => void make())}>
+        ${t("invite.make")}</button>`}>
       ${
         keeper
           ? html`<p class="sentence">${t("invite.phone_why", { name })}</p>`
-          : html`<${Tiles} label=${t("invite.role")} name="role" chosen=${role} on_choose=${(/** @type {string} */ to) => (kept.value = { ...kept.value, role: to })}
-            choices=${ROLES.map((one) => [one, html`<b>${t(`role.${one}`)}</b><span class="soft small">${t(`role_may.${one}`)}</span>`])} />`
+          : html`<${Tiles} label=${t("invite.role")} name="role" chosen=${role}
+            on_choose=${(/** @type {string} */ to) => (kept.value = { ...kept.value, role: to })}
+            choices=${ROLES.map((one) => [
+              one,
+              html`<b>${t(`role.${one}`)}</b><span class="soft small">
+              ${t(`role_may.${one}`)}</span>`,
+            ])} />`
       }
-      <${Tiles} label=${t("invite.hours")} name="hours" chosen=${hours} on_choose=${(/** @type {number} */ to) => (kept.value = { ...kept.value, hours: to })}
+      <${Tiles} label=${t("invite.hours")} name="hours" chosen=${hours}
+        on_choose=${(/** @type {number} */ to) => (kept.value = { ...kept.value, hours: to })}
         choices=${HOURS.map((one) => [one, t(`invite.hours.${one}`)])} />
       <${Problem} text=${problem.value} />
     <//>`;
@@ -47,7 +54,8 @@ const Tiles = ({ label, name, chosen, choices, on_choose }) => html`
   <fieldset class="field"><legend>${label}</legend>
     <div class="tiles two">${choices.map(
       ([value, said]) => html`
-      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen} onChange=${() => on_choose(value)} />${said}</label>`,
+      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen}
+        onChange=${() => on_choose(value)} />${said}</label>`,
     )}</div>
   </fieldset>`;
 
@@ -76,11 +84,25 @@ function Link({ made, name, title, up }) {
   return html`
     <${Page} title=${title} up=${up}
       act=${html`
-        <button class=${sends || copies ? "quiet" : "main"} type="button" onClick=${tap(finish)}>${t("invite.close")}</button>
-        ${copies && html`<button class=${sends ? "quiet" : "main"} type="button" onClick=${tap(() => void copy().catch(() => say(made.link)))}>${t(copied.value ? "invite.copied" : "invite.copy")}</button>`}
-        ${sends && html`<button class="main" type="button" onClick=${tap(() => void send())}>${t("invite.share")}</button>`}`}>
+        <button class=${sends || copies ? "quiet" : "main"} type="button" onClick=${tap(finish)}>${t("invite.close")}
+          </button>
+        ${
+          copies &&
+          html`<button class=${sends ? "quiet" : "main"} type="button"
+          onClick=${tap(() => void copy().catch(() => say(made.link)))}>
+          ${t(copied.value ? "invite.copied" : "invite.copy")}</button>`
+        }
+        ${
+          sends &&
+          html`<button class="main" type="button" onClick=${tap(() => void send())}>${t("invite.share")}
+          </button>`
+        }`}>
       <div class="invitation">
-        <p class="sentence">${made.keeper ? t("invite.how_phone", { name, until }) : t("invite.how", { role: t(`role.${made.role}`), until })}</p>
+        <p class="sentence">${
+          made.keeper
+            ? t("invite.how_phone", { name, until })
+            : t("invite.how", { role: t(`role.${made.role}`), until })
+        }</p>
         <${Qr} text=${made.link} label=${t("invite.qr")} />
         <p class="soft small">${t("invite.once")}</p>
         <p class="small link" aria-label=${t("invite.link")}>${made.link}</p>

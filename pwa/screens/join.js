@@ -39,15 +39,26 @@ export function Join({ secret, enter }) {
   if (!secret) return html`<${Page} title=${t("join.title")} up="/"><p class="sentence">${t("join.no_secret")}</p><//>`;
   return html`
     <${Page} title=${t("join.title")} up="/"
-      act=${html`<button class="main" type="button" disabled=${!ready || asking.value} onClick=${tap(() => void send())}>${t(asking.value ? "join.asking" : "join.do")}</button>`}>
+      act=${html`<button class="main" type="button" disabled=${!ready || asking.value}
+        onClick=${tap(() => void send())}>${t(asking.value ? "join.asking" : "join.do")}</button>`}>
       <p class="sentence">${t("join.why")}</p>
-      ${!me && html`<${Line} id="keeper" label=${t("join.keeper")} value=${keeper} autocomplete="name" on_value=${(/** @type {string} */ text) => (kept.value = { ...kept.value, keeper: text })} />`}
-      <${Line} id="phone" label=${t("join.phone")} value=${phone} autocomplete="off" on_value=${(/** @type {string} */ text) => (kept.value = { ...kept.value, phone: text })} />
-      ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${problem.value}</span></p>`}
+      ${
+        !me &&
+        html`<${Line} id="keeper" label=${t("join.keeper")} value=${keeper} autocomplete="name"
+        on_value=${(/** @type {string} */ text) => (kept.value = { ...kept.value, keeper: text })} />`
+      }
+      <${Line} id="phone" label=${t("join.phone")} value=${phone} autocomplete="off"
+        on_value=${(/** @type {string} */ text) => (kept.value = { ...kept.value, phone: text })} />
+      ${
+        problem.value &&
+        html`<p class="wrong" role="alert"><${Icon} name="needs" size=${20} /><span>${problem.value}
+        </span></p>`
+      }
     <//>`;
 }
 
 /** @param {{id: string, label: string, value: string, autocomplete: string, on_value: (text: string) => void}} props */
 const Line = ({ id, label, value, autocomplete, on_value }) => html`
   <div class="field"><label for=${id}>${label}</label>
-    <input id=${id} type="text" maxlength="60" autocomplete=${autocomplete} value=${value} onInput=${(/** @type {any} */ e) => on_value(e.target.value)} /></div>`;
+    <input id=${id} type="text" maxlength="60" autocomplete=${autocomplete} value=${value}
+      onInput=${(/** @type {any} */ e) => on_value(e.target.value)} /></div>`;

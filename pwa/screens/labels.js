@@ -1,4 +1,6 @@
-/** Labels to print and stick on: a QR code that opens the tank's page, its name and its litres; of one tank or of all. */
+/**
+ * Labels to print and stick on: a QR code that opens the tank's page, its name and its litres; of one tank or of all.
+ */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { as_planned } from "../advice/setup/setting_up.js";
@@ -17,11 +19,16 @@ export function Labels({ id }) {
   const tanks = one ? [one] : walk(live_room);
   return html`
     <${Page} title=${t(one ? "labels.title_one" : "labels.title")} up=${one ? `/tank/${id}` : "/tanks"}
-      act=${tanks.length > 0 && html`<button class="main" type="button" onClick=${tap(() => print())}>${t("away.print")}</button>`}>
+      act=${
+        tanks.length > 0 &&
+        html`<button class="main" type="button" onClick=${tap(() => print())}>${t("away.print")}
+        </button>`
+      }>
       <p class="soft not-printed">${t(tanks.length ? "labels.why" : "tanks.empty")}</p>
       <ul class="labels">${tanks.map(
         (tank) => html`
-        <li key=${tank.id}><${Qr} text=${`${location.origin}/tank/${tank.id}`} label=${t("labels.qr", { tank: tank.name })} />
+        <li key=${tank.id}><${Qr} text=${`${location.origin}/tank/${tank.id}`}
+          label=${t("labels.qr", { tank: tank.name })} />
           <b>${tank.name}</b><span>${litres_said(as_planned(tank).water_l)}</span></li>`,
       )}</ul>
     <//>`;

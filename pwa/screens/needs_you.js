@@ -30,12 +30,21 @@ export function NeedsYou() {
       act=${
         any &&
         html`
-        ${list.length > 0 && html`<button class="quiet" type="button" onClick=${tap(() => void keep())}>${t("needs_you.export")}</button>`}
-        <button class="main" type="button" disabled=${here.about()?.ended} onClick=${tap(() => void here.try_again())}>${t("needs_you.all_again")}</button>`
+        ${
+          list.length > 0 &&
+          html`<button class="quiet" type="button" onClick=${tap(() => void keep())}>
+          ${t("needs_you.export")}</button>`
+        }
+        <button class="main" type="button" disabled=${here.about()?.ended} onClick=${tap(() => void here.try_again())}>
+          ${t("needs_you.all_again")}</button>`
       }>
       <p class=${any ? "" : "sentence"}>${t(any ? "needs_you.why" : "needs_you.none")}</p>
       <ul class="lines">${list.map((one) => html`<${Refused} key=${one.op} one=${one} />`)}</ul>
-      ${photos_need_you > 0 && html`<section class="section"><h2>${t("needs_you.photos", { count: photos_need_you })}</h2><p>${t("needs_you.photos_why")}</p><${Pictures} count=${photos_need_you} /></section>`}
+      ${
+        photos_need_you > 0 &&
+        html`<section class="section"><h2>${t("needs_you.photos", { count: photos_need_you })}
+        </h2><p>${t("needs_you.photos_why")}</p><${Pictures} count=${photos_need_you} /></section>`
+      }
     <//>`;
 }
 
@@ -56,9 +65,14 @@ function Pictures({ count }) {
       return html`
         <li class="refused" key=${sha256}>
           <${Picture} photo=${{ ...record, sha256 }} said=${what} />
-          ${record && html`<p class="soft small">${t("needs_you.by", { who: who_said(record.meta.made_by), when: when(record.at, now.value) })}</p>`}
+          ${
+            record &&
+            html`<p class="soft small">
+            ${t("needs_you.by", { who: who_said(record.meta.made_by), when: when(record.at, now.value) })}</p>`
+          }
           <p class="wrong"><${Icon} name="needs" size=${20} /><span>${t("why_not.other", { reason })}</span></p>
-          <div class="row"><button class="quiet" type="button" onClick=${tap(() => void discard(sha256))}>${t("needs_you.discard")}<span class="unseen"> ${what}</span></button></div>
+          <div class="row"><button class="quiet" type="button" onClick=${tap(() => void discard(sha256))}>
+            ${t("needs_you.discard")}<span class="unseen"> ${what}</span></button></div>
         </li>`;
     })}</ul>`;
 }
@@ -77,13 +91,22 @@ function Refused({ one }) {
     <li class="refused">
       <h2>${t(`needs_you.${one.doing}`, { what })}</h2>
       <p class="soft small">${t("needs_you.by", { who: who_said(one.by), when: when(one.at, now.value) })}</p>
-      ${one.said.map(({ label, value }) => html`<p class="said-field" key=${label}><span class="soft">${label}</span> ${value}</p>`)}
+      ${one.said.map(
+        ({ label, value }) => html`<p class="said-field" key=${label}><span class="soft">${label}
+        </span> ${value}</p>`,
+      )}
       <p class="wrong"><${Icon} name="needs" size=${20} /><span>${why_said(one)}</span></p>
       ${one.wrong.map((wrong) => html`<p class="small" key=${wrong.label}>${t("needs_you.wrong", wrong)}</p>`)}
       ${one.follows > 0 && html`<p class="soft small">${t("needs_you.follows", { count: one.follows })}</p>`}
       <div class="row">
-        ${!here.about()?.ended && html`<button class="quiet" type="button" onClick=${tap(() => void here.try_again([one.op]))}>${t("needs_you.again")}<span class="unseen"> ${what}</span></button>`}
-        <button class="quiet" type="button" onClick=${tap(() => void discard())}>${t("needs_you.discard")}<span class="unseen"> ${what}</span></button>
+        ${
+          !here.about()?.ended &&
+          html`<button class="quiet" type="button"
+          onClick=${tap(() => void here.try_again([one.op]))}>${t("needs_you.again")}<span class="unseen"> ${what}
+          </span></button>`
+        }
+        <button class="quiet" type="button" onClick=${tap(() => void discard())}>${t("needs_you.discard")}<span
+          class="unseen"> ${what}</span></button>
       </div>
     </li>`;
 }

@@ -97,12 +97,18 @@ export function Note({ id }) {
     }
   };
 
-  const act = html`<button class="main" type="button" disabled=${(!words && photos.value.length === 0) || busy.value > 0 || words.length > LONGEST || no_moment(at)} onClick=${tap(() => void save())}>
+  const act = html`<button class="main" type="button" disabled=${
+    (!words && photos.value.length === 0) || busy.value > 0 || words.length > LONGEST || no_moment(at)
+  } onClick=${tap(() => void save())}>
     ${photos.value.length ? t("note.save_photos", { count: photos.value.length }) : t("note.save")}</button>`;
   return html`
-    <${Page} title=${t("note.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`} act=${act}>
+    <${Page} title=${t("note.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
+      act=${act}>
       <div class="tiles two short" role="group" aria-label=${t("note.quick")}>
-        ${QUICK.map((one) => html`<button type="button" key=${one} aria-pressed=${picked.includes(one)} onClick=${tap(() => pick(one))}>${quick_named(one)}</button>`)}
+        ${QUICK.map(
+          (one) => html`<button type="button" key=${one} aria-pressed=${picked.includes(one)}
+          onClick=${tap(() => pick(one))}>${quick_named(one)}</button>`,
+        )}
       </div>
       ${
         picked.some((/** @type {string} */ one) => TEST_NOW.includes(one)) &&
@@ -111,24 +117,34 @@ export function Note({ id }) {
           <a class="quiet" href=${`/tank/${id}/test`}>${t("test.do")}</a></div>`
       }
       <div class="field section"><label for="note-text">${t("note.words")}</label>
-        <textarea id="note-text" rows="3" maxlength=${LONGEST} value=${text} onInput=${(/** @type {any} */ e) => (kept.value = { ...kept.value, text: e.target.value })}></textarea></div>
+        <textarea id="note-text" rows="3" maxlength=${LONGEST} value=${text}
+          onInput=${(/** @type {any} */ e) => (kept.value = { ...kept.value, text: e.target.value })}></textarea></div>
       <section class="section"><h2>${t("note.photos")}</h2>
         ${
           photos.value.length > 0 &&
           html`<ul class="pictures">${photos.value.map(
             ({ id: its, picture }, i) => html`
           <li key=${its}><${Loose} picture=${picture} said=${t("photo.numbered", { at: i + 1 })} />
-            <button class="quiet square" type="button" aria-label=${t("remove_named", { what: t("photo.numbered", { at: i + 1 }) })} onClick=${tap(() => void drop(its))}><${Icon} name="remove" size=${20} /></button></li>`,
+            <button class="quiet square" type="button"
+              aria-label=${t("remove_named", { what: t("photo.numbered", { at: i + 1 }) })}
+              onClick=${tap(() => void drop(its))}><${Icon} name="remove" size=${20} /></button></li>`,
           )}</ul>`
         }
         <div class="row">
-          <label class="quiet tall file"><${Icon} name="camera" />${t("note.take")}<input class="unseen" type="file" accept="image/*" capture="environment" onChange=${(/** @type {any} */ e) => void add(e)} /></label>
-          <label class="quiet tall file">${t("note.choose")}<input class="unseen" type="file" accept="image/*" multiple onChange=${(/** @type {any} */ e) => void add(e)} /></label>
+          <label class="quiet tall file"><${Icon} name="camera" />${t("note.take")}<input class="unseen" type="file"
+            accept="image/*" capture="environment" onChange=${(/** @type {any} */ e) => void add(e)} /></label>
+          <label class="quiet tall file">${t("note.choose")}<input class="unseen" type="file" accept="image/*" multiple
+            onChange=${(/** @type {any} */ e) => void add(e)} /></label>
         </div>
         ${busy.value > 0 && html`<p class="soft" role="status">${t("note.shrinking")}</p>`}
-        ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
+        ${
+          problem.value &&
+          html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span>
+          </p>`
+        }
         <p class="soft small">${t("note.photo_size")}</p>
       </section>
-      <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => (kept.value = { ...kept.value, at: moment })} />
+      <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) =>
+        (kept.value = { ...kept.value, at: moment })} />
     <//>`;
 }

@@ -1,4 +1,7 @@
-/** One tank's outlook: charts of what was read and what is likely next, when it will be ready, how much more it could carry. */
+/**
+ * One tank's outlook: charts of what was read and what is likely next, when it will be ready, how much more it could
+ * carry.
+ */
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { chart_lines } from "../advice/forecast/chart_lines.js";
 import { ready, room_for } from "../advice/forecast/readiness.js";
@@ -40,17 +43,27 @@ function Drawn({ tank }) {
     [asked, ahead, next, weeks.value],
   );
   return html`
-    <${Page} title=${t("outlook.title")} up=${`/tank/${tank.id}`} place="round" aside=${html`<span class="soft">${tank.name}</span>`}>
+    <${Page} title=${t("outlook.title")} up=${`/tank/${tank.id}`} place="round"
+      aside=${html`<span class="soft">${tank.name}</span>`}>
       <section aria-label=${t("tank.now")}>
         <${State} advice=${advice} />
         <${Sentence} advice=${advice} now=${now.value} />
-        <${Why} advice=${{ ...advice, reasons: advice.reasons.filter(({ code }) => ABOVE.includes(code)) }} now=${now.value} />
+        <${Why} advice=${{ ...advice, reasons: advice.reasons.filter(({ code }) => ABOVE.includes(code)) }}
+          now=${now.value} />
       </section>
       <div class="row outlook-how" role="group" aria-label=${t("outlook.how")}>
-        ${WEEKS.map((count) => html`<button key=${count} class="quiet" type="button" aria-pressed=${weeks.value === count} onClick=${tap(() => (weeks.value = count))}>${t("outlook.weeks", { count })}</button>`)}
-        <button class="quiet" type="button" aria-pressed=${as_table.value} onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
+        ${WEEKS.map(
+          (count) => html`<button key=${count} class="quiet" type="button"
+          aria-pressed=${weeks.value === count} onClick=${tap(() => (weeks.value = count))}>
+          ${t("outlook.weeks", { count })}</button>`,
+        )}
+        <button class="quiet" type="button" aria-pressed=${as_table.value}
+          onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
       </div>
-      ${lines.map((one) => html`<${Parameter} key=${one.parameter} lines=${one} next=${next} as_table=${as_table.value} now=${now.value} />`)}
+      ${lines.map(
+        (one) => html`<${Parameter} key=${one.parameter} lines=${one} next=${next} as_table=${as_table.value}
+        now=${now.value} />`,
+      )}
       ${!as_table.value && html`<${Key} doubted=${lines.some(({ dots }) => dots.some((dot) => dot.doubted))} />`}
       ${ahead && html`<${Ready} ready=${ready(ahead.settled_h, asked.records.now_h, asked.start)} />`}
       ${headroom && html`<${Room} rooms=${room_for(headroom)} expected=${headroom.feed_g_day_expected} />`}

@@ -17,11 +17,19 @@ export function People() {
   return html`
     <${Page} title=${t("people.title")} place="room" up="/room" aside=${html`<span></span>`}
       act=${owner && html`<a class="main" href="/room/invite"><${Icon} name="plus" />${t("people.invite")}</a>`}>
-      ${!found.value && (problem.value ? html`<p class="sentence">${t("people.unreachable")}</p>` : html`<p class="soft">${t("people.asking")}</p>`)}
+      ${
+        !found.value &&
+        (problem.value
+          ? html`<p class="sentence">${t("people.unreachable")}</p>`
+          : html`<p
+        class="soft">${t("people.asking")}</p>`)
+      }
       ${problem.value !== t("refusal.unreachable") && html`<${Problem} text=${problem.value} />`}
       <ul class="lines">${(found.value ?? []).map(
         (one) => html`
-        <li key=${one.id}><a class="line" href=${`/room/person/${one.id}`}><span class="grow"><b>${one.name}</b> <span class="soft">${[t(`role.${one.role}`), one.id === me && t("people.you")].filter(Boolean).join(", ")}</span><br />
+        <li key=${one.id}><a class="line" href=${`/room/person/${one.id}`}><span class="grow"><b>${one.name}</b> <span
+          class="soft">${[t(`role.${one.role}`), one.id === me && t("people.you")].filter(Boolean).join(", ")}</span><br
+          />
           <span class="soft small">${phones_said(one.devices)}</span></span></a></li>`,
       )}</ul>
       ${found.value && !owner && html`<p class="soft">${t("people.ask_owner")}</p>`}
@@ -58,8 +66,10 @@ function OpenInvites({ people }) {
       ${links.value.length === 0 && html`<p class="soft">${t("invite.open_none")}</p>`}
       <ul class="lines">${links.value.map((one) => {
         const what = one.keeper ? t("invite.open_phone", { name: named(one.keeper) }) : t(`role.${one.role}`);
-        return html`<li class="line" key=${one.id}><span class="grow"><b>${what}</b><br /><span class="soft small">${t("invite.until", { until: when(one.expires_at, now.value), who: named(one.made_by) })}</span></span>
-          <button class="quiet" type="button" onClick=${tap(() => void ask(() => close(one.id)))}>${t("invite.withdraw")}<span class="unseen"> ${what}</span></button></li>`;
+        return html`<li class="line" key=${one.id}><span class="grow"><b>${what}</b><br /><span class="soft small">
+          ${t("invite.until", { until: when(one.expires_at, now.value), who: named(one.made_by) })}</span></span>
+          <button class="quiet" type="button" onClick=${tap(() => void ask(() => close(one.id)))}>
+            ${t("invite.withdraw")}<span class="unseen"> ${what}</span></button></li>`;
       })}</ul>
       <${Problem} text=${problem.value} />
     </section>`

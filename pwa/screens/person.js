@@ -1,4 +1,7 @@
-/** One person of the room: role and phones, and what may be done about them. What cannot be undone is explained beside its button. */
+/**
+ * One person of the room: role and phones, and what may be done about them. What cannot be undone is explained beside
+ * its button.
+ */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { who } from "../data/fish_room.js";
 import { hand_over, leave, refresh_role, revoke, set_role } from "../data/people.js";
@@ -19,7 +22,8 @@ export function Person({ id }) {
   const { found, again, problem, busy, ask } = use_people();
   const one = found.value?.find((person) => person.id === id);
   const page = (/** @type {string} */ title, /** @type {any} */ inner) =>
-    html`<${Page} title=${title} up="/room/people" place="room" aside=${html`<span></span>`}>${inner}<${Problem} text=${problem.value} /><//>`;
+    html`<${Page} title=${title} up="/room/people" place="room" aside=${html`<span></span>`}>${inner}<${Problem}
+      text=${problem.value} /><//>`;
   if (!found.value)
     return page(
       t("people.title"),
@@ -67,7 +71,9 @@ export function Person({ id }) {
         can.change_role
           ? html`<div class="tiles two" role="group" aria-label=${t("people.role")}>${ROLES.map(
               (role) => html`
-            <button key=${role} type="button" aria-pressed=${role === one.role} disabled=${busy.value} onClick=${doing(async () => role !== one.role && (await become(role)))}><b>${t(`role.${role}`)}</b><span class="soft small">${t(`role_may.${role}`)}</span></button>`,
+            <button key=${role} type="button" aria-pressed=${role === one.role} disabled=${busy.value}
+              onClick=${doing(async () => role !== one.role && (await become(role)))}><b>${t(`role.${role}`)}</b><span
+              class="soft small">${t(`role_may.${role}`)}</span></button>`,
             )}</div>`
           : html`<p><b>${t(`role.${one.role}`)}</b>, ${t(`role_may.${one.role}`)}</p>`
       }
@@ -75,15 +81,34 @@ export function Person({ id }) {
     </section>
     <section class="section"><h2>${t("people.phones_title")}</h2>
       <${Phones} devices=${one.devices} may=${can.phones} doing=${doing} on_revoke=${shut_out} />
-      ${can.phones && html`<p><a class="quiet" href=${`/room/invite?keeper=${id}&name=${encodeURIComponent(name)}`}><${Icon} name="plus" size=${20} />${t("people.add_phone")}</a></p>`}
+      ${
+        can.phones &&
+        html`<p><a class="quiet" href=${`/room/invite?keeper=${id}&name=${encodeURIComponent(name)}`}>
+        <${Icon} name="plus" size=${20} />${t("people.add_phone")}</a></p>`
+      }
     </section>
-    ${can.hand_over && html`<${Grave} title=${t("people.hand_over")} why=${t("people.hand_over_why", { name })} words=${t("people.hand_over_do", { name })} on_do=${doing(give)} />`}
-    ${can.remove && html`<${Grave} title=${t("people.remove")} why=${t("people.remove_why", { name })} words=${t("people.remove_do", { name })} on_do=${doing(take_out)} />`}
-    ${can.leave && html`<${Grave} title=${t("people.leave")} why=${t("people.leave_why")} words=${t("people.leave_do", { room: here.about()?.name ?? "" })} on_do=${doing(go_away)} />`}`,
+    ${
+      can.hand_over &&
+      html`<${Grave} title=${t("people.hand_over")} why=${t("people.hand_over_why", { name })}
+      words=${t("people.hand_over_do", { name })} on_do=${doing(give)} />`
+    }
+    ${
+      can.remove &&
+      html`<${Grave} title=${t("people.remove")} why=${t("people.remove_why", { name })}
+      words=${t("people.remove_do", { name })} on_do=${doing(take_out)} />`
+    }
+    ${
+      can.leave &&
+      html`<${Grave} title=${t("people.leave")} why=${t("people.leave_why")}
+      words=${t("people.leave_do", { room: here.about()?.name ?? "" })} on_do=${doing(go_away)} />`
+    }`,
   );
 }
 
-/** @param {{devices: import("../data/people.js").Person["devices"], may: boolean, doing: (work: () => Promise<unknown>) => any, on_revoke: (phone: any) => Promise<unknown>}} props */
+/**
+ * @param {{devices: import("../data/people.js").Person["devices"], may: boolean, doing: (work: () => Promise<unknown>)
+ * => any, on_revoke: (phone: any) => Promise<unknown>}} props
+ */
 function Phones({ devices, may, doing, on_revoke }) {
   const this_phone = useSignal("");
   useEffect(() => void who().then(({ device }) => (this_phone.value = device)), []);
@@ -91,7 +116,12 @@ function Phones({ devices, may, doing, on_revoke }) {
   return html`
     <ul class="lines">${devices.map(
       (one) => html`
-      <li class="line" key=${one.id}><span class="grow">${one.name}<br /><span class="soft small">${one.id === this_phone.value ? t("people.this_phone") : one.last_seen && t("people.seen", { when: ago(one.last_seen, now.value) })}</span></span></li>`,
+      <li class="line" key=${one.id}><span class="grow">${one.name}<br /><span class="soft small">
+        ${
+          one.id === this_phone.value
+            ? t("people.this_phone")
+            : one.last_seen && t("people.seen", { when: ago(one.last_seen, now.value) })
+        }</span></span></li>`,
     )}</ul>
     ${devices.length === 0 && html`<p class="soft">${t("people.no_phone")}</p>`}
     ${
@@ -99,7 +129,11 @@ function Phones({ devices, may, doing, on_revoke }) {
       others.length > 0 &&
       html`
       <p class="soft">${t("people.revoke_why")}</p>
-      <div class="stack">${others.map((one) => html`<button class="quiet grave" key=${one.id} type="button" onClick=${doing(() => on_revoke(one))}>${t("people.revoke", { phone: one.name })}</button>`)}</div>`
+      <div class="stack">
+        ${others.map(
+          (one) => html`<button class="quiet grave" key=${one.id} type="button"
+        onClick=${doing(() => on_revoke(one))}>${t("people.revoke", { phone: one.name })}</button>`,
+        )}</div>`
     }`;
 }
 

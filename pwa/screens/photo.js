@@ -28,7 +28,13 @@ export function Photo({ id }) {
     <${Page} title=${t("kind.photo")} up=${up} aside=${tank && html`<span class="soft">${tank.name}</span>`}>
       <figure><${Picture} photo=${photo} said=${lines.join(" ")} large />
         <figcaption>${lines.map((line) => html`<p key=${line}>${line}</p>`)}
-          <p class="soft small">${t("photo.by", { who: who_said(photo.meta.made_by), when: when(photo.at, now.value) })}</p></figcaption></figure>
-      ${room.value.may("photo") && html`<p class="row section"><a class="quiet" href=${`/correct/photo/${id}`}>${t("photo.correct")}</a><button class="quiet" type="button" onClick=${tap(() => void remove())}>${t("photo.remove")}</button></p>`}
+          <p class="soft small">${t("photo.by", { who: who_said(photo.meta.made_by), when: when(photo.at, now.value) })}
+            </p></figcaption></figure>
+      ${
+        room.value.may("photo") &&
+        html`<p class="row section"><a class="quiet" href=${`/correct/photo/${id}`}>
+        ${t("photo.correct")}</a><button class="quiet" type="button" onClick=${tap(() => void remove())}>
+        ${t("photo.remove")}</button></p>`
+      }
     <//>`;
 }

@@ -89,24 +89,46 @@ export function PlantingEntry({ id, query }) {
     problem.value = no.problem ?? "";
   };
   return html`
-    <${Page} title=${t(corrects ? "life.correct" : "plants.entry")} up=${up} aside=${html`<span class="soft">${tank.name}</span>`}
-      act=${room.value.may("planting") && html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>${ready ? t(`plants.do_${change}`, { what }) : t("life.not_yet")}</button>`}>
+    <${Page} title=${t(corrects ? "life.correct" : "plants.entry")} up=${up}
+      aside=${html`<span class="soft">${tank.name}</span>`}
+      act=${
+        room.value.may("planting") &&
+        html`<button class="main" type="button" disabled=${!ready}
+        onClick=${tap(() => void save())}>${ready ? t(`plants.do_${change}`, { what }) : t("life.not_yet")}</button>`
+      }>
       <${Stands} one=${corrects} />
       <${Failed} text=${problem.value} />
-      <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} on_pick=${(/** @type {string} */ value) => set({ change: value })} />
+      <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change}
+        on_pick=${(/** @type {string} */ value) => set({ change: value })} />
       ${
         change &&
         html`
         <section class="section"><h2>${t("life.which_plants")}</h2>
-          <${KindPicker} rows="plants" near=${near} value=${species} then=${`/tank/${id}/plants/new?${query}`} on_pick=${(/** @type {string} */ key) => set({ species: key })} /></section>
-        ${change === "move_out" && html`<${TankTiles} tank=${its_tank} value=${other_tank} label=${t("life.to_which_tank")} on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
-        <${HowMuch} value=${amount} change=${change} on_value=${(/** @type {string} */ text) => set({ amount: text })} />
-        <${Moment} at=${at} was=${corrects?.at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
-        ${corrects && html`<${WrongTank} was=${id} tank=${kept.value.tank} on_pick=${(/** @type {string} */ tank) => set({ tank })} />`}
-        <${NoteToo} kind="planting" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`
+          <${KindPicker} rows="plants" near=${near} value=${species} then=${`/tank/${id}/plants/new?${query}`}
+            on_pick=${(/** @type {string} */ key) => set({ species: key })} /></section>
+        ${
+          change === "move_out" &&
+          html`<${TankTiles} tank=${its_tank} value=${other_tank}
+          label=${t("life.to_which_tank")} on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />`
+        }
+        <${HowMuch} value=${amount} change=${change} on_value=${(/** @type {string} */ text) => set({ amount: text })}
+          />
+        <${Moment} at=${at} was=${corrects?.at} on_at=${(/** @type {string | undefined} */ moment) =>
+          set({ at: moment })} />
+        ${
+          corrects &&
+          html`<${WrongTank} was=${id} tank=${kept.value.tank}
+          on_pick=${(/** @type {string} */ tank) => set({ tank })} />`
+        }
+        <${NoteToo} kind="planting" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })}
+          errors=${errors.value} />`
       }
       <${Errors} kind="planting" errors=${errors.value} />
-      ${["remove", "trim"].includes(change) && html`<p class="caution small">${contracts().compatibility.cautions[1]}</p>`}
+      ${
+        ["remove", "trim"].includes(change) &&
+        html`<p class="caution small">${contracts().compatibility.cautions[1]}
+        </p>`
+      }
       ${change === "plant" && html`<p class="caution small">${t("plants.caution_new")}</p>`}
       ${change && html`<p class="caution small">${t("life.caution_unplug")}</p>`}
     <//>`;
@@ -123,7 +145,11 @@ const drawn_from = ({ change, species, other_tank, note, ...how }) => ({
   raw: { note },
 });
 
-/** An amount, with what stands behind its words: its tile, or the portions that the corrected record counts. @param {string} amount @param {any} corrects */
+/**
+ * An amount, with what stands behind its words: its tile, or the portions that the corrected record counts.
+ * @param {string} amount
+ * @param {any} corrects
+ */
 function amount_fields(amount, corrects) {
   const amount_code = code_of(AMOUNTS, amount_named, amount);
   const portions = corrects?.portions && amount_said(corrects) === amount ? corrects.portions : undefined;
@@ -139,10 +165,19 @@ function HowMuch({ value, change, on_value }) {
   return html`
     <section class="section"><h2>${t("plants.how_much")}</h2>
       <div class="tiles two" role="group" aria-label=${t("plants.how_much")}>
-        <button type="button" aria-pressed=${!typed && value === ""} onClick=${tap(() => ((own.value = false), on_value("")))}>${t(none)}</button>
-        ${known.map((text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text} onClick=${tap(() => ((own.value = false), on_value(text)))}>${text}</button>`)}
-        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), on_value("")))}>${t("life.own_words")}</button>
+        <button type="button" aria-pressed=${!typed && value === ""}
+          onClick=${tap(() => ((own.value = false), on_value("")))}>${t(none)}</button>
+        ${known.map(
+          (text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text}
+          onClick=${tap(() => ((own.value = false), on_value(text)))}>${text}</button>`,
+        )}
+        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), on_value("")))}>
+          ${t("life.own_words")}</button>
       </div>
-      ${typed && html`<div class="section"><${Fields} specs=${[field_of("planting", "amount")]} raw=${{ amount: value }} on_raw=${(/** @type {any} */ raw) => on_value(raw.amount)} errors=${[]} /></div>`}
+      ${
+        typed &&
+        html`<div class="section"><${Fields} specs=${[field_of("planting", "amount")]} raw=${{ amount: value }}
+        on_raw=${(/** @type {any} */ raw) => on_value(raw.amount)} errors=${[]} /></div>`
+      }
     </section>`;
 }

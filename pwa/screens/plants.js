@@ -21,9 +21,20 @@ export function Plants({ id }) {
   const may = room.value.may("planting");
   return html`
     <${Page} title=${t("plants.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
-      act=${may && html`<a class="main" href=${`/tank/${id}/plants/new`}><${Icon} name="plus" />${t("plants.write")}</a>`}>
-      ${growing.length === 0 && html`<p class="sentence">${t(plantings.length ? "plants.none_left" : "plants.none_yet")}</p>`}
-      <ul class="lines">${growing.map((one) => html`<li key=${one.species}><${Plant} tank=${id} one=${one} may=${may} /></li>`)}</ul>
+      act=${
+        may &&
+        html`<a class="main" href=${`/tank/${id}/plants/new`}><${Icon} name="plus" />${t("plants.write")}
+        </a>`
+      }>
+      ${
+        growing.length === 0 &&
+        html`<p class="sentence">${t(plantings.length ? "plants.none_left" : "plants.none_yet")}
+        </p>`
+      }
+      <ul class="lines">${growing.map(
+        (one) => html`<li key=${one.species}><${Plant} tank=${id} one=${one} may=${may} />
+        </li>`,
+      )}</ul>
       <p class="caution small">${contracts().compatibility.cautions[1]}</p>
       <${LifeLog} tank=${id} kind="planting" />
       <nav class="section" aria-label=${t("life.further")}><ul class="lines">
@@ -33,14 +44,18 @@ export function Plants({ id }) {
     <//>`;
 }
 
-/** One kind: a tap writes something down about it. @param {{tank: string, one: import("../advice/life/plants.js").Growing, may: boolean}} props */
+/**
+ * One kind: a tap writes something down about it.
+ * @param {{tank: string, one: import("../advice/life/plants.js").Growing, may: boolean}} props
+ */
 function Plant({ tank, one, may }) {
   const said = [
     one.amounts.map(amount_said).join(", "),
     t("life.since", { when: when(one.since, now.value) }),
     one.last_trim && t("plants.trimmed_last", { when: when(one.last_trim, now.value) }),
   ].filter(Boolean);
-  const inside = html`<span class="grow"><b>${name_of("plants", one.species)}</b><br /><span class="soft small">${said.join("\u00a0· ")}</span></span>`;
+  const inside = html`<span class="grow"><b>${name_of("plants", one.species)}</b><br /><span class="soft small">
+    ${said.join("\u00a0· ")}</span></span>`;
   return may
     ? html`<a class="line" href=${`/tank/${tank}/plants/new?species=${encodeURIComponent(one.species)}`}>${inside}</a>`
     : html`<div class="line">${inside}</div>`;

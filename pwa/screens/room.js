@@ -20,8 +20,16 @@ export function Room() {
     <${Page} title=${about?.name ?? t("room.title")} place="room" aside=${html`<span></span>`}>
       <${Sharing} state=${state} ended=${Boolean(about?.ended)} />
       <ul class="lines section">
-        ${refused > 0 && html`<${Way} to="/room/needs-you" title=${t("needs_you.title")} said=${t("needs_you.count", { count: refused })} icon="needs" />`}
-        ${state.joined && html`<${Way} to="/room/people" title=${t("people.title")} said=${t("room.you_are", { role: t(`role.${about?.role}`) })} />`}
+        ${
+          refused > 0 &&
+          html`<${Way} to="/room/needs-you" title=${t("needs_you.title")}
+          said=${t("needs_you.count", { count: refused })} icon="needs" />`
+        }
+        ${
+          state.joined &&
+          html`<${Way} to="/room/people" title=${t("people.title")}
+          said=${t("room.you_are", { role: t(`role.${about?.role}`) })} />`
+        }
         <${Way} to="/room/rooms" title=${t("rooms.title")} said=${t("rooms.count", { count: rooms.value })} />
         ${!about?.ended && html`<${Way} to="/away" title=${t("away.title")} said=${t("away.short")} />`}
         <${Way} to="/room/copy" title=${t("archive.title")} said=${t("archive.short")} />
@@ -32,7 +40,10 @@ export function Room() {
         html`
         <${Settings} kind="test_kit" said=${(/** @type {any} */ kit) => parameter_name(kit.parameter)} />
         <${Settings} kind="source_water" said=${(/** @type {any} */ one) => t(`disinfectant.${one.disinfectant}`)} />
-        <${Settings} kind="label" said=${(/** @type {any} */ one) => t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: litres_said(one.per_l) })} />
+        <${Settings} kind="label"
+          said=${(/** @type {any} */ one) =>
+            t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: litres_said(one.per_l) })}
+          />
         <${Settings} kind="own_species" said=${(/** @type {any} */ one) => measured(one.length_cm, "cm", 1)} />
         <${Settings} kind="own_plant" said=${() => ""} />`
       }
@@ -41,7 +52,8 @@ export function Room() {
 
 /** @param {{to: string, title: string, said: string, icon?: string}} props */
 const Way = ({ to, title, said, icon }) => html`
-  <li><a class="line" href=${to}>${icon && html`<${Icon} name=${icon} />`}<span class="grow"><b>${title}</b><br /><span class="soft small">${said}</span></span></a></li>`;
+  <li><a class="line" href=${to}>${icon && html`<${Icon} name=${icon} />`}<span class="grow"><b>${title}</b><br /><span
+    class="soft small">${said}</span></span></a></li>`;
 
 /** @param {{state: any, ended: boolean}} props */
 function Sharing({ state, ended }) {
@@ -62,13 +74,36 @@ function Sharing({ state, ended }) {
           ? html`<p class="sentence">${t("problem.ended")}</p>`
           : html`<p class="sentence">${t(`sharing.${first.line}`, { count: first.count })}</p>`
       }
-      ${(ended && first.line !== "all_long" ? [first, ...more] : more).map(({ line, count }) => html`<p key=${line}>${t(`sharing.${line}`, { count })}</p>`)}
+      ${(ended && first.line !== "all_long" ? [first, ...more] : more).map(
+        ({ line, count }) => html`<p key=${line}>
+        ${t(`sharing.${line}`, { count })}</p>`,
+      )}
       ${joined && lastShared && html`<p class="soft">${t("sharing.last", { when: when(lastShared, here) })}</p>`}
-      ${joined && clocks_differ(here, now.value) && html`<p class="soft">${t("sharing.clock", { here: when(here, now.value), there: when(now.value, now.value) })}</p>`}
-      ${!online.value ? html`<p class="soft">${t("sharing.offline")}</p>` : problem && !ended && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${t(`problem.${problem}`)}</span></p>`}
+      ${
+        joined &&
+        clocks_differ(here, now.value) &&
+        html`<p class="soft">
+        ${t("sharing.clock", { here: when(here, now.value), there: when(now.value, now.value) })}</p>`
+      }
+      ${
+        !online.value
+          ? html`<p class="soft">${t("sharing.offline")}</p>`
+          : problem &&
+            !ended &&
+            html`<p class="wrong">
+        <${Icon} name="needs" size=${20} /><span>${t(`problem.${problem}`)}</span></p>`
+      }
       <div class="row">
-        ${joined && html`<button class="quiet" type="button" disabled=${trying.value} onClick=${tap(() => void share())}>${t(trying.value ? "sharing.trying" : "sharing.now")}</button>`}
-        ${problem === "upgrade" && html`<button class="quiet" type="button" onClick=${tap(() => void newer())}>${t("sharing.newer")}</button>`}
+        ${
+          joined &&
+          html`<button class="quiet" type="button" disabled=${trying.value}
+          onClick=${tap(() => void share())}>${t(trying.value ? "sharing.trying" : "sharing.now")}</button>`
+        }
+        ${
+          problem === "upgrade" &&
+          html`<button class="quiet" type="button" onClick=${tap(() => void newer())}>
+          ${t("sharing.newer")}</button>`
+        }
       </div>
       ${!joined && !ended && html`<p class="soft">${t("sharing.how_to_join")}</p>`}
     </section>`;
@@ -82,7 +117,12 @@ const Settings = ({ kind, said }) => html`
       .filter((one) => !one.retired)
       .map(
         (one) => html`
-      <li key=${one.id}><a class="line" href=${`/room/${kind}/${one.id}`}><span><b>${one.name}</b><br /><span class="soft small">${said(one)}</span></span></a></li>`,
+      <li key=${one.id}><a class="line" href=${`/room/${kind}/${one.id}`}><span><b>${one.name}</b><br /><span
+        class="soft small">${said(one)}</span></span></a></li>`,
       )}</ul>
-    ${room.value.may(kind) && html`<p><a class="quiet" href=${`/room/${kind}/new`}><${Icon} name="plus" size=${20} />${t(`water.new_${kind}`)}</a></p>`}
+    ${
+      room.value.may(kind) &&
+      html`<p><a class="quiet" href=${`/room/${kind}/new`}><${Icon} name="plus" size=${20} />
+      ${t(`water.new_${kind}`)}</a></p>`
+    }
   </section>`;

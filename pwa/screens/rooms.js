@@ -27,16 +27,24 @@ export function Rooms({ enter }) {
   return html`
     <${Page} title=${t("rooms.title")} place="room" up="/room" aside=${html`<span></span>`}>
       <ul class="lines">${found.value.map((one) => {
-        const said = html`<span class="grow"><b>${one.name ?? t("rooms.local")}</b><br /><span class="soft small">${room_said(one).join(", ")}</span></span>`;
+        const said = html`<span class="grow"><b>${one.name ?? t("rooms.local")}</b><br /><span class="soft small">
+          ${room_said(one).join(", ")}</span></span>`;
         return html`<li key=${one.id}>${
           one.id === room.value.id
-            ? html`<div class="line" aria-current="true">${said}<span class="row tight"><${Icon} name="room" size=${20} />${t("rooms.here")}</span></div>`
-            : html`<button class="line whole" type="button" onClick=${tap(() => void open(one.id))}>${said}<span class="onward" aria-hidden="true"></span></button>`
+            ? html`<div class="line" aria-current="true">${said}<span class="row tight"><${Icon} name="room" size=${20}
+              />${t("rooms.here")}</span></div>`
+            : html`<button class="line whole" type="button" onClick=${tap(() => void open(one.id))}>${said}<span
+              class="onward" aria-hidden="true"></span></button>`
         }</li>`;
       })}</ul>
       ${about?.ended && html`<${Forget} about=${about} left=${needs_you.length} on_done=${enter} />`}
       ${about?.role === "owner" && html`<${Rename} key=${`${about.id} ${about.name}`} name=${about.name} />`}
-      ${signed_in.value ? html`<${NewRoom} enter=${enter} />` : html`<p class="soft section">${t("rooms.need_link")}</p>`}
+      ${
+        signed_in.value
+          ? html`<${NewRoom} enter=${enter} />`
+          : html`<p class="soft section">${t("rooms.need_link")}
+        </p>`
+      }
     <//>`;
 }
 
@@ -62,7 +70,8 @@ function Forget({ about, left, on_done }) {
     await on_done();
     say(t("rooms.forgotten", { name: about.name }));
   };
-  return html`<section class="section"><p>${t("rooms.forget_why")}</p><p><button class="quiet grave" type="button" onClick=${tap(() => void drop())}>${t("rooms.forget")}</button></p></section>`;
+  return html`<section class="section"><p>${t("rooms.forget_why")}</p><p><button class="quiet grave" type="button"
+    onClick=${tap(() => void drop())}>${t("rooms.forget")}</button></p></section>`;
 }
 
 /** @param {{name: string}} props */
@@ -80,8 +89,10 @@ function Rename({ name }) {
     if (await ask(() => call(wanted))) offer_undo(t("rooms.renamed", { name: wanted }), () => call(name));
   };
   return html`
-    <section class="section"><${Name} id="rename" label=${t("rooms.rename")} value=${kept.value} on_value=${(/** @type {string} */ text) => (kept.value = text)} />
-      <button class="quiet" type="button" disabled=${busy.value || !wanted || wanted === name} onClick=${tap(() => void save())}>${t("setting.save")}</button>
+    <section class="section"><${Name} id="rename" label=${t("rooms.rename")} value=${kept.value}
+      on_value=${(/** @type {string} */ text) => (kept.value = text)} />
+      <button class="quiet" type="button" disabled=${busy.value || !wanted || wanted === name}
+        onClick=${tap(() => void save())}>${t("setting.save")}</button>
       <${Problem} text=${problem.value} />
     </section>`;
 }
@@ -103,8 +114,10 @@ function NewRoom({ enter }) {
   };
   return html`
     <section class="section"><h2>${t("rooms.new")}</h2><p class="soft">${t("rooms.new_why")}</p>
-      <${Name} id="new-room" label=${t("rooms.name")} value=${kept.value} on_value=${(/** @type {string} */ text) => (kept.value = text)} />
-      <button class="quiet" type="button" disabled=${busy.value || !name} onClick=${tap(() => void make())}>${t("rooms.make")}</button>
+      <${Name} id="new-room" label=${t("rooms.name")} value=${kept.value} on_value=${(/** @type {string} */ text) =>
+        (kept.value = text)} />
+      <button class="quiet" type="button" disabled=${busy.value || !name} onClick=${tap(() => void make())}>
+        ${t("rooms.make")}</button>
       <${Problem} text=${problem.value} />
     </section>`;
 }
@@ -112,4 +125,5 @@ function NewRoom({ enter }) {
 /** @param {{id: string, label: string, value: string, on_value: (text: string) => void}} props */
 const Name = ({ id, label, value, on_value }) => html`
   <div class="field"><label for=${id}>${label}</label>
-    <input id=${id} type="text" maxlength="60" autocomplete="off" value=${value} onInput=${(/** @type {any} */ e) => on_value(e.target.value)} /></div>`;
+    <input id=${id} type="text" maxlength="60" autocomplete="off" value=${value}
+      onInput=${(/** @type {any} */ e) => on_value(e.target.value)} /></div>`;

@@ -20,8 +20,17 @@ export function Round() {
   return html`
     <${Page} title=${t("round.title")} place="round" book>
       <p class="date">${day(now.value)}</p>
-      ${in_round(sheet_now(all("away_sheet"), now.value), now.value) && html`<p class="beside-margin"><a class="quiet" href="/away">${t("away.title")}</a></p>`}
-      ${tanks.length === 0 && plans().length === 0 && html`<p class="beside-margin"><a class="quiet" href="/tanks">${t("round.all_away")}</a></p>`}
+      ${
+        in_round(sheet_now(all("away_sheet"), now.value), now.value) &&
+        html`<p class="beside-margin"><a class="quiet"
+        href="/away">${t("away.title")}</a></p>`
+      }
+      ${
+        tanks.length === 0 &&
+        plans().length === 0 &&
+        html`<p class="beside-margin"><a class="quiet" href="/tanks">
+        ${t("round.all_away")}</a></p>`
+      }
       <ol>${tanks.map((tank, i) => html`<${Stop} key=${tank.id} tank=${tank} place=${i + 1} />`)}
         <${RoomTasks} /></ol>
       <${FeedAll} tanks=${tanks} />
@@ -46,8 +55,18 @@ function Stop({ tank, place }) {
         </div>
         <${DueTasks} tank=${tank.id} label=${t("tasks.of", { tank: tank.name })} />
         <div class="row">
-          ${room.value.may("reading") && html`<a class=${changing || (advice.act === "nothing" && !advice.test_due) ? "quiet tall" : "main grow"} href=${`/tank/${tank.id}/test`}>${t("test.do")}</a>`}
-          ${changing && room.value.may("water_change") && html`<a class="main grow" href=${`/tank/${tank.id}/change`}>${t("change.do")}</a>`}
+          ${
+            room.value.may("reading") &&
+            html`<a class=${
+              changing || (advice.act === "nothing" && !advice.test_due) ? "quiet tall" : "main grow"
+            } href=${`/tank/${tank.id}/test`}>${t("test.do")}</a>`
+          }
+          ${
+            changing &&
+            room.value.may("water_change") &&
+            html`<a class="main grow" href=${`/tank/${tank.id}/change`}>
+            ${t("change.do")}</a>`
+          }
         </div>
       </div>
     </li>`;
@@ -62,7 +81,11 @@ const RoomTasks = () =>
 
 const FirstTank = () => html`
   <${Page} title=${t("round.title")} place="round" book
-    act=${room.value.may("tank") && html`<a class="main" href="/tanks/new"><${Icon} name="plus" />${t("tank.first")}</a>`}>
+    act=${
+      room.value.may("tank") &&
+      html`<a class="main" href="/tanks/new"><${Icon} name="plus" />${t("tank.first")}
+      </a>`
+    }>
     <div class="entry">
       <span class="in-margin" aria-hidden="true">1</span>
       <div>
@@ -74,6 +97,7 @@ const FirstTank = () => html`
 
 /** The open room has ended for this keeper: its tanks are gone from here. */
 const Ended = () => html`
-  <${Page} title=${t("round.title")} place="round" act=${html`<a class="main" href="/room/rooms">${t("rooms.title")}</a>`}>
+  <${Page} title=${t("round.title")} place="round" act=${html`<a class="main" href="/room/rooms">${t("rooms.title")}
+    </a>`}>
     <p class="sentence">${t("rooms.none_here")}</p>
   <//>`;

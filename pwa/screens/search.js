@@ -34,16 +34,28 @@ export function Search() {
   return html`
     <${Page} title=${t("search.title")} up="/tanks">
       <div class="field"><label for="search">${t("search.words")}</label>
-        <input id="search" type="search" autocomplete="off" enterkeyhint="search" value=${words.value} onInput=${(/** @type {any} */ e) => (words.value = e.target.value)} /></div>
-      <p class="soft" role="status">${words.value.trim() === "" ? t("search.why") : count ? t("search.found", { count }) : t("search.nothing", { words: words.value.trim() })}</p>
+        <input id="search" type="search" autocomplete="off" enterkeyhint="search" value=${words.value}
+          onInput=${(/** @type {any} */ e) => (words.value = e.target.value)} /></div>
+      <p class="soft" role="status">${
+        words.value.trim() === ""
+          ? t("search.why")
+          : count
+            ? t("search.found", { count })
+            : t("search.nothing", { words: words.value.trim() })
+      }</p>
       ${groups.map(
         ({ kind, found }) => html`
         <section class="section" key=${kind}><h2>${t(`search.group_${kind}`)}</h2>
           <ul class="lines">${found.slice(0, MOST).map(
             (one) => html`
-            <li key=${one.path + one.title}><a class="line" href=${one.path}><span class="grow"><b>${cut(one.title)}</b>${one.also && html`<br /><span class="soft small">${one.also}</span>`}</span></a></li>`,
+            <li key=${one.path + one.title}><a class="line" href=${one.path}><span class="grow"><b>${cut(one.title)}</b>
+              ${one.also && html`<br /><span class="soft small">${one.also}</span>`}</span></a></li>`,
           )}</ul>
-          ${found.length > MOST && html`<p class="soft small">${t("life.more_rows", { count: found.length - MOST })}</p>`}
+          ${
+            found.length > MOST &&
+            html`<p class="soft small">${t("life.more_rows", { count: found.length - MOST })}
+            </p>`
+          }
         </section>`,
       )}
     <//>`;

@@ -107,18 +107,29 @@ export function Setting({ kind, id, query }) {
   const strays = refused.value.filter((one) => !known.includes(one.field.split(".")[0]));
 
   return html`
-    <${Page} title=${t(`setting.${kind}`)} up=${then} news=${html`<${Meanwhile} opened=${opened} held=${held} names=${known} />`}
-      act=${html`<button class="main" type="button" disabled=${!room.value.may(kind)} onClick=${tap(() => void save())}>${t("setting.save")}</button>`}>
+    <${Page} title=${t(`setting.${kind}`)} up=${then} news=${html`<${Meanwhile} opened=${opened} held=${held}
+      names=${known} />`}
+      act=${html`<button class="main" type="button" disabled=${!room.value.may(kind)} onClick=${tap(() => void save())}>
+        ${t("setting.save")}</button>`}>
       ${held && BY_NAME.includes(kind) && html`<h2>${held.name}</h2>`}
       <p class="soft">${t(room.value.may(kind) ? `setting.${kind}_why` : "looking_only.this")}</p>
-      <${Fields} specs=${specs} raw=${kept.value} on_raw=${(/** @type {any} */ raw) => ((kept.value = kind === "test_kit" ? of_parameter(kept.value, raw) : raw), (refused.value = []))} errors=${refused.value} tried=${tried.value} />
+      <${Fields} specs=${specs} raw=${kept.value}
+        on_raw=${(/** @type {any} */ raw) => ((kept.value = kind === "test_kit" ? of_parameter(kept.value, raw) : raw), (refused.value = []))} errors=${refused.value} tried=${tried.value} />
       ${strays.map((one) => html`<${Wrong} error=${one} />`)}
       ${held && html`<${Authors} meta=${held.meta} />`}
-      ${id && room.value.may(kind) && html`<p><button class="quiet" type="button" onClick=${tap(() => void drop())}>${t("setting.remove")}</button></p>`}
+      ${
+        id &&
+        room.value.may(kind) &&
+        html`<p><button class="quiet" type="button" onClick=${tap(() => void drop())}>
+        ${t("setting.remove")}</button></p>`
+      }
     <//>`;
 }
 
-/** A new kit for a parameter starts as such kits usually are; its steps are the keeper's to copy. @param {string} parameter */
+/**
+ * A new kit for a parameter starts as such kits usually are; its steps are the keeper's to copy.
+ * @param {string} parameter
+ */
 const kit_like = (parameter) => {
   const { entry, basis } = common_kit(parameter);
   return { parameter, entry, ...(basis ? { basis } : {}), ...(UNITS[parameter] ? { unit: UNITS[parameter] } : {}) };

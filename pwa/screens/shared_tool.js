@@ -50,14 +50,23 @@ export function SharedTool({ id }) {
   };
   return html`
     <${Page} title=${t("tool.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
-      act=${room.value.may("shared_tool") && html`<button class="main" type="button" disabled=${!other_tank || no_moment(at)} onClick=${tap(() => void save())}>${other_tank ? t("tool.do", { what, other: tank_name(other_tank) }) : t("life.not_yet")}</button>`}>
+      act=${
+        room.value.may("shared_tool") &&
+        html`<button class="main" type="button"
+        disabled=${!other_tank || no_moment(at)} onClick=${tap(() => void save())}>
+        ${other_tank ? t("tool.do", { what, other: tank_name(other_tank) }) : t("life.not_yet")}</button>`
+      }>
       <${Failed} text=${problem.value} />
       <p>${t("tool.why")}</p>
-      <${TankTiles} tank=${id} value=${other_tank} label=${t("tool.which_tank")} on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />
-      <${ChoiceTiles} label=${t("tool.what")} choices=${choices("tool")} value=${tool} on_pick=${(/** @type {string} */ value) => set({ tool: value })} />
-      <${ChoiceTiles} label=${field_of("shared_tool", "order").label} choices=${choices("order")} value=${order} on_pick=${(/** @type {string} */ value) => set({ order: value })} />
+      <${TankTiles} tank=${id} value=${other_tank} label=${t("tool.which_tank")}
+        on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />
+      <${ChoiceTiles} label=${t("tool.what")} choices=${choices("tool")} value=${tool}
+        on_pick=${(/** @type {string} */ value) => set({ tool: value })} />
+      <${ChoiceTiles} label=${field_of("shared_tool", "order").label} choices=${choices("order")} value=${order}
+        on_pick=${(/** @type {string} */ value) => set({ order: value })} />
       <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
-      <${NoteToo} kind="shared_tool" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />
+      <${NoteToo} kind="shared_tool" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })}
+        errors=${errors.value} />
       <${Errors} kind="shared_tool" errors=${errors.value} />
       <p class="caution small">${t("trace.caution_tools")}</p>
     <//>`;

@@ -1,4 +1,7 @@
-/** The animals of one tank: who lives here, what they weigh, what the tank can bear, who gets on with whom, and what was written down. */
+/**
+ * The animals of one tank: who lives here, what they weigh, what the tank can bear, who gets on with whom, and what was
+ * written down.
+ */
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { room_for } from "../advice/forecast/readiness.js";
@@ -31,16 +34,36 @@ export function Stock({ id }) {
   const may = room.value.may("stock_change");
   return html`
     <${Page} title=${t("stock.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
-      act=${may && html`<a class="main" href=${`/tank/${id}/stock/new`}><${Icon} name="plus" />${t("stock.write")}</a>`}>
-      ${animals.length === 0 && html`<p class="sentence">${t(changes.length ? "stock.none_left" : "stock.none_yet")}</p>`}
-      <ul class="lines">${animals.map((one) => html`<li key=${one.species}><${Animals} tank=${id} one=${one} may=${may} /></li>`)}</ul>
-      ${lacking.map(({ change, missing }) => html`<p class="caution small" key=${change.id}>${t("stock.lacking", { count: missing, name: name_of("species", change.species), when: when(change.at, now.value) })}</p>`)}
+      act=${
+        may &&
+        html`<a class="main" href=${`/tank/${id}/stock/new`}><${Icon} name="plus" />${t("stock.write")}
+        </a>`
+      }>
+      ${
+        animals.length === 0 &&
+        html`<p class="sentence">${t(changes.length ? "stock.none_left" : "stock.none_yet")}
+        </p>`
+      }
+      <ul class="lines">${animals.map(
+        (one) => html`<li key=${one.species}><${Animals} tank=${id} one=${one} may=${may}
+        /></li>`,
+      )}</ul>
+      ${lacking.map(
+        ({ change, missing }) => html`<p class="caution small" key=${change.id}>
+        ${t("stock.lacking", {
+          count: missing,
+          name: name_of("species", change.species),
+          when: when(change.at, now.value),
+        })}</p>`,
+      )}
       ${
         death &&
         html`
         <section class="section"><h2>${t("stock.after_death")}</h2>
-          <p>${t("stock.after_death_why", { name: name_of("species", death.species), when: when(death.at, now.value) })}</p>
-          <div class="row"><a class="quiet" href=${`/trace?tank=${id}&days=30`}>${t("trace.who")}</a><a class="quiet" href=${`/tank/${id}/test`}>${t("stock.test_now")}</a></div>
+          <p>${t("stock.after_death_why", { name: name_of("species", death.species), when: when(death.at, now.value) })}
+            </p>
+          <div class="row"><a class="quiet" href=${`/trace?tank=${id}&days=30`}>${t("trace.who")}</a><a class="quiet"
+            href=${`/tank/${id}/test`}>${t("stock.test_now")}</a></div>
         </section>`
       }
       ${
@@ -59,7 +82,10 @@ export function Stock({ id }) {
     <//>`;
 }
 
-/** One kind: a tap writes something down about it. @param {{tank: string, one: import("../advice/life/stock.js").Kept, may: boolean}} props */
+/**
+ * One kind: a tap writes something down about it.
+ * @param {{tank: string, one: import("../advice/life/stock.js").Kept, may: boolean}} props
+ */
 function Animals({ tank, one, may }) {
   const said = [
     one.length_cm !== undefined && measured(one.length_cm, "cm", 1),
@@ -67,7 +93,8 @@ function Animals({ tank, one, may }) {
     one.born > 0 && t("stock.born", { count: one.born }),
     one.died > 0 && t("stock.died", { count: one.died }),
   ].filter(Boolean);
-  const inside = html`<span class="grow"><b>${name_of("species", one.species)}</b><br /><span class="soft small">${said.join("\u00a0· ")}</span></span><span class="found"><b>${short(one.count, 0)}</b></span>`;
+  const inside = html`<span class="grow"><b>${name_of("species", one.species)}</b><br /><span class="soft small">
+    ${said.join("\u00a0· ")}</span></span><span class="found"><b>${short(one.count, 0)}</b></span>`;
   return may
     ? html`<a class="line" href=${`/tank/${tank}/stock/new?species=${encodeURIComponent(one.species)}`}>${inside}</a>`
     : html`<div class="line">${inside}</div>`;
@@ -79,7 +106,8 @@ function Mass({ animals }) {
   if (!mass) return html`<p class="soft section">${t("stock.no_mass")}</p>`;
   return html`
     <section class="section"><h2>${t("stock.mass")}</h2>
-      <p>${t(mass.measured ? "stock.mass_is" : "stock.mass_grown", { grams: about_g(mass.total_g) })}${mass.unknown.length > 0 && html` ${t("stock.mass_without", { names: mass.unknown.join(", ") })}`}</p>
+      <p>${t(mass.measured ? "stock.mass_is" : "stock.mass_grown", { grams: about_g(mass.total_g) })}
+        ${mass.unknown.length > 0 && html` ${t("stock.mass_without", { names: mass.unknown.join(", ") })}`}</p>
       <${KnownFrom} name="animal_mass" input=${mass.input} answer=${mass.answer} />
     </section>`;
 }

@@ -112,35 +112,75 @@ export function StockEntry({ id, query }) {
   };
   const then = `/tank/${id}/stock/new?${query}`;
   return html`
-    <${Page} title=${t(corrects ? "life.correct" : "stock.entry")} up=${up} aside=${html`<span class="soft">${tank.name}</span>`}
-      act=${room.value.may("stock_change") && html`<button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>${ready ? t(`stock.do_${change}`, { what }) : t("life.not_yet")}</button>`}>
+    <${Page} title=${t(corrects ? "life.correct" : "stock.entry")} up=${up} aside=${html`<span class="soft">${tank.name}
+      </span>`}
+      act=${
+        room.value.may("stock_change") &&
+        html`<button class="main" type="button" disabled=${!ready}
+        onClick=${tap(() => void save())}>${ready ? t(`stock.do_${change}`, { what }) : t("life.not_yet")}</button>`
+      }>
       <${Stands} one=${corrects} />
       <${Failed} text=${problem.value} />
-      <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change} on_pick=${(/** @type {string} */ value) => set({ change: value })} />
+      <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change}
+        on_pick=${(/** @type {string} */ value) => set({ change: value })} />
       ${
         change &&
         html`
         ${change === "death" && html`<p class="section">${t("stock.sorry")}</p>`}
         <section class="section"><h2>${t("life.which_species")}</h2>
-          <${KindPicker} rows="species" near=${near} value=${species} then=${then} on_pick=${(/** @type {string} */ key) => set({ species: key, length: "" })} /></section>
+          <${KindPicker} rows="species" near=${near} value=${species} then=${then}
+            on_pick=${(/** @type {string} */ key) => set({ species: key, length: "" })} /></section>
         <section class="section"><h2>${t("stock.how_many")}</h2>
-          <${Amount} label=${t("stock.how_many")} unit="" value=${count} typed=${kept.value.count || null} step=${1} least=${1} most=${field_of("stock_change", "count").max} on_type=${(/** @type {string} */ text) => set({ count: text })} />
-          ${missing > 0 && species && html`<p class="soft center">${t("stock.more_than_known", { count: here?.count ?? 0 })}</p>`}</section>
-        ${change === "move_out" && html`<${TankTiles} tank=${its_tank} value=${other_tank} label=${t("life.to_which_tank")} on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />`}
-        ${change === "death" && html`<${Cause} value=${cause} on_value=${(/** @type {string} */ text) => set({ cause: text })} />`}
+          <${Amount} label=${t("stock.how_many")} unit="" value=${count} typed=${kept.value.count || null} step=${1}
+            least=${1} most=${field_of("stock_change", "count").max}
+            on_type=${(/** @type {string} */ text) => set({ count: text })} />
+          ${
+            missing > 0 &&
+            species &&
+            html`<p class="soft center">
+            ${t("stock.more_than_known", { count: here?.count ?? 0 })}</p>`
+          }</section>
+        ${
+          change === "move_out" &&
+          html`<${TankTiles} tank=${its_tank} value=${other_tank}
+          label=${t("life.to_which_tank")} on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />`
+        }
+        ${
+          change === "death" &&
+          html`<${Cause} value=${cause} on_value=${(/** @type {string} */ text) => set({ cause: text })} />`
+        }
         ${
           species &&
           html`
           <details class="more section" open=${length_cm !== undefined}>
-            <summary>${length_cm === undefined ? t("stock.length_open") : t("stock.length_is", { length: measured(length_cm, "cm", 1) })}</summary>
+            <summary>${
+              length_cm === undefined
+                ? t("stock.length_open")
+                : t("stock.length_is", { length: measured(length_cm, "cm", 1) })
+            }</summary>
             <p class="soft">${t("stock.length_why")}</p>
-            <${Amount} label=${t("stock.length")} unit=${ruler.label} value=${ruler.show(length_cm ?? known_cm ?? COMMON_CM)} typed=${ruler.text(kept.value.length, kept.value.length_unit) || null} step=${ruler.unit === "cm" ? 0.5 : 0.25} least=${ruler.show(field_of("stock_change", "length_cm").min)} most=${ruler.show(field_of("stock_change", "length_cm").max)} on_type=${set_length} />
-            ${length_cm === undefined && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => set({ length: String(known_cm ?? COMMON_CM), length_unit: "cm" }))}>${t("stock.length_take", { length: measured(known_cm ?? COMMON_CM, "cm", 1) })}</button></p>`}
+            <${Amount} label=${t("stock.length")} unit=${ruler.label}
+              value=${ruler.show(length_cm ?? known_cm ?? COMMON_CM)}
+              typed=${ruler.text(kept.value.length, kept.value.length_unit) || null}
+              step=${ruler.unit === "cm" ? 0.5 : 0.25} least=${ruler.show(field_of("stock_change", "length_cm").min)}
+              most=${ruler.show(field_of("stock_change", "length_cm").max)} on_type=${set_length} />
+            ${
+              length_cm === undefined &&
+              html`<p class="center"><button class="quiet" type="button"
+              onClick=${tap(() => set({ length: String(known_cm ?? COMMON_CM), length_unit: "cm" }))}>
+              ${t("stock.length_take", { length: measured(known_cm ?? COMMON_CM, "cm", 1) })}</button></p>`
+            }
           </details>`
         }
-        <${Moment} at=${at} was=${corrects?.at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
-        ${corrects && html`<${WrongTank} was=${id} tank=${kept.value.tank} on_pick=${(/** @type {string} */ tank) => set({ tank })} />`}
-        <${NoteToo} kind="stock_change" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })} errors=${errors.value} />`
+        <${Moment} at=${at} was=${corrects?.at} on_at=${(/** @type {string | undefined} */ moment) =>
+          set({ at: moment })} />
+        ${
+          corrects &&
+          html`<${WrongTank} was=${id} tank=${kept.value.tank}
+          on_pick=${(/** @type {string} */ tank) => set({ tank })} />`
+        }
+        <${NoteToo} kind="stock_change" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })}
+          errors=${errors.value} />`
       }
       <${Errors} kind="stock_change" errors=${errors.value} />
       ${cautions(change).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
@@ -165,7 +205,12 @@ const drawn_from = ({ change, species, count, length_cm, cause, cause_code, othe
   raw: { note },
 });
 
-/** For what goes the kinds that are here; for what comes those too, and those written down last in the room. @param {boolean} going @param {any[]} animals @param {any[]} gone */
+/**
+ * For what goes the kinds that are here; for what comes those too, and those written down last in the room.
+ * @param {boolean} going
+ * @param {any[]} animals
+ * @param {any[]} gone
+ */
 function near_kinds(going, animals, gone) {
   const here = animals.map((one) => one.species);
   const more = going ? gone.map((one) => one.species) : recent_kinds(all("stock_change"), NEAR);
@@ -180,10 +225,18 @@ function Cause({ value, on_value }) {
   return html`
     <section class="section"><h2>${t("stock.cause")}</h2>
       <div class="tiles two" role="group" aria-label=${t("stock.cause")}>
-        ${known.map((text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text} onClick=${tap(() => ((own.value = false), on_value(value === text ? "" : text)))}>${text}</button>`)}
-        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), on_value("")))}>${t("life.own_words")}</button>
+        ${known.map(
+          (text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text}
+          onClick=${tap(() => ((own.value = false), on_value(value === text ? "" : text)))}>${text}</button>`,
+        )}
+        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), on_value("")))}>
+          ${t("life.own_words")}</button>
       </div>
-      ${typed && html`<div class="section"><${Fields} specs=${[field_of("stock_change", "cause")]} raw=${{ cause: value }} on_raw=${(/** @type {any} */ raw) => on_value(raw.cause)} errors=${[]} /></div>`}
+      ${
+        typed &&
+        html`<div class="section"><${Fields} specs=${[field_of("stock_change", "cause")]}
+        raw=${{ cause: value }} on_raw=${(/** @type {any} */ raw) => on_value(raw.cause)} errors=${[]} /></div>`
+      }
     </section>`;
 }
 

@@ -42,7 +42,9 @@ function Running({ tank }) {
   const { facts, advice } = advice_for(tank);
   const room_taken = use_held_height(`tank ${id}`, is_last_word(advice));
   return html`
-    <${Page} title=${tank.name} up="/" place="round" aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`} act=${html`<${Actions} id=${id} advice=${advice} />`}>
+    <${Page} title=${tank.name} up="/" place="round"
+      aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`}
+      act=${html`<${Actions} id=${id} advice=${advice} />`}>
       <section class="room-taken" ref=${room_taken} aria-label=${t("tank.now")}>
         <${State} advice=${advice} />
         <${Sentence} advice=${advice} now=${now.value} />
@@ -56,12 +58,15 @@ function Running({ tank }) {
         <ul class="lines">
           <li><a class="line" href=${`/tank/${id}/outlook`}>${t("outlook.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/trends`}>${t("trends.title")}</a></li>
-          <li><a class="line" href=${`/tank/${id}/stock`}><span>${t("stock.title")}<br /><span class="soft small">${stock_said(facts)}</span></span></a></li>
+          <li><a class="line" href=${`/tank/${id}/stock`}><span>${t("stock.title")}<br /><span class="soft small">
+            ${stock_said(facts)}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/plants`}>${t("plants.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/history`}>${t("history.title")}</a></li>
           <li><a class="line" href=${`/trace?tank=${id}&days=30`}>${t("trace.way")}</a></li>
-          <li><a class="line" href=${`/tank/${id}/tasks`}><span>${t("tasks.title")}<br /><span class="soft small">${tasks_said(id)}</span></span></a></li>
-          <li><a class="line" href=${`/tank/${id}/water`}><span>${t("water.title")}<br /><span class="soft small">${water_said(facts)}</span></span></a></li>
+          <li><a class="line" href=${`/tank/${id}/tasks`}><span>${t("tasks.title")}<br /><span class="soft small">
+            ${tasks_said(id)}</span></span></a></li>
+          <li><a class="line" href=${`/tank/${id}/water`}><span>${t("water.title")}<br /><span class="soft small">
+            ${water_said(facts)}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/label`}>${t("labels.title_one")}</a></li>
           ${room.value.may("tank") && html`<li><a class="line" href=${`/tank/${id}/edit`}>${t("tank.edit")}</a></li>`}
         </ul>
@@ -69,14 +74,22 @@ function Running({ tank }) {
     <//>`;
 }
 
-/** What is to be done is the primary; once nothing is, the way on to the next tank. Each keeps its place whatever is primary. @param {{id: string, advice: any}} props */
+/**
+ * What is to be done is the primary; once nothing is, the way on to the next tank. Each keeps its place whatever is
+ * primary.
+ * @param {{id: string, advice: any}} props
+ */
 const Actions = ({ id, advice }) => {
   const next = next_tank(id);
   const main = next ? "next" : advice.act === "change" ? "change" : "test";
   const of = (/** @type {string} */ name) => (main === name ? "main even" : "quiet tall even");
   return html`
     ${room.value.may("reading") && html`<a class=${of("test")} href=${`/tank/${id}/test`}>${t("test.do")}</a>`}
-    ${room.value.may("water_change") && html`<a class=${of("change")} href=${`/tank/${id}/change`}>${t("change.do")}</a>`}
+    ${
+      room.value.may("water_change") &&
+      html`<a class=${of("change")} href=${`/tank/${id}/change`}>${t("change.do")}
+      </a>`
+    }
     ${next && html`<a class="main" href=${`/tank/${next.id}`}>${t("round.next", { tank: next.name })}</a>`}`;
 };
 
@@ -87,7 +100,10 @@ function WriteDown({ id }) {
     open.length > 0 &&
     html`
     <nav class="section" aria-label=${t("write_down.title")}><h2>${t("write_down.title")}</h2>
-      <div class="tiles">${open.map(([name, , path]) => html`<a key=${name} href=${`/tank/${id}/${path}`}><${Icon} name=${name} size=${28} />${t(`write_down.${name}`)}</a>`)}</div>
+      <div class="tiles">${open.map(
+        ([name, , path]) => html`<a key=${name} href=${`/tank/${id}/${path}`}><${Icon}
+        name=${name} size=${28} />${t(`write_down.${name}`)}</a>`,
+      )}</div>
     </nav>`
   );
 }
@@ -98,7 +114,11 @@ function FirstFish({ tank }) {
   if (!set_up_here(tank) || !(young || inside_of(tank.id).length === 0)) return null;
   return html`
     <section class="section"><h2>${t("first_fish.title")}</h2><${FirstFishSaid} tank=${tank} />
-      <ul class="lines">${room.value.may("stock_change") && html`<li><a class="line" href=${`/tank/${tank.id}/setup/first_fish`}>${t("first_fish.open")}</a></li>`}
+      <ul class="lines">${
+        room.value.may("stock_change") &&
+        html`<li><a class="line"
+        href=${`/tank/${tank.id}/setup/first_fish`}>${t("first_fish.open")}</a></li>`
+      }
         <li><a class="line" href=${`/tank/${tank.id}/setup`}>${t("setup.plans_of")}</a></li></ul>
     </section>`;
 }
@@ -117,7 +137,8 @@ function Latest({ facts, advice }) {
           const { value, unit, also } = figure(reading);
           const limit = advice.limits[reading.parameter]?.mg_n_l;
           return html`<tr key=${reading.parameter}>
-            <th scope="row">${parameter_name(reading.parameter)}<span class="also">${when(reading.at, facts.now)}</span></th>
+            <th scope="row">${parameter_name(reading.parameter)}<span class="also">${when(reading.at, facts.now)}</span>
+              </th>
             <td><span class="big">${value}</span> <span class="unit">${unit}</span>
               ${also && html`<span class="also">${also}</span>`}
               ${limit && html`<span class="also">${t("tank.limit", { limit: nitrogen(limit) })}</span>`}</td>

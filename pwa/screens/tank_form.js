@@ -48,7 +48,8 @@ export function TankForm({ id }) {
   const refused = useSignal(/** @type {any[]} */ ([]));
   if (id && !tank) return html`<${Missing} up="/tanks" />`;
   if (!room.value.may("tank"))
-    return html`<${LookingOnly} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} why="looking_only.this" />`;
+    return html`<${LookingOnly} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"}
+      why="looking_only.this" />`;
 
   const { measures, about } = kept.value;
   const found = litres_of(measures);
@@ -96,15 +97,23 @@ export function TankForm({ id }) {
     );
 
   return html`
-    <${Page} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} book news=${html`<${Meanwhile} opened=${opened} held=${tank} names=${["name", "water_l", "measures", ...ABOUT]} />`}
-      act=${html`<${Found} found=${found} /><button class="main" type="button" onClick=${tap(() => void save())}>${t("tank.save")}</button>`}>
-      ${!id && html`<p class="from-glass"><a class="quiet" href="/tanks/setup">${t("setup.from_glass")}</a><span class="soft small">${t("setup.from_glass_why")}</span></p>`}
+    <${Page} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} book
+      news=${html`<${Meanwhile} opened=${opened} held=${tank} names=${["name", "water_l", "measures", ...ABOUT]} />`}
+      act=${html`<${Found} found=${found} /><button class="main" type="button" onClick=${tap(() => void save())}>
+        ${t("tank.save")}</button>`}>
+      ${
+        !id &&
+        html`<p class="from-glass"><a class="quiet" href="/tanks/setup">${t("setup.from_glass")}</a><span
+        class="soft small">${t("setup.from_glass_why")}</span></p>`
+      }
       <section class="entry"><span class="in-margin" aria-hidden="true">1</span><div>
         <fieldset><legend class="label">${t("tank.shape")}</legend>
           <div class="tiles two">${inputs[0].choices.map(
             (/** @type {any} */ choice) => html`
-            <label key=${choice.value}><input class="unseen" type="radio" name="shape" value=${choice.value} checked=${measures.shape === choice.value}
-              onChange=${() => set_measures({ ...measures, shape: choice.value })} /><${Icon} name=${choice.value} size=${40} />${choice.label}</label>`,
+            <label key=${choice.value}><input class="unseen" type="radio" name="shape" value=${choice.value}
+              checked=${measures.shape === choice.value}
+              onChange=${() => set_measures({ ...measures, shape: choice.value })} /><${Icon} name=${choice.value}
+                size=${40} />${choice.label}</label>`,
           )}</div>
         </fieldset>
         ${tried.value && !measures.shape && html`<${Wrong} spec=${inputs[0]} error=${found.errors[0]} />`}
@@ -114,11 +123,16 @@ export function TankForm({ id }) {
         html`
         <section class="entry"><span class="in-margin" aria-hidden="true">2</span><div>
           <h2 class="unseen">${t("tank.measures")}</h2>
-          <${Fields} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name))} all=${inputs} raw=${measures} on_raw=${set_measures} errors=${errors} tried=${tried.value} />
+          <${Fields} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name))} all=${inputs}
+            raw=${measures} on_raw=${set_measures} errors=${errors} tried=${tried.value} />
           <details class="more" open=${has_more(measures)}><summary>${t("tank.exact")}</summary>
-            <${Fields} specs=${inputs.slice(1).filter((/** @type {any} */ one) => !RULER.includes(one.name))} all=${inputs} raw=${measures} on_raw=${set_measures} errors=${errors} tried=${tried.value} />
+            <${Fields} specs=${inputs.slice(1).filter((/** @type {any} */ one) => !RULER.includes(one.name))}
+              all=${inputs} raw=${measures} on_raw=${set_measures} errors=${errors} tried=${tried.value} />
           </details>
-          ${(found.answer?.notes ?? []).map((/** @type {string} */ note) => html`<p class="soft small" key=${note}>${note}</p>`)}
+          ${(found.answer?.notes ?? []).map(
+            (/** @type {string} */ note) => html`<p class="soft small" key=${note}>
+            ${note}</p>`,
+          )}
         </div></section>
         <section class="entry"><span class="in-margin" aria-hidden="true">3</span><div>
           <h2 class="unseen">${t("tank.about")}</h2>
@@ -126,9 +140,16 @@ export function TankForm({ id }) {
           <details class="more" open=${Boolean(id)}><summary>${t("tank.more")}</summary>
             <${Fields} specs=${specs(ABOUT)} raw=${about} on_raw=${set_about} errors=${errors} tried=${tried.value} />
           </details>
-          ${contracts().volume.cautions.map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
+          ${contracts().volume.cautions.map(
+            (/** @type {string} */ text) => html`<p class="caution small" key=${text}>
+            ${text}</p>`,
+          )}
           ${tank && html`<${Authors} meta=${tank.meta} />`}
-          ${id && html`<p><button class="quiet" type="button" onClick=${tap(() => void put_away())}>${t(tank.resting ? "tank.back" : "tank.away")}</button></p>`}
+          ${
+            id &&
+            html`<p><button class="quiet" type="button" onClick=${tap(() => void put_away())}>
+            ${t(tank.resting ? "tank.back" : "tank.away")}</button></p>`
+          }
         </div></section>`
       }
     <//>`;
@@ -136,9 +157,19 @@ export function TankForm({ id }) {
 
 /** @param {{found: ReturnType<typeof litres_of>}} props */
 const Found = ({ found }) => html`
-  <output class="found" aria-label=${t("tank.litres")}>${found.answer ? html`<b class="hand">${number(shown_in("L").show(found.answer.water_l), 1)}</b> ${shown_in("L").label}` : html`<span class="soft">– ${shown_in("L").label}</span>`}</output>`;
+  <output class="found" aria-label=${t("tank.litres")}>
+    ${
+      found.answer
+        ? html`<b class="hand">${number(shown_in("L").show(found.answer.water_l), 1)}
+    </b> ${shown_in("L").label}`
+        : html`<span class="soft">– ${shown_in("L").label}</span>`
+    }</output>`;
 
-/** The litres, or which measures are missing or wrong. @param {Record<string, any>} measures @returns {{answer?: any, payload: any, errors: any[]}} */
+/**
+ * The litres, or which measures are missing or wrong.
+ * @param {Record<string, any>} measures
+ * @returns {{answer?: any, payload: any, errors: any[]}}
+ */
 function litres_of(measures) {
   const payload = payload_of(contracts().volume.inputs, measures);
   try {

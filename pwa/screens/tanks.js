@@ -14,16 +14,36 @@ export function Tanks() {
   const tanks = walk(live_room);
   return html`
     <${Page} title=${t("place.tanks")} place="tanks"
-      act=${room.value.may("tank") && html`<a class="main" href="/tanks/new"><${Icon} name="plus" />${t(tanks.length ? "tank.new" : "tank.first")}</a>`}>
-      ${tanks.length + away.length > 0 && html`<p><a class="quiet tall" href="/search"><${Icon} name="search" />${t("search.title")}</a></p>`}
-      ${tanks.length > 0 ? html`<${List} tanks=${tanks} />` : plans().length === 0 && html`<p class="sentence">${t("tanks.empty")}</p>`}
+      act=${
+        room.value.may("tank") &&
+        html`<a class="main" href="/tanks/new"><${Icon} name="plus" />
+        ${t(tanks.length ? "tank.new" : "tank.first")}</a>`
+      }>
+      ${
+        tanks.length + away.length > 0 &&
+        html`<p><a class="quiet tall" href="/search"><${Icon} name="search" />
+        ${t("search.title")}</a></p>`
+      }
+      ${
+        tanks.length > 0
+          ? html`<${List} tanks=${tanks} />`
+          : plans().length === 0 &&
+            html`<p class="sentence">
+        ${t("tanks.empty")}</p>`
+      }
       <${BeingSetUp} />
       ${
         tanks.length > 0 &&
-        html`<ul class="lines section"><li><a class="line" href="/timeline"><span><b>${t("history.all_tanks")}</b><br /><span class="soft small">${t("history.ways")}</span></span></a></li>
-        <li><a class="line" href="/labels"><span><b>${t("labels.title")}</b><br /><span class="soft small">${t("labels.short")}</span></span></a></li></ul>`
+        html`<ul class="lines section"><li><a class="line" href="/timeline"><span><b>${t("history.all_tanks")}</b><br />
+          <span class="soft small">${t("history.ways")}</span></span></a></li>
+        <li><a class="line" href="/labels"><span><b>${t("labels.title")}</b><br /><span class="soft small">
+          ${t("labels.short")}</span></span></a></li></ul>`
       }
-      ${away.length > 0 && html`<section class="section"><h2>${t("tanks.away")}</h2><${List} tanks=${away} /></section>`}
+      ${
+        away.length > 0 &&
+        html`<section class="section"><h2>${t("tanks.away")}</h2><${List} tanks=${away} />
+        </section>`
+      }
     <//>`;
 }
 
@@ -32,6 +52,7 @@ const List = ({ tanks }) => html`
   <ul class="lines">${tanks.map(
     (tank) => html`
     <li key=${tank.id}><a class="line" href=${`/tank/${tank.id}`}>
-      <span class="grow"><b>${tank.name}</b>${tank.place && html`<br /><span class="soft small">${tank.place}</span>`}</span>
+      <span class="grow"><b>${tank.name}</b>${tank.place && html`<br /><span class="soft small">${tank.place}</span>`}
+        </span>
       <span class="figures soft">${litres_said(as_planned(tank).water_l)}</span></a></li>`,
   )}</ul>`;

@@ -27,12 +27,18 @@ export function Task({ id }) {
         may_close &&
         at !== null &&
         html`
-        <button class="quiet tall" type="button" onClick=${tap(() => void close_task(task, at, { skipped: true }))}>${t("task.skip")}</button>
-        <button class="main" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" />${t(stands.due.length ? "task.done" : "task.done_early")}</button>`
+        <button class="quiet tall" type="button" onClick=${tap(() => void close_task(task, at, { skipped: true }))}>
+          ${t("task.skip")}</button>
+        <button class="main" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" />
+          ${t(stands.due.length ? "task.done" : "task.done_early")}</button>`
       }>
       <p class="soft">${tank?.name ?? t("tasks.room")}</p>
       <p class="sentence">${rule_said(task)}</p>
-      ${stands?.unread && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${t("task.unread", { rule: task.rule })}</span></p>`}
+      ${
+        stands?.unread &&
+        html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>
+        ${t("task.unread", { rule: task.rule })}</span></p>`
+      }
       ${stands && !task.over && !stands.unread && html`<p>${stands_said(stands)}</p>`}
       ${task.note && html`<p>${task.note}</p>`}
       <p class="caution small">${t("task.hands")}</p>
@@ -42,7 +48,12 @@ export function Task({ id }) {
         html`
         <ul class="lines section">
           <li><a class="line" href=${`/task/${id}/edit`}>${t("task.edit")}</a></li>
-          <li><button class="line whole" type="button" onClick=${tap(() => void end(task))}><span>${t(task.over ? "task.resume" : "task.end")}${!task.over && html`<br /><span class="soft small">${t("task.end_why")}</span>`}</span></button></li>
+          <li><button class="line whole" type="button" onClick=${tap(() => void end(task))}><span>
+            ${t(task.over ? "task.resume" : "task.end")}${
+              !task.over &&
+              html`<br /><span class="soft small">
+            ${t("task.end_why")}</span>`
+            }</span></button></li>
         </ul>`
       }
     <//>`;
@@ -74,7 +85,13 @@ function SoFar({ task }) {
       <ul class="lines">${dones.slice(0, SHOWN).map((one) => {
         const what = t(one.skipped ? "task.was_skipped" : "task.was_done");
         const who = room.value.name_of(one.meta.made_by);
-        return html`<li key=${one.id}><div class="line"><span class="grow">${what} <span class="soft">${[when(one.at, now.value), who].filter(Boolean).join("\u00a0· ")}</span></span>
-          ${room.value.may("task_done") && html`<button class="quiet square" type="button" aria-label=${t("remove_named", { what: `${what}, ${when(one.at, now.value)}` })} onClick=${tap(() => void remove(one, what))}><${Icon} name="remove" size=${20} /></button>`}</div></li>`;
+        return html`<li key=${one.id}><div class="line"><span class="grow">${what} <span class="soft">
+          ${[when(one.at, now.value), who].filter(Boolean).join("\u00a0· ")}</span></span>
+          ${
+            room.value.may("task_done") &&
+            html`<button class="quiet square" type="button"
+            aria-label=${t("remove_named", { what: `${what}, ${when(one.at, now.value)}` })}
+            onClick=${tap(() => void remove(one, what))}><${Icon} name="remove" size=${20} /></button>`
+          }</div></li>`;
       })}</ul></section>`;
 }

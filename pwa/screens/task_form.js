@@ -83,17 +83,29 @@ export function TaskForm({ id, query }) {
   };
 
   return html`
-    <${Page} title=${t(id ? "task_form.edit" : "task_form.new")} up=${up} news=${html`<${Meanwhile} opened=${opened} held=${held} names=${SHOWN} said=${{ rule: rule_said }} />`}
-      act=${room.value.may("task") && html`<button class="main" type="button" onClick=${tap(() => void save())}>${t("task_form.save")}</button>`}>
+    <${Page} title=${t(id ? "task_form.edit" : "task_form.new")} up=${up} news=${html`<${Meanwhile} opened=${opened}
+      held=${held} names=${SHOWN} said=${{ rule: rule_said }} />`}
+      act=${
+        room.value.may("task") &&
+        html`<button class="main" type="button" onClick=${tap(() => void save())}>
+        ${t("task_form.save")}</button>`
+      }>
       <${What} form=${form} set=${set} />
-      <${Choice} label=${t("task_form.where")} name="tank" chosen=${form.tank} on_choose=${(/** @type {string} */ to) => set({ tank: to })}
+      <${Choice} label=${t("task_form.where")} name="tank" chosen=${form.tank}
+        on_choose=${(/** @type {string} */ to) => set({ tank: to })}
         choices=${[...walk(live_room).map((one) => [one.id, one.name]), ["", t("tasks.room")]]} />
-      <${Choice} label=${t("task_form.often")} name="often" chosen=${form.often} on_choose=${(/** @type {string} */ to) => set({ often: to })}
-        choices=${[...OFTEN, ...(held && form_of(held).often === "own" ? ["own"] : [])].map((one) => [one, t(`task_form.often.${one}`)])} />
+      <${Choice} label=${t("task_form.often")} name="often" chosen=${form.often}
+        on_choose=${(/** @type {string} */ to) => set({ often: to })}
+        choices=${[...OFTEN, ...(held && form_of(held).often === "own" ? ["own"] : [])].map((one) => [
+          one,
+          t(`task_form.often.${one}`),
+        ])} />
       <${Days} form=${form} set=${set} />
-      <${Choice} label=${t("task_form.time")} name="time" chosen=${form.minutes} on_choose=${(/** @type {number} */ to) => set({ minutes: to })} three
+      <${Choice} label=${t("task_form.time")} name="time" chosen=${form.minutes}
+        on_choose=${(/** @type {number} */ to) => set({ minutes: to })} three
         choices=${TIMES.map((one) => [one, time_of_day(one)])} />
-      <${Stepper} label=${t("task_form.other_time")} said=${time_of_day(form.minutes)} on_step=${(/** @type {number} */ way) => set({ minutes: (form.minutes + way * STEP_MINUTES + 1440) % 1440 })} />
+      <${Stepper} label=${t("task_form.other_time")} said=${time_of_day(form.minutes)}
+        on_step=${(/** @type {number} */ way) => set({ minutes: (form.minutes + way * STEP_MINUTES + 1440) % 1440 })} />
       <p class="sentence" role="status">${form_said(form, held?.rule)}</p>
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
     <//>`;
@@ -106,28 +118,39 @@ function What({ form, set }) {
   return html`
     <fieldset class="field"><legend class="label">${t("task_form.what")}</legend>
       <div class="tiles two">
-        ${titles.map((title) => html`<button type="button" key=${title} aria-pressed=${form.title === title} onClick=${tap(() => set({ title, own_words: false }))}>${title}</button>`)}
-        <button type="button" class="wide" aria-pressed=${own} onClick=${tap(() => set({ own_words: true }))}>${t("task_form.own_words")}</button>
+        ${titles.map(
+          (title) => html`<button type="button" key=${title} aria-pressed=${form.title === title}
+          onClick=${tap(() => set({ title, own_words: false }))}>${title}</button>`,
+        )}
+        <button type="button" class="wide" aria-pressed=${own} onClick=${tap(() => set({ own_words: true }))}>
+          ${t("task_form.own_words")}</button>
       </div></fieldset>
     ${
       own &&
       html`<div class="field"><label for="task-title">${t("task_form.title")}</label>
-      <input id="task-title" type="text" autocomplete="off" maxlength="120" value=${form.title} onInput=${(/** @type {any} */ e) => set({ title: e.target.value, own_words: true })} /></div>`
+      <input id="task-title" type="text" autocomplete="off" maxlength="120" value=${form.title}
+        onInput=${(/** @type {any} */ e) => set({ title: e.target.value, own_words: true })} /></div>`
     }`;
 }
 
 /** What each way of repeating asks beside it. @param {{form: any, set: (more: any) => void}} props */
 function Days({ form, set }) {
-  const first_day = html`<${Stepper} label=${t("task_form.first_day")} said=${date_said(form.day)} on_step=${(/** @type {number} */ way) => set({ day: form.day + way * DAY })} />`;
+  const first_day = html`<${Stepper} label=${t("task_form.first_day")} said=${date_said(form.day)}
+    on_step=${(/** @type {number} */ way) => set({ day: form.day + way * DAY })} />`;
   if (form.often === "once") return first_day;
   if (form.often === "days")
     return html`
-    <${Stepper} label=${t("task_form.every")} said=${t("task_form.every_said", { count: form.every })} can=${{ less: form.every > 2, more: form.every < 90 }} on_step=${(/** @type {number} */ way) => set({ every: form.every + way })} />
+    <${Stepper} label=${t("task_form.every")} said=${t("task_form.every_said", { count: form.every })}
+      can=${{ less: form.every > 2, more: form.every < 90 }}
+      on_step=${(/** @type {number} */ way) => set({ every: form.every + way })} />
     ${first_day}`;
   if (form.often === "monthly")
     return html`
-    <${Stepper} label=${t("task_form.month_day")} said=${form.month_day === LAST_DAY ? t("task_form.last_day") : t("task_form.month_day_said", { count: form.month_day })}
-      on_step=${(/** @type {number} */ way) => set({ month_day: ((form.month_day + way + LAST_DAY - 1) % LAST_DAY) + 1 })} />`;
+    <${Stepper} label=${t("task_form.month_day")} said=${
+      form.month_day === LAST_DAY ? t("task_form.last_day") : t("task_form.month_day_said", { count: form.month_day })
+    }
+      on_step=${(/** @type {number} */ way) =>
+        set({ month_day: ((form.month_day + way + LAST_DAY - 1) % LAST_DAY) + 1 })} />`;
   if (form.often !== "weekdays") return null;
   const toggled = (/** @type {string} */ day) =>
     form.weekdays.includes(day)
@@ -137,16 +160,22 @@ function Days({ form, set }) {
     <fieldset class="field"><legend class="label">${t("task_form.weekdays")}</legend>
       <div class="tiles four">${WEEKDAYS.map(
         (day, place) => html`
-        <button type="button" key=${day} aria-pressed=${form.weekdays.includes(day)} aria-label=${weekday_name(place)} onClick=${tap(() => set({ weekdays: toggled(day) }))}>${weekday_name(place, "short")}</button>`,
+        <button type="button" key=${day} aria-pressed=${form.weekdays.includes(day)} aria-label=${weekday_name(place)}
+          onClick=${tap(() => set({ weekdays: toggled(day) }))}>${weekday_name(place, "short")}</button>`,
       )}</div>
     </fieldset>`;
 }
 
-/** One of several. @param {{label: string, name: string, chosen: any, choices: [any, any][], three?: boolean, on_choose: (to: any) => void}} props */
+/**
+ * One of several.
+ * @param {{label: string, name: string, chosen: any, choices: [any, any][], three?: boolean, on_choose: (to: any) =>
+ * void}} props
+ */
 const Choice = ({ label, name, chosen, choices, three, on_choose }) => html`
   <fieldset class="field"><legend class="label">${label}</legend>
     <div class=${three ? "tiles" : "tiles two"}>${choices.map(
       ([value, said]) => html`
-      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen} onChange=${() => on_choose(value)} />${said}</label>`,
+      <label key=${value}><input class="unseen" type="radio" name=${name} value=${value} checked=${value === chosen}
+        onChange=${() => on_choose(value)} />${said}</label>`,
     )}</div>
   </fieldset>`;

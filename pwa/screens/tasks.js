@@ -19,19 +19,31 @@ export function Tasks({ id }) {
   const tasks = tasks_here(id);
   const add =
     room.value.may("task") &&
-    html`<a class="main" href=${id ? `/task/new?tank=${id}` : "/task/new"}><${Icon} name="plus" />${t("tasks.new")}</a>`;
+    html`<a class="main" href=${id ? `/task/new?tank=${id}` : "/task/new"}><${Icon} name="plus" />${t("tasks.new")}
+      </a>`;
   return html`
-    <${Page} title=${t("tasks.title")} place=${id ? undefined : "round"} up=${id ? `/tank/${id}` : "/"} act=${add} aside=${html`<span class="soft">${tank?.name ?? ""}</span>`}>
-      ${tasks.length === 0 && html`<p class="sentence">${t("tasks.empty")}</p><p class="soft">${t("tasks.empty_more")}</p>`}
+    <${Page} title=${t("tasks.title")} place=${id ? undefined : "round"} up=${id ? `/tank/${id}` : "/"} act=${add}
+      aside=${html`<span class="soft">${tank?.name ?? ""}</span>`}>
+      ${
+        tasks.length === 0 &&
+        html`<p class="sentence">${t("tasks.empty")}</p><p class="soft">${t("tasks.empty_more")}
+        </p>`
+      }
       ${
         tasks.length > 0 &&
         html`
         <${Today} id=${id} />
         <${Ahead} tasks=${tasks} named=${!id} />
         <section class="section"><h2>${t("tasks.all")}</h2>
-          <ul class="lines">${tasks.toSorted(by_title).map((task) => html`<${One} key=${task.id} task=${task} named=${!id} />`)}</ul></section>`
+          <ul class="lines">
+            ${tasks.toSorted(by_title).map((task) => html`<${One} key=${task.id} task=${task} named=${!id} />`)}</ul>
+            </section>`
       }
-      ${!id && html`<p class="section"><a class="quiet" href="/calendar"><${Icon} name="clock" size=${20} />${t("calendar.title")}</a></p>`}
+      ${
+        !id &&
+        html`<p class="section"><a class="quiet" href="/calendar"><${Icon} name="clock" size=${20} />
+        ${t("calendar.title")}</a></p>`
+      }
     <//>`;
 }
 
@@ -46,7 +58,8 @@ function Today({ id }) {
     <section><h2>${t("tasks.today")}</h2>
       ${
         due.length > 0
-          ? html`<ul class="lines tasks">${due.map((one) => html`<${DueTask} key=${`${one.task.id}.${one.at}`} ...${one} named=${!id} />`)}</ul>`
+          ? html`<ul class="lines tasks">
+            ${due.map((one) => html`<${DueTask} key=${`${one.task.id}.${one.at}`} ...${one} named=${!id} />`)}</ul>`
           : html`<p class="soft">${t("tasks.none_today")}</p>`
       }</section>`;
 }
@@ -60,7 +73,9 @@ function Ahead({ tasks, named }) {
     <section class="section" key=${one.day}><h2>${day(one.day)}</h2>
       <ul class="lines">${one.items.map(
         ({ task, at }) => html`
-        <li key=${task.id + at}><a class="line" href=${`/task/${task.id}`}><span class="grow">${task_said(task)}<span class="soft small"> ${[clock(at), named && tank_of(task)].filter(Boolean).join("\u00a0· ")}</span></span></a></li>`,
+        <li key=${task.id + at}><a class="line" href=${`/task/${task.id}`}><span class="grow">${task_said(task)}<span
+          class="soft small"> ${[clock(at), named && tank_of(task)].filter(Boolean).join("\u00a0· ")}</span></span></a>
+          </li>`,
       )}</ul></section>`,
   );
 }
@@ -73,7 +88,8 @@ function One({ task, named }) {
     : stands?.next
       ? t("task.next", { when: when(stands.next, now.value) })
       : "";
-  return html`<li><a class="line" href=${`/task/${task.id}`}><span class="grow"><b>${task_said(task)}</b>${named && html` <span class="soft">${tank_of(task)}</span>`}<br />
+  return html`<li><a class="line" href=${`/task/${task.id}`}><span class="grow"><b>${task_said(task)}</b>
+    ${named && html` <span class="soft">${tank_of(task)}</span>`}<br />
     <span class="soft small">${[rule_said(task), next].filter(Boolean).join(" ")}</span></span></a></li>`;
 }
 

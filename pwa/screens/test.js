@@ -1,4 +1,7 @@
-/** A test at the tank: one parameter after another, read off tiles or a keypad, saved together; what is seldom tested behind a tap. */
+/**
+ * A test at the tank: one parameter after another, read off tiles or a keypad, saved together; what is seldom tested
+ * behind a tap.
+ */
 import { html, useSignal } from "../vendor/preact.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
 import { minutes, short, t, when } from "../i18n/words.js";
@@ -75,18 +78,31 @@ export function Test({ id }) {
     }
   };
   const act = html`
-    ${test.at > 0 && html`<button class="quiet tall" type="button" onClick=${tap(() => to(seldom ? (test.from ?? ANSWERS) : test.at - 1))}>${t("test.back")}</button>`}
-    ${parameter && html`<button class="quiet tall" type="button" onClick=${tap(() => to(test.at + 1))}>${t(test.readings[parameter] ? "test.next" : "test.skip")}</button>`}
-    <button class="main" type="button" disabled=${done.length === 0 || strange.length > 0 || no_moment(test.when)} onClick=${tap(() => void save())}>${done.length ? t("test.save", { count: done.length }) : t("test.none")}</button>`;
+    ${
+      test.at > 0 &&
+      html`<button class="quiet tall" type="button"
+      onClick=${tap(() => to(seldom ? (test.from ?? ANSWERS) : test.at - 1))}>${t("test.back")}</button>`
+    }
+    ${
+      parameter &&
+      html`<button class="quiet tall" type="button" onClick=${tap(() => to(test.at + 1))}>
+      ${t(test.readings[parameter] ? "test.next" : "test.skip")}</button>`
+    }
+    <button class="main" type="button" disabled=${done.length === 0 || strange.length > 0 || no_moment(test.when)}
+      onClick=${tap(() => void save())}>${done.length ? t("test.save", { count: done.length }) : t("test.none")}
+      </button>`;
 
   return html`
-    <${Page} title=${tank.name} up=${`/tank/${id}`} act=${act} aside=${html`<span class="soft figures">${seldom ? t("test.seldom") : t("test.place", { at: Math.min(test.at + 1, ANSWERS), of: ANSWERS })}</span>`}>
+    <${Page} title=${tank.name} up=${`/tank/${id}`} act=${act}
+      aside=${html`<span class="soft figures">
+      ${seldom ? t("test.seldom") : t("test.place", { at: Math.min(test.at + 1, ANSWERS), of: ANSWERS })}</span>`}>
       ${
         now.value - test.begun > OLD_MS &&
         done.length > 0 &&
         html`
         <div class="row apart caution"><span>${t("test.begun", { when: when(test.begun, now.value) })}</span>
-          <button class="quiet" type="button" onClick=${tap(() => (kept.value = first()))}>${t("test.afresh")}</button></div>`
+          <button class="quiet" type="button" onClick=${tap(() => (kept.value = first()))}>${t("test.afresh")}</button>
+            </div>`
       }
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
       ${strange.map(
@@ -95,11 +111,17 @@ export function Test({ id }) {
           spec,
           error,
         }) => html`<div key=${reading.parameter} role="alert"><${Wrong} spec=${spec} error=${error} />
-        ${reading.parameter !== parameter && html`<button class="quiet" type="button" onClick=${tap(() => to(STOPS.indexOf(reading.parameter)))}>${t("test.key_again", { what: parameter_name(reading.parameter) })}</button>`}</div>`,
+        ${
+          reading.parameter !== parameter &&
+          html`<button class="quiet" type="button"
+          onClick=${tap(() => to(STOPS.indexOf(reading.parameter)))}>
+          ${t("test.key_again", { what: parameter_name(reading.parameter) })}</button>`
+        }</div>`,
       )}
       ${
         parameter
-          ? html`<${Parameter} key=${parameter} tank=${id} parameter=${parameter} test=${test} on_pick=${(/** @type {any} */ fields) => to(test.at + 1, answer(fields))}
+          ? html`<${Parameter} key=${parameter} tank=${id} parameter=${parameter} test=${test}
+            on_pick=${(/** @type {any} */ fields) => to(test.at + 1, answer(fields))}
             on_type=${(/** @type {string} */ text, /** @type {any} */ fields, /** @type {string} */ keyed_in) => {
               const { [parameter]: _, ...others } = test.readings;
               kept.value = {
@@ -109,19 +131,29 @@ export function Test({ id }) {
                 readings: fields ? answer(fields).readings : others,
               };
             }} />`
-          : html`<${Answers} readings=${test.readings} on_go=${(/** @type {number} */ at) => (at > ANSWERS ? to_seldom(/** @type {string} */ (STOPS[at])) : to(at))} />`
+          : html`<${Answers} readings=${test.readings}
+            on_go=${(/** @type {number} */ at) =>
+              at > ANSWERS ? to_seldom(/** @type {string} */ (STOPS[at])) : to(at)} />`
       }
       ${
         test.at < ANSWERS &&
         html`
-        <div class="row small seldom" role="group" aria-labelledby="seldom"><span class="soft" id="seldom">${t("test.seldom")}</span>
-          ${SELDOM.map((of) => html`<button type="button" class="quiet" key=${of} onClick=${tap(() => to_seldom(of))}>${parameter_name(of)}</button>`)}</div>`
+        <div class="row small seldom" role="group" aria-labelledby="seldom"><span class="soft" id="seldom">
+          ${t("test.seldom")}</span>
+          ${SELDOM.map(
+            (of) => html`<button type="button" class="quiet" key=${of} onClick=${tap(() => to_seldom(of))}>
+            ${parameter_name(of)}</button>`,
+          )}</div>`
       }
-      <${Moment} at=${test.when} on_at=${(/** @type {string | undefined} */ moment) => (kept.value = { ...test, when: moment })} />
+      <${Moment} at=${test.when} on_at=${(/** @type {string | undefined} */ moment) =>
+        (kept.value = { ...test, when: moment })} />
     <//>`;
 }
 
-/** @param {{tank: string, parameter: string, test: any, on_pick: (fields: any) => void, on_type: (text: string, fields: any, keyed_in: string) => void}} props */
+/**
+ * @param {{tank: string, parameter: string, test: any, on_pick: (fields: any) => void, on_type: (text: string, fields:
+ * any, keyed_in: string) => void}} props
+ */
 function Parameter({ tank, parameter, test, on_pick, on_type }) {
   const kit = kit_for(parameter);
   const chosen = test.readings[parameter]?.value;
@@ -132,10 +164,22 @@ function Parameter({ tank, parameter, test, on_pick, on_type }) {
     reading_of(kit, Number((hold(Number(text)) * (per_drop ?? 1)).toPrecision(6)));
   const typed = keyed(test.typed[parameter] ?? null, test.keyed_in?.[parameter]);
   return html`
-    <h2 class="asked">${parameter_name(parameter)} <span class="soft unit">${[kit.entry === "steps" ? unit : label, read_as(parameter, kit.basis)].join(" ")}</span></h2>
+    <h2 class="asked">${parameter_name(parameter)} <span class="soft unit">
+      ${[kit.entry === "steps" ? unit : label, read_as(parameter, kit.basis)].join(" ")}</span></h2>
     <p class="row apart small kit">
-      <span class="soft">${kit.common ? (kit.entry === "steps" ? t("kit.common") : SELDOM.includes(parameter) ? t("kit.drops", { unit: UNITS[parameter] }) : t("kit.keypad")) : kit.name}</span>
-      <a class="quiet" href=${kit.id ? `/room/test_kit/${kit.id}` : `/room/test_kit/new?parameter=${parameter}&then=/tank/${tank}/test`}>${t(kit.id ? "kit.edit" : "kit.set_up")}</a>
+      <span class="soft">${
+        kit.common
+          ? kit.entry === "steps"
+            ? t("kit.common")
+            : SELDOM.includes(parameter)
+              ? t("kit.drops", { unit: UNITS[parameter] })
+              : t("kit.keypad")
+          : kit.name
+      }</span>
+      <a class="quiet" href=${
+        kit.id ? `/room/test_kit/${kit.id}` : `/room/test_kit/new?parameter=${parameter}&then=/tank/${tank}/test`
+      }>${t(kit.id ? "kit.edit" : "kit.set_up")}
+        </a>
     </p>
     ${(kit.timers ?? []).length > 0 && html`<${Timed} kit=${kit} tank=${tank} />`}
     ${
@@ -143,11 +187,18 @@ function Parameter({ tank, parameter, test, on_pick, on_type }) {
         ? html`<div class="tiles steps" role="group" aria-label=${parameter_name(parameter)}>
           ${kit.steps.map(
             (/** @type {number} */ step) => html`
-            <button type="button" key=${step} aria-pressed=${chosen === step} onClick=${tap(() => on_pick(reading_of(kit, step)))}>${short(step)}</button>`,
+            <button type="button" key=${step} aria-pressed=${chosen === step}
+              onClick=${tap(() => on_pick(reading_of(kit, step)))}>${short(step)}</button>`,
           )}
         </div>`
-        : html`<${Keypad} label=${parameter_name(parameter)} unit=${per_drop ? t("test.drops") : label} value=${typed} on_value=${(/** @type {string} */ text) => on_type(text, text === "" ? null : read(text), shown)} />
-          ${per_drop && typed && html`<p class="soft center" role="status">${t("test.drops_are", { figure: `${short(read(typed).value)} ${unit}` })}</p>`}`
+        : html`<${Keypad} label=${parameter_name(parameter)} unit=${per_drop ? t("test.drops") : label} value=${typed}
+          on_value=${(/** @type {string} */ text) => on_type(text, text === "" ? null : read(text), shown)} />
+          ${
+            per_drop &&
+            typed &&
+            html`<p class="soft center" role="status">
+            ${t("test.drops_are", { figure: `${short(read(typed).value)} ${unit}` })}</p>`
+          }`
     }`;
 }
 
@@ -165,7 +216,13 @@ const Timed = ({ kit, tank }) => html`
       });
     return html`<li key=${i} class="line"><span>${i + 1}. ${timer.what}</span>
       <button class="quiet" type="button" onClick=${tap(start)}><${Icon} name="clock" size=${20} />
-        <span class="figures">${rest === null ? minutes(timer.seconds) : rest > 0 ? minutes(rest) : t("timer.again", { time: minutes(timer.seconds) })}</span></button></li>`;
+        <span class="figures">${
+          rest === null
+            ? minutes(timer.seconds)
+            : rest > 0
+              ? minutes(rest)
+              : t("timer.again", { time: minutes(timer.seconds) })
+        }</span></button></li>`;
   })}</ol>`;
 
 /** What was read, before it is saved. @param {{readings: Record<string, any>, on_go: (at: number) => void}} props */
@@ -177,5 +234,10 @@ const Answers = ({ readings, on_go }) => html`
     const said = reading && figure(reading);
     return html`<li key=${parameter}><button class="line whole" type="button" onClick=${tap(() => on_go(at))}>
       <span>${parameter_name(parameter)}</span>
-      ${said ? html`<span class="figures"><b class="hand">${said.value}</b> ${said.unit}</span>` : html`<span class="soft">${t(at > ANSWERS ? "test.seldom" : "test.skipped")}</span>`}</button></li>`;
+      ${
+        said
+          ? html`<span class="figures"><b class="hand">${said.value}</b> ${said.unit}</span>`
+          : html`<span
+        class="soft">${t(at > ANSWERS ? "test.seldom" : "test.skipped")}</span>`
+      }</button></li>`;
   })}</ul>`;

@@ -1,4 +1,7 @@
-/** The trace: which tanks shared water, plants, animals or tools with one tank, before and after, drawn in time and told in words. */
+/**
+ * The trace: which tanks shared water, plants, animals or tools with one tank, before and after, drawn in time and told
+ * in words.
+ */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { shared_between, trace } from "../advice/life/trace.js";
@@ -23,18 +26,31 @@ export function Trace({ query }) {
   const path = (/** @type {string} */ id, /** @type {number} */ count) => `/trace?tank=${id}&days=${count}`;
   const may = room.value.may("shared_tool");
   return html`
-    <${Page} title=${t("trace.title")} up=${tank ? `/tank/${tank.id}` : "/tanks"} aside=${tank && html`<span class="soft">${tank.name}</span>`}
-      act=${tank && may && html`<a class="main" href=${`/tank/${tank.id}/tool`}><${Icon} name="plus" />${t("tool.write")}</a>`}>
+    <${Page} title=${t("trace.title")} up=${tank ? `/tank/${tank.id}` : "/tanks"}
+      aside=${tank && html`<span class="soft">${tank.name}</span>`}
+      act=${
+        tank &&
+        may &&
+        html`<a class="main" href=${`/tank/${tank.id}/tool`}><${Icon} name="plus" />
+        ${t("tool.write")}</a>`
+      }>
       ${
         tank
           ? html`
           <div class="tiles four" role="group" aria-label=${t("trace.days")}>
-            ${DAYS.map((count) => html`<button type="button" key=${count} aria-pressed=${count === days} onClick=${tap(() => go(path(tank.id, count), { replace: true }))}>${t("trace.last_days", { count })}</button>`)}
+            ${DAYS.map(
+              (count) => html`<button type="button" key=${count} aria-pressed=${count === days}
+              onClick=${tap(() => go(path(tank.id, count), { replace: true }))}>${t("trace.last_days", { count })}
+              </button>`,
+            )}
           </div>
           <${Traced} tank=${tank} days=${days} />`
           : html`
           <p>${t("trace.which")}</p>
-          <ul class="lines">${tanks.map((one) => html`<li key=${one.id}><a class="line" href=${path(one.id, days)}><b>${one.name}</b></a></li>`)}</ul>`
+          <ul class="lines">${tanks.map(
+            (one) => html`<li key=${one.id}><a class="line" href=${path(one.id, days)}><b>
+            ${one.name}</b></a></li>`,
+          )}</ul>`
       }
     <//>`;
 }
@@ -52,8 +68,11 @@ function Traced({ tank, days }) {
   if (to.length + from.length === 0)
     return html`<p class="sentence section">${t("trace.nothing", parts)}</p><${Further} />`;
   return html`
-    <p class="sentence section">${to.length ? t("trace.exposed", { ...parts, count: to.length }) : t("trace.none_exposed", parts)}
-      ${" "}${from.length ? t("trace.came_from", { ...parts, count: from.length }) : t("trace.came_from_none", parts)}</p>
+    <p class="sentence section">${
+      to.length ? t("trace.exposed", { ...parts, count: to.length }) : t("trace.none_exposed", parts)
+    }
+      ${" "}${from.length ? t("trace.came_from", { ...parts, count: from.length }) : t("trace.came_from_none", parts)}
+        </p>
     <${TraceGraph} tank=${tank.id} to=${to} from=${from} />
     <${Told} title=${t("trace.to")} met=${to} />
     <${Told} title=${t("trace.from")} met=${from} />
@@ -68,10 +87,12 @@ const Told = ({ title, met }) =>
     <table class="measured told"><caption><h2>${title}</h2></caption>
       <tbody>${met.map(
         (one) => html`
-        <tr key=${one.tank}><th scope="row"><a class="tank-name" href=${`/tank/${one.tank}`}>${tank_name(one.tank)}</a><span class="also">${t(one.steps === 1 ? "trace.direct" : "trace.further")}</span></th>
+        <tr key=${one.tank}><th scope="row"><a class="tank-name" href=${`/tank/${one.tank}`}>${tank_name(one.tank)}</a>
+          <span class="also">${t(one.steps === 1 ? "trace.direct" : "trace.further")}</span></th>
           <td><ul>${one.by.map(
             (link) => html`
-            <li key=${link.id + link.from}><span class="row tight"><${Icon} name=${ICON_OF[link.way]} size=${18} /><span>${shared_said(link)}</span></span>
+            <li key=${link.id + link.from}><span class="row tight"><${Icon} name=${ICON_OF[link.way]} size=${18} />
+              <span>${shared_said(link)}</span></span>
               <span class="also">${when(link.at, now.value)}</span></li>`,
           )}</ul></td></tr>`,
       )}</tbody></table>

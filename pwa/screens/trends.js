@@ -1,4 +1,7 @@
-/** A tank's trends: each figure over a week, a month, a season or a year, drawn or as a table, with the changes of water. */
+/**
+ * A tank's trends: each figure over a week, a month, a season or a year, drawn or as a table, with the changes of
+ * water.
+ */
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { facts_of } from "../advice/facts.js";
 import { SPECIES } from "../advice/level.js";
@@ -35,15 +38,24 @@ export function Trends({ id }) {
   return html`
     <${Page} title=${t("trends.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}>
       <div class="row chips" role="group" aria-label=${t("trends.how")}>
-        ${SPANS.map((count) => html`<button key=${count} class="quiet" type="button" aria-pressed=${days.value === count} onClick=${tap(() => (days.value = count))}>${t("trends.days", { count })}</button>`)}
-        <button class="quiet" type="button" aria-pressed=${as_table.value} onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
+        ${SPANS.map(
+          (count) => html`<button key=${count} class="quiet" type="button"
+          aria-pressed=${days.value === count} onClick=${tap(() => (days.value = count))}>${t("trends.days", { count })}
+          </button>`,
+        )}
+        <button class="quiet" type="button" aria-pressed=${as_table.value}
+          onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
       </div>
       ${trends.length === 0 && html`<p class="sentence section">${t("trends.none")}</p>`}
       ${trends.map((one) => html`<${One} key=${one.what} trend=${one} as_table=${as_table.value} />`)}
     <//>`;
 }
 
-/** In the units of this phone. @param {import("../advice/journal/trends.js").Trend} trend @returns {import("../advice/journal/trends.js").Trend} */
+/**
+ * In the units of this phone.
+ * @param {import("../advice/journal/trends.js").Trend} trend
+ * @returns {import("../advice/journal/trends.js").Trend}
+ */
 function shown(trend) {
   const { unit, points } = trend;
   const there = unit_in({ name: "", unit }, measures.value);
@@ -85,7 +97,10 @@ function Table({ trend: { what, unit, points, bars, marks }, said }) {
   ].toSorted((a, b) => b.at - a.at);
   return html`
     <table class="measured"><caption class="unseen">${name_of(what)} ${unit_label(unit)}</caption>
-      <tbody>${rows.slice(0, ROWS).map(({ at, label, value }, i) => html`<tr key=${`${at}-${i}`}><th scope="row">${label}</th><td>${value}</td></tr>`)}</tbody></table>
+      <tbody>${rows.slice(0, ROWS).map(
+        ({ at, label, value }, i) => html`<tr key=${`${at}-${i}`}><th scope="row">
+        ${label}</th><td>${value}</td></tr>`,
+      )}</tbody></table>
     ${rows.length > ROWS && html`<p class="soft small">${t("trends.rows", { count: ROWS, of: rows.length })}</p>`}`;
 }
 

@@ -7,7 +7,8 @@ import { Keypad } from "./keypad.js";
 import { tap } from "./state/tap.js";
 
 /**
- * @param {{label: string, unit: string, value: number, typed: string | null, step: number, least: number, most: number, on_type: (text: string) => void}} props
+ * @param {{label: string, unit: string, value: number, typed: string | null, step: number, least: number, most: number,
+ * on_type: (text: string) => void}} props
  * `typed`: what the keeper set, as text with a point; null while `value` is only suggested
  */
 export function Amount({ label, unit, value, typed, step, least, most, on_type }) {
@@ -17,10 +18,14 @@ export function Amount({ label, unit, value, typed, step, least, most, on_type }
   const by = (/** @type {1 | -1} */ way) => on_type(String(stepped(value || 0, step, way, least, most)));
   return html`
     <div class="stepper" role="group" aria-label=${label}>
-      <button class="quiet" type="button" aria-label=${t("amount.less", { step: said(step) })} onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>
-      <button class="amount" type="button" aria-expanded=${keypad.value} aria-label=${t("amount.type", { amount: said(value || 0) })} onClick=${tap(() => (keypad.value = !keypad.value))}>
+      <button class="quiet" type="button" aria-label=${t("amount.less", { step: said(step) })} onClick=${() => by(-1)}>
+        <${Icon} name="minus" size=${28} /></button>
+      <button class="amount" type="button" aria-expanded=${keypad.value}
+        aria-label=${t("amount.type", { amount: said(value || 0) })}
+        onClick=${tap(() => (keypad.value = !keypad.value))}>
         <span>${figure(value || 0)} <small>${unit}</small></span></button>
-      <button class="quiet" type="button" aria-label=${t("amount.more", { step: said(step) })} onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
+      <button class="quiet" type="button" aria-label=${t("amount.more", { step: said(step) })} onClick=${() => by(1)}>
+        <${Icon} name="plus" size=${28} /></button>
     </div>
     ${keypad.value && html`<${Keypad} label=${label} unit=${unit} value=${typed ?? ""} on_value=${on_type} />`}`;
 }

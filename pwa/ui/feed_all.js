@@ -28,6 +28,11 @@ export function FeedAll({ tanks }) {
       fields: { tank: tank.id, ...fields },
     }));
   return html`
-    <p class="beside-margin"><button class="quiet tall" type="button" onClick=${tap(() => void record(writes(), t("feed.saved_all", { count: hungry.length, grams })))}><${Icon} name="feed" size=${20} />${t("feed.all", { count: hungry.length })}</button>
-      <span class="soft small">${hungry.map(({ tank, meal }) => t("feed.each", { tank: tank.name, amount: grams_said(meal.feed_g) })).join("\u00a0· ")}</span></p>`;
+    <p class="beside-margin"><button class="quiet tall" type="button"
+      onClick=${tap(() => void record(writes(), t("feed.saved_all", { count: hungry.length, grams })))}><${Icon}
+      name="feed" size=${20} />${t("feed.all", { count: hungry.length })}</button>
+      <span class="soft small">
+        ${hungry
+          .map(({ tank, meal }) => t("feed.each", { tank: tank.name, amount: grams_said(meal.feed_g) }))
+          .join("\u00a0· ")}</span></p>`;
 }

@@ -8,8 +8,10 @@ import { wrong_said } from "./words/refusal_said.js";
 import { tap } from "./state/tap.js";
 
 /**
- * @param {{specs: any[], raw: Record<string, any>, on_raw: (more: Record<string, any>) => void, wrong?: {field: string, message: string, allowed: string}[]}} props
- * `specs`: number fields of a contract or of one's own ({name, label, unit, help}); `raw`: figures or texts by name; `wrong`: shown beside figures that are typed
+ * @param {{specs: any[], raw: Record<string, any>, on_raw: (more: Record<string, any>) => void, wrong?: {field: string,
+ * message: string, allowed: string}[]}} props
+ * `specs`: number fields of a contract or of one's own ({name, label, unit, help}); `raw`: figures or texts by name;
+ * `wrong`: shown beside figures that are typed
  */
 export function FigureRows({ specs, raw, on_raw, wrong = [] }) {
   const [open, set_open] = useState(/** @type {string | null} */ (null));
@@ -32,9 +34,15 @@ export function FigureRows({ specs, raw, on_raw, wrong = [] }) {
       const bad = said === "" ? undefined : wrong.find(({ field }) => field === spec.name);
       const next = specs[i + 1];
       return html`<li key=${spec.name}>
-        <button type="button" class="line whole" aria-expanded=${open === spec.name} onClick=${tap(() => set_open(open === spec.name ? null : spec.name))}>
+        <button type="button" class="line whole" aria-expanded=${open === spec.name}
+          onClick=${tap(() => set_open(open === spec.name ? null : spec.name))}>
           <span class="grow">${spec.label}</span>
-          <span class="figures">${said === "" ? html`<span class="soft">–</span>` : html`<b class="hand">${said.replace(".", separator())}</b>`} <span class="unit soft">${unit}</span></span>
+          <span class="figures">${
+            said === ""
+              ? html`<span class="soft">–</span>`
+              : html`<b class="hand">
+            ${said.replace(".", separator())}</b>`
+          } <span class="unit soft">${unit}</span></span>
         </button>
         ${bad && html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>${wrong_said(spec, bad)}</span></p>`}
         ${
@@ -42,7 +50,10 @@ export function FigureRows({ specs, raw, on_raw, wrong = [] }) {
           html`
           ${spec.help && html`<p class="help">${spec.help}</p>`}
           <${Keypad} label=${spec.label} unit=${unit} value=${said} on_value=${say} />
-          <p class="figure-next"><button type="button" class="quiet tall" onClick=${tap(() => set_open(next ? next.name : null))}>${next ? t("figures.next", { what: next.label }) : t("figures.done")}</button></p>`
+          <p class="figure-next"><button type="button" class="quiet tall"
+            onClick=${tap(() => set_open(next ? next.name : null))}>${
+              next ? t("figures.next", { what: next.label }) : t("figures.done")
+            }</button></p>`
         }
       </li>`;
     })}</ul>`;

@@ -1,4 +1,7 @@
-/** Words that change when the forecast comes keep the room they took the last time, so that nothing below them moves under a thumb. */
+/**
+ * Words that change when the forecast comes keep the room they took the last time, so that nothing below them moves
+ * under a thumb.
+ */
 import { useLayoutEffect, useRef } from "../vendor/preact.js";
 import { draft } from "./state/draft.js";
 import { settle } from "./state/tap.js";

@@ -43,7 +43,10 @@ export const Icon = ({ name, size = 24 }) => html`
   <svg width=${size} height=${size} viewBox="0 0 24 24" fill="none" stroke="currentColor" stroke-width="1.6"
     stroke-linecap="round" stroke-linejoin="round" aria-hidden="true"><path d=${LINES[name]} /></svg>`;
 
-/** States by shape: a level line in a ring, a diamond, a half-filled bucket, a filled triangle. @type {Record<string, any>} */
+/**
+ * States by shape: a level line in a ring, a diamond, a half-filled bucket, a filled triangle.
+ * @type {Record<string, any>}
+ */
 const STATE_SHAPES = {
   steady: html`<circle cx="12" cy="12" r="8.5" /><path d="M3.8 13h16.4" />`,
   watch: html`<path d="M12 3 21 12l-9 9-9-9z" />`,

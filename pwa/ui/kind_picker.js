@@ -1,4 +1,7 @@
-/** Which animal or plant: tiles of those at hand, behind one more tap the whole table by words, or the keeper's own word. */
+/**
+ * Which animal or plant: tiles of those at hand, behind one more tap the whole table by words, or the keeper's own
+ * word.
+ */
 import { html, useSignal } from "../vendor/preact.js";
 import { name_of } from "../advice/life/stock.js";
 import { pick_rows, rows_with } from "../bench/table_rows.js";
@@ -12,7 +15,10 @@ const MOST = 30;
 /** The record kind of the keeper's own, by table. @type {Record<string, string>} */
 export const OWN_KIND = { species: "own_species", plants: "own_plant" };
 
-/** @param {{rows: "species" | "plants", near: string[], value: string, then: string, on_pick: (key: string) => void}} props `near`: kinds that have a tile; `then`: the page to come back to */
+/**
+ * @param {{rows: "species" | "plants", near: string[], value: string, then: string, on_pick: (key: string) => void}}
+ * props `near`: kinds that have a tile; `then`: the page to come back to
+ */
 export function KindPicker({ rows, near, value, then, on_pick }) {
   const open = useSignal(false);
   const words = useSignal("");
@@ -27,27 +33,46 @@ export function KindPicker({ rows, near, value, then, on_pick }) {
   };
   return html`
     <div class="tiles two" role="group" aria-label=${t(`life.which_${rows}`)}>
-      ${tiles.map((key) => html`<button type="button" key=${key} aria-pressed=${key === value} onClick=${tap(() => pick(key))}><b>${name_of(rows, key)}</b></button>`)}
-      <button type="button" aria-expanded=${open.value} onClick=${tap(() => (open.value = !open.value))}><${Icon} name="search" />${t(tiles.length ? `life.other_${rows}` : `life.find_${rows}`)}</button>
+      ${tiles.map(
+        (key) => html`<button type="button" key=${key} aria-pressed=${key === value}
+        onClick=${tap(() => pick(key))}><b>${name_of(rows, key)}</b></button>`,
+      )}
+      <button type="button" aria-expanded=${open.value} onClick=${tap(() => (open.value = !open.value))}><${Icon}
+        name="search" />${t(tiles.length ? `life.other_${rows}` : `life.find_${rows}`)}</button>
     </div>
     ${
       open.value &&
       html`
       <div class="drawer kinds">
         <div class="field"><label for=${`find-${rows}`}>${t("life.words")}</label>
-          <input id=${`find-${rows}`} type="search" autocomplete="off" maxlength="80" value=${words.value} onInput=${(/** @type {any} */ e) => (words.value = e.target.value)} /></div>
+          <input id=${`find-${rows}`} type="search" autocomplete="off" maxlength="80" value=${words.value}
+            onInput=${(/** @type {any} */ e) => (words.value = e.target.value)} /></div>
         <ul class="lines">${found.slice(0, MOST).map(
           (row) => html`
-          <li key=${row.key}><button type="button" class="line" onClick=${tap(() => pick(row.key))}><span>${row.name}${row.also && html`<br /><em class="soft small">${row.also}</em>`}</span></button></li>`,
+          <li key=${row.key}><button type="button" class="line" onClick=${tap(() => pick(row.key))}><span>${row.name}
+            ${row.also && html`<br /><em class="soft small">${row.also}</em>`}</span></button></li>`,
         )}</ul>
-        <p class="soft small" role="status">${found.length > MOST ? t("life.more_rows", { count: found.length - MOST }) : found.length === 0 ? t("life.no_row") : ""}</p>
+        <p class="soft small" role="status">
+          ${
+            found.length > MOST
+              ? t("life.more_rows", { count: found.length - MOST })
+              : found.length === 0
+                ? t("life.no_row")
+                : ""
+          }</p>
         ${
           typed &&
           !found.some((row) => row.key === typed) &&
           html`
           <div class="stack">
-            <button class="quiet" type="button" onClick=${tap(() => pick(typed))}>${t("life.as_typed", { word: typed })}</button>
-            ${room.value.may(own) && html`<a class="quiet" href=${`/room/${own}/new?name=${encodeURIComponent(typed)}&then=${encodeURIComponent(then)}`} onClick=${() => pick(typed)}>${t("life.set_down", { word: typed })}</a>`}
+            <button class="quiet" type="button" onClick=${tap(() => pick(typed))}>${t("life.as_typed", { word: typed })}
+              </button>
+            ${
+              room.value.may(own) &&
+              html`<a class="quiet"
+              href=${`/room/${own}/new?name=${encodeURIComponent(typed)}&then=${encodeURIComponent(then)}`}
+              onClick=${() => pick(typed)}>${t("life.set_down", { word: typed })}</a>`
+            }
           </div>`
         }
       </div>`

@@ -16,7 +16,10 @@ export const UNITS = {
   ...HARDNESS,
 };
 
-/** Steps of 1, 2.5 and 5, read as the ion, for a keeper who has not set down a kit yet (assumption). @type {Record<string, any>} */
+/**
+ * Steps of 1, 2.5 and 5, read as the ion, for a keeper who has not set down a kit yet (assumption).
+ * @type {Record<string, any>}
+ */
 const COMMON = {
   total_ammonia: { entry: "steps", basis: "ion", steps: [0, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10] },
   nitrite: { entry: "steps", basis: "ion", steps: [0, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10] },
@@ -28,7 +31,10 @@ const COMMON = {
 /** How a parameter is read without a kit of one's own. @param {string} parameter */
 export const common_kit = (parameter) => ({ ...(COMMON[parameter] ?? { entry: "keypad" }), parameter, common: true });
 
-/** The kit used last for it, else the newest set down, else the common steps (without an id). @param {string} parameter */
+/**
+ * The kit used last for it, else the newest set down, else the common steps (without an id).
+ * @param {string} parameter
+ */
 export function kit_for(parameter) {
   const own = all("test_kit").filter((kit) => kit.parameter === parameter && !kit.retired);
   if (own.length === 0) return common_kit(parameter);

@@ -1,4 +1,7 @@
-/** What the entries of animals and plants have in common: the other tank, the day, what was wrong, and how they are recorded. */
+/**
+ * What the entries of animals and plants have in common: the other tank, the day, what was wrong, and how they are
+ * recorded.
+ */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { life_removal, life_writes } from "../advice/life/life_writes.js";
@@ -16,7 +19,10 @@ import { tap } from "./state/tap.js";
 /** @param {string} kind @param {string} name @returns {any} */
 export const field_of = (kind, name) => records()[kind].fields.find((/** @type {any} */ one) => one.name === name);
 
-/** The other tanks as tiles. @param {{tank: string, except?: string, value: string, label: string, on_pick: (id: string) => void}} props */
+/**
+ * The other tanks as tiles.
+ * @param {{tank: string, except?: string, value: string, label: string, on_pick: (id: string) => void}} props
+ */
 export const TankTiles = ({ tank, except, value, label, on_pick }) => {
   const others = [...walk(live_room), ...walk(live_room, { resting: true })].filter(
     ({ id }) => id !== tank && id !== except,
@@ -24,24 +30,43 @@ export const TankTiles = ({ tank, except, value, label, on_pick }) => {
   return html`
     <section class="section"><h2>${label}</h2>
       ${others.length === 0 && html`<p class="soft">${t("life.no_other_tank")}</p>`}
-      <div class="tiles two" role="group" aria-label=${label}>${others.map((one) => html`<button type="button" key=${one.id} aria-pressed=${value === one.id} onClick=${tap(() => on_pick(one.id))}><b>${one.name}</b></button>`)}</div>
+      <div class="tiles two" role="group" aria-label=${label}>
+        ${others.map(
+          (one) => html`<button type="button" key=${one.id} aria-pressed=${value === one.id}
+        onClick=${tap(() => on_pick(one.id))}><b>${one.name}</b></button>`,
+        )}</div>
     </section>`;
 };
 
-/** Written down in the wrong tank: the one it belongs to, behind one tap. @param {{was: string, tank: string, except?: string, on_pick: (id: string) => void}} props `tank`: "" while it stays */
+/**
+ * Written down in the wrong tank: the one it belongs to, behind one tap.
+ * @param {{was: string, tank: string, except?: string, on_pick: (id: string) => void}} props `tank`: "" while it stays
+ */
 export const WrongTank = ({ was, tank, except, on_pick }) => html`
   <details class="more section" open=${tank !== ""}>
     <summary>${t("life.in_tank", { tank: tank_name(tank || was) })}</summary>
-    <${TankTiles} tank=${was} except=${except} value=${tank} label=${t("life.belongs_to")} on_pick=${(/** @type {string} */ picked) => on_pick(picked === tank ? "" : picked)} />
+    <${TankTiles} tank=${was} except=${except} value=${tank} label=${t("life.belongs_to")}
+      on_pick=${(/** @type {string} */ picked) => on_pick(picked === tank ? "" : picked)} />
   </details>`;
 
-/** A choice as tiles under its name. @param {{label: string, choices: {value: string, label: string}[], value: string, on_pick: (value: string) => void}} props */
+/**
+ * A choice as tiles under its name.
+ * @param {{label: string, choices: {value: string, label: string}[], value: string, on_pick: (value: string) => void}}
+ * props
+ */
 export const ChoiceTiles = ({ label, choices, value, on_pick }) => html`
   <section class="section choice"><h2>${label}</h2>
-    <div class="tiles" role="group" aria-label=${label}>${choices.map((one) => html`<button type="button" key=${one.value} aria-pressed=${value === one.value} onClick=${tap(() => on_pick(one.value))}>${one.label}</button>`)}</div>
+    <div class="tiles" role="group" aria-label=${label}>
+      ${choices.map(
+        (one) => html`<button type="button" key=${one.value} aria-pressed=${value === one.value}
+      onClick=${tap(() => on_pick(one.value))}>${one.label}</button>`,
+      )}</div>
   </section>`;
 
-/** A note, behind one tap. @param {{kind: string, raw: Record<string, any>, on_raw: (raw: any) => void, errors: any[]}} props */
+/**
+ * A note, behind one tap.
+ * @param {{kind: string, raw: Record<string, any>, on_raw: (raw: any) => void, errors: any[]}} props
+ */
 export const NoteToo = ({ kind, raw, on_raw, errors }) => html`
   <details class="more section" open=${Boolean(raw.note)}>
     <summary>${t("life.note")}</summary>
@@ -57,7 +82,10 @@ export const Failed = ({ text }) => text && html`<p class="wrong" role="alert"><
 
 /**
  * Record an entry and go back to where it was asked for.
- * @param {"stock_change" | "planting"} kind @param {Record<string, any>} fields @param {any} corrects @param {{draft: string, said: string, to: string}} after
+ * @param {"stock_change" | "planting"} kind
+ * @param {Record<string, any>} fields
+ * @param {any} corrects
+ * @param {{draft: string, said: string, to: string}} after
  * @returns {Promise<{errors?: any[], problem?: string}>}
  */
 export async function record_life(kind, fields, corrects, { draft, said, to }) {

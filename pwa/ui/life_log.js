@@ -23,17 +23,28 @@ export function LifeLog({ tank, kind }) {
       <ol class="lines">${log.slice(0, shown.value).map((one) => {
         const named = { what: `${life_said(one)}, ${when(one.at, now.value)}` };
         return html`<li class="line logged" key=${one.id}>
-          <div class="grow"><time class="soft small" datetime=${one.at}>${when(one.at, now.value)}</time><br />${life_said(one)}${one.note && html`<br /><span class="soft small">${one.note}</span>`}
-            ${one.change === "death" && html`<br /><a class="quiet small" href=${`/trace?tank=${tank}&days=30`}>${t("trace.who")}</a>`}</div>
+          <div class="grow"><time class="soft small" datetime=${one.at}>${when(one.at, now.value)}</time><br />
+            ${life_said(one)}${one.note && html`<br /><span class="soft small">${one.note}</span>`}
+            ${
+              one.change === "death" &&
+              html`<br /><a class="quiet small" href=${`/trace?tank=${tank}&days=30`}>
+              ${t("trace.who")}</a>`
+            }</div>
           ${
             may &&
             html`
-            <a class="quiet square plain" href=${correct_path(one, all(kind), `/tank/${tank}/${LIFE_PAGE[kind]}`)} aria-label=${t("life.correct_named", named)}><${Icon} name="note" size=${20} /></a>
-            <button class="quiet square" type="button" aria-label=${t("remove_named", named)} onClick=${tap(() => void remove_life(one))}><${Icon} name="remove" size=${20} /></button>`
+            <a class="quiet square plain" href=${correct_path(one, all(kind), `/tank/${tank}/${LIFE_PAGE[kind]}`)}
+              aria-label=${t("life.correct_named", named)}><${Icon} name="note" size=${20} /></a>
+            <button class="quiet square" type="button" aria-label=${t("remove_named", named)}
+              onClick=${tap(() => void remove_life(one))}><${Icon} name="remove" size=${20} /></button>`
           }
         </li>`;
       })}</ol>
-      ${log.length > shown.value && html`<p class="center"><button class="quiet" type="button" onClick=${tap(() => (shown.value += PAGE))}>${t("history.more")}</button></p>`}
+      ${
+        log.length > shown.value &&
+        html`<p class="center"><button class="quiet" type="button"
+        onClick=${tap(() => (shown.value += PAGE))}>${t("history.more")}</button></p>`
+      }
     </section>`
   );
 }
@@ -41,4 +52,5 @@ export function LifeLog({ tank, kind }) {
 /** What an entry says that is being corrected; it stays behind the correction. @param {{one: any}} props */
 export const Stands = ({ one }) =>
   one &&
-  html`<p class="soft">${t("correct.stands", { said: life_said(one), when: when(one.at, now.value) })} ${t("correct.kept")}</p>`;
+  html`<p class="soft">
+    ${t("correct.stands", { said: life_said(one), when: when(one.at, now.value) })} ${t("correct.kept")}</p>`;

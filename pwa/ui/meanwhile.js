@@ -12,7 +12,8 @@ const SAID = 2;
 
 /**
  * @param {{opened: any, held: any, names: string[], said?: Record<string, (held: any) => string>}} props
- *   `opened` see use_opened, `held` the record now, `names` of the fields that the form shows, `said` words for those that have their own
+ * `opened` see use_opened, `held` the record now, `names` of the fields that the form shows, `said` words for those
+ * that have their own
  */
 export function Meanwhile({ opened, held, names, said = {} }) {
   // What this phone itself wrote last, and has not shared yet, is no news to its keeper.
@@ -34,7 +35,9 @@ export function Meanwhile({ opened, held, names, said = {} }) {
     changed.length > 0 &&
     html`
     <div class="news small" tabindex="0">
-      <p><b>${t("meanwhile.by", { who: who_said(held.meta.changed_by) })}</b>${" "}${changed.slice(0, SAID).map(line).join(" ")}${changed.length > SAID && ` ${t("meanwhile.more", { fields: listed(changed.slice(SAID).map(label)) })}`}</p>
+      <p><b>${t("meanwhile.by", { who: who_said(held.meta.changed_by) })}</b>${" "}
+        ${changed.slice(0, SAID).map(line).join(" ")}
+        ${changed.length > SAID && ` ${t("meanwhile.more", { fields: listed(changed.slice(SAID).map(label)) })}`}</p>
       <p class="soft">${t("meanwhile.saving")}</p>
     </div>`
   }</div>`;

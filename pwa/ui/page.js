@@ -1,4 +1,6 @@
-/** The frame of every page: heading, what is on it, the action at the thumb, the four places, the note with its undo. */
+/**
+ * The frame of every page: heading, what is on it, the action at the thumb, the four places, the note with its undo.
+ */
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
@@ -15,7 +17,10 @@ const PLACES = [
   ["/room", "room"],
 ];
 
-/** @param {{title: string, place?: string, up?: string, act?: any, children?: any, book?: boolean, aside?: any, news?: any}} props `up`: where back leads to from outside; `news`: what to know before the action */
+/**
+ * @param {{title: string, place?: string, up?: string, act?: any, children?: any, book?: boolean, aside?: any, news?:
+ * any}} props `up`: where back leads to from outside; `news`: what to know before the action
+ */
 export const Page = ({ title, place, up, act, children, book, aside, news }) => html`
   <div class="page">
     <header class="top">
@@ -44,7 +49,8 @@ const Places = ({ here }) => html`
   <nav class="places" aria-label=${t("places")}>
     ${PLACES.map(
       ([path, name]) => html`
-      <a href=${path} aria-current=${name === here ? "page" : undefined}><${Icon} name=${name} />${t(`place.${name}`)}</a>`,
+      <a href=${path} aria-current=${name === here ? "page" : undefined}><${Icon} name=${name} />${t(`place.${name}`)}
+        </a>`,
     )}
   </nav>`;
 

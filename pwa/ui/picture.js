@@ -22,7 +22,11 @@ export function Picture({ photo, said, large = false }) {
   }, [photo.sha256]);
   if (missing.value) return html`<span class="absent">${t("photo.not_here")}</span>`;
   const box = photo.width ? { width: photo.width, height: photo.height } : {};
-  return html`<span class=${large ? "picture large" : "picture"}>${source.value && html`<img src=${source.value} alt=${said} ...${box} />`}</span>`;
+  return html`<span class=${large ? "picture large" : "picture"}>${
+    source.value &&
+    html`<img src=${source.value}
+    alt=${said} ...${box} />`
+  }</span>`;
 }
 
 /** A picture that is not kept yet. @param {{picture: Blob, said: string}} props */

@@ -5,5 +5,6 @@ import { html, useMemo } from "../vendor/preact.js";
 /** @param {{text: string, label: string}} props */
 export function Qr({ text, label }) {
   const { size, path } = useMemo(() => qr_path(text), [text]);
-  return html`<div class="qr"><svg viewBox=${`0 0 ${size} ${size}`} role="img" aria-label=${label} shape-rendering="crispEdges"><path d=${path} fill="#000" /></svg></div>`;
+  return html`<div class="qr"><svg viewBox=${`0 0 ${size} ${size}`} role="img" aria-label=${label}
+    shape-rendering="crispEdges"><path d=${path} fill="#000" /></svg></div>`;
 }

@@ -1,4 +1,6 @@
-/** A picture made small enough to keep and to send; what a camera writes into it (place, device) is left out with that. */
+/**
+ * A picture made small enough to keep and to send; what a camera writes into it (place, device) is left out with that.
+ */
 
 /** The longer side, and how much of the detail is kept (assumptions: sharp on a phone, about 300 kB). */
 const LONGEST_PX = 1600;

@@ -1,11 +1,14 @@
-/** One figure moved up and down by two buttons, its words beside it; held in `unit`, shown in the units of this phone. */
+/**
+ * One figure moved up and down by two buttons, its words beside it; held in `unit`, shown in the units of this phone.
+ */
 import { html } from "../vendor/preact.js";
 import { short, t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { shown_in } from "./state/measures.js";
 
 /**
- * @param {{label: string, value: number, unit?: string, step?: number, min?: number, max?: number, also?: any, on_value: (value: number) => void}} props
+ * @param {{label: string, value: number, unit?: string, step?: number, min?: number, max?: number, also?: any,
+ * on_value: (value: number) => void}} props
  */
 export function StepRow({ label, value, unit = "", step = 1, min = 0, max = 1000, also, on_value }) {
   const shown = shown_in(unit);
@@ -14,8 +17,15 @@ export function StepRow({ label, value, unit = "", step = 1, min = 0, max = 1000
   return html`
     <div class="step-row" role="group" aria-label=${label}>
       <span class="grow">${label}${also && html`<span class="also soft small">${also}</span>`}</span>
-      <button class="quiet" type="button" disabled=${value <= min} aria-label=${t("figures.less", { what: label })} onClick=${() => by(-1)}><${Icon} name="minus" /></button>
-      <output class="figures" aria-live="polite"><b class="hand">${short(shown.show(value), shown.unit === unit ? 2 : 1)}</b>${shown.label && html` <span class="unit soft">${shown.label}</span>`}</output>
-      <button class="quiet" type="button" disabled=${value >= max} aria-label=${t("figures.more", { what: label })} onClick=${() => by(1)}><${Icon} name="plus" /></button>
+      <button class="quiet" type="button" disabled=${value <= min} aria-label=${t("figures.less", { what: label })}
+        onClick=${() => by(-1)}><${Icon} name="minus" /></button>
+      <output class="figures" aria-live="polite"><b class="hand">
+        ${short(shown.show(value), shown.unit === unit ? 2 : 1)}</b>${
+          shown.label &&
+          html` <span class="unit soft">
+        ${shown.label}</span>`
+        }</output>
+      <button class="quiet" type="button" disabled=${value >= max} aria-label=${t("figures.more", { what: label })}
+        onClick=${() => by(1)}><${Icon} name="plus" /></button>
     </div>`;
 }

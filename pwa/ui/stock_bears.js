@@ -1,4 +1,6 @@
-/** What a tank can bear of the animals that are in it, and who gets on with whom, in the words of those calculations. */
+/**
+ * What a tank can bear of the animals that are in it, and who gets on with whom, in the words of those calculations.
+ */
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { animals_for, as_animals, has_length, stock_of } from "../advice/life/stock.js";
@@ -23,16 +25,30 @@ export function Bears({ tank }) {
       ${
         missing.length > 0 &&
         html`<p>${t("stock.bears_missing", { what: missing.join(", ") })}</p>
-        ${room.value.may("tank") && html`<p><a class="quiet" href=${`/tank/${tank.id}/edit`}>${t("tank.edit")}</a></p>`}`
+        ${
+          room.value.may("tank") &&
+          html`<p><a class="quiet" href=${`/tank/${tank.id}/edit`}>${t("tank.edit")}</a>
+          </p>`
+        }`
       }
       ${
         answer &&
         html`
-        <p class="sentence">${t(answer.present_g > answer.limit_g ? "stock.bears_over" : "stock.bears_room", { present: about_g(answer.present_g), limit: about_g(answer.limit_g) })}</p>
-        <p>${t("stock.bears_by", { by: said("stocking_limit", "binding", answer.binding) })} ${t("stock.bears_band", { low: about_g(answer.nitrogen_low_g), high: about_g(answer.nitrogen_high_g) })}</p>
+        <p class="sentence">
+          ${t(answer.present_g > answer.limit_g ? "stock.bears_over" : "stock.bears_room", {
+            present: about_g(answer.present_g),
+            limit: about_g(answer.limit_g),
+          })}</p>
+        <p>${t("stock.bears_by", { by: said("stocking_limit", "binding", answer.binding) })} ${t("stock.bears_band", {
+          low: about_g(answer.nitrogen_low_g),
+          high: about_g(answer.nitrogen_high_g),
+        })}</p>
         ${answer.notes.map((/** @type {string} */ note) => html`<p class="caution small" key=${note}>${note}</p>`)}
         <table class="measured"><caption class="soft small">${t("stock.more_of_each")}</caption><tbody>
-          ${answer.more.map((/** @type {any} */ one) => html`<tr key=${one.name}><th scope="row">${one.name}</th><td>${short(one.more, 0)}</td></tr>`)}</tbody></table>
+          ${answer.more.map(
+            (/** @type {any} */ one) => html`<tr key=${one.name}><th scope="row">${one.name}</th><td>
+            ${short(one.more, 0)}</td></tr>`,
+          )}</tbody></table>
         <${LeftOut} names=${left_out} />
         <p class="soft small">${contracts().stocking_limit.cautions[1]}</p>
         <${KnownFrom} name="stocking_limit" input=${input} answer=${answer} />`
@@ -50,8 +66,10 @@ export function Together({ tank }) {
       <p class="sentence">${said("compatibility", "verdict", answer.verdict)}</p>
       <ul class="lines">${answer.findings.map(
         (/** @type {any} */ one) => html`
-        <li class="line" key=${[one.kind, one.a, one.b].join()}><span><b>${one.a}${one.b && html` · ${one.b}`}</b><br />${finding("kind", one.kind)}
-          <br /><span class="soft small row tight"><${Icon} name=${one.severity === "bar" ? "needs" : "note"} size=${16} />${finding("severity", one.severity)}</span></span></li>`,
+        <li class="line" key=${[one.kind, one.a, one.b].join()}><span><b>${one.a}${one.b && html` · ${one.b}`}</b><br />
+          ${finding("kind", one.kind)}
+          <br /><span class="soft small row tight"><${Icon} name=${one.severity === "bar" ? "needs" : "note"} size=${16}
+            />${finding("severity", one.severity)}</span></span></li>`,
       )}</ul>
       ${answer.notes.map((/** @type {string} */ note) => html`<p class="caution small" key=${note}>${note}</p>`)}
       <${LeftOut} names=${left_out} />
@@ -65,7 +83,10 @@ const LeftOut = ({ names }) =>
 
 /**
  * A calculation about the animals that are in the tank, by its own figures.
- * @param {string} name @param {any} tank @returns {{input: any, answer: any, missing: string[], left_out: string[]} | null} `missing`: labels of figures that the tank lacks
+ * @param {string} name
+ * @param {any} tank
+ * @returns {{input: any, answer: any, missing: string[], left_out: string[]} | null} `missing`: labels of figures that
+ * the tank lacks
  */
 function ask(name, tank) {
   const { animals } = stock_of(of_tank(all("stock_change"), tank.id), now.value);
@@ -93,7 +114,12 @@ function ask(name, tank) {
 
 /** Grams of animals to two figures: no sum of them is surer. @param {number} grams */
 export const about_g = (grams) => grams_said(Number(grams.toPrecision(2)));
-/** A choice among a contract's answers in its own words. @param {string} name @param {string} output @param {any} value */
+/**
+ * A choice among a contract's answers in its own words.
+ * @param {string} name
+ * @param {string} output
+ * @param {any} value
+ */
 const said = (name, output, value) =>
   value_text(
     contracts()[name].outputs.find((/** @type {any} */ one) => one.name === output),

@@ -27,7 +27,10 @@ export function rule_reader() {
 /** This phone's time zone. */
 export const zone_here = () => Intl.DateTimeFormat().resolvedOptions().timeZone;
 
-/** Tasks of tanks in the round and of the room. @param {string | null} [tank] only this tank's, null: only the room's */
+/**
+ * Tasks of tanks in the round and of the room.
+ * @param {string | null} [tank] only this tank's, null: only the room's
+ */
 export const tasks_here = (tank) =>
   all("task").filter(
     (task) =>
@@ -48,7 +51,12 @@ export function standing_here(task) {
   return expand && standing(task, all("task_done"), now.value, zone_here(), expand);
 }
 
-/** Write down that it was done, or left out. @param {any} task @param {number | null} at the occurrence @param {{skipped?: boolean}} [how] */
+/**
+ * Write down that it was done, or left out.
+ * @param {any} task
+ * @param {number | null} at the occurrence
+ * @param {{skipped?: boolean}} [how]
+ */
 export const close_task = (task, at, { skipped = false } = {}) =>
   record(
     [
@@ -66,19 +74,37 @@ export const close_task = (task, at, { skipped = false } = {}) =>
     t(skipped ? "saved.task_skipped" : "saved.task_done", { title: task_said(task) }),
   );
 
-/** One due task with its tap. @param {{task: any, at: number, overdue?: boolean, named?: boolean}} props `named`: its tank is said */
+/**
+ * One due task with its tap.
+ * @param {{task: any, at: number, overdue?: boolean, named?: boolean}} props `named`: its tank is said
+ */
 export const DueTask = ({ task, at, overdue = false, named = false }) => html`
   <li><div class="line due">
     <a class="grow" href=${`/task/${task.id}`}><b>${task_said(task)}</b>
-      <span class="soft small">${[overdue ? t("task.since", { when: when(at, now.value) }) : clock(at), named && task.tank && get("tank", task.tank)?.name].filter(Boolean).join("\u00a0· ")}</span></a>
-    ${room.value.may("task_done") && html`<button class="quiet" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" size=${20} />${t("task.done")}<span class="unseen"> ${task_said(task)}</span></button>`}
+      <span class="soft small">
+        ${[
+          overdue ? t("task.since", { when: when(at, now.value) }) : clock(at),
+          named && task.tank && get("tank", task.tank)?.name,
+        ]
+          .filter(Boolean)
+          .join("\u00a0· ")}</span></a>
+    ${
+      room.value.may("task_done") &&
+      html`<button class="quiet" type="button"
+      onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" size=${20} />${t("task.done")}<span
+      class="unseen"> ${task_said(task)}</span></button>`
+    }
   </div></li>`;
 
-/** The due tasks of one tank, or of the room, as a list; nothing where none is due. @param {{tank: string | null, label: string}} props */
+/**
+ * The due tasks of one tank, or of the room, as a list; nothing where none is due.
+ * @param {{tank: string | null, label: string}} props
+ */
 export function DueTasks({ tank, label }) {
   const due = due_here(tank);
   return (
     due.length > 0 &&
-    html`<ul class="lines tasks" aria-label=${label}>${due.map((one) => html`<${DueTask} key=${`${one.task.id}.${one.at}`} ...${one} />`)}</ul>`
+    html`<ul class="lines tasks" aria-label=${label}>
+      ${due.map((one) => html`<${DueTask} key=${`${one.task.id}.${one.at}`} ...${one} />`)}</ul>`
   );
 }

@@ -16,13 +16,19 @@ export function TemperatureMatch({ facts, litres }) {
   const taps = use_draft("taps", () => TAPS);
   const warm = warmth_of(facts);
   const of_tap = (/** @type {"cold" | "hot"} */ name, /** @type {number} */ max) => html`
-    <${StepRow} label=${t(`warmth.${name}`)} unit="°C" min=${1} max=${max} value=${taps.value[name]} on_value=${(/** @type {number} */ value) => (taps.value = { ...taps.value, [name]: value })} />`;
+    <${StepRow} label=${t(`warmth.${name}`)} unit="°C" min=${1} max=${max} value=${taps.value[name]}
+      on_value=${(/** @type {number} */ value) => (taps.value = { ...taps.value, [name]: value })} />`;
   return html`
     <details class="more section"><summary>${t("warmth.title")}</summary>
       ${
         warm
           ? html`
-        <p class="soft">${warm.at ? t("warmth.read", { warmth: temperature_said(warm.celsius), when: when(warm.at, facts.now) }) : t("warmth.usual", { warmth: temperature_said(warm.celsius) })}</p>
+        <p class="soft">
+          ${
+            warm.at
+              ? t("warmth.read", { warmth: temperature_said(warm.celsius), when: when(warm.at, facts.now) })
+              : t("warmth.usual", { warmth: temperature_said(warm.celsius) })
+          }</p>
         ${of_tap("cold", 40)}${of_tap("hot", 80)}
         <${Mixed} mix=${tap_mix(litres, warm.celsius, taps.value)} />
         ${contracts()
@@ -35,6 +41,11 @@ export function TemperatureMatch({ facts, litres }) {
 
 /** @param {{mix: ReturnType<typeof tap_mix>}} props */
 const Mixed = ({ mix }) => html`
-  <p class="sentence" aria-live="polite">${t("warmth.pour", { cold: litres_said(mix.cold_l), hot: litres_said(mix.hot_l), warmth: temperature_said(mix.reached_c) })}</p>
+  <p class="sentence" aria-live="polite">
+    ${t("warmth.pour", {
+      cold: litres_said(mix.cold_l),
+      hot: litres_said(mix.hot_l),
+      warmth: temperature_said(mix.reached_c),
+    })}</p>
   ${!mix.met && html`<p class="wrong">${t("warmth.missed")}</p>`}
   <${KnownFrom} name="water_blend" input=${mix.input} answer=${mix.answer} />`;

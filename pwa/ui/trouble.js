@@ -10,5 +10,6 @@ const WANTS_THE_KEEPER = ["signed-out", "ended", "upgrade"];
 export function Trouble({ path }) {
   const { problem } = sharing();
   if (!WANTS_THE_KEEPER.includes(problem) || path.startsWith("/room") || path === "/join") return null;
-  return html`<a class="bar trouble" href="/room"><${Icon} name="needs" size=${20} /><span class="grow">${t(`problem.${problem}`)}</span></a>`;
+  return html`<a class="bar trouble" href="/room"><${Icon} name="needs" size=${20} /><span class="grow">
+    ${t(`problem.${problem}`)}</span></a>`;
 }

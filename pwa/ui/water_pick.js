@@ -8,7 +8,8 @@ import { record } from "./state/record.js";
 /** @param {{tank: any, here: string}} props `here`: the path to come back to */
 export const WaterPick = ({ tank, here }) => html`
   <${Pick} tank=${tank} here=${here} field="source_water" kind="source_water" records=${all("source_water")} />
-  <${Pick} tank=${tank} here=${here} field="dechlorinator" kind="label" records=${all("label").filter((label) => label.use === "dechlorinator")} />`;
+  <${Pick} tank=${tank} here=${here} field="dechlorinator" kind="label"
+    records=${all("label").filter((label) => label.use === "dechlorinator")} />`;
 
 /** @param {{tank: any, here: string, field: string, kind: string, records: any[]}} props */
 function Pick({ tank, here, field, kind, records }) {
@@ -23,11 +24,14 @@ function Pick({ tank, here, field, kind, records }) {
         <ul class="lines">${records.map(
           (one) => html`
           <li class="line" key=${one.id}>
-            <label class="check grow"><input type="radio" name=${field} checked=${tank[field] === one.id} disabled=${!room.value.may("tank")} onChange=${() => void choose(one)} />${one.name}</label>
-            <a class="quiet" href=${`/room/${kind}/${one.id}?then=${here}`} aria-label=${t("edit_named", { what: one.name })}>${t("edit")}</a>
+            <label class="check grow"><input type="radio" name=${field} checked=${tank[field] === one.id}
+              disabled=${!room.value.may("tank")} onChange=${() => void choose(one)} />${one.name}</label>
+            <a class="quiet" href=${`/room/${kind}/${one.id}?then=${here}`}
+              aria-label=${t("edit_named", { what: one.name })}>${t("edit")}</a>
           </li>`,
         )}</ul>
       </fieldset>
-      <p><a class="quiet" href=${`/room/${kind}/new?tank=${tank.id}&then=${here}`}><${Icon} name="plus" size=${20} />${t(`water.new_${kind}`)}</a></p>
+      <p><a class="quiet" href=${`/room/${kind}/new?tank=${tank.id}&then=${here}`}><${Icon} name="plus" size=${20} />
+        ${t(`water.new_${kind}`)}</a></p>
     </section>`;
 }

@@ -5,7 +5,7 @@ const PATIENCE_MS = 30_000;
 
 /**
  * @param {{start: () => Worker, shared: () => Promise<any>, patience_ms?: number}} how
- *   `start` makes the worker, `shared` brings the bundle of /shared.json that it reads first, and anew when it is another
+ * `start` makes the worker, `shared` brings the bundle of /shared.json that it reads first, and anew when it is another
  */
 export function belief_worker({ start, shared, patience_ms = PATIENCE_MS }) {
   /** @type {Promise<Worker> | null} */ let running = null;

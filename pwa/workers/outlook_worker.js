@@ -3,7 +3,7 @@
  * which it keeps the belief of each tank at its last record and goes on from there when only records were added;
  * any other calculation it answers as it is.
  *
- * In:  {shared}                           first, and again when it changed: the bundle of /shared.json in the language spoken
+ * In: {shared} first, and again when it changed: the bundle of /shared.json in the language spoken
  *      {ask, tank_id, name, input, kept?}  `kept`: what an earlier answer carried, from storage
  * Out: {ask, tank_id, answer, kept?}       `kept` only when it changed: store it, a structured clone is enough
  *   or {ask, tank_id, errors}              in the API's own words

@@ -1,4 +1,7 @@
-/** What a tank wants today: the advice must be the calculations' own figures, careful where little is known, and say what it assumed. */
+/**
+ * What a tank wants today: the advice must be the calculations' own figures, careful where little is known, and say
+ * what it assumed.
+ */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { level } from "../../pwa/advice/level.js";
@@ -284,7 +287,8 @@ test("no recent pH or temperature: the usual ones, else careful ones, and it say
 });
 
 test("the ammonia limit is the lower of EPA 2013 chronic and EIFAC", () => {
-  // EPA-822-R-13-001: 1.0 mg/L at pH 7.5 and 25 °C, two figures; EIFAC's 0.025 mg/L NH3 is 0.383 mg N/L at pH 8.0, 25 °C.
+  // EPA-822-R-13-001: 1.0 mg/L at pH 7.5 and 25 °C, two figures; EIFAC's 0.025 mg/L NH3 is 0.383 mg N/L at pH 8.0, 25
+  // °C.
   const at = (ph) =>
     today(facts([read("total_ammonia", 0.1), read("nitrite", 0), read("ph", ph), read("temperature", 25)])).limits
       .total_ammonia;

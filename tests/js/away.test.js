@@ -1,4 +1,6 @@
-/** The away sheet of one tank: food, tests, the change by the tank's own litres and label, the tasks within the days. */
+/**
+ * The away sheet of one tank: food, tests, the change by the tank's own litres and label, the tasks within the days.
+ */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { install } from "../../pwa/contracts.js";

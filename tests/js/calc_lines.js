@@ -1,4 +1,7 @@
-/** The phone's calculations as a line filter: {"name","input"} in, the answer or {"error"} out, like `limnary calc --lines`. */
+/**
+ * The phone's calculations as a line filter: {"name","input"} in, the answer or {"error"} out, like `limnary calc
+ * --lines`.
+ */
 import { createInterface } from "node:readline";
 import { InvalidInput, install, run } from "../../pwa/contracts.js";
 import { shared_bundle } from "./shared_bundle.js";

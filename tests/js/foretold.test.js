@@ -1,4 +1,7 @@
-/** What a tank wants today by its forecast: the plan's own litres, when a test comes first, what is doubted, when the rule stands. */
+/**
+ * What a tank wants today by its forecast: the plan's own litres, when a test comes first, what is doubted, when the
+ * rule stands.
+ */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { foretold } from "../../pwa/advice/foretold.js";

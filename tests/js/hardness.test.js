@@ -8,7 +8,8 @@ import { shared_bundle } from "./shared_bundle.js";
 install(shared_bundle());
 
 test("five degrees on each scale, by the molar masses of IUPAC and the grains of NIST Handbook 44", () => {
-  // 5 °dH: 50 mg/L of CaO (56.077 g/mol), 0.8916 mmol/L, 1.7833 of charges, 89.24 mg/L as CaCO3 (100.087), 8.924 °fH, 6.261 °Clark, 5.213 grains a US gallon.
+  // 5 °dH: 50 mg/L of CaO (56.077 g/mol), 0.8916 mmol/L, 1.7833 of charges, 89.24 mg/L as CaCO3 (100.087), 8.924 °fH,
+  // 6.261 °Clark, 5.213 grains a US gallon.
   const shared = [
     [89.24, "mg/L CaCO₃"],
     [8.924, "°fH"],

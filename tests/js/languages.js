@@ -1,4 +1,7 @@
-/** What stands in another language and what is still missing: read by the tests, and printed by `node tests/js/languages.js [de|fr]`. */
+/**
+ * What stands in another language and what is still missing: read by the tests, and printed by `node
+ * tests/js/languages.js [de|fr]`.
+ */
 import { argv } from "node:process";
 import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";

@@ -1,4 +1,6 @@
-/** The time of day on the screens is that of the records: a phone whose own clock is off reads what was just recorded. */
+/**
+ * The time of day on the screens is that of the records: a phone whose own clock is off reads what was just recorded.
+ */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 

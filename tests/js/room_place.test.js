@@ -1,4 +1,7 @@
-/** The Room place without its screen: refusals in words, who may do what, what a call's failure means, true words of sharing. */
+/**
+ * The Room place without its screen: refusals in words, who may do what, what a call's failure means, true words of
+ * sharing.
+ */
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";

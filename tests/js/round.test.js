@@ -1,4 +1,6 @@
-/** The rules of one round of sharing, each against a scripted server: what is applied, what is ignored, what is kept. */
+/**
+ * The rules of one round of sharing, each against a scripted server: what is applied, what is ignored, what is kept.
+ */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";

@@ -1,4 +1,7 @@
-/** Every screen can be read, and finds in other modules what it takes from them: what no screen's story opens is checked too. */
+/**
+ * Every screen can be read, and finds in other modules what it takes from them: what no screen's story opens is checked
+ * too.
+ */
 import assert from "node:assert/strict";
 import { readdirSync } from "node:fs";
 import { test } from "node:test";

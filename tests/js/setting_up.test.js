@@ -1,4 +1,6 @@
-/** Setting up from the empty glass: steps, what each asks of the calculations, what to buy, when the animals may come. */
+/**
+ * Setting up from the empty glass: steps, what each asks of the calculations, what to buy, when the animals may come.
+ */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { belief_input } from "../../pwa/advice/forecast/belief_input.js";

@@ -1,4 +1,7 @@
-/** Slow calculations while one types: the newest input's answer alone is told, in the same words, with a worker or without. */
+/**
+ * Slow calculations while one types: the newest input's answer alone is told, in the same words, with a worker or
+ * without.
+ */
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";

@@ -1,4 +1,7 @@
-/** What lives and grows in a tank: a ledger that never goes below zero, masses by length, own animals, and what the forecast takes of it. */
+/**
+ * What lives and grows in a tank: a ledger that never goes below zero, masses by length, own animals, and what the
+ * forecast takes of it.
+ */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { belief_input } from "../../pwa/advice/forecast/belief_input.js";

@@ -1,4 +1,7 @@
-/** The trace's own words: by what a tank was reached, in the order of time, the nearest first; which tanks, networkx says (tests/outside). */
+/**
+ * The trace's own words: by what a tank was reached, in the order of time, the nearest first; which tanks, networkx
+ * says (tests/outside).
+ */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { shared_between, trace } from "../../pwa/advice/life/trace.js";

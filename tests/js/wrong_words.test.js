@@ -1,4 +1,6 @@
-/** A refusal beside its field speaks in one unit, the one that the field is typed in, and names choices by their words. */
+/**
+ * A refusal beside its field speaks in one unit, the one that the field is typed in, and names choices by their words.
+ */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { wrong_words } from "../../pwa/bench/wrong_words.js";

@@ -1,4 +1,7 @@
-/** The phone's side of test_archive_between.py: `export FILE` writes a room's archive, `import FILE` prints what it then shows. */
+/**
+ * The phone's side of test_archive_between.py: `export FILE` writes a room's archive, `import FILE` prints what it then
+ * shows.
+ */
 import { readFileSync, writeFileSync } from "node:fs";
 import { join, open_room } from "../../pwa/data/fish_room.js";
 import { round } from "../../pwa/data/share_once.js";

@@ -142,7 +142,9 @@ export class Invariants {
     }
   }
 
-  /** Rows go when the membership has; and no op here breaks its kind, so only a role or an ended membership refuses any. */
+  /**
+   * Rows go when the membership has; and no op here breaks its kind, so only a role or an ended membership refuses any.
+   */
   only_what_is_ours(phone, { outbox, rows, former, room }) {
     this.hold(!room?.ended || !(rows.length || former.length), `${phone.name} keeps rows of a room it is no longer in`);
     for (const { state, reason, op } of outbox) {
@@ -169,7 +171,10 @@ export class Invariants {
     }
   }
 
-  /** An oracle of its own: all the server took, ops and rows, folded one after the other, the later stamp winning by field. */
+  /**
+   * An oracle of its own: all the server took, ops and rows, folded one after the other, the later stamp winning by
+   * field.
+   */
   last_writer_wins({ records, ops }) {
     const oracle = new Map();
     for (const { op, id, type, stamp, fields: stored } of ops) {

@@ -13,7 +13,10 @@ export class Membership {
     return other;
   }
 
-  /** What holds after this backup came back now: as it was then, but what was closed since stays closed. @param {Membership} now */
+  /**
+   * What holds after this backup came back now: as it was then, but what was closed since stays closed.
+   * @param {Membership} now
+   */
   restored_over(now) {
     const back = this.copy();
     for (const [key, device] of back.devices) device.revoked ||= now.devices.get(key)?.revoked ?? false;

@@ -1,4 +1,7 @@
-/** Run seeds: node run.js --from 1 --seeds 100 [--every 5] --steps 80 --pwa DIR --server DIR --python PATH [--trace] [--seconds 3600]. Prints one JSON line. */
+/**
+ * Run seeds: node run.js --from 1 --seeds 100 [--every 5] --steps 80 --pwa DIR --server DIR --python PATH [--trace]
+ * [--seconds 3600]. Prints one JSON line.
+ */
 import { parseArgs } from "node:util";
 import { load_core } from "./core.js";
 import { start_server } from "./server.js";

@@ -1,7 +1,8 @@
 /**
  * One seed: four phones of three keepers, one server, and everything that can come between them.
  * Every choice comes from the seed, and a choice is made only when nothing is running, so a seed runs again alike.
- * Every fifth seed is a storm: clocks leap ahead, all edit the same name, answers get lost, the server is often restored.
+ * Every fifth seed is a storm: clocks leap ahead, all edit the same name, answers get lost, the server is often
+ * restored.
  */
 import { IDBFactory } from "fake-indexeddb";
 import { seeded } from "../js/drawn_numbers.js";

@@ -13,7 +13,8 @@
 
 /**
  * @param {{
- *   ask: (question: {tank_id: string, name: string, input: any, kept?: any}) => Promise<{answer?: any, errors?: any[], kept?: any}>,
+ * ask: (question: {tank_id: string, name: string, input: any, kept?: any}) => Promise<{answer?: any, errors?: any[],
+ * kept?: any}>,
  *   load: (tank_id: string) => Promise<any>, save: (tank_id: string, kept: any) => Promise<void>, changed: () => void,
  * }} phone `ask`: the worker; `load` and `save`: the stored belief; `changed`: called when an answer came
  */
@@ -47,7 +48,13 @@ export function forecasts({ ask, load, save, changed }) {
     tank.busy = false;
   }
 
-  /** @param {string} tank_id @param {Tank} tank @param {string} name @param {any} input @returns {Promise<{answer?: any, problem?: string}>} */
+  /**
+   * @param {string} tank_id
+   * @param {Tank} tank
+   * @param {string} name
+   * @param {any} input
+   * @returns {Promise<{answer?: any, problem?: string}>}
+   */
   async function answered(tank_id, tank, name, input) {
     try {
       // The worker remembers the tanks it has followed; only its first question brings the stored belief.

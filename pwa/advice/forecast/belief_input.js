@@ -31,14 +31,18 @@ const LISTS = /** @type {const} */ (["readings", "changes", "doses", "feedings"]
  * @typedef {{records: Records, start: number, filled: Filled[], left_out: LeftOut[]}} BeliefInput
  */
 
-/** @param {any} facts see facts.js @returns {BeliefInput} `start`: ms from which the hours count: when it was first filled, as far as the records reach */
+/**
+ * @param {any} facts see facts.js
+ * @returns {BeliefInput} `start`: ms from which the hours count: when it was first filled, as far as the records reach
+ */
 export function belief_input(facts) {
   const { tank, filled } = tank_of(facts);
   const until = facts.now + CLOCK_ERROR;
   const dated = Object.fromEntries(
     LISTS.map((list) => [list, facts[list].filter((/** @type {any} */ one) => time(one) <= until)]),
   );
-  // One record of a wrong year must not take the whole forecast: what lies before the longest that the contracts take is left out, and named.
+  // One record of a wrong year must not take the whole forecast: what lies before the longest that the contracts take
+  // is left out, and named.
   const oldest = until - spec_of("now_h").max * HOUR;
   const first = Math.min(
     ...LISTS.flatMap((list) => dated[list].map(time).filter((/** @type {number} */ at) => at >= oldest)),
@@ -81,14 +85,21 @@ export function belief_input(facts) {
   return { records, start, filled: filled.filter(({ code }) => code !== "seeded" || !running), left_out };
 }
 
-/** Nitrogen that a source water brings into the tank, as the contracts name it. @param {any} source @param {any} label */
+/**
+ * Nitrogen that a source water brings into the tank, as the contracts name it.
+ * @param {any} source
+ * @param {any} label
+ */
 export const source_of = (source, label) => ({
   tan_mg_n_l: brought(source, "total_ammonia", label),
   nitrite_mg_n_l: brought(source, "nitrite", label),
   nitrate_mg_n_l: brought(source, "nitrate", label),
 });
 
-/** The limits of limits.js as the contracts name them: ammonia's as free ammonia at the same pH and temperature. @param {import("../limits.js").Limits} limits */
+/**
+ * The limits of limits.js as the contracts name them: ammonia's as free ammonia at the same pH and temperature.
+ * @param {import("../limits.js").Limits} limits
+ */
 export function limits_of(limits) {
   const { ph, temperature_c, total_ammonia, nitrite, nitrate } = limits;
   const { nh3_mg_n_l } = run("free_ammonia", {

@@ -1,4 +1,7 @@
-/** What a tank's charts and their tables show, of one parameter each: readings with their kit's uncertainty, marks, limit, fan. Pure. */
+/**
+ * What a tank's charts and their tables show, of one parameter each: readings with their kit's uncertainty, marks,
+ * limit, fan. Pure.
+ */
 import { interval } from "../../calc/kit_reading.js";
 import { settings } from "../../calc/kinetics.js";
 import { in_nitrogen } from "../../calc/tank_events.js";
@@ -7,14 +10,19 @@ import { SPECIES } from "../level.js";
 const HOUR = 3_600_000;
 
 /**
- * @typedef {{at: number, value: number, low: number | null, high: number | null, doubted: boolean}} Dot low and high: what the kit cannot tell apart; null: no bound
+ * @typedef {{at: number, value: number, low: number | null, high: number | null, doubted: boolean}} Dot low and high:
+ * what the kit cannot tell apart; null: no bound
  * @typedef {{at: number, p10: number, p50: number, p90: number}} Fan
  * @typedef {{at: number, kind: "change" | "feeding", said: number}} Mark `said`: litres changed, grams fed
- * @typedef {{parameter: string, dots: Dot[], fan: Fan[], marks: Mark[], limit: {mg_n_l: number, by: string} | null, from: number, now: number, to: number}} Lines
+ * @typedef {{parameter: string, dots: Dot[], fan: Fan[], marks: Mark[], limit: {mg_n_l: number, by: string} | null,
+ * from: number, now: number, to: number}} Lines
  */
 
 /**
- * @param {string} parameter @param {any} facts @param {import("./questions.js").Asked} asked @param {any} ahead the outlook's answer, if it is there
+ * @param {string} parameter
+ * @param {any} facts
+ * @param {import("./questions.js").Asked} asked
+ * @param {any} ahead the outlook's answer, if it is there
  * @param {any} limits @param {number} days how far back
  * @returns {Lines}
  */
@@ -59,7 +67,10 @@ export function chart_lines(parameter, facts, asked, ahead, limits, days) {
   };
 }
 
-/** A reading as nitrogen with the span that its kit's steps leave open; a meter of pH or temperature has none. @param {any} reading */
+/**
+ * A reading as nitrogen with the span that its kit's steps leave open; a meter of pH or temperature has none.
+ * @param {any} reading
+ */
 function read(reading) {
   if (!(reading.parameter in SPECIES)) {
     const [low, high] = reading.steps?.length
@@ -74,7 +85,12 @@ function read(reading) {
   return { value, low: low === null ? null : Math.max(low, 0), high };
 }
 
-/** The same lines in another unit: all that is drawn and said of them. @param {Lines} lines @param {(value: number) => number} show @returns {Lines} */
+/**
+ * The same lines in another unit: all that is drawn and said of them.
+ * @param {Lines} lines
+ * @param {(value: number) => number} show
+ * @returns {Lines}
+ */
 export function lines_in(lines, show) {
   const of = (/** @type {number | null} */ value) => (value === null ? null : show(value));
   return {
@@ -84,7 +100,11 @@ export function lines_in(lines, show) {
   };
 }
 
-/** The span of values that all of it needs, from 0 up for concentrations. @param {Lines} lines @returns {[number, number]} */
+/**
+ * The span of values that all of it needs, from 0 up for concentrations.
+ * @param {Lines} lines
+ * @returns {[number, number]}
+ */
 export function span({ parameter, dots, fan, limit }) {
   const all = [
     ...dots.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),

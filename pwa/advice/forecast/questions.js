@@ -1,11 +1,20 @@
-/** What the belief is asked about one tank: the smallest change, the chances until the next test, and what lies further ahead. */
+/**
+ * What the belief is asked about one tank: the smallest change, the chances until the next test, and what lies further
+ * ahead.
+ */
 import { belief_input, limits_of, source_of } from "./belief_input.js";
 import { HOUR } from "../level.js";
 
-/** A test is rarely made sooner than this after the last, and where one is overdue, it is made within a day (assumptions). */
+/**
+ * A test is rarely made sooner than this after the last, and where one is overdue, it is made within a day
+ * (assumptions).
+ */
 const SOONEST_H = 12;
 const OVERDUE_H = 24;
-/** The most that is changed at once where ammonia and nitrite do not press (common practice: half, so that temperature and hardness do not jump). */
+/**
+ * The most that is changed at once where ammonia and nitrite do not press (common practice: half, so that temperature
+ * and hardness do not jump).
+ */
 const MOST_AT_LEISURE = 0.5;
 /** Where they press, as much as leaves the fish water to lie in (assumption). */
 const MOST_IN_NEED = 0.9;
@@ -18,12 +27,18 @@ const FAN_H = 72;
 
 /**
  * @typedef {{label: string, name: string, input: any, exact: string, records: string}} Question
- *   `exact` tells one question from another; `records` leaves out the hour: the answer of an hour ago will do until the new one is there
- * @typedef {import("./belief_input.js").BeliefInput & {questions: Question[], further: Question[], limits: any, nitrate_known: boolean, next_test_h: number, next_test_at: number}} Asked
+ * `exact` tells one question from another; `records` leaves out the hour: the answer of an hour ago will do until the
+ * new one is there
+ * @typedef {import("./belief_input.js").BeliefInput & {questions: Question[], further: Question[], limits: any,
+ * nitrate_known: boolean, next_test_h: number, next_test_at: number}} Asked
  *   `next_test_h`: whole hours, what the belief is asked; `next_test_at`: ms
  */
 
-/** @param {any} facts see facts.js @param {import("../today.js").Advice} rule what today.js says of them @returns {Asked} */
+/**
+ * @param {any} facts see facts.js
+ * @param {import("../today.js").Advice} rule what today.js says of them
+ * @returns {Asked}
+ */
 export function ask_of(facts, rule) {
   const known = belief_input(facts);
   // Nobody writes down every change of years before: without a test, nitrate is anyone's guess.
@@ -63,7 +78,11 @@ export function ask_of(facts, rule) {
 /** Whether ammonia or nitrite may come near a limit, or is not known. @param {import("../today.js").Advice} rule */
 const pressing = ({ levels }) => levels.slice(0, 2).some((one) => one.now_mg_n_l === null || one.share > 0.5);
 
-/** How long until the next test of ammonia and nitrite. @param {any} facts @param {import("../today.js").Advice} rule */
+/**
+ * How long until the next test of ammonia and nitrite.
+ * @param {any} facts
+ * @param {import("../today.js").Advice} rule
+ */
 function to_test({ now }, { levels, usual_test_hours }) {
   const last = Math.max(...levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : -Infinity)));
   const due = last + usual_test_hours * HOUR;

@@ -1,13 +1,23 @@
-/** When a tank will be processing its load, and how much more it could: the outlook's answers made ready to be said. Pure. */
+/**
+ * When a tank will be processing its load, and how much more it could: the outlook's answers made ready to be said.
+ * Pure.
+ */
 import { settings } from "../../calc/kinetics.js";
 import { HOUR } from "../level.js";
 
 /**
- * @typedef {{code: "now" | "likely" | "soon" | "between" | "even_now" | "even" | "not_before" | "not_in_sight", from?: number, likely?: number, to?: number}} Ready times in ms
- * @typedef {{days: number, feed_g_day: {p10: number, p50: number, p90: number}, more_fish_g: {p10: number, p50: number, p90: number}}} Room
+ * @typedef {{code: "now" | "likely" | "soon" | "between" | "even_now" | "even" | "not_before" | "not_in_sight", from?:
+ * number, likely?: number, to?: number}} Ready times in ms
+ * @typedef {{days: number, feed_g_day: {p10: number, p50: number, p90: number}, more_fish_g: {p10: number, p50: number,
+ * p90: number}}} Room
  */
 
-/** @param {{p10: number, p50: number | null, p90: number | null} | null} settled_h @param {number} now_h @param {number} start ms @returns {Ready} */
+/**
+ * @param {{p10: number, p50: number | null, p90: number | null} | null} settled_h
+ * @param {number} now_h
+ * @param {number} start ms
+ * @returns {Ready}
+ */
 export function ready(settled_h, now_h, start) {
   if (!settled_h) return { code: "not_in_sight" };
   const { p10, p50, p90 } = settled_h;
@@ -21,7 +31,11 @@ export function ready(settled_h, now_h, start) {
   return { code: "between", from: ms(p10), likely: ms(p50), to: ms(p90) };
 }
 
-/** Food a day and fish beyond today's, now and in one and two weeks. @param {any} headroom the answer of stock_headroom @returns {Room[]} */
+/**
+ * Food a day and fish beyond today's, now and in one and two weeks.
+ * @param {any} headroom the answer of stock_headroom
+ * @returns {Room[]}
+ */
 export function room_for(headroom) {
   const share = settings().feed_of_fish;
   return [0, 7, 14].map((days) => {

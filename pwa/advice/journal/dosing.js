@@ -11,13 +11,22 @@ const USUAL_TAN_MG_N_L = 1;
 /** Which changes of stock bring animals in, and which take them out. @type {Record<string, number>} */
 const ANIMALS = { arrival: 1, birth: 1, move_in: 1, death: -1, removal: -1, move_out: -1 };
 
-/** The room's labels, those used last in this tank first, then by name. @param {any[]} labels @param {any[]} doses of the tank as facts.js gathers them, oldest first */
+/**
+ * The room's labels, those used last in this tank first, then by name.
+ * @param {any[]} labels
+ * @param {any[]} doses of the tank as facts.js gathers them, oldest first
+ */
 export function labels_by_use(labels, doses) {
   const used = (/** @type {any} */ label) => doses.findLastIndex((dose) => dose.label?.id === label.id);
   return labels.toSorted((a, b) => used(b) - used(a) || a.name.localeCompare(b.name));
 }
 
-/** The water a label's dose is for: the whole tank, or as much new water as last time. @param {any} tank @param {any} label @param {any[]} changes oldest first */
+/**
+ * The water a label's dose is for: the whole tank, or as much new water as last time.
+ * @param {any} tank
+ * @param {any} label
+ * @param {any[]} changes oldest first
+ */
 export const litres_for = (tank, label, changes) =>
   label.basis === "whole_tank"
     ? tank.water_l
@@ -63,7 +72,9 @@ export function salt_of(tank, draft, { system, marks }) {
 
 /**
  * Ammonia for the bacteria, as much nitrogen as is wanted.
- * @param {any} tank @param {number} tan_mg_n_l @param {number} [ammonia_percent] of household ammonia; left out: ammonium chloride
+ * @param {any} tank
+ * @param {number} tan_mg_n_l
+ * @param {number} [ammonia_percent] of household ammonia; left out: ammonium chloride
  * @returns {{input: any, answer: any, amount: number, unit: "g" | "ml", tan_mg_n_l: number}}
  * @throws {import("../../contracts.js").InvalidInput}
  */
@@ -80,7 +91,11 @@ export function starter(tank, tan_mg_n_l, ammonia_percent) {
   };
 }
 
-/** A day's load of the food this tank is to get, else as its planned animals want, else what is usual. @param {any} tank @param {any[]} [own] own_species records */
+/**
+ * A day's load of the food this tank is to get, else as its planned animals want, else what is usual.
+ * @param {any} tank
+ * @param {any[]} [own] own_species records
+ */
 export function wanted_tan(tank, own = []) {
   const of_plan = planned_feed(tank, own);
   if (!(tank.feed_g_day > 0) && of_plan > 0)

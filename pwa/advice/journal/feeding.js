@@ -37,7 +37,11 @@ export function usual_meal(tank, feedings) {
 /** The step in which a meal is set: about a tenth of it, never under a hundredth of a gram. @param {number} feed_g */
 export const feed_step = (feed_g) => Math.max(nice_step(feed_g / 10), 0.01);
 
-/** The room's foods with the protein they were last fed with, those fed last first. @param {any[]} feedings of the room @returns {Food[]} */
+/**
+ * The room's foods with the protein they were last fed with, those fed last first.
+ * @param {any[]} feedings of the room
+ * @returns {Food[]}
+ */
 export function foods(feedings) {
   /** @type {Map<string, Food>} */ const known = new Map();
   for (const { food, protein_fraction } of feedings.toSorted((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0))) {

@@ -1,4 +1,7 @@
-/** Finding by words what a room holds: tanks, animals, plants, notes, tasks, labels, calculations. Pure; accents and case do not matter. */
+/**
+ * Finding by words what a room holds: tanks, animals, plants, notes, tasks, labels, calculations. Pure; accents and
+ * case do not matter.
+ */
 import { of_tank } from "../of_tank.js";
 import { shelf, plain } from "../../bench/search.js";
 import { plants_of } from "../life/plants.js";
@@ -9,8 +12,11 @@ import { name_of, stock_of } from "../life/stock.js";
 
 /**
  * Everything that can be found in a room.
- * @param {{all: (kind: string) => any[], get: (kind: string, id: string) => any}} room @param {Record<string, any>} contracts by name @param {number} now ms
- * @param {{note: (note: any) => string, task: (task: any) => string}} said how this phone says them, whatever words the record holds
+ * @param {{all: (kind: string) => any[], get: (kind: string, id: string) => any}} room
+ * @param {Record<string, any>} contracts by name
+ * @param {number} now ms
+ * @param {{note: (note: any) => string, task: (task: any) => string}} said how this phone says them, whatever words the
+ * record holds
  * @returns {Entry[]}
  */
 export function findable(room, contracts, now, said) {
@@ -67,8 +73,11 @@ export function findable(room, contracts, now, said) {
 export const GROUPS = ["tank", "animals", "plants", "task", "note", "label", "calculation"];
 
 /**
- * Entries that hold every word; where a title begins with the words it comes first, then where it holds them, then the newest.
- * @param {Entry[]} entries @param {string} words @param {Record<string, any>} contracts by name, searched the Bench's own way
+ * Entries that hold every word; where a title begins with the words it comes first, then where it holds them, then the
+ * newest.
+ * @param {Entry[]} entries
+ * @param {string} words
+ * @param {Record<string, any>} contracts by name, searched the Bench's own way
  * @returns {{kind: string, found: Found[]}[]} groups that hold something
  */
 export function find(entries, words, contracts) {

@@ -1,4 +1,7 @@
-/** When something happened, where that was before it is written down: the moments offered, as a field holds them, and those that cannot be. Pure. */
+/**
+ * When something happened, where that was before it is written down: the moments offered, as a field holds them, and
+ * those that cannot be. Pure.
+ */
 
 const HOUR = 3_600_000;
 const MINUTE = 60_000;
@@ -15,10 +18,16 @@ export const moments_offered = (now) =>
 export function field_text(at) {
   const time = new Date(at);
   const two = (/** @type {number} */ part) => String(part).padStart(2, "0");
-  return `${String(time.getFullYear()).padStart(4, "0")}-${two(time.getMonth() + 1)}-${two(time.getDate())}T${two(time.getHours())}:${two(time.getMinutes())}`;
+  return `${String(time.getFullYear()).padStart(4, "0")}-${two(time.getMonth() + 1)}-${two(time.getDate())}T${two(
+    time.getHours(),
+  )}:${two(time.getMinutes())}`;
 }
 
-/** What the field says, as records hold it. @param {string} text @returns {string | undefined} undefined while it says no moment */
+/**
+ * What the field says, as records hold it.
+ * @param {string} text
+ * @returns {string | undefined} undefined while it says no moment
+ */
 export function moment_in(text) {
   const ms = /^\d{4}-\d\d-\d\dT\d\d:\d\d/.test(text) ? Date.parse(text) : NaN;
   return Number.isNaN(ms) ? undefined : new Date(ms).toISOString();

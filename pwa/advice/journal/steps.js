@@ -7,7 +7,14 @@ export function nice_step(size) {
   return Number((nice * 10 ** power).toPrecision(1));
 }
 
-/** One step up or down onto a whole step, within bounds. @param {number} value @param {number} step @param {1 | -1} by @param {number} least @param {number} most */
+/**
+ * One step up or down onto a whole step, within bounds.
+ * @param {number} value
+ * @param {number} step
+ * @param {1 | -1} by
+ * @param {number} least
+ * @param {number} most
+ */
 export function stepped(value, step, by, least, most) {
   const steps = by > 0 ? Math.floor(value / step + 1e-9) + 1 : Math.ceil(value / step - 1e-9) - 1;
   return Number(Math.min(Math.max(steps * step, least), most).toPrecision(12));

@@ -1,4 +1,7 @@
-/** What happened, newest first: records written together as one event, by groups and by days, and how one is taken out or corrected. Pure. */
+/**
+ * What happened, newest first: records written together as one event, by groups and by days, and how one is taken out
+ * or corrected. Pure.
+ */
 import { moved_along } from "./moment.js";
 
 /** Which records make the timeline, and under which word they are looked for. @type {Record<string, string>} */
@@ -27,9 +30,11 @@ export const CORRECTED = {
 };
 
 /**
- * @typedef {{all: (kind: string) => any[], get: (kind: string, id: string) => any, earlier: (kind: string, id: string) => any[]}} Room
+ * @typedef {{all: (kind: string) => any[], get: (kind: string, id: string) => any, earlier: (kind: string, id: string)
+ * => any[]}} Room
  * @typedef {{at: string, tank: string | null, group: string, kind: string, records: any[], earlier: any[]}} Event
- * `records`: those written together, the one it is named after first; `earlier`: what they said before they were corrected
+ * `records`: those written together, the one it is named after first; `earlier`: what they said before they were
+ * corrected
  * @typedef {{type: "put" | "del", kind: string, id: string, fields?: Record<string, any>}} Write
  */
 
@@ -48,7 +53,11 @@ export function timeline(room, { tank, group } = {}) {
 /** The other tank that a shared tool's event belongs to as well. @param {Event} event */
 const shared_with = ({ kind, records }) => (kind === "shared_tool" ? records[0].other_tank : null);
 
-/** The events of each day, newest first. @param {Event[]} events @returns {{day: number, events: Event[]}[]} `day`: its midnight here, in ms */
+/**
+ * The events of each day, newest first.
+ * @param {Event[]} events
+ * @returns {{day: number, events: Event[]}[]} `day`: its midnight here, in ms
+ */
 export function by_day(events) {
   /** @type {{day: number, events: Event[]}[]} */ const days = [];
   for (const event of events) {
@@ -59,12 +68,17 @@ export function by_day(events) {
   return days;
 }
 
-/** The writes that take an event out, with what stood before its corrections: none of it comes back. @param {Event} event @returns {Write[]} */
+/**
+ * The writes that take an event out, with what stood before its corrections: none of it comes back.
+ * @param {Event} event
+ * @returns {Write[]}
+ */
 export const removal = ({ records, earlier }) =>
   [...records, ...earlier].map(({ kind, id }) => ({ type: "del", kind, id }));
 
 /**
- * @typedef {{one: any, value?: number | string, at?: string, tank?: string}} Set what is set anew of an event: the value of
+ * @typedef {{one: any, value?: number | string, at?: string, tank?: string}} Set what is set anew of an event: the
+ * value of
  * one of its records, the moment of its first, the tank of all
  */
 
@@ -91,7 +105,12 @@ export function correction(room, event, { one, value, at, tank }, new_id) {
     });
 }
 
-/** A change's share of the water: of its new tank's, or in proportion to its litres. @param {Room} room @param {any} change @param {any} before */
+/**
+ * A change's share of the water: of its new tank's, or in proportion to its litres.
+ * @param {Room} room
+ * @param {any} change
+ * @param {any} before
+ */
 function of_the_water(room, { litres, tank, from_tank }, before) {
   const share = tank === before.tank ? before.fraction / before.litres : 1 / room.get("tank", tank).water_l;
   return { fraction: Math.min(1, share * Number(litres)), ...(from_tank === tank ? { from_tank: undefined } : {}) };
@@ -102,7 +121,10 @@ function instead({ id, kind, meta: _meta, ...fields }, its, change) {
   return { type: "put", kind, id: its, fields: { ...fields, ...change, supersedes: id } };
 }
 
-/** @typedef {{doses: Map<string, any[]>, photos: Map<string, any[]>, apart: any[], loose: any[]}} Hanging doses by their change, photos by their note's entry, and those that stand alone */
+/**
+ * @typedef {{doses: Map<string, any[]>, photos: Map<string, any[]>, apart: any[], loose: any[]}} Hanging doses by their
+ * change, photos by their note's entry, and those that stand alone
+ */
 
 /** What hangs on changes and notes. @param {Room} room @returns {Hanging} */
 function hanging_of(room) {
@@ -130,7 +152,13 @@ function split(records, key) {
   return { lists, rest };
 }
 
-/** Records of a kind, those written together in one list. @param {Room} room @param {string} kind @param {Hanging} hanging @returns {any[][]} */
+/**
+ * Records of a kind, those written together in one list.
+ * @param {Room} room
+ * @param {string} kind
+ * @param {Hanging} hanging
+ * @returns {any[][]}
+ */
 function gathered(room, kind, { doses, photos, apart, loose }) {
   if (kind === "reading") return together(room.all(kind), ({ test }) => test).map((test) => as_written(room, test));
   if (kind === "water_change") return room.all(kind).map((change) => [change, ...(doses.get(change.id) ?? [])]);
@@ -143,7 +171,11 @@ function gathered(room, kind, { doses, photos, apart, loose }) {
 /** @param {any[]} records @param {(record: any) => string | undefined} key @returns {any[][]} */
 const together = (records, key) => [...split(records, (record) => key(record) ?? record.id).lists.values()];
 
-/** In the order in which they were first written down: a correction keeps its place. @param {Room} room @param {any[]} records */
+/**
+ * In the order in which they were first written down: a correction keeps its place.
+ * @param {Room} room
+ * @param {any[]} records
+ */
 function as_written(room, records) {
   const first = (/** @type {any} */ { kind, id, supersedes }) =>
     (supersedes ? room.earlier(kind, id).at(-1)?.id : null) ?? id;

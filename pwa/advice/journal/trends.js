@@ -21,7 +21,8 @@ export const TRENDS = {
 
 /**
  * @typedef {{at: number, value: number}} Point `at`: ms; of a day its midnight, of a week the midnight of its Monday
- * @typedef {{what: string, unit: string, points: Point[], bars: boolean, step: number, marks: number[], from: number, to: number}} Trend
+ * @typedef {{what: string, unit: string, points: Point[], bars: boolean, step: number, marks: number[], from: number,
+ * to: number}} Trend
  * `bars`: sums over `step` ms, not readings; `marks`: when water was changed
  */
 
@@ -62,7 +63,11 @@ export function trend(what, facts, days) {
   return { ...shared, points, bars: false, step: 0 };
 }
 
-/** What a trend says in figures; null if it says nothing. @param {Trend} trend @returns {{count: number, last: Point, low: number, high: number, mean: number} | null} */
+/**
+ * What a trend says in figures; null if it says nothing.
+ * @param {Trend} trend
+ * @returns {{count: number, last: Point, low: number, high: number, mean: number} | null}
+ */
 export function in_brief({ points }) {
   if (points.length === 0) return null;
   const values = points.map(({ value }) => value);
@@ -96,7 +101,12 @@ function sums(points) {
   return all;
 }
 
-/** A week in which no change is written down stands at nothing. @param {Point[]} weeks @param {number} last @returns {Point[]} */
+/**
+ * A week in which no change is written down stands at nothing.
+ * @param {Point[]} weeks
+ * @param {number} last
+ * @returns {Point[]}
+ */
 function every_week(weeks, last) {
   /** @type {Point[]} */ const all = [];
   for (let at = weeks[0].at; at <= last; at = next_week(at))

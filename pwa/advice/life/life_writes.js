@@ -1,4 +1,7 @@
-/** What one entry about animals or plants writes, and where it is corrected: a move is two records, a correction takes the place of both. Pure. */
+/**
+ * What one entry about animals or plants writes, and where it is corrected: a move is two records, a correction takes
+ * the place of both. Pure.
+ */
 
 import { other_half } from "./stock.js";
 
@@ -8,8 +11,11 @@ import { other_half } from "./stock.js";
 export const LIFE_PAGE = { stock_change: "stock", planting: "plants" };
 
 /**
- * @param {"stock_change" | "planting"} kind @param {Record<string, any>} fields of the record, `at` and `tank` among them
- * @param {() => string} new_id @param {any} [corrects] the record that this one corrects @param {any} [half] the other half of the move that it was
+ * @param {"stock_change" | "planting"} kind
+ * @param {Record<string, any>} fields of the record, `at` and `tank` among them
+ * @param {() => string} new_id
+ * @param {any} [corrects] the record that this one corrects
+ * @param {any} [half] the other half of the move that it was
  * @param {any[]} [earlier] what that half said before corrections
  * @returns {Write[]} for one transaction
  */
@@ -29,8 +35,11 @@ export function life_writes(kind, fields, new_id, corrects, half, earlier = []) 
 }
 
 /**
- * The writes that take an entry out: the other half of its move too, and what both said before corrections, so that none of it comes back.
- * @param {{all: (kind: string) => any[], earlier: (kind: string, id: string) => any[]}} room @param {any} one @returns {Write[]}
+ * The writes that take an entry out: the other half of its move too, and what both said before corrections, so that
+ * none of it comes back.
+ * @param {{all: (kind: string) => any[], earlier: (kind: string, id: string) => any[]}} room
+ * @param {any} one
+ * @returns {Write[]}
  */
 export function life_removal(room, one) {
   const half = other_half(one, room.all(one.kind));
@@ -40,7 +49,12 @@ export function life_removal(room, one) {
   );
 }
 
-/** The form that corrects an entry: of a move the one where it began, which takes its other half along. @param {any} one @param {any[]} all of its kind @param {string} then the page to come back to */
+/**
+ * The form that corrects an entry: of a move the one where it began, which takes its other half along.
+ * @param {any} one
+ * @param {any[]} all of its kind
+ * @param {string} then the page to come back to
+ */
 export function correct_path(one, all, then) {
   const { tank, id } = (one.change === "move_in" ? other_half(one, all) : null) ?? one;
   return `/tank/${tank}/${LIFE_PAGE[one.kind]}/new?corrects=${id}&then=${encodeURIComponent(then)}`;

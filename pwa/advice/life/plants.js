@@ -3,14 +3,17 @@
 const IN = ["plant", "move_in"];
 
 /**
- * @typedef {{id: string, at: string, tank: string, change: string, species: string, amount?: string, amount_code?: string, portions?: number, other_tank?: string}} Planting
- * @typedef {{species: string, since: string, amounts: Planting[], last_trim?: string}} Growing `amounts`: the plantings that say one, oldest first
+ * @typedef {{id: string, at: string, tank: string, change: string, species: string, amount?: string, amount_code?:
+ * string, portions?: number, other_tank?: string}} Planting
+ * @typedef {{species: string, since: string, amounts: Planting[], last_trim?: string}} Growing `amounts`: the plantings
+ * that say one, oldest first
  */
 
 /**
  * The plants of one tank now, and those that are gone. Amounts are the keeper's words, so nothing is added up:
  * a plant is gone when it was taken out or moved without an amount, which means all of it.
- * @param {Planting[]} plantings of the tank, in any order @returns {{growing: Growing[], gone: Growing[]}} in the order in which they came
+ * @param {Planting[]} plantings of the tank, in any order
+ * @returns {{growing: Growing[], gone: Growing[]}} in the order in which they came
  */
 export function plants_of(plantings) {
   /** @type {Map<string, Growing & {here: boolean}>} */ const kinds = new Map();

@@ -9,9 +9,12 @@ const MOVES = ["move_in", "move_out"];
 const RECENT_DAYS = 30;
 
 /**
- * @typedef {{id: string, at: string, tank: string, change: string, species: string, count: number, length_cm?: number, cause?: string, other_tank?: string}} StockChange
- * @typedef {{species: string, count: number, since: string, length_cm?: number, born: number, died: number, moves: StockChange[]}} Kept
- *   `since`: when the first of those that are here came; `born`, `died`: in the last 30 days; `length_cm`: the latest known
+ * @typedef {{id: string, at: string, tank: string, change: string, species: string, count: number, length_cm?: number,
+ * cause?: string, other_tank?: string}} StockChange
+ * @typedef {{species: string, count: number, since: string, length_cm?: number, born: number, died: number, moves:
+ * StockChange[]}} Kept
+ * `since`: when the first of those that are here came; `born`, `died`: in the last 30 days; `length_cm`: the latest
+ * known
  * @typedef {{change: StockChange, missing: number}} Short a loss of more animals than were known to be here
  */
 
@@ -45,7 +48,11 @@ export function stock_of(changes, now) {
   return { animals: all.filter((one) => one.count > 0), gone: all.filter((one) => one.count === 0), short };
 }
 
-/** By time; of the same moment what came stands before what went, then always alike. @param {StockChange} a @param {StockChange} b */
+/**
+ * By time; of the same moment what came stands before what went, then always alike.
+ * @param {StockChange} a
+ * @param {StockChange} b
+ */
 const in_order = (a, b) =>
   a.at < b.at
     ? -1
@@ -53,7 +60,13 @@ const in_order = (a, b) =>
       ? 1
       : Number(IN.includes(b.change)) - Number(IN.includes(a.change)) || (a.id < b.id ? -1 : 1);
 
-/** The other half of a move: the record that the same tap wrote for the other tank. @template {any} T @param {any} one @param {T[]} all of its kind @returns {T | null} */
+/**
+ * The other half of a move: the record that the same tap wrote for the other tank.
+ * @template {any} T
+ * @param {any} one
+ * @param {T[]} all of its kind
+ * @returns {T | null}
+ */
 export function other_half(one, all) {
   if (!MOVES.includes(one.change) || !one.other_tank) return null;
   const is_half = (/** @type {any} */ it) =>
@@ -66,7 +79,11 @@ export function other_half(one, all) {
   return all.find(is_half) ?? null;
 }
 
-/** The name to read: the table's, else as the keeper wrote it. @param {"species" | "plants"} rows @param {string} species */
+/**
+ * The name to read: the table's, else as the keeper wrote it.
+ * @param {"species" | "plants"} rows
+ * @param {string} species
+ */
 export const name_of = (rows, species) =>
   Object.hasOwn(table(rows).rows, species) ? table(rows).rows[species].name : species;
 
@@ -90,7 +107,11 @@ export function as_animals(animals, own) {
   });
 }
 
-/** The same with only the fields that this contract's animals have. @param {string} name of the contract @param {Record<string, any>[]} animals */
+/**
+ * The same with only the fields that this contract's animals have.
+ * @param {string} name of the contract
+ * @param {Record<string, any>[]} animals
+ */
 export function animals_for(name, animals) {
   const known = animal_fields(name).map((/** @type {any} */ field) => field.name);
   return animals.map((animal) => Object.fromEntries(Object.entries(animal).filter(([field]) => known.includes(field))));
@@ -102,8 +123,10 @@ export const has_length = (animal) => "species" in animal || "length_cm" in anim
 /**
  * What the animals weigh by `animal_mass`; of a table's animal without a length the grown length is taken.
  * @param {{species: string, count: number, length_cm?: number}[]} animals @param {any[]} own own_species records
- * @returns {{total_g: number, input: any, answer: any, unknown: string[], measured: boolean} | null} null: none can be weighed;
- *   `unknown`: kinds without any length, or that the calculation refuses, left out; `measured`: a keeper wrote down at least one length
+ * @returns {{total_g: number, input: any, answer: any, unknown: string[], measured: boolean} | null} null: none can be
+ * weighed;
+ * `unknown`: kinds without any length, or that the calculation refuses, left out; `measured`: a keeper wrote down at
+ * least one length
  */
 export function mass_of(animals, own) {
   const entries = as_animals(animals, own);
@@ -123,7 +146,10 @@ export function mass_of(animals, own) {
   };
 }
 
-/** Whether the calculation takes this kind: a record may hold more animals, a longer name or half a mass law. @param {Record<string, any>} animal */
+/**
+ * Whether the calculation takes this kind: a record may hold more animals, a longer name or half a mass law.
+ * @param {Record<string, any>} animal
+ */
 function weighable(animal) {
   try {
     run("animal_mass", { animals: animals_for("animal_mass", [animal]) });
@@ -134,13 +160,23 @@ function weighable(animal) {
   }
 }
 
-/** Grams of animals by the stock list, where it says lengths and leaves none out. @param {StockChange[]} changes @param {any[]} own @param {number} now ms @returns {number | undefined} */
+/**
+ * Grams of animals by the stock list, where it says lengths and leaves none out.
+ * @param {StockChange[]} changes
+ * @param {any[]} own
+ * @param {number} now ms
+ * @returns {number | undefined}
+ */
 export function stock_g(changes, own, now) {
   const mass = mass_of(stock_of(changes, now).animals, own);
   return mass?.measured && mass.unknown.length === 0 ? mass.total_g : undefined;
 }
 
-/** Kinds written down in this room, the newest first, each once. @param {{species: string, at: string}[]} changes @param {number} most */
+/**
+ * Kinds written down in this room, the newest first, each once.
+ * @param {{species: string, at: string}[]} changes
+ * @param {number} most
+ */
 export const recent_kinds = (changes, most) =>
   [...new Set(changes.toSorted((a, b) => (a.at < b.at ? 1 : -1)).map(({ species }) => species))].slice(0, most);
 

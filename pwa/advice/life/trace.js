@@ -1,9 +1,18 @@
-/** Which tanks shared water, plants, animals or tools, and who was exposed to whom: forward in time only, directly and by one more step. Pure. */
+/**
+ * Which tanks shared water, plants, animals or tools, and who was exposed to whom: forward in time only, directly and
+ * by one more step. Pure.
+ */
 import { DAY } from "../level.js";
 
 /** @typedef {"water" | "plants" | "animals" | "tool"} Way */
-/** @typedef {{id: string, at: string, from: string, to: string, way: Way, what: string}} Shared `from`, `to`: tanks; `what`: the species or the tool */
-/** @typedef {{tank: string, steps: 1 | 2, by: Shared[], at: string}} Met `by`: what reached it (or came from it) last, oldest first; `at`: when it first could have (or last) */
+/**
+ * @typedef {{id: string, at: string, from: string, to: string, way: Way, what: string}} Shared `from`, `to`: tanks;
+ * `what`: the species or the tool
+ */
+/**
+ * @typedef {{tank: string, steps: 1 | 2, by: Shared[], at: string}} Met `by`: what reached it (or came from it) last,
+ * oldest first; `at`: when it first could have (or last)
+ */
 
 /**
  * Everything by which one tank's water reached another, oldest first; a move's two records count once.
@@ -31,13 +40,22 @@ function moved(one, way) {
   return one.change === "move_out" ? link(one, one.tank, one.other_tank, way, one.species) : null;
 }
 
-/** @param {any} one @param {string | undefined} from @param {string | undefined} to @param {Way} way @param {string} what @returns {Shared | null} */
+/**
+ * @param {any} one
+ * @param {string | undefined} from
+ * @param {string | undefined} to
+ * @param {Way} way
+ * @param {string} what
+ * @returns {Shared | null}
+ */
 const link = ({ id, at }, from, to, way, what) => (from && to && from !== to ? { id, at, from, to, way, what } : null);
 
 /**
  * From one tank: `to` are the tanks that what it holds could have reached, `from` those it could have come from,
  * within the last days. What is shared at the same moment is taken to pass on, the careful way.
- * @param {string} tank @param {Shared[]} shared as `shared_between` gives it @param {{now: number, days: number}} window `now` in ms
+ * @param {string} tank
+ * @param {Shared[]} shared as `shared_between` gives it
+ * @param {{now: number, days: number}} window `now` in ms
  * @returns {{to: Met[], from: Met[]}} nearest first, then in the order of time (`from`: the latest first)
  */
 export function trace(tank, shared, { now, days }) {
@@ -51,7 +69,10 @@ export function trace(tank, shared, { now, days }) {
 }
 
 /**
- * @param {string} tank @param {Shared[]} shared in the order of the walk @param {"from" | "to"} near @param {"from" | "to"} far
+ * @param {string} tank
+ * @param {Shared[]} shared in the order of the walk
+ * @param {"from" | "to"} near
+ * @param {"from" | "to"} far
  * @param {(first: Shared, then: Shared) => boolean} follows whether `then` comes after `first` on the walk
  */
 function reached(tank, shared, near, far, follows) {

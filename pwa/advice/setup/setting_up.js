@@ -4,7 +4,10 @@ import { InvalidInput, run } from "../../contracts.js";
 
 /** In this order, though each may be skipped and come back to. */
 export const STEPS = ["glass", "place", "substrate", "hardscape", "warmth", "plants", "stock", "fill", "first_fish"];
-/** What stands at a step before anything is said (assumptions of a usual room, to be changed). @type {Record<string, any>} */
+/**
+ * What stands at a step before anything is said (assumptions of a usual room, to be changed).
+ * @type {Record<string, any>}
+ */
 export const FIRST = {
   glass: {},
   place: {},
@@ -32,7 +35,11 @@ const DAY = 86_400_000;
 /** Younger than this a tank's first animals are still spoken of (assumption: eight weeks). */
 export const YOUNG_MS = 56 * DAY;
 
-/** The field of the tank that holds a step: one a step, so that two keepers who plan different steps both keep what they said. @param {string} step */
+/**
+ * The field of the tank that holds a step: one a step, so that two keepers who plan different steps both keep what they
+ * said.
+ * @param {string} step
+ */
 export const field_of = (step) => `setup_${step}`;
 
 /**
@@ -66,7 +73,11 @@ export const after = (step) => STEPS[STEPS.indexOf(step) + 1] ?? null;
 /** What was said at a step, over what stands there at first. @param {any} tank @param {string} step */
 export const said_at = (tank, step) => ({ ...FIRST[step], ...step_of(tank, step).said });
 
-/** Figures typed as texts become numbers, empty ones are left out. @param {Record<string, any>} raw @returns {Record<string, any>} */
+/**
+ * Figures typed as texts become numbers, empty ones are left out.
+ * @param {Record<string, any>} raw
+ * @returns {Record<string, any>}
+ */
 export const figures_of = (raw) =>
   Object.fromEntries(
     Object.entries(raw)
@@ -74,7 +85,12 @@ export const figures_of = (raw) =>
       .map(([name, value]) => [name, typeof value === "string" && /^\d+\.?\d*$/.test(value) ? Number(value) : value]),
   );
 
-/** An answer, or what is wrong with the question. @param {string} name @param {any} payload @returns {{payload: any, answer?: any, errors: any[]}} */
+/**
+ * An answer, or what is wrong with the question.
+ * @param {string} name
+ * @param {any} payload
+ * @returns {{payload: any, answer?: any, errors: any[]}}
+ */
 export function asked(name, payload) {
   if (!payload) return { payload: {}, errors: [] };
   try {
@@ -97,8 +113,10 @@ const DEPTH = {
 };
 
 /**
- * The floor inside, as a rectangle: a cuboid's own, for any other shape the one of the same area and the same depth from front to back.
- * @param {any} measures the input of `volume` @returns {{length_cm: number, width_cm: number, area_cm2: number, inside_height_cm: number, filled_to_cm: number}}
+ * The floor inside, as a rectangle: a cuboid's own, for any other shape the one of the same area and the same depth
+ * from front to back.
+ * @param {any} measures the input of `volume`
+ * @returns {{length_cm: number, width_cm: number, area_cm2: number, inside_height_cm: number, filled_to_cm: number}}
  */
 export function floor_of(measures) {
   const { surface_cm2, inside_height_cm, filled_to_cm } = run("volume", bare(measures));
@@ -117,7 +135,11 @@ export const bare = ({
   ...glass
 }) => glass;
 
-/** @param {any} measures @param {any} said at the substrate's step @returns {any} the input of `substrate`, null for bare glass */
+/**
+ * @param {any} measures
+ * @param {any} said at the substrate's step
+ * @returns {any} the input of `substrate`, null for bare glass
+ */
 export function substrate_input(measures, said) {
   if (said.bed === "bare") return null;
   const { length_cm, width_cm } = floor_of(measures);
@@ -140,7 +162,10 @@ export function substrate_input(measures, said) {
 /** What a shop bag of it is sold by. @param {string} material @returns {"kg" | "L"} */
 export const pack_unit = (material) => (BY_WEIGHT.includes(material) ? "kg" : "L");
 
-/** Stone, lava and wood together: their mass, what they push out, and the density that both make. @param {any} said at the hardscape's step */
+/**
+ * Stone, lava and wood together: their mass, what they push out, and the density that both make.
+ * @param {any} said at the hardscape's step
+ */
 export function hardscape_of(said) {
   const density = constants("hardscape_densities");
   const kg = HARDSCAPE.reduce((sum, kind) => sum + (said[`${kind}_kg`] ?? 0), 0);
@@ -157,7 +182,12 @@ const bed_of = (tank) =>
 /** The planned stone and wood. @param {any} tank */
 const stones_of = (tank) => hardscape_of(done(tank, "hardscape") ? said_at(tank, "hardscape") : {});
 
-/** Of these measures, those that no step of the plan says: of the older form, whose steps wrote into them, the glass alone. @param {any} tank @param {any} [measures] */
+/**
+ * Of these measures, those that no step of the plan says: of the older form, whose steps wrote into them, the glass
+ * alone.
+ * @param {any} tank
+ * @param {any} [measures]
+ */
 export function unplanned(tank, measures = tank.measures) {
   if (tank.setup) return bare(measures);
   const { substrate_l, substrate_porosity, hardscape_kg, hardscape_density_kg_l } = measures;
@@ -192,7 +222,11 @@ export function as_planned(tank) {
   return answer ? { ...tank, measures: payload, water_l: answer.water_l, gross_l: answer.gross_l } : tank;
 }
 
-/** What all of it weighs, filled. Shapes other than a box are given by their empty weight. @param {any} tank @param {any} place said at the place's step */
+/**
+ * What all of it weighs, filled. Shapes other than a box are given by their empty weight.
+ * @param {any} tank
+ * @param {any} place said at the place's step
+ */
 export function weight_input(tank, place) {
   const m = tank.measures;
   const substrate = bed_of(tank);

@@ -1,4 +1,6 @@
-/** Setting a tank up, its life: how many plants, which first, what the planned animals ask, when they may come. Pure. */
+/**
+ * Setting a tank up, its life: how many plants, which first, what the planned animals ask, when they may come. Pure.
+ */
 import { constants, table } from "../../calc/tables.js";
 import { contracts, run } from "../../contracts.js";
 import { asked, done, floor_of, said_at } from "./setting_up.js";
@@ -10,7 +12,11 @@ const SPEED = ["fast", "medium", "slow"];
 const FREE = ["free", "floating"];
 const DAY = 86_400_000;
 
-/** Portions for a floor (common practice: constants, planting_practice). @param {any} measures @param {string} planting */
+/**
+ * Portions for a floor (common practice: constants, planting_practice).
+ * @param {any} measures
+ * @param {string} planting
+ */
 export function portions_for(measures, planting) {
   if (planting === "none") return 0;
   const practice = constants("planting_practice");
@@ -18,7 +24,8 @@ export function portions_for(measures, planting) {
 }
 
 /**
- * Plants that bear the planned warmth and light, those that feed on the most first: fast ones carry a new tank, and of those the ones that float or drift.
+ * Plants that bear the planned warmth and light, those that feed on the most first: fast ones carry a new tank, and of
+ * those the ones that float or drift.
  * @param {{temperature_c: number, light: string}} warmth @returns {{key: string, row: any}[]}
  */
 export function plants_for({ temperature_c, light }) {
@@ -54,7 +61,11 @@ export function animals_of(name, stock, own) {
 export const unweighed = (stock, own) =>
   stock.filter((one) => !has_length(as_animals([one], own)[0])).map(({ species }) => species);
 
-/** How old a tank is, in the words of the stocking limit: two and six weeks, as tank_classes.json has it. @param {any} tank @param {number} now ms */
+/**
+ * How old a tank is, in the words of the stocking limit: two and six weeks, as tank_classes.json has it.
+ * @param {any} tank
+ * @param {number} now ms
+ */
 export function maturity_of(tank, now) {
   const days = tank.started_at ? (now - Date.parse(tank.started_at)) / DAY : 0;
   return days < 14 ? "new" : days < 42 ? "starting" : "mature";
@@ -62,7 +73,14 @@ export function maturity_of(tank, now) {
 
 const BOTTOM = /** @type {Record<string, string>} */ ({ bare: "bare", plain: "sand", capped: "soil" });
 
-/** What the tank carries of these animals. @param {any} tank @param {any[]} stock @param {string} maturity @param {any[]} [own] own_species records @returns {any} null without animals */
+/**
+ * What the tank carries of these animals.
+ * @param {any} tank
+ * @param {any[]} stock
+ * @param {string} maturity
+ * @param {any[]} [own] own_species records
+ * @returns {any} null without animals
+ */
 export function limit_input(tank, stock, maturity, own = []) {
   const animals = animals_of("stocking_limit", stock, own);
   if (animals.length === 0) return null;
@@ -83,9 +101,14 @@ export function limit_input(tank, stock, maturity, own = []) {
 }
 
 /**
- * Peaceful fish that this tank would suit once matured: its warmth and, where known, its pH and hardness in their range,
- * long enough, and room for a whole group beside those already planned. Those first whose range has the tank's warmth in its middle.
- * @param {any} tank @param {any} source its source water @param {any[]} stock planned so far @param {any[]} [own] own_species records
+ * Peaceful fish that this tank would suit once matured: its warmth and, where known, its pH and hardness in their
+ * range,
+ * long enough, and room for a whole group beside those already planned. Those first whose range has the tank's warmth
+ * in its middle.
+ * @param {any} tank
+ * @param {any} source its source water
+ * @param {any[]} stock planned so far
+ * @param {any[]} [own] own_species records
  * @returns {{key: string, row: any}[]}
  */
 export function suggested(tank, source, stock, own = []) {
@@ -122,14 +145,26 @@ export function suggested(tank, source, stock, own = []) {
   return found.sort((a, b) => off_middle(a.row) - off_middle(b.row) || a.row.length_cm - b.row.length_cm);
 }
 
-/** The tank's water as far as it is known: its own figures, else its source's. @param {any} tank @param {any} source @returns {any} */
+/**
+ * The tank's water as far as it is known: its own figures, else its source's.
+ * @param {any} tank
+ * @param {any} source
+ * @returns {any}
+ */
 const water_of = (tank, source) => ({
   temperature_c: tank.temperature_c ?? said_at(tank, "warmth").temperature_c,
   ph: tank.ph ?? source?.ph,
   gh_dgh: tank.gh_dgh ?? source?.gh_dgh,
 });
 
-/** Whether they suit each other and the water. @param {any} tank @param {any} source its source water @param {any[]} stock @param {any[]} [own] own_species records @returns {any} */
+/**
+ * Whether they suit each other and the water.
+ * @param {any} tank
+ * @param {any} source its source water
+ * @param {any[]} stock
+ * @param {any[]} [own] own_species records
+ * @returns {any}
+ */
 export function together_input(tank, source, stock, own = []) {
   const animals = animals_of("compatibility", stock, own);
   if (animals.length === 0) return null;
@@ -137,7 +172,9 @@ export function together_input(tank, source, stock, own = []) {
   return { animals, ...water, planting: tank.planting ?? said_at(tank, "plants").planting };
 }
 
-/** Protein in the food of the planned animals: what the stocking limit assumes, so that every sum counts with the same. */
+/**
+ * Protein in the food of the planned animals: what the stocking limit assumes, so that every sum counts with the same.
+ */
 const protein = () =>
   contracts().stocking_limit.inputs.find((/** @type {any} */ one) => one.name === "protein_fraction").default;
 
@@ -146,7 +183,10 @@ const LEAST_STARTER_MG_N_L = 0.5;
 
 /**
  * Ammonia in place of the planned animals' food: a day's, or of as many days as can be weighed and read.
- * @param {number} water_l @param {number} feed_g_day @param {number} [ammonia_percent] @returns {{input: any, days: number}}
+ * @param {number} water_l
+ * @param {number} feed_g_day
+ * @param {number} [ammonia_percent]
+ * @returns {{input: any, days: number}}
  */
 export function starter(water_l, feed_g_day, ammonia_percent) {
   const strength = ammonia_percent ? { ammonia_percent } : {};
@@ -174,7 +214,11 @@ export function bears(planned_g, headroom) {
   return headroom.fish_g_now.p50 >= planned_g ? "perhaps" : "later";
 }
 
-/** Of the plan, what is not in the tank yet. @param {any[]} planned @param {{species: string, count: number}[]} inside */
+/**
+ * Of the plan, what is not in the tank yet.
+ * @param {any[]} planned
+ * @param {{species: string, count: number}[]} inside
+ */
 export const still_to_come = (planned, inside) =>
   planned
     .map((one) => ({ ...one, count: one.count - (inside.find(({ species }) => species === one.species)?.count ?? 0) }))

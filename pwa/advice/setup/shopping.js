@@ -20,7 +20,8 @@ const TESTS = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature", "kh",
 /** @typedef {{code: string, key: string, [part: string]: any}} Thing `key`: the same as long as it is the same thing */
 
 /**
- * @param {any} tank its record, with the plan @param {{kits: any[], source: any, label: any}} room its own kits, the tank's source water and dechlorinator
+ * @param {any} tank its record, with the plan
+ * @param {{kits: any[], source: any, label: any}} room its own kits, the tank's source water and dechlorinator
  * @returns {Thing[]}
  */
 export function to_buy(tank, { kits, source, label }) {

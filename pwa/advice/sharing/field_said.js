@@ -10,7 +10,12 @@
 /** A moment by the pattern that all such fields have. @param {any} spec */
 const is_time = (spec) => spec?.pattern?.endsWith("?Z");
 
-/** A field's label without the explanation that a form adds in brackets or behind a semicolon. @param {any} spec @param {string} name @returns {string} */
+/**
+ * A field's label without the explanation that a form adds in brackets or behind a semicolon.
+ * @param {any} spec
+ * @param {string} name
+ * @returns {string}
+ */
 export const label_of = (spec, name) => spec?.label.replace(/ \(.*\)$|;.*$/, "") ?? name;
 
 /** A field's value in words. @param {any} spec @param {any} value @param {Words} words @returns {string} */

@@ -17,7 +17,8 @@ export const REASONS = [
  * @typedef {{
  *   op: string, kind: string, doing: "new" | "change" | "remove" | "restore", name: string | null, tank: string | null,
  *   said: {label: string, value: string}[], by: string | null, at: string,
- *   why: string, reason: string, may_now: boolean, wrong: {label: string, message: string, allowed: string}[], follows: number,
+ * why: string, reason: string, may_now: boolean, wrong: {label: string, message: string, allowed: string}[], follows:
+ * number,
  * }} Refusal `why`: one of REASONS or "other"; `follows`: changes of the same record that wait for this one
  */
 

@@ -3,7 +3,8 @@
 export const ROLES = ["owner", "keeper", "helper", "viewer"];
 
 /**
- * @param {{id: string, role: string}} person @param {{people: {id: string, role: string}[], me: string | undefined, role: string | null | undefined}} here
+ * @param {{id: string, role: string}} person
+ * @param {{people: {id: string, role: string}[], me: string | undefined, role: string | null | undefined}} here
  * `me` and `role`: who looks
  */
 export function powers(person, { people, me, role }) {

@@ -14,7 +14,8 @@ const BY_STATUS = {
 
 /**
  * @param {unknown} failed what a call threw
- * @returns {{code: string} | {words: string}} `code` is one of unreachable, server-full, server-failed, last-owner, invite-spent and the statuses' above
+ * @returns {{code: string} | {words: string}} `code` is one of unreachable, server-full, server-failed, last-owner,
+ * invite-spent and the statuses' above
  * @throws whatever came from neither network nor server: a fault of ours
  */
 export function refusal(failed) {

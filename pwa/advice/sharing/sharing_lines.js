@@ -1,7 +1,8 @@
 /** How far this phone is shared, line by line, in the true words of the outbox. Pure. */
 
 /**
- * @param {{waiting: number, sending: number, needs_you: any[], photos_waiting: number, photos_need_you: number, not_back: number, joined: boolean}} state of a room
+ * @param {{waiting: number, sending: number, needs_you: any[], photos_waiting: number, photos_need_you: number,
+ * not_back: number, joined: boolean}} state of a room
  * @returns {{line: string, count?: number}[]} never "all" while anything is left
  */
 export function sharing_lines({ waiting, sending, needs_you, photos_waiting, photos_need_you, not_back, joined }) {
@@ -20,5 +21,9 @@ export function sharing_lines({ waiting, sending, needs_you, photos_waiting, pho
 /** So far two clocks may part before it shows in days and times (ms). */
 const CLOCKS_APART = 5 * 60_000;
 
-/** Whether this phone's clock and the server's, by which records are written, say different things. @param {number} here ms @param {number} there ms */
+/**
+ * Whether this phone's clock and the server's, by which records are written, say different things.
+ * @param {number} here ms
+ * @param {number} there ms
+ */
 export const clocks_differ = (here, there) => Math.abs(here - there) > CLOCKS_APART;

@@ -13,7 +13,8 @@ const YEARS_AFTER = 12;
 const MOST_OCTETS = 75;
 
 /**
- * @param {{room: string, tasks: any[], tanks: Map<string, string>, dones: any[], now: number}} what `tanks`: names of those in the round
+ * @param {{room: string, tasks: any[], tanks: Map<string, string>, dones: any[], now: number}} what `tanks`: names of
+ * those in the round
  * @param {import("./tasks.js").Expand} expand @param {(parts: any, zone: string) => number} until_of
  * @returns {string} with CRLF line ends
  */
@@ -36,7 +37,14 @@ export function calendar_file({ room, tasks, tanks, dones, now }, expand, until_
   return lines.map((line) => `${folded(line)}\r\n`).join("");
 }
 
-/** @param {any} task @param {Map<string, string>} tanks @param {any[]} dones @param {number} now @param {import("./tasks.js").Expand} expand @param {(parts: any, zone: string) => number} until_of */
+/**
+ * @param {any} task
+ * @param {Map<string, string>} tanks
+ * @param {any[]} dones
+ * @param {number} now
+ * @param {import("./tasks.js").Expand} expand
+ * @param {(parts: any, zone: string) => number} until_of
+ */
 function event(task, tanks, dones, now, expand, until_of) {
   const skipped = dones
     .filter((one) => one.task === task.id && one.skipped && one.due_at)
@@ -83,7 +91,12 @@ function rule_text(rule, zone, until_of) {
     .join(";");
 }
 
-/** A clock's changes in a span of years, each as an observance of its own (RFC 5545, 3.6.5). @param {string} zone @param {number} from @param {number} to years */
+/**
+ * A clock's changes in a span of years, each as an observance of its own (RFC 5545, 3.6.5).
+ * @param {string} zone
+ * @param {number} from
+ * @param {number} to years
+ */
 function clock(zone, from, to) {
   const offset = (/** @type {number} */ ms) => (wall_of(ms, zone) - Math.floor(ms / 1000) * 1000) / 1000;
   const begin = Date.UTC(from, 0, 1);
@@ -97,7 +110,13 @@ function clock(zone, from, to) {
   return ["BEGIN:VTIMEZONE", `TZID:${zone}`, ...lines, "END:VTIMEZONE"];
 }
 
-/** The first second within a day that has this offset. @param {number} wanted @param {number} low @param {number} high @param {(ms: number) => number} offset */
+/**
+ * The first second within a day that has this offset.
+ * @param {number} wanted
+ * @param {number} low
+ * @param {number} high
+ * @param {(ms: number) => number} offset
+ */
 function first_with(wanted, low, high, offset) {
   let [no, yes] = [low, high];
   while (yes - no > 1000) {

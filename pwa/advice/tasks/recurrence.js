@@ -12,7 +12,9 @@ const FOREVER = 1e14;
 /**
  * Instants from `from` to `to`, both included, oldest first, at most `most`. Without a rule it falls due once;
  * the start counts only if the rule says it too.
- * @param {{rule?: string | null, starts_at: string, zone?: string | null}} task @param {number} from ms @param {number} to ms
+ * @param {{rule?: string | null, starts_at: string, zone?: string | null}} task
+ * @param {number} from ms
+ * @param {number} to ms
  * @returns {number[]} ms
  * @throws {BadRule} the rule or the time zone cannot be read here
  */
@@ -41,7 +43,13 @@ function zone_of(zone) {
   }
 }
 
-/** Wall times; around a change of clocks instants may swap their order by an hour, never by a day. @param {import("./rrule_text.js").Rule} parts @param {number} start @param {number} after @param {number} before */
+/**
+ * Wall times; around a change of clocks instants may swap their order by an hour, never by a day.
+ * @param {import("./rrule_text.js").Rule} parts
+ * @param {number} start
+ * @param {number} after
+ * @param {number} before
+ */
 function walls(parts, start, after, before) {
   const numbers = Object.fromEntries(
     Object.keys(NUMBERS)
@@ -65,7 +73,11 @@ function walls(parts, start, after, before) {
   return rule.between(new Date(Math.max(after, -1e13)), new Date(Math.min(before, FOREVER)), true).map(Number);
 }
 
-/** The last instant of a rule's UNTIL, a date to its end. @param {import("./rrule_text.js").Rule} parts @param {string} zone */
+/**
+ * The last instant of a rule's UNTIL, a date to its end.
+ * @param {import("./rrule_text.js").Rule} parts
+ * @param {string} zone
+ */
 export function until_of({ UNTIL }, zone) {
   if (UNTIL === undefined) return FOREVER;
   const [year, month, day, hour, minute, second] = [

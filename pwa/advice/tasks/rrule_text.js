@@ -1,8 +1,14 @@
-/** The parts of a recurrence rule (RFC 5545, 3.3.10) read from its text; the twin of parse_rule in limnary/recurrence.py. */
+/**
+ * The parts of a recurrence rule (RFC 5545, 3.3.10) read from its text; the twin of parse_rule in
+ * limnary/recurrence.py.
+ */
 
 const FREQUENCIES = ["DAILY", "WEEKLY", "MONTHLY", "YEARLY"];
 export const WEEKDAYS = ["MO", "TU", "WE", "TH", "FR", "SA", "SU"];
-/** Parts that hold whole numbers: least, most, whether below zero counts from the end. @type {Record<string, [number, number, boolean]>} */
+/**
+ * Parts that hold whole numbers: least, most, whether below zero counts from the end.
+ * @type {Record<string, [number, number, boolean]>}
+ */
 export const NUMBERS = {
   BYMONTHDAY: [1, 31, true],
   BYMONTH: [1, 12, false],
@@ -18,7 +24,8 @@ export class BadRule extends Error {}
 
 /**
  * @typedef {{FREQ: string, INTERVAL: number, COUNT?: number, UNTIL?: string, WKST?: string, BYDAY?: [number, string][],
- *   BYMONTHDAY?: number[], BYMONTH?: number[], BYSETPOS?: number[], BYHOUR?: number[], BYMINUTE?: number[], [name: string]: any}} Rule
+ * BYMONTHDAY?: number[], BYMONTH?: number[], BYSETPOS?: number[], BYHOUR?: number[], BYMINUTE?: number[], [name:
+ * string]: any}} Rule
  */
 
 /** @param {string} text @returns {Rule} @throws {BadRule} */

@@ -1,4 +1,6 @@
-/** A task as tiles and steps instead of a rule: how often, which days, what time; and back into a rule (RFC 5545). Pure. */
+/**
+ * A task as tiles and steps instead of a rule: how often, which days, what time; and back into a rule (RFC 5545). Pure.
+ */
 import { instant_of, wall_of } from "./local_time.js";
 import { BadRule, WEEKDAYS, parse_rule } from "./rrule_text.js";
 
@@ -8,7 +10,8 @@ const MINUTE = 60_000;
 export const LAST_DAY = 29;
 
 /**
- * @typedef {"once" | "daily" | "days" | "weekdays" | "monthly" | "own"} Often `own`: a rule that the tiles cannot say; kept as it is
+ * @typedef {"once" | "daily" | "days" | "weekdays" | "monthly" | "own"} Often `own`: a rule that the tiles cannot say;
+ * kept as it is
  * @typedef {{often: Often, every: number, weekdays: string[], month_day: number, day: number, minutes: number}} Form
  * `day`: midnight of the first day on the wall, as UTC ms; `minutes` after it; `month_day` LAST_DAY is the last
  */

@@ -10,17 +10,23 @@ const DAY = 86_400_000;
 const REACHES = [40, 400, 4000];
 
 /**
- * @typedef {{id: string, title: string, tank?: string, starts_at: string, rule?: string, zone?: string, over?: boolean, [more: string]: any}} Task
+ * @typedef {{id: string, title: string, tank?: string, starts_at: string, rule?: string, zone?: string, over?: boolean,
+ * [more: string]: any}} Task
  * @typedef {{id: string, task: string, at: string, due_at?: string, skipped?: boolean, [more: string]: any}} Done
  * @typedef {(task: Task, from: number, to: number, most?: number) => number[]} Expand
  * @typedef {{due: number[], overdue: boolean, next: number | null, last: Done | null, unread: boolean}} Standing
- * `due`: what is open, oldest first: today's, or one of an earlier day (`overdue`); `unread`: its rule cannot be read here
+ * `due`: what is open, oldest first: today's, or one of an earlier day (`overdue`); `unread`: its rule cannot be read
+ * here
  */
 
 /**
  * One task on the day that `now` falls on in `zone`. What was missed on an earlier day is asked for once, and no
  * longer once the next one has come: nobody feeds five days at once.
- * @param {Task} task @param {Done[]} dones of any task @param {number} now ms @param {string} zone the phone's @param {Expand} expand
+ * @param {Task} task
+ * @param {Done[]} dones of any task
+ * @param {number} now ms
+ * @param {string} zone the phone's
+ * @param {Expand} expand
  * @returns {Standing}
  */
 export function standing(task, dones, now, zone, expand) {
@@ -53,7 +59,11 @@ export function standing(task, dones, now, zone, expand) {
 /** More answers than this are forgotten all at once. */
 const MOST_REMEMBERED = 2000;
 
-/** The same expansion, each question worked out once: pages are drawn far more often than a day or a rule changes. @param {Expand} expand @returns {Expand} */
+/**
+ * The same expansion, each question worked out once: pages are drawn far more often than a day or a rule changes.
+ * @param {Expand} expand
+ * @returns {Expand}
+ */
 export function remembering(expand) {
   /** @type {Map<string, number[]>} */ const known = new Map();
   return (task, from, to, most) => {
@@ -67,7 +77,14 @@ export function remembering(expand) {
   };
 }
 
-/** What is due today, the oldest first. @param {Task[]} tasks @param {Done[]} dones @param {number} now @param {string} zone @param {Expand} expand */
+/**
+ * What is due today, the oldest first.
+ * @param {Task[]} tasks
+ * @param {Done[]} dones
+ * @param {number} now
+ * @param {string} zone
+ * @param {Expand} expand
+ */
 export const due_now = (tasks, dones, now, zone, expand) =>
   tasks
     .flatMap((task) => {
@@ -78,7 +95,12 @@ export const due_now = (tasks, dones, now, zone, expand) =>
 
 /**
  * The days to come, tomorrow first, each with what falls due and is not done already; days without any are left out.
- * @param {Task[]} tasks @param {Done[]} dones @param {number} now @param {string} zone @param {number} days @param {Expand} expand
+ * @param {Task[]} tasks
+ * @param {Done[]} dones
+ * @param {number} now
+ * @param {string} zone
+ * @param {number} days
+ * @param {Expand} expand
  * @returns {{day: number, items: {task: Task, at: number}[]}[]} `day`: its midnight
  */
 export function days_ahead(tasks, dones, now, zone, days, expand) {
@@ -95,7 +117,15 @@ export function days_ahead(tasks, dones, now, zone, days, expand) {
     .map(([day, items]) => ({ day, items: items.sort((a, b) => a.at - b.at) }));
 }
 
-/** What falls due within a span and is not closed. @param {Task} task @param {Done[]} dones @param {number} from @param {number} to @param {Expand} expand @returns {number[]} */
+/**
+ * What falls due within a span and is not closed.
+ * @param {Task} task
+ * @param {Done[]} dones
+ * @param {number} from
+ * @param {number} to
+ * @param {Expand} expand
+ * @returns {number[]}
+ */
 export function open_between(task, dones, from, to, expand) {
   if (task.over) return [];
   const closed = Math.max(

@@ -1,4 +1,6 @@
-/** One chart of one parameter, drawn by uPlot on a canvas: it is for the eye alone, the same figures stand in its table. */
+/**
+ * One chart of one parameter, drawn by uPlot on a canvas: it is for the eye alone, the same figures stand in its table.
+ */
 import { html, useEffect, useRef } from "../../vendor/preact.js";
 import { span } from "../../advice/forecast/chart_lines.js";
 import { paint_over, paint_under } from "./chart_marks.js";
@@ -13,7 +15,10 @@ export function Chart({ lines }) {
   return html`<div class="chart" ref=${place} aria-hidden="true"></div>`;
 }
 
-/** Seconds, then one in ten below, the middle, one in ten above. @param {import("../../advice/forecast/chart_lines.js").Lines} lines */
+/**
+ * Seconds, then one in ten below, the middle, one in ten above.
+ * @param {import("../../advice/forecast/chart_lines.js").Lines} lines
+ */
 const data = ({ fan, from, now }) => {
   const points = fan.length ? fan : [{ at: now, p10: null, p50: null, p90: null }];
   const past = { at: from, p10: null, p50: null, p90: null };

@@ -4,7 +4,12 @@
 
 const DOT = 5;
 
-/** Below the fan: changes as lines with a bucket, feedings as ticks, the line of now. @param {any} chart @param {Lines} lines @param {Token} token */
+/**
+ * Below the fan: changes as lines with a bucket, feedings as ticks, the line of now.
+ * @param {any} chart
+ * @param {Lines} lines
+ * @param {Token} token
+ */
 export function paint_under(chart, { marks, now, to }, token) {
   const { ctx, bbox } = chart;
   const px = devicePixelRatio;
@@ -67,7 +72,15 @@ function bucket(ctx, x, top, px) {
   ctx.fill();
 }
 
-/** @param {any} ctx @param {number} x @param {number} y @param {number} to_x @param {number} to_y @param {number} width @param {number[]} [dash] */
+/**
+ * @param {any} ctx
+ * @param {number} x
+ * @param {number} y
+ * @param {number} to_x
+ * @param {number} to_y
+ * @param {number} width
+ * @param {number[]} [dash]
+ */
 function line(ctx, x, y, to_x, to_y, width, dash = []) {
   ctx.beginPath();
   ctx.lineWidth = width;

@@ -1,18 +1,34 @@
-/** The outlook's other parts: what the charts' marks mean, when the tank is ready, how much more it could carry, cautions. */
+/**
+ * The outlook's other parts: what the charts' marks mean, when the tank is ready, how much more it could carry,
+ * cautions.
+ */
 import { html } from "../../vendor/preact.js";
 import { contracts } from "../../contracts.js";
 import { day, number, short, t } from "../../i18n/words.js";
 
-/** What the marks of the charts mean, each drawn as it stands there. @param {{doubted: boolean}} props whether any reading is */
+/**
+ * What the marks of the charts mean, each drawn as it stands there.
+ * @param {{doubted: boolean}} props whether any reading is
+ */
 export const Key = ({ doubted }) => html`
   <ul class="chart-key" aria-hidden="true">
-    <li><svg width="18" height="24" viewBox="0 0 18 24"><path d="M9 2v20" stroke="currentColor" stroke-width="2" /><circle cx="9" cy="12" r="5" fill="currentColor" /></svg>${t("key.reading")}</li>
-    ${doubted && html`<li><svg width="18" height="24" viewBox="0 0 18 24"><path d="M9 2v20" stroke="currentColor" stroke-width="2" /><circle class="hollow" cx="9" cy="12" r="5" stroke="currentColor" stroke-width="2" /></svg>${t("key.doubted")}</li>`}
-    <li><svg width="30" height="24" viewBox="0 0 30 24"><path class="fan" d="M0 8 30 1v22L0 16z" /><path class="middle" d="M0 12h30" /></svg>${t("key.fan")}</li>
+    <li><svg width="18" height="24" viewBox="0 0 18 24"><path d="M9 2v20" stroke="currentColor" stroke-width="2" />
+      <circle cx="9" cy="12" r="5" fill="currentColor" /></svg>${t("key.reading")}</li>
+    ${
+      doubted &&
+      html`<li><svg width="18" height="24" viewBox="0 0 18 24"><path d="M9 2v20" stroke="currentColor"
+      stroke-width="2" /><circle class="hollow" cx="9" cy="12" r="5" stroke="currentColor" stroke-width="2" /></svg>
+      ${t("key.doubted")}</li>`
+    }
+    <li><svg width="30" height="24" viewBox="0 0 30 24"><path class="fan" d="M0 8 30 1v22L0 16z" /><path class="middle"
+      d="M0 12h30" /></svg>${t("key.fan")}</li>
     <li><svg width="30" height="24" viewBox="0 0 30 24"><path class="limit" d="M0 12h30" /></svg>${t("key.limit")}</li>
-    <li><svg width="18" height="24" viewBox="0 0 18 24"><path d="M3 4h12l-2 9H5z" fill="currentColor" /><path d="M9 13v11" stroke="currentColor" stroke-dasharray="2 3" /></svg>${t("key.change")}</li>
-    <li><svg width="8" height="24" viewBox="0 0 8 24"><path d="M4 0v24" stroke="currentColor" stroke-width="1.5" /></svg>${t("key.now")}</li>
-    <li><svg width="10" height="24" viewBox="0 0 10 24"><path d="M5 14v8" stroke="currentColor" stroke-width="1.5" /></svg>${t("key.feeding")}</li>
+    <li><svg width="18" height="24" viewBox="0 0 18 24"><path d="M3 4h12l-2 9H5z" fill="currentColor" /><path
+      d="M9 13v11" stroke="currentColor" stroke-dasharray="2 3" /></svg>${t("key.change")}</li>
+    <li><svg width="8" height="24" viewBox="0 0 8 24"><path d="M4 0v24" stroke="currentColor" stroke-width="1.5" />
+      </svg>${t("key.now")}</li>
+    <li><svg width="10" height="24" viewBox="0 0 10 24"><path d="M5 14v8" stroke="currentColor" stroke-width="1.5" />
+      </svg>${t("key.feeding")}</li>
   </ul>`;
 
 /** @param {{ready: import("../../advice/forecast/readiness.js").Ready}} props */
@@ -30,15 +46,27 @@ export function Room({ rooms, expected }) {
   const [first] = rooms;
   return html`
     <section class="section"><h2>${t("carry.title")}</h2>
-      <p class="sentence">${t("carry.now", { low: grams(first.feed_g_day.p10), high: grams(first.feed_g_day.p90), expected: grams(expected) })}
-        ${" "}${first.more_fish_g.p10 > 0 ? t("carry.more", { low: whole(first.more_fish_g.p10), high: whole(first.more_fish_g.p90) }) : t("carry.no_more")}</p>
+      <p class="sentence">
+        ${t("carry.now", {
+          low: grams(first.feed_g_day.p10),
+          high: grams(first.feed_g_day.p90),
+          expected: grams(expected),
+        })}
+        ${" "}${
+          first.more_fish_g.p10 > 0
+            ? t("carry.more", { low: whole(first.more_fish_g.p10), high: whole(first.more_fish_g.p90) })
+            : t("carry.no_more")
+        }</p>
       <table class="measured carry">
-        <thead><tr><th scope="col">${t("carry.when")}</th><th scope="col" class="right">${t("carry.feed")}</th><th scope="col" class="right">${t("carry.fish")}</th></tr></thead>
+        <thead><tr><th scope="col">${t("carry.when")}</th><th scope="col" class="right">${t("carry.feed")}</th><th
+          scope="col" class="right">${t("carry.fish")}</th></tr></thead>
         <tbody>${rooms.map(
           ({ days, feed_g_day, more_fish_g }) => html`
           <tr key=${days}><th scope="row">${t(`carry.in_${days}`)}</th>
-            <td>${grams(feed_g_day.p50)}<span class="also">${t("outlook.between", { low: grams(feed_g_day.p10), high: grams(feed_g_day.p90) })}</span></td>
-            <td>${whole(more_fish_g.p50)}<span class="also">${t("outlook.between", { low: whole(more_fish_g.p10), high: whole(more_fish_g.p90) })}</span></td></tr>`,
+            <td>${grams(feed_g_day.p50)}<span class="also">
+              ${t("outlook.between", { low: grams(feed_g_day.p10), high: grams(feed_g_day.p90) })}</span></td>
+            <td>${whole(more_fish_g.p50)}<span class="also">
+              ${t("outlook.between", { low: whole(more_fish_g.p10), high: whole(more_fish_g.p90) })}</span></td></tr>`,
         )}
         </tbody>
       </table>
@@ -48,7 +76,8 @@ export function Room({ rooms, expected }) {
 
 export const Cautions = () => {
   const all = [...contracts().outlook.cautions, ...contracts().stock_headroom.cautions];
-  return html`<div class="section">${[...new Set(all)].map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}</div>`;
+  return html`<div class="section">
+    ${[...new Set(all)].map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}</div>`;
 };
 
 const grams = (/** @type {number} */ value) => `${short(value, value < 1 ? 2 : 1)} g`;

@@ -1,4 +1,7 @@
-/** One parameter of the outlook: its chance in words, its chart, and the same figures as a table, in the units of this phone. */
+/**
+ * One parameter of the outlook: its chance in words, its chart, and the same figures as a table, in the units of this
+ * phone.
+ */
 import { html, useMemo } from "../../vendor/preact.js";
 import { lines_in } from "../../advice/forecast/chart_lines.js";
 import { SPECIES } from "../../advice/level.js";
@@ -19,7 +22,10 @@ export const CHANCE_OF = /** @type {Record<string, string>} */ ({
 /** So many of the fan's points stand in the table. */
 const POINTS = 6;
 
-/** @param {{lines: Lines, next: any, as_table: boolean, now: number}} props `next`: the outlook until the next test, if it is there */
+/**
+ * @param {{lines: Lines, next: any, as_table: boolean, now: number}} props `next`: the outlook until the next test, if
+ * it is there
+ */
 export function Parameter({ lines: held, next, as_table, now }) {
   const { parameter } = held;
   const lines = useMemo(
@@ -30,7 +36,12 @@ export function Parameter({ lines: held, next, as_table, now }) {
   return html`
     <section class="parameter" aria-labelledby=${id}>
       <h2 id=${id}>${parameter_name(parameter)} <span class="unit">${unit_of(parameter)}</span></h2>
-      ${next && parameter in CHANCE_OF && html`<${Chance} lines=${lines} chance=${next.pass_chance[CHANCE_OF[parameter]]} standing=${next.now[`${parameter}_mg_n_l`]} />`}
+      ${
+        next &&
+        parameter in CHANCE_OF &&
+        html`<${Chance} lines=${lines}
+        chance=${next.pass_chance[CHANCE_OF[parameter]]} standing=${next.now[`${parameter}_mg_n_l`]} />`
+      }
       ${!as_table && html`<${Chart} lines=${lines} />`}
       <div class=${as_table ? "" : "unseen"}><${Table} lines=${lines} now=${now} /></div>
     </section>`;
@@ -47,7 +58,12 @@ function Chance({ lines, chance, standing }) {
   const said = standing.p10 > limit.mg_n_l ? t("outlook.over") : perhaps;
   return html`
     <p class="chance">${said[0].toLocaleUpperCase() + said.slice(1)}</p>
-    <p class="soft small">${t("outlook.limit", { limit: nitrogen(limit.mg_n_l), also: as_ion(parameter, limit.mg_n_l), by: t(`limit.${limit.by}`) })} ${wide && t("outlook.wide")}</p>`;
+    <p class="soft small">
+      ${t("outlook.limit", {
+        limit: nitrogen(limit.mg_n_l),
+        also: as_ion(parameter, limit.mg_n_l),
+        by: t(`limit.${limit.by}`),
+      })} ${wide && t("outlook.wide")}</p>`;
 }
 
 /** @param {{lines: Lines, now: number}} props */
@@ -93,20 +109,26 @@ function Table({ lines, now }) {
             .filter((_, i) => i % every === 0)
             .map(
               ({ at, p10, p50, p90 }) => html`
-            <tr key=${at}><th scope="row">${when(at, now)}</th><td>${said(p50)} <span class="also">${t("outlook.between", { low: said(p10), high: said(p90) })}</span></td></tr>`,
+            <tr key=${at}><th scope="row">${when(at, now)}</th><td>${said(p50)} <span class="also">
+              ${t("outlook.between", { low: said(p10), high: said(p90) })}</span></td></tr>`,
             )}
         </tbody>`
       }
       <tbody><tr><th scope="rowgroup" colspan="2">${t("outlook.so_far")}</th></tr>
         ${so_far.map(
           ({ at, what, value, span }, i) => html`
-          <tr key=${`${at}-${i}`}><th scope="row">${when(at, now)}<span class="also">${what}</span></th><td>${value}${span && html` <span class="also">${span}</span>`}</td></tr>`,
+          <tr key=${`${at}-${i}`}><th scope="row">${when(at, now)}<span class="also">${what}</span></th><td>${value}
+            ${span && html` <span class="also">${span}</span>`}</td></tr>`,
         )}
       </tbody>
     </table>`;
 }
 
-/** What the kit cannot tell apart. @param {import("../../advice/forecast/chart_lines.js").Dot} dot @param {(value: number) => string} said */
+/**
+ * What the kit cannot tell apart.
+ * @param {import("../../advice/forecast/chart_lines.js").Dot} dot
+ * @param {(value: number) => string} said
+ */
 function span_said({ low, high }, said) {
   if (low === high) return "";
   if (low === null) return t("outlook.up_to", { high: said(/** @type {number} */ (high)) });

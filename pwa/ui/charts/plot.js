@@ -1,4 +1,7 @@
-/** What every chart shares: uPlot fetched when first drawn with, its size, its axes of days and figures, colours by meaning. */
+/**
+ * What every chart shares: uPlot fetched when first drawn with, its size, its axes of days and figures, colours by
+ * meaning.
+ */
 import { chosen, short } from "../../i18n/words.js";
 
 const HEIGHT = 220;
@@ -7,7 +10,9 @@ const DAY_S = 86_400;
 
 /**
  * Draw into `place`; what is answered takes it away again.
- * @param {HTMLElement} place @param {(uPlot: any) => any} options uPlot's own, without size @param {(number | null)[][]} data
+ * @param {HTMLElement} place
+ * @param {(uPlot: any) => any} options uPlot's own, without size
+ * @param {(number | null)[][]} data
  */
 export function plot(place, options, data) {
   const left = new AbortController();

@@ -5,19 +5,29 @@ import { Icon } from "../icon.js";
 
 /** @typedef {import("../../bench/result.js").ResultRow} ResultRow */
 
-/** The figures, the first one large, and what the calculation noted. @param {{rows: ResultRow[], notes: string[]}} props */
+/**
+ * The figures, the first one large, and what the calculation noted.
+ * @param {{rows: ResultRow[], notes: string[]}} props
+ */
 export const AnswerFigures = ({ rows, notes }) => {
   const [first, ...rest] = rows;
   return html`
-    ${first && !first.rows && html`<p class="answer-main"><span class="soft">${first.label}</span><${Figure} row=${first} /></p>`}
-    <dl class="answer-rest">${(first?.rows ? rows : rest).map((row) => html`<${Line} key=${row.name} row=${row} />`)}</dl>
+    ${
+      first &&
+      !first.rows &&
+      html`<p class="answer-main"><span class="soft">${first.label}</span><${Figure}
+      row=${first} /></p>`
+    }
+    <dl class="answer-rest">${(first?.rows ? rows : rest).map((row) => html`<${Line} key=${row.name} row=${row} />`)}
+      </dl>
     ${notes.map((note) => html`<p class="answer-note">${note}</p>`)}`;
 };
 
 /** @param {{row: ResultRow}} props */
 const Figure = ({ row }) => {
   const beside = row.unit || row.aside;
-  return html`<span class="figure ${/^[\d−]/.test(row.text) ? "" : "words"}">${row.text}${beside && html` <span class="unit">${beside.replaceAll(" ", "\u00a0")}</span>`}</span>`;
+  return html`<span class="figure ${/^[\d−]/.test(row.text) ? "" : "words"}">${row.text}
+    ${beside && html` <span class="unit">${beside.replaceAll(" ", "\u00a0")}</span>`}</span>`;
 };
 
 /** More entries than this lie behind a tap. */
@@ -28,14 +38,27 @@ const Line = ({ row }) => {
   if (!row.rows) return html`<div><dt>${row.label}</dt><dd><${Figure} row=${row} /></dd></div>`;
   if (row.rows.length === 0) return null;
   const several = row.rows.length > 1;
-  const entries = html`<ol>${row.rows.map((entry, index) => html`<li><${Entry} entry=${entry} number=${several ? String(index + 1) : ""} /></li>`)}</ol>`;
+  const entries = html`<ol>
+    ${row.rows.map(
+      (entry, index) => html`<li><${Entry} entry=${entry} number=${several ? String(index + 1) : ""} />
+    </li>`,
+    )}</ol>`;
   return html`
     <div class="many"><dt>${row.label}</dt>
-      <dd>${row.rows.length > MANY ? html`<details class="more"><summary>${t("bench.entries", { count: row.rows.length })}</summary>${entries}</details>` : entries}</dd>
+      <dd>${
+        row.rows.length > MANY
+          ? html`<details class="more"><summary>
+        ${t("bench.entries", { count: row.rows.length })}</summary>${entries}</details>`
+          : entries
+      }</dd>
     </div>`;
 };
 
-/** One entry of a list: what it is about, then its figures. @param {{entry: ResultRow[], number: string}} props @returns {any} */
+/**
+ * One entry of a list: what it is about, then its figures.
+ * @param {{entry: ResultRow[], number: string}} props
+ * @returns {any}
+ */
 const Entry = ({ entry, number }) => {
   const [head, ...rest] = entry;
   const named = head && !head.rows && !head.unit && !/^[\d−]/.test(head.text);
@@ -46,16 +69,27 @@ const Entry = ({ entry, number }) => {
     ${(named ? rest : entry).map((row, index) =>
       row.rows
         ? html`<${Beside} row=${row} />`
-        : html`<p class="entry-line"><span class="soft">${!named && index === 0 && !row.label ? number : row.label}</span><${Figure} row=${row} /></p>`,
+        : html`<p class="entry-line"><span class="soft">${!named && index === 0 && !row.label ? number : row.label}
+          </span><${Figure} row=${row} /></p>`,
     )}`;
 };
 
-/** Figures of one thing beside each other, each over its word: a band and its middle. @param {{row: ResultRow}} props @returns {any} */
+/**
+ * Figures of one thing beside each other, each over its word: a band and its middle.
+ * @param {{row: ResultRow}} props
+ * @returns {any}
+ */
 const Beside = ({ row }) => html`
   <p class="soft beside-of">${row.label}</p>
   ${row.rows?.map(
     (entry) => html`
-    <div class="beside">${entry.map((one) => (one.rows ? html`<div><${Beside} row=${one} /></div>` : html`<div><${Figure} row=${one} /><span class="soft small">${one.label}</span></div>`))}</div>`,
+    <div class="beside">
+      ${entry.map((one) =>
+        one.rows
+          ? html`<div><${Beside} row=${one} /></div>`
+          : html`<div><${Figure} row=${one} />
+      <span class="soft small">${one.label}</span></div>`,
+      )}</div>`,
   )}`;
 
 /** What to mind: always shown. @param {{cautions: string[]}} props */
@@ -75,10 +109,17 @@ export const Working = ({ steps, other_units }) =>
       <ol class="steps">${steps.map((step) => html`<li>${step}</li>`)}</ol>
     </details>`;
 
-/** How far to trust it and where it comes from, a tap away. @param {{spec: any, sources: {key: string, title: string, provenance: string}[]}} props */
+/**
+ * How far to trust it and where it comes from, a tap away.
+ * @param {{spec: any, sources: {key: string, title: string, provenance: string}[]}} props
+ */
 export const Sources = ({ spec, sources }) => html`
   <details class="more">
     <summary>${t("bench.sources")}</summary>
     <p>${spec.uncertainty}</p>
-    <ul class="sources">${sources.map((source) => html`<li key=${source.key}>${source.title} <span class="soft">· ${t(`bench.provenance.${source.provenance}`)}</span></li>`)}</ul>
+    <ul class="sources">
+      ${sources.map(
+        (source) => html`<li key=${source.key}>${source.title} <span
+      class="soft">· ${t(`bench.provenance.${source.provenance}`)}</span></li>`,
+      )}</ul>
   </details>`;

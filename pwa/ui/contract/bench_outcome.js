@@ -1,4 +1,6 @@
-/** The answer while one types: at once where the calculation is quick, from a worker where it would hold up the keys. */
+/**
+ * The answer while one types: at once where the calculation is quick, from a worker where it would hold up the keys.
+ */
 import { useEffect, useMemo, useRef, useState } from "../../vendor/preact.js";
 import { answer_of, checked_of, found_of, refused_of } from "../../bench/answer.js";
 import { away_or_here, newest } from "../../bench/slow_answers.js";
@@ -6,7 +8,10 @@ import { outlook_worker } from "../../workers/start.js";
 
 /** Forecasts, simulations and searches: each takes a phone longer than the pause between two keys. */
 const SLOW = ["outlook", "change_plan", "stock_headroom", "oxygen_night", "water_blend"];
-/** Typing pauses for so long before a question is asked: of the worker, and of this thread, which stands still meanwhile. */
+/**
+ * Typing pauses for so long before a question is asked: of the worker, and of this thread, which stands still
+ * meanwhile.
+ */
 const PAUSE_MS = 150;
 const PAUSE_HERE_MS = 400;
 const NOTHING_YET = { needed: [], wrong: [], payload: {} };
@@ -15,7 +20,10 @@ const NOTHING_YET = { needed: [], wrong: [], payload: {} };
 const { ask, holds_up } = away_or_here({ worker: outlook_worker(), here: found_of });
 
 /** @typedef {import("../../bench/answer.js").Outcome} Outcome */
-/** @typedef {{outcome: Outcome, waiting: boolean}} Shown `waiting`: the answer to what is typed is still to come; `outcome` is an older one or empty */
+/**
+ * @typedef {{outcome: Outcome, waiting: boolean}} Shown `waiting`: the answer to what is typed is still to come;
+ * `outcome` is an older one or empty
+ */
 
 /**
  * @param {any} spec the same name at every call @param {import("../../bench/form.js").Filling} filling

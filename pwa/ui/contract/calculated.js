@@ -1,4 +1,7 @@
-/** What a calculation answers within a screen: the figures asked for, what it notes, cautions, and its source within reach. */
+/**
+ * What a calculation answers within a screen: the figures asked for, what it notes, cautions, and its source within
+ * reach.
+ */
 import { html } from "../../vendor/preact.js";
 import { label_of } from "../../bench/answer.js";
 import { marks_of } from "../../figures/number_text.js";
@@ -13,7 +16,8 @@ import { wrong_said } from "../words/refusal_said.js";
 
 /**
  * @param {{name: string, found: {payload: any, answer?: any, errors: any[]}, show: string[], cautions?: number}} props
- * `found`: what asked() gave; `show`: its outputs in this order, the first one large; `cautions`: how many of the contract's, all if left out
+ * `found`: what asked() gave; `show`: its outputs in this order, the first one large; `cautions`: how many of the
+ * contract's, all if left out
  */
 export function Calculated({ name, found, show, cautions = 99 }) {
   const spec = contracts()[name];
@@ -27,14 +31,23 @@ export function Calculated({ name, found, show, cautions = 99 }) {
           ? html`<${AnswerFigures} rows=${wanted} notes=${found.answer.notes} />`
           : found.errors.map(
               (one) =>
-                html`<p class="wrong" key=${one.field}><${Icon} name="needs" size=${20} /><span>${label_of(spec, one.field)} ${wrong_said(
-                  spec.inputs.find((/** @type {any} */ input) => input.name === one.field),
-                  one,
-                )}</span></p>`,
+                html`<p class="wrong" key=${one.field}><${Icon} name="needs" size=${20} /><span>
+                  ${label_of(spec, one.field)} ${wrong_said(
+                    spec.inputs.find((/** @type {any} */ input) => input.name === one.field),
+                    one,
+                  )}</span></p>`,
             )
       }
-      ${spec.cautions.slice(0, cautions).map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}
-      ${found.answer && html`<${Working} steps=${working_steps(spec, found.payload, found.answer, manner)} other_units=${false} />`}
-      <${Sources} spec=${spec} sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />
+      ${spec.cautions.slice(0, cautions).map(
+        (/** @type {string} */ text) => html`<p class="caution small" key=${text}>
+        ${text}</p>`,
+      )}
+      ${
+        found.answer &&
+        html`<${Working} steps=${working_steps(spec, found.payload, found.answer, manner)}
+        other_units=${false} />`
+      }
+      <${Sources} spec=${spec}
+        sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />
     </section>`;
 }

@@ -1,11 +1,16 @@
-/** The single fields of a form made from a contract: number, text, choice, yes or no; each with its help and its error. */
+/**
+ * The single fields of a form made from a contract: number, text, choice, yes or no; each with its help and its error.
+ */
 import { html } from "../../vendor/preact.js";
 import { t } from "../../i18n/words.js";
 import { Icon } from "../icon.js";
 import { tap } from "../state/tap.js";
 
 /** @typedef {import("../../bench/form.js").FieldView} FieldView */
-/** @typedef {{view: FieldView, edit: (path: (string | number)[], node: any) => void, errors: Map<string, string>}} FieldProps */
+/**
+ * @typedef {{view: FieldView, edit: (path: (string | number)[], node: any) => void, errors: Map<string, string>}}
+ * FieldProps
+ */
 
 /** More choices than this are a list to open instead of tiles. */
 const TILES = 7;
@@ -26,7 +31,8 @@ const Under = ({ view, edit, errors }) => html`
   ${view.from === "tank" && html`<p class="help">${t("bench.from_tank")}</p>`}
   ${
     view.own !== undefined &&
-    html`<button type="button" class="quiet own" onClick=${tap(() => edit(view.path, undefined))}>${t("bench.use_own", { figure: view.own })}</button>`
+    html`<button type="button" class="quiet own" onClick=${tap(() => edit(view.path, undefined))}>
+      ${t("bench.use_own", { figure: view.own })}</button>`
   }
   ${view.spec.help && html`<p class="help" id="${id_of(view.key)}-help">${view.spec.help}</p>`}`;
 
@@ -45,9 +51,12 @@ export const NumberField = (props) => {
   const { view, edit, errors } = props;
   return html`
     <div class="field">
-      <label for=${id_of(view.key)}>${view.label}${beside(view) && html` <span class="unit">${beside(view)}</span>`}</label>
-      <input id=${id_of(view.key)} inputmode=${view.spec.min < 0 ? "text" : "decimal"} autocomplete="off" enterkeyhint="next"
-        value=${view.value} aria-invalid=${errors.has(view.key) ? "true" : undefined} aria-describedby=${described_by(view, errors)}
+      <label for=${id_of(view.key)}>${view.label}${beside(view) && html` <span class="unit">${beside(view)}</span>`}
+        </label>
+      <input id=${id_of(view.key)} inputmode=${view.spec.min < 0 ? "text" : "decimal"} autocomplete="off"
+        enterkeyhint="next"
+        value=${view.value} aria-invalid=${errors.has(view.key) ? "true" : undefined}
+          aria-describedby=${described_by(view, errors)}
         onInput=${(/** @type {any} */ e) => edit(view.path, { text: e.target.value, unit: view.typed_in })} />
       <${Under} ...${props} />
     </div>`;
@@ -58,9 +67,13 @@ export const TextField = (props) => {
   const { view, edit, errors } = props;
   return html`
     <div class="field">
-      <label for=${id_of(view.key)}>${view.label}${beside(view) && html` <span class="unit">${beside(view)}</span>`}</label>
-      <input id=${id_of(view.key)} autocomplete="off" value=${view.value} aria-invalid=${errors.has(view.key) ? "true" : undefined}
-        aria-describedby=${described_by(view, errors)} onInput=${(/** @type {any} */ e) => edit(view.path, e.target.value)} />
+      <label for=${id_of(view.key)}>${view.label}${beside(view) && html` <span class="unit">${beside(view)}</span>`}
+        </label>
+      <input id=${id_of(view.key)} autocomplete="off" value=${view.value} aria-invalid=${
+        errors.has(view.key) ? "true" : undefined
+      }
+        aria-describedby=${described_by(view, errors)}
+          onInput=${(/** @type {any} */ e) => edit(view.path, e.target.value)} />
       <${Under} ...${props} />
     </div>`;
 };
@@ -74,7 +87,8 @@ export const ChoiceField = (props) => {
   return html`
     <fieldset class="field" aria-describedby=${described_by(view, errors)}>
       <legend>${view.label}${view.optional && html` <span class="unit">${t("bench.optional")}</span>`}</legend>
-      <${Tiles} name=${id_of(view.key)} choices=${choices} value=${view.value} pick=${(/** @type {string} */ value) => edit(view.path, value)} />
+      <${Tiles} name=${id_of(view.key)} choices=${choices} value=${view.value}
+        pick=${(/** @type {string} */ value) => edit(view.path, value)} />
       <${Under} ...${props} />
     </fieldset>`;
 };
@@ -84,21 +98,37 @@ const LongChoice = (props) => {
   const { view, edit, errors, choices } = props;
   return html`
     <div class="field">
-      <label for=${id_of(view.key)}>${view.label}${view.optional && html` <span class="unit">${t("bench.optional")}</span>`}</label>
-      <select id=${id_of(view.key)} aria-describedby=${described_by(view, errors)} onChange=${(/** @type {any} */ e) => edit(view.path, e.target.value)}>
-        ${!choices.some((one) => one.value === view.value) && html`<option value="" selected>${t("bench.choose")}</option>`}
-        ${choices.map((one) => html`<option value=${one.value} selected=${one.value === view.value}>${one.label}</option>`)}
+      <label for=${id_of(view.key)}>${view.label}${
+        view.optional &&
+        html` <span class="unit">${t("bench.optional")}
+        </span>`
+      }</label>
+      <select id=${id_of(view.key)} aria-describedby=${described_by(view, errors)}
+        onChange=${(/** @type {any} */ e) => edit(view.path, e.target.value)}>
+        ${
+          !choices.some((one) => one.value === view.value) &&
+          html`<option value="" selected>${t("bench.choose")}
+          </option>`
+        }
+        ${choices.map(
+          (one) => html`<option value=${one.value} selected=${one.value === view.value}>${one.label}
+          </option>`,
+        )}
       </select>
       <${Under} ...${props} />
     </div>`;
 };
 
-/** One of several, a tap each. @param {{name: string, choices: {value: string, label: string}[], value: any, pick: (value: string) => void}} props */
+/**
+ * One of several, a tap each.
+ * @param {{name: string, choices: {value: string, label: string}[], value: any, pick: (value: string) => void}} props
+ */
 export const Tiles = ({ name, choices, value, pick }) => html`
   <div class="chips">
     ${choices.map(
       (one) => html`
-      <label><input class="unseen" type="radio" name=${name} value=${one.value} checked=${one.value === value} onChange=${() => pick(one.value)} />${one.label}</label>`,
+      <label><input class="unseen" type="radio" name=${name} value=${one.value} checked=${one.value === value}
+        onChange=${() => pick(one.value)} />${one.label}</label>`,
     )}
   </div>`;
 

@@ -10,7 +10,8 @@ import { tap } from "../state/tap.js";
 /**
  * @typedef {object} Hands
  * @property {(path: (string | number)[], node: any) => void} edit
- * @property {(path: (string | number)[]) => void} add @property {(path: (string | number)[], index: number) => void} remove
+ * @property {(path: (string | number)[]) => void} add
+ * @property {(path: (string | number)[], index: number) => void} remove
  * @property {(key: string, name: string) => void} choose @property {Map<string, string>} errors
  */
 
@@ -20,7 +21,11 @@ export const ContractForm = ({ form, ...hands }) => html`
     <${Fields} views=${form} hands=${hands} />
   </form>`;
 
-/** Fields in order; those that few need lie behind one tap, drawn once opened (a tank's history is long), open if one was typed or is wrong. @param {{views: (FieldView | ChoiceView)[], hands: Hands}} props */
+/**
+ * Fields in order; those that few need lie behind one tap, drawn once opened (a tank's history is long), open if one
+ * was typed or is wrong.
+ * @param {{views: (FieldView | ChoiceView)[], hands: Hands}} props
+ */
 const Fields = ({ views, hands }) => {
   const seldom = /** @type {FieldView[]} */ (views.filter((view) => "spec" in view && view.spec.seldom));
   const usual = views.filter((view) => !seldom.includes(/** @type {any} */ (view)));
@@ -28,13 +33,23 @@ const Fields = ({ views, hands }) => {
   const [drawn, draw] = useState(false);
   open.current ||= seldom.some((view) => view.from === "typed" || has_error(hands.errors, view.key));
   return html`
-    ${usual.map((view) => ("choice" in view ? html`<${EitherOr} key=${view.choice.key} view=${view} hands=${hands} />` : html`<${Field} key=${view.key} view=${view} hands=${hands} />`))}
+    ${usual.map((view) =>
+      "choice" in view
+        ? html`<${EitherOr} key=${view.choice.key} view=${view} hands=${hands} />`
+        : html`<${Field} key=${view.key} view=${view} hands=${hands} />`,
+    )}
     ${
       seldom.length > 0 &&
       html`
       <details class="more" open=${open.current} onToggle=${(/** @type {any} */ e) => draw(e.target.open)}>
         <summary>${t("bench.seldom")}</summary>
-        ${(drawn || open.current) && seldom.map((view) => html`<${Field} key=${view.key} view=${view} hands=${hands} />`)}
+        ${
+          (drawn || open.current) &&
+          seldom.map(
+            (view) => html`<${Field} key=${view.key} view=${view} hands=${hands}
+          />`,
+          )
+        }
       </details>`
     }`;
 };
@@ -96,7 +111,12 @@ const Rows = ({ view, hands }) => {
         <div key=${index} class=${plain ? "entry-row plain" : "entry-row"} role="group" aria-label=${row(index)}>
           ${!plain && html`<p class="row-name">${view.spec.item.label ? row(index) : index + 1}</p>`}
           <div class="entry-fields">
-            <${Fields} views=${plain ? fields.map((field) => ({ ...field, label: view.spec.item.label ? row(index) : String(index + 1) })) : fields} hands=${hands} />
+            <${Fields}
+              views=${
+                plain
+                  ? fields.map((field) => ({ ...field, label: view.spec.item.label ? row(index) : String(index + 1) }))
+                  : fields
+              } hands=${hands} />
           </div>
           <button type="button" class="quiet" onClick=${tap(() => hands.remove(view.path, index))}
             aria-label=${t("bench.remove_row", { row: row(index) })}>${t("bench.remove")}</button>

@@ -1,4 +1,7 @@
-/** A form drawn from field specifications (a contract's inputs or a record kind's fields). What is typed is kept as typed. */
+/**
+ * A form drawn from field specifications (a contract's inputs or a record kind's fields). What is typed is kept as
+ * typed.
+ */
 import { html, useState } from "../../vendor/preact.js";
 import { shown_number, value_of as typed_value_of } from "../../bench/draft.js";
 import { marks_of, typed_form } from "../../figures/number_text.js";
@@ -9,7 +12,10 @@ import { measures } from "../state/measures.js";
 import { wrong_said } from "../words/refusal_said.js";
 
 /** @typedef {{field: string, message: string, allowed: string}} FieldError */
-/** @typedef {Record<string, any>} Raw texts as typed (with the unit where it is not the field’s own), choices and ticks as chosen, lists of them */
+/**
+ * @typedef {Record<string, any>} Raw texts as typed (with the unit where it is not the field’s own), choices and ticks
+ * as chosen, lists of them
+ */
 
 /** Whether a field matters beside what is chosen. @param {any} spec @param {any[]} specs @param {Raw} raw */
 export function matters(spec, specs, raw) {
@@ -19,7 +25,11 @@ export function matters(spec, specs, raw) {
   });
 }
 
-/** What the form says, ready to be checked: empty fields left out, numbers with comma or point. @param {any[]} specs @param {Raw} raw */
+/**
+ * What the form says, ready to be checked: empty fields left out, numbers with comma or point.
+ * @param {any[]} specs
+ * @param {Raw} raw
+ */
 export function payload_of(specs, raw) {
   const said = specs
     .filter((spec) => matters(spec, specs, raw))
@@ -45,12 +55,20 @@ function value_of(spec, typed) {
 const is_figure = (spec) => spec.type === "number" || spec.type === "integer";
 /** @param {any} spec */
 const own_unit = (spec) => spec.unit ?? "";
-/** A figure keeps its text and the unit it was typed in; a text alone is in the field's own. @param {any} spec @param {any} typed */
+/**
+ * A figure keeps its text and the unit it was typed in; a text alone is in the field's own.
+ * @param {any} spec
+ * @param {any} typed
+ */
 const node_of = (spec, typed) => (typeof typed === "object" ? typed : { text: String(typed), unit: own_unit(spec) });
 /** How the language of the words writes numbers. */
 const marks = () => marks_of(chosen());
 
-/** A record's or example's values as the form would hold them typed. @param {any[]} specs @param {Record<string, any>} values */
+/**
+ * A record's or example's values as the form would hold them typed.
+ * @param {any[]} specs
+ * @param {Record<string, any>} values
+ */
 export const raw_of = (specs, values) =>
   Object.fromEntries(
     specs
@@ -66,7 +84,8 @@ function typed_of(spec, value) {
 }
 
 /**
- * @param {{specs: any[], all?: any[], raw: Raw, on_raw: (raw: Raw) => void, errors: FieldError[], tried?: boolean, path?: string}} props
+ * @param {{specs: any[], all?: any[], raw: Raw, on_raw: (raw: Raw) => void, errors: FieldError[], tried?: boolean,
+ * path?: string}} props
  * `all`: every field of the form, where only some are drawn; `tried`: errors of untouched fields are shown too
  */
 export function Fields({ specs, all = specs, raw, on_raw, errors, tried = false, path = "" }) {
@@ -78,7 +97,8 @@ export function Fields({ specs, all = specs, raw, on_raw, errors, tried = false,
       const shown = tried || left[spec.name];
       const wrong = shown ? errors.filter((one) => one.field === at || one.field.startsWith(`${at}.`)) : [];
       const set = (/** @type {any} */ value) => on_raw({ ...raw, [spec.name]: value });
-      return html`<${Field} key=${at} spec=${spec} at=${at} value=${raw[spec.name]} on_value=${set} wrong=${wrong} errors=${errors} tried=${tried}
+      return html`<${Field} key=${at} spec=${spec} at=${at} value=${raw[spec.name]} on_value=${set} wrong=${wrong}
+        errors=${errors} tried=${tried}
         on_leave=${() => set_left((before) => ({ ...before, [spec.name]: true }))} />`;
     });
 }
@@ -91,15 +111,18 @@ function Field({ spec, at, value, on_value, wrong, errors, tried, on_leave }) {
   const described = [spec.help && `${id}-help`, mine.length && `${id}-wrong`].filter(Boolean).join(" ") || undefined;
   return html`
     <div class="field">
-      <${Control} ...${{ spec, at, id, value, on_value, errors, tried, on_leave, described, invalid: mine.length > 0 }} />
+      <${Control} ...${{ spec, at, id, value, on_value, errors, tried, on_leave, described, invalid: mine.length > 0 }}
+        />
       ${spec.help && html`<p class="help" id=${`${id}-help`}>${spec.help}</p>`}
-      <div id=${`${id}-wrong`} aria-live="polite">${mine.map((/** @type {FieldError} */ one) => html`<${Wrong} spec=${spec} error=${one} />`)}</div>
+      <div id=${`${id}-wrong`} aria-live="polite">
+        ${mine.map((/** @type {FieldError} */ one) => html`<${Wrong} spec=${spec} error=${one} />`)}</div>
     </div>`;
 }
 
 /** The same words as the API, beside the field. @param {{spec?: any, error: FieldError}} props */
 export const Wrong = ({ spec, error }) => html`
-  <p class="wrong"><${Icon} name="needs" size=${20} /><span>${spec?.label ?? error.field} ${wrong_said(spec, error)}</span></p>`;
+  <p class="wrong"><${Icon} name="needs" size=${20} /><span>${spec?.label ?? error.field} ${wrong_said(spec, error)}
+    </span></p>`;
 
 /** @param {any} spec */
 function control_of(spec) {
@@ -128,22 +151,27 @@ const CONTROLS = {
     return html`
       <${Label} spec=${spec} unit=${unit_label(shown.unit)} id=${id} />
       <input id=${id} type="text" inputmode="decimal" autocomplete="off" value=${shown.text} placeholder=${usual}
-        aria-describedby=${described} aria-invalid=${invalid} onInput=${(/** @type {any} */ e) => say(e.target.value)} onBlur=${on_leave} />`;
+        aria-describedby=${described} aria-invalid=${invalid} onInput=${(/** @type {any} */ e) => say(e.target.value)}
+          onBlur=${on_leave} />`;
   },
 
   line: ({ spec, id, value, on_value, on_leave, described, invalid }) => html`
     <${Label} spec=${spec} id=${id} />
-    <input id=${id} type="text" autocomplete="off" value=${value ?? ""} aria-describedby=${described} aria-invalid=${invalid}
+    <input id=${id} type="text" autocomplete="off" value=${value ?? ""} aria-describedby=${described}
+      aria-invalid=${invalid}
       onInput=${(/** @type {any} */ e) => on_value(e.target.value)} onBlur=${on_leave} />`,
 
   day: ({ spec, id, value, on_value, on_leave, described, invalid }) => html`
     <${Label} spec=${spec} id=${id} />
     <input id=${id} type="date" value=${value?.slice(0, 10) ?? ""} aria-describedby=${described} aria-invalid=${invalid}
-      onInput=${(/** @type {any} */ e) => on_value(e.target.value && `${e.target.value}T12:00:00.000Z`)} onBlur=${on_leave} />`,
+      onInput=${(/** @type {any} */ e) => on_value(e.target.value && `${e.target.value}T12:00:00.000Z`)}
+        onBlur=${on_leave} />`,
 
   words: ({ spec, id, value, on_value, on_leave, described }) => html`
     <${Label} spec=${spec} id=${id} />
-    <textarea id=${id} rows="3" aria-describedby=${described} onInput=${(/** @type {any} */ e) => on_value(e.target.value)} onBlur=${on_leave} value=${value ?? ""}></textarea>`,
+    <textarea id=${id} rows="3" aria-describedby=${described}
+      onInput=${(/** @type {any} */ e) => on_value(e.target.value)} onBlur=${on_leave} value=${value ?? ""}>
+      </textarea>`,
 
   tick: ({ spec, id, value, on_value, on_leave }) => html`
     <label class="check" for=${id}><input id=${id} type="checkbox" checked=${Boolean(value)}
@@ -153,16 +181,21 @@ const CONTROLS = {
     <fieldset><legend class="label">${spec.label}</legend>
       <div class="tiles two">${spec.choices.map(
         (/** @type {any} */ choice) => html`
-        <label><input class="unseen" type="radio" name=${at} value=${choice.value} checked=${(value ?? spec.default) === choice.value}
+        <label><input class="unseen" type="radio" name=${at} value=${choice.value}
+          checked=${(value ?? spec.default) === choice.value}
           onChange=${() => (on_value(choice.value), on_leave())} />${choice.label}</label>`,
       )}</div>
     </fieldset>`,
 
   select: ({ spec, id, value, on_value, on_leave, described }) => html`
     <${Label} spec=${spec} id=${id} />
-    <select id=${id} aria-describedby=${described} onChange=${(/** @type {any} */ e) => (on_value(e.target.value || undefined), on_leave())}>
+    <select id=${id} aria-describedby=${described}
+      onChange=${(/** @type {any} */ e) => (on_value(e.target.value || undefined), on_leave())}>
       <option value="" selected=${value === undefined}>${t("choose")}</option>
-      ${spec.choices.map((/** @type {any} */ choice) => html`<option value=${choice.value} selected=${value === choice.value}>${choice.label}</option>`)}
+      ${spec.choices.map(
+        (/** @type {any} */ choice) => html`<option value=${choice.value}
+        selected=${value === choice.value}>${choice.label}</option>`,
+      )}
     </select>`,
 
   chips: ({ spec, at, value = [], on_value, errors, tried }) => html`
@@ -170,13 +203,23 @@ const CONTROLS = {
       ${value.map(
         (/** @type {any} */ one, /** @type {number} */ i) => html`
         <div class="row apart" key=${i}>
-          <input id=${`field-${at}.${i}`} class="grow" type="text" inputmode="decimal" autocomplete="off" aria-label=${`${spec.label} ${i + 1}`} value=${one}
+          <input id=${`field-${at}.${i}`} class="grow" type="text" inputmode="decimal" autocomplete="off"
+            aria-label=${`${spec.label} ${i + 1}`} value=${one}
             onInput=${(/** @type {any} */ e) => on_value(value.with(i, e.target.value))} />
           <${Remove} what=${`${spec.label} ${i + 1}`} on_remove=${() => on_value(value.toSpliced(i, 1))} />
         </div>
-        ${tried && errors.filter((/** @type {FieldError} */ e) => e.field === `${at}.${i}`).map((/** @type {FieldError} */ e) => html`<${Wrong} spec=${spec} error=${e} />`)}`,
+        ${
+          tried &&
+          errors
+            .filter((/** @type {FieldError} */ e) => e.field === `${at}.${i}`)
+            .map((/** @type {FieldError} */ e) => html`<${Wrong} spec=${spec} error=${e} />`)
+        }`,
       )}
-      ${value.length < spec.max_items && html`<button class="quiet" type="button" onClick=${() => add(on_value, value, "", at)}><${Icon} name="plus" size=${20} />${t("add_one")}</button>`}
+      ${
+        value.length < spec.max_items &&
+        html`<button class="quiet" type="button"
+        onClick=${() => add(on_value, value, "", at)}><${Icon} name="plus" size=${20} />${t("add_one")}</button>`
+      }
     </fieldset>`,
 
   rows: ({ spec, at, value = [], on_value, errors, tried }) => html`
@@ -184,15 +227,27 @@ const CONTROLS = {
       ${value.map(
         (/** @type {any} */ one, /** @type {number} */ i) => html`
         <div class="row apart" key=${i}>
-          <div class="grow"><${Fields} specs=${spec.item.fields} raw=${one} on_raw=${(/** @type {Raw} */ raw) => on_value(value.with(i, raw))} errors=${errors} tried=${tried} path=${`${at}.${i}.`} /></div>
+          <div class="grow"><${Fields} specs=${spec.item.fields} raw=${one}
+            on_raw=${(/** @type {Raw} */ raw) => on_value(value.with(i, raw))} errors=${errors} tried=${tried}
+            path=${`${at}.${i}.`} /></div>
           <${Remove} what=${`${spec.label} ${i + 1}`} on_remove=${() => on_value(value.toSpliced(i, 1))} />
         </div>`,
       )}
-      ${value.length < spec.max_items && html`<button class="quiet" type="button" onClick=${() => add(on_value, value, {}, at)}><${Icon} name="plus" size=${20} />${t("add_one")}</button>`}
+      ${
+        value.length < spec.max_items &&
+        html`<button class="quiet" type="button"
+        onClick=${() => add(on_value, value, {}, at)}><${Icon} name="plus" size=${20} />${t("add_one")}</button>`
+      }
     </fieldset>`,
 };
 
-/** One more entry, ready to be typed. @param {(value: any[]) => void} on_value @param {any[]} value @param {any} empty @param {string} at */
+/**
+ * One more entry, ready to be typed.
+ * @param {(value: any[]) => void} on_value
+ * @param {any[]} value
+ * @param {any} empty
+ * @param {string} at
+ */
 function add(on_value, value, empty, at) {
   on_value([...value, empty]);
   requestAnimationFrame(() =>
@@ -202,4 +257,5 @@ function add(on_value, value, empty, at) {
 
 /** @param {{what: string, on_remove: () => void}} props */
 const Remove = ({ what, on_remove }) => html`
-  <button class="quiet square" type="button" aria-label=${t("remove_named", { what })} onClick=${on_remove}><${Icon} name="remove" size=${20} /></button>`;
+  <button class="quiet square" type="button" aria-label=${t("remove_named", { what })} onClick=${on_remove}><${Icon}
+    name="remove" size=${20} /></button>`;

@@ -11,6 +11,7 @@ export function KnownFrom({ name, input, answer }) {
   const spec = contracts()[name];
   const sources = spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }));
   return html`
-    <${Working} steps=${working_steps(spec, input, answer, { yes: t("bench.yes"), no: t("bench.no") })} other_units=${false} />
+    <${Working} steps=${working_steps(spec, input, answer, { yes: t("bench.yes"), no: t("bench.no") })}
+      other_units=${false} />
     <${Sources} spec=${spec} sources=${sources} />`;
 }

@@ -36,8 +36,13 @@ export const TablePicker = ({ view, edit, errors }) => {
   const id = id_of(view.key);
   return html`
     <div class="field picker">
-      <span class="label" id="${id}-label">${view.label}${view.optional && html` <span class="unit">${t("bench.optional")}</span>`}</span>
-      <button type="button" class="picked" id=${id} ref=${button} aria-expanded=${open ? "true" : "false"} aria-labelledby="${id}-label ${id}"
+      <span class="label" id="${id}-label">${view.label}${
+        view.optional &&
+        html` <span class="unit">
+        ${t("bench.optional")}</span>`
+      }</span>
+      <button type="button" class="picked" id=${id} ref=${button} aria-expanded=${open ? "true" : "false"}
+        aria-labelledby="${id}-label ${id}"
         onClick=${tap(() => set_open(!open))}>
         <${Row} row=${chosen ?? { name: view.value || t("bench.choose"), also: "" }} />
       </button>
@@ -46,12 +51,27 @@ export const TablePicker = ({ view, edit, errors }) => {
         html`
         <div class="drawer">
           <label class="label" for="${id}-search">${t("bench.find_row")}</label>
-          <input id="${id}-search" type="search" autocomplete="off" value=${words} onInput=${(/** @type {any} */ e) => set_words(e.target.value)} />
+          <input id="${id}-search" type="search" autocomplete="off" value=${words}
+            onInput=${(/** @type {any} */ e) => set_words(e.target.value)} />
           <ul class="lines" aria-label=${view.label}>
-            ${found.slice(0, MOST).map((row) => html`<li key=${row.key}><button type="button" class="line" onClick=${tap(() => pick(row.key))}><${Row} row=${row} /></button></li>`)}
+            ${found.slice(0, MOST).map(
+              (row) => html`<li key=${row.key}><button type="button" class="line"
+              onClick=${tap(() => pick(row.key))}><${Row} row=${row} /></button></li>`,
+            )}
           </ul>
-          <p class="help" role="status">${found.length === 0 ? t("bench.no_row") : found.length > MOST ? t("bench.more_rows", { count: found.length - MOST }) : ""}</p>
-          ${view.optional && view.value && html`<button type="button" class="quiet" onClick=${tap(() => pick(""))}>${t("bench.take_none")}</button>`}
+          <p class="help" role="status">${
+            found.length === 0
+              ? t("bench.no_row")
+              : found.length > MOST
+                ? t("bench.more_rows", { count: found.length - MOST })
+                : ""
+          }</p>
+          ${
+            view.optional &&
+            view.value &&
+            html`<button type="button" class="quiet" onClick=${tap(() => pick(""))}>
+            ${t("bench.take_none")}</button>`
+          }
         </div>`
       }
       ${view.spec.help && html`<p class="help">${view.spec.help}</p>`}

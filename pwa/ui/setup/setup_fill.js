@@ -1,4 +1,7 @@
-/** Setting up, the first filling: the litres that go in, the dose for exactly those, and the plants that went in with them. */
+/**
+ * Setting up, the first filling: the litres that go in, the dose for exactly those, and the plants that went in with
+ * them.
+ */
 import { html, useSignal } from "../../vendor/preact.js";
 import { brought } from "../../advice/level.js";
 import { dose_for, dose_input } from "../../advice/litres.js";
@@ -74,7 +77,8 @@ export function FillStep({ tank }) {
   };
   return html`
     <${SetupStep} step="fill" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
-      act=${html`<${Next} disabled=${!found.answer || busy.value} onClick=${() => void log()}>${t(dose?.amount !== undefined ? "setup.log_fill_dose" : "setup.log_fill", parts)}<//>`}>
+      act=${html`<${Next} disabled=${!found.answer || busy.value} onClick=${() => void log()}>
+        ${t(dose?.amount !== undefined ? "setup.log_fill_dose" : "setup.log_fill", parts)}<//>`}>
       <p class="caution">${contracts().heater_power.cautions[0]}</p>
       <p>${t("setup.fill_why")}</p>
       <${Calculated} name="volume" found=${found} show=${["water_l", "gross_l"]} />
@@ -82,11 +86,15 @@ export function FillStep({ tank }) {
       ${
         plants.length > 0 &&
         html`
-        <label class="check"><input type="checkbox" checked=${Boolean(raw.plants_in)} onChange=${(/** @type {any} */ e) => set({ plants_in: e.target.checked })} />${t("setup.plants_in", { count: plants.length })}</label>
+        <label class="check"><input type="checkbox" checked=${Boolean(raw.plants_in)}
+          onChange=${(/** @type {any} */ e) => set({ plants_in: e.target.checked })} />
+          ${t("setup.plants_in", { count: plants.length })}</label>
         <p class="soft small">${plants.map((/** @type {any} */ one) => plant_name(one.species)).join(", ")}</p>`
       }
       <${WaterPick} tank=${tank} here=${`/tank/${tank.id}/setup/fill`} />
-      <${Dose} dose=${dose} payload=${dose?.amount === undefined ? null : dose_input({ water_l: litres }, source, label, litres)} />
+      <${Dose} dose=${dose} payload=${
+        dose?.amount === undefined ? null : dose_input({ water_l: litres }, source, label, litres)
+      } />
     <//>`;
 }
 
@@ -100,6 +108,8 @@ const Dose = ({ dose, payload }) => {
   if (dose.missing)
     return html`<p class="soft">${t(dose.missing === "source" ? "setup.dose_source" : "setup.dose_label")}</p>`;
   return html`
-    <p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>
-    <${Calculated} name="dechlorinator_dose" found=${{ payload, answer: dose.answer, errors: [] }} show=${["freed_ammonia_mg_n_l"]} cautions=${4} />`;
+    <p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span class="soft small">
+      ${t(`dose.basis_${dose.label.basis}`)}</span></p>
+    <${Calculated} name="dechlorinator_dose" found=${{ payload, answer: dose.answer, errors: [] }}
+      show=${["freed_ammonia_mg_n_l"]} cautions=${4} />`;
 };

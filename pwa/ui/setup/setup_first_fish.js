@@ -1,4 +1,6 @@
-/** Setting up, the first animals: what the tank can bear today, a start without them, and the record of those that come. */
+/**
+ * Setting up, the first animals: what the tank can bear today, a start without them, and the record of those that come.
+ */
 import { html, useSignal } from "../../vendor/preact.js";
 import { of_tank } from "../../advice/of_tank.js";
 import { asked, done, field_of, planned, said_at } from "../../advice/setup/setting_up.js";
@@ -42,8 +44,17 @@ export const FirstFishSaid = ({ tank }) => {
   const { advice } = outlook_for(tank);
   const room_taken = use_held_height(`first_fish ${tank.id}`, known !== null);
   return html`<div class="room-taken" ref=${room_taken}>
-    ${advice.act !== "nothing" && html`<p class="caution">${t("first_fish.first", { what: sentence(advice, now.value) })}</p>`}
-    <p class="sentence">${known ? t(`first_fish.${known.code}`, { planned: grams(known.planned_g), low: grams(known.low_g) }) : t("first_fish.working")}</p></div>`;
+    ${
+      advice.act !== "nothing" &&
+      html`<p class="caution">
+      ${t("first_fish.first", { what: sentence(advice, now.value) })}</p>`
+    }
+    <p class="sentence">
+      ${
+        known
+          ? t(`first_fish.${known.code}`, { planned: grams(known.planned_g), low: grams(known.low_g) })
+          : t("first_fish.working")
+      }</p></div>`;
 };
 
 /** @param {{tank: any}} props */
@@ -62,7 +73,8 @@ export function FirstFishStep({ tank }) {
   const up = `/tank/${tank.id}`;
   if (planned(tank)) {
     return html`
-      <${SetupStep} step="first_fish" name=${tank.name} up=${up} act=${html`<a class="main" href=${`/tank/${tank.id}/setup/fill`}>${t("setup.step.fill")}</a>`}>
+      <${SetupStep} step="first_fish" name=${tank.name} up=${up}
+        act=${html`<a class="main" href=${`/tank/${tank.id}/setup/fill`}>${t("setup.step.fill")}</a>`}>
         <p class="sentence">${t("first_fish.not_filled")}</p><${Welfare} /><${Cautions} />
       <//>`;
   }
@@ -96,7 +108,11 @@ export function FirstFishStep({ tank }) {
   };
   return html`
     <${SetupStep} step="first_fish" name=${tank.name} up=${up} problem=${failed.value}
-      act=${room.value.may("stock_change") && html`<${Next} disabled=${many === 0} onClick=${() => void arrive()}>${many ? t("first_fish.record", { count: many }) : t("first_fish.record_none")}<//>`}>
+      act=${
+        room.value.may("stock_change") &&
+        html`<${Next} disabled=${many === 0} onClick=${() => void arrive()}>
+        ${many ? t("first_fish.record", { count: many }) : t("first_fish.record_none")}<//>`
+      }>
       <${FirstFishSaid} tank=${tank} />
       <p class="soft small">${contracts().stock_headroom.uncertainty}</p>
       <${Welfare} rich=${done(tank, "substrate") && said_at(tank, "substrate").bed === "capped"} />
@@ -105,18 +121,40 @@ export function FirstFishStep({ tank }) {
         html`<section class="section"><h2>${t("first_fish.come_today")}</h2>
         ${coming.map(
           (one) => html`<div class="chosen" key=${one.species}>
-          <${StepRow} label=${animal_name(one.species)} also=${t("first_fish.of_planned", { count: one.count })} max=${one.count} value=${counts[one.species] ?? 0} on_value=${(/** @type {number} */ value) => set({ counts: { ...counts, [one.species]: value } })} />
-          ${counts[one.species] > 0 && html`<${StepRow} label=${t("first_fish.length", { who: animal_name(one.species) })} unit="cm" step=${0.5} min=${0.5} max=${100} value=${length_of(one)} on_value=${(/** @type {number} */ value) => set({ lengths: { ...lengths, [one.species]: value } })} />`}</div>`,
+          <${StepRow} label=${animal_name(one.species)} also=${t("first_fish.of_planned", { count: one.count })}
+            max=${one.count} value=${counts[one.species] ?? 0} on_value=${(/** @type {number} */ value) =>
+              set({ counts: { ...counts, [one.species]: value } })} />
+          ${
+            counts[one.species] > 0 &&
+            html`<${StepRow}
+            label=${t("first_fish.length", { who: animal_name(one.species) })} unit="cm" step=${0.5} min=${0.5}
+            max=${100} value=${length_of(one)} on_value=${(/** @type {number} */ value) =>
+              set({ lengths: { ...lengths, [one.species]: value } })} />`
+          }</div>`,
         )}
-        <p><a class="quiet" href=${`/bench/acclimation?tank=${tank.id}`}>${contracts().acclimation.title}</a></p></section>`
+        <p><a class="quiet" href=${`/bench/acclimation?tank=${tank.id}`}>${contracts().acclimation.title}</a></p>
+          </section>`
       }
-      ${(tank.planned_stock ?? []).length === 0 && inside.length === 0 && html`<p><a class="quiet" href=${`/tank/${tank.id}/setup/stock`}>${t("setup.step.stock")}</a></p>`}
-      ${inside.length === 0 && (tank.planned_stock ?? []).length > 0 && html`<${WithoutFish} tank=${tank} raw=${raw} said=${said} set=${set} />`}
+      ${
+        (tank.planned_stock ?? []).length === 0 &&
+        inside.length === 0 &&
+        html`<p><a class="quiet"
+        href=${`/tank/${tank.id}/setup/stock`}>${t("setup.step.stock")}</a></p>`
+      }
+      ${
+        inside.length === 0 &&
+        (tank.planned_stock ?? []).length > 0 &&
+        html`<${WithoutFish} tank=${tank} raw=${raw}
+        said=${said} set=${set} />`
+      }
       <${Cautions} />
     <//>`;
 }
 
-/** A start without animals: ammonia in place of their food. @param {{tank: any, raw: any, said: any, set: (more: any) => void}} props */
+/**
+ * A start without animals: ammonia in place of their food.
+ * @param {{tank: any, raw: any, said: any, set: (more: any) => void}} props
+ */
 function WithoutFish({ tank, raw, said, set }) {
   const { input, days } = starter(tank.water_l, planned_feed(tank, all("own_species")), said.ammonia_percent);
   const found = asked("starter_dose", input);
@@ -142,14 +180,22 @@ function WithoutFish({ tank, raw, said, set }) {
       <p>${t("first_fish.without_why")}</p>
       <details class="more"><summary>${contracts().starter_dose.title}</summary>
         <${FigureRows} specs=${[strength]} raw=${raw} on_raw=${set} wrong=${found.errors} />
-        <${Calculated} name="starter_dose" found=${found} show=${["ammonium_chloride_g", "household_ammonia_ml", "tan_mg_n_l"]} />
+        <${Calculated} name="starter_dose" found=${found}
+          show=${["ammonium_chloride_g", "household_ammonia_ml", "tan_mg_n_l"]} />
         <p class="soft small">${t("first_fish.of_days", { count: days })}</p>
         ${
           found.answer &&
           room.value.may("dose") &&
           html`<div class="row">
-          <button class="quiet tall" type="button" onClick=${tap(() => void log("ammonium_chloride", found.answer.ammonium_chloride_g, "g"))}>${t("first_fish.log_salt", { amount: short(found.answer.ammonium_chloride_g, 2) })}</button>
-          ${found.answer.household_ammonia_ml !== undefined && html`<button class="quiet tall" type="button" onClick=${tap(() => void log("household_ammonia", found.answer.household_ammonia_ml, "ml"))}>${t("first_fish.log_household", { amount: short(found.answer.household_ammonia_ml, 2) })}</button>`}
+          <button class="quiet tall" type="button"
+            onClick=${tap(() => void log("ammonium_chloride", found.answer.ammonium_chloride_g, "g"))}>
+            ${t("first_fish.log_salt", { amount: short(found.answer.ammonium_chloride_g, 2) })}</button>
+          ${
+            found.answer.household_ammonia_ml !== undefined &&
+            html`<button class="quiet tall" type="button"
+            onClick=${tap(() => void log("household_ammonia", found.answer.household_ammonia_ml, "ml"))}>
+            ${t("first_fish.log_household", { amount: short(found.answer.household_ammonia_ml, 2) })}</button>`
+          }
         </div>`
         }
       </details>
@@ -159,7 +205,8 @@ function WithoutFish({ tank, raw, said, set }) {
 /** @param {{rich?: boolean}} props `rich`: a bed that feeds roots */
 const Welfare = ({ rich = false }) => html`
   <section class="section"><h2>${t("first_fish.welfare")}</h2>
-    <ul class="why"><li>${t("first_fish.daily")}</li><li>${t("first_fish.few")}</li><li>${t("first_fish.water")}</li>${rich && html`<li>${contracts().substrate.cautions[1]}</li>`}</ul>
+    <ul class="why"><li>${t("first_fish.daily")}</li><li>${t("first_fish.few")}</li><li>${t("first_fish.water")}</li>
+      ${rich && html`<li>${contracts().substrate.cautions[1]}</li>`}</ul>
     <p class="soft small">${t("bench.provenance.common practice")}</p>
   </section>`;
 

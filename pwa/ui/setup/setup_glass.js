@@ -74,16 +74,23 @@ export function GlassStep({ tank }) {
     }
   };
   return html`
-    <${SetupStep} step="glass" up=${tank ? `/tank/${tank.id}` : "/tanks/new"} problem=${problem.value} act=${html`<${Next} disabled=${!found.answer} onClick=${() => void save()} />`}>
-      <${ChoiceTiles} label=${t("tank.shape")} name="shape" choices=${inputs[0].choices} value=${raw.shape} icons on_value=${(/** @type {string} */ shape) => set({ shape })} />
+    <${SetupStep} step="glass" up=${tank ? `/tank/${tank.id}` : "/tanks/new"} problem=${problem.value}
+      act=${html`<${Next} disabled=${!found.answer} onClick=${() => void save()} />`}>
+      <${ChoiceTiles} label=${t("tank.shape")} name="shape" choices=${inputs[0].choices} value=${raw.shape} icons
+        on_value=${(/** @type {string} */ shape) => set({ shape })} />
       ${
         raw.shape &&
         html`
-        <${ChoiceTiles} label=${of("measures").label} name="measures" choices=${of("measures").choices} value=${raw.measures} on_value=${(/** @type {string} */ measures) => set({ measures })} />
-        <${FigureRows} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name) && matters(one, inputs, raw))} raw=${raw} on_raw=${set} wrong=${found.errors} />
+        <${ChoiceTiles} label=${of("measures").label} name="measures" choices=${of("measures").choices}
+          value=${raw.measures} on_value=${(/** @type {string} */ measures) => set({ measures })} />
+        <${FigureRows}
+          specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name) && matters(one, inputs, raw))}
+          raw=${raw} on_raw=${set} wrong=${found.errors} />
         ${missing.length > 0 && html`<p class="soft">${t("bench.still_needed", { fields: missing.join(", ") })}</p>`}
-        <${Calculated} name="volume" found=${found.answer ? found : { ...found, errors: [] }} show=${["gross_l", "water_l", "surface_cm2"]} cautions=${0} />
-        <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "name")} raw=${{ name }} on_raw=${set} errors=${[]} />`
+        <${Calculated} name="volume" found=${found.answer ? found : { ...found, errors: [] }}
+          show=${["gross_l", "water_l", "surface_cm2"]} cautions=${0} />
+        <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "name")}
+          raw=${{ name }} on_raw=${set} errors=${[]} />`
       }
     <//>`;
 }
@@ -107,12 +114,21 @@ export function PlaceStep({ tank }) {
   const found = needed.length > 0 ? { payload: {}, errors: [] } : asked("filled_weight", weight_input(tank, said));
   const of = (/** @type {string} */ name) => inputs.find((/** @type {any} */ one) => one.name === name);
   return html`
-    <${SetupStep} step="place" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
-      act=${html`<${Next} onClick=${() => void save("done", said.place ? { place: String(raw.place).trim() } : {})}>${found.answer ? t("setup.next_with", { figure: `${number(found.answer.total_kg, 0)} kg` }) : t("setup.next")}<//>`}>
+    <${SetupStep} step="place" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
+      skip=${() => void save("skipped")}
+      act=${html`<${Next} onClick=${() => void save("done", said.place ? { place: String(raw.place).trim() } : {})}>
+        ${found.answer ? t("setup.next_with", { figure: `${number(found.answer.total_kg, 0)} kg` }) : t("setup.next")}
+        <//>`}>
       <p>${t("setup.place_why")}</p>
       <${FigureRows} specs=${asks.map(of)} raw=${raw} on_raw=${set} wrong=${found.errors} />
-      ${needed.length > 0 && html`<p class="soft">${t("bench.still_needed", { fields: needed.map((name) => of(name).label).join(", ") })}</p>`}
-      <${Calculated} name="filled_weight" found=${found} show=${["total_kg", "footprint_kpa", "foot_kg", "empty_tank_kg"]} />
-      <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "place")} raw=${{ place: raw.place ?? tank.place }} on_raw=${set} errors=${[]} />
+      ${
+        needed.length > 0 &&
+        html`<p class="soft">
+        ${t("bench.still_needed", { fields: needed.map((name) => of(name).label).join(", ") })}</p>`
+      }
+      <${Calculated} name="filled_weight" found=${found}
+        show=${["total_kg", "footprint_kpa", "foot_kg", "empty_tank_kg"]} />
+      <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "place")}
+        raw=${{ place: raw.place ?? tank.place }} on_raw=${set} errors=${[]} />
     <//>`;
 }

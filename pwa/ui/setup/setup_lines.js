@@ -18,10 +18,12 @@ export const BeingSetUp = ({ book = false }) => {
   return (
     tanks.length > 0 &&
     html`
-    <section class=${book ? "entry" : "section"} aria-label=${t("setup.plans")}>${book && html`<span class="in-margin" aria-hidden="true"></span>`}<div><h2>${t("setup.plans")}</h2>
+    <section class=${book ? "entry" : "section"} aria-label=${t("setup.plans")}>
+      ${book && html`<span class="in-margin" aria-hidden="true"></span>`}<div><h2>${t("setup.plans")}</h2>
       <ul class="lines">${tanks.map(
         (tank) => html`<li key=${tank.id}><a class="line" href=${`/tank/${tank.id}`}>
-        <span class="grow"><b>${tank.name}</b><br /><span class="soft small">${next_said(tank)}</span></span><span class="figures soft">${litres_said(tank.water_l)}</span></a></li>`,
+        <span class="grow"><b>${tank.name}</b><br /><span class="soft small">${next_said(tank)}</span></span><span
+          class="figures soft">${litres_said(tank.water_l)}</span></a></li>`,
       )}</ul>
     </div></section>`
   );
@@ -36,14 +38,22 @@ export function SetupOverview({ tank }) {
   const on = next_step(tank) ?? (planned(tank) ? "fill" : null);
   const open = (/** @type {string} */ name) => may && (planned(tank) || name === "stock" || name === "first_fish");
   return html`
-    <${Page} title=${tank.name} up=${planned(tank) ? "/tanks" : `/tank/${tank.id}`} place="tanks" aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`}
+    <${Page} title=${tank.name} up=${planned(tank) ? "/tanks" : `/tank/${tank.id}`} place="tanks"
+      aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`}
       act=${may && on && html`<a class="main" href=${`/tank/${tank.id}/setup/${on}`}>${t(`setup.step.${on}`)}</a>`}>
       <p class="sentence">${t(planned(tank) ? (may ? "setup.is_plan" : "setup.is_plan_seen") : "setup.is_filled")}</p>
       <ol class="lines">${steps_of(tank).map(({ name, state }, i) => {
-        const what = html`<span class="grow">${i + 1}. ${t(`setup.step.${name}`)}</span><span class="soft small">${t(`setup.state_${state}`)}</span>`;
-        return html`<li key=${name}>${open(name) ? html`<a class="line" href=${`/tank/${tank.id}/setup/${name}`}>${what}</a>` : html`<span class="line">${what}</span>`}</li>`;
+        const what = html`<span class="grow">${i + 1}. ${t(`setup.step.${name}`)}</span><span class="soft small">
+          ${t(`setup.state_${state}`)}</span>`;
+        return html`<li key=${name}>${
+          open(name)
+            ? html`<a class="line" href=${`/tank/${tank.id}/setup/${name}`}>${what}
+          </a>`
+            : html`<span class="line">${what}</span>`
+        }</li>`;
       })}</ol>
       <ul class="lines section"><li><a class="line" href=${`/tank/${tank.id}/buy`}>${t("buy.title")}</a></li>
-        ${may && planned(tank) && html`<li><a class="line" href=${`/tank/${tank.id}/edit`}>${t("tank.edit")}</a></li>`}</ul>
+        ${may && planned(tank) && html`<li><a class="line" href=${`/tank/${tank.id}/edit`}>${t("tank.edit")}</a></li>`}
+          </ul>
     <//>`;
 }

@@ -24,24 +24,42 @@ export function WarmthStep({ tank }) {
   const filter = records().tank.fields.find((/** @type {any} */ one) => one.name === "filter");
   const ppfd = contracts().light_dose.inputs[0];
   return html`
-    <${SetupStep} step="warmth" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
-      act=${html`<${Next} disabled=${heat.errors.length + light.errors.length > 0} onClick=${() => void save("done", { temperature_c: said.temperature_c, filter: said.filter })}>${heat.answer ? t("setup.next_with", { figure: `${number(heat.answer.heater_w, 0)} W` }) : t("setup.next")}<//>`}>
+    <${SetupStep} step="warmth" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
+      skip=${() => void save("skipped")}
+      act=${html`<${Next} disabled=${heat.errors.length + light.errors.length > 0}
+        onClick=${() => void save("done", { temperature_c: said.temperature_c, filter: said.filter })}>
+        ${heat.answer ? t("setup.next_with", { figure: `${number(heat.answer.heater_w, 0)} W` }) : t("setup.next")}
+        <//>`}>
       <section><h2>${t("setup.warmth")}</h2>
-        <${StepRow} label=${t("setup.water_warm")} unit="°C" min=${10} max=${32} value=${Number(raw.temperature_c)} on_value=${(/** @type {number} */ temperature_c) => set({ temperature_c })} />
-        <${StepRow} label=${t("setup.room_cold")} also=${t("setup.room_cold_why")} unit="°C" min=${-5} max=${35} value=${Number(raw.room_c)} on_value=${(/** @type {number} */ room_c) => set({ room_c })} />
-        <${ChoiceTiles} label=${t("setup.cover")} name="cover" choices=${["lid", "open"].map((value) => ({ value, label: t(`setup.cover_${value}`) }))} value=${raw.cover} on_value=${(/** @type {string} */ cover) => set({ cover })} />
-        <${Calculated} name="heater_power" found=${heat} show=${["heater_w", "loss_w", "warming_c_hour", "cooling_c_hour"]} />
+        <${StepRow} label=${t("setup.water_warm")} unit="°C" min=${10} max=${32} value=${Number(raw.temperature_c)}
+          on_value=${(/** @type {number} */ temperature_c) => set({ temperature_c })} />
+        <${StepRow} label=${t("setup.room_cold")} also=${t("setup.room_cold_why")} unit="°C" min=${-5} max=${35}
+          value=${Number(raw.room_c)} on_value=${(/** @type {number} */ room_c) => set({ room_c })} />
+        <${ChoiceTiles} label=${t("setup.cover")} name="cover"
+          choices=${["lid", "open"].map((value) => ({ value, label: t(`setup.cover_${value}`) }))} value=${raw.cover}
+          on_value=${(/** @type {string} */ cover) => set({ cover })} />
+        <${Calculated} name="heater_power" found=${heat}
+          show=${["heater_w", "loss_w", "warming_c_hour", "cooling_c_hour"]} />
       </section>
       <section class="section"><h2>${t("setup.light")}</h2>
-        <${ChoiceTiles} label=${t("setup.light_band")} name="light" choices=${["low", "medium", "high"].map((value) => ({ value, label: t(`setup.light_${value}`) }))} value=${raw.light} on_value=${(/** @type {string} */ band) => set({ light: band, ppfd_umol_m2_s: "" })} />
-        <${StepRow} label=${contracts().light_dose.inputs[1].label} unit="h" step=${0.5} max=${24} value=${Number(raw.hours)} on_value=${(/** @type {number} */ hours) => set({ hours })} />
-        <${FigureRows} specs=${[{ ...ppfd, label: t("setup.light_measured") }]} raw=${raw} on_raw=${set} wrong=${light.errors} />
-        ${said.ppfd_umol_m2_s === undefined && html`<p class="soft small">${t("setup.light_counted", { light: short(light_input(said).ppfd_umol_m2_s, 0) })}</p>`}
+        <${ChoiceTiles} label=${t("setup.light_band")} name="light"
+          choices=${["low", "medium", "high"].map((value) => ({ value, label: t(`setup.light_${value}`) }))}
+          value=${raw.light} on_value=${(/** @type {string} */ band) => set({ light: band, ppfd_umol_m2_s: "" })} />
+        <${StepRow} label=${contracts().light_dose.inputs[1].label} unit="h" step=${0.5} max=${24}
+          value=${Number(raw.hours)} on_value=${(/** @type {number} */ hours) => set({ hours })} />
+        <${FigureRows} specs=${[{ ...ppfd, label: t("setup.light_measured") }]} raw=${raw} on_raw=${set}
+          wrong=${light.errors} />
+        ${
+          said.ppfd_umol_m2_s === undefined &&
+          html`<p class="soft small">
+          ${t("setup.light_counted", { light: short(light_input(said).ppfd_umol_m2_s, 0) })}</p>`
+        }
         <${Calculated} name="light_dose" found=${light} show=${["dli_mol_m2_day", "band"]} />
       </section>
       <section class="section"><h2>${t("setup.moves")}</h2>
         <p>${t("setup.moves_why")}</p>
-        <${ChoiceTiles} label=${filter.label} name="filter" choices=${filter.choices} value=${raw.filter} on_value=${(/** @type {string} */ value) => set({ filter: value })} />
+        <${ChoiceTiles} label=${filter.label} name="filter" choices=${filter.choices} value=${raw.filter}
+          on_value=${(/** @type {string} */ value) => set({ filter: value })} />
       </section>
     <//>`;
 }
@@ -66,15 +84,21 @@ export function PlantsStep({ tank }) {
     });
   const open = plants_for(warmth).filter(({ key }) => !list.some(({ species }) => species === key));
   return html`
-    <${SetupStep} step="plants" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
-      act=${html`<${Next} onClick=${() => void save("done", { planting: said.planting })}>${have ? t("setup.next_portions", { count: have }) : t("setup.next")}<//>`}>
+    <${SetupStep} step="plants" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
+      skip=${() => void save("skipped")}
+      act=${html`<${Next} onClick=${() => void save("done", { planting: said.planting })}>
+        ${have ? t("setup.next_portions", { count: have }) : t("setup.next")}<//>`}>
       <p>${t("setup.plants_why")}</p>
-      <${ChoiceTiles} label=${planting.label} name="planting" choices=${planting.choices} value=${raw.planting} on_value=${(/** @type {string} */ value) => set({ planting: value })} />
+      <${ChoiceTiles} label=${planting.label} name="planting" choices=${planting.choices} value=${raw.planting}
+        on_value=${(/** @type {string} */ value) => set({ planting: value })} />
       <p class="sentence">${t("setup.portions", { count: wanted })}</p>
       ${
         raw.planting !== "none" &&
         html`<details class="more"><summary>${t("bench.sources")}</summary>
-        <p>${t("setup.portions_how", { percent: number(100 * practice[`cover_${raw.planting}`], 0), area: measured(practice.portion_cm2, "cm²", 0) })}</p>
+        <p>${t("setup.portions_how", {
+          percent: number(100 * practice[`cover_${raw.planting}`], 0),
+          area: measured(practice.portion_cm2, "cm²", 0),
+        })}</p>
         <p class="soft small">${table("constants").groups.planting_practice.note}</p>
         <p class="soft small">${t("bench.provenance.common practice")}</p></details>`
       }
@@ -84,8 +108,14 @@ export function PlantsStep({ tank }) {
         ${list.map(
           ({ species, portions }) => html`
           <div class="chosen" key=${species}>
-            <${StepRow} label=${plant_name(species)} also=${about(species)} max=${500} value=${portions} on_value=${(/** @type {number} */ value) => put(species, value)} />
-            ${portions === 0 && html`<button class="quiet" type="button" onClick=${tap(() => set({ list: list.filter((one) => one.species !== species) }))}><${Icon} name="remove" size=${20} />${t("remove_named", { what: plant_name(species) })}</button>`}
+            <${StepRow} label=${plant_name(species)} also=${about(species)} max=${500} value=${portions}
+              on_value=${(/** @type {number} */ value) => put(species, value)} />
+            ${
+              portions === 0 &&
+              html`<button class="quiet" type="button"
+              onClick=${tap(() => set({ list: list.filter((one) => one.species !== species) }))}><${Icon} name="remove"
+              size=${20} />${t("remove_named", { what: plant_name(species) })}</button>`
+            }
           </div>`,
         )}</section>`
       }
@@ -93,10 +123,13 @@ export function PlantsStep({ tank }) {
         <p class="soft small">${t("setup.plants_order")}</p>
         <ul class="lines">${open.slice(0, SHOWN).map(
           ({ key }) => html`
-          <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, 1))}><span class="grow">${plant_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button></li>`,
+          <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, 1))}><span class="grow">
+            ${plant_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button>
+            </li>`,
         )}</ul>
         <h3>${t("setup.plant_other")}</h3>
-        <${KindPicker} rows="plants" near=${all("own_plant").map(({ name }) => name)} value="" then=${`/tank/${tank.id}/setup/plants`} on_pick=${(/** @type {string} */ key) => put(key, 1)} />
+        <${KindPicker} rows="plants" near=${all("own_plant").map(({ name }) => name)} value=""
+          then=${`/tank/${tank.id}/setup/plants`} on_pick=${(/** @type {string} */ key) => put(key, 1)} />
       </section>
     <//>`;
 }

@@ -1,4 +1,7 @@
-/** The frame of one step of setting a tank up: where one is, skip and next at the thumb, what was said kept until it is recorded. */
+/**
+ * The frame of one step of setting a tank up: where one is, skip and next at the thumb, what was said kept until it is
+ * recorded.
+ */
 import { html, useSignal } from "../../vendor/preact.js";
 import { STEPS, after, field_of, figures_of, said_at, step_of, volume_input } from "../../advice/setup/setting_up.js";
 import { InvalidInput, contracts, records, run } from "../../contracts.js";
@@ -62,11 +65,18 @@ export function use_step(tank, step) {
 export const next_path = (id, step) => (after(step) ? `/tank/${id}/setup/${after(step)}` : `/tank/${id}`);
 
 /**
- * @param {{step: string, up: string, name?: string, problem?: string, skip?: (() => void) | null, act: any, children?: any}} props `act`: the primary action's button
+ * @param {{step: string, up: string, name?: string, problem?: string, skip?: (() => void) | null, act: any, children?:
+ * any}} props `act`: the primary action's button
  */
 export const SetupStep = ({ step, up, name, problem, skip, act, children }) => html`
-  <${Page} title=${t(`setup.step.${step}`)} up=${up} aside=${html`<span class="soft figures">${t("test.place", { at: STEPS.indexOf(step) + 1, of: STEPS.length })}</span>`}
-    act=${html`${skip && html`<button class="quiet tall" type="button" onClick=${tap(skip)}>${t("setup.skip")}</button>`}${act}`}>
+  <${Page} title=${t(`setup.step.${step}`)} up=${up}
+    aside=${html`<span class="soft figures">${t("test.place", { at: STEPS.indexOf(step) + 1, of: STEPS.length })}
+    </span>`}
+    act=${html`${
+      skip &&
+      html`<button class="quiet tall" type="button" onClick=${tap(skip)}>${t("setup.skip")}
+      </button>`
+    }${act}`}>
     ${name && html`<p class="soft">${name}</p>`}
     ${problem && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem}</span></p>`}
     ${children}
@@ -74,4 +84,5 @@ export const SetupStep = ({ step, up, name, problem, skip, act, children }) => h
 
 /** @param {{onClick: () => void, disabled?: boolean, children?: any}} props */
 export const Next = ({ onClick, disabled = false, children }) =>
-  html`<button class="main" type="button" disabled=${disabled} onClick=${tap(onClick)}>${children ?? t("setup.next")}</button>`;
+  html`<button class="main" type="button" disabled=${disabled} onClick=${tap(onClick)}>${children ?? t("setup.next")}
+    </button>`;

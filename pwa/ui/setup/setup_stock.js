@@ -1,4 +1,7 @@
-/** Setting up, who shall live in it: the planned animals, what the tank can bear of them, and whether they suit each other and the water. */
+/**
+ * Setting up, who shall live in it: the planned animals, what the tank can bear of them, and whether they suit each
+ * other and the water.
+ */
 import { html, useMemo } from "../../vendor/preact.js";
 import { asked } from "../../advice/setup/setting_up.js";
 import { limit_input, maturity_of, suggested, together_input, unweighed } from "../../advice/setup/setting_up_life.js";
@@ -46,14 +49,21 @@ export function StockStep({ tank }) {
   );
   const together = asked("compatibility", together_input(tank, source, stock, own));
   return html`
-    <${SetupStep} step="stock" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem} skip=${() => void save("skipped")}
+    <${SetupStep} step="stock" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
+      skip=${() => void save("skipped")}
       act=${html`<${Next} onClick=${() => void save("done", { planned_stock: stock })} />`}>
       <p>${t("setup.stock_why")}</p>
       ${list.map(
         ({ species, count }) => html`
         <div class="chosen" key=${species}>
-          <${StepRow} label=${animal_name(species)} also=${about(species)} max=${500} value=${count} on_value=${(/** @type {number} */ value) => put(species, value)} />
-          ${count === 0 && html`<button class="quiet" type="button" onClick=${tap(() => set({ list: list.filter((one) => one.species !== species) }))}><${Icon} name="remove" size=${20} />${t("remove_named", { what: animal_name(species) })}</button>`}
+          <${StepRow} label=${animal_name(species)} also=${about(species)} max=${500} value=${count}
+            on_value=${(/** @type {number} */ value) => put(species, value)} />
+          ${
+            count === 0 &&
+            html`<button class="quiet" type="button"
+            onClick=${tap(() => set({ list: list.filter((one) => one.species !== species) }))}><${Icon} name="remove"
+            size=${20} />${t("remove_named", { what: animal_name(species) })}</button>`
+          }
         </div>`,
       )}
       ${
@@ -62,18 +72,33 @@ export function StockStep({ tank }) {
         <p class="soft small">${t("setup.animals_order")}</p>
         <ul class="lines">${fitting.map(
           ({ key, row }) => html`
-          <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, row.group_min))}><span class="grow">${animal_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button></li>`,
+          <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, row.group_min))}><span
+            class="grow">${animal_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon}
+            name="plus" /></button></li>`,
         )}</ul></section>`
       }
       <section class="section"><h2>${t("setup.animal_other")}</h2>
-        <${KindPicker} rows="species" near=${own.map(({ name }) => name)} value="" then=${`/tank/${tank.id}/setup/stock`} on_pick=${(/** @type {string} */ key) => put(key, table("species").rows[key]?.group_min ?? 1)} /></section>
+        <${KindPicker} rows="species" near=${own.map(({ name }) => name)} value=""
+          then=${`/tank/${tank.id}/setup/stock`}
+          on_pick=${(/** @type {string} */ key) => put(key, table("species").rows[key]?.group_min ?? 1)} /></section>
       ${unknown.length > 0 && html`<p class="caution">${t("setup.unweighed", { who: unknown.join(", ") })}</p>`}
       ${
         young.answer &&
         grown.answer &&
         html`
-        <p class="sentence">${t(tank.started_at ? "setup.bears_today" : "setup.bears_plan", { planned: whole(young.answer.present_g), now: whole(young.answer.limit_g), later: whole(grown.answer.limit_g) })}
-          ${" "}${t(grown.answer.present_g > grown.answer.limit_g ? "setup.bears_too_many" : young.answer.present_g > young.answer.limit_g ? "setup.bears_later" : "setup.bears_small_lots")}</p>
+        <p class="sentence">
+          ${t(tank.started_at ? "setup.bears_today" : "setup.bears_plan", {
+            planned: whole(young.answer.present_g),
+            now: whole(young.answer.limit_g),
+            later: whole(grown.answer.limit_g),
+          })}
+          ${" "}${t(
+            grown.answer.present_g > grown.answer.limit_g
+              ? "setup.bears_too_many"
+              : young.answer.present_g > young.answer.limit_g
+                ? "setup.bears_later"
+                : "setup.bears_small_lots",
+          )}</p>
         ${young.answer.notes
           .concat(grown.answer.notes)
           .filter(
@@ -81,10 +106,14 @@ export function StockStep({ tank }) {
               all.indexOf(note) === i,
           )
           .map((/** @type {string} */ note) => html`<p class="soft small" key=${note}>${note}</p>`)}
-        <details class="more"><summary>${t("setup.bears_grown")}</summary><${Calculated} name="stocking_limit" found=${grown} show=${["limit_g", "binding", "more", "nitrogen_g", "oxygen_g", "room_g"]} cautions=${0} /></details>
+        <details class="more"><summary>${t("setup.bears_grown")}</summary><${Calculated} name="stocking_limit"
+          found=${grown} show=${["limit_g", "binding", "more", "nitrogen_g", "oxygen_g", "room_g"]} cautions=${0} />
+          </details>
         <${Together} answer=${together.answer} />
         <${Calculated} name="compatibility" found=${together} show=${[]} cautions=${0} />
-        ${[...contracts().stocking_limit.cautions, ...contracts().compatibility.cautions].map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}`
+        ${[...contracts().stocking_limit.cautions, ...contracts().compatibility.cautions].map(
+          (/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`,
+        )}`
       }
     <//>`;
 }
@@ -105,12 +134,29 @@ function Together({ answer }) {
   const { fields } = outputs.find((/** @type {any} */ one) => one.name === "findings").item;
   return html`
     <section class="section"><h2>${outputs[0].label}: ${words(outputs[0], answer.verdict)}</h2>
-      <p>${WATER.flatMap(([of, unit, places]) => (answer[`${of}_low${unit}`] === undefined ? [] : [t(`setup.water_${of}`, { low: water_said(of, answer[`${of}_low${unit}`], places), high: water_said(of, answer[`${of}_high${unit}`], places) })])).join("\u00a0· ")}</p>
-      <ul class="why">${answer.findings.map((/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>${finding_said(one, fields, words(fields[0], one.kind))}</li>`)}</ul>
+      <p>${WATER.flatMap(([of, unit, places]) =>
+        answer[`${of}_low${unit}`] === undefined
+          ? []
+          : [
+              t(`setup.water_${of}`, {
+                low: water_said(of, answer[`${of}_low${unit}`], places),
+                high: water_said(of, answer[`${of}_high${unit}`], places),
+              }),
+            ],
+      ).join("\u00a0· ")}</p>
+      <ul class="why">${answer.findings.map(
+        (/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>
+        ${finding_said(one, fields, words(fields[0], one.kind))}</li>`,
+      )}</ul>
     </section>`;
 }
 
-/** Who, what, and the figures that speak of it. @param {any} found @param {any[]} fields of a finding @param {string} what */
+/**
+ * Who, what, and the figures that speak of it.
+ * @param {any} found
+ * @param {any[]} fields of a finding
+ * @param {string} what
+ */
 function finding_said(found, fields, what) {
   const who = [found.a, found.b].filter(Boolean).join(" – ");
   const rows = result_rows({ outputs: fields.filter(({ type }) => type !== "text") }, found, {

@@ -32,7 +32,11 @@ export function use_ask() {
   return { problem, busy, ask };
 }
 
-/** Say what was done on the server, with an undo that asks it again. @param {string} said @param {() => Promise<unknown>} undoing */
+/**
+ * Say what was done on the server, with an undo that asks it again.
+ * @param {string} said
+ * @param {() => Promise<unknown>} undoing
+ */
 export const offer_undo = (said, undoing) => offer(said, () => undoing().catch((failed) => say(refused_said(failed))));
 
 /** @param {{text: string}} props */

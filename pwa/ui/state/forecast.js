@@ -38,7 +38,10 @@ export function keep_to_this_room() {
   });
 }
 
-/** @typedef {{facts: any, rule: any, asked: import("../../advice/forecast/questions.js").Asked, made_of: any[]}} Gathered */
+/**
+ * @typedef {{facts: any, rule: any, asked: import("../../advice/forecast/questions.js").Asked, made_of: any[]}}
+ * Gathered
+ */
 /** @type {Map<string, Gathered>} */
 const gathered = new Map();
 
@@ -61,7 +64,11 @@ function told(tank_id, questions) {
   return board.of(tank_id, questions);
 }
 
-/** Facts, rule and questions, made anew only when a record or the hour changed. @param {any} tank @returns {Gathered} */
+/**
+ * Facts, rule and questions, made anew only when a record or the hour changed.
+ * @param {any} tank
+ * @returns {Gathered}
+ */
 function gather(tank) {
   const { unit } = shown_in("L");
   const made_of = [tank, unit, Math.floor(now.value / (HOUR / 6)), ...MADE_OF.map(all)];

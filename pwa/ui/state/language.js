@@ -1,4 +1,7 @@
-/** The language on this phone: chosen once or as the phone speaks, kept, applied to the screens and to /shared.json at once. */
+/**
+ * The language on this phone: chosen once or as the phone speaks, kept, applied to the screens and to /shared.json at
+ * once.
+ */
 import { effect, signal } from "../../vendor/preact.js";
 import { marks_of, typed_form } from "../../figures/number_text.js";
 import { install } from "../../contracts.js";
@@ -6,7 +9,10 @@ import { in_words } from "../../i18n/shared_texts.js";
 import { choose, chosen, language } from "../../i18n/words.js";
 import { draft } from "./draft.js";
 
-/** A language of `LANGUAGES`, or "phone" for the phone's own. @type {import("../../vendor/preact.js").Signal<string>} */
+/**
+ * A language of `LANGUAGES`, or "phone" for the phone's own.
+ * @type {import("../../vendor/preact.js").Signal<string>}
+ */
 export const wanted_language = draft("language", () => "phone");
 /** The locale that is spoken now; everything is drawn afresh when it changes. */
 export const spoken = signal("");
@@ -37,13 +43,20 @@ async function speak(wanted) {
   spoken.value = chosen();
 }
 
-/** The phone's own locales, those of the wanted language alone if one is: "de-AT" before "de". @param {string} wanted */
+/**
+ * The phone's own locales, those of the wanted language alone if one is: "de-AT" before "de".
+ * @param {string} wanted
+ */
 function locales(wanted) {
   if (wanted === "phone") return navigator.languages;
   return [...navigator.languages.filter((one) => one.split("-")[0] === wanted), wanted];
 }
 
-/** Without them what the contracts say stays English: better than nothing. @param {string} of @returns {Promise<Record<string, string>>} */
+/**
+ * Without them what the contracts say stays English: better than nothing.
+ * @param {string} of
+ * @returns {Promise<Record<string, string>>}
+ */
 async function shared_words(of) {
   try {
     const answer = await fetch(`/words/${of}.json`);

@@ -22,7 +22,10 @@ export function show(opened) {
   });
 }
 
-/** The server's clock as far as it is known: where the phone's own is slow, what was just read would lie ahead and count for nothing. */
+/**
+ * The server's clock as far as it is known: where the phone's own is slow, what was just read would lie ahead and count
+ * for nothing.
+ */
 function tick() {
   now.value = Date.parse(room.peek().now());
 }

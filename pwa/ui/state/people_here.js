@@ -1,4 +1,7 @@
-/** The room's people as the server names them now, for the pages that show them: asked anew on each visit and when signal returns. */
+/**
+ * The room's people as the server names them now, for the pages that show them: asked anew on each visit and when
+ * signal returns.
+ */
 import { useEffect, useSignal } from "../../vendor/preact.js";
 import { people } from "../../data/people.js";
 import { use_ask } from "./ask.js";

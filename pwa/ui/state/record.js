@@ -9,7 +9,10 @@ const UNDO_MS = 12_000;
 
 /** @typedef {{type: "put" | "del" | "restore", kind: string, id: string, fields?: Record<string, any>}} Write */
 
-/** What was just recorded, and how to take it back. @type {import("../../vendor/preact.js").Signal<{said: string, undo: (() => Promise<void>) | null} | null>} */
+/**
+ * What was just recorded, and how to take it back.
+ * @type {import("../../vendor/preact.js").Signal<{said: string, undo: (() => Promise<void>) | null} | null>}
+ */
 export const just_done = signal(null);
 /** @type {ReturnType<typeof setTimeout> | undefined} */
 let fading;
@@ -18,12 +21,17 @@ let busy = false;
 /** A new record's id. */
 export const new_id = () => uuid7(Date.now(), (count) => crypto.getRandomValues(new Uint8Array(count)));
 
-/** @typedef {{picture: Blob, fields: Record<string, any>, id: string}} Picture shrunk already, with the fields and id of its record */
+/**
+ * @typedef {{picture: Blob, fields: Record<string, any>, id: string}} Picture shrunk already, with the fields and id of
+ * its record
+ */
 
 /**
  * Write all of it or nothing, then offer the undo. A second call while the first still runs does nothing.
  * Where the phone itself fails, the note says so and stays: what is typed is still there to be saved again.
- * @param {Write[]} writes @param {string} said what the note says @param {Picture[]} [pictures] saved in the same transaction
+ * @param {Write[]} writes
+ * @param {string} said what the note says
+ * @param {Picture[]} [pictures] saved in the same transaction
  * @returns {Promise<boolean>} whether it was this call that recorded
  */
 export async function record(writes, said, pictures = []) {
@@ -48,7 +56,11 @@ export async function record(writes, said, pictures = []) {
 /** Say something that cannot be undone. @param {string} said */
 export const say = (said) => note(said, null);
 
-/** Say what was done where it can be taken back by other means than a write. @param {string} said @param {() => Promise<any>} undoing */
+/**
+ * Say what was done where it can be taken back by other means than a write.
+ * @param {string} said
+ * @param {() => Promise<any>} undoing
+ */
 export const offer = (said, undoing) => note(said, undoing);
 
 /** Take it back; where the phone fails at it, the undo stays on offer. */
@@ -73,7 +85,11 @@ function note(said, undoing) {
   fading = setTimeout(close_note, UNDO_MS);
 }
 
-/** The phone did not take it: said in the language of the words, until it is closed. @param {unknown} failed @param {(() => Promise<any>) | null} undoing */
+/**
+ * The phone did not take it: said in the language of the words, until it is closed.
+ * @param {unknown} failed
+ * @param {(() => Promise<any>) | null} undoing
+ */
 function not_saved(failed, undoing) {
   if (!(failed instanceof NotSaved)) throw failed;
   note(t(`not_saved.${failed.reason}`), undoing);

@@ -38,7 +38,10 @@ export function start() {
 
 /**
  * The first route that fits: `/tank/:id/test` gives {id}.
- * @template T @param {[string, T][]} routes @param {string} path @returns {{found: T, parts: Record<string, string>} | null}
+ * @template T
+ * @param {[string, T][]} routes
+ * @param {string} path
+ * @returns {{found: T, parts: Record<string, string>} | null}
  */
 export function match(routes, path) {
   for (const [pattern, found] of routes) {

@@ -12,7 +12,12 @@ export function settle(ms = SAME_TAP_MS) {
 /** Whether a tap now is the echo of one before. */
 export const is_echo = () => performance.now() < settled_at;
 
-/** A handler that takes one tap and ignores its echo. @template {Event} E @param {(event: E) => void} work @returns {(event: E) => void} */
+/**
+ * A handler that takes one tap and ignores its echo.
+ * @template {Event} E
+ * @param {(event: E) => void} work
+ * @returns {(event: E) => void}
+ */
 export const tap = (work) => (event) => {
   if (is_echo()) return event.preventDefault();
   settle();

@@ -44,7 +44,8 @@ export const TimerStrip = () =>
     ${timers.value.map((timer) => {
       const seconds = (timer.ends_at - second.value) / 1000;
       return seconds > 0
-        ? html`<a key=${timer.id} href=${timer.href}><${Icon} name="clock" size=${20} />${timer.what} <b class="figures">${minutes(seconds)}</b></a>`
+        ? html`<a key=${timer.id} href=${timer.href}><${Icon} name="clock" size=${20} />${timer.what} <b
+          class="figures">${minutes(seconds)}</b></a>`
         : html`<button key=${timer.id} class="over" type="button" onClick=${tap(() => stop_timer(timer.id))}>
             <${Icon} name="clock" size=${20} />${t("timer.over", { what: timer.what })}</button>`;
     })}

@@ -18,11 +18,19 @@ const NAMES = {
   note: () => t("history.note"),
 };
 
-/** The lines of an event; photos say nothing unless they have a caption. @param {{records: any[]}} event @returns {string[]} */
+/**
+ * The lines of an event; photos say nothing unless they have a caption.
+ * @param {{records: any[]}} event
+ * @returns {string[]}
+ */
 export const event_lines = ({ records: all }) =>
   all.flatMap((one) => [...record_lines(one), ...(one.note ? one.note.split("\n") : [])]);
 
-/** What it said before it was corrected, and of when and which tank, where that was corrected. @param {import("../../advice/journal/timeline.js").Event} event @returns {string[]} */
+/**
+ * What it said before it was corrected, and of when and which tank, where that was corrected.
+ * @param {import("../../advice/journal/timeline.js").Event} event
+ * @returns {string[]}
+ */
 export function earlier_lines({ at, tank, earlier }) {
   const said = earlier.flatMap((one) => [
     ...record_lines(one),

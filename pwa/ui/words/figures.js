@@ -1,4 +1,6 @@
-/** Figures as they are said, none parted from its unit: a reading as its kit wrote it and as nitrogen, doses, litres. */
+/**
+ * Figures as they are said, none parted from its unit: a reading as its kit wrote it and as nitrogen, doses, litres.
+ */
 import { records } from "../../contracts.js";
 import { HARDNESS, in_degrees } from "../../advice/hardness.js";
 import { SPECIES, both_ways } from "../../advice/level.js";
@@ -21,7 +23,11 @@ export function read_as(parameter, basis) {
   return t("read_as", { what: basis === "n" ? "N" : ION[species] });
 }
 
-/** The figure as read; for the nitrogen three the other way too, for hardness on another scale in our degrees. @param {any} reading @returns {{value: string, unit: string, also: string | null}} */
+/**
+ * The figure as read; for the nitrogen three the other way too, for hardness on another scale in our degrees.
+ * @param {any} reading
+ * @returns {{value: string, unit: string, also: string | null}}
+ */
 export function figure(reading) {
   const { parameter, value, basis, unit = "" } = reading;
   if (parameter === "temperature" && unit === "°C") {
@@ -60,7 +66,12 @@ export const litres_said = (litres) => measured(litres, "L", 1);
 /** "24.5 °C", "76.1 °F". @param {number} celsius */
 export const temperature_said = (celsius) => measured(celsius, "°C", 1);
 
-/** A figure held in a unit of ours, said in the units of this phone. @param {number} value @param {string} unit @param {number} most decimals at most, in either unit */
+/**
+ * A figure held in a unit of ours, said in the units of this phone.
+ * @param {number} value
+ * @param {string} unit
+ * @param {number} most decimals at most, in either unit
+ */
 export function measured(value, unit, most) {
   const { show, label } = shown_in(unit);
   return `${short(show(value), most)}\u00a0${label}`;

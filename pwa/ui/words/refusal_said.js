@@ -4,13 +4,21 @@ import { wrong_words } from "../../bench/wrong_words.js";
 import { chosen, t } from "../../i18n/words.js";
 import { measures } from "../state/measures.js";
 
-/** "must be from 0.4 to 118 in. Allowed: ..." @param {any} spec of the field, undefined where none is known @param {{message: string, allowed: string}} error */
+/**
+ * "must be from 0.4 to 118 in. Allowed: ..."
+ * @param {any} spec of the field, undefined where none is known
+ * @param {{message: string, allowed: string}} error
+ */
 export function wrong_said(spec, error) {
   const { message, allowed } = wrong_words(spec, error, measures.value, marks_of(chosen()));
   return `${message}. ${t("allowed", { allowed })}`;
 }
 
-/** All that was refused, in one line. @param {import("../../contracts.js").InvalidInput} no @param {any[]} specs the fields that may be meant */
+/**
+ * All that was refused, in one line.
+ * @param {import("../../contracts.js").InvalidInput} no
+ * @param {any[]} specs the fields that may be meant
+ */
 export const refusal_said = (no, specs) =>
   no.errors
     .map((error) => {

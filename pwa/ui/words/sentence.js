@@ -9,7 +9,12 @@ import { StateShape } from "../icon.js";
 const QUARTER_MS = 15 * 60_000;
 const DAY_MS = 24 * 3_600_000;
 
-/** What to do now, in one sentence. @param {import("../../advice/today.js").Advice} advice @param {number} now @returns {string} */
+/**
+ * What to do now, in one sentence.
+ * @param {import("../../advice/today.js").Advice} advice
+ * @param {number} now
+ * @returns {string}
+ */
 export function sentence(advice, now) {
   const { act, litres = 0, dose, by } = advice;
   if (act === "test") return t("say.test");
@@ -24,7 +29,11 @@ export function sentence(advice, now) {
   return t("say.change_with", { ...parts, dose: dose_said(dose), label: dose.label.name });
 }
 
-/** What goes with it: a second step, what else to do, or what is still to be set down. @param {import("../../advice/today.js").Advice} advice @param {number} now */
+/**
+ * What goes with it: a second step, what else to do, or what is still to be set down.
+ * @param {import("../../advice/today.js").Advice} advice
+ * @param {number} now
+ */
 function further(advice, now) {
   const { act, dose, again, next_test_hours, test_due, from, litres, second, unhurried, besides = [] } = advice;
   if (act === "hold" && unhurried) return t("say.hold_unhurried");
@@ -37,7 +46,10 @@ function further(advice, now) {
   return [then, missing, test, ...besides.map(besides_said)].filter(Boolean).join(" ");
 }
 
-/** The change that stands in for a test that cannot be made, or follows one that says the same again. @param {import("../../advice/today.js").Advice} advice */
+/**
+ * The change that stands in for a test that cannot be made, or follows one that says the same again.
+ * @param {import("../../advice/today.js").Advice} advice
+ */
 function change_instead({ act, litres = 0, dose }) {
   const parts = {
     litres: litres_said(litres),
@@ -80,7 +92,8 @@ function next_test(advice, now) {
 
 /** @param {{advice: import("../../advice/today.js").Advice}} props */
 export const State = ({ advice }) => html`
-  <span class=${`state ${advice.state.replace(" ", "-")}`}><${StateShape} state=${advice.state} />${t(`state.${advice.state}`)}</span>`;
+  <span class=${`state ${advice.state.replace(" ", "-")}`}><${StateShape} state=${advice.state} />
+    ${t(`state.${advice.state}`)}</span>`;
 
 /** How the rule came to its levels: not read in the moment before the forecast comes in its place. */
 const CAME_BY = ["rise_known", "rise_none", "rise_doubling", "rise_unknown", "carried"];
@@ -89,7 +102,10 @@ const CAME_BY = ["rise_known", "rise_none", "rise_doubling", "rise_unknown", "ca
 export const Why = ({ advice, now }) => {
   const working = advice.reasons.some(({ code }) => code === "rule_working");
   const said = advice.reasons.filter(({ code }) => !working || !CAME_BY.includes(code));
-  return html`<ul class="why">${said.map((one) => html`<li key=${one.code + (one.parameter ?? "")}>${reason(one, now)}</li>`)}</ul>`;
+  return html`<ul class="why">${said.map(
+    (one) => html`<li key=${one.code + (one.parameter ?? "")}>${reason(one, now)}
+    </li>`,
+  )}</ul>`;
 };
 
 /** @param {import("../../advice/today.js").Reason} given @param {number} now @returns {string} */
@@ -126,7 +142,9 @@ const FORMS = {
       .join(", "),
   // The text around it brings the full stop.
   first: ({ at, message, allowed, parameter }, _, now) =>
-    `${when(at, now)}: ${parameter ? `${parameter_name(parameter)} ` : ""}${message}. ${t("allowed", { allowed }).replace(/\.$/, "")}`,
+    `${when(at, now)}: ${
+      parameter ? `${parameter_name(parameter)} ` : ""
+    }${message}. ${t("allowed", { allowed }).replace(/\.$/, "")}`,
   rise: mg_n,
   by: (value) => t(`limit.${value}`),
   days: (value) => (value === 1 ? t("until.tomorrow") : t("until.days", { count: value })),

@@ -1,6 +1,8 @@
 /**
- * What was picked from tiles: a record holds the words as its keeper read them, and beside them the tile's code, by which
- * another keeper's phone says it in its own language. Without a code, or with one not known here, the words stand as written.
+ * What was picked from tiles: a record holds the words as its keeper read them, and beside them the tile's code, by
+ * which
+ * another keeper's phone says it in its own language. Without a code, or with one not known here, the words stand as
+ * written.
  */
 import { table } from "../../calc/tables.js";
 import { t } from "../../i18n/words.js";
@@ -41,7 +43,12 @@ export const task_named = (code) => t(`task_form.common.${code}`);
 /** @param {string} code */
 export const ammonia_named = (code) => t(`dosing.${code}`);
 
-/** The code whose tile says these words, nothing if none does. @param {string[]} codes @param {(code: string) => string} named @param {string} words */
+/**
+ * The code whose tile says these words, nothing if none does.
+ * @param {string[]} codes
+ * @param {(code: string) => string} named
+ * @param {string} words
+ */
 export const code_of = (codes, named, words) => codes.find((code) => named(code) === words);
 
 /** @param {{cause?: string, cause_code?: string}} death */
@@ -63,7 +70,10 @@ export const dosed_said = ({ what, what_code = "" }) =>
   said(AMMONIA, ammonia_named, what_code) ??
   (Object.hasOwn(table("salts").rows, what_code) ? table("salts").rows[what_code].label : what);
 
-/** A task's title; one that was typed anew since its tile was picked stands as typed. @param {{title: string, from_tile?: {code: string, words: string}}} task */
+/**
+ * A task's title; one that was typed anew since its tile was picked stands as typed.
+ * @param {{title: string, from_tile?: {code: string, words: string}}} task
+ */
 export const task_said = ({ title, from_tile }) =>
   (from_tile?.words === title ? said(TASKS, task_named, from_tile.code) : undefined) ?? title;
 
