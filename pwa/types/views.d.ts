@@ -1,0 +1,28 @@
+/** A record as the screens and the advice see it: its fields, with who made and changed it and how far it is shared. */
+import type { RecordFields, RecordKind } from "./records.js";
+
+export interface Meta {
+  state: "waiting" | "sending" | "shared" | "needs you";
+  /** A keeper's id. */
+  made_by: string;
+  /** ISO 8601, UTC. */
+  made_at: string;
+  changed_by: string;
+  changed_at: string;
+  /** Who brought the row back after a restore of the server, if anyone did. */
+  brought_by?: string;
+  brought_at?: string;
+}
+
+export type View<K extends RecordKind = RecordKind> = K extends RecordKind
+  ? RecordFields[K] & { id: string; kind: K; meta: Meta }
+  : never;
+
+/** What reads records: the open fish room, or ui/state/live.js, which draws anew when they change. */
+export interface Records {
+  all<K extends RecordKind>(kind: K): View<K>[];
+  get<K extends RecordKind>(kind: K, id: string | undefined): View<K> | null;
+}
+
+export type Tank = View<"tank">;
+export type Reading = View<"reading">;
