@@ -10,34 +10,14 @@ import { InvalidInput, run } from "../contracts.js";
 import { history_figures } from "./tank_history.js";
 
 /**
- * @typedef {object} TankRecords
- * @property {any} tank @property {any[]} [readings] of this tank @property {any} [source_water] @property {any} [label]
- * @property {any[]} [source_waters] of the room
- * @property {any[]} [stock_changes] of this tank
- * @property {any[]} [own_species] of the room
- * @property {any[]} [changes] water changes of this tank, each with its `source` water
- * @property {any[]} [doses] each with its `label`
- * @property {any[]} [feedings]
- * @property {number} [now] ms
- */
-
-/**
- * @param {TankRecords} records
+ * @param {any} facts see advice/facts.js
+ * @param {any[]} [source_waters] of the room
  * @returns {Record<string, any>} figures in contract units; what is not known is not there
  */
-export function tank_figures(records) {
-  const {
-    tank,
-    readings = [],
-    source_water,
-    label,
-    source_waters = [],
-    stock_changes = [],
-    own_species = [],
-    now = 0,
-  } = records;
+export function tank_figures(facts, source_waters = []) {
+  const { now, tank, readings, stock, own_species, source, label } = facts;
   const newest = newest_readings(readings);
-  const animals = as_animals(stock_of(stock_changes, now).animals, own_species);
+  const animals = as_animals(stock_of(stock, now).animals, own_species);
   const figures = known({
     ...tank.measures,
     ...pick(tank, ["water_l", "gross_l", "planting", "filter", "feed_g_day", "protein_fraction", "fish_g"]),
@@ -52,14 +32,14 @@ export function tank_figures(records) {
     nitrite_mg_n_l: as_nitrogen(newest.nitrite, "no2_per_n"),
     nitrate_mg_n_l: as_nitrogen(newest.nitrate, "no3_per_n"),
     oxygen_mg_l: newest.oxygen?.value,
-    ...source_figures(source_water),
+    ...source_figures(source),
     ...label_figures(label),
     sources: source_waters.length
       ? source_waters.map((water) => pick(water, ["name", "gh_dgh", "kh_dkh", "temperature_c"]))
       : undefined,
     animals: animals.length ? animals : undefined,
   });
-  return known({ ...figures, ...history_figures(records, figures) });
+  return known({ ...figures, ...history_figures(facts, figures) });
 }
 
 /**

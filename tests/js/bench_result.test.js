@@ -255,6 +255,21 @@ const tank = {
   feed_g_day: 0.4,
 };
 
+/** A tank's facts with nothing recorded but what is said. */
+const facts = (more) => ({
+  now: 0,
+  tank,
+  readings: [],
+  changes: [],
+  doses: [],
+  feedings: [],
+  stock: [],
+  own_species: [],
+  source: null,
+  label: null,
+  ...more,
+});
+
 test("a tank's figures: the newest reading before the usual figure, nitrogen in mg N/L", () => {
   const readings = [
     { parameter: "ph", value: 7.6, at: "2026-05-02" },
@@ -262,7 +277,7 @@ test("a tank's figures: the newest reading before the usual figure, nitrogen in 
     { parameter: "total_ammonia", value: 0.5, basis: "ion", at: "2026-05-02" },
     { parameter: "nitrate", value: 5, basis: "n", at: "2026-05-02" },
   ];
-  const figures = tank_figures({ tank, readings, label: { unit: "ml", amount: 5, per_l: 40, basis: "new_water" } });
+  const figures = tank_figures(facts({ readings, label: { unit: "ml", amount: 5, per_l: 40, basis: "new_water" } }));
   assert.deepEqual(
     [
       figures.ph,
@@ -285,16 +300,18 @@ test("measured hardness fills the calculations that ask for it, in degrees", () 
     { parameter: "gh", value: 8, unit: "°dGH", at: "2026-05-02" },
     { parameter: "ph", value: 7, at: "2026-05-02" },
   ];
-  const figures = tank_figures({ tank: { ...tank, kh_dkh: 9, gh_dgh: 12 }, readings });
+  const figures = tank_figures(facts({ tank: { ...tank, kh_dkh: 9, gh_dgh: 12 }, readings }));
   const input = fitting(contracts().carbon_dioxide.inputs, figures);
   // 17.85 mg/L as CaCO3 are 1 °dH (molar masses of IUPAC); the aquarists' rule 3 x KH x 10^(7 - pH) is common practice.
   assert.ok(Math.abs(run("carbon_dioxide", input).rule_mg_l - 3 * 4) < 0.01);
   assert.deepEqual([input.kh_dkh.toFixed(2), figures.gh_dgh], ["4.00", 8]);
   assert.deepEqual(
-    tank_figures({
-      tank: { ...tank, kh_dkh: 9 },
-      readings: [{ parameter: "kh", value: 2, unit: "spoons", at: "2026-05-04" }],
-    }).kh_dkh,
+    tank_figures(
+      facts({
+        tank: { ...tank, kh_dkh: 9 },
+        readings: [{ parameter: "kh", value: 2, unit: "spoons", at: "2026-05-04" }],
+      }),
+    ).kh_dkh,
     9,
     "a scale nobody knows says nothing",
   );
@@ -302,13 +319,13 @@ test("measured hardness fills the calculations that ask for it, in degrees", () 
 
 test("a tank's history comes in hours since its start, oldest first, with the new water of each change", () => {
   const at = (day) => `2026-05-0${day}T12:00:00.000Z`;
-  const records = {
+  const told = facts({
     tank: { ...tank, started_at: at(2), seeded: "starter" },
     now: Date.parse(at(5)),
     readings: [
-      { at: at(4), parameter: "nitrite", value: 0.25, basis: "ion", steps: [0, 0.25] },
       { at: at(3), parameter: "ph", value: 7 },
       { at: at(3), parameter: "oxygen", value: 8 },
+      { at: at(4), parameter: "nitrite", value: 0.25, basis: "ion", steps: [0, 0.25] },
     ],
     changes: [{ at: at(4), litres: 30, fraction: 0.3, source: { name: "tap", nitrate_mg_n_l: 2 } }],
     doses: [
@@ -316,8 +333,8 @@ test("a tank's history comes in hours since its start, oldest first, with the ne
       { at: at(3), tan_mg_n_l: 1.5 },
     ],
     feedings: [{ at: at(1), feed_g: 0.2 }],
-  };
-  const figures = tank_figures(records);
+  });
+  const figures = tank_figures(told);
   assert.deepEqual([figures.now_h, figures.tank.seeded, figures.tank.volume_l], [96, "starter", 96]);
   assert.deepEqual(
     figures.readings.map(({ at_h, parameter }) => [at_h, parameter]),
@@ -376,7 +393,7 @@ test("a tank's history comes in hours since its start, oldest first, with the ne
     changes: [{ fraction: 0.3, source: { nitrate_mg_n_l: 2 } }],
   });
   // Chloramine's freed ammonia counts as it does in the tank's own sentence: 1.5 mg/L as Cl2 holds 0.296 of nitrogen.
-  const chloramine = tank_figures({ ...records, source_water: { disinfectant: "chloramine", disinfectant_mg_l: 1.5 } });
+  const chloramine = tank_figures({ ...told, source: { disinfectant: "chloramine", disinfectant_mg_l: 1.5 } });
   assert.equal(chloramine.source.tan_mg_n_l.toFixed(3), "0.296");
 });
 
@@ -386,13 +403,13 @@ test("a tank's surface comes from its measures; an animal not in the table goes 
     { species: "my own snail", count: 3, change: "arrival", at: "1" },
     { species: "Paracheirodon innesi", count: 9, change: "arrival", at: "1" },
   ];
-  const figures = tank_figures({ tank: cuboid, stock_changes: changes });
+  const figures = tank_figures(facts({ tank: cuboid, stock: changes }));
   assert.equal(figures.surface_cm2, 2800);
   assert.deepEqual(figures.animals, [
     { name: "my own snail", count: 3 },
     { species: "Paracheirodon innesi", count: 9 },
   ]);
-  assert.ok(!("surface_cm2" in tank_figures({ tank })));
+  assert.ok(!("surface_cm2" in tank_figures(facts({}))));
 });
 
 test("a form takes only the figures that it has fields for and that it would accept in kind", () => {

@@ -148,8 +148,14 @@ test("a keeper's own animal goes into every calculation that takes animals, with
   assert.deepEqual(
     tank_figures({
       tank: { id: "tank-aaa", water_l: 80 },
-      stock_changes: [change(1, "arrival", "Grey loach", 3)],
+      readings: [],
+      changes: [],
+      doses: [],
+      feedings: [],
+      stock: [change(1, "arrival", "Grey loach", 3)],
       own_species: own,
+      source: null,
+      label: null,
       now: NOW,
     }).animals,
     [entries[0]],
