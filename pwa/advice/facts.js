@@ -4,15 +4,15 @@ import { planned } from "./setup/setting_up.js";
 import { tank_water } from "./tank_water.js";
 
 /**
- * @param {{all: (kind: string) => any[], get: (kind: string, id: string) => any}} room
+ * @param {import("../types/views.js").Records} room
  * @param {any} tank its record @param {number} now ms
  * @returns {{now: number, tank: any, readings: any[], changes: any[], doses: any[], feedings: any[], stock: any[],
  * own_species: any[], source: any, label: any}} oldest first
  */
 export function facts_of(room, tank, now) {
-  const known = (/** @type {string} */ kind, /** @type {string | undefined} */ id) =>
+  const known = (/** @type {"source_water" | "label"} */ kind, /** @type {string | undefined} */ id) =>
     id ? (room.get(kind, id) ?? null) : null;
-  const of = (/** @type {string} */ kind) => of_tank(room.all(kind), tank.id);
+  const of = (/** @type {import("../types/records.js").RecordKind} */ kind) => of_tank(room.all(kind), tank.id);
   return {
     now,
     tank,
@@ -32,7 +32,7 @@ export function facts_of(room, tank, now) {
 
 /**
  * Tanks in walking order; those put away last or left out, those never filled yet left out.
- * @param {{all: (kind: string) => any[]}} room
+ * @param {Pick<import("../types/views.js").Records, "all">} room
  * @param {{resting?: boolean}} [which]
  */
 export function walk(room, { resting = false } = {}) {
@@ -42,5 +42,5 @@ export function walk(room, { resting = false } = {}) {
     .toSorted((a, b) => (a.walk_order ?? 1e9) - (b.walk_order ?? 1e9) || a.name.localeCompare(b.name));
 }
 
-/** The place in the walk of one more tank: after all the others. @param {{all: (kind: string) => any[]}} room */
+/** The place in the walk of one more tank: after all the others. @param {Pick<import("../types/views.js").Records, "all">} room */
 export const last_place = (room) => room.all("tank").reduce((most, one) => Math.max(most, one.walk_order ?? 0), 0) + 1;

@@ -93,7 +93,7 @@ const Sheet = ({ spec }) => {
     const fields = { tank: tank_id, at: room.value.now(), text: words() };
     return record(
       [{ type: "put", kind: "note", id: new_id(), fields }],
-      t("bench.kept", { title: spec.title, tank: here.name }),
+      t("bench.kept", { title: spec.title, tank: here?.name ?? "" }),
     );
   };
   const copy = async () => {

@@ -11,7 +11,7 @@ import { parameter_name, read_as } from "../ui/words/figures.js";
 import { Wrong } from "../ui/contract/form.js";
 import { Keypad } from "../ui/keypad.js";
 import { WrongTank } from "../ui/life_entry.js";
-import { get, now, room } from "../ui/state/live.js";
+import { get, get_of_kind, now, room } from "../ui/state/live.js";
 import { shown_in } from "../ui/state/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
@@ -51,7 +51,7 @@ export function Correct({ kind, id }) {
   );
   const wrong = useSignal(/** @type {any[]} */ ([]));
   const event =
-    kind in CORRECTED && room.value.may(kind) && get(kind, id)
+    kind in CORRECTED && room.value.may(kind) && get_of_kind(kind, id)
       ? timeline(room.value).find(({ records: all }) => all.some((one) => one.id === id))
       : null;
   if (!event) return html`<${Missing} up="/" />`;

@@ -8,7 +8,7 @@ import { CORRECTED, GROUPS, GROUP_OF, by_day, removal, timeline } from "../advic
 import { clock, day_named, t } from "../i18n/words.js";
 import { earlier_lines, event_lines, event_name } from "../ui/words/event_said.js";
 import { Icon } from "../ui/icon.js";
-import { all, get, now, room } from "../ui/state/live.js";
+import { all_of_kind, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { Picture } from "../ui/picture.js";
@@ -23,7 +23,7 @@ const looked_at = signal(/** @type {string | null} */ (null));
 export function History({ id }) {
   const tank = id ? get("tank", id) : null;
   const shown = useSignal(PAGE);
-  const made_of = [...Object.keys(GROUP_OF), "task"].map(all);
+  const made_of = [...Object.keys(GROUP_OF), "task"].map(all_of_kind);
   const events = useMemo(() => timeline(room.value, { tank: id }), [id, ...made_of]);
   if (id && !tank) return html`<${Missing} up="/" />`;
   const here = id ? `/tank/${id}/history` : "/timeline";
@@ -88,7 +88,7 @@ function Event({ event, here, tank }) {
     event.kind in CORRECTED
       ? `/correct/${event.kind}/${first.id}`
       : of_life
-        ? correct_path(first, all(event.kind), here)
+        ? correct_path(first, all_of_kind(event.kind), here)
         : null;
   const remove = () => record(of_life ? life_removal(room.value, first) : removal(event), t("saved.removed", { what }));
   return html`

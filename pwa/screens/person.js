@@ -48,7 +48,7 @@ export function Person({ id }) {
     await revoke(here, phone.id), await again(), say(t("people.revoked", { phone: phone.name }))
   );
   const give = async () => (
-    await hand_over(here, id, here.me().id).finally(ours), say(t("people.handed_over", { name }))
+    await hand_over(here, id, here.me()?.id ?? "").finally(ours), say(t("people.handed_over", { name }))
   );
   const take_out = async () => (
     await leave(here, id), say(t("people.removed", { name })), go("/room/people", { replace: true })

@@ -6,7 +6,7 @@ import { clocks_differ, sharing_lines } from "../advice/sharing/sharing_lines.js
 import { short, t, when } from "../i18n/words.js";
 import { litres_said, measured, parameter_name } from "../ui/words/figures.js";
 import { Icon } from "../ui/icon.js";
-import { all, now, online, room, sharing } from "../ui/state/live.js";
+import { all, all_of_kind, now, online, room, sharing } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { tap } from "../ui/state/tap.js";
 
@@ -113,7 +113,7 @@ function Sharing({ state, ended }) {
 const Settings = ({ kind, said }) => html`
   <section class="section">
     <h2>${t(`settings.${kind}`)}</h2>
-    <ul class="lines">${all(kind)
+    <ul class="lines">${all_of_kind(kind)
       .filter((one) => !one.retired)
       .map(
         (one) => html`

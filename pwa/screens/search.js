@@ -4,7 +4,7 @@ import { find, findable } from "../advice/journal/find.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { use_draft } from "../ui/state/draft.js";
-import { all, live_room, now } from "../ui/state/live.js";
+import { all_of_kind, live_room, now } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { note_said, task_said } from "../ui/words/tile_words.js";
 
@@ -28,7 +28,7 @@ const LONGEST = 140;
 
 export function Search() {
   const words = use_draft("search", () => "");
-  const entries = useMemo(() => findable(live_room, contracts(), now.peek(), SAID), MADE_OF.map(all));
+  const entries = useMemo(() => findable(live_room, contracts(), now.peek(), SAID), MADE_OF.map(all_of_kind));
   const groups = find(entries, words.value, contracts());
   const count = groups.reduce((sum, { found }) => sum + found.length, 0);
   return html`

@@ -9,7 +9,7 @@ import { changed_fields } from "../ui/state/changed_fields.js";
 import { forget, use_draft, use_opened } from "../ui/state/draft.js";
 import { Fields, Wrong, payload_of, raw_of } from "../ui/contract/form.js";
 import { UNITS, common_kit } from "../ui/kits.js";
-import { get, room } from "../ui/state/live.js";
+import { get, get_of_kind, room } from "../ui/state/live.js";
 import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
@@ -44,7 +44,7 @@ const FIRST = {
 
 /** @param {{kind: string, id?: string, query: URLSearchParams}} props */
 export function Setting({ kind, id, query }) {
-  const held = id ? get(kind, id) : null;
+  const held = id ? get_of_kind(kind, id) : null;
   const tank = query.get("tank") ? get("tank", query.get("tank") ?? "") : null;
   const parameter = query.get("parameter");
   const named = query.get("name");
@@ -75,7 +75,9 @@ export function Setting({ kind, id, query }) {
     const emptied = id
       ? Object.fromEntries(
           specs
-            .filter((/** @type {any} */ one) => !one.required && !(one.name in fields) && held[one.name] !== undefined)
+            .filter(
+              (/** @type {any} */ one) => !one.required && !(one.name in fields) && held?.[one.name] !== undefined,
+            )
             .map((/** @type {any} */ one) => [one.name, null]),
         )
       : {};
@@ -87,7 +89,7 @@ export function Setting({ kind, id, query }) {
     const filled = FILLS[kind];
     if (tank && filled) writes.push({ type: "put", kind: "tank", id: tank.id, fields: { [filled]: own } });
     try {
-      if (writes.length && !(await record(writes, t("saved.setting", { name: fields.name ?? held.name })))) return;
+      if (writes.length && !(await record(writes, t("saved.setting", { name: fields.name ?? held?.name })))) return;
       forget(name);
       go(then, { replace: true });
     } catch (no) {
@@ -97,7 +99,7 @@ export function Setting({ kind, id, query }) {
   };
   const drop = async () => {
     if (
-      !(await record([{ type: "del", kind, id: /** @type {string} */ (id) }], t("saved.removed", { what: held.name })))
+      !(await record([{ type: "del", kind, id: /** @type {string} */ (id) }], t("saved.removed", { what: held?.name })))
     )
       return;
     forget(name);

@@ -55,7 +55,7 @@ export function TaskForm({ id, query }) {
     // A title that was not touched stays as it is written, in whatever language its tile was picked.
     const code = code_of(TASKS, task_named, title);
     const named =
-      held && title === task_said(opened)
+      opened && title === task_said(opened)
         ? { title: opened.title }
         : { title, ...(code ? { from_tile: { code, words: title } } : {}) };
     const all = { ...named, tank: form.tank || null, rule: rule ?? null, ...when };

@@ -9,7 +9,7 @@ import { SPANS, TRENDS, in_brief, trend } from "../advice/journal/trends.js";
 import { convert, unit_in, unit_label } from "../figures/units.js";
 import { day_named, number, short, t, when } from "../i18n/words.js";
 import { nitrogen, parameter_name } from "../ui/words/figures.js";
-import { all, get, live_room, now } from "../ui/state/live.js";
+import { all_of_kind, get, live_room, now } from "../ui/state/live.js";
 import { measures } from "../ui/state/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
@@ -33,7 +33,7 @@ export function Trends({ id }) {
     return Object.keys(TRENDS)
       .map((what) => shown(trend(what, facts, days.value)))
       .filter(({ points }) => points.length > 0);
-  }, [tank, days.value, hour, measures.value, ...["reading", "water_change", "feeding"].map(all)]);
+  }, [tank, days.value, hour, measures.value, ...["reading", "water_change", "feeding"].map(all_of_kind)]);
   if (!tank) return html`<${Missing} up="/" />`;
   return html`
     <${Page} title=${t("trends.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}>

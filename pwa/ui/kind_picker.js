@@ -7,13 +7,19 @@ import { name_of } from "../advice/life/stock.js";
 import { pick_rows, rows_with } from "../bench/table_rows.js";
 import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
-import { all, room } from "./state/live.js";
+import { all_of_kind, room } from "./state/live.js";
 import { tap } from "./state/tap.js";
 
 /** Rows drawn at once; the words narrow the rest. */
 const MOST = 30;
-/** The record kind of the keeper's own, by table. @type {Record<string, string>} */
-export const OWN_KIND = { species: "own_species", plants: "own_plant" };
+/** The record kind of the keeper's own, by table. @type {{species: "own_species", plants: "own_plant"}} */
+const OWN_KIND = { species: "own_species", plants: "own_plant" };
+/** @typedef {import("./state/live.js").SomeRecord & {name: string}} OwnRow */
+/** @type {OwnRow[]} */
+const NONE = [];
+
+/** The keeper's own rows of a table, none where a table has no such kind. @param {string} table */
+export const own_rows = (table) => (table === "species" || table === "plants" ? all_of_kind(OWN_KIND[table]) : NONE);
 
 /**
  * @param {{rows: "species" | "plants", near: string[], value: string, then: string, on_pick: (key: string) => void}}
@@ -24,7 +30,7 @@ export function KindPicker({ rows, near, value, then, on_pick }) {
   const words = useSignal("");
   const tiles = value && !near.includes(value) ? [value, ...near] : near;
   const own = OWN_KIND[rows];
-  const found = open.value ? rows_with(pick_rows(rows, all(own)), words.value) : [];
+  const found = open.value ? rows_with(pick_rows(rows, own_rows(rows)), words.value) : [];
   const typed = words.value.trim();
   const pick = (/** @type {string} */ key) => {
     on_pick(key);

@@ -39,7 +39,7 @@ export function kit_for(parameter) {
   const own = all("test_kit").filter((kit) => kit.parameter === parameter && !kit.retired);
   if (own.length === 0) return common_kit(parameter);
   const used = all("reading").filter((reading) => reading.parameter === parameter && reading.kit);
-  const last = used.reduce((late, one) => (!late || one.at > late.at ? one : late), null);
+  const last = used.reduce((late, reading) => (late && late.at >= reading.at ? late : reading), used.at(0));
   return own.find((kit) => kit.id === last?.kit) ?? own.toSorted((a, b) => (a.id < b.id ? 1 : -1))[0];
 }
 

@@ -33,10 +33,11 @@ export const zone_here = () => Intl.DateTimeFormat().resolvedOptions().timeZone;
  */
 export const tasks_here = (tank) =>
   all("task").filter(
-    (task) =>
-      (tank === undefined || (task.tank ?? null) === tank) &&
-      (!task.tank || (get("tank", task.tank) && !get("tank", task.tank).resting)),
+    (task) => (tank === undefined || (task.tank ?? null) === tank) && (!task.tank || in_round(get("tank", task.tank))),
   );
+
+/** @param {import("../types/views.js").Tank | null} tank */
+const in_round = (tank) => tank !== null && !tank.resting;
 
 /** What is due today, of one tank or of all. @param {string | null} [tank] */
 export function due_here(tank) {

@@ -12,7 +12,7 @@ import { name_of, stock_of } from "../life/stock.js";
 
 /**
  * Everything that can be found in a room.
- * @param {{all: (kind: string) => any[], get: (kind: string, id: string) => any}} room
+ * @param {import("../../types/views.js").Records} room
  * @param {Record<string, any>} contracts by name
  * @param {number} now ms
  * @param {{note: (note: any) => string, task: (task: any) => string}} said how this phone says them, whatever words the
@@ -62,12 +62,19 @@ export function findable(room, contracts, now, said) {
       .map((task) =>
         entry("task", said.task(task), tank_of(task), `/task/${task.id}`, [task.title, task.note].join(" ")),
       ),
-    ...["label", "source_water", "test_kit", "own_species", "own_plant"].flatMap((kind) =>
-      room.all(kind).map((one) => entry("label", one.name, "", `/room/${kind}/${one.id}`, one.note)),
+    ...SET_DOWN.flatMap((kind) =>
+      room
+        .all(kind)
+        .map((/** @type {{id: string, name: string, note?: string}} */ one) =>
+          entry("label", one.name, "", `/room/${kind}/${one.id}`, one.note),
+        ),
     ),
     ...Object.values(contracts).map((spec) => entry("calculation", spec.title, spec.purpose, `/bench/${spec.name}`)),
   ];
 }
+
+/** @type {("label" | "source_water" | "test_kit" | "own_species" | "own_plant")[]} */
+const SET_DOWN = ["label", "source_water", "test_kit", "own_species", "own_plant"];
 
 /** The groups in the order in which they are shown. */
 export const GROUPS = ["tank", "animals", "plants", "task", "note", "label", "calculation"];

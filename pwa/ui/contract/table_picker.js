@@ -4,18 +4,14 @@ import { node_of } from "../../bench/draft.js";
 import { pick_rows, rows_with } from "../../bench/table_rows.js";
 import { t } from "../../i18n/words.js";
 import { id_of, Wrong } from "./contract_fields.js";
-import { OWN_KIND } from "../kind_picker.js";
-import { all } from "../state/live.js";
+import { own_rows } from "../kind_picker.js";
 import { tap } from "../state/tap.js";
 
 /** Rows drawn at once; the words narrow the rest. */
 const MOST = 40;
-/** @type {any[]} */
-const NONE = [];
-
 /** @param {import("./contract_fields.js").FieldProps} props */
 export const TablePicker = ({ view, edit, errors }) => {
-  const own = OWN_KIND[view.spec.table] ? all(OWN_KIND[view.spec.table]) : NONE;
+  const own = own_rows(view.spec.table);
   const rows = useMemo(() => pick_rows(view.spec.table, own), [view.spec.table, own]);
   const [open, set_open] = useState(false);
   const [words, set_words] = useState("");
@@ -26,8 +22,8 @@ export const TablePicker = ({ view, edit, errors }) => {
     edit(view.path, key);
     // A keeper's own animal brings the columns that the table would have.
     const columns = own.find(({ name }) => name === key);
-    for (const field of columns && view.beside ? view.beside : [])
-      if (columns[field.name] !== undefined && field.name !== "name")
+    for (const field of (columns && view.beside) ?? [])
+      if (columns?.[field.name] !== undefined && field.name !== "name")
         edit([...view.path.slice(0, -1), field.name], node_of(field, columns[field.name]));
     set_open(false);
     set_words("");

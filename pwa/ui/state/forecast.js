@@ -7,7 +7,7 @@ import { foretold } from "../../advice/foretold.js";
 import { HOUR } from "../../advice/level.js";
 import { ask_of } from "../../advice/forecast/questions.js";
 import { today } from "../../advice/today.js";
-import { all, live_room, now } from "./live.js";
+import { all, all_of_kind, live_room, now } from "./live.js";
 import { shown_in } from "./measures.js";
 import { outlook_worker } from "../../workers/start.js";
 
@@ -71,7 +71,7 @@ function told(tank_id, questions) {
  */
 function gather(tank) {
   const { unit } = shown_in("L");
-  const made_of = [tank, unit, Math.floor(now.value / (HOUR / 6)), ...MADE_OF.map(all)];
+  const made_of = [tank, unit, Math.floor(now.value / (HOUR / 6)), ...MADE_OF.map(all_of_kind)];
   const before = gathered.get(tank.id);
   if (before && made_of.every((one, i) => one === before.made_of[i])) return before;
   const facts = { ...facts_of(live_room, tank, now.value), water_unit: unit };

@@ -1,8 +1,10 @@
 /** The open fish room and the time of day, as signals: what is read through here is drawn anew when it changes. */
 import { signal } from "../../vendor/preact.js";
 
-/** @type {import("../../vendor/preact.js").Signal<any>} */
-export const room = signal(null);
+/** @typedef {Awaited<ReturnType<typeof import("../../data/fish_room.js").open_room>>} FishRoom */
+
+/** The open fish room. Nothing is drawn before `show` has put one here. */
+export const room = signal(/** @type {FishRoom} */ (/** @type {unknown} */ (null)));
 const changes = signal(0);
 /** Now in ms by the clock that records are written by, moved on by the minute and when the app comes back into view. */
 export const now = signal(Date.now());
@@ -11,7 +13,7 @@ export const online = signal(navigator.onLine);
 /** @type {() => void} */
 let stop = () => {};
 
-/** Show this room from now on. @param {any} opened */
+/** Show this room from now on. @param {FishRoom} opened */
 export function show(opened) {
   stop();
   room.value = opened;
@@ -30,12 +32,35 @@ function tick() {
   now.value = Date.parse(room.peek().now());
 }
 
-/** Every record of a kind. @param {string} kind @returns {any[]} */
-export const all = (kind) => (touch(), room.value.all(kind));
-/** One record, or null. @param {string} kind @param {string | undefined} id @returns {any} */
-export const get = (kind, id) => (touch(), (id && room.value.get(kind, id)) || null);
+/** Every record of a kind. @type {import("../../types/views.js").Records["all"]} */
+export function all(kind) {
+  touch();
+  return room.value.all(kind);
+}
+
+/** One record, or null. @type {import("../../types/views.js").Records["get"]} */
+export function get(kind, id) {
+  touch();
+  return (id && room.value.get(kind, id)) || null;
+}
+
+/**
+ * A record whose kind is known only when the app runs; `any`, because the kind's specs say which fields it has.
+ * @typedef {{id: string, kind: string, meta: import("../../types/views.js").Meta, [field: string]: any}} SomeRecord
+ */
+
+/** `all` for such a kind. @param {string} kind @returns {SomeRecord[]} */
+export const all_of_kind = (kind) => all(/** @type {import("../../types/records.js").RecordKind} */ (kind));
+
+/** `get` for such a kind. @param {string} kind @param {string | undefined} id @returns {SomeRecord | null} */
+export const get_of_kind = (kind, id) => get(/** @type {import("../../types/records.js").RecordKind} */ (kind), id);
+
 /** How far this phone is shared. */
-export const sharing = () => (touch(), room.value.sharing());
+export function sharing() {
+  touch();
+  return room.value.sharing();
+}
+
 /** The room with its readers live, for functions that gather from it. */
 export const live_room = { all, get };
 
