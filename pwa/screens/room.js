@@ -6,7 +6,7 @@ import { clocks_differ, sharing_lines } from "../advice/sharing/sharing_lines.js
 import { short, t, when } from "../i18n/words.js";
 import { litres_said, measured, parameter_name } from "../ui/words/figures.js";
 import { Icon } from "../ui/icon.js";
-import { all, all_of_kind, now, online, room, sharing } from "../ui/state/live.js";
+import { all_of_kind, now, online, room, sharing } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { tap } from "../ui/state/tap.js";
 

@@ -18,8 +18,11 @@ const OWN_KIND = { species: "own_species", plants: "own_plant" };
 /** @type {OwnRow[]} */
 const NONE = [];
 
-/** The keeper's own rows of a table, none where a table has no such kind. @param {string} table */
-export const own_rows = (table) => (table === "species" || table === "plants" ? all_of_kind(OWN_KIND[table]) : NONE);
+/** The keeper's own rows of a table; none where the table has no such kind. @param {string} table */
+export function own_rows(table) {
+  if (table !== "species" && table !== "plants") return NONE;
+  return /** @type {OwnRow[]} */ (all_of_kind(OWN_KIND[table]));
+}
 
 /**
  * @param {{rows: "species" | "plants", near: string[], value: string, then: string, on_pick: (key: string) => void}}
