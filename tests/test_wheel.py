@@ -37,6 +37,7 @@ def test_wheel_carries_the_app_and_the_schema(wheel):
     for needed in ("pwa/index.html", "pwa/sw.js", "pwa/calc/volume.js", "shared_schema/calc/volume.json"):
         assert f"limnary/_data/{needed}" in names
     assert not [n for n in names if "node_modules" in n or n.startswith("tests/")]
+    assert not [n for n in names if n.endswith(".md") and not n.startswith("limnary/_data/")]
 
 
 def test_wheel_answers_without_the_checkout(wheel, tmp_path):
