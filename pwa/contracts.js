@@ -6,10 +6,22 @@ import { calculations } from "./calc/index.js";
 import { Refusal } from "./calc/refusal.js";
 import { install as installTables, table } from "./calc/tables.js";
 
+/** @typedef {import("./types/contract.js").CalculationName} CalculationName */
+/** @typedef {import("./types/contract.js").Calculations} Calculations */
+/** @typedef {import("./types/contract.js").RecordFields} RecordFields */
+/** @typedef {import("./types/contract.js").RecordKind} RecordKind */
+/** @typedef {import("./types/contract.js").Contract} Contract */
+/** @typedef {import("./types/contract.js").Contracts} Contracts */
+/** @typedef {import("./types/contract.js").Kinds} Kinds */
+/** @typedef {import("./types/contract.js").Field} Field */
+/** @typedef {import("./types/contract.js").Item} Item */
+/** @typedef {import("./types/contract.js").Output} Output */
+/** @typedef {import("./types/contract.js").OutputItem} OutputItem */
 /** @typedef {{field: string, message: string, allowed: string}} FieldError */
+/** @typedef {Record<string, unknown>} Values field values by name */
 /**
- * @typedef {{calc: Record<string, any>, tables: Record<string, any>, messages: Record<string, string>, records:
- * Record<string, any>}} Bundle
+ * @typedef {{calc: Record<string, Contract>, tables: Record<string, any>, messages: Record<string, string>, records:
+ * Record<string, import("./types/contract.js").Kind>}} Bundle
  */
 
 /** The input breaks its contract; `errors` is never empty. */
@@ -45,21 +57,151 @@ export function install(shared, as_figure = String) {
 export const installed = () => bundle;
 
 /** Every contract by name. */
-export const contracts = () => bundle.calc;
+export const contracts = () => /** @type {Contracts} */ (bundle.calc);
 
 /** Every record kind by name. */
-export const records = () => bundle.records;
+export const records = () => /** @type {Kinds} */ (bundle.records);
+
+/**
+ * The contract of a calculation whose name is only known at run time.
+ * @param {string} name
+ * @returns {Contract}
+ * @throws {RangeError} if there is none
+ */
+export function contract_of(name) {
+  if (!Object.hasOwn(bundle.calc, name)) throw new RangeError(`There is no calculation named ${name}`);
+  return bundle.calc[name];
+}
+
+/**
+ * The record kind whose name is only known at run time.
+ * @param {string} kind
+ * @throws {RangeError} if there is none
+ */
+export function kind_of(kind) {
+  if (!Object.hasOwn(bundle.records, kind)) throw new RangeError(`There is no record kind named ${kind}`);
+  return bundle.records[kind];
+}
+
+/**
+ * A field by its name, undefined if there is none.
+ * @template {{name?: string}} F
+ * @param {F[]} fields
+ * @param {string} name
+ */
+export const find_field = (fields, name) => fields.find((field) => field.name === name);
+
+/**
+ * A field by its name.
+ * @template {{name?: string}} F
+ * @param {F[]} fields
+ * @param {string} name
+ * @throws {RangeError} if there is none
+ */
+export function field_named(fields, name) {
+  const field = find_field(fields, name);
+  if (!field) throw new RangeError(`There is no field named ${name}`);
+  return field;
+}
+
+/**
+ * An input of a contract.
+ * @template {CalculationName} K
+ * @template {keyof Calculations[K]["input"] & string} N
+ * @param {K} name
+ * @param {N} field
+ */
+export const input_of = (name, field) =>
+  /** @type {import("./types/contract.js").InputOf<K, N>} */ (
+    /** @type {unknown} */ (field_named(contract_of(name).inputs, field))
+  );
+
+/**
+ * An output of a contract.
+ * @template {CalculationName} K
+ * @param {K} name
+ * @param {keyof Calculations[K]["answer"] & string} field
+ */
+export const output_of = (name, field) => field_named(contract_of(name).outputs, field);
+
+/**
+ * A field of a record kind.
+ * @template {RecordKind} K
+ * @template {keyof RecordFields[K] & string} N
+ * @param {K} kind
+ * @param {N} field
+ */
+export const record_field = (kind, field) =>
+  /** @type {import("./types/contract.js").RecordFieldOf<K, N>} */ (
+    /** @type {unknown} */ (field_named(kind_of(kind).fields, field))
+  );
+
+/**
+ * The fields of a list's entries.
+ * @template {Field | Output} F
+ * @param {F} list
+ * @returns {(F extends Field ? Field : Output)[]}
+ * @throws {RangeError} if its entries have none
+ */
+export function entry_fields(list) {
+  if (list.type !== "list" || list.item.type !== "object") throw new RangeError(`${list.name} lists no fields`);
+  return /** @type {(F extends Field ? Field : Output)[]} */ (/** @type {unknown} */ (list.item.fields));
+}
+
+/**
+ * One field of a list's entries.
+ * @param {Field | Output} list
+ * @param {string} name
+ */
+export const entry_field = (list, name) => field_named(entry_fields(list), name);
+
+/**
+ * The label of a choice, the value itself where the field offers no such choice.
+ * @param {Item | OutputItem | undefined} spec of a choice, or of a list of choices
+ * @param {string} value
+ * @returns {string}
+ */
+export function choice_label(spec, value) {
+  if (spec?.type === "list") return choice_label(spec.item, value);
+  const choices = spec?.type === "choice" ? spec.choices : [];
+  return choices.find((choice) => choice.value === value)?.label ?? value;
+}
+
+/**
+ * A figure that the answer may lack, where the input asks for it.
+ * @template {object} A
+ * @template {keyof A & string} N
+ * @param {A} answer
+ * @param {N} name
+ * @returns {NonNullable<A[N]>}
+ * @throws {RangeError} if the answer lacks it
+ */
+export function answered(answer, name) {
+  const value = answer[name];
+  if (value === undefined || value === null) throw new RangeError(`The answer lacks ${name}`);
+  return value;
+}
 
 /**
  * Check, calculate, answer outputs with cautions, notes and sources, as the API does.
- * @param {string} name @param {unknown} payload
- * @param {(values: any) => Record<string, any>} [calculate] another way to the same outputs (the outlook, gone on with)
- * @returns {Record<string, any>}
+ * @template {CalculationName} K
+ * @param {K} name
+ * @param {Calculations[K]["input"]} payload
+ * @returns {import("./types/contract.js").Answer<K>}
  * @throws {InvalidInput} naming each field and what is allowed
  */
-export function run(name, payload, calculate = calculations[name]) {
-  const spec = bundle.calc[name];
-  if (!Object.hasOwn(bundle.calc, name)) throw new RangeError(`There is no calculation named ${name}`);
+export const run = (name, payload) => /** @type {import("./types/contract.js").Answer<K>} */ (run_named(name, payload));
+
+/**
+ * The same for a calculation whose name, or an input whose form, is only known at run time.
+ * @param {string} name @param {unknown} payload
+ * @param {(values: any) => Record<string, any>} [calculate] another way to the same outputs, as a resumed outlook
+ * @returns {Record<string, any> & import("./types/contract.js").Said}
+ * @throws {InvalidInput} naming each field and what is allowed
+ * @throws {RangeError} if there is no such calculation
+ */
+export function run_named(name, payload, calculate = calculations[name]) {
+  const spec = contract_of(name);
   const values = check(spec, payload);
   let outputs;
   try {
@@ -69,21 +211,24 @@ export function run(name, payload, calculate = calculations[name]) {
     const words = spec.refusals[no.code];
     throw new InvalidInput([{ ...words, field: no.field ?? words.field }]);
   }
-  const notes = (outputs.notes ?? []).map((/** @type {string} */ code) => spec.notes[code]);
+  const notes = (outputs.notes ?? []).map((/** @type {string} */ code) => spec.notes?.[code]);
   const known = table("sources").sources;
   return {
     ...outputs,
     cautions: spec.cautions,
     notes,
-    sources: spec.sources.map((/** @type {string} */ key) => ({ key, ...known[key] })),
+    sources: spec.sources.map((key) => ({ key, ...known[key] })),
   };
 }
 
-/** The payload with defaults, or InvalidInput. @param {any} spec @param {unknown} payload */
+/**
+ * The payload with defaults, or InvalidInput.
+ * @param {Contract} spec @param {unknown} payload @returns {Values}
+ */
 export function check(spec, payload) {
   if (!is_object(payload))
     throw new InvalidInput([{ field: "", message: words("not_body"), allowed: words("allowed_body") }]);
-  const { values, errors } = check_fields(spec.inputs, /** @type {any} */ (payload));
+  const { values, errors } = check_fields(spec.inputs, payload);
   if (errors.length) throw new InvalidInput(errors);
   const between = [...missing_when(spec.inputs, values), ...broken_rules(spec, values)];
   if (between.length) throw new InvalidInput(between);
@@ -92,10 +237,10 @@ export function check(spec, payload) {
 
 /**
  * Stage 1: each field by its own specification; known fields in the contract's order, then strange ones.
- * @param {any[]} inputs @param {Record<string, any>} payload
+ * @param {Field[]} inputs @param {Values} payload
  */
 export function check_fields(inputs, payload) {
-  /** @type {Record<string, any>} */ const values = {};
+  /** @type {Values} */ const values = {};
   /** @type {FieldError[]} */ const errors = [];
   for (const spec of inputs) {
     if (Object.hasOwn(payload, spec.name) && payload[spec.name] !== undefined) {
@@ -112,13 +257,16 @@ export function check_fields(inputs, payload) {
   return { values, errors };
 }
 
-/** @param {any} spec @param {any} value @param {string} path @returns {{value?: any, errors: FieldError[]}} */
+/** @typedef {{value?: unknown, errors: FieldError[]}} Checked */
+
+/** @param {Item} spec @param {unknown} value @param {string} path @returns {Checked} */
 function check_value(spec, value, path) {
   if (value === null) return bad(path, words("null"), spec);
-  return CHECKS[spec.type](spec, value, path);
+  const check_type = /** @type {(spec: Item, value: unknown, path: string) => Checked} */ (CHECKS[spec.type]);
+  return check_type(spec, value, path);
 }
 
-/** @type {Record<string, (spec: any, value: any, path: string) => {value?: any, errors: FieldError[]}>} */
+/** @type {{[T in Item["type"]]: (spec: Extract<Item, {type: T}>, value: unknown, path: string) => Checked}} */
 const CHECKS = {
   number(spec, value, path) {
     if (typeof value !== "number") return bad(path, words("not_number"), spec);
@@ -145,8 +293,10 @@ const CHECKS = {
     return ok(value);
   },
   choice(spec, value, path) {
-    const options = spec.choices.map((/** @type {any} */ c) => c.value);
-    return options.includes(value) ? ok(value) : bad(path, words("not_choice", { choices: options.join(", ") }), spec);
+    const options = spec.choices.map((choice) => choice.value);
+    return options.some((option) => option === value)
+      ? ok(value)
+      : bad(path, words("not_choice", { choices: options.join(", ") }), spec);
   },
   list(spec, value, path) {
     if (!Array.isArray(value)) return bad(path, words("not_list"), spec);
@@ -165,7 +315,10 @@ const CHECKS = {
   },
 };
 
-/** @param {any} spec @param {number} value @param {string} path */
+/**
+ * @param {import("./types/contract.js").NumberSpec} spec @param {number} value @param {string} path
+ * @returns {Checked}
+ */
 function within(spec, value, path) {
   if (!Number.isFinite(value)) return bad(path, words("not_finite"), spec);
   // A zero below zero is zero: no answer says -0.
@@ -173,24 +326,22 @@ function within(spec, value, path) {
   return bad(path, words("out_of_range", { min: spec.min, max: spec.max, unit: unit(spec) }), spec);
 }
 
-/** Stage 2a: fields needed only beside a certain choice. @param {any[]} inputs @param {Record<string, any>} values */
+/** Stage 2a: fields needed only beside a certain choice. @param {Field[]} inputs @param {Values} values */
 function missing_when(inputs, values) {
-  return inputs
-    .filter((spec) => spec.required && spec.when && !(spec.name in values))
-    .filter((spec) =>
-      Object.entries(spec.when).every(([other, wanted]) => /** @type {any} */ (wanted).includes(values[other])),
-    )
-    .map((spec) => {
-      const other = Object.keys(spec.when)[0];
-      return problem(spec.name, words("missing_when", { other, value: values[other] }), spec);
-    });
+  return inputs.flatMap((spec) => {
+    if (!spec.required || !spec.when || spec.name in values) return [];
+    const beside = Object.entries(spec.when);
+    if (!beside.every(([other, wanted]) => wanted.some((choice) => choice === values[other]))) return [];
+    const [other] = beside[0];
+    return [problem(spec.name, words("missing_when", { other, value: values[other] }), spec)];
+  });
 }
 
-/** Stage 2b: rules between fields. @param {any} spec @param {Record<string, any>} values @returns {FieldError[]} */
+/** Stage 2b: rules between fields. @param {Contract} spec @param {Values} values @returns {FieldError[]} */
 function broken_rules(spec, values) {
   /** @type {FieldError[]} */ const errors = [];
   for (const { rule, fields } of spec.rules ?? []) {
-    const given = fields.filter((/** @type {string} */ name) => name in values).length;
+    const given = fields.filter((name) => name in values).length;
     /** @type {Record<string, boolean>} */
     const broken = {
       exactly_one: given !== 1,
@@ -205,18 +356,18 @@ function broken_rules(spec, values) {
   return errors;
 }
 
-/** What a field takes, in words. @param {any} spec @returns {string} */
+/** What a field takes, in words. @param {Item} spec @returns {string} */
 export function allowed(spec) {
   switch (spec.type) {
     case "number":
     case "integer":
       return words(`allowed_${spec.type}`, { min: spec.min, max: spec.max, unit: unit(spec) });
     case "choice":
-      return spec.choices.map((/** @type {any} */ c) => c.value).join(", ");
+      return spec.choices.map((choice) => choice.value).join(", ");
     case "list":
       return words("allowed_list", { min: spec.min_items, max: spec.max_items });
     case "object":
-      return words("allowed_object", { fields: spec.fields.map((/** @type {any} */ f) => f.name).join(", ") });
+      return words("allowed_object", { fields: spec.fields.map((field) => field.name).join(", ") });
     case "text":
       return words("allowed_text", { min: spec.min_length ?? 0, max: spec.max_length });
     default:
@@ -224,20 +375,21 @@ export function allowed(spec) {
   }
 }
 
-/** @param {string} code @param {Record<string, any>} [parts] */
+/** @param {string} code @param {Values} [parts] */
 function words(code, parts = {}) {
-  return bundle.messages[code].replace(/\{(\w+)\}/g, (_, name) =>
-    typeof parts[name] === "number" ? figure(parts[name]) : String(parts[name]),
-  );
+  return bundle.messages[code].replace(/\{(\w+)\}/g, (_, name) => {
+    const part = parts[name];
+    return typeof part === "number" ? figure(part) : String(part);
+  });
 }
 
-/** @param {string} field @param {string} message @param {any} spec @returns {FieldError} */
+/** @param {string} field @param {string} message @param {Item} spec @returns {FieldError} */
 const problem = (field, message, spec) => ({ field, message, allowed: allowed(spec) });
-/** @param {string} path @param {string} message @param {any} spec */
+/** @param {string} path @param {string} message @param {Item} spec */
 const bad = (path, message, spec) => ({ errors: [problem(path, message, spec)] });
-/** @param {any} value @returns {{value: any, errors: FieldError[]}} */
+/** @param {unknown} value @returns {Checked} */
 const ok = (value) => ({ value, errors: [] });
-/** @param {any} spec */
+/** @param {import("./types/contract.js").NumberSpec} spec */
 const unit = (spec) => (spec.unit && spec.unit !== "1" ? ` ${spec.unit}` : "");
-/** @param {unknown} value */
+/** @param {unknown} value @returns {value is Values} */
 const is_object = (value) => typeof value === "object" && value !== null && !Array.isArray(value);

@@ -1,6 +1,6 @@
 /** Where ammonia, nitrite and nitrate of one tank stand now, and how fast they rise, from its recent readings. */
 import { nitrogen_units } from "../calc/nitrogen_units.js";
-import { contracts, run } from "../contracts.js";
+import { answered, input_of, run } from "../contracts.js";
 
 export const HOUR = 3_600_000;
 export const DAY = 24 * HOUR;
@@ -50,7 +50,7 @@ export function both_ways(parameter, value, basis) {
  * @param {{value: number}} reading
  */
 export function possible({ value }) {
-  const { min, max } = contracts().nitrogen_units.inputs.find((/** @type {any} */ input) => input.name === "value");
+  const { min, max } = input_of("nitrogen_units", "value");
   return value >= min && value <= max;
 }
 
@@ -74,7 +74,8 @@ export function freed_ammonia(source) {
   if (source?.disinfectant !== "chloramine") return 0;
   if (source.disinfectant_mg_l === undefined) return null;
   const { disinfectant, disinfectant_mg_l } = source;
-  return run("dechlorinator_dose", { change_l: 1, tank_l: 1, disinfectant, disinfectant_mg_l }).freed_ammonia_mg_n_l;
+  const answer = run("dechlorinator_dose", { change_l: 1, tank_l: 1, disinfectant, disinfectant_mg_l });
+  return answered(answer, "freed_ammonia_mg_n_l");
 }
 
 /**

@@ -1,5 +1,5 @@
 /** Which limits hold for one tank now: ammonia by its pH and temperature, nitrite and nitrate by the working limits. */
-import { contracts, run } from "../contracts.js";
+import { input_of, run } from "../contracts.js";
 import { table } from "../calc/tables.js";
 import { DAY } from "./level.js";
 
@@ -51,7 +51,7 @@ const working = (name) => table("limits").limits[name].value;
  */
 function figure({ readings, now }, parameter, usual, careful) {
   const field = parameter === "ph" ? "ph" : "temperature_c";
-  const { min, max } = contracts().ammonia_limits.inputs.find((/** @type {any} */ input) => input.name === field);
+  const { min, max } = input_of("ammonia_limits", field);
   const usable = (/** @type {any} */ r) =>
     r.parameter === parameter && now - Date.parse(r.at) <= RECENT && r.value >= min && r.value <= max;
   const last = readings.findLast(usable);

@@ -1,6 +1,6 @@
 /** Litres that a bucket can do, and the dechlorinator for exactly those litres. */
 import { convert } from "../figures/units.js";
-import { InvalidInput, contracts, run } from "../contracts.js";
+import { InvalidInput, input_of, run } from "../contracts.js";
 
 /**
  * Steps in which water is said, for a small, a middling and a large tank (assumption: what a bucket with marks can do).
@@ -48,7 +48,7 @@ export function dose_for({ tank, source, label }, litres) {
  * @returns {any}
  */
 export const litres_spec = (tank, label) => ({
-  ...contracts().dechlorinator_dose.inputs.find((/** @type {any} */ one) => one.name === "change_l"),
+  ...input_of("dechlorinator_dose", "change_l"),
   label,
   max: tank.water_l,
 });

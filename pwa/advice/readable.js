@@ -2,7 +2,7 @@
  * What a reading can be: beyond it a point was left out or a key hit twice, and the keeper is told before it is saved.
  * Pure.
  */
-import { check_fields, contracts } from "../contracts.js";
+import { check_fields, input_of } from "../contracts.js";
 import { SPECIES } from "./level.js";
 
 /**
@@ -18,7 +18,7 @@ const CAN_BE = { ph: { unit: "", min: 0, max: 14 }, temperature: { unit: "°C", 
  * @returns {any}
  */
 export function figure_spec({ parameter, unit = "" }, label) {
-  const { min, max } = contracts().nitrogen_units.inputs.find((/** @type {any} */ input) => input.name === "value");
+  const { min, max } = input_of("nitrogen_units", "value");
   const range = CAN_BE[parameter] ?? (parameter in SPECIES ? { unit, min, max } : { unit, min: 0, max: 100_000 });
   return { name: "value", label, type: "number", required: true, ...range };
 }

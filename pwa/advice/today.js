@@ -2,7 +2,7 @@
  * What one tank wants today: a rule from limits and recent readings, not yet a forecast.
  * Pure: facts in, advice out, no words; the words stand in the catalogue and are put together in ui/words/sentence.js.
  */
-import { run } from "../contracts.js";
+import { answered, run } from "../contracts.js";
 import { DAY, HOUR, as_nitrogen, brought, freed_ammonia, level, possible } from "./level.js";
 import { limits_at } from "./limits.js";
 import { bucket_litres, dose_for } from "./litres.js";
@@ -168,8 +168,8 @@ function change(over, facts, limits, days) {
 function needed(one, days) {
   const target_mg_l = one.limit_mg_n_l - one.rise_mg_n_l_day * days;
   if (target_mg_l <= one.source_mg_n_l) return Infinity;
-  return run("dilution", { before_mg_l: one.now_mg_n_l, source_mg_l: one.source_mg_n_l, fractions: [], target_mg_l })
-    .fraction_needed;
+  const { now_mg_n_l: before_mg_l, source_mg_n_l: source_mg_l } = one;
+  return answered(run("dilution", { before_mg_l, source_mg_l, fractions: [], target_mg_l }), "fraction_needed");
 }
 
 /** @param {any} facts */

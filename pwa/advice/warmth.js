@@ -1,5 +1,5 @@
 /** New water as warm as the tank's: how warm that is by the records, and how much cold and hot water make it. */
-import { run } from "../contracts.js";
+import { answered, run } from "../contracts.js";
 
 /**
  * A thermometer read longer ago than this says little about now; then the tank's usual figure is closer (assumption).
@@ -33,6 +33,6 @@ export function tap_mix(litres, celsius, { cold, hot }) {
   };
   const answer = run("water_blend", input);
   const [cold_l, hot_l] = answer.litres;
-  const reached_c = answer.reached.temperature_c;
+  const reached_c = answered(answer.reached, "temperature_c");
   return { input, answer, cold_l, hot_l, reached_c, met: Math.abs(reached_c - celsius) <= 0.5 };
 }

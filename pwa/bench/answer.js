@@ -1,5 +1,5 @@
 /** What the calculation says to a form: the answer, or which fields are still needed and which are wrong and why. */
-import { InvalidInput, check, run } from "../contracts.js";
+import { InvalidInput, check, run_named } from "../contracts.js";
 import { node_at } from "./draft.js";
 import { form_of, payload_of } from "./form.js";
 import { parts_of, with_parts } from "./refusal_parts.js";
@@ -43,7 +43,7 @@ export function checked_of(spec, filling) {
  */
 export function found_of(name, payload) {
   try {
-    return { answer: run(name, payload) };
+    return { answer: run_named(name, payload) };
   } catch (no) {
     if (!(no instanceof InvalidInput)) throw no;
     return { errors: no.errors };

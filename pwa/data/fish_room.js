@@ -11,7 +11,7 @@ import { drop_photo, keep_photos, photo_bytes, photos_again, ready_photo, refuse
 import { readings_csv } from "./readings_csv.js";
 import { fold, show } from "./view.js";
 import { WRITE_STORES, iso_of, queue } from "./write.js";
-import { records as recordKinds } from "../contracts.js";
+import { kind_of, records as recordKinds } from "../contracts.js";
 
 export { ArchiveBroken } from "./archive.js";
 export { NotSaved } from "./database.js";
@@ -255,7 +255,7 @@ export async function open_room(room_id, given = this_phone()) {
       );
     },
     /** Whether this keeper may write a kind; anyone may before joining. @param {string} kind */
-    may: (kind) => !state.room || recordKinds()[kind].written_by.includes(state.room.role),
+    may: (kind) => !state.room || kind_of(kind).written_by.includes(state.room.role),
     /** All of the room that is on this phone, as an open archive (a ZIP). @returns {Promise<Blob>} */
     export() {
       return export_room(phone, id, this.readings());

@@ -3,7 +3,7 @@ import { html, useSignal } from "../vendor/preact.js";
 import { sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
 import { day_of } from "../advice/tasks/local_time.js";
-import { InvalidInput, records } from "../contracts.js";
+import { InvalidInput, record_field } from "../contracts.js";
 import { listed, t } from "../i18n/words.js";
 import { changed_fields } from "../ui/state/changed_fields.js";
 import { forget, use_draft, use_opened } from "../ui/state/draft.js";
@@ -22,16 +22,14 @@ import { zone_here } from "../ui/tasks_due.js";
 const DAY = 86_400_000;
 const USUAL_DAYS = 7;
 const EVERY = [1, 2, 3, 0];
-const TYPED = ["calls", "note"];
+const TYPED = /** @type {("calls" | "note")[]} */ (["calls", "note"]);
 /** Fields of the record that the form shows. */
 const SHOWN = ["from_at", "to_at", "tanks", "feed_every_days", ...TYPED];
 
 export function AwayForm() {
   const held = sheet_now(all("away_sheet"), now.value);
   const name = `away.${held?.id ?? "new"}`;
-  const typed_specs = TYPED.map((field) =>
-    records().away_sheet.fields.find((/** @type {any} */ one) => one.name === field),
-  );
+  const typed_specs = TYPED.map((field) => record_field("away_sheet", field));
   const opened = use_opened(name, held);
   const kept = use_draft(name, () => first(held, typed_specs));
   const errors = useSignal(/** @type {any[]} */ ([]));

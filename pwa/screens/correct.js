@@ -3,7 +3,7 @@ import { html, useSignal } from "../vendor/preact.js";
 import { litres_refused, litres_spec } from "../advice/litres.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
 import { CORRECTED, correction, timeline } from "../advice/journal/timeline.js";
-import { InvalidInput, records } from "../contracts.js";
+import { InvalidInput, field_named, kind_of } from "../contracts.js";
 import { short, t, when } from "../i18n/words.js";
 import { forget, use_draft } from "../ui/state/draft.js";
 import { event_name, record_lines } from "../ui/words/event_said.js";
@@ -69,7 +69,7 @@ export function Correct({ kind, id }) {
   const something = value !== undefined || tank !== "" || (at !== undefined && at !== event.at);
   const ready = something && !refused && !no_moment(at) && !(typed === "" && !words?.may_be_empty);
   const up = event.tank ? `/tank/${event.tank}/history` : "/timeline";
-  const spec = records()[kind].fields.find((/** @type {any} */ field) => field.name === CORRECTED[kind]);
+  const spec = field_named(kind_of(kind).fields, CORRECTED[kind]);
 
   const save = async () => {
     try {

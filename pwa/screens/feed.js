@@ -5,7 +5,7 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { becomes, feed_step, foods, usual_meal } from "../advice/journal/feeding.js";
 import { facts_of } from "../advice/facts.js";
-import { InvalidInput, contracts, records } from "../contracts.js";
+import { InvalidInput, contracts, field_named, record_field, records } from "../contracts.js";
 import { number, short, t, when } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
 import { forget, use_draft } from "../ui/state/draft.js";
@@ -45,8 +45,7 @@ export function Feed({ id }) {
   const usual = usual_meal(tank, feedings);
   const known = foods(all("feeding"));
   const { typed, own, at } = kept.value;
-  const spec = (/** @type {string} */ field) =>
-    records().feeding.fields.find((/** @type {any} */ one) => one.name === field);
+  const spec = (/** @type {string} */ field) => field_named(records().feeding.fields, field);
   const feed_g = typed === null ? usual.feed_g : Number(typed);
   const given = meal_food(kept.value, known, usual, OWN.map(spec));
   const set = (/** @type {any} */ more) => ((wrong.value = []), (kept.value = { ...kept.value, ...more }));
@@ -78,7 +77,7 @@ export function Feed({ id }) {
       <${Last} feedings=${feedings} />
       ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
       <${Amount} label=${t("feed.grams")} unit="g" value=${feed_g} typed=${typed} step=${feed_step(usual.feed_g)}
-        least=${0.01} most=${spec("feed_g").max} on_type=${(/** @type {string} */ text) => set({ typed: text })} />
+        least=${0.01} most=${record_field("feeding", "feed_g").max} on_type=${(/** @type {string} */ text) => set({ typed: text })} />
       <p class="soft center">
         ${t(`feed.from_${typed === null || feed_g === usual.feed_g ? usual.from : "keeper"}`, {
           usual: grams_said(usual.feed_g),

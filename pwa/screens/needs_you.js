@@ -1,6 +1,6 @@
 /** Needs you: what the server refused, each with its reason; tried again, kept as a file, or discarded with an undo. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
-import { records } from "../contracts.js";
+import { kind_of, records } from "../contracts.js";
 import { refusals } from "../advice/sharing/needs_you.js";
 import { t, when } from "../i18n/words.js";
 import { who_said } from "../ui/authors.js";
@@ -115,8 +115,8 @@ function Refused({ one }) {
 function why_said({ why, reason, kind, may_now }) {
   if (why !== "role") return t(`why_not.${why}`, { reason });
   if (may_now) return t("why_not.role_now");
-  const roles = records()
-    [kind].written_by.map((/** @type {string} */ role) => t(`role.${role}`))
+  const roles = kind_of(kind)
+    .written_by.map((role) => t(`role.${role}`))
     .join(", ");
   const role = room.value.about()?.role;
   return role ? t("why_not.role", { role: t(`role.${role}`), roles }) : t("why_not.role_then", { roles });

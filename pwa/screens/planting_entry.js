@@ -3,7 +3,7 @@ import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { plants_of } from "../advice/life/plants.js";
 import { recent_kinds } from "../advice/life/stock.js";
-import { contracts } from "../contracts.js";
+import { contracts, record_field } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { use_draft } from "../ui/state/draft.js";
 import { Fields } from "../ui/contract/form.js";
@@ -15,7 +15,6 @@ import {
   NoteToo,
   TankTiles,
   WrongTank,
-  field_of,
   record_life,
   tank_name,
 } from "../ui/life_entry.js";
@@ -62,7 +61,7 @@ export function PlantingEntry({ id, query }) {
   const here = growing.map((one) => one.species);
   const more = OUT.includes(change) ? gone.map((one) => one.species) : recent_kinds(plantings, NEAR);
   const near = [...new Set([...here, ...more])].slice(0, NEAR);
-  const choices = field_of("planting", "change").choices.map((/** @type {any} */ one) =>
+  const choices = record_field("planting", "change").choices.map((/** @type {any} */ one) =>
     one.value === "move_out" ? { ...one, label: t("stock.moved") } : one,
   );
   const offered = choices.filter(
@@ -176,7 +175,7 @@ function HowMuch({ value, change, on_value }) {
       </div>
       ${
         typed &&
-        html`<div class="section"><${Fields} specs=${[field_of("planting", "amount")]} raw=${{ amount: value }}
+        html`<div class="section"><${Fields} specs=${[record_field("planting", "amount")]} raw=${{ amount: value }}
         on_raw=${(/** @type {any} */ raw) => on_value(raw.amount)} errors=${[]} /></div>`
       }
     </section>`;

@@ -1,9 +1,9 @@
 /** A net, bucket or piece of equipment that was wet in two tanks: two taps, so that the trace knows of it. */
 import { html, useSignal } from "../vendor/preact.js";
-import { InvalidInput } from "../contracts.js";
+import { InvalidInput, choice_label, record_field } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { forget, use_draft } from "../ui/state/draft.js";
-import { ChoiceTiles, Errors, Failed, NoteToo, TankTiles, field_of, tank_name } from "../ui/life_entry.js";
+import { ChoiceTiles, Errors, Failed, NoteToo, TankTiles, tank_name } from "../ui/life_entry.js";
 import { get, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
@@ -28,8 +28,8 @@ export function SharedTool({ id }) {
   if (!tank) return html`<${Missing} up="/" />`;
   const { tool, other_tank, order, at, raw } = kept.value;
   const set = (/** @type {any} */ more) => ((errors.value = []), (kept.value = { ...kept.value, ...more }));
-  const choices = (/** @type {string} */ field) => field_of("shared_tool", field).choices;
-  const what = choices("tool").find((/** @type {any} */ one) => one.value === tool).label;
+  const choices = (/** @type {"tool" | "order"} */ field) => record_field("shared_tool", field).choices;
+  const what = choice_label(record_field("shared_tool", "tool"), tool);
 
   const save = async () => {
     const fields = { tank: id, at, tool, other_tank, order, ...(raw.note?.trim() ? { note: raw.note.trim() } : {}) };
@@ -62,7 +62,7 @@ export function SharedTool({ id }) {
         on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />
       <${ChoiceTiles} label=${t("tool.what")} choices=${choices("tool")} value=${tool}
         on_pick=${(/** @type {string} */ value) => set({ tool: value })} />
-      <${ChoiceTiles} label=${field_of("shared_tool", "order").label} choices=${choices("order")} value=${order}
+      <${ChoiceTiles} label=${record_field("shared_tool", "order").label} choices=${choices("order")} value=${order}
         on_pick=${(/** @type {string} */ value) => set({ order: value })} />
       <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
       <${NoteToo} kind="shared_tool" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })}

@@ -3,7 +3,7 @@ import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { recent_kinds, stock_of } from "../advice/life/stock.js";
 import { table } from "../calc/tables.js";
-import { contracts } from "../contracts.js";
+import { contracts, record_field } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
 import { use_draft } from "../ui/state/draft.js";
@@ -17,7 +17,6 @@ import {
   NoteToo,
   TankTiles,
   WrongTank,
-  field_of,
   record_life,
   tank_name,
 } from "../ui/life_entry.js";
@@ -78,7 +77,7 @@ export function StockEntry({ id, query }) {
   const length_cm =
     kept.value.length === "" ? undefined : ruler.hold(Number(kept.value.length), kept.value.length_unit);
   const set_length = (/** @type {string} */ text) => set({ length: text, length_unit: ruler.unit });
-  const choices = field_of("stock_change", "change").choices.map((/** @type {any} */ one) => ({
+  const choices = record_field("stock_change", "change").choices.map((/** @type {any} */ one) => ({
     ...one,
     label: has_move(one.value) ? t("stock.moved") : one.label,
   }));
@@ -132,7 +131,7 @@ export function StockEntry({ id, query }) {
             on_pick=${(/** @type {string} */ key) => set({ species: key, length: "" })} /></section>
         <section class="section"><h2>${t("stock.how_many")}</h2>
           <${Amount} label=${t("stock.how_many")} unit="" value=${count} typed=${kept.value.count || null} step=${1}
-            least=${1} most=${field_of("stock_change", "count").max}
+            least=${1} most=${record_field("stock_change", "count").max}
             on_type=${(/** @type {string} */ text) => set({ count: text })} />
           ${
             missing > 0 &&
@@ -162,8 +161,8 @@ export function StockEntry({ id, query }) {
             <${Amount} label=${t("stock.length")} unit=${ruler.label}
               value=${ruler.show(length_cm ?? known_cm ?? COMMON_CM)}
               typed=${ruler.text(kept.value.length, kept.value.length_unit) || null}
-              step=${ruler.unit === "cm" ? 0.5 : 0.25} least=${ruler.show(field_of("stock_change", "length_cm").min)}
-              most=${ruler.show(field_of("stock_change", "length_cm").max)} on_type=${set_length} />
+              step=${ruler.unit === "cm" ? 0.5 : 0.25} least=${ruler.show(record_field("stock_change", "length_cm").min)}
+              most=${ruler.show(record_field("stock_change", "length_cm").max)} on_type=${set_length} />
             ${
               length_cm === undefined &&
               html`<p class="center"><button class="quiet" type="button"
@@ -234,7 +233,7 @@ function Cause({ value, on_value }) {
       </div>
       ${
         typed &&
-        html`<div class="section"><${Fields} specs=${[field_of("stock_change", "cause")]}
+        html`<div class="section"><${Fields} specs=${[record_field("stock_change", "cause")]}
         raw=${{ cause: value }} on_raw=${(/** @type {any} */ raw) => on_value(raw.cause)} errors=${[]} /></div>`
       }
     </section>`;

@@ -1,6 +1,6 @@
 /** Setting up a tank, or changing it: shape, measures with the litres at once, then what else is known. */
 import { html, useSignal } from "../vendor/preact.js";
-import { InvalidInput, contracts, records, run } from "../contracts.js";
+import { InvalidInput, contracts, input_of, records, run } from "../contracts.js";
 import { last_place } from "../advice/facts.js";
 import { as_planned, planned, unplanned } from "../advice/setup/setting_up.js";
 import { number, t } from "../i18n/words.js";
@@ -108,8 +108,8 @@ export function TankForm({ id }) {
       }
       <section class="entry"><span class="in-margin" aria-hidden="true">1</span><div>
         <fieldset><legend class="label">${t("tank.shape")}</legend>
-          <div class="tiles two">${inputs[0].choices.map(
-            (/** @type {any} */ choice) => html`
+          <div class="tiles two">${input_of("volume", "shape").choices.map(
+            (choice) => html`
             <label key=${choice.value}><input class="unseen" type="radio" name="shape" value=${choice.value}
               checked=${measures.shape === choice.value}
               onChange=${() => set_measures({ ...measures, shape: choice.value })} /><${Icon} name=${choice.value}

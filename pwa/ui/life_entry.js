@@ -6,7 +6,7 @@ import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { life_removal, life_writes } from "../advice/life/life_writes.js";
 import { other_half } from "../advice/life/stock.js";
-import { InvalidInput, records } from "../contracts.js";
+import { InvalidInput, find_field, kind_of } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { forget } from "./state/draft.js";
 import { Fields, Wrong } from "./contract/form.js";
@@ -15,9 +15,6 @@ import { all, get, live_room, room } from "./state/live.js";
 import { new_id, record } from "./state/record.js";
 import { go } from "./state/router.js";
 import { tap } from "./state/tap.js";
-
-/** @param {string} kind @param {string} name @returns {any} */
-export const field_of = (kind, name) => records()[kind].fields.find((/** @type {any} */ one) => one.name === name);
 
 /**
  * The other tanks as tiles.
@@ -70,12 +67,14 @@ export const ChoiceTiles = ({ label, choices, value, on_pick }) => html`
 export const NoteToo = ({ kind, raw, on_raw, errors }) => html`
   <details class="more section" open=${Boolean(raw.note)}>
     <summary>${t("life.note")}</summary>
-    <${Fields} specs=${[field_of(kind, "note")]} raw=${raw} on_raw=${on_raw} errors=${errors} />
+    <${Fields} specs=${[find_field(kind_of(kind).fields, "note")]} raw=${raw} on_raw=${on_raw} errors=${errors} />
   </details>`;
 
 /** Errors of fields by their own labels. @param {{kind: string, errors: any[]}} props */
 export const Errors = ({ kind, errors }) =>
-  errors.map((one) => html`<${Wrong} key=${one.field} spec=${field_of(kind, one.field)} error=${one} />`);
+  errors.map(
+    (one) => html`<${Wrong} key=${one.field} spec=${find_field(kind_of(kind).fields, one.field)} error=${one} />`,
+  );
 
 /** @param {{text: string}} props */
 export const Failed = ({ text }) => text && html`<p class="wrong" role="alert"><${Icon} name="needs" />${text}</p>`;

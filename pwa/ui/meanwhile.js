@@ -1,6 +1,6 @@
 /** On the form of a record, above its button: what another keeper changed in it since the form was opened. */
 import { html } from "../vendor/preact.js";
-import { records } from "../contracts.js";
+import { find_field, kind_of } from "../contracts.js";
 import { listed, t } from "../i18n/words.js";
 import { label_of, value_said } from "../advice/sharing/field_said.js";
 import { who_said } from "./authors.js";
@@ -18,17 +18,17 @@ const SAID = 2;
 export function Meanwhile({ opened, held, names, said = {} }) {
   // What this phone itself wrote last, and has not shared yet, is no news to its keeper.
   const changed = opened && held?.meta.state === "shared" ? changed_meanwhile(opened, held, names) : [];
-  const spec = (/** @type {string} */ name) =>
-    records()[held.kind].fields.find((/** @type {any} */ field) => field.name === name);
+  const spec = (/** @type {string} */ name) => find_field(kind_of(held.kind).fields, name);
   const label = (/** @type {string} */ name) => label_of(spec(name), name);
   const line = (/** @type {string} */ name) => {
     const field = label(name);
     const value = held[name] ?? null;
     if (value === null || value === "") return t("meanwhile.empty", { field });
-    if (spec(name).open) return t("meanwhile.other", { field });
+    const field_spec = spec(name);
+    if (field_spec?.type === "object" && field_spec.open) return t("meanwhile.other", { field });
     return t("meanwhile.now", {
       field,
-      value: (said[name]?.(held) ?? value_said(spec(name), value, field_words)).replace(/\.$/, ""),
+      value: (said[name]?.(held) ?? value_said(field_spec, value, field_words)).replace(/\.$/, ""),
     });
   };
   return html`<div role="status">${

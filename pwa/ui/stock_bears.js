@@ -7,7 +7,7 @@ import { animals_for, as_animals, has_length, stock_of } from "../advice/life/st
 import { value_text } from "../bench/result.js";
 import { marks_of } from "../figures/number_text.js";
 import { fitting } from "../bench/tank_figures.js";
-import { InvalidInput, contracts, run } from "../contracts.js";
+import { InvalidInput, contract_of, contracts, entry_field, find_field, output_of, run_named } from "../contracts.js";
 import { chosen, short, t } from "../i18n/words.js";
 import { figures_of } from "./contract/bench_tank.js";
 import { grams_said } from "./words/figures.js";
@@ -83,7 +83,7 @@ const LeftOut = ({ names }) =>
 
 /**
  * A calculation about the animals that are in the tank, by its own figures.
- * @param {string} name
+ * @param {import("../advice/life/stock.js").Weighing} name
  * @param {any} tank
  * @returns {{input: any, answer: any, missing: string[], left_out: string[]} | null} `missing`: labels of figures that
  * the tank lacks
@@ -92,22 +92,21 @@ function ask(name, tank) {
   const { animals } = stock_of(of_tank(all("stock_change"), tank.id), now.value);
   const entries = as_animals(animals, all("own_species"));
   const known = entries.filter(has_length);
-  const spec = contracts()[name];
+  const spec = contract_of(name);
   if (known.length === 0) return null;
   const input = {
     ...fitting(
-      spec.inputs.filter((/** @type {any} */ one) => one.name !== "animals"),
+      spec.inputs.filter((one) => one.name !== "animals"),
       figures_of(tank.id),
     ),
     animals: animals_for(name, known),
   };
   const left_out = entries.filter((one) => !has_length(one)).map((one) => one.name);
   try {
-    return { input, answer: run(name, input), missing: [], left_out };
+    return { input, answer: run_named(name, input), missing: [], left_out };
   } catch (no) {
     if (!(no instanceof InvalidInput)) throw no;
-    const label = (/** @type {string} */ field) =>
-      spec.inputs.find((/** @type {any} */ one) => one.name === field.split(".")[0])?.label ?? field;
+    const label = (/** @type {string} */ field) => find_field(spec.inputs, field.split(".")[0])?.label ?? field;
     return { input, answer: null, missing: [...new Set(no.errors.map(({ field }) => label(field)))], left_out };
   }
 }
@@ -121,16 +120,6 @@ export const about_g = (grams) => grams_said(Number(grams.toPrecision(2)));
  * @param {any} value
  */
 const said = (name, output, value) =>
-  value_text(
-    contracts()[name].outputs.find((/** @type {any} */ one) => one.name === output),
-    value,
-    { marks: marks_of(chosen()) },
-  );
+  value_text(find_field(contract_of(name).outputs, output), value, { marks: marks_of(chosen()) });
 /** @param {string} field @param {any} value */
-const finding = (field, value) =>
-  value_text(
-    contracts()
-      .compatibility.outputs.find((/** @type {any} */ one) => one.name === "findings")
-      .item.fields.find((/** @type {any} */ one) => one.name === field),
-    value,
-  );
+const finding = (field, value) => value_text(entry_field(output_of("compatibility", "findings"), field), value);

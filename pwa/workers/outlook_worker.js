@@ -8,7 +8,7 @@
  * Out: {ask, tank_id, answer, kept?}       `kept` only when it changed: store it, a structured clone is enough
  *   or {ask, tank_id, errors}              in the API's own words
  */
-import { InvalidInput, install, run } from "../contracts.js";
+import { InvalidInput, install, run_named } from "../contracts.js";
 import { plan_of } from "../calc/change_plan.js";
 import { settings } from "../calc/kinetics.js";
 import { outlook_of } from "../calc/outlook.js";
@@ -26,8 +26,8 @@ const tanks = new Map();
 function answer({ ask, tank_id, name, input, kept }) {
   const before = tanks.get(tank_id) ?? kept;
   try {
-    if (!Object.hasOwn(ANSWERS, name)) return { ask, tank_id, answer: run(name, input) };
-    const found = run(name, input, (values) => {
+    if (!Object.hasOwn(ANSWERS, name)) return { ask, tank_id, answer: run_named(name, input) };
+    const found = run_named(name, input, (values) => {
       const c = settings();
       const now = believed(c, values, before);
       tanks.set(tank_id, now.kept);

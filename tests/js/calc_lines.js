@@ -3,7 +3,7 @@
  * --lines`.
  */
 import { createInterface } from "node:readline";
-import { InvalidInput, install, run } from "../../pwa/contracts.js";
+import { InvalidInput, install, run_named } from "../../pwa/contracts.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -12,7 +12,7 @@ for await (const line of createInterface({ input: process.stdin })) {
   let answer;
   try {
     const { name, input } = JSON.parse(line);
-    answer = run(name, input);
+    answer = run_named(name, input);
   } catch (bad) {
     answer = { error: bad instanceof InvalidInput ? { errors: bad.errors } : { title: String(bad) } };
   }

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { settings } from "../../pwa/calc/kinetics.js";
 import { believed } from "../../pwa/calc/tank_events.js";
-import { install, run } from "../../pwa/contracts.js";
+import { install, run, run_named } from "../../pwa/contracts.js";
 import { outlook_of } from "../../pwa/calc/outlook.js";
 import { shared_bundle } from "./shared_bundle.js";
 
@@ -28,7 +28,7 @@ test("a new reading is followed from the kept belief and gives the same answer",
   assert.equal(on.kept.applied.length, 42);
   assert.deepEqual(on.belief, believed(c, input).belief);
   assert.deepEqual(kept, first.kept, "what was kept is not altered by going on");
-  const answer = run("outlook", input, (values) => outlook_of(c, believed(c, values, kept).belief, [], values));
+  const answer = run_named("outlook", input, (values) => outlook_of(c, believed(c, values, kept).belief, [], values));
   assert.deepEqual(answer, run("outlook", input));
 });
 

@@ -3,7 +3,7 @@
  * Pure. What the records do not say is filled from the tank's usual figures or assumed, and named in `filled`;
  * what a contract would refuse is left out, and named in `left_out`.
  */
-import { check_fields, contracts, run } from "../../contracts.js";
+import { check_fields, field_named, input_of, run } from "../../contracts.js";
 import { in_degrees } from "../hardness.js";
 import { brought } from "../level.js";
 import { CAREFUL } from "../limits.js";
@@ -43,7 +43,7 @@ export function belief_input(facts) {
   );
   // One record of a wrong year must not take the whole forecast: what lies before the longest that the contracts take
   // is left out, and named.
-  const oldest = until - spec_of("now_h").max * HOUR;
+  const oldest = until - input_of("outlook", "now_h").max * HOUR;
   const first = Math.min(
     ...LISTS.flatMap((list) => dated[list].map(time).filter((/** @type {number} */ at) => at >= oldest)),
     facts.now,
@@ -57,7 +57,7 @@ export function belief_input(facts) {
   /** @type {LeftOut[]} */ const left_out = [];
   const records = /** @type {any} */ ({ tank: running ? { ...tank, seeded: "mature_media" } : tank });
   for (const list of LISTS) {
-    const { item, max_items } = spec_of(list);
+    const { item, max_items } = input_of("outlook", list);
     records[list] = dated[list]
       .flatMap((/** @type {any} */ one) => {
         const said = SAYS[list](one, facts);
@@ -113,9 +113,9 @@ export function limits_of(limits) {
 /** The contract's `tank`: its record, then its first readings, then what is assumed. @param {any} facts */
 function tank_of({ tank, readings, now, feedings, stock = [], own_species = [] }) {
   /** @type {Filled[]} */ const filled = [];
-  const { fields } = spec_of("tank");
+  const { fields } = input_of("outlook", "tank");
   const usable = (/** @type {string} */ name, /** @type {any} */ value) => {
-    const spec = fields.find((/** @type {any} */ field) => field.name === name);
+    const spec = field_named(fields, name);
     return value !== undefined && check_fields([spec], { [name]: value }).errors.length === 0;
   };
   const figure = (/** @type {"ph" | "temperature_c"} */ name, /** @type {string} */ parameter) => {
@@ -202,13 +202,11 @@ function strange(list, { parameter, value }) {
       : { ph: "ph", temperature: "temperature_c", kh: "kh_dkh" }[/** @type {"ph"} */ (parameter)];
   return name
     ? check_fields(
-        spec_of("tank").fields.filter((/** @type {any} */ field) => field.name === name),
+        input_of("outlook", "tank").fields.filter((/** @type {any} */ field) => field.name === name),
         { [name]: value },
       ).errors
     : [];
 }
 
-/** @param {string} name @returns {any} */
-const spec_of = (name) => contracts().outlook.inputs.find((/** @type {any} */ input) => input.name === name);
 /** @param {{at: string}} record */
 const time = ({ at }) => Date.parse(at);

@@ -1,6 +1,6 @@
 /** Doses by the keeper's own labels, of the salt worked out last, and of ammonia for a tank without animals. Pure. */
 import { answer_of } from "../../bench/answer.js";
-import { contracts, run } from "../../contracts.js";
+import { answered, choice_label, contracts, input_of, run } from "../../contracts.js";
 import { bucket_litres } from "../litres.js";
 import { planned_feed, starter as planned_starter } from "../setup/setting_up_life.js";
 
@@ -38,12 +38,13 @@ export const litres_for = (tank, label, changes) =>
  * @throws {import("../../contracts.js").InvalidInput} litres out of range
  */
 export function label_dose(label, litres) {
-  const { label_dose_ml } = run("dechlorinator_dose", {
+  const answer = run("dechlorinator_dose", {
     change_l: litres,
     basis: "new_water",
     label_ml: label.amount,
     label_per_l: label.per_l,
   });
+  const label_dose_ml = answered(answer, "label_dose_ml");
   return { amount: label.unit === "drops" ? Math.max(1, Math.round(label_dose_ml)) : label_dose_ml, unit: label.unit };
 }
 
@@ -58,10 +59,8 @@ export function salt_of(tank, draft, { system, marks }) {
   if (Object.keys(typed).length === 0) return null;
   const outcome = answer_of(spec, { draft: { ...draft, typed }, tank: { volume_l: tank.water_l }, system, marks });
   if (!("answer" in outcome)) return null;
-  const { choices } = spec.inputs.find((/** @type {any} */ one) => one.name === "salt");
-  const what = choices.find((/** @type {any} */ one) => one.value === outcome.payload.salt).label;
   return {
-    what,
+    what: choice_label(input_of("salt_dose", "salt"), outcome.payload.salt),
     what_code: outcome.payload.salt,
     amount: outcome.answer.grams,
     unit: "g",
@@ -85,7 +84,7 @@ export function starter(tank, tan_mg_n_l, ammonia_percent) {
   return {
     input,
     answer,
-    amount: salt ? answer.ammonium_chloride_g : answer.household_ammonia_ml,
+    amount: salt ? answer.ammonium_chloride_g : answered(answer, "household_ammonia_ml"),
     unit: salt ? "g" : "ml",
     tan_mg_n_l: answer.tan_mg_n_l,
   };

@@ -1,6 +1,6 @@
 /** What lives in a tank by its arrivals, births, losses and moves: a ledger that never goes below zero. Pure. */
 import { table } from "../../calc/tables.js";
-import { InvalidInput, check_fields, contracts, run } from "../../contracts.js";
+import { InvalidInput, check_fields, field_named, input_of, run } from "../../contracts.js";
 import { DAY } from "../level.js";
 
 const IN = ["arrival", "birth", "move_in"];
@@ -8,6 +8,7 @@ const MOVES = ["move_in", "move_out"];
 /** So long births and deaths are counted as recent (assumption). */
 const RECENT_DAYS = 30;
 
+/** @typedef {"animal_mass" | "compatibility" | "stocking_limit" | "oxygen_night"} Weighing calculations of animals */
 /**
  * @typedef {{id: string, at: string, tank: string, change: string, species: string, count: number, length_cm?: number,
  * cause?: string, other_tank?: string}} StockChange
@@ -109,7 +110,7 @@ export function as_animals(animals, own) {
 
 /**
  * The same with only the fields that this contract's animals have.
- * @param {string} name of the contract
+ * @param {Weighing} name of the contract
  * @param {Record<string, any>[]} animals
  */
 export function animals_for(name, animals) {
@@ -180,15 +181,13 @@ export function stock_g(changes, own, now) {
 export const recent_kinds = (changes, most) =>
   [...new Set(changes.toSorted((a, b) => (a.at < b.at ? 1 : -1)).map(({ species }) => species))].slice(0, most);
 
-/** @param {string} name @returns {any[]} */
-const animal_fields = (name) =>
-  contracts()[name].inputs.find((/** @type {any} */ input) => input.name === "animals").item.fields;
-/** The most kinds that a calculation takes at once. @param {string} name of the contract @returns {number} */
-export const most_kinds = (name) =>
-  contracts()[name].inputs.find((/** @type {any} */ input) => input.name === "animals").max_items;
+/** @param {Weighing} name */
+const animal_fields = (name) => input_of(name, "animals").item.fields;
+/** The most kinds that a calculation takes at once. @param {Weighing} name */
+export const most_kinds = (name) => input_of(name, "animals").max_items;
 /** Whether the calculations take this figure. @param {string} name @param {any} value */
 function fits(name, value) {
   if (value === undefined) return false;
-  const spec = animal_fields("animal_mass").find((field) => field.name === name);
+  const spec = field_named(animal_fields("animal_mass"), name);
   return check_fields([spec], { [name]: value }).errors.length === 0;
 }

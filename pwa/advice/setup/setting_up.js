@@ -1,6 +1,6 @@
 /** Setting a tank up from the empty glass: its steps, and what each step asks of the calculations. Pure. */
 import { constants, table } from "../../calc/tables.js";
-import { InvalidInput, run } from "../../contracts.js";
+import { InvalidInput, run, run_named } from "../../contracts.js";
 
 /** In this order, though each may be skipped and come back to. */
 export const STEPS = ["glass", "place", "substrate", "hardscape", "warmth", "plants", "stock", "fill", "first_fish"];
@@ -94,7 +94,7 @@ export const figures_of = (raw) =>
 export function asked(name, payload) {
   if (!payload) return { payload: {}, errors: [] };
   try {
-    return { payload, answer: run(name, payload), errors: [] };
+    return { payload, answer: run_named(name, payload), errors: [] };
   } catch (no) {
     if (!(no instanceof InvalidInput)) throw no;
     return { payload, errors: no.errors };

@@ -2,7 +2,7 @@
  * Setting a tank up, its life: how many plants, which first, what the planned animals ask, when they may come. Pure.
  */
 import { constants, table } from "../../calc/tables.js";
-import { contracts, run } from "../../contracts.js";
+import { input_of, run } from "../../contracts.js";
 import { asked, done, floor_of, said_at } from "./setting_up.js";
 import { animals_for, as_animals, has_length, mass_of, most_kinds } from "../life/stock.js";
 
@@ -46,7 +46,7 @@ const rank = (row) =>
 
 /**
  * The planned animals, grown, as a calculation takes them; kinds without any known length are left out.
- * @param {string} name of the contract @param {any[]} stock @param {any[]} own own_species records
+ * @param {import("../life/stock.js").Weighing} name of the contract @param {any[]} stock @param {any[]} own own_species records
  */
 export function animals_of(name, stock, own) {
   const grown = stock.map(({ species, count, length_cm }) => {
@@ -175,8 +175,7 @@ export function together_input(tank, source, stock, own = []) {
 /**
  * Protein in the food of the planned animals: what the stocking limit assumes, so that every sum counts with the same.
  */
-const protein = () =>
-  contracts().stocking_limit.inputs.find((/** @type {any} */ one) => one.name === "protein_fraction").default;
+const protein = () => /** @type {number} */ (input_of("stocking_limit", "protein_fraction").default);
 
 /** Less than this neither scales nor a test kit show: then the food of several days is given at once (assumption). */
 const LEAST_STARTER_MG_N_L = 0.5;

@@ -8,7 +8,7 @@ import { marks_of } from "../../figures/number_text.js";
 import { result_rows } from "../../bench/result.js";
 import { working_steps } from "../../bench/working.js";
 import { table } from "../../calc/tables.js";
-import { contracts } from "../../contracts.js";
+import { contract_of, find_field } from "../../contracts.js";
 import { chosen, t } from "../../i18n/words.js";
 import { AnswerFigures, Sources, Working } from "./answer_block.js";
 import { Icon } from "../icon.js";
@@ -20,7 +20,7 @@ import { wrong_said } from "../words/refusal_said.js";
  * contract's, all if left out
  */
 export function Calculated({ name, found, show, cautions = 99 }) {
-  const spec = contracts()[name];
+  const spec = contract_of(name);
   const manner = { marks: marks_of(chosen()), yes: t("bench.yes"), no: t("bench.no") };
   const rows = found.answer ? result_rows(spec, found.answer, manner) : [];
   const wanted = show.flatMap((output) => rows.filter((row) => row.name === output));
@@ -32,10 +32,7 @@ export function Calculated({ name, found, show, cautions = 99 }) {
           : found.errors.map(
               (one) =>
                 html`<p class="wrong" key=${one.field}><${Icon} name="needs" size=${20} /><span>
-                  ${label_of(spec, one.field)} ${wrong_said(
-                    spec.inputs.find((/** @type {any} */ input) => input.name === one.field),
-                    one,
-                  )}</span></p>`,
+                  ${label_of(spec, one.field)} ${wrong_said(find_field(spec.inputs, one.field), one)}</span></p>`,
             )
       }
       ${spec.cautions.slice(0, cautions).map(

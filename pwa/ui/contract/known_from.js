@@ -2,13 +2,13 @@
 import { html } from "../../vendor/preact.js";
 import { working_steps } from "../../bench/working.js";
 import { table } from "../../calc/tables.js";
-import { contracts } from "../../contracts.js";
+import { contract_of } from "../../contracts.js";
 import { t } from "../../i18n/words.js";
 import { Sources, Working } from "./answer_block.js";
 
 /** @param {{name: string, input: any, answer: any}} props of a calculation that was run */
 export function KnownFrom({ name, input, answer }) {
-  const spec = contracts()[name];
+  const spec = contract_of(name);
   const sources = spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }));
   return html`
     <${Working} steps=${working_steps(spec, input, answer, { yes: t("bench.yes"), no: t("bench.no") })}

@@ -9,7 +9,7 @@ import {
   volume_input,
 } from "../../advice/setup/setting_up.js";
 import { constants } from "../../calc/tables.js";
-import { contracts } from "../../contracts.js";
+import { field_named, input_of } from "../../contracts.js";
 import { short, t } from "../../i18n/words.js";
 import { litres_said, measured } from "../words/figures.js";
 import { Calculated } from "../contract/calculated.js";
@@ -29,8 +29,8 @@ const OFFERED = {
 export function SubstrateStep({ tank }) {
   const { raw, said, set, save, problem } = use_step(tank, "substrate");
   const found = asked("substrate", substrate_input(tank.measures, said));
-  const layer = contracts().substrate.inputs.find((/** @type {any} */ one) => one.name === "layers").item;
-  const material = layer.fields.find((/** @type {any} */ one) => one.name === "material");
+  const layer = input_of("substrate", "layers").item;
+  const material = field_named(layer.fields, "material");
   return html`
     <${SetupStep} step="substrate" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
       skip=${() => void save("skipped")}

@@ -6,7 +6,7 @@ import { html, useSignal } from "../../vendor/preact.js";
 import { brought } from "../../advice/level.js";
 import { dose_for, dose_input } from "../../advice/litres.js";
 import { asked, said_at, volume_input } from "../../advice/setup/setting_up.js";
-import { contracts } from "../../contracts.js";
+import { contracts, input_of } from "../../contracts.js";
 import { t } from "../../i18n/words.js";
 import { Calculated } from "../contract/calculated.js";
 import { FigureRows } from "../figure_rows.js";
@@ -27,7 +27,7 @@ export function FillStep({ tank }) {
   const label = get("label", tank.dechlorinator);
   const dose = litres ? dose_for({ tank: { ...tank, water_l: litres }, source, label }, litres) : null;
   const plants = said_at(tank, "plants").list.filter((/** @type {any} */ one) => one.portions > 0);
-  const metered = contracts().volume.inputs.find((/** @type {any} */ one) => one.name === "metered_l");
+  const metered = input_of("volume", "metered_l");
   const parts = { litres: whole(litres_said(litres)), dose: dose?.amount !== undefined ? whole(dose_said(dose)) : "" };
 
   const log = async () => {

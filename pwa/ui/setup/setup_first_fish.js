@@ -7,7 +7,7 @@ import { asked, done, field_of, planned, said_at } from "../../advice/setup/sett
 import { bears, planned_feed, starter, still_to_come } from "../../advice/setup/setting_up_life.js";
 import { mass_of, stock_of } from "../../advice/life/stock.js";
 import { table } from "../../calc/tables.js";
-import { contracts } from "../../contracts.js";
+import { contracts, input_of } from "../../contracts.js";
 import { short, t } from "../../i18n/words.js";
 import { Calculated } from "../contract/calculated.js";
 import { FigureRows } from "../figure_rows.js";
@@ -158,7 +158,7 @@ export function FirstFishStep({ tank }) {
 function WithoutFish({ tank, raw, said, set }) {
   const { input, days } = starter(tank.water_l, planned_feed(tank, all("own_species")), said.ammonia_percent);
   const found = asked("starter_dose", input);
-  const strength = contracts().starter_dose.inputs.find((/** @type {any} */ one) => one.name === "ammonia_percent");
+  const strength = input_of("starter_dose", "ammonia_percent");
   const log = (/** @type {string} */ what, /** @type {number} */ amount, /** @type {"g" | "ml"} */ unit) => {
     const fields = {
       tank: tank.id,

@@ -2,7 +2,7 @@
 import { html, useSignal } from "../../vendor/preact.js";
 import { last_place } from "../../advice/facts.js";
 import { asked, bare, field_of, figures_of, volume_input, weight_input } from "../../advice/setup/setting_up.js";
-import { InvalidInput, contracts, records, run } from "../../contracts.js";
+import { InvalidInput, contracts, find_field, input_of, records, run } from "../../contracts.js";
 import { number, t } from "../../i18n/words.js";
 import { Calculated } from "../contract/calculated.js";
 import { changed_fields } from "../state/changed_fields.js";
@@ -31,16 +31,15 @@ export function GlassStep({ tank }) {
     ...kept.value,
   };
   const set = (/** @type {Record<string, any>} */ more) => (kept.value = { ...kept.value, ...more });
-  const of = (/** @type {string} */ name) => inputs.find((/** @type {any} */ one) => one.name === name);
+  const of = (/** @type {string} */ name) => find_field(inputs, name);
+  const sides = input_of("volume", "measures");
   const { name, ...typed } = raw;
   const glass = payload_of(
     inputs.filter((/** @type {any} */ one) => ["shape", "measures", ...RULER].includes(one.name)),
     figures_of(typed),
   );
   const found = raw.shape ? asked("volume", glass) : { payload: glass, errors: [] };
-  const missing = found.errors
-    .filter(({ field }) => of(field) && !(field in glass))
-    .map(({ field }) => of(field).label);
+  const missing = found.errors.filter(({ field }) => !(field in glass)).flatMap(({ field }) => of(field)?.label ?? []);
 
   const save = async () => {
     const id = tank?.id ?? new_id();
@@ -76,12 +75,12 @@ export function GlassStep({ tank }) {
   return html`
     <${SetupStep} step="glass" up=${tank ? `/tank/${tank.id}` : "/tanks/new"} problem=${problem.value}
       act=${html`<${Next} disabled=${!found.answer} onClick=${() => void save()} />`}>
-      <${ChoiceTiles} label=${t("tank.shape")} name="shape" choices=${inputs[0].choices} value=${raw.shape} icons
+      <${ChoiceTiles} label=${t("tank.shape")} name="shape" choices=${input_of("volume", "shape").choices} value=${raw.shape} icons
         on_value=${(/** @type {string} */ shape) => set({ shape })} />
       ${
         raw.shape &&
         html`
-        <${ChoiceTiles} label=${of("measures").label} name="measures" choices=${of("measures").choices}
+        <${ChoiceTiles} label=${sides.label} name="measures" choices=${sides.choices}
           value=${raw.measures} on_value=${(/** @type {string} */ measures) => set({ measures })} />
         <${FigureRows}
           specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name) && matters(one, inputs, raw))}
@@ -95,24 +94,25 @@ export function GlassStep({ tank }) {
     <//>`;
 }
 
+/** @typedef {import("../../types/calculations.js").FilledWeightInput} Weight */
+
 /** @param {{tank: any}} props */
 export function PlaceStep({ tank }) {
   const { raw, said, set, save, problem } = use_step(tank, "place");
-  const { inputs } = contracts().filled_weight;
   const box = tank.measures.shape === "cuboid";
-  const asks = [
+  const asks = /** @type {(keyof Weight)[]} */ ([
     ...(box ? [] : ["tank_kg"]),
     ...(box && !tank.measures.glass_mm ? ["glass_mm"] : []),
     "stand_kg",
     "equipment_kg",
     "footprint_length_cm",
     "footprint_width_cm",
-  ];
-  const needed = (
+  ]);
+  const needed = /** @type {(keyof Weight)[]} */ (
     box ? (tank.measures.glass_mm ? [] : ["glass_mm"]) : ["tank_kg", "footprint_length_cm", "footprint_width_cm"]
   ).filter((name) => said[name] === undefined);
   const found = needed.length > 0 ? { payload: {}, errors: [] } : asked("filled_weight", weight_input(tank, said));
-  const of = (/** @type {string} */ name) => inputs.find((/** @type {any} */ one) => one.name === name);
+  const of = (/** @type {keyof Weight} */ name) => input_of("filled_weight", name);
   return html`
     <${SetupStep} step="place" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
       skip=${() => void save("skipped")}

@@ -3,7 +3,7 @@ import { html } from "../../vendor/preact.js";
 import { asked, heater_input, light_input, said_at } from "../../advice/setup/setting_up.js";
 import { plants_for, portions_for } from "../../advice/setup/setting_up_life.js";
 import { constants, table } from "../../calc/tables.js";
-import { contracts, records } from "../../contracts.js";
+import { input_of, record_field } from "../../contracts.js";
 import { number, short, t } from "../../i18n/words.js";
 import { measured, temperature_said } from "../words/figures.js";
 import { Calculated } from "../contract/calculated.js";
@@ -21,8 +21,8 @@ export function WarmthStep({ tank }) {
   const { raw, said, set, save, problem } = use_step(tank, "warmth");
   const heat = asked("heater_power", heater_input(tank, said));
   const light = asked("light_dose", light_input(said));
-  const filter = records().tank.fields.find((/** @type {any} */ one) => one.name === "filter");
-  const ppfd = contracts().light_dose.inputs[0];
+  const filter = record_field("tank", "filter");
+  const ppfd = input_of("light_dose", "ppfd_umol_m2_s");
   return html`
     <${SetupStep} step="warmth" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
       skip=${() => void save("skipped")}
@@ -45,7 +45,7 @@ export function WarmthStep({ tank }) {
         <${ChoiceTiles} label=${t("setup.light_band")} name="light"
           choices=${["low", "medium", "high"].map((value) => ({ value, label: t(`setup.light_${value}`) }))}
           value=${raw.light} on_value=${(/** @type {string} */ band) => set({ light: band, ppfd_umol_m2_s: "" })} />
-        <${StepRow} label=${contracts().light_dose.inputs[1].label} unit="h" step=${0.5} max=${24}
+        <${StepRow} label=${input_of("light_dose", "hours").label} unit="h" step=${0.5} max=${24}
           value=${Number(raw.hours)} on_value=${(/** @type {number} */ hours) => set({ hours })} />
         <${FigureRows} specs=${[{ ...ppfd, label: t("setup.light_measured") }]} raw=${raw} on_raw=${set}
           wrong=${light.errors} />
@@ -70,7 +70,7 @@ const SHOWN = 8;
 /** @param {{tank: any}} props */
 export function PlantsStep({ tank }) {
   const { raw, said, set, save, problem } = use_step(tank, "plants");
-  const planting = records().tank.fields.find((/** @type {any} */ one) => one.name === "planting");
+  const planting = record_field("tank", "planting");
   const practice = constants("planting_practice");
   const wanted = portions_for(tank.measures, raw.planting);
   const warmth = said_at(tank, "warmth");

@@ -8,7 +8,7 @@ import { limit_input, maturity_of, suggested, together_input, unweighed } from "
 import { marks_of } from "../../figures/number_text.js";
 import { result_rows } from "../../bench/result.js";
 import { table } from "../../calc/tables.js";
-import { contracts } from "../../contracts.js";
+import { choice_label, contracts, entry_field, entry_fields, output_of } from "../../contracts.js";
 import { chosen, number, short, t } from "../../i18n/words.js";
 import { measured, temperature_said } from "../words/figures.js";
 import { Calculated } from "../contract/calculated.js";
@@ -128,12 +128,10 @@ const WATER = /** @type {[string, string, number][]} */ ([
 /** The verdict, and each finding in the contract's words. @param {{answer: any}} props */
 function Together({ answer }) {
   if (!answer) return null;
-  const { outputs } = contracts().compatibility;
-  const words = (/** @type {any} */ spec, /** @type {string} */ value) =>
-    spec.choices.find((/** @type {any} */ one) => one.value === value).label;
-  const { fields } = outputs.find((/** @type {any} */ one) => one.name === "findings").item;
+  const verdict = output_of("compatibility", "verdict");
+  const findings = output_of("compatibility", "findings");
   return html`
-    <section class="section"><h2>${outputs[0].label}: ${words(outputs[0], answer.verdict)}</h2>
+    <section class="section"><h2>${verdict.label}: ${choice_label(verdict, answer.verdict)}</h2>
       <p>${WATER.flatMap(([of, unit, places]) =>
         answer[`${of}_low${unit}`] === undefined
           ? []
@@ -146,7 +144,7 @@ function Together({ answer }) {
       ).join("\u00a0· ")}</p>
       <ul class="why">${answer.findings.map(
         (/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>
-        ${finding_said(one, fields, words(fields[0], one.kind))}</li>`,
+        ${finding_said(one, choice_label(entry_field(findings, "kind"), one.kind))}</li>`,
       )}</ul>
     </section>`;
 }
@@ -154,12 +152,12 @@ function Together({ answer }) {
 /**
  * Who, what, and the figures that speak of it.
  * @param {any} found
- * @param {any[]} fields of a finding
  * @param {string} what
  */
-function finding_said(found, fields, what) {
+function finding_said(found, what) {
   const who = [found.a, found.b].filter(Boolean).join(" – ");
-  const rows = result_rows({ outputs: fields.filter(({ type }) => type !== "text") }, found, {
+  const outputs = entry_fields(output_of("compatibility", "findings")).filter(({ type }) => type !== "text");
+  const rows = result_rows({ outputs }, found, {
     system: measures.value,
     marks: marks_of(chosen()),
   });

@@ -1,6 +1,6 @@
 /** An event of the timeline in words: what it is called, and a line for each thing it says. */
 import { LIFE_PAGE } from "../../advice/life/life_writes.js";
-import { records } from "../../contracts.js";
+import { choice_label, find_field, kind_of, records } from "../../contracts.js";
 import { t, when } from "../../i18n/words.js";
 import { dose_said, figure, grams_said, litres_said, parameter_name } from "./figures.js";
 import { life_said } from "./life_said.js";
@@ -85,7 +85,4 @@ function closed_said({ task, skipped }) {
 }
 
 /** What is chosen in a field, in its words. @param {any} one @param {string} name */
-const choice_said = (one, name) =>
-  records()
-    [one.kind].fields.find((/** @type {any} */ field) => field.name === name)
-    .choices.find((/** @type {any} */ choice) => choice.value === one[name])?.label ?? one[name];
+const choice_said = (one, name) => choice_label(find_field(kind_of(one.kind).fields, name), one[name]);

@@ -1,7 +1,7 @@
 /**
  * Figures as they are said, none parted from its unit: a reading as its kit wrote it and as nitrogen, doses, litres.
  */
-import { records } from "../../contracts.js";
+import { choice_label, record_field } from "../../contracts.js";
 import { HARDNESS, in_degrees } from "../../advice/hardness.js";
 import { SPECIES, both_ways } from "../../advice/level.js";
 import { number, short, t } from "../../i18n/words.js";
@@ -11,10 +11,7 @@ import { shown_in } from "../state/measures.js";
 const ION = { nh4: "NH₄", no2: "NO₂", no3: "NO₃" };
 
 /** @param {string} parameter */
-export const parameter_name = (parameter) =>
-  records()
-    .reading.fields.find((/** @type {any} */ field) => field.name === "parameter")
-    .choices.find((/** @type {any} */ one) => one.value === parameter).label;
+export const parameter_name = (parameter) => choice_label(record_field("reading", "parameter"), parameter);
 
 /** "as NH₄" or "as N"; nothing for what has no such choice. @param {string} parameter @param {string} [basis] */
 export function read_as(parameter, basis) {

@@ -1,7 +1,8 @@
 /** Animals and plants in words: how many of what, and what happened to them. */
+import { choice_label, find_field, kind_of } from "../../contracts.js";
 import { name_of } from "../../advice/life/stock.js";
 import { short, t } from "../../i18n/words.js";
-import { field_of, tank_name } from "../life_entry.js";
+import { tank_name } from "../life_entry.js";
 import { amount_said, cause_said } from "./tile_words.js";
 
 /** "6 × zebra danio". @param {string} species @param {number} count */
@@ -22,8 +23,6 @@ export function life_said(one) {
   if (one.change === "move_out" && one.other_tank) return t("life.moved_to", parts);
   if (one.change === "move_in" && one.other_tank) return t("life.moved_from", parts);
   if (one.change === "death" && parts.cause) return t("life.died_of", parts);
-  const { label } = field_of(one.kind, "change").choices.find(
-    (/** @type {any} */ choice) => choice.value === one.change,
-  ) ?? { label: one.change };
-  return t("life.happened", { what, happened: label });
+  const happened = choice_label(find_field(kind_of(one.kind).fields, "change"), one.change);
+  return t("life.happened", { what, happened });
 }

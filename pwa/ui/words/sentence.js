@@ -1,6 +1,6 @@
 /** The one sentence of a tank and its reasons, put into words: the only place that renders an advice. */
 import { html } from "../../vendor/preact.js";
-import { contracts } from "../../contracts.js";
+import { choice_label, output_of } from "../../contracts.js";
 import { clock, number, short, t, weekday, when } from "../../i18n/words.js";
 import { chance_said } from "./chance.js";
 import { dose_said, litres_said, nitrogen, parameter_name, temperature_said } from "./figures.js";
@@ -61,10 +61,7 @@ function change_instead({ act, litres = 0, dose }) {
 }
 
 /** What `change_plan` advises besides, in its contract's words. @param {string} code */
-const besides_said = (code) =>
-  contracts()
-    .change_plan.outputs.find((/** @type {any} */ one) => one.name === "advice")
-    .item.choices.find((/** @type {any} */ one) => one.value === code).label;
+const besides_said = (code) => choice_label(output_of("change_plan", "advice"), code);
 
 /** @param {{advice: import("../../advice/today.js").Advice, now: number}} props */
 export const Sentence = ({ advice, now }) => {

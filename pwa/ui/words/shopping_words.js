@@ -1,5 +1,5 @@
 /** What to buy, in words. */
-import { contracts, records } from "../../contracts.js";
+import { choice_label, entry_field, input_of, record_field } from "../../contracts.js";
 import { number, short, t } from "../../i18n/words.js";
 import { dose_said, litres_said, parameter_name } from "./figures.js";
 import { plant_name } from "../setup/setup_plants.js";
@@ -17,10 +17,7 @@ const SAID = {
   material: (value) => substrate_material(value),
   litres: (value) => whole(litres_said(value)),
   kg: (value) => whole(`${short(value, 1)} kg`),
-  filter: (value) =>
-    records()
-      .tank.fields.find((/** @type {any} */ one) => one.name === "filter")
-      .choices.find((/** @type {any} */ one) => one.value === value).label,
+  filter: (value) => choice_label(record_field("tank", "filter"), value),
   pack: (value, { pack_unit }) => whole(`${short(value, 1)} ${pack_unit}`),
   kind: (value) => t(`setup.of_${value}`),
   watts: (value) => whole(`${number(value, 0)} W`),
@@ -39,8 +36,4 @@ const whole = (text) => text.replaceAll(" ", "\u00a0");
 export const whole_kg = (kg) => whole(`${number(kg, 0)} kg`);
 
 /** @param {string} value */
-const substrate_material = (value) =>
-  contracts()
-    .substrate.inputs.find((/** @type {any} */ one) => one.name === "layers")
-    .item.fields.find((/** @type {any} */ one) => one.name === "material")
-    .choices.find((/** @type {any} */ one) => one.value === value).label;
+const substrate_material = (value) => choice_label(entry_field(input_of("substrate", "layers"), "material"), value);

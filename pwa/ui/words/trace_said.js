@@ -1,7 +1,8 @@
 /** One thing that two tanks shared, in words and with its sign. */
+import { choice_label, record_field } from "../../contracts.js";
 import { name_of } from "../../advice/life/stock.js";
 import { t } from "../../i18n/words.js";
-import { field_of, tank_name } from "../life_entry.js";
+import { tank_name } from "../life_entry.js";
 
 /** @type {Record<import("../../advice/life/trace.js").Way, string>} */
 export const ICON_OF = { water: "water", plants: "plants", animals: "stock", tool: "tool" };
@@ -13,7 +14,6 @@ export const shared_said = (link) =>
 /** @param {import("../../advice/life/trace.js").Shared} link */
 export function what_said({ way, what }) {
   if (way === "water") return t("trace.water");
-  if (way === "tool")
-    return field_of("shared_tool", "tool").choices.find((/** @type {any} */ one) => one.value === what)?.label ?? what;
+  if (way === "tool") return choice_label(record_field("shared_tool", "tool"), what);
   return name_of(way === "plants" ? "plants" : "species", what);
 }
