@@ -1,4 +1,4 @@
-"""Fixtures that every test may use."""
+"""Fixtures for all tests."""
 
 import sys
 from pathlib import Path

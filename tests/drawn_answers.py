@@ -1,4 +1,4 @@
-"""Inputs that get an answer, for contracts that refuse nearly all that is drawn from their fields alone."""
+"""Strategies of answerable inputs, for contracts that refuse nearly everything drawn from their fields alone."""
 
 from hypothesis import strategies as st
 from limnary.schema_files import read_folder
@@ -25,7 +25,7 @@ def salt_dose(spec: dict, value_of) -> st.SearchStrategy[dict]:
 
 
 def water_blend(spec: dict, value_of) -> st.SearchStrategy[dict]:
-    """Waters that all know what is wanted of the mixture."""
+    """Waters that all have the properties wanted of the mixture."""
     sources, target, litres = spec["inputs"]
     of_source = {field["name"]: value_of(field) for field in sources["item"]["fields"]}
     of_target = {field["name"]: value_of(field) for field in target["fields"]}
@@ -45,7 +45,7 @@ def water_blend(spec: dict, value_of) -> st.SearchStrategy[dict]:
 
 
 def of_animals(spec: dict, value_of) -> st.SearchStrategy[dict]:
-    """Animals that are each in the table or have a length, with whole mass laws and whole ranges."""
+    """Animals that are in the table or have a length, with complete mass laws and ranges."""
     needed = {field["name"]: value_of(field) for field in spec["inputs"] if field.get("required")}
     free = {field["name"]: value_of(field) for field in spec["inputs"] if not field.get("required")}
     return st.fixed_dictionaries(needed, optional=free).map(
@@ -54,7 +54,7 @@ def of_animals(spec: dict, value_of) -> st.SearchStrategy[dict]:
 
 
 def _whole(animal: dict) -> dict:
-    """The animal with what refuses it mended: a missing length, half a pair, a range turned round."""
+    """The animal with a missing length, half a pair or a reversed range corrected."""
     out = dict(animal)
     if out.get("species") not in read_folder("tables")["species"]["rows"]:
         out.setdefault("length_cm", 5.0)

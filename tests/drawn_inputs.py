@@ -1,4 +1,4 @@
-"""Hypothesis strategies made from a contract: any input that passes its checks, edges included."""
+"""Hypothesis strategies made from a contract: inputs that pass its checks, including the limits."""
 
 from drawn_answers import ANSWERABLE
 from hypothesis import strategies as st
@@ -39,7 +39,7 @@ def _obey(spec: dict, values: dict) -> st.SearchStrategy[dict]:
 def _value(spec: dict) -> st.SearchStrategy:
     kind = spec["type"]
     if kind == "number":
-        # Denormals and 1e-300 tell nothing about a tank; zero and the edges do.
+        # Denormals and 1e-300 say nothing about a tank; zero and the limits do.
         low, high = float(spec["min"]), float(spec["max"])
         usual = st.floats(low, high, allow_subnormal=False).map(lambda x: 0.0 if abs(x) < 1e-12 else x)
         usual = usual.filter(lambda x: low <= x <= high)

@@ -1,4 +1,4 @@
-"""A fish room for tests: the real app on a fresh folder, a clock that stands still, phones that speak to it."""
+"""A fish room for tests: the real app on a fresh folder, a clock that stands still, and phones."""
 
 import json
 from itertools import count
@@ -9,7 +9,7 @@ from limnary.config import Config
 from limnary.ids import uuid7
 from limnary.store import invites, people
 
-START_MS = 1_780_000_000_000  # 2026-05-28, any moment would do
+START_MS = 1_780_000_000_000  # 2026-05-28; the date does not matter
 # What each role may write: role, kind of record, the server's answer.
 WRITES = [
     ("viewer", "reading", "forbidden"),
@@ -33,7 +33,7 @@ class FishRoom:
         self.owner = self.phone("owner", "Ada")
 
     def secret(self, role: str, keeper: str | None = None, hours: float = 1) -> str:
-        """An invitation as the server's own terminal makes it."""
+        """The secret of an invitation, made as the server's terminal makes it."""
         with self.store.files.writing(self.store.files.people) as db:
             return invites.add_invite(db, self.id, role, hours, people.SERVER, self.at, keeper)["secret"]
 
@@ -44,7 +44,7 @@ class FishRoom:
         return phone
 
     def stranger(self) -> "Phone":
-        """Someone with a good key who was never in the room."""
+        """Someone with a valid key who was never in the room."""
         other = self.store.new_room("Another room")
         with self.store.files.writing(self.store.files.people) as db:
             secret = invites.add_invite(db, other["id"], "owner", 1, people.SERVER, self.at)["secret"]
@@ -57,7 +57,7 @@ class FishRoom:
 
 
 class Phone:
-    """One phone: a key, and calls."""
+    """One phone: its key, and calls to the API."""
 
     numbers = count(1)
 
@@ -73,7 +73,7 @@ class Phone:
         return answer.json
 
     def call(self, method: str, path: str, body: object = None, **more):
-        """One call below /api/v1; `{room}` in the path is the room's id."""
+        """One call below /api/v1; `{room}` in the path stands for the room's id."""
         headers = {**({"Authorization": f"Bearer {self.key}"} if self.key else {}), **more.pop("headers", {})}
         if body is not None:
             more |= {"data": json.dumps(body), "content_type": "application/json"}
@@ -81,7 +81,7 @@ class Phone:
         return self.client.open(f"/api/v1{path}", method=method, headers=headers, **more)
 
     def op(self, kind: str, fields: dict | None = None, type: str = "put", record: str | None = None, **more) -> dict:
-        """An op stamped a millisecond after the one before."""
+        """An op with a stamp one millisecond later than the one before."""
         n = next(self.numbers)
         stamp = f"{self.room.at + n:013d}-00000-{self.device}"
         made = {"op": uuid7(self.room.at + n), "kind": kind, "id": record or uuid7(self.room.at + n), "type": type}

@@ -4,7 +4,7 @@ from node_lines import NodeLines
 
 
 class RecurrencePhone(NodeLines):
-    """`expand` answers instants in ms, or {"bad": True} for a rule that the phone does not read."""
+    """`expand` answers instants in ms, or {"bad": True} for a rule that the phone does not support."""
 
     def __init__(self):
         super().__init__("recurrence_lines.js")

@@ -26,7 +26,7 @@ class RealServer:
         env = {**os.environ, "PYTHONPATH": str(ROOT / "server"), "LIMNARY_DATA": str(self.folder)}
         command = [sys.executable, "-m", "limnary.cli", "serve", "--port", str(self.port), *self.options]
         with self.log.open("ab") as out:
-            # A group of its own, so that a kill takes the worker too, as a power cut would.
+            # Its own process group, so that a kill also ends the worker, as a power cut would.
             self.process = subprocess.Popen(command, env=env, stdout=out, stderr=out, start_new_session=True)
         self._wait()
         return self
@@ -36,12 +36,12 @@ class RealServer:
         return self.log.read_text("utf-8")
 
     def kill(self) -> None:
-        """SIGKILL, the whole group."""
+        """Send SIGKILL to the whole process group."""
         os.killpg(self.process.pid, signal.SIGKILL)
         self.process.wait()
 
     def stop(self) -> int:
-        """SIGTERM, and the exit code."""
+        """Send SIGTERM; return the exit code."""
         if self.process.poll() is None:
             self.process.terminate()
         try:

@@ -1,4 +1,4 @@
-"""The calendar file of the phone and of the server hold the same events; a library of RFC 5545 reads both."""
+"""The calendar files of phone and server hold the same events; an RFC 5545 library reads both."""
 
 import json
 import subprocess
@@ -57,7 +57,7 @@ def written() -> str:
 
 
 def said(calendar: Calendar) -> dict[str, tuple]:
-    """What each event says."""
+    """The content of each event, by its id."""
     return {
         str(one["uid"]): (
             str(one["summary"]),

@@ -1,4 +1,4 @@
-"""No calculation without contract, Python twin, JavaScript twin, vectors, provenance and an outside check."""
+"""Every calculation has a contract, a Python twin, a JavaScript twin, vectors, provenance and an outside check."""
 
 import json
 import re
@@ -59,7 +59,7 @@ def test_record_kind_is_whole(name):
 
 @pytest.mark.parametrize("name", sorted(read_folder("records")))
 def test_a_time_of_a_record_is_one_that_every_clock_can_show(name):
-    """A day that never comes stopped the calendar of the server and every page of the phone that showed it."""
+    """A date that does not exist would stop the server's calendar and every page of the phone that shows it."""
     times = [
         field["pattern"] for field in read_folder("records")[name]["fields"] if field.get("pattern", "").endswith("Z")
     ]

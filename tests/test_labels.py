@@ -1,4 +1,4 @@
-"""Labels: what a camera reads off them, the phone's and the server's, by a decoder that neither uses (zxing-cpp)."""
+"""Labels of phone and server, read by a decoder that neither of them uses (zxing-cpp)."""
 
 import json
 import re
@@ -19,7 +19,7 @@ RUN = re.compile(r"M(\d+) ([\d.]+)h(\d+)|m(-?\d+) (-?\d+)h(\d+)")
 
 
 def decoded(dark: set[tuple[int, int]], size: int) -> str:
-    """What a camera reads: dark modules on white, with the quiet zone around."""
+    """The text that a camera reads from dark modules on white, with the quiet zone around them."""
     side = (size + 2 * QUIET) * PIXELS
     picture = Image.new("L", (side, side), 255)
     for column, row in dark:

@@ -1,4 +1,4 @@
-"""Limits, salts and hardness scales: every value says its unit and where it comes from."""
+"""Limits, salts and hardness scales: every value has a unit and a source."""
 
 import pytest
 from limnary.contracts import contracts

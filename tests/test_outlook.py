@@ -1,4 +1,4 @@
-"""The outlook's manners: the prior called that, wide bands said, doubt out loud, nothing dropped, resumable."""
+"""The outlook's behaviour: it names a mere prior, wide bands and doubts, drops no record, and can be resumed."""
 
 import itertools
 
@@ -79,7 +79,7 @@ FIRST = [reading(0, "total_ammonia", 0.5), reading(0, "nitrite", 0.25)]
 
 
 def test_a_first_reading_is_where_the_belief_begins():
-    """A tank only just written down may have any past: no reading contradicts a guess."""
+    """A tank that has just been entered may have any past, so a first reading is not doubted."""
     for value in (0.25, 1, 4):
         answer = run("outlook", {"tank": TANK, "now_h": 0, "readings": [reading(0, "total_ammonia", value)]})
         low, high = interval(value / 1.288, [step / 1.288 for step in STEPS], 0.25 / 1.288, 0.083)
@@ -139,7 +139,7 @@ def test_a_smaller_risk_and_a_later_test_take_more_water():
 
 
 def test_chloramine_in_the_new_water_counts():
-    """Water that brings 1 mg N/L makes a change against ammonia useless, and the plan does not ask for it."""
+    """Water that brings 1 mg N/L makes a change against ammonia useless, so the plan does not ask for one."""
     tank = {**TANK, "ph": 8.2, "feed_g_day": 0.1}
     asked = {"tank": tank, "now_h": 72, "readings": [reading(3, "total_ammonia", 0.5)]}
     clean = run("change_plan", asked)
@@ -161,7 +161,7 @@ def test_when_no_change_is_enough_it_says_what_then():
 
 
 def test_half_the_food_is_asked_for_before_most_of_the_water_where_food_is_the_cause():
-    """0.55 of the water with the usual food, 0.43 with half of it. Where little water is enough, no meal is changed."""
+    """0.55 of the water with the usual food, 0.43 with half of it. If little water is enough, the food stays."""
     asked = {"tank": {**TANK, "ph": 8.0, "feed_g_day": 1.2}, "now_h": 96}
     asked["readings"] = [
         {"at_h": 24 * day, "parameter": p, "value": v}
@@ -222,7 +222,7 @@ def test_more_food_growing_bacteria_and_warmth_show_in_headroom():
 
 
 def test_carbonate_hardness_counts_from_where_it_was_measured():
-    """At 1.4 °dKH, 0.5 mmol/L, the bacteria grow half as fast as with plenty (ASM2d, Henze et al. 2000)."""
+    """At 1.4 °dKH (0.5 mmol/L) the bacteria grow half as fast as with ample alkalinity (ASM2d, Henze et al. 2000)."""
     c = k.settings()
     growth = [k.conditions(c, 20.0, 7.0, kh)[0] for kh in (1.4, None)]
     assert growth[0] == pytest.approx(growth[1] / 2)
@@ -299,7 +299,7 @@ def test_any_reading_leaves_a_proper_belief(parameter, value, stepped):
 
 @given(st.lists(st.integers(0, 400).map(lambda quarter: quarter / 4), min_size=2, max_size=9, unique=True), st.data())
 def test_a_kit_leaves_no_gap_between_its_steps(steps, data):
-    """Every true value lies in exactly one step's interval."""
+    """Every true value is in exactly one step's interval."""
     truth = data.draw(st.floats(0, 200))
     bounds = [interval(step, steps, 0.1, 0.1) for step in steps]
     inside = [(low is None or truth >= low) and (high is None or truth < high) for low, high in bounds]
@@ -308,7 +308,7 @@ def test_a_kit_leaves_no_gap_between_its_steps(steps, data):
 
 @pytest.mark.parametrize("now_h", [0.44228388888888887, 0.24461527777777778, 24.001])
 def test_the_look_ahead_ends_where_steps_add_up_a_hair_short_of_it(monkeypatch, now_h):
-    """0.442... + 240 steps of 12 h is less than 0.442... + 2880 h in doubles: no step of nothing may be waited for."""
+    """In doubles 0.442... + 240 steps of 12 h is less than 0.442... + 2880 h: the loop must end there all the same."""
     steps = itertools.count(1)
 
     def counted(*arguments):
@@ -348,7 +348,7 @@ def test_the_unknowns_wander_once_at_each_half_day_wherever_one_stops(stop_h):
 
 @pytest.mark.parametrize("most", [0.575, 0.725])
 def test_the_smallest_change_is_found_below_any_most(most):
-    """A most between two hundredths must not hide the hundredth below it: round() hides it, half to even or up."""
+    """A maximum between two hundredths must not hide the hundredth below it, as rounding the maximum would."""
     nitrite = {0.575: 0.2, 0.725: 0.3}[most]
     readings = [{"at_h": 47, "parameter": "nitrite", "value": nitrite, "basis": "n"}]
     plan = run("change_plan", {"tank": TANK, "now_h": 48, "readings": readings, "max_fraction": most})

@@ -1,4 +1,4 @@
-"""Python and JavaScript say the same days of any rule; times on the wall stand still when clocks change."""
+"""Python and JavaScript give the same times for any rule; local times stay the same when clocks change."""
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -8,7 +8,7 @@ from limnary.recurrence import WEEKDAYS, BadRule, occurrences, parse_rule
 from recurrence_phone import RecurrencePhone
 
 DAY_MS = 86_400_000
-# Changes of clocks at different hours, half-hour zones, a half-hour change, none, and the southern half.
+# Clock changes at different hours, half-hour zones, a half-hour change, no change, the southern hemisphere.
 ZONES = (
     "Europe/Berlin", "America/New_York", "America/St_Johns", "Asia/Kolkata", "Australia/Lord_Howe",
     "America/Santiago", "Pacific/Auckland", "Africa/Nairobi", "UTC", None,
@@ -28,7 +28,7 @@ def _listed(values, most=3):
 
 @st.composite
 def rules(draw):
-    """Rules of the kinds that are read, and some that are not."""
+    """Rules of the supported kinds, and some that are not supported."""
     freq = draw(st.sampled_from(["DAILY", "WEEKLY", "MONTHLY", "YEARLY"]))
     parts = [f"FREQ={freq}"]
     if draw(st.booleans()):
@@ -78,7 +78,7 @@ def test_twins_agree(phone, rule, start_ms, zone, from_days, days):
         # A weekly task at 08:00 in Berlin, over both changes of clocks.
         ("FREQ=WEEKLY", "2026-03-21T07:00:00Z", "Europe/Berlin", ["03-21T07:00", "03-28T07:00", "04-04T06:00"]),
         ("FREQ=WEEKLY", "2026-10-17T06:00:00Z", "Europe/Berlin", ["10-17T06:00", "10-24T06:00", "10-31T07:00"]),
-        # 02:30 is skipped on 29 March and read with the offset before; on 25 October it comes twice and is the first.
+        # 02:30 is skipped on 29 March and read with the offset before; on 25 October it occurs twice, the first counts.
         ("FREQ=DAILY;COUNT=3", "2026-03-28T01:30:00Z", "Europe/Berlin", ["03-28T01:30", "03-29T01:30", "03-30T00:30"]),
         ("FREQ=DAILY;COUNT=3", "2026-10-24T00:30:00Z", "Europe/Berlin", ["10-24T00:30", "10-25T00:30", "10-26T01:30"]),
         # Midnight does not exist in Santiago when clocks change.

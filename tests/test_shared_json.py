@@ -1,4 +1,4 @@
-"""No shared JSON file says a key twice, where the second would silently win; no source stands there unnamed."""
+"""No shared JSON file has a key twice, where the second would silently win; every source that it has is named."""
 
 import json
 from collections import Counter

@@ -1,4 +1,4 @@
-"""The species and plants tables: every row whole, every value in its range, every column with its provenance."""
+"""The species and plants tables: complete rows, values in range, provenance for every column."""
 
 import pytest
 from limnary.schema_files import read_folder
@@ -11,7 +11,7 @@ LIMITS = {"temperature_c": (3, 35), "ph": (4, 9.5), "gh_dgh": (0, 40)}
 
 
 def explanations():
-    """Every place where these tables explain a value: (where, explanation)."""
+    """Every explanation of a value in these tables: (where, explanation)."""
     for name, table, groups in (
         ("species", SPECIES, ("columns", "mass_laws", "shape_columns", "invertebrate_columns", "family_columns")),
         ("plants", PLANTS, ("columns", "classes")),
@@ -90,7 +90,7 @@ def test_plant_classes_rise():
 
 
 def test_every_place_asks_for_animals_alike():
-    """The fields that describe an animal are the same wherever animals are asked for."""
+    """The fields that describe an animal are the same in every contract that takes animals."""
     asked = {
         name: next(field for field in spec["inputs"] if field["name"] == "animals")["item"]["fields"]
         for name, spec in read_folder("calc").items()
@@ -102,7 +102,7 @@ def test_every_place_asks_for_animals_alike():
 
 
 def test_choices_are_the_classes_of_the_tables():
-    """A choice of a contract that a table gives figures to offers exactly the table's classes, in its words."""
+    """A choice that a table has figures for offers exactly the table's classes, in its words."""
     offered = {}
     for spec in read_folder("calc").values():
         offered |= {

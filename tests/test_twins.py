@@ -19,8 +19,8 @@ def phone():
     made.close()
 
 
-# A contract whose answer is a simulation states its own agreement (`twin_tolerance`) or a smaller
-# number of draws (`twin_draws`) with the reason beside it.
+# A contract whose answer is a simulation states its own tolerance (`twin_tolerance`) or a smaller
+# number of draws (`twin_draws`), with the reason.
 @pytest.mark.parametrize("name", sorted(contracts()))
 def test_twins_agree(name, phone):
     spec = contracts()[name]

@@ -1,4 +1,4 @@
-"""The shared vectors, run by the server's calculations. tests/js/vectors.test.js runs the same on the phone's."""
+"""The shared vectors, run by the server's calculations; tests/js/vectors.test.js runs them by the phone's."""
 
 import pytest
 from limnary.contracts import InvalidInput, contracts, run
@@ -22,7 +22,7 @@ def test_vector(name, case):
 
 
 def agrees(got, expected, tolerance, path):
-    """Expected is a subset of got; numbers within the tolerance, all else equal."""
+    """Assert that `expected` is a subset of `got`: numbers within the tolerance, everything else equal."""
     if isinstance(expected, int | float) and not isinstance(expected, bool):
         room = tolerance.get("absolute", 0) + tolerance.get("relative", 0) * abs(expected)
         assert abs(got - expected) <= room, f"{path}: {got} is not {expected} ± {room}"

@@ -1,4 +1,4 @@
-"""The belief on the independent virtual tank, a small run; `python -m tests.virtual_tank` does the full one."""
+"""A small run of the belief on the independent virtual tank; `python -m tests.virtual_tank` is the full one."""
 
 import re
 from pathlib import Path
@@ -27,7 +27,7 @@ def test_next_day_forecast_beats_the_last_reading():
 
 @pytest.mark.parametrize(("stocking", "water"), [("light", 1.8), ("heavy", 3.0)])
 def test_the_plan_keeps_tanks_under_the_limits(stocking, water):
-    # a dozen tanks scatter widely: the full run holds the real figures
+    # a dozen tanks scatter widely: the real figures come from the full run
     rule = closed_loop(12, SEED, stocking, "usual", LIMITS)
     plan = closed_loop(12, SEED, stocking, "plan", LIMITS)
     assert plan["over"] <= rule["over"] / 3

@@ -1,4 +1,4 @@
-"""The wheel carries the app and the shared schema, answers from them, and carries nothing of the workshop."""
+"""The wheel contains the app and the shared schema, answers from them, and contains no tests or server pages."""
 
 import json
 import os

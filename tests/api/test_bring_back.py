@@ -1,4 +1,4 @@
-"""After a restore: rows that phones still hold come back, and a write that was moved back keeps its earlier place."""
+"""After a restore: rows that phones still hold come back, and a clamped write keeps its earlier place."""
 
 import hashlib
 
@@ -44,7 +44,7 @@ def room(fish_room, tmp_path):
 
 
 def future(room, op: dict, ms: int = 5 * DAY) -> dict:
-    """The op as a phone with a clock days ahead writes it."""
+    """The op as written by a phone whose clock is days ahead."""
     return {**op, "stamp": f"{room.house.at + ms:013d}-00000-{op['stamp'][20:]}"}
 
 
@@ -222,7 +222,7 @@ def test_stamps_of_a_server_whose_clock_ran_ahead_are_moved_back_once_and_in_the
 
 
 def moved_and_edited(room):
-    """Ben writes with a clock days ahead; Cleo sees it where the server took it, and edits it."""
+    """Ben writes with a clock days ahead; Cleo sees the write at its clamped place and edits it."""
     tank = room.ben.tank(name="First")
     ahead = future(room, room.ben.op("tank", {"name": "Ahead"}, record=tank["id"]))
     (_, taken) = room.ben.results(tank, ahead)
@@ -243,7 +243,7 @@ def test_an_edit_beats_what_its_author_had_seen_though_the_server_forgot_where_t
     room.restore()
     steps = {
         "the write": lambda: room.ben.results(tank, ahead),
-        # Another phone's row speaks for Cleo's edit.
+        # Another phone's row carries Cleo's edit.
         "the edit": lambda: room.results(room.dot, row),
         "the row": lambda: room.cleo.results(tank, edit),
     }
@@ -292,7 +292,7 @@ def test_a_write_that_is_no_more_in_the_future_when_it_comes_again(room):
     room.house.at += 6 * DAY
     (_, again) = room.ben.results(tank, ahead)
     assert again["stamp"] == ahead["stamp"], "by now it is taken as it is"
-    # A phone that saw it only there knows nothing of the earlier place, and loses its author.
+    # A phone that saw the write only at this later place does not know the earlier one, so its edit can lose.
     late = room.dot.rows()[tank["id"]]
     room.restore()
     room.results(room.dot, late)

@@ -1,4 +1,4 @@
-"""The calendar of a room's tasks: what a calendar program reads, who may have it, and that no log holds its key."""
+"""The calendar of a room's tasks: what a calendar program reads, who gets it, and that no log holds its key."""
 
 import re
 import urllib.request
@@ -57,7 +57,7 @@ def test_what_a_calendar_program_reads(fish_room):
     long = "Comma, semi;colon, ümlaut and a long line that has to be folded after so many octets"
     assert set(found) == {"Reed pool: Wipe the glass", "Until a day", "Once, here", "Strange", long}
     wipe = found["Reed pool: Wipe the glass"]
-    # The start is the first Saturday, at 08:00 of that place; the rule and its clock are the file's own.
+    # The start is the first Saturday at 08:00 local time; the file itself holds the rule and the zone.
     assert wipe["dtstart"].dt == datetime(2026, 10, 17, 8, tzinfo=BERLIN)
     assert wipe["dtstart"].params["TZID"] == "Europe/Berlin"
     assert wipe["rrule"].to_ical() == b"FREQ=WEEKLY;BYDAY=SA"

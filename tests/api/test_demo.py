@@ -1,4 +1,4 @@
-"""The invented fish room: passes its own contracts, hangs together, ends today, and is made once."""
+"""The invented fish room: passes its own contracts, is consistent, ends today, and is made once."""
 
 import json
 import struct

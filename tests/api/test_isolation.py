@@ -1,4 +1,4 @@
-"""Who gets in where: for every address and every kind of caller, the answer that is expected."""
+"""Who has access to what: the expected status for every address and every kind of caller."""
 
 import hashlib
 
@@ -14,7 +14,7 @@ def row(*statuses: int) -> dict[str, int]:
     return dict(zip(WHO, statuses, strict=True))
 
 
-# The stranger has a good key and owns another room: a room one was never in does not exist (404).
+# The stranger has a valid key and owns another room. For them a room they were never in does not exist (404).
 MEMBERS = row(401, 404, 401, 410, 200, 200, 200, 200)
 OWNERS = row(401, 404, 401, 410, 403, 403, 403, 200)
 WRITERS = row(401, 404, 401, 410, 403, 201, 201, 201)
@@ -23,14 +23,14 @@ OPEN = row(200, 200, 200, 200, 200, 200, 200, 200)
 
 
 def with_status(table: dict[str, int], status: int) -> dict[str, int]:
-    """The same table with another good answer than 200."""
+    """The same table with another status than 200 for success."""
     return {who: status if code == 200 else code for who, code in table.items()}
 
 
 TABLE = {
     ("GET", "/api/v1/rooms/<room>/pull"): MEMBERS,
-    ("POST", "/api/v1/rooms/<room>/push"): MEMBERS,  # what the role may not write is refused op by op, below
-    ("POST", "/api/v1/rooms/<room>/bring-back"): MEMBERS,  # and row by row
+    ("POST", "/api/v1/rooms/<room>/push"): MEMBERS,  # an op that the role may not write is refused by itself, see below
+    ("POST", "/api/v1/rooms/<room>/bring-back"): MEMBERS,  # and so is a row
     ("GET", "/api/v1/rooms/<room>/people"): MEMBERS,
     ("GET", "/api/v1/rooms/<room>/export"): MEMBERS,
     ("GET", "/api/v1/rooms/<room>/blobs/<sha256>"): MEMBERS,
@@ -44,13 +44,13 @@ TABLE = {
     ("GET", "/api/v1/rooms/<room>/calendar"): MEMBERS,
     ("POST", "/api/v1/rooms/<room>/calendar"): with_status(MEMBERS, 201),
     ("DELETE", "/api/v1/rooms/<room>/calendar"): with_status(MEMBERS, 204),
-    # A phone's key opens no calendar: that has a key of its own, in test_calendar.py.
+    # A phone's key does not open the calendar, which has its own key: see test_calendar.py.
     ("GET", "/api/v1/calendar.ics"): row(404, 404, 404, 404, 404, 404, 404, 404),
-    # Someone whose membership ended shares no room with the phone any more.
+    # Someone whose membership has ended no longer shares a room with the phone.
     ("DELETE", "/api/v1/devices/<phone>"): {**with_status(OWNERS, 204), "ended": 404},
     ("GET", "/api/v1/me"): KNOWN,
     ("POST", "/api/v1/rooms"): with_status(KNOWN, 201),
-    # A key that was revoked may not pass as no key at all.
+    # A revoked key must not count as no key.
     ("POST", "/api/v1/join"): {**with_status(OPEN, 201), "revoked": 401},
     ("GET", "/api/v1/calc"): OPEN,
     ("GET", "/api/v1/calc/<name>"): OPEN,

@@ -1,4 +1,4 @@
-"""The home network's own authority: home addresses only, renewed in time, kept private."""
+"""The authority for the home network: signs home addresses only, is renewed in time, stays private."""
 
 from datetime import UTC, datetime, timedelta
 

@@ -1,4 +1,4 @@
-"""The API's description is valid OpenAPI 3.1, covers every route, and the server keeps what it says."""
+"""The API's description is valid OpenAPI 3.1, covers every route, and the server answers as it says."""
 
 import pytest
 import schemathesis
@@ -56,7 +56,7 @@ def test_the_server_keeps_to_its_description(label, fish_room):
     def keeps(case):
         # The test transport asks for gzip but does not unpack it.
         headers = {"Authorization": f"Bearer {fish_room.owner.key}", "Accept-Encoding": "identity"}
-        # Contracts also hold rules between fields and refusals, which a JSON Schema of each field cannot tell.
+        # Contracts also have rules between fields and refusals, which a JSON Schema of each field cannot express.
         case.call_and_validate(headers=headers, excluded_checks=[positive_data_acceptance])
 
     keeps()

@@ -1,4 +1,4 @@
-"""Rooms, people, phones, invitations: single use, expiring, limited, revocable, and safe to repeat."""
+"""Rooms, people, phones and invitations, which are single-use, expiring, limited, revocable and safe to repeat."""
 
 import sqlite3
 
@@ -88,14 +88,14 @@ def test_wrong_secrets_are_limited(fish_room):
 
 
 def wrong_secret(room, forwarded: str) -> int:
-    """The answer to a wrong secret that reached the server with this `X-Forwarded-For`."""
+    """The status for a wrong secret that reaches the server with this `X-Forwarded-For`."""
     body = {"secret": "wrong-secret", "keeper_name": "Eve", "device_name": "x"}
     return Phone(room).call("POST", "/join", body, headers={"X-Forwarded-For": forwarded}).status_code
 
 
 def test_behind_a_proxy_attempts_are_counted_by_caller(tmp_path):
     room = FishRoom(tmp_path, proxies=1)
-    # What the caller wrote itself stands before what the proxy added.
+    # Addresses that the caller writes come before the one that the proxy adds.
     assert [wrong_secret(room, f"198.51.100.{n}, 203.0.113.5") for n in range(11)] == [404] * 10 + [429]
     assert wrong_secret(room, "203.0.113.6") == 404
     room.close()

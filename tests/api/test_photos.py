@@ -1,4 +1,4 @@
-"""Photos by their hash: idempotent, checked, bounded, never run as a page."""
+"""Photos by their hash: idempotent, checked, limited in size, never run as a page."""
 
 import hashlib
 

@@ -1,4 +1,4 @@
-"""The server as a person starts it: links, one server a folder, a plain word when it cannot, no secret in any log."""
+"""The server as a person starts it: links, one server per folder, plain words if it cannot, no secret in any log."""
 
 import json
 import os

@@ -1,4 +1,4 @@
-"""Push and pull by the protocol: once each, last writer by field, tombstones, paging, epochs."""
+"""Push and pull by the protocol: each op once, last writer wins by field, tombstones, paging, epochs."""
 
 import gzip
 import json
@@ -205,7 +205,7 @@ def test_paging_never_passes_an_unseen_row(fish_room):
         assert page["since"] == since
         assert page["next"] == (page["rows"][-1]["seq"] if page["rows"] else since)
         since = page["next"]
-        if turn < 3:  # rows that move while we page come again, later
+        if turn < 3:  # a row that changes while we page comes again on a later page
             phone.results(phone.op("tank", {"note": f"turn {turn}"}, record=tanks[turn]["id"]))
         if not page["more"]:
             break

@@ -2,7 +2,7 @@
 
 The same lines (every example and vector of every quick contract, repeated) go through `limnary calc --lines` and
 through Node's tests/js/calc_lines.js, both already started and warm. Rounds alternate, so that a busy machine slows
-both; the ratio is the median of the rounds' own ratios. Nothing is asserted: a figure for people, not a gate.
+both; the ratio is the median of the rounds' own ratios. It asserts nothing: the figure is for people to read.
 """
 
 import json
@@ -25,7 +25,7 @@ def lines() -> list[str]:
     requests = []
     for path in sorted((ROOT / "shared_schema/calc").glob("*.json")):
         spec = json.loads(path.read_text("utf-8"))
-        if "twin_draws" in spec:  # a simulation of seconds has a bench of its own
+        if "twin_draws" in spec:  # a simulation that takes seconds has its own benchmark
             continue
         vectors = json.loads((ROOT / "shared_schema/vectors" / path.name).read_text("utf-8"))
         cases = [*spec["examples"], *vectors["cases"]]

@@ -1,10 +1,10 @@
-"""How soon a phone says its forecast: `python tests/bench/forecast_page.py [ROUNDS]`.
+"""How soon a phone shows its forecast: `python tests/bench/forecast_page.py [ROUNDS]`.
 
-A tank with ninety days of daily tests (five readings each), feedings and weekly changes stands in a phone's own
-storage; its page, slowed four times by the DevTools protocol, is opened with nothing kept (followed anew), opened
-again (gone on from the stored belief), and given one more test. Told are the medians of opening -> first sentence ->
-the forecast's sentence, and the longest stretch in which a tap would have waited. The protocol does not slow workers:
-tests/bench/outlook_phone.py slows the belief itself. Nothing is asserted.
+A phone's own storage holds a tank with ninety days of daily tests (five readings each), feedings and weekly changes.
+The DevTools protocol slows its page four times. The page is opened without a stored belief, opened again with one, and
+given one more test. Printed are the medians from opening to the first sentence and to the forecast's sentence, and
+the longest time for which a tap would have waited. The protocol does not slow workers: tests/bench/outlook_phone.py
+slows the belief itself. It asserts nothing.
 """
 
 import statistics
@@ -23,7 +23,7 @@ from real_server import RealServer  # noqa: E402
 
 DAYS, SLOWER, TANK = 90, 4, "tank-of-the-bench"
 STEPS = [0, 0.25, 0.5, 1, 2, 4]
-# When the first sentence stood, when the forecast's did, and every stretch over 50 ms in which the page was busy.
+# Records when the first sentence and the forecast's sentence appear, and each time the page is busy for over 50 ms.
 WATCH = """() => {
   window.seen = { busy: 0 };
   new PerformanceObserver((list) => list.getEntries().forEach((one) => (seen.busy = Math.max(seen.busy, one.duration))))
@@ -76,7 +76,7 @@ def one_round(thumb: Thumb, found: dict[str, list[dict]], number: int) -> None:
 
 
 def diary(now: datetime, number: int) -> list:
-    """The tank and its ninety days; another start each round, so that no round is the one before."""
+    """The tank and its ninety days; each round starts at another time, so that no round repeats the one before."""
     started = now - timedelta(days=DAYS, minutes=number)
     about = {"name": "Bench tank", "water_l": 110, "temperature_c": 24, "ph": 7.3, "feed_g_day": 0.4}
     records = [["tank", TANK, {**about, "planting": "light", "seeded": "none", "started_at": stamp(started)}]]

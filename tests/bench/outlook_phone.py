@@ -1,10 +1,10 @@
-"""How long a phone thinks about one tank: `python tests/bench/outlook_phone.py [ROUNDS]`.
+"""How long a phone calculates for one tank: `python tests/bench/outlook_phone.py [ROUNDS]`.
 
 Ninety days of daily readings of ammonia and nitrite go to the app's worker (pwa/workers/outlook_worker.js) in Chromium.
 The DevTools protocol slows a page down but not its workers, so the same messages also go to the same file loaded by
-the slowed page itself. Told are the first answer, the answer after one new reading (gone on from the kept belief),
-and their ratio: the median of the rounds, beside a fixed piece of arithmetic on the same thread, which shows what the
-slowing really was. Nothing is asserted.
+the slowed page itself. Printed are the medians of the first answer, of the answer after one new reading (which
+continues from the kept belief), and of their ratio, beside a fixed calculation on the same thread, which shows how
+much the page was really slowed. It asserts nothing.
 """
 
 import os
@@ -23,7 +23,7 @@ DAYS = 90
 SLOWER = 4
 sys.path.insert(0, str(ROOT / "server"))
 
-# Both ways answer ask(message); the page way hands the worker file a `self` of its own.
+# Both ways answer ask(message); the page gives the worker file a `self` of its own.
 PAGE = """
 async ([shared, days, round, way]) => {
   const waiting = [];
@@ -78,7 +78,7 @@ async ([shared, days, round, way]) => {
 
 
 class Quiet(SimpleHTTPRequestHandler):
-    """Serves files without a word."""
+    """Serves files without logging."""
 
     def log_message(self, *_):
         pass
@@ -104,7 +104,7 @@ def main(rounds: int) -> None:
 
 
 def tell(way: str, rate: int, rounds: list[dict]) -> None:
-    """One block of figures."""
+    """Print one block of figures."""
     print(f"in the {way}, slowed {rate} times")
     for name in rounds[0]:
         spent = [found[name] for found in rounds]

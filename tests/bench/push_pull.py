@@ -1,9 +1,10 @@
-"""What sharing costs: `python tests/bench/push_pull.py [OPS] [ROUNDS]`, told as ratios; nothing is asserted.
+"""What sharing costs: `python tests/bench/push_pull.py [OPS] [ROUNDS]` prints ratios and asserts nothing.
 
-OPS readings (10,000 unless said otherwise) go through the real app in pushes of 500, once more as if the answers
-had been lost, are pulled, and after a restore are brought back as rows; each beside the same rows written and read
-by sqlite3 alone in one transaction. Then what an op costs in a room ten times as full, and how many ops a second
-several phones push at once into one room of a started server, beside one phone alone. Medians of ROUNDS (3).
+OPS readings (default 10,000) are pushed through the real app in batches of 500, pushed again as if the answers had
+been lost, pulled, and brought back as rows after a restore. Each step is compared with writing and reading the same
+rows by sqlite3 alone in one transaction. Then it measures the cost of an op in a room ten times as full, and how many
+ops per second several phones push at once into one room of a running server, compared with one phone alone. Medians
+of ROUNDS (default 3).
 """
 
 import http.client
@@ -29,14 +30,14 @@ PUSHES = 6
 
 
 def timed(work: Callable) -> float:
-    """Seconds that it takes."""
+    """Seconds that `work` takes."""
     began = time.perf_counter()
     work()
     return time.perf_counter() - began
 
 
 def sqlite_alone(folder: Path, ops: list[dict]) -> dict[str, float]:
-    """Seconds to write and to read the same rows without anything around them."""
+    """Seconds to write and to read the same rows by sqlite3 alone."""
     db = sqlite3.connect(folder / "alone.sqlite")
     db.execute("PRAGMA journal_mode=WAL")
     db.execute("PRAGMA synchronous=FULL")
@@ -88,7 +89,7 @@ def one_room(folder: Path, count: int) -> dict[str, float]:
 
 
 def several_phones(folder: Path, phones: int) -> float:
-    """Ops a second that so many phones push at once into one room of a real server."""
+    """Ops per second that `phones` phones push at once into one room of a real server."""
     room = FishRoom(folder)
     room.at = int(time.time() * 1000)
     pushers = [room.phone("keeper", f"K{n}") for n in range(phones)]

@@ -1,9 +1,9 @@
-"""What years of keeping cost a phone: `python tests/bench/years_page.py [TANKS] [YEARS]`, told as ratios.
+"""What years of records cost a phone: `python tests/bench/years_page.py [TANKS] [YEARS]` prints ratios.
 
-Ten tanks of three years (unless said otherwise: sixty daily tests of five figures, then weekly ones, daily meals,
-weekly changes) lie on a real server. A phone joins and takes all of it in; then, slowed four times by the DevTools
-protocol, it opens the Round, a tank, its history and its trends, and writes a meal down. Beside it stands a phone
-whose room holds one tank of thirty days. Medians of five openings each. Nothing is asserted.
+A real server holds ten tanks of three years by default: sixty daily tests of five figures, then weekly ones, daily
+meals, weekly changes. A phone joins and pulls everything. Then, slowed four times by the DevTools protocol, it opens
+the Round, a tank, its history and its trends, and records a meal. It is compared with a phone whose room holds one
+tank of thirty days. Medians of five openings each. It asserts nothing.
 """
 
 import statistics
@@ -24,7 +24,7 @@ from room_hands import join  # noqa: E402
 
 BATCH, SLOWER, OPENINGS, DAILY_DAYS = 500, 4, 5, 60
 FIGURES = {"total_ammonia": 0, "nitrite": 0, "nitrate": 10, "ph": 7.2, "temperature": 24}
-# From the first byte asked for until the page's own words stand: its heading, and what `ready` looks for.
+# From the first request until the page shows its own words: its heading, and what `ready` looks for.
 READY = """async (ready) => {
   while (!document.querySelector(ready)) await new Promise(requestAnimationFrame);
   return performance.now();
@@ -54,7 +54,7 @@ def main(tanks: int, years: float) -> None:
 
 
 def measured(tanks: int, days: int) -> tuple[dict[str, float], int]:
-    """Milliseconds by what was done, and how many records there are."""
+    """Milliseconds of each action, and how many records there are."""
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         server = RealServer(Path(folder) / "data").start()
         browser = chromium(playwright)
@@ -88,7 +88,7 @@ def one_phone(thumb: Thumb, link: str, tanks: int) -> dict[str, float]:
 
 
 def fill(server: RealServer, tanks: int, days: int) -> int:
-    """Push the room's records; how many there are."""
+    """Push the room's records; return how many there are."""
     room, epoch = server.room()
     made = [one for tank in range(tanks) for one in diary(f"tank-{tank:04}", tank, days)]
     now_ms = int(time.time() * 1000)

@@ -28,7 +28,7 @@ def test_starter_dose_density_beside_the_equation_of_state(percent):
     fraction = ammonia / (ammonia + water)
     state = H2ONH3()
     with warnings.catch_warnings():
-        warnings.simplefilter("ignore", RuntimeWarning)  # the library's speed of sound, not asked for here
+        warnings.simplefilter("ignore", RuntimeWarning)  # about the speed of sound, which we do not use
         expected = brentq(
             lambda density: state._prop(density, 293.15, fraction)["P"] - 0.101325,
             density_kg_l(percent) * 980,

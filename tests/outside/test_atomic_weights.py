@@ -29,7 +29,7 @@ def dose(**extra):
     return run("dechlorinator_dose", {"change_l": 1, "disinfectant_mg_l": 1, "disinfectant": "chlorine", **extra})
 
 
-# NH2Cl, measured as Cl2, holds one nitrogen for each Cl2. The libraries themselves differ by 1e-4 in chlorine.
+# NH2Cl, measured as Cl2, has one nitrogen for each Cl2. The libraries themselves differ by 1e-4 in chlorine.
 def test_dechlorinator_dose_frees_the_nitrogen_of_chloramine(mass):
     got = dose(disinfectant="chloramine")["freed_ammonia_mg_n_l"]
     assert got == pytest.approx(mass("N") / mass("Cl2"), rel=2e-4)

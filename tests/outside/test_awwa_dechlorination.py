@@ -36,7 +36,7 @@ def test_dechlorinator_dose_in_kilograms_for_100_cubic_metres():
     assert thiosulfate / 1000 == pytest.approx(SODIUM_THIOSULFATE[2], abs=0.005)
 
 
-# The table names no hydrate. Beside calcium thiosulfate, which gives the same ion, only the pentahydrate fits.
+# The table names no hydrate. Compared with calcium thiosulfate, which gives the same ion, only the pentahydrate fits.
 def test_dechlorinator_dose_reads_the_table_as_pentahydrate():
     calcium, anhydrous = molmass.Formula("CaS2O3").mass, molmass.Formula("Na2S2O3").mass
     pentahydrate = anhydrous + 5 * molmass.Formula("H2O").mass
@@ -45,7 +45,7 @@ def test_dechlorinator_dose_reads_the_table_as_pentahydrate():
 
 
 # Laboratories remove chlorine from samples with 7.0 mg of the pentahydrate for each mg (a supplier's
-# technical note, 2017): the bound that is enough in any case.
+# technical note, 2017): an upper bound that is always enough.
 def test_dechlorinator_dose_safe_bound_is_laboratory_practice():
     got = run("dechlorinator_dose", {"change_l": 0.5, "disinfectant": "chlorine", "disinfectant_mg_l": 2})
     assert got["thiosulfate_pentahydrate_safe_mg"] == pytest.approx(7.0)

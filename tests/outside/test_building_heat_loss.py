@@ -14,7 +14,7 @@ TANK = {"length_cm": 80, "width_cm": 35, "height_cm": 38, "temperature_c": 25, "
 
 def test_side_pane_is_single_glazing_with_water_behind():
     # Single glazing of 6 mm is tabled at 5.7 W/m2K (ISO 6946 resistances 0.13 inside, 0.04 outside; from memory).
-    # Outdoor air's film taken off and water's put in its place, that is the tank's pane.
+    # Replacing the film of outdoor air by the film of water gives the tank's pane.
     side = run("heater_power", {**TANK, "glass_mm": 6})["side_w_m2_k"]
     assert 1 / (1 / side - 1 / 200 + 0.04) == pytest.approx(5.7, abs=0.05)
 
@@ -47,7 +47,7 @@ def test_heat_of_water():
 
 
 def test_heater_power_holds_the_temperature():
-    """A tank heated with just the loss neither warms nor cools; without power it starts at the rate stated."""
+    """A tank heated with exactly the loss stays at its temperature; without power it cools at the stated rate."""
     got = run("heater_power", {**TANK, "reserve": 1, "water_l": 100})
     mass_kg, heat_j_kg_k = 99.7047, IAPWS95(T=298.15, P=0.101325).cp * 1000
 

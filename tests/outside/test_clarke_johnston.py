@@ -9,7 +9,7 @@ TANK = {"water_l": 96, "surface_cm2": 2400}
 
 
 def mg_kg_h(mass_g, temperature_c):
-    """What oxygen_night lets one fish of `mass_g` breathe, for each kilogram of it."""
+    """Oxygen that one fish of `mass_g` consumes in oxygen_night, per kilogram of fish."""
     one_cm = {"count": 1, "length_cm": 1, "mass_a": 0.5, "mass_b": 3}
     # mass_a is bounded, so the mass is set by length: 0.5 g for each cubic centimetre of length.
     fish = {**one_cm, "length_cm": (mass_g / 0.5) ** (1 / 3)}

@@ -23,7 +23,7 @@ def test_free_ammonia_as_printed(temperature_c, ph, percent):
 
 
 # Trussell 1972, Percent un-ionized ammonia in aqueous ammonia solutions, pH 8.0: an older constant,
-# so the room is its own spread.
+# so the tolerance is that constant's own spread.
 @pytest.mark.parametrize(("temperature_c", "percent"), [(10, 1.83), (15, 2.65), (20, 3.83), (25, 5.28)])
 def test_free_ammonia_beside_trussell(temperature_c, percent):
     got = run("free_ammonia", {"tan_mg_n_l": 1, "ph": 8, "temperature_c": temperature_c})

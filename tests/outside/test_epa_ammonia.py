@@ -58,7 +58,7 @@ def test_salmonid_waters_in_the_cold(temperature_c, ph, printed):
 
 
 # The European limit, 0.025 mg NH3/L (EIFAC 1970, value from memory), as total ammonia at 25 °C; the
-# share comes from PHREEQC's own constants rather than from ours.
+# share comes from PHREEQC's own constants instead of ours.
 @pytest.mark.parametrize("ph", [6.5, 7.0, 7.5, 8.0, 8.5])
 def test_european_limit_beside_phreeqc(ph):
     from phreeqpython import PhreeqPython

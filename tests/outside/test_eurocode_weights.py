@@ -14,7 +14,7 @@ POURED = {"sand": (15.0, 16.0), "gravel": (15.0, 16.0)}
 
 
 def test_glass_of_filled_weight():
-    # Table A.5: glass in sheets 25 kN/m3. A box's glass by that figure, to the 2 % between 2500 kg/m3 and it.
+    # Table A.5: glass in sheets 25 kN/m3. The box's glass agrees within the 2 % by which 2500 kg/m3 differs from it.
     got = run("filled_weight", {"length_cm": 80, "width_cm": 35, "height_cm": 40, "glass_mm": 8, "water_l": 0})
     glass_m3 = (80 * 35 * 40 - 78.4 * 33.4 * 39.2) / 1e6
     assert got["empty_tank_kg"] == pytest.approx(glass_m3 * 25 * 1000 * KN_M3_TO_KG_L, rel=0.021)
@@ -31,7 +31,7 @@ def test_poured_density_of_substrate(material):
 
 @pytest.mark.parametrize("depth_m", [0.3, 0.4, 0.5, 0.6])
 def test_pressure_of_filled_weight_is_the_head_of_water(depth_m):
-    # p = rho g h, by pint; also in the pounds for each square foot that American floors are rated in.
+    # p = rho g h, by pint; also in pounds per square foot, the unit of American floor loads.
     got = run(
         "filled_weight",
         {"tank_kg": 0, "water_l": depth_m * 1000, "footprint_length_cm": 100, "footprint_width_cm": 100},

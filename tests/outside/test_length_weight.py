@@ -15,7 +15,7 @@ DATA = {
     row["species"]: row
     for row in csv.DictReader((Path(__file__).parent / "data/fish_length_weight.csv").read_text("utf-8").splitlines())
 }
-# Their first pair is not the one behind their mass, or their length is not the total length.
+# The first pair given is not the one behind the mass, or the length is not the total length.
 NOT_THE_FIRST_PAIR = {"Betta splendens"}
 STANDARD_LENGTH = {name for name, row in DATA.items() if "standard" in row["length_kind"]}
 QUOTED = {
@@ -36,7 +36,7 @@ def test_pair_is_the_one_in_the_collection(key, source):
 )
 def test_pair_gives_the_mass_in_the_collection(key):
     length, mass = float(DATA[key]["length_cm"]), float(DATA[key]["mass_g"])
-    # The convict's mass stems from another pair: 13 %. Every other within 2.5 %.
+    # The convict's mass comes from another pair: 13 % off. All others are within 2.5 %.
     room = 0.14 if key == "Amatitlania nigrofasciata" else 0.025
     assert ROWS[key]["a"] * length ** ROWS[key]["b"] == pytest.approx(mass, rel=room)
 

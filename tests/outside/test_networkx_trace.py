@@ -1,4 +1,4 @@
-"""Who was exposed to whom, against networkx: every walk of at most two steps, kept if time runs forward."""
+"""Who was exposed to whom, against networkx: every walk of at most two steps on which time runs forward."""
 
 import json
 import subprocess
@@ -18,7 +18,7 @@ DAYS = 14
 
 @pytest.fixture(scope="module")
 def traced():
-    """Asks the phone's own code, a line at a time."""
+    """The phone's own code, asked one line at a time."""
     process = subprocess.Popen(
         ["node", str(SCRIPT)], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, encoding="utf-8"
     )
@@ -60,7 +60,7 @@ def shared_things(draw):
 
 
 def arrows(records: dict) -> nx.MultiDiGraph:
-    """The same room as a graph, read from the records by a second hand."""
+    """The same room as a graph, built from the records by independent code."""
     graph = nx.MultiDiGraph()
     graph.add_nodes_from(TANKS)
     start = at(DAYS)
@@ -81,7 +81,7 @@ def arrows(records: dict) -> nx.MultiDiGraph:
 
 
 def walked(graph: nx.MultiDiGraph, start: str, end: str) -> int | None:
-    """Steps of the shortest walk from start to end on which time never runs back, of two at most."""
+    """Steps of the shortest walk from start to end on which time never runs backwards; at most two steps."""
     lengths = []
     for path in nx.all_simple_edge_paths(graph, start, end, cutoff=2):
         times = [graph.edges[edge]["at"] for edge in path]

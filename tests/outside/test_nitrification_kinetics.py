@@ -1,4 +1,4 @@
-"""The outlook's model against published two-step nitrification, written anew and integrated by scipy.
+"""The outlook's model against published two-step nitrification, written independently and integrated by scipy.
 
 Metcalf & Eddy, 5th ed. 2014, Table 8-14 (ammonia oxidisers; the nitrite oxidisers' row from memory):
 mu 0.90 and 1.0 /d, K 0.50 and 0.20 mg N/L, Y 0.15 and 0.05 g VSS/g N, decay 0.17 /d, 20 °C, in biomass
@@ -31,7 +31,7 @@ def published(days, feed, tan, biomass, decay=DECAY, factor=PH_AT_7_2):
 
 
 def ours(days, feed, tan, biomass, step_h=3.0):
-    """The same by the outlook's own step, one draw at the centre of every prior, decay as published."""
+    """The same by the outlook's own step: one draw at the centre of every prior, with the published decay."""
     c = k.settings()
     cloud = np.zeros((k.ROWS, 1))
     cloud[k.TAN] = tan
@@ -60,7 +60,7 @@ def test_steps_of_three_hours_follow_the_published_model(feed, tan, biomass):
         # steps of 3 h blunt a steep peak by up to 8 %; readings correct far more
         assert mine[row].max() == pytest.approx(peak, rel=0.1)
         assert 3 * mine[row].argmax() == pytest.approx(theirs[row].argmax(), abs=18)
-        # away from the steep fall of a peak, where hours decide, the paths lie on each other
+        # the paths agree except on the steep fall of a peak, where hours matter
         assert np.mean(np.abs(mine[row] - theirs[row][::3])) < 0.03 * peak
     assert mine.sum(axis=0)[-1] == pytest.approx(theirs[:3].sum(axis=0)[-1], rel=1e-6)
 
@@ -73,7 +73,7 @@ def test_shorter_steps_come_closer():
 
 
 def test_outlook_holds_the_published_start_in_its_bands():
-    """A dose of 2 mg N/L without fish: the published path runs inside 80 % bands from the prior alone."""
+    """A dose of 2 mg N/L without fish: the published path stays inside the 80 % bands of the prior alone."""
     c = k.settings()
     biomass = [c["capacity_starter"] * YIELD[i] / MU[i] for i in (0, 1)]
     theirs = published(12, c["least_input"], 2.0 + c["start_tan"], biomass, decay=c["decay"])
@@ -87,7 +87,7 @@ def test_outlook_holds_the_published_start_in_its_bands():
 
 
 def test_stock_headroom_of_a_settled_tank_is_about_its_food():
-    """Seventy quiet days: the published model's bacteria have settled at what the food gives them."""
+    """After seventy quiet days the published model's bacteria have settled at what the food supports."""
     feed_g, protein, litres = 0.5, 0.42, 100
     load = feed_g * protein * 0.092 * 1000 / litres
     tan, nitrite, _, x1, x2 = published(70, load, 0.0, (1e-2, 1e-2))
@@ -109,7 +109,7 @@ def test_stock_headroom_of_a_settled_tank_is_about_its_food():
 
 @pytest.mark.parametrize(("tap", "now", "limit"), [(2.0, 20.0, 10.0), (0.0, 15.0, 10.0), (5.0, 12.0, 8.0)])
 def test_change_plan_is_the_mass_balance_where_nothing_is_in_doubt(tap, now, limit):
-    """f = (now - limit) / (now - tap), from the conservation of mass; a meter read ten times leaves little doubt."""
+    """f = (now - limit) / (now - tap), by conservation of mass; ten readings of a meter leave little uncertainty."""
     tank = {"volume_l": 100, "temperature_c": 22, "ph": 7.2, "feed_g_day": 0, "planting": "none"}
     nitrate = [{"at_h": 1.0 + 0.1 * i, "parameter": "nitrate", "value": now, "basis": "n"} for i in range(10)]
     quiet = [{"at_h": 1, "parameter": p, "value": 0, "basis": "n"} for p in ("total_ammonia", "nitrite")]

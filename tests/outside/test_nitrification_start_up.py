@@ -4,7 +4,7 @@
 - one to six weeks by temperature: FAO Fisheries Technical Paper 589 (2014), glossary.
 - six to eight weeks: Hager et al. 2021, A guide to aquaponics (Kentucky State University).
 - about 70 days: an unseeded sand filter given 1 mg/L of ammonium above 12 °C (Water Supply 2024, 24:1207).
-Counts as ready in `change_plan` and `stock_headroom` too: they share the belief.
+This also checks readiness in `change_plan` and `stock_headroom`, which use the same belief.
 """
 
 import pytest

@@ -20,7 +20,7 @@ def atoms(side: dict, element: str) -> float:
 
 @pytest.mark.parametrize("element", ["C", "N", "O", "H"])
 def test_the_equation_balances(element):
-    # Its coefficients have three figures, and are rounded each for itself: carbon leaves 0.6 %.
+    # Each coefficient is rounded to three figures by itself; carbon is off by 0.6 %.
     assert atoms(LEFT, element) == pytest.approx(atoms(RIGHT, element), rel=0.01)
 
 
@@ -35,7 +35,7 @@ def test_nitrogen_load_oxidation_by_atomic_weights():
 
 
 def test_oxygen_stays_under_the_limit_without_growth():
-    # NH4 + 2 O2 -> NO3: 4.57 g O2 for each g N is the textbook ceiling.
+    # NH4 + 2 O2 -> NO3: 4.57 g O2 for each g N is the textbook maximum.
     ceiling = 2 * Formula("O2").mass / N
     assert ceiling == pytest.approx(4.57, abs=0.005)
     assert 0.85 * ceiling < constants("ebeling_2006")["oxygen_per_n"] < ceiling

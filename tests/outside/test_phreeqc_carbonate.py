@@ -48,7 +48,7 @@ def test_carbon_dioxide_in_alkaline_water(phreeqc, kh_dkh, gh_for_each_kh):
     assert run("carbon_dioxide", tank)["co2_mg_l"] == pytest.approx(co2_mg_l(phreeqc, **tank), rel=0.01)
 
 
-# The rule 3 x KH x 10^(7 - pH) reads low against PHREEQC too, and by what we say it does.
+# The rule 3 x KH x 10^(7 - pH) is low against PHREEQC too, by the amount that we answer.
 @pytest.mark.parametrize(("ph", "kh_dkh", "temperature_c"), [(6.0, 2, 25), (7.0, 4, 20), (7.0, 4, 30), (8.0, 8, 25)])
 def test_how_far_the_rule_is_off(phreeqc, ph, kh_dkh, temperature_c):
     tank = {"ph": ph, "kh_dkh": kh_dkh, "temperature_c": temperature_c, "gh_dgh": kh_dkh}

@@ -25,7 +25,7 @@ def test_ionic_strength_as_phreeqc_finds_it(name):
     )
     got = run("ionic_strength", {"conductivity_us_cm": water.sc})["ionic_strength_mol_l"]
     assert got == pytest.approx(water.I, rel=room)
-    # What the difference means for free ammonia at pH 8 and 25 °C.
+    # The effect of the difference on free ammonia at pH 8 and 25 °C.
     tap = {"tan_mg_n_l": 1, "ph": 8, "temperature_c": 25}
     ours = run("free_ammonia", {**tap, "ionic_strength_mol_l": got})["fraction"]
     theirs = run("free_ammonia", {**tap, "ionic_strength_mol_l": water.I})["fraction"]

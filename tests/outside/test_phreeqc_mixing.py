@@ -37,7 +37,7 @@ def test_dilution_settles_where_repeated_mixing_ends(phreeqc):
     assert got["settles_before_mg_l"] == pytest.approx(tank.total("Cl", units="mg") + weekly_rise, rel=2e-3)
 
 
-# Two bicarbonate waters, mixed as water_blend says, have the alkalinity and calcium that were wanted.
+# Two bicarbonate waters, mixed as water_blend answers, have the wanted alkalinity and calcium.
 def test_water_blend_poured_in_phreeqc(phreeqc):
     per_dh = 10 / 56.077
     hard = phreeqc.add_solution({"units": "mmol/kgw", "pH": 7.5, "Ca": 16 * per_dh, "Alkalinity": 32 * per_dh})

@@ -34,7 +34,7 @@ BASE = {UNITS[name]["quantity"]: name for name in UNITS if UNITS[name]["times"] 
 @pytest.fixture(scope="module")
 def registry():
     with warnings.catch_warnings():
-        # pint's own start-up, not ours, may warn about optional parts that are not there.
+        # pint may warn at its start about optional parts that are not installed.
         warnings.simplefilter("ignore")
         return pint.UnitRegistry()
 

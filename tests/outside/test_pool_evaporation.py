@@ -77,7 +77,7 @@ def shah_kg_m2_hour(water_c: float, room_c: float, share: float) -> float:
     """35 rho_w (rho_r - rho_w)^(1/3) (W_w - W_r), air saturated at the water against air of the room."""
     at_water = psychrolib.GetHumRatioFromRelHum(water_c, 1, ATMOSPHERE_PA)
     in_room = psychrolib.GetHumRatioFromRelHum(room_c, share, ATMOSPHERE_PA)
-    # Density as the paper takes it: dry air to a cubic metre.
+    # Density as the paper defines it: dry air per cubic metre.
     rho_water = 1 / psychrolib.GetMoistAirVolume(water_c, at_water, ATMOSPHERE_PA)
     rho_room = 1 / psychrolib.GetMoistAirVolume(room_c, in_room, ATMOSPHERE_PA)
     return 35 * rho_water * (rho_room - rho_water) ** (1 / 3) * (at_water - in_room)

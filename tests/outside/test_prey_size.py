@@ -47,7 +47,7 @@ def test_a_grazer_eats_nobody():
     assert kinds(30, 3, mouth="grazer") == []
 
 
-# The hunter's grown length decides: a young angelfish of 5 cm will grow to the table's 15 cm.
+# The predator's adult length counts: a young angelfish of 5 cm will grow to the table's 15 cm.
 def test_a_young_hunter_is_judged_grown():
     animals = [
         {"species": "Pterophyllum scalare", "count": 1, "length_cm": 5},

@@ -10,7 +10,7 @@ with warnings.catch_warnings():
     import PyCO2SYS
 
 
-# PyCO2SYS knows no activity coefficients, so the water must be thin: at 0.1 °d they are worth half a per cent.
+# PyCO2SYS has no activity coefficients, so the water must be dilute: at 0.1 °d they matter by half a per cent.
 @pytest.mark.parametrize("temperature_c", [10, 20, 25, 30])
 @pytest.mark.parametrize("ph", [6.0, 6.5, 7.0, 7.5, 8.0])
 def test_carbon_dioxide_in_thin_water(ph, temperature_c):

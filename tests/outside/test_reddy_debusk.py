@@ -14,7 +14,7 @@ ORDER = [
     "Spirodela polyrhiza",
     "Egeria densa",
 ]
-# Of the order's middle and end, mg N/m² a day; these two figures are from memory.
+# Two plants from the middle and the end of that order, mg N/m² a day; both figures are from memory.
 LEMNA, EGERIA = 292, 125
 PLANTS = read_folder("tables")["plants"]
 

@@ -1,7 +1,7 @@
 """Recurrence rules against the worked examples of RFC 5545, section 3.8.5.3 (published), in both languages.
 
-All examples but those with parts that are not read here: HOURLY, MINUTELY, BYYEARDAY, BYWEEKNO. Those are refused.
-Every one starts at 09:00 in New York, summer and winter, unless it says otherwise.
+All examples except those with parts that are not supported: HOURLY, MINUTELY, BYYEARDAY, BYWEEKNO. Those are refused.
+Each starts at 09:00 in New York, summer and winter, unless it says otherwise.
 """
 
 import calendar
@@ -19,7 +19,7 @@ JANUARIES = " ".join(f"{year} Jan {','.join(map(str, range(1, 32)))}" for year i
 UP_TO_CHRISTMAS = "1997 Sep 2,9,16,23,30 Oct 7,14,21,28 Nov 4,11,18,25 Dec 2,9,16,23"
 DECADE = " ".join(f"{year} Jun 10 Jul 10" for year in range(1997, 2002))
 
-# (start, rule, the dates that the RFC prints; with `...` at their end where it goes on).
+# (start, rule, the dates that the RFC prints, with `...` at the end if they continue).
 EXAMPLES = [
     ("1997-09-02", "FREQ=DAILY;COUNT=10", "1997 Sep 2,3,4,5,6,7,8,9,10,11"),
     ("1997-09-02", "FREQ=DAILY;INTERVAL=10;COUNT=5", "1997 Sep 2,12,22 Oct 2,12"),
@@ -57,7 +57,7 @@ EXAMPLES = [
     ("1997-06-05", "FREQ=YEARLY;BYDAY=TH;BYMONTH=6,7,8",
      "1997 Jun 5,12,19,26 Jul 3,10,17,24,31 Aug 7,14,21,28 1998 Jun 4,11,18,25 Jul 2,9,16,23,30 Aug 6,13,20,27"
      " 1999 Jun 3,10,17,24 Jul 1,8,15,22,29 Aug 5,12,19,26 ..."),
-    # The RFC takes the start out by an EXDATE; here a start counts only if the rule says it.
+    # The RFC excludes the start by an EXDATE; here a start counts only if the rule gives it.
     ("1997-09-02", "FREQ=MONTHLY;BYDAY=FR;BYMONTHDAY=13", "1998 Feb 13 Mar 13 Nov 13 1999 Aug 13 2000 Oct 13 ..."),
     ("1997-09-13", "FREQ=MONTHLY;BYDAY=SA;BYMONTHDAY=7,8,9,10,11,12,13",
      "1997 Sep 13 Oct 11 Nov 8 Dec 13 1998 Jan 10 Feb 7 Mar 7 Apr 11 May 9 Jun 13 ..."),
@@ -91,7 +91,7 @@ def new_york(*date_time: int) -> int:
 
 
 def printed(dates: str) -> tuple[list[int], bool]:
-    """The instants of the dates as printed, and whether they go on."""
+    """The instants of the printed dates, and whether they continue."""
     out, year, month = [], 0, 0
     for word in dates.removesuffix(" ...").split():
         if word in MONTHS:

@@ -1,4 +1,4 @@
-"""water_blend against scipy's bounded optimisers: no mixture of these waters comes nearer."""
+"""water_blend against scipy's bounded optimisers: no mixture of these waters is closer."""
 
 import random
 
@@ -46,7 +46,7 @@ def test_water_blend_is_the_nearest_mixture(seed):
     assert miss(payload, litres) == pytest.approx(found.fun, abs=1e-4)
 
 
-# Where a linear programme finds a mixture that meets every wish, so do we.
+# If a linear programme finds a mixture that meets every target, so does water_blend.
 @pytest.mark.parametrize("seed", range(60))
 def test_water_blend_meets_what_can_be_met(seed):
     payload = drawn(1000 + seed)

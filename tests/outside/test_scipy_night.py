@@ -24,7 +24,7 @@ def saturation_mg_l(temperature_c):
 
 
 def slope(oxygen, night):
-    """dC/dt [mg/L/h], every figure typed here anew."""
+    """dC/dt [mg/L/h]; every figure is typed here independently."""
     t, area_m2 = night["temperature_c"], night["surface_cm2"] / 1e4
     schmidt = np.polyval([0.00086842, -0.10115, 4.8055, -124.34, 1745.1], t)
     k_m_h = 2.07 * (schmidt / 600) ** (-2 / 3) / 100 * (0.35 if night["cover"] == "lid" else 1)

@@ -31,7 +31,7 @@ def test_nitrate_peaks_at_the_ceiling(fraction, days, ceiling, source):
 
 
 def dawn(grams_each_lot, lots):
-    """Oxygen at dawn with so many lots of ten danios of 0.64 g, every figure typed here anew."""
+    """Oxygen at dawn with `lots` lots of ten danios of 0.64 g; every figure is typed here independently."""
     schmidt = np.polyval([0.00086842, -0.10115, 4.8055, -124.34, 1745.1], 25)
     k_m_h = 2.07 * (schmidt / 600) ** (-2 / 3) / 100
     saturation = 8.263

@@ -17,11 +17,11 @@ def test_nitrite_risk_reaches_ten_to_one(nitrite_mg_l, chloride_mg_l):
     assert got["salt_mg_l"] == pytest.approx(salt, rel=1e-4)
 
 
-# Measured in water poor in chloride: trout, 28 days, growth harmed at 0.2 and not at 0.01 mg/L as NO2 beside
-# 10 mg/L of chloride (abstract, PubMed 18313751); a characin, 96 h, nine tenths of the blood pigment turned
-# at 0.2 to 0.6 mg N/L (Avilez et al. 2004). The answer must not call what harmed safe for such fish, nor the
-# harmless level a danger. (0.2 mg/L as NO2 is 0.061 mg N/L: the report's trout mean at 10 mg/L of chloride,
-# 0.09, lies above it, so that one is only held to be no less than half the way.)
+# Measured in water with little chloride: trout, 28 days, growth harmed at 0.2 and not at 0.01 mg/L as NO2 with
+# 10 mg/L of chloride (abstract, PubMed 18313751); a characin, 96 h, nine tenths of the blood pigment converted
+# at 0.2 to 0.6 mg N/L (Avilez et al. 2004). The answer must not call a harmful level safe for such fish, nor the
+# harmless level dangerous. (0.2 mg/L as NO2 is 0.061 mg N/L. The report's trout mean at 10 mg/L of chloride,
+# 0.09, is above it, so the test only asks that this level is more than half of our limit.)
 def test_nitrite_risk_beside_measured_harm():
     harmless = run("nitrite_risk", {"nitrite_mg_n_l": 0.01 / NO2_PER_N, "chloride_mg_l": 10})
     assert harmless["risk"] == "below_both"

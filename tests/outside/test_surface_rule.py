@@ -1,4 +1,4 @@
-"""The room that stocking_limit gives fish, against the trade's old rules in inches (pint for the units)."""
+"""The space that stocking_limit gives fish, against the trade's old rules in inches (pint for the units)."""
 
 import pint
 import pytest
@@ -22,7 +22,7 @@ def test_twelve_square_inches_an_inch(species, length_cm):
     assert surface_asked_cm2(species) == pytest.approx(rule, rel=0.02)
 
 
-# Common practice: 30 square inches for each inch of a cool-water fish, said of goldfish. Ours follows from bulk.
+# Common practice: 30 square inches for each inch of a cool-water fish, such as goldfish. Ours follows from bulk.
 def test_thirty_square_inches_an_inch_of_goldfish():
     rule = (30 * UNITS.inch**2 / UNITS.inch * 25 * UNITS.cm).to("cm**2").magnitude
     assert surface_asked_cm2("Carassius auratus") == pytest.approx(rule, rel=0.25)

@@ -1,7 +1,7 @@
 """The outlook's random numbers against the known answers of Threefry-2x32, 20 rounds, and the normal law.
 
-Known answers: kat_vectors of the Random123 distribution (Salmon et al. 2011), from memory and the same in
-other public implementations of the generator.
+Known answers: kat_vectors of the Random123 distribution (Salmon et al. 2011), from memory; other public
+implementations of the generator give the same.
 """
 
 import json

@@ -1,4 +1,4 @@
-"""Kills a real server with SIGKILL at random moments during pushes and looks what is left.
+"""Kills a real server with SIGKILL at random moments during pushes, and checks what is left.
 
 `python tests/store/killing.py 200` runs 200 kills; the suite runs a few. After each kill: every file passes
 SQLite's integrity check, every acknowledged op is there, and every unanswered one can be sent again with one effect.
@@ -45,13 +45,13 @@ class Pusher(threading.Thread):
                 self.acknowledged |= {op["op"]: op for op in self.waiting}
                 self.waiting = []
         except (OSError, http.client.HTTPException, json.JSONDecodeError):
-            pass  # the kill; what was on its way waits to be sent again
+            pass  # the kill; the batch on its way waits to be sent again
         finally:
             connection.close()
 
 
 def kill_often(folder: Path, kills: int, seed: int) -> dict[str, int]:
-    """So many kills; how many ops were acknowledged and how many were on their way. AssertionError on any loss."""
+    """Kill the server `kills` times; return counts of ops acknowledged and on their way. AssertionError on any loss."""
     dice = random.Random(seed)
     room = FishRoom(folder)
     room.at = int(time.time() * 1000)
@@ -75,7 +75,7 @@ def kill_often(folder: Path, kills: int, seed: int) -> dict[str, int]:
 
 
 def look(room: FishRoom, acknowledged: dict[str, dict], turn: int) -> None:
-    """What a kill left behind."""
+    """Check what a kill left behind."""
     for path in [room.store.files.people, *room.store.files.rooms()]:
         db = sqlite3.connect(path)
         assert db.execute("PRAGMA integrity_check").fetchone()[0] == "ok", f"{path} after kill {turn}"

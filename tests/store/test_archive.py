@@ -1,4 +1,4 @@
-"""A room out to its open archive and in again: nothing lost, nothing doubled, all or nothing."""
+"""A room exported to its open archive and imported again: nothing lost, nothing doubled, all or nothing."""
 
 import csv
 import hashlib

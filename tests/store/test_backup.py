@@ -1,4 +1,4 @@
-"""Backup while in use, and restore: a new epoch, kept doors stay shut, former data set aside, damage refused."""
+"""Backup while in use, and restore: a new epoch, revoked access stays revoked, old data put aside, damage refused."""
 
 import sqlite3
 import zipfile
@@ -36,7 +36,7 @@ def test_restore_brings_back_what_was_and_tells_the_phones(fish_room, tmp_path):
     told = phone.pull(epoch=old_epoch)
     assert (told.status_code, told.json["epoch"]) == (409, fish_room.epoch)
     assert fish_room.epoch != old_epoch
-    # The phone sends again what the backup lacks; what it has counts once.
+    # The phone sends again what the backup lacks; ops that the backup holds count once.
     assert [r["status"] for r in phone.results(tank, later)] == ["ok", "ok"]
     assert set(phone.rows()) == {tank["id"], later["id"]}
     with sqlite3.connect(next(before.glob("rooms/*/*.sqlite"))) as db:

@@ -1,4 +1,4 @@
-"""A full disk: a plain refusal, nothing acknowledged that is not stored, and on it goes once there is room."""
+"""A full disk: a clear refusal, nothing acknowledged that is not stored, and normal work once there is space."""
 
 import hashlib
 import os
@@ -10,7 +10,7 @@ from limnary.store import files
 
 
 def push_until_full(room) -> tuple[set[str], object]:
-    """Acknowledged record ids, and the answer that refused."""
+    """Ids of the acknowledged records, and the answer that refused."""
     kept = set()
     for _ in range(400):
         ops = [room.owner.tank(note="n" * 1500) for _ in range(20)]
@@ -28,7 +28,7 @@ def is_refused_plainly(answer):
 
 
 def test_a_file_that_may_not_grow(fish_room, monkeypatch):
-    """SQLite's own limit on pages stands for the disk, so that this runs anywhere."""
+    """SQLite's own limit on pages replaces the full disk, so that this runs anywhere."""
     plain = files.connect
 
     def limited(path):
@@ -54,7 +54,7 @@ def test_a_file_that_may_not_grow(fish_room, monkeypatch):
 
 @pytest.fixture
 def small_disk(tmp_path):
-    """A file system of 3 MB, where the machine lets us mount one."""
+    """A file system of 3 MB, if this machine lets us mount one."""
     disk = tmp_path / "disk"
     disk.mkdir()
     mounted = subprocess.run(["mount", "-t", "tmpfs", "-o", "size=3m", "tmpfs", disk], capture_output=True, check=False)

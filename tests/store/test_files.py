@@ -129,7 +129,7 @@ def test_invitations_at_the_same_moment(fish_room):
 
 
 def test_ops_of_an_older_schema_are_taken(fish_room, monkeypatch):
-    """A kind that has gained an optional field since: what an old phone kept unsent still goes up."""
+    """A kind has gained an optional field since: ops that an old phone has not sent yet are still accepted."""
     tank = kinds()["tank"]
     newer = {**tank, "schema": 2, "fields": [*tank["fields"], {**tank["fields"][1], "name": "shelf"}]}
     monkeypatch.setattr("limnary.records.kinds", lambda: {**kinds(), "tank": newer})

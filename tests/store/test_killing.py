@@ -1,4 +1,4 @@
-"""A few kills of a real server; `python tests/store/killing.py 200` does many."""
+"""A few kills of a real server; `python tests/store/killing.py 200` makes many."""
 
 import sys
 from pathlib import Path

@@ -1,4 +1,4 @@
-"""Phone and server write the same table of readings, to the letter, and take the same ones for corrected."""
+"""Phone and server write the same table of readings, byte for byte, and treat the same ones as corrected."""
 
 import csv
 import io
@@ -39,7 +39,7 @@ READING = st.fixed_dictionaries(
 )
 
 
-# The first example that hypothesis draws is always the emptiest one: a handful of them, each of twenty tables.
+# The first example that hypothesis draws is always the emptiest one, so each of a few examples is twenty tables.
 @settings(max_examples=8, deadline=None, derandomize=True, database=None, suppress_health_check=list(HealthCheck))
 @given(st.lists(st.tuples(WORDS, WORDS, st.lists(READING, min_size=2, max_size=6)), min_size=20, max_size=20))
 def test_phone_and_server_write_the_same_table(drawn):
@@ -71,7 +71,7 @@ def case(tank_name, keeper_name, drawn):
 
 def test_phone_and_server_take_the_same_readings_for_corrected():
     chance = random.Random(20260504)
-    # What each of seven readings corrects (0: nothing), when, and whether it was deleted and restored.
+    # For each of seven readings: which one it corrects (0: none), when, and whether it was deleted and restored.
     choices = (range(8), range(4), (None, 1, 2), (None, 1, 2))
     drawn = [[[chance.choice(some) for some in choices] for _ in range(7)] for _ in range(400)]
     rooms = [[corrected(place, *one) for place, one in enumerate(room, 1)] for room in drawn]

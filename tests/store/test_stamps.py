@@ -1,4 +1,4 @@
-"""The clamp: nothing stays in the future, and an edit still beats what its author had seen."""
+"""The clamp: no stamp stays in the future, and an edit still beats what its author had seen."""
 
 import pytest
 from hypothesis import given

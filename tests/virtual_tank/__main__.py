@@ -1,4 +1,4 @@
-"""`python -m tests.virtual_tank`: the full run; some ten minutes on an idle core."""
+"""`python -m tests.virtual_tank`: the full run; about ten minutes on an idle core."""
 
 import sys
 from pathlib import Path

@@ -8,23 +8,23 @@ from limnary.calc.tank_events import follow
 
 from tests.virtual_tank.simulator import KIT_STEPS
 
-TEST_HOUR = 18  # daily test, an hour after the evening meal: the least favourable time
+TEST_HOUR = 18  # the daily test is an hour after the evening meal: the worst time
 
 
 def usual_rule(day: int, seen: dict) -> np.ndarray:
-    """Half when ammonia reads 0.5 mg/L or nitrite 0.25 mg/L or more, a quarter weekly."""
+    """Change half when ammonia reads 0.5 mg/L or nitrite 0.25 mg/L or more, a quarter weekly."""
     alarm = (seen["total_ammonia"] >= 0.5) | (seen["nitrite"] >= 0.25)
     return np.where(alarm, 0.5, 0.25 if day % 7 == 6 else 0.0)
 
 
 def half_daily(day: int, seen: dict) -> np.ndarray:
-    """Half every day for two weeks, then a quarter weekly."""
+    """Change half every day for two weeks, then a quarter weekly."""
     fraction = 0.5 if day < 14 else (0.25 if day % 7 == 6 else 0.0)
     return np.full(len(seen["nitrite"]), fraction)
 
 
 def patient_rule(day: int, seen: dict) -> np.ndarray:
-    """Half only when ammonia reads 4 mg/L or nitrite 2 mg/L or more, a quarter weekly."""
+    """Change half only when ammonia reads 4 mg/L or nitrite 2 mg/L or more, a quarter weekly."""
     alarm = (seen["total_ammonia"] >= 4) | (seen["nitrite"] >= 2)
     return np.where(alarm, 0.5, 0.25 if day % 7 == 6 else 0.0)
 
@@ -35,7 +35,7 @@ def kit(tanks) -> dict:
 
 
 class Believers:
-    """One belief a tank, told only what a keeper could tell."""
+    """One belief per tank, which knows only what a keeper could know."""
 
     def __init__(self, tanks, **settings):
         self.c = {**k.settings(), **settings}
@@ -45,12 +45,12 @@ class Believers:
         self.changes = [[] for _ in self.tanks]
 
     def wait(self, hour: float) -> None:
-        """Let time pass without news."""
+        """Let time pass without records."""
         for i, belief in enumerate(self.beliefs):
             follow(self.c, belief, self.tanks[i], [], hour)
 
     def test(self, hour: float, seen: dict, with_nitrate: bool) -> None:
-        """Hear the readings."""
+        """Take in the readings."""
         for i, belief in enumerate(self.beliefs):
             events = [
                 {
@@ -67,7 +67,7 @@ class Believers:
             follow(self.c, belief, self.tanks[i], events, hour)
 
     def changed(self, hour: float, fraction: np.ndarray) -> None:
-        """Hear of the water changes."""
+        """Take in the water changes."""
         for i, belief in enumerate(self.beliefs):
             if fraction[i]:
                 event = {"kind": "change", "at_h": hour, "fraction": float(fraction[i]), "source": self.sources[i]}

@@ -1,4 +1,4 @@
-"""The full judgement on seeds that no setting was tuned on, as the table of README.md."""
+"""The full evaluation, on seeds that no setting was tuned on; it writes the tables of README.md."""
 
 from pathlib import Path
 
@@ -17,7 +17,7 @@ def mean(found: list[dict]) -> dict:
 
 
 def forecast_lines() -> list[str]:
-    """Next-day forecast, a row a parameter."""
+    """Next-day forecast, one row per parameter."""
     lines = [
         "| next-day forecast | belief, mean error | same as last, diluted | less error | 80 % band holds |",
         "|---|---|---|---|---|",
@@ -33,7 +33,7 @@ def forecast_lines() -> list[str]:
 
 
 def care_lines() -> list[str]:
-    """Closed loop, a row a rule and stocking."""
+    """Closed loop, one row per rule and stocking."""
     lines = [
         "| 35 days of care | rule | hours over a limit | water, tank volumes | days on half the food "
         "| against the usual rule |",
@@ -71,7 +71,7 @@ def ready_lines() -> list[str]:
 
 
 def write() -> None:
-    """Run all of it and put the tables into README.md, under the mark."""
+    """Run everything and write the tables into README.md, below the mark."""
     head = README.read_text("utf-8").split(MARK)[0]
     tables = []
     for lines in (forecast_lines, care_lines, ready_lines):

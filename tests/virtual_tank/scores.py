@@ -1,4 +1,4 @@
-"""The figures by which the belief is judged on virtual tanks: forecast, water changes, ready date."""
+"""The scores of the belief on virtual tanks: forecast, water changes, ready date."""
 
 import numpy as np
 from limnary.calc import kinetics as k
@@ -16,8 +16,8 @@ ROWS = {"total_ammonia": k.TAN, "nitrite": k.NITRITE}
 def next_day_forecast(count: int, seed: int, days: int = 35, **settings) -> dict:
     """Belief against "same as the last reading, diluted", a day ahead, measured on the true water.
 
-    Every other tank is changed by the usual rule, the rest by the patient one, so that quiet and bad
-    tanks both count. Per parameter: mae, mae_same, gain, held (share of truths inside the 80 % band).
+    Every other tank is changed by the usual rule, the rest by the patient one, so that good and bad
+    tanks both count. Per parameter: mae, mae_same, gain, held (share of true values inside the 80 % band).
     """
     tanks = VirtualTanks(count, seed, "mixed")
     believers = Believers(tanks, **settings)
@@ -61,12 +61,12 @@ def closed_loop(
     less_feed: bool = False,
     **settings,
 ) -> dict:
-    """Look after `count` tanks for `days` by a rule; over: share of hours past a limit; water: tank volumes.
+    """Keep `count` tanks for `days` by a rule; over: share of hours over a limit; water: tank volumes changed.
 
-    `rule`: "usual", "half daily" or "plan". The plan's keeper follows all of its advice: half the food on
-    days when it asks for that, two changes when even that is not. `lean_feed=1.0` is a plan that never
-    asks for less food. With `less_feed` a rule's keeper halves the food on days of its alarm. lean: share of
-    days with half the food.
+    `rule`: "usual", "half daily" or "plan". The plan's keeper follows all of its advice: half the food on days
+    when the plan asks for it, two changes when half the food is not enough. `lean_feed=1.0` is a plan that never
+    asks for less food. With `less_feed` a rule's keeper halves the food on days when the rule changes half
+    the water. lean: share of days with half the food.
     """
     tanks = VirtualTanks(count, seed, stocking)
     believers = Believers(tanks, **settings) if rule == "plan" else None
@@ -118,10 +118,10 @@ def closed_loop(
 
 
 def ready_date(count: int, seed: int, days: int = 45, first_day: int = 10, every: int = 5, **settings) -> dict:
-    """How often the 80 % range of the ready date holds the true hour, from `first_day` on.
+    """How often the 80 % range of the ready date contains the true hour, from `first_day` on.
 
-    held: of the tanks that are not ready yet; known: of those that are, how many the belief calls ready
-    (its median not later than now); width_days: the range's median width.
+    held: that share, of tanks that are not ready yet; known: the share of ready tanks that the belief calls
+    ready (its median is not later than now); width_days: the range's median width.
     """
     tanks = VirtualTanks(count, seed, "mixed")
     believers = Believers(tanks, **settings)
@@ -151,7 +151,7 @@ def ready_date(count: int, seed: int, days: int = 45, first_day: int = 10, every
             if ready_h[i] <= hour:
                 known.append(middle <= hour)
             else:
-                # a day is what a keeper reads: the range is widened to whole days
+                # a keeper reads days, so the range is widened to whole days
                 held.append(first - 12 <= ready_h[i] <= last + 12)
                 width.append((min(last, BEYOND_H) - min(first, BEYOND_H)) / 24)
     return {

@@ -1,6 +1,6 @@
 """An independent virtual tank: hourly truth that the belief's code never imports.
 
-Different from the belief on purpose. Rates follow free ammonia and free nitrous acid with
+It differs from the belief on purpose. Rates follow free ammonia and free nitrous acid with
 substrate inhibition (form and centre values: Hiatt & Grady 2008, Water Environ. Res. 80:2145;
 temperature after Ratkowsky as used there; decay after Guo; K_FNA lies between the two published
 calibrations, 1e-6 and 1e-4 mg N/L). Meals come as pulses, leftovers decay, plants follow the
@@ -82,7 +82,7 @@ class VirtualTanks:
         self.temperature_drift = np.zeros(n)
         self.oxygen_mean = rng.uniform(6.0, 8.0, n)
         self.feed_share = np.ones(n)
-        # what the keeper believes about the tank
+        # what the keeper says about the tank
         self.told = {
             "temperature_c": np.round(self.temperature_mean + rng.normal(0, 0.4, n), 1),
             "ph": np.round(self.ph_mean + rng.normal(0, 0.15, n), 1),
@@ -91,7 +91,7 @@ class VirtualTanks:
         }
 
     def keeper_says(self, i: int) -> dict:
-        """What tank ``i`` looks like on its keeper's page."""
+        """Tank ``i`` as its keeper describes it."""
         return {
             "volume_l": float(self.volume_l[i]),
             "planting": PLANTING[self.planting[i]],
@@ -100,7 +100,7 @@ class VirtualTanks:
         }
 
     def climate(self):
-        """Temperature, pH, oxygen and whether the lamp is on, now."""
+        """Current temperature, pH, oxygen, and whether the lamp is on."""
         clock = self.hour % 24
         wave = np.sin(2 * np.pi * (clock - 9) / 24)
         planted = self.planting > 0
@@ -112,7 +112,7 @@ class VirtualTanks:
         )
 
     def rates(self, tan, nitrite):
-        """Oxidation in mg N/L/day and growth a day of both groups at these concentrations."""
+        """Oxidation [mg N/L/day] and growth [1/day] of both groups at these concentrations."""
         temperature, ph, oxygen, _ = self.climate()
         kelvin = temperature + 273.15
         fa = tan / (1 + 10 ** (0.09018 + 2729.92 / kelvin - ph))
@@ -196,7 +196,7 @@ class VirtualTanks:
         return steps[np.searchsorted((steps[1:] + steps[:-1]) / 2, seen)]
 
     def ready(self):
-        """Whether each tank could process its mean load with tan and nitrite at READY_MG_N_L."""
+        """Whether each tank can process its mean load with tan and nitrite at READY_MG_N_L."""
         level = np.full(self.count, READY_MG_N_L)
         oxidised, _ = self.rates(level, level)
         load = self.load * (1 - self.leftover) + self.load / self.excreted * 0.16 * 0.8 * self.leftover
