@@ -7,6 +7,7 @@ import { this_phone } from "./data/phone.js";
 import * as sync from "./data/sync.js";
 import { t } from "./i18n/words.js";
 import { ROUTES } from "./routes.js";
+import { Boundary, Broken } from "./ui/boundary.js";
 import { keep_to_this_room } from "./ui/state/forecast.js";
 import { keep_language, spoken } from "./ui/state/language.js";
 import { keep_time, room, show } from "./ui/state/live.js";
@@ -33,16 +34,12 @@ async function turn() {
   );
   if (!hit) return show_page(url, Missing, { up: "/" });
   const [fetch_screen, props_of] = hit.found;
-  try {
-    if (!screens.has(fetch_screen)) screens.set(fetch_screen, await fetch_screen());
-  } catch (failed) {
-    console.error(failed);
-    notice.value = { text: t("notice.page_missing"), action: t("notice.reload"), work: () => location.reload() };
-    return;
-  }
+  const screen = screens.get(fetch_screen) ?? (await fetch_screen().catch(console.error));
   // A keeper who went on meanwhile is not called back.
-  if (url.href === new URL(address.value, location.origin).href)
-    show_page(url, screens.get(fetch_screen), props_of?.(hit.parts, url, { enter }) ?? {});
+  if (url.href !== new URL(address.value, location.origin).href) return;
+  if (!screen) return show_page(url, Broken, { path: url.pathname, why: "notice.page_missing" });
+  screens.set(fetch_screen, screen);
+  show_page(url, screen, props_of?.(hit.parts, url, { enter }) ?? {});
 }
 
 /** @param {URL} url @param {any} screen @param {any} props */
@@ -70,8 +67,10 @@ function App() {
       html`<div class="bar" role="status"><span>${said.text}</span><button class="quiet" type="button"
       onClick=${tap(said.work)}>${said.action}</button></div>`
     }
-    <${Trouble} path=${path} />
-    <${Screen} ...${props} />`;
+    <${Boundary} page=${page.value}>
+      <${Trouble} path=${path} />
+      <${Screen} ...${props} />
+    <//>`;
 }
 
 /** Everything is drawn afresh in another language; what is half typed is kept by its drafts. */

@@ -414,6 +414,12 @@ export const de = {
     "Was der Link nennt, ist nicht auf diesem Handy. Vielleicht wurde es entfernt, oder es ist noch nicht mit diesem Handy geteilt.",
   "missing.back": "Weiter",
 
+  "broken.why":
+    "In der App ist etwas schiefgegangen, darum lässt sich diese Seite nicht zeigen. Was du getippt hast, bleibt.",
+  "broken.back": "Zurück zur Runde",
+  "trouble.unexpected":
+    "In der App ist etwas schiefgegangen. Was du getippt hast, bleibt. Versuch es noch einmal; bleibt es so, lade die App neu.",
+
   "notice.new_version": "Eine neue Version ist da. Was du getippt hast, bleibt.",
   "notice.use_it": "Nehmen",
   "notice.blocked": "Ein anderer Tab hält eine ältere Version offen. Schließ ihn, um weiterzumachen.",

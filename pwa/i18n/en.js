@@ -402,6 +402,11 @@ export const en = {
     "This phone does not hold what the link names. It may have been removed, or not shared with this phone yet.",
   "missing.back": "Go on",
 
+  "broken.why": "Something went wrong inside the app, so this page cannot be shown. What you have typed stays.",
+  "broken.back": "Back to the Round",
+  "trouble.unexpected":
+    "Something went wrong inside the app. What you have typed stays. Try again; if it stays so, reload the app.",
+
   "notice.new_version": "A new version is ready. What you have typed stays.",
   "notice.use_it": "Use it",
   "notice.blocked": "Another tab holds an older version open. Close it to go on.",

@@ -408,6 +408,12 @@ export const fr = {
     "Ce téléphone n’a pas ce que désigne le lien. Il a peut-être été retiré, ou pas encore partagé avec ce téléphone.",
   "missing.back": "Continuer",
 
+  "broken.why":
+    "Quelque chose s’est mal passé dans l’appli, et cette page ne peut pas s’afficher. Ce que tu as tapé reste.",
+  "broken.back": "Retour à la tournée",
+  "trouble.unexpected":
+    "Quelque chose s’est mal passé dans l’appli. Ce que tu as tapé reste. Essaie encore ; si cela persiste, recharge l’appli.",
+
   "notice.new_version": "Une nouvelle version est prête. Ce que tu as tapé reste.",
   "notice.use_it": "L’utiliser",
   "notice.blocked": "Un autre onglet garde une version plus ancienne ouverte. Ferme-le pour continuer.",

@@ -20,6 +20,7 @@ export function h(type: unknown, props: Record<string, unknown> | null, ...child
 export function html(strings: TemplateStringsArray, ...values: unknown[]): VNode;
 export function render(tree: VNode | null, place: Element): void;
 export function useEffect(work: () => void | Cleanup, of?: readonly unknown[]): void;
+export function useErrorBoundary(caught?: (error: unknown) => void): [unknown, () => void];
 export function useLayoutEffect(work: () => void | Cleanup, of?: readonly unknown[]): void;
 export function useMemo<T>(make: () => T, of: readonly unknown[]): T;
 export function useRef<T>(first: T): { current: T };

@@ -4,7 +4,7 @@ import { afterEach, mock, test } from "node:test";
 import { NotSaved } from "../../pwa/data/fish_room.js";
 import { choose } from "../../pwa/i18n/words.js";
 
-globalThis.navigator ??= /** @type {any} */ ({ onLine: true });
+globalThis.navigator ??= /** @type {any} */ ({ onLine: true, language: "en-GB" });
 mock.timers.enable({ apis: ["setTimeout"] });
 const { room } = await import("../../pwa/ui/state/live.js");
 const { close_note, just_done, record, undo } = await import("../../pwa/ui/state/record.js");
@@ -45,4 +45,18 @@ test("what is no fault of the phone's storage goes on to who asked", async () =>
   room.value = { get: () => null, write: async () => Promise.reject(new RangeError("no such kind")) };
   await assert.rejects(record([WRITE], "saved"), RangeError);
   assert.equal(just_done.value, null);
+});
+
+test("an undo that the app itself fails at is said in plain words and stays on offer", async () => {
+  mock.method(console, "error", () => {});
+  let broken = false;
+  room.value = {
+    get: () => null,
+    write: async () => (broken ? Promise.reject(new RangeError("no such kind")) : undefined),
+  };
+  await record([WRITE], "saved");
+  broken = true;
+  await undo();
+  assert.match(just_done.value?.said ?? "", /^Something went wrong inside the app/);
+  assert.ok(just_done.value?.undo);
 });

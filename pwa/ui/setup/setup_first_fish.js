@@ -7,7 +7,7 @@ import { asked, done, field_of, planned, said_at } from "../../advice/setup/sett
 import { bears, planned_feed, starter, still_to_come } from "../../advice/setup/setting_up_life.js";
 import { mass_of, stock_of } from "../../advice/life/stock.js";
 import { table } from "../../calc/tables.js";
-import { contracts, input_of } from "../../contracts.js";
+import { contracts, input_of, records } from "../../contracts.js";
 import { short, t } from "../../i18n/words.js";
 import { Calculated } from "../contract/calculated.js";
 import { FigureRows } from "../figure_rows.js";
@@ -23,6 +23,7 @@ import { Next, SetupStep, use_step } from "./setup_step.js";
 import { StepRow } from "../step_row.js";
 import { tap } from "../state/tap.js";
 import { ammonia_named } from "../words/tile_words.js";
+import { trouble_said } from "../words/trouble_said.js";
 
 /** The animals that live in a tank by its records. @param {string} id */
 export const inside_of = (id) => stock_of(of_tank(all("stock_change"), id), now.value).animals;
@@ -102,8 +103,8 @@ export function FirstFishStep({ tank }) {
       if (!(await record([...writes, ...plan], words))) return;
       forget(`setup.${tank.id}.first_fish`);
       go(up);
-    } catch (no) {
-      failed.value = /** @type {Error} */ (no).message;
+    } catch (error) {
+      failed.value = trouble_said(error, records().stock_change.fields);
     }
   };
   return html`

@@ -2,7 +2,7 @@
 import { html, useSignal } from "../../vendor/preact.js";
 import { last_place } from "../../advice/facts.js";
 import { asked, bare, field_of, figures_of, volume_input, weight_input } from "../../advice/setup/setting_up.js";
-import { InvalidInput, contracts, find_field, input_of, records, run } from "../../contracts.js";
+import { contracts, find_field, input_of, records, run } from "../../contracts.js";
 import { number, t } from "../../i18n/words.js";
 import { Calculated } from "../contract/calculated.js";
 import { changed_fields } from "../state/changed_fields.js";
@@ -12,7 +12,7 @@ import { FigureRows } from "../figure_rows.js";
 import { Fields, matters, payload_of } from "../contract/form.js";
 import { all, live_room } from "../state/live.js";
 import { new_id, record } from "../state/record.js";
-import { refusal_said } from "../words/refusal_said.js";
+import { trouble_said } from "../words/trouble_said.js";
 import { go } from "../state/router.js";
 import { Next, SetupStep, next_path, use_step } from "./setup_step.js";
 
@@ -65,11 +65,8 @@ export function GlassStep({ tank }) {
         return;
       forget(draft_name);
       go(next_path(id, "glass"));
-    } catch (no) {
-      problem.value =
-        no instanceof InvalidInput
-          ? refusal_said(no, [...inputs, ...records().tank.fields])
-          : /** @type {Error} */ (no).message;
+    } catch (error) {
+      problem.value = trouble_said(error, [...inputs, ...records().tank.fields]);
     }
   };
   return html`

@@ -4,13 +4,13 @@
  */
 import { html, useSignal } from "../../vendor/preact.js";
 import { STEPS, after, field_of, figures_of, said_at, step_of, volume_input } from "../../advice/setup/setting_up.js";
-import { InvalidInput, contracts, records, run } from "../../contracts.js";
+import { contracts, records, run } from "../../contracts.js";
 import { t } from "../../i18n/words.js";
 import { forget, use_draft } from "../state/draft.js";
 import { Icon } from "../icon.js";
 import { Page } from "../page.js";
 import { record } from "../state/record.js";
-import { refusal_said } from "../words/refusal_said.js";
+import { trouble_said } from "../words/trouble_said.js";
 import { go } from "../state/router.js";
 import { tap } from "../state/tap.js";
 
@@ -51,11 +51,8 @@ export function use_step(tank, step) {
         return;
       forget(name);
       go(then ?? next_path(tank.id, step));
-    } catch (no) {
-      problem.value =
-        no instanceof InvalidInput
-          ? refusal_said(no, [...contracts().volume.inputs, ...records().tank.fields])
-          : /** @type {Error} */ (no).message;
+    } catch (error) {
+      problem.value = trouble_said(error, [...contracts().volume.inputs, ...records().tank.fields]);
     }
   };
   return { raw, said, set, save, problem: problem.value };

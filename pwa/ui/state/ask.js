@@ -1,15 +1,8 @@
 /** Asking the server while the keeper waits: one question at a time, and why not in plain words. */
 import { html, useSignal } from "../../vendor/preact.js";
-import { refusal } from "../../advice/sharing/refusal.js";
-import { t } from "../../i18n/words.js";
 import { Icon } from "../icon.js";
+import { trouble_said } from "../words/trouble_said.js";
 import { offer, say } from "./record.js";
-
-/** What to say of a failed call. @param {unknown} failed @returns {string} */
-function refused_said(failed) {
-  const why = refusal(failed);
-  return "code" in why ? t(`refusal.${why.code}`) : why.words;
-}
 
 /** In a component: `ask` runs one thing at a time and answers whether it went well; `problem` says why not. */
 export function use_ask() {
@@ -22,8 +15,8 @@ export function use_ask() {
     try {
       await work();
       return true;
-    } catch (failed) {
-      problem.value = refused_said(failed);
+    } catch (error) {
+      problem.value = trouble_said(error);
       return false;
     } finally {
       busy.value = false;
@@ -37,7 +30,7 @@ export function use_ask() {
  * @param {string} said
  * @param {() => Promise<unknown>} undoing
  */
-export const offer_undo = (said, undoing) => offer(said, () => undoing().catch((failed) => say(refused_said(failed))));
+export const offer_undo = (said, undoing) => offer(said, () => undoing().catch((error) => say(trouble_said(error))));
 
 /** @param {{text: string}} props */
 export const Problem = ({ text }) =>

@@ -2,7 +2,7 @@
 import { signal } from "../../vendor/preact.js";
 import { NotSaved } from "../../data/fish_room.js";
 import { uuid7 } from "../../data/uuid7.js";
-import { t } from "../../i18n/words.js";
+import { trouble_said } from "../words/trouble_said.js";
 import { room } from "./live.js";
 
 const UNDO_MS = 12_000;
@@ -45,8 +45,9 @@ export async function record(writes, said, pictures = []) {
     await room.value.write(writes, pictures);
     note(said, () => room.value.write(undoing));
     return true;
-  } catch (failed) {
-    not_saved(failed, null);
+  } catch (error) {
+    if (!(error instanceof NotSaved)) throw error;
+    not_done(error, null);
     return false;
   } finally {
     busy = false;
@@ -69,8 +70,8 @@ export async function undo() {
   just_done.value = null;
   try {
     await done?.undo?.();
-  } catch (failed) {
-    not_saved(failed, done?.undo ?? null);
+  } catch (error) {
+    not_done(error, done?.undo ?? null);
   }
 }
 
@@ -86,13 +87,12 @@ function note(said, undoing) {
 }
 
 /**
- * The phone did not take it: said in the language of the words, until it is closed.
- * @param {unknown} failed
+ * Say why it was not done, until the keeper closes the note.
+ * @param {unknown} caught
  * @param {(() => Promise<any>) | null} undoing
  */
-function not_saved(failed, undoing) {
-  if (!(failed instanceof NotSaved)) throw failed;
-  note(t(`not_saved.${failed.reason}`), undoing);
+function not_done(caught, undoing) {
+  note(trouble_said(caught), undoing);
   clearTimeout(fading);
 }
 

@@ -1,0 +1,52 @@
+"""A page that fails says so in plain words, keeps what is half typed, and lets the keeper go on."""
+
+import pytest
+from playwright.sync_api import expect
+
+pytestmark = pytest.mark.browser
+
+RAW = "cannot read properties of nothing"
+IN_DRAWING = f"export const Search = () => {{ throw new TypeError('{RAW}'); }};"
+IN_AN_EFFECT = f"""
+import {{ html, useEffect }} from "/vendor/preact.js";
+export function Search() {{
+  useEffect(() => {{ throw new TypeError("{RAW}"); }}, []);
+  return html`<h1>Drawn, then broken</h1>`;
+}}"""
+FAULT, NOT_FETCHED = "Something went wrong inside the app", "This page could not be fetched"
+BROKEN = {"in drawing": (IN_DRAWING, FAULT), "in an effect": (IN_AN_EFFECT, FAULT), "no module": (None, NOT_FETCHED)}
+
+
+def serve_search(thumb, module: str | None) -> None:
+    """Answer the search screen's module with this text, or not at all."""
+    answer = {"status": 404} if module is None else {"body": module, "content_type": "text/javascript"}
+    thumb.page.unroute_all()
+    thumb.page.route("**/screens/search.js", lambda route: route.fulfill(**answer))
+
+
+def test_a_broken_page_lets_the_keeper_go_on(new_phone):
+    thumb = new_phone()
+    # A stored shell would answer before the route below does.
+    thumb.page.add_init_script("delete Navigator.prototype.serviceWorker")
+    for how, (module, says) in BROKEN.items():
+        serve_search(thumb, module)
+        thumb.open("/tanks/new")
+        if how == "in drawing":
+            thumb.pick("cylinder")
+            thumb.type("Diameter", "40")
+
+        thumb.turn_to("/search")
+        thumb.title("Limnary")
+        thumb.sees(says)
+        thumb.sees("What you have typed stays.")
+        expect(thumb.page.get_by_text(RAW)).to_have_count(0)
+        thumb.tap("link", "Back to the Round")
+        thumb.title("Round")
+        thumb.turn_to("/tanks/new")
+        expect(thumb.page.get_by_label("Diameter")).to_have_value("40")
+
+    # The same as the first page that is opened.
+    thumb.open("/search")
+    thumb.sees(NOT_FETCHED)
+    thumb.tap("button", "Reload")
+    thumb.sees(NOT_FETCHED)
