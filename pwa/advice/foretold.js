@@ -3,146 +3,166 @@
  * limits.
  * Pure: no words. Where there is no forecast, the rule of today.js stands, and says why.
  */
-import { HOUR, freed_ammonia } from "./level.js";
+import { HOUR, QUICK, WATCHED, freed_ammonia } from "./level.js";
+import { assumed_for } from "./limits.js";
 import { bucket_litres, dose_for } from "./litres.js";
+
+/** @import { Advice, AheadAnswer, Answers, Asked, BeliefLimits, Doubt, Facts, Forecast } from "../types/advice.js" */
+/** @import { PlanAnswer, Reason, Rule, Species, Watched } from "../types/advice.js" */
 
 /** Half the risk that is allowed is watched before it is reached (assumption). */
 const RISK = 0.1;
-/** The three that a limit is kept for: the chance's name, the level's. */
-const WATCHED = /** @type {const} */ ([
-  ["nh3", "total_ammonia"],
-  ["nitrite", "nitrite"],
-  ["nitrate", "nitrate"],
-]);
-
-/** What harms within days; nitrate harms over weeks. */
-const QUICK = ["nh3", "nitrite"];
-
-/** @typedef {import("./today.js").Advice} Advice */
+/** Where no change is enough, the next test comes this soon (assumption). */
+const SOON_HOURS = 12;
+/** What the contracts call the three: ammonia is limited as free ammonia. @type {Record<Watched, Species>} */
+const SPECIES_OF = { total_ammonia: "nh3", nitrite: "nitrite", nitrate: "nitrate" };
+const QUICK_SPECIES = QUICK.map((parameter) => SPECIES_OF[parameter]);
 
 /**
- * @param {any} facts see facts.js @param {Advice} rule @param {import("./forecast/questions.js").Asked} asked
- * @param {import("./forecast/answers.js").Forecast} forecast @returns {Advice}
+ * @typedef {{plan: PlanAnswer, next: AheadAnswer}} Told the two answers that an advice is made from
+ * @typedef {ReturnType<typeof signs_of>} Signs
+ */
+
+/**
+ * What to do, by the first line that holds. `says` tells what goes with it: nothing more, the doubted reading, or
+ * the whole plan.
+ * @type {{when: (signs: Signs) => boolean, state: Advice["state"], act: Advice["act"],
+ *   says: "nothing" | "doubt" | "plan"}[]}
+ */
+const DECISIONS = [
+  // Nobody carries water for what is only usual: the first test comes first.
+  { when: (it) => it.untested, state: "watch", act: "test", says: "nothing" },
+  // A change for nitrate alone is not worth ammonia or nitrite over its limit.
+  { when: (it) => it.brings.length > 0, state: "change today", act: "hold", says: "doubt" },
+  { when: (it) => it.doubted && it.urgent, state: "act now", act: "retest", says: "plan" },
+  { when: (it) => it.doubted, state: "watch", act: "retest", says: "plan" },
+  { when: (it) => it.urgent, state: "act now", act: "change", says: "plan" },
+  // A test takes ten minutes and says more than any forecast: where one is due it comes first.
+  { when: (it) => it.test_due && it.changing, state: "change today", act: "test", says: "plan" },
+  { when: (it) => it.test_due, state: "watch", act: "test", says: "plan" },
+  { when: (it) => it.changing, state: "change today", act: "change", says: "plan" },
+  { when: (it) => it.helpless, state: "change today", act: "hold", says: "plan" },
+  { when: (it) => it.half_food || it.near, state: "watch", act: "nothing", says: "plan" },
+  { when: () => true, state: "steady", act: "nothing", says: "plan" },
+];
+
+/**
+ * @param {Facts} facts
+ * @param {Rule} rule
+ * @param {Asked} asked
+ * @param {Forecast} forecast
+ * @returns {Advice}
  */
 export function foretold(facts, rule, asked, forecast) {
   const { plan, next } = forecast.answers;
   if (!plan || !next)
     return { ...rule, reasons: rule.reasons.map((one) => (one.code === "rule" ? why_rule(forecast) : one)) };
-  const guessed = (/** @type {string} */ parameter) => parameter === "nitrate" && !asked.nitrate_known;
-  const levels = rule.levels.map((one) =>
-    guessed(one.parameter) ? one : { ...one, now_mg_n_l: next.now[`${one.parameter}_mg_n_l`].p50 },
-  );
   const doubt = standing(plan.doubts, asked);
-  const base = {
-    ...rule,
-    ...what(facts, rule, asked, forecast.answers, doubt),
-    levels,
-    from: /** @type {const} */ ("forecast"),
+  const signs = signs_of(rule, asked, { plan, next }, doubt);
+  const { state, act, says } = /** @type {typeof DECISIONS[number]} the last line always holds */ (
+    DECISIONS.find(({ when }) => when(signs))
+  );
+  /** @type {Omit<Advice, "reasons">} */
+  const advice = {
+    from: "forecast",
+    state,
+    act,
+    besides: [],
+    ...(says === "plan" ? planned_change(facts, asked, { plan, next }) : {}),
+    ...(says === "nothing" ? {} : { doubt }),
+    brings: says === "doubt" ? signs.brings : [],
+    unhurried: says !== "nothing" && signs.unhurried,
+    again: false,
+    next_test_hours: act === "hold" && says === "plan" ? SOON_HOURS : rule.usual_test_hours,
+    usual_test_hours: rule.usual_test_hours,
+    test_due: rule.test_due,
+    levels: foreseen_levels(rule, asked, next),
+    limits: rule.limits,
   };
-  return { ...base, reasons: reasons(facts, rule, base, asked, forecast.answers, doubt) };
+  return { ...advice, reasons: reasons(facts, rule, advice, asked, { plan, next }) };
 }
 
-/** @param {import("./forecast/answers.js").Forecast} forecast */
+/** @param {Forecast} forecast @returns {Reason} */
 const why_rule = ({ state, problem }) =>
   state === "failed" ? { code: "rule_failed", problem } : { code: "rule_working" };
 
 /**
- * What to do, how much and by when.
- * @param {any} facts
- * @param {Advice} rule
- * @param {import("./forecast/questions.js").Asked} asked
- * @param {any} answers
- * @param {any} doubt
+ * What the decision depends on.
+ * @param {Rule} rule
+ * @param {Asked} asked
+ * @param {Told} told
+ * @param {Doubt | undefined} doubt
  */
-function what(facts, rule, asked, { plan, next }, doubt) {
-  const { water_l } = facts.tank;
-  const fraction = plan.two_changes?.fraction_each ?? plan.fraction;
-  const exact_litres = fraction * water_l;
-  const litres = bucket_litres(exact_litres, water_l, facts.water_unit);
-  const changing = fraction > 0;
-  const above = QUICK.some((name) => over(next, name, asked.limits, 0, "p50"));
-  const tested = asked.records.readings.some(
-    ({ parameter }) => parameter === "total_ammonia" || parameter === "nitrite",
-  );
-  const urgent =
-    changing && ["total_ammonia", "nitrite"].some((name) => next.now[`${name}_mg_n_l`].p50 > rule.limits.act_at[name]);
-  const by = above ? facts.now : passing(facts, asked, next);
-  const amount = changing
-    ? { litres, exact_litres, fraction: litres / water_l, dose: dose_for(facts, litres), by }
-    : {};
-  const none = {
-    next_test_hours: rule.usual_test_hours,
-    litres: undefined,
-    exact_litres: undefined,
-    fraction: undefined,
-    dose: undefined,
-    by: undefined,
-    again: false,
-  };
-  const besides = plan.advice.filter((/** @type {string} */ code) => !["no_change", "two_changes"].includes(code));
-  const second = plan.two_changes ? { at: facts.now + plan.two_changes.after_h * HOUR, litres } : undefined;
-  // Nobody carries water for what is only usual: the first test comes first.
-  if (!tested)
-    return {
-      ...none,
-      state: /** @type {const} */ ("watch"),
-      act: /** @type {const} */ ("test"),
-      besides: [],
-      brings: [],
-      unhurried: false,
-    };
-  const unhurried = QUICK.every((name) => next.pass_chance[name] <= RISK);
-  // A change for nitrate alone is not worth ammonia or nitrite over its limit.
-  const brings = unhurried && changing && !plan.enough ? brought_over(plan, asked.limits) : [];
-  if (brings.length)
-    return {
-      ...none,
-      besides: [],
-      doubt,
-      unhurried,
-      brings,
-      state: /** @type {const} */ ("change today"),
-      act: /** @type {const} */ ("hold"),
-    };
-  const said = { ...none, ...amount, besides, second, doubt, unhurried, brings };
-  if (doubt)
-    return {
-      ...said,
-      state: urgent ? /** @type {const} */ ("act now") : /** @type {const} */ ("watch"),
-      act: /** @type {const} */ ("retest"),
-    };
-  if (urgent) return { ...said, state: /** @type {const} */ ("act now"), act: /** @type {const} */ ("change") };
-  // A test takes ten minutes and says more than any forecast: where one is due it comes first.
-  if (rule.test_due)
-    return {
-      ...said,
-      state: changing ? /** @type {const} */ ("change today") : /** @type {const} */ ("watch"),
-      act: /** @type {const} */ ("test"),
-    };
-  if (changing) return { ...said, state: /** @type {const} */ ("change today"), act: /** @type {const} */ ("change") };
-  const half_food_will_do = plan.advice.includes("feed_half");
-  if (!plan.enough && !half_food_will_do)
-    return {
-      ...said,
-      state: /** @type {const} */ ("change today"),
-      act: /** @type {const} */ ("hold"),
-      next_test_hours: 12,
-    };
+function signs_of(rule, asked, { plan, next }, doubt) {
+  const changing = fraction_of(plan) > 0;
+  const unhurried = QUICK_SPECIES.every((name) => next.pass_chance[name] <= RISK);
+  const half_food = plan.advice.includes("feed_half");
   return {
-    ...said,
-    state:
-      half_food_will_do || plan.pass_chance > RISK / 2
-        ? /** @type {const} */ ("watch")
-        : /** @type {const} */ ("steady"),
-    act: /** @type {const} */ ("nothing"),
+    untested: !asked.records.readings.some(({ parameter }) => parameter === "total_ammonia" || parameter === "nitrite"),
+    /** Only nitrate may pass its limit. */
+    unhurried,
+    brings: unhurried && changing && !plan.enough ? brought_over(plan, asked.limits) : [],
+    doubted: doubt !== undefined,
+    changing,
+    urgent: changing && QUICK.some((name) => next.now[`${name}_mg_n_l`].p50 > rule.limits.act_at[name]),
+    test_due: rule.test_due,
+    half_food,
+    /** No change is enough, with the usual food or with half of it. */
+    helpless: !plan.enough && !half_food,
+    near: plan.pass_chance > RISK / 2,
+  };
+}
+
+/** The share of the water that the plan changes now. @param {PlanAnswer} plan */
+const fraction_of = (plan) => plan.two_changes?.fraction_each ?? plan.fraction;
+
+/**
+ * The plan's change, how much and by when, and what it advises besides.
+ * @param {Facts} facts
+ * @param {Asked} asked
+ * @param {Told} told
+ * @returns {Partial<Advice>}
+ */
+function planned_change(facts, asked, { plan, next }) {
+  const { water_l } = facts.tank;
+  const exact_litres = fraction_of(plan) * water_l;
+  const litres = bucket_litres(exact_litres, water_l, facts.water_unit);
+  const above = QUICK_SPECIES.some((name) => over(next, name, asked.limits, 0, "p50"));
+  const besides = plan.advice.filter((code) => code !== "no_change" && code !== "two_changes");
+  const second = plan.two_changes && { at: facts.now + plan.two_changes.after_h * HOUR, litres };
+  if (!(exact_litres > 0)) return { besides, second };
+  return {
+    besides,
+    second,
+    litres,
+    exact_litres,
+    fraction: litres / water_l,
+    dose: dose_for(facts, litres),
+    by: above ? facts.now : passing(facts, asked, next),
   };
 }
 
 /**
+ * The levels now as the forecast holds them; a guess at nitrate is left out.
+ * @param {Rule} rule
+ * @param {Asked} asked
+ * @param {AheadAnswer} next
+ * @returns {Advice["levels"]}
+ */
+function foreseen_levels({ levels }, asked, next) {
+  const of = (/** @type {Watched} */ parameter) => {
+    if (parameter === "nitrate" && !asked.nitrate_known) return levels[parameter];
+    const now_mg_n_l = next.now[`${parameter}_mg_n_l`].p50;
+    return { ...levels[parameter], now_mg_n_l };
+  };
+  return { total_ammonia: of("total_ammonia"), nitrite: of("nitrite"), nitrate: of("nitrate") };
+}
+
+/**
  * Whether one of three is over its limit at one point of the series.
- * @param {any} next
- * @param {string} name
- * @param {any} limits
+ * @param {AheadAnswer} next
+ * @param {Species} name
+ * @param {BeliefLimits} limits
  * @param {number} at
  * @param {"p50" | "p90"} point
  */
@@ -152,31 +172,31 @@ function over({ series }, name, limits, at, point) {
 
 /**
  * Which of the quick poisons the change itself may bring over its limit, and how far.
- * @param {any} plan
- * @param {any} limits
+ * @param {PlanAnswer} plan
+ * @param {BeliefLimits} limits
  */
 const brought_over = (plan, limits) =>
-  WATCHED.slice(0, 2)
-    .map(([name, parameter]) => ({ parameter, share: plan.peak[`${name}_mg_n_l`].p90 / limits[`${name}_mg_n_l`] }))
-    .filter(({ share }) => share > 1);
+  QUICK.map((parameter) => {
+    const field = /** @type {const} */ (`${SPECIES_OF[parameter]}_mg_n_l`);
+    return { parameter, share: plan.peak[field].p90 / limits[field] };
+  }).filter(({ share }) => share > 1);
 
 /**
- * When the chance of passing first reaches one in ten; today where nitrate alone asks for it.
- * @param {any} facts
- * @param {import("./forecast/questions.js").Asked} asked
- * @param {any} next
+ * When the chance of passing first reaches one in ten, in ms; undefined where nitrate alone asks for the change.
+ * @param {Facts} facts
+ * @param {Asked} asked
+ * @param {AheadAnswer} next
  */
 function passing(facts, { start, limits }, next) {
-  const at = next.series.findIndex((/** @type {any} */ _, /** @type {number} */ i) =>
-    QUICK.some((name) => over(next, name, limits, i, "p90")),
-  );
+  const at = next.series.findIndex((_, i) => QUICK_SPECIES.some((name) => over(next, name, limits, i, "p90")));
   return at < 0 ? undefined : Math.max(facts.now, start + next.series[at].at_h * HOUR);
 }
 
 /**
  * The doubted reading that no later test of the same has settled.
- * @param {any[]} doubts
- * @param {import("./forecast/questions.js").Asked} asked
+ * @param {PlanAnswer["doubts"]} doubts
+ * @param {Asked} asked
+ * @returns {Doubt | undefined}
  */
 function standing(doubts, { records, start }) {
   const open = doubts.filter(
@@ -187,95 +207,112 @@ function standing(doubts, { records, start }) {
 }
 
 /**
- * @param {any} facts
- * @param {Advice} rule
- * @param {any} advice
- * @param {import("./forecast/questions.js").Asked} asked
- * @param {any} answers
- * @param {any} doubt
- * @returns {import("./today.js").Reason[]}
+ * @param {Facts} facts
+ * @param {Rule} rule
+ * @param {Omit<Advice, "reasons">} advice
+ * @param {Asked} asked
+ * @param {Told} told
+ * @returns {Reason[]}
  */
-function reasons(facts, rule, advice, asked, { plan, next }, doubt) {
-  const { source, label } = facts;
-  const { limits, levels, litres } = advice;
-  const until = asked.next_test_at;
-  const without = litres > 0 ? "chance_without" : "chance";
-  const chances = WATCHED.filter(([name]) => name !== "nitrate" || asked.nitrate_known)
-    .map(([name, parameter]) => {
-      const { p10, p50, p90 } = next.now[`${parameter}_mg_n_l`];
+function reasons(facts, rule, advice, asked, { plan, next }) {
+  const { limits, brings = [], doubt } = advice;
+  const litres = advice.litres ?? 0;
+  const chances = chances_of(advice, asked, next, litres > 0);
+  const said = chances.filter((one, i) => i === 0 || one.chance > RISK / 2);
+  return [
+    ...(doubt ? [doubt_reason(doubt)] : []),
+    ...said,
+    ...(litres > 0 ? after_change(plan, chances) : []),
+    ...brings.map(({ parameter, share }) => {
       const limit = limits[parameter].mg_n_l;
-      return {
-        code: p10 > limit ? "stands_over" : p50 > limit ? "perhaps_over" : without,
-        parameter,
-        chance: next.pass_chance[name],
-        low: p10,
-        high: p90,
-        limit,
-        by: limits[parameter].by,
-        until,
-      };
-    })
-    .toSorted((a, b) => b.chance - a.chance);
-  const told = chances.filter((one, i) => i === 0 || one.chance > RISK / 2);
-  const known = asked.records.readings.filter(
-    ({ parameter }) => parameter !== "ph" && parameter !== "temperature",
-  ).length;
-  const freed = litres || advice.brings.length ? freed_ammonia(source) : 0;
-  /** @type {(import("./today.js").Reason | false | null | undefined)[]} */
-  const all = [
-    doubt && {
-      code: "doubt",
-      parameter: doubt.parameter,
-      read: doubt.value_mg_n_l,
-      low: doubt.expected_p10_mg_n_l,
-      high: doubt.expected_p90_mg_n_l,
-      at: doubt.at,
-    },
-    ...told,
-    // Else the chance after the change would seem no better than the one before it.
-    litres > 0 &&
-      chances.every(({ code, chance }) => code === without && chance <= RISK) && { code: "together", chance: RISK },
-    litres > 0 &&
-      !plan.two_changes && {
-        code: plan.enough ? "after" : plan.advice.includes("feed_half") ? "after_half_food" : "after_not_enough",
-        chance: plan.pass_chance,
-      },
-    litres > 0 && plan.two_changes && { code: "after_two", chance: plan.two_changes.pass_chance },
-    ...advice.brings.map((/** @type {any} */ one) => ({
-      code: "brings_over",
-      parameter: one.parameter,
-      expected: one.share * limits[one.parameter].mg_n_l,
-      limit: limits[one.parameter].mg_n_l,
-    })),
-    ...(advice.act === "hold" && advice.brings.length === 0
+      return { code: /** @type {const} */ ("brings_over"), parameter, expected: share * limit, limit };
+    }),
+    ...(advice.act === "hold" && brings.length === 0
       ? rule.reasons.filter(({ code }) => code === "source_worse" || code === "brings_over")
       : []),
-    freed
-      ? { code: label?.binds_ammonia ? "freed_bound" : "freed", freed }
-      : freed === null && { code: "freed_unknown" },
-    known === 0 ? { code: "prior" } : plan.notes.length > (plan.doubts.length ? 1 : 0) && { code: "few" },
-    ...levels
-      .filter((/** @type {any} */ one) => !one.reading && known > 0)
-      .map((/** @type {any} */ one) => ({ code: "no_reading", parameter: one.parameter })),
-    ...assumed(advice, told[0]?.parameter),
-    asked.filled.length > 0 && { code: "filled", filled: asked.filled },
-    asked.left_out.length > 0 && { code: "left_out", count: asked.left_out.length, first: asked.left_out[0] },
+    ...(litres > 0 || brings.length > 0 ? freed_reason(facts) : []),
+    ...knowledge(advice, asked, plan),
+    ...assumed_for(limits, said[0]?.parameter),
+    ...(asked.filled.length > 0 ? [{ code: /** @type {const} */ ("filled"), filled: asked.filled }] : []),
+    ...(asked.left_out.length > 0
+      ? [{ code: /** @type {const} */ ("left_out"), count: asked.left_out.length, first: asked.left_out[0] }]
+      : []),
     { code: "forecast" },
   ];
-  return /** @type {import("./today.js").Reason[]} */ (all.filter(Boolean));
+}
+
+/** @param {Doubt} doubt @returns {Reason} */
+const doubt_reason = (doubt) => ({
+  code: "doubt",
+  parameter: doubt.parameter,
+  read: doubt.value_mg_n_l,
+  low: doubt.expected_p10_mg_n_l,
+  high: doubt.expected_p90_mg_n_l,
+  at: doubt.at,
+});
+
+/**
+ * The chance of each to pass its limit before the next test, the highest first.
+ * @param {Pick<Advice, "limits">} advice
+ * @param {Asked} asked
+ * @param {AheadAnswer} next
+ * @param {boolean} changing
+ */
+function chances_of({ limits }, asked, next, changing) {
+  return WATCHED.filter((parameter) => parameter !== "nitrate" || asked.nitrate_known)
+    .map((parameter) => {
+      const { p10, p50, p90 } = next.now[`${parameter}_mg_n_l`];
+      const { mg_n_l: limit, by } = limits[parameter];
+      /** @type {"stands_over" | "perhaps_over" | "chance_without" | "chance"} */
+      const code = p10 > limit ? "stands_over" : p50 > limit ? "perhaps_over" : changing ? "chance_without" : "chance";
+      const chance = next.pass_chance[SPECIES_OF[parameter]];
+      return { code, parameter, chance, low: p10, high: p90, limit, by, until: asked.next_test_at };
+    })
+    .toSorted((a, b) => b.chance - a.chance);
 }
 
 /**
- * The pH and temperature that ammonia's limit was made with, where nobody read them this week.
- * @param {Advice} advice
- * @param {string} parameter
+ * What the change does to the chance.
+ * @param {PlanAnswer} plan
+ * @param {{code: string, chance: number}[]} chances
+ * @returns {Reason[]}
  */
-function assumed({ limits }, parameter) {
-  if (parameter !== "total_ammonia") return [];
-  return /** @type {const} */ (["ph", "temperature_c"])
-    .filter((name) => limits[name].from !== "reading")
-    .map((name) => ({
-      code: limits[name].from === "usual" ? `usual_${name}` : `assumed_${name}`,
-      value: limits[name].value,
-    }));
+function after_change(plan, chances) {
+  const low = chances.every(({ code, chance }) => code === "chance_without" && chance <= RISK);
+  /** @type {Reason} */
+  const after = plan.two_changes
+    ? { code: "after_two", chance: plan.two_changes.pass_chance }
+    : {
+        code: plan.enough ? "after" : plan.advice.includes("feed_half") ? "after_half_food" : "after_not_enough",
+        chance: plan.pass_chance,
+      };
+  // Without this line the chance after the change would look no better than before.
+  return low ? [{ code: "together", chance: RISK }, after] : [after];
+}
+
+/** What the new water's chloramine frees. @param {Facts} facts @returns {Reason[]} */
+function freed_reason({ source, label }) {
+  const freed = freed_ammonia(source);
+  if (freed === null) return [{ code: "freed_unknown" }];
+  return freed > 0 ? [{ code: label?.binds_ammonia ? "freed_bound" : "freed", freed }] : [];
+}
+
+/**
+ * How much the forecast rests on tests.
+ * @param {Pick<Advice, "levels">} advice
+ * @param {Asked} asked
+ * @param {PlanAnswer} plan
+ * @returns {Reason[]}
+ */
+function knowledge({ levels }, asked, plan) {
+  const tests = asked.records.readings.filter(({ parameter }) => parameter !== "ph" && parameter !== "temperature");
+  if (tests.length === 0) return [{ code: "prior" }];
+  const few = plan.notes.length > (plan.doubts.length ? 1 : 0);
+  return [
+    ...(few ? [{ code: /** @type {const} */ ("few") }] : []),
+    ...WATCHED.filter((parameter) => !levels[parameter].reading).map((parameter) => ({
+      code: /** @type {const} */ ("no_reading"),
+      parameter,
+    })),
+  ];
 }

@@ -5,8 +5,18 @@ import { answered, input_of, run } from "../contracts.js";
 export const HOUR = 3_600_000;
 export const DAY = 24 * HOUR;
 
+/** @import { Change, Facts, Judgement, KnownJudgement, Label, Level, Quick, Source, Watched } from "../types/advice.js" */
+/** @import { Reading } from "../types/views.js" */
+
 /** The three that a change must hold down, and the species a kit reads when it reads the ion. */
-export const SPECIES = { total_ammonia: "nh4", nitrite: "no2", nitrate: "no3" };
+export const SPECIES = /** @type {const} */ ({ total_ammonia: "nh4", nitrite: "no2", nitrate: "no3" });
+/** @type {readonly Watched[]} */
+export const WATCHED = ["total_ammonia", "nitrite", "nitrate"];
+/** What harms within days, and so is tested on a schedule. @type {readonly Quick[]} */
+export const QUICK = ["total_ammonia", "nitrite"];
+
+/** @param {string} parameter @returns {parameter is Watched} */
+export const is_watched = (parameter) => Object.hasOwn(SPECIES, parameter);
 
 /**
  * A reading says something about today for this long (assumption: daily rises at most double a low level in three
@@ -21,14 +31,14 @@ const RISE_WINDOW = 3 * DAY;
 const RISE_OLDEST = 14 * DAY;
 const RISE_SHORTEST = 4 * HOUR;
 
-/**
- * @typedef {{parameter: string, value: number, basis?: string, unit?: string, at: string, test?: string}} Reading
- * @typedef {{at: string, litres: number, fraction: number, source?: any}} Change
- * @typedef {{parameter: string, reading: Reading | null, read_mg_n_l: number | null, now_mg_n_l: number | null,
- *   rise_mg_n_l_day: number, rise_from: "readings" | "doubling" | "nothing", changed_since: boolean}} Level
- */
+/** What a figure of ammonia, nitrite or nitrate needs to be counted as nitrogen. */
+/** @typedef {Pick<Reading, "parameter" | "value" | "basis">} Read */
 
-/** A reading of ammonia, nitrite or nitrate as mg/L of nitrogen. @param {Reading} reading @returns {number} */
+/**
+ * A reading of ammonia, nitrite or nitrate as mg/L of nitrogen.
+ * @param {Read} reading
+ * @returns {number}
+ */
 export function as_nitrogen({ parameter, value, basis }) {
   return both_ways(parameter, value, basis).as_n_mg_l;
 }
@@ -40,8 +50,8 @@ export function as_nitrogen({ parameter, value, basis }) {
  * @param {string} [basis]
  */
 export function both_ways(parameter, value, basis) {
-  const species = SPECIES[/** @type {keyof typeof SPECIES} */ (parameter)];
-  return nitrogen_units({ value, species, basis: basis === "n" ? "n" : "ion" });
+  if (!is_watched(parameter)) throw new RangeError(`${parameter} holds no nitrogen`);
+  return nitrogen_units({ value, species: SPECIES[parameter], basis: basis === "n" ? "n" : "ion" });
 }
 
 /**
@@ -56,7 +66,9 @@ export function possible({ value }) {
 
 /**
  * Nitrogen that a source water brings, mg N/L; of ammonia with what chloramine frees, unless the label binds it.
- * @param {any} source a source_water record, or nothing known @param {string} parameter @param {any} [label]
+ * @param {Source | null | undefined} source
+ * @param {Watched} parameter
+ * @param {Pick<Label, "binds_ammonia"> | null} [label]
  */
 export function brought(source, parameter, label) {
   if (!source) return 0;
@@ -67,7 +79,7 @@ export function brought(source, parameter, label) {
 
 /**
  * mg N/L that its chloramine frees in the new water; null when nobody knows how much is in it.
- * @param {any} source
+ * @param {Source | null | undefined} source
  * @returns {number | null}
  */
 export function freed_ammonia(source) {
@@ -79,15 +91,25 @@ export function freed_ammonia(source) {
 }
 
 /**
+ * When ammonia or nitrite was last tested, in ms; -Infinity where neither ever was.
+ * @param {Record<Quick, Pick<Level, "reading">>} levels
+ */
+export const last_test = (levels) =>
+  Math.max(...QUICK.map((parameter) => Date.parse(levels[parameter].reading?.at ?? "") || -Infinity));
+
+/** @param {Judgement} one @returns {one is KnownJudgement} */
+export const is_known = (one) => one.now_mg_n_l !== null;
+
+/**
  * One of the three, now: the last reading, carried through the changes since, plus the rise.
- * @param {string} parameter @param {any} facts see facts.js @param {number} [recent] ms a reading stays good for
+ * @param {Watched} parameter
+ * @param {Pick<Facts, "now" | "readings" | "changes" | "label">} facts
+ * @param {number} [recent] ms a reading stays good for
  * @returns {Level}
  */
 export function level(parameter, facts, recent = RECENT) {
   const { now, label } = facts;
-  const readings = facts.readings.filter(
-    (/** @type {Reading} */ r) => r.parameter === parameter && time(r) <= now && possible(r),
-  );
+  const readings = facts.readings.filter((one) => one.parameter === parameter && time(one) <= now && possible(one));
   const last = readings.at(-1) ?? null;
   if (!last || now - time(last) > recent) {
     return {
@@ -118,8 +140,13 @@ export function level(parameter, facts, recent = RECENT) {
   };
 }
 
-/** mg N/L a day over the last days, corrected for changes; never below 0; null when one reading stands alone.
- * @param {Reading[]} readings oldest first @param {Change[]} changes @param {string} parameter @param {any} label */
+/**
+ * mg N/L a day over the last days, corrected for changes; never below 0; null when one reading stands alone.
+ * @param {Reading[]} readings oldest first
+ * @param {readonly Change[]} changes
+ * @param {Watched} parameter
+ * @param {Label | null} label
+ */
 function rise(readings, changes, parameter, label) {
   const last = readings.at(-1);
   if (!last) return null;
@@ -141,9 +168,9 @@ function rise(readings, changes, parameter, label) {
 /**
  * A level carried through changes, each with the water it used.
  * @param {number} before_mg_l
- * @param {Change[]} changes
- * @param {string} parameter
- * @param {any} label
+ * @param {readonly Change[]} changes
+ * @param {Watched} parameter
+ * @param {Label | null} label
  */
 function through(before_mg_l, changes, parameter, label) {
   return changes.reduce(
@@ -154,7 +181,7 @@ function through(before_mg_l, changes, parameter, label) {
   );
 }
 
-/** @param {Change[]} changes @param {number} from @param {number} to */
+/** @param {readonly Change[]} changes @param {number} from @param {number} to */
 const between = (changes, from, to) => changes.filter((change) => time(change) > from && time(change) <= to);
 /** @param {{at: string}} event */
 const time = ({ at }) => Date.parse(at);

@@ -8,14 +8,9 @@ const RECENT = 7 * DAY;
 /** Where nothing is known (assumption, on the careful side: warmer and higher pH make more of the ammonia toxic). */
 export const CAREFUL = { ph: 8, temperature_c: 26 };
 
-/**
- * @typedef {{value: number, from: "reading" | "usual" | "assumed", at?: string}} Figure
- * @typedef {{ph: Figure, temperature_c: Figure, total_ammonia: {mg_n_l: number, by: "chronic" | "eifac"},
- * act_at: Record<string, number>, nitrite: {mg_n_l: number, by: "working"}, nitrate: {mg_n_l: number, by: "working"}}}
- * Limits
- */
+/** @import { Facts, Figure, Limits, Reason, Watched } from "../types/advice.js" */
 
-/** @param {any} facts see facts.js @returns {Limits} */
+/** @param {Pick<Facts, "now" | "tank" | "readings">} facts @returns {Limits} */
 export function limits_at(facts) {
   const ph = figure(facts, "ph", facts.tank.ph, CAREFUL.ph);
   const temperature_c = figure(facts, "temperature", facts.tank.temperature_c, CAREFUL.temperature_c);
@@ -27,8 +22,7 @@ export function limits_at(facts) {
     total_ammonia: eifac
       ? { mg_n_l: found.eifac_tan_mg_n_l, by: "eifac" }
       : { mg_n_l: found.chronic_tan_mg_n_l, by: "chronic" },
-    // Twice a limit made for weeks is no matter for this evening (assumption); what harms within the hour lies higher
-    // still.
+    // Act tonight only above twice the chronic limit (assumption); acute harm starts higher still.
     act_at: {
       total_ammonia: 2 * Math.min(found.eifac_tan_mg_n_l, found.chronic_tan_mg_n_l),
       nitrite: working("nitrite_act_mg_n_l"),
@@ -39,12 +33,28 @@ export function limits_at(facts) {
   };
 }
 
+/**
+ * The pH and temperature that ammonia's limit was made with, where nobody read them this week.
+ * @param {Limits} limits
+ * @param {Watched | undefined} parameter the one that is spoken of
+ * @returns {Reason[]}
+ */
+export function assumed_for(limits, parameter) {
+  if (parameter !== "total_ammonia") return [];
+  return /** @type {const} */ (["ph", "temperature_c"])
+    .filter((name) => limits[name].from !== "reading")
+    .map((name) => {
+      const { from, value } = limits[name];
+      return { code: /** @type {const} */ (`${from === "usual" ? "usual" : "assumed"}_${name}`), value };
+    });
+}
+
 /** @param {string} name */
 const working = (name) => table("limits").limits[name].value;
 
 /**
- * @param {any} facts
- * @param {string} parameter
+ * @param {Pick<Facts, "now" | "readings">} facts
+ * @param {"ph" | "temperature"} parameter
  * @param {number | undefined} usual
  * @param {number} careful
  * @returns {Figure}
@@ -52,9 +62,9 @@ const working = (name) => table("limits").limits[name].value;
 function figure({ readings, now }, parameter, usual, careful) {
   const field = parameter === "ph" ? "ph" : "temperature_c";
   const { min, max } = input_of("ammonia_limits", field);
-  const usable = (/** @type {any} */ r) =>
-    r.parameter === parameter && now - Date.parse(r.at) <= RECENT && r.value >= min && r.value <= max;
-  const last = readings.findLast(usable);
+  const last = readings.findLast(
+    (one) => one.parameter === parameter && now - Date.parse(one.at) <= RECENT && one.value >= min && one.value <= max,
+  );
   if (last) return { value: last.value, from: "reading", at: last.at };
   return usual !== undefined && usual >= min && usual <= max
     ? { value: usual, from: "usual" }

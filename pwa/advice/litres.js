@@ -1,6 +1,10 @@
 /** Litres that a bucket can do, and the dechlorinator for exactly those litres. */
 import { convert } from "../figures/units.js";
-import { InvalidInput, input_of, run } from "../contracts.js";
+import { InvalidInput, answered, input_of, run } from "../contracts.js";
+
+/** @import { Label, LabelDose, Source } from "../types/advice.js" */
+/** @import { DechlorinatorDoseInput } from "../types/calculations.js" */
+/** @import { FieldError } from "../contracts.js" */
 
 /**
  * Steps in which water is said, for a small, a middling and a large tank (assumption: what a bucket with marks can do).
@@ -30,22 +34,22 @@ export function bucket_litres(litres, water_l, unit) {
 /**
  * The dose of the tank's own dechlorinator label for a change of `litres`.
  * `missing` names what must be set down first; none of it is guessed.
- * @param {any} facts see facts.js @param {number} litres
- * @returns {{needed: boolean, missing?: "source" | "label", amount?: number, unit?: string, label?: any, answer?: any}}
+ * @param {{tank: {water_l: number}, source: Source | null, label: Label | null}} facts
+ * @param {number} litres
+ * @returns {LabelDose}
  */
 export function dose_for({ tank, source, label }, litres) {
   if (!source) return { needed: true, missing: "source" };
   if (source.disinfectant === "none") return { needed: false };
   if (!label) return { needed: true, missing: "label" };
   const answer = run("dechlorinator_dose", dose_input(tank, source, label, litres));
-  return { needed: true, amount: answer.label_dose_ml, unit: label.unit, label, answer };
+  return { needed: true, amount: answered(answer, "label_dose_ml"), unit: label.unit, label, answer };
 }
 
 /**
  * The field of a change's litres: no more than this tank holds.
- * @param {any} tank
+ * @param {{water_l: number}} tank
  * @param {string} label
- * @returns {any}
  */
 export const litres_spec = (tank, label) => ({
   ...input_of("dechlorinator_dose", "change_l"),
@@ -55,26 +59,27 @@ export const litres_spec = (tank, label) => ({
 
 /**
  * Litres that the calculation refuses for this tank, in its words.
- * @param {any} tank
+ * @param {{water_l: number}} tank
  * @param {number} litres
- * @returns {{field: string, message: string, allowed: string} | null}
+ * @returns {FieldError | null}
  */
 export function litres_refused(tank, litres) {
   try {
     run("dechlorinator_dose", { change_l: litres, tank_l: tank.water_l, label_ml: 1, label_per_l: 1 });
     return null;
-  } catch (no) {
-    if (!(no instanceof InvalidInput)) throw no;
-    return no.errors[0];
+  } catch (error) {
+    if (!(error instanceof InvalidInput)) throw error;
+    return error.errors[0];
   }
 }
 
 /**
  * The question to `dechlorinator_dose`.
- * @param {any} tank
- * @param {any} source
- * @param {any} label
+ * @param {{water_l: number}} tank
+ * @param {Source | null} source
+ * @param {Label} label
  * @param {number} litres
+ * @returns {DechlorinatorDoseInput}
  */
 export const dose_input = (tank, source, label, litres) => ({
   change_l: litres,
@@ -82,7 +87,7 @@ export const dose_input = (tank, source, label, litres) => ({
   basis: label.basis,
   label_ml: label.amount,
   label_per_l: label.per_l,
-  ...(source.disinfectant_mg_l === undefined
-    ? {}
-    : { disinfectant: source.disinfectant, disinfectant_mg_l: source.disinfectant_mg_l }),
+  ...(source && source.disinfectant !== "none" && source.disinfectant_mg_l !== undefined
+    ? { disinfectant: source.disinfectant, disinfectant_mg_l: source.disinfectant_mg_l }
+    : {}),
 });

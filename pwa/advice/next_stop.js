@@ -1,13 +1,16 @@
 /** The walk of the round: which tank wants something now, and which one comes next. Pure. */
 
+/** @import { Advice, Facts } from "../types/advice.js" */
+
 /** Water that was changed, or tested, this lately is not asked for again on the same walk (assumption). */
 const JUST_MS = 3 * 3_600_000;
 
 /**
  * Whether a tank asks for hands now: a test, a change, or a task of today. What was just done waits for its effect,
  * whatever comes later today.
- * @param {{act: string, test_due: boolean}} advice @param {number} tasks_due
- * @param {{now: number, readings: {at: string}[], changes: {at: string}[]}} facts oldest first
+ * @param {Pick<Advice, "act" | "test_due">} advice
+ * @param {number} tasks_due
+ * @param {Pick<Facts, "now" | "readings" | "changes">} facts
  */
 export function wants({ act, test_due }, tasks_due, { now, readings, changes }) {
   if (tasks_due > 0 || act === "retest") return true;

@@ -1,33 +1,39 @@
-/**
- * One tank's records among all of a kind, oldest first: sorted into tanks once, however many tanks and years there are.
- */
+/** One tank's records among all of a kind, oldest first, sorted once for all tanks. Pure. */
+
+/** @typedef {{at: string, tank?: string}} Dated */
 
 /**
- * A room answers the same array until a record of that kind changes.
- * @type {WeakMap<readonly any[], Map<string, readonly any[]>>}
+ * By the array that a room's `all` answers: it stays the same until a record of its kind changes.
+ * @type {WeakMap<readonly Dated[], Map<string | undefined, readonly Dated[]>>}
  */
 const known = new WeakMap();
-/** @type {readonly any[]} */ const NONE = Object.freeze([]);
+/** @type {readonly never[]} */
+const NONE = Object.freeze([]);
 
 /**
- * @param {any[]} records as a room's `all` answers them
- * @param {string} tank its id
- * @returns {any[]} frozen; the same until one of the kind changes
+ * @template {Dated} T
+ * @param {readonly T[]} records as a room's `all` answers them
+ * @param {string} tank_id
+ * @returns {readonly T[]} frozen; the same array until one of the kind changes
  */
-export function of_tank(records, tank) {
-  const tanks = known.get(records) ?? sorted(records);
+export function of_tank(records, tank_id) {
+  const tanks = /** @type {Map<string | undefined, readonly T[]>} */ (known.get(records)) ?? sorted(records);
   known.set(records, tanks);
-  return /** @type {any[]} */ (tanks.get(tank) ?? NONE);
+  return tanks.get(tank_id) ?? NONE;
 }
 
-/** @param {any[]} records @returns {Map<string, readonly any[]>} by tank */
+/**
+ * @template {Dated} T
+ * @param {readonly T[]} records
+ * @returns {Map<string | undefined, readonly T[]>} by tank
+ */
 function sorted(records) {
-  /** @type {Map<string, any[]>} */ const tanks = new Map();
+  /** @type {Map<string | undefined, T[]>} */ const tanks = new Map();
   for (const record of records) {
-    const its = tanks.get(record.tank);
-    if (its) its.push(record);
+    const own = tanks.get(record.tank);
+    if (own) own.push(record);
     else tanks.set(record.tank, [record]);
   }
-  for (const its of tanks.values()) Object.freeze(its.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0)));
+  for (const own of tanks.values()) Object.freeze(own.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0)));
   return tanks;
 }

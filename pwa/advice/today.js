@@ -3,9 +3,13 @@
  * Pure: facts in, advice out, no words; the words stand in the catalogue and are put together in ui/words/sentence.js.
  */
 import { answered, run } from "../contracts.js";
-import { DAY, HOUR, as_nitrogen, brought, freed_ammonia, level, possible } from "./level.js";
-import { limits_at } from "./limits.js";
+import { DAY, HOUR, QUICK, WATCHED, as_nitrogen, brought, freed_ammonia } from "./level.js";
+import { is_known, last_test, level, possible } from "./level.js";
+import { assumed_for, limits_at } from "./limits.js";
 import { bucket_litres, dose_for } from "./litres.js";
+
+/** @import { Advice, Facts, Judgement, KnownJudgement, Level, Limits, Reason } from "../types/advice.js" */
+/** @import { Rule, UnknownLevel, Watched } from "../types/advice.js" */
 
 /** The most that is changed at once (common practice: half, so that temperature and hardness do not jump). */
 const MOST_AT_ONCE = 0.5;
@@ -22,165 +26,185 @@ const SOON_HOURS = 12;
 /** So little over a limit is the computer's rounding: a change against it would be of no litres. */
 const ROUNDING = 1e-6;
 
+/** How long from one test to the next. */
+const DAILY_HOURS = 24;
+const WEEKLY_HOURS = 168;
+
 /**
- * @typedef {{code: string, [part: string]: any}} Reason
- * @typedef {{
- *   state: "steady" | "watch" | "change today" | "act now",
- *   act: "nothing" | "test" | "change" | "hold" | "confirm" | "retest",
- *   from?: "forecast", besides?: string[], second?: {at: number, litres: number}, doubt?: any, brings?: any[],
- * litres?: number, exact_litres?: number, fraction?: number, dose?: ReturnType<typeof dose_for>, by?: number, again:
- * boolean, unhurried: boolean,
- * next_test_hours: number, usual_test_hours: number, test_due: boolean, worst: any, levels: any[], limits:
- * import("./limits.js").Limits, reasons: Reason[],
- * }} Advice
+ * What is decided, with its own reasons; `about` is the level that its limit is spoken of.
+ * @typedef {Pick<Advice, "state" | "act"> & Partial<Pick<Advice, "litres" | "exact_litres" | "fraction" | "dose" | "by"
+ *   | "again" | "unhurried" | "next_test_hours">> & {because?: Reason[], about?: Judgement}} Decision
  */
 
-/** @param {any} facts see facts.js @returns {Advice} */
+/** @param {Facts} facts @returns {Rule} */
 export function today(facts) {
   const limits = limits_at(facts);
   const settled = is_settled(facts, limits);
-  const next_test_hours = settled ? 168 : 24;
-  const days = next_test_hours / 24;
-  const levels = ["total_ammonia", "nitrite", "nitrate"].map((parameter) => {
-    const recent = settled || parameter === "nitrate" ? 8 * DAY : undefined;
-    return judged(level(parameter, facts, recent), limits, facts, days);
-  });
-  const known = levels.filter((one) => one.now_mg_n_l !== null);
-  const worst = known.toSorted((a, b) => b.share - a.share)[0] ?? null;
-  const last_test = Math.max(
-    -Infinity,
-    ...levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : -Infinity)),
-  );
-  const unknown = levels.slice(0, 2).filter((one) => one.now_mg_n_l === null);
-  const test_due = unknown.length > 0 || facts.now - last_test > next_test_hours * HOUR + GRACE;
-  const base = {
-    again: false,
-    unhurried: false,
-    next_test_hours,
-    usual_test_hours: next_test_hours,
-    test_due,
-    worst,
-    levels,
-    limits,
-  };
-  const told = [
-    ...said_of(worst, days),
-    ...unknown.map(({ parameter, reading }) => ({
-      code: reading ? "too_old" : "no_reading",
-      parameter,
-      at: reading?.at,
-    })),
-  ];
+  const usual_test_hours = settled ? WEEKLY_HOURS : DAILY_HOURS;
+  const days = usual_test_hours / 24;
+  const levels = judged_levels(facts, limits, settled, days);
+  const known = all_of(levels).filter(is_known);
+  const unknown = QUICK.map((parameter) => levels[parameter]).filter((one) => !is_known(one));
+  const worst = known.toSorted((a, b) => b.share - a.share)[0];
+  const test_due = unknown.length > 0 || facts.now - last_test(levels) > usual_test_hours * HOUR + GRACE;
 
   const over = known.filter((one) => one.share > 1 + ROUNDING);
-  if (over.length === 0) {
-    const state = test_due || known.some((one) => one.share > 0.5) ? "watch" : "steady";
-    return {
-      ...base,
-      state,
-      act: test_due ? "test" : "nothing",
-      reasons: [...told, ...assumed(limits, worst), { code: "rule" }],
-    };
-  }
-  const changed = last_change(facts);
-  if (over.every((one) => one.changed_since && one.now_mg_n_l <= one.limit_mg_n_l)) {
-    // Just changed: a test tells what the change did before more water is asked for.
-    const by = Math.min(passing(over, facts.now), Math.max(facts.now, changed + SOON_HOURS * HOUR));
-    const act = by <= facts.now ? /** @type {const} */ ("test") : /** @type {const} */ ("confirm");
-    return { ...base, state: "watch", act, by, reasons: [...told, ...assumed(limits, worst), { code: "rule" }] };
-  }
-  const found = change(over, facts, limits, days);
-  const { fraction } = found;
-  const raised =
-    fraction === undefined
-      ? []
-      : levels.filter((one) => !over.includes(one) && left_after(one, fraction) > one.limit_mg_n_l);
-  // A change for nitrate alone is not worth ammonia over its limit.
-  const unhurried = over.every((one) => one.parameter === "nitrate");
-  const decided = raised.length > 0 && unhurried ? { state: found.state, act: /** @type {const} */ ("hold") } : found;
-  const reasons = [
-    ...told,
-    ...change_reasons(over, raised, fraction ?? 0, facts),
-    ...assumed(limits, raised[0] ?? worst),
-    { code: "rule" },
-  ];
-  return { ...base, unhurried, ...decided, reasons };
+  const decided =
+    over.length === 0
+      ? no_change(known, test_due)
+      : (just_changed(over, facts) ?? change(over, levels, facts, limits, usual_test_hours));
+  const { because = [], about = worst, ...what } = decided;
+  return {
+    again: false,
+    unhurried: false,
+    next_test_hours: usual_test_hours,
+    ...what,
+    usual_test_hours,
+    test_due,
+    levels,
+    limits,
+    reasons: [
+      ...said_of(worst, days),
+      ...unknown.map(unknown_reason),
+      ...because,
+      ...assumed_for(limits, about?.parameter),
+      { code: "rule" },
+    ],
+  };
+}
+
+/** @template T @param {Record<Watched, T>} levels */
+const all_of = (levels) => WATCHED.map((parameter) => levels[parameter]);
+
+/**
+ * @param {Facts} facts
+ * @param {Limits} limits
+ * @param {boolean} settled
+ * @param {number} days until the next test
+ * @returns {Record<Watched, Judgement>}
+ */
+function judged_levels(facts, limits, settled, days) {
+  const of = (/** @type {Watched} */ parameter) => {
+    const recent = settled || parameter === "nitrate" ? 8 * DAY : undefined;
+    return judged(level(parameter, facts, recent), limits, facts, days);
+  };
+  return { total_ammonia: of("total_ammonia"), nitrite: of("nitrite"), nitrate: of("nitrate") };
 }
 
 /**
  * The level beside its limit: expected at the next test, and the share of the limit that is.
- * @param {any} one
- * @param {any} limits
- * @param {any} facts
+ * @param {Level} one
+ * @param {Limits} limits
+ * @param {Facts} facts
  * @param {number} days
+ * @returns {Judgement}
  */
 function judged(one, limits, facts, days) {
-  const limit_mg_n_l = limits[one.parameter].mg_n_l;
+  const { mg_n_l: limit_mg_n_l, by } = limits[one.parameter];
   const source_mg_n_l = brought(facts.source, one.parameter, facts.label);
   if (one.now_mg_n_l === null) return { ...one, limit_mg_n_l, source_mg_n_l };
   const expected_mg_n_l = one.now_mg_n_l + one.rise_mg_n_l_day * days;
-  return {
-    ...one,
-    limit_mg_n_l,
-    source_mg_n_l,
-    expected_mg_n_l,
-    share: expected_mg_n_l / limit_mg_n_l,
-    by: limits[one.parameter].by,
-  };
+  return { ...one, limit_mg_n_l, source_mg_n_l, expected_mg_n_l, share: expected_mg_n_l / limit_mg_n_l, by };
+}
+
+/**
+ * Nothing is expected over its limit.
+ * @param {KnownJudgement[]} known
+ * @param {boolean} test_due
+ * @returns {Decision}
+ */
+const no_change = (known, test_due) => ({
+  state: test_due || known.some((one) => one.share > 0.5) ? "watch" : "steady",
+  act: test_due ? "test" : "nothing",
+});
+
+/**
+ * After a change that should have been enough, a test tells what it did before more water is asked for.
+ * @param {KnownJudgement[]} over
+ * @param {Facts} facts
+ * @returns {Decision | null}
+ */
+function just_changed(over, facts) {
+  if (!over.every((one) => one.changed_since && one.now_mg_n_l <= one.limit_mg_n_l)) return null;
+  const by = Math.min(passing(over, facts.now), Math.max(facts.now, last_change(facts) + SOON_HOURS * HOUR));
+  return { state: "watch", act: by <= facts.now ? "test" : "confirm", by };
 }
 
 /**
  * The smallest change that holds all of them under their limits until the next test.
- * @param {any[]} over @param {any} facts @param {any} limits @param {number} days
- * @returns {Pick<Advice, "state" | "act"> & Partial<Advice>}
+ * @param {KnownJudgement[]} over
+ * @param {Record<Watched, Judgement>} levels
+ * @param {Facts} facts
+ * @param {Limits} limits
+ * @param {number} usual_test_hours
+ * @returns {Decision}
  */
-function change(over, facts, limits, days) {
-  const needs = over.map((one) => needed(one, days));
-  const urgent = over.some((one) => one.now_mg_n_l > limits.act_at[one.parameter]);
+function change(over, levels, facts, limits, usual_test_hours) {
+  const { water_l } = facts.tank;
   // Nitrate harms over weeks: a change for it alone is for today, at no hour.
   const poisons = over.filter((one) => one.parameter !== "nitrate");
-  const above = poisons.some((one) => one.now_mg_n_l > one.limit_mg_n_l);
-  const state = /** @type {"act now" | "change today"} */ (urgent ? "act now" : "change today");
-  if (over.every((one) => one.source_mg_n_l >= one.now_mg_n_l))
-    return { state, act: "hold", ...(poisons.length > 0 ? { next_test_hours: SOON_HOURS } : {}) };
+  const unhurried = poisons.length === 0;
+  const urgent = over.some((one) => one.now_mg_n_l > limits.act_at[one.parameter]);
+  const state = urgent ? "act now" : "change today";
+  if (over.every((one) => one.source_mg_n_l >= one.now_mg_n_l)) {
+    const next_test_hours = unhurried ? usual_test_hours : SOON_HOURS;
+    return { state, act: "hold", unhurried, next_test_hours, because: change_reasons(over, [], 0, facts) };
+  }
+  const needs = over.map((one) => needed(one, usual_test_hours / 24));
   const again = needs.some((need) => need > MOST_AT_ONCE);
-  const fraction = Math.min(Math.max(...needs), MOST_AT_ONCE);
-  const exact_litres = fraction * facts.tank.water_l;
-  const litres = bucket_litres(exact_litres, facts.tank.water_l, facts.water_unit);
+  const exact_litres = Math.min(Math.max(...needs), MOST_AT_ONCE) * water_l;
+  const litres = bucket_litres(exact_litres, water_l, facts.water_unit);
+  const fraction = litres / water_l;
+  const raised = all_of(levels).filter(
+    (one) => !over.some(({ parameter }) => parameter === one.parameter) && left_after(one, fraction) > one.limit_mg_n_l,
+  );
+  const because = change_reasons(over, raised, fraction, facts);
+  // A change for nitrate alone is not worth ammonia over its limit.
+  if (raised.length > 0 && unhurried) return { state, act: "hold", unhurried, because, about: raised[0] };
+  const above = urgent || poisons.some((one) => one.now_mg_n_l > one.limit_mg_n_l);
   return {
     state,
     act: "change",
-    fraction: litres / facts.tank.water_l,
+    unhurried,
+    fraction,
     exact_litres,
     litres,
     dose: dose_for(facts, litres),
-    ...(poisons.length === 0 ? {} : { by: above || urgent ? facts.now : passing(poisons, facts.now) }),
+    by: unhurried ? undefined : above ? facts.now : passing(poisons, facts.now),
     again,
-    ...(again ? { next_test_hours: SOON_HOURS } : {}),
+    next_test_hours: again ? SOON_HOURS : usual_test_hours,
+    because,
+    about: raised[0],
   };
 }
 
 /**
  * Fraction that keeps one of them under its limit; more than 1 when no change can.
- * @param {any} one
+ * @param {KnownJudgement} one
  * @param {number} days
  */
 function needed(one, days) {
-  const target_mg_l = one.limit_mg_n_l - one.rise_mg_n_l_day * days;
-  if (target_mg_l <= one.source_mg_n_l) return Infinity;
   const { now_mg_n_l: before_mg_l, source_mg_n_l: source_mg_l } = one;
+  const target_mg_l = one.limit_mg_n_l - one.rise_mg_n_l_day * days;
+  if (target_mg_l <= source_mg_l) return Infinity;
   return answered(run("dilution", { before_mg_l, source_mg_l, fractions: [], target_mg_l }), "fraction_needed");
 }
 
-/** @param {any} facts */
-const last_change = ({ changes }) =>
-  Math.max(-Infinity, ...changes.map((/** @type {any} */ one) => Date.parse(one.at)));
+/** @param {Facts} facts */
+const last_change = ({ changes }) => Math.max(-Infinity, ...changes.map((one) => Date.parse(one.at)));
 
-/** When the first of them is expected to pass its limit. @param {any[]} over @param {number} now */
+/** When the first of them is expected to pass its limit. @param {KnownJudgement[]} over @param {number} now */
 const passing = (over, now) =>
   Math.min(...over.map((one) => now + ((one.limit_mg_n_l - one.now_mg_n_l) / one.rise_mg_n_l_day) * DAY));
 
-/** @param {any} worst @param {number} days @returns {Reason[]} */
+/** @param {UnknownLevel} one @returns {Reason} */
+const unknown_reason = ({ parameter, reading }) => ({
+  code: reading ? "too_old" : "no_reading",
+  parameter,
+  at: reading?.at,
+});
+
+/** @param {KnownJudgement | undefined} worst @param {number} days @returns {Reason[]} */
 function said_of(worst, days) {
   if (!worst) return [];
   const parts = {
@@ -192,23 +216,20 @@ function said_of(worst, days) {
     rise: worst.rise_mg_n_l_day,
     days,
   };
+  const { rise_from } = worst;
   const code = worst.now_mg_n_l > worst.limit_mg_n_l ? "over" : worst.share > 1 + ROUNDING ? "will_pass" : "under";
-  const basis = {
-    readings: worst.rise_mg_n_l_day > 0 ? "rise_known" : "rise_none",
-    doubling: "rise_doubling",
-    nothing: "rise_unknown",
-  }[/** @type {"readings"} */ (worst.rise_from)];
-  const silent = worst.rise_from === "nothing" && worst.parameter !== "nitrate";
-  return [
-    { code, ...parts },
-    ...(silent ? [] : [{ code: basis, ...parts }]),
-    ...(worst.changed_since ? [{ code: "carried", ...parts }] : []),
-  ];
+  /** @type {Reason[]} */ const reasons = [{ code, ...parts }];
+  if (rise_from === "readings")
+    reasons.push({ code: worst.rise_mg_n_l_day > 0 ? "rise_known" : "rise_none", ...parts });
+  if (rise_from === "doubling") reasons.push({ code: "rise_doubling", ...parts });
+  if (rise_from === "nothing" && worst.parameter === "nitrate") reasons.push({ code: "rise_unknown", ...parts });
+  if (worst.changed_since) reasons.push({ code: "carried", ...parts });
+  return reasons;
 }
 
 /**
  * What a change leaves of one of them; what is not known counts as none.
- * @param {any} one
+ * @param {Judgement} one
  * @param {number} fraction
  * @returns {number}
  */
@@ -216,7 +237,13 @@ const left_after = (one, fraction) =>
   run("dilution", { before_mg_l: one.now_mg_n_l ?? 0, source_mg_l: one.source_mg_n_l, fractions: [fraction] })
     .after_mg_l;
 
-/** @param {any[]} over @param {any[]} raised @param {number} fraction @param {any} facts @returns {Reason[]} */
+/**
+ * @param {KnownJudgement[]} over
+ * @param {Judgement[]} raised what the change would bring over its limit
+ * @param {number} fraction
+ * @param {Facts} facts
+ * @returns {Reason[]}
+ */
 function change_reasons(over, raised, fraction, facts) {
   /** @type {Reason[]} */ const reasons = [];
   const freed = freed_ammonia(facts.source);
@@ -234,22 +261,15 @@ function change_reasons(over, raised, fraction, facts) {
   return reasons;
 }
 
-/** @param {any} limits @param {any} worst @returns {Reason[]} */
-function assumed(limits, worst) {
-  if (worst?.parameter !== "total_ammonia") return [];
-  return /** @type {const} */ (["ph", "temperature_c"])
-    .filter((name) => limits[name].from !== "reading")
-    .map((name) => ({
-      code: limits[name].from === "usual" ? `usual_${name}` : `assumed_${name}`,
-      value: limits[name].value,
-    }));
-}
-
-/** @param {any} facts @param {any} limits */
+/**
+ * Whether the last tests of ammonia and nitrite, over days enough, were all low.
+ * @param {Facts} facts
+ * @param {Limits} limits
+ */
 function is_settled(facts, limits) {
-  const low = ["total_ammonia", "nitrite"].map((parameter) => {
+  return QUICK.every((parameter) => {
     const tests = facts.readings.filter(
-      (/** @type {any} */ r) => r.parameter === parameter && facts.now - Date.parse(r.at) <= 60 * DAY && possible(r),
+      (one) => one.parameter === parameter && facts.now - Date.parse(one.at) <= 60 * DAY && possible(one),
     );
     let run_of = 0;
     let from = facts.now;
@@ -260,5 +280,4 @@ function is_settled(facts, limits) {
     }
     return run_of >= SETTLED_TESTS && facts.now - from >= SETTLED_DAYS * DAY;
   });
-  return low.every(Boolean);
 }

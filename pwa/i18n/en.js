@@ -7,7 +7,7 @@ import { en_room } from "./en_room.js";
 import { en_tasks } from "./en_tasks.js";
 import { en_setup } from "./en_setup.js";
 
-/** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+/** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en = {
   ...en_display,
   ...en_journal,

@@ -1,6 +1,6 @@
 /** English: the words and units of this phone. */
 
-/** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+/** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en_display = {
   "display.title": "Words and units",
   "display.short": "Language, litres or gallons, °C or °F",

@@ -1,6 +1,6 @@
 /** English: what is written down at the tank. Meals, doses, notes and photos, the timeline, the trends. */
 
-/** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+/** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en_journal = {
   "write_down.title": "Write down",
   "write_down.feed": "Feed",

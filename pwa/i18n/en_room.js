@@ -1,6 +1,6 @@
 /** English: the texts of the Room place, of sharing and of what stands in its way. */
 
-/** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+/** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en_room = {
   "room.title": "This phone",
   "room.you_are": "You are {role} here",

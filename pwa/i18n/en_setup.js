@@ -1,6 +1,6 @@
 /** English: setting a tank up from the empty glass, what to buy, the first animals. */
 
-/** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+/** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en_setup = {
   "figures.next": "Next: {what}",
   "figures.done": "Close the keypad",

@@ -1,6 +1,6 @@
 /** English: tasks that repeat, the calendar, the away sheet, the labels of the tanks. */
 
-/** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+/** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en_tasks = {
   "tasks.title": "Tasks",
   "tasks.empty": "No task yet.",

@@ -1,7 +1,7 @@
 /** Every text, number and date the screens show: the catalogue of the language, plural rules, separators by locale. */
 import { marks_of, read_number } from "../figures/number_text.js";
 import { display } from "../calc/rounding.js";
-import { en } from "./en.js";
+import { en as english } from "./en.js";
 
 /** @typedef {string | Partial<Record<Intl.LDMLPluralRule, string>>} Entry */
 
@@ -15,6 +15,8 @@ const CATALOGUES = {
   de: async () => (await import("./de.js")).de,
   fr: async () => (await import("./fr.js")).fr,
 };
+/** @type {Record<string, Entry>} */
+const en = english;
 /** English rules for an English text that has no sister yet. */
 const ENGLISH = new Intl.PluralRules("en");
 

@@ -170,7 +170,7 @@ const OtherWater = ({ id, from_tank, on_pick }) =>
 
 /** What it brings down, by the mixing calculation. @param {{facts: any, advice: any, fraction: number}} props */
 const After = ({ facts, advice, fraction }) => {
-  const known = advice.levels.filter((/** @type {any} */ one) => one.now_mg_n_l > 0);
+  const known = Object.values(advice.levels).filter((/** @type {any} */ one) => one.now_mg_n_l > 0);
   return (
     known.length > 0 &&
     html`

@@ -151,7 +151,7 @@ export function Dose({ id }) {
 /**
  * What would be logged, or why nothing can be.
  * @param {ReturnType<typeof first>} kept
- * @param {{tank: any, label: any, salt: any, animals: boolean, changes: any[]}} known
+ * @param {{tank: any, label: any, salt: any, animals: boolean, changes: readonly any[]}} known
  * @returns {{fields?: any, errors?: any[], name?: string, input?: any, answer?: any}}
  */
 function dose_of(kept, { tank, label, salt, animals, changes }) {
@@ -189,7 +189,7 @@ function dose_of(kept, { tank, label, salt, animals, changes }) {
  * @param {{litres: {text: string, unit: string} | null}} kept
  * @param {any} tank
  * @param {any} label
- * @param {any[]} changes
+ * @param {readonly any[]} changes
  */
 const litres_in = (kept, tank, label, changes) =>
   kept.litres === null ? litres_for(tank, label, changes) : convert(Number(kept.litres.text), kept.litres.unit, "L");

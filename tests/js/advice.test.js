@@ -100,14 +100,12 @@ test("the change it asks for holds the worst under its limit until the next test
   assert.equal(advice.act, "change");
   const tomorrow = (litres) =>
     Math.max(
-      ...advice.levels
-        .slice(0, 2)
-        .map(
-          (one) =>
-            (run("dilution", { before_mg_l: one.now_mg_n_l, fractions: [litres / 100] }).after_mg_l +
-              one.rise_mg_n_l_day) /
-            one.limit_mg_n_l,
-        ),
+      ...[advice.levels.total_ammonia, advice.levels.nitrite].map(
+        (one) =>
+          (run("dilution", { before_mg_l: one.now_mg_n_l, fractions: [litres / 100] }).after_mg_l +
+            one.rise_mg_n_l_day) /
+          one.limit_mg_n_l,
+      ),
     );
   assert.ok(tomorrow(advice.litres) <= 1);
   if (advice.litres > 1) assert.ok(tomorrow(advice.exact_litres - 1) > 1);
@@ -140,15 +138,15 @@ test("one reading alone allows for as much again, and says so", () => {
   const advice = today(
     facts([read("total_ammonia", 0.4), read("nitrite", 0), read("ph", 7.8), read("temperature", 25)]),
   );
-  near(advice.levels[0].rise_mg_n_l_day, 0.4);
+  near(advice.levels.total_ammonia.rise_mg_n_l_day, 0.4);
   assert.ok(codes(advice).includes("rise_doubling"));
 });
 
 test("ion and nitrogen are told apart: 0.5 as NH4 is 0.39 as N", () => {
   // IUPAC atomic weights: 14.007 / 18.039 = 0.7765.
   const advice = today(facts([read("total_ammonia", 0.5, 0, "ion"), read("nitrite", 0.25, 0, "ion")]));
-  near(advice.levels[0].read_mg_n_l, 0.5 * 0.7765, 1e-4);
-  near(advice.levels[1].read_mg_n_l, 0.25 * 0.30447, 1e-4);
+  near(advice.levels.total_ammonia.read_mg_n_l, 0.5 * 0.7765, 1e-4);
+  near(advice.levels.nitrite.read_mg_n_l, 0.25 * 0.30447, 1e-4);
 });
 
 test("chloramine's freed ammonia counts against the change, unless the label binds it", () => {
@@ -163,7 +161,7 @@ test("chloramine's freed ammonia counts against the change, unless the label bin
   const plain = today(facts(readings));
   const freed = today(facts(readings, { source }));
   const bound = today(facts(readings, { source, label: { ...LABEL, binds_ammonia: true } }));
-  near(freed.levels[0].source_mg_n_l, 0.19756, 1e-4);
+  near(freed.levels.total_ammonia.source_mg_n_l, 0.19756, 1e-4);
   assert.ok(freed.exact_litres > plain.exact_litres);
   near(bound.exact_litres, plain.exact_litres);
   assert.ok(codes(freed).includes("freed") && codes(bound).includes("freed_bound"));
@@ -254,7 +252,10 @@ test("right after the change it asks for a test, not for more water", () => {
   near(
     close.by,
     NOW +
-      ((close.levels[0].limit_mg_n_l - close.levels[0].now_mg_n_l) / close.levels[0].rise_mg_n_l_day) * 24 * 3_600_000,
+      ((close.levels.total_ammonia.limit_mg_n_l - close.levels.total_ammonia.now_mg_n_l) /
+        close.levels.total_ammonia.rise_mg_n_l_day) *
+        24 *
+        3_600_000,
   );
   assert.ok(close.by < advice.by);
 });
@@ -394,7 +395,7 @@ test("a reading that no water can have advises nothing and stops nothing", () =>
   for (const value of [-5, -0.01, 10_001, 100_000]) {
     const advice = today(facts([read("total_ammonia", value), read("nitrite", value), read("nitrate", value)]));
     assert.deepEqual(
-      [advice.act, advice.levels.map((one) => one.now_mg_n_l)],
+      [advice.act, Object.values(advice.levels).map((one) => one.now_mg_n_l)],
       ["test", [null, null, null]],
       String(value),
     );

@@ -14,10 +14,6 @@ const NOW = ms("2026-05-04T08:00:00Z");
 const facts = {
   now: NOW,
   tank: { id: "tank-0001", name: "Reed pool", water_l: 81 },
-  readings: [
-    { parameter: "nitrite", at: "2026-05-02T08:00:00.000Z" },
-    { parameter: "ph", at: "2026-05-03T08:00:00.000Z" },
-  ],
   source: { disinfectant: "chlorine" },
   label: { amount: 2, unit: "ml", per_l: 10, basis: "new_water", name: "Tap safe" },
 };
@@ -25,6 +21,7 @@ const advice = {
   usual_test_hours: 168,
   next_test_hours: 168,
   test_due: false,
+  levels: { total_ammonia: { reading: null }, nitrite: { reading: { at: "2026-05-02T08:00:00.000Z" } } },
   limits: { total_ammonia: { mg_n_l: 0.4 }, nitrite: { mg_n_l: 0.1 } },
 };
 const span = { from: ms("2026-05-08T00:00:00Z"), to: ms("2026-05-15T00:00:00Z"), feed_every_days: 2 };
@@ -53,7 +50,10 @@ test("in the buckets of a phone that shows gallons", () => {
 test("the next test falls when it is due, never before the sheet begins", () => {
   assert.equal(said().test.first, ms("2026-05-09T08:00:00Z"), "a week after the last of ammonia or nitrite");
   assert.equal(said({ advice: { test_due: true } }).test.first, span.from);
-  assert.equal(said({ facts: { readings: [] } }).test.first, span.from);
+  assert.equal(
+    said({ advice: { levels: { total_ammonia: { reading: null }, nitrite: { reading: null } } } }).test.first,
+    span.from,
+  );
   assert.deepEqual([said().test.every_days, said({ advice: { usual_test_hours: 24 } }).test.every_days], [7, 1]);
 });
 

@@ -4,18 +4,23 @@
  * at the last record and gone on from; the worker follows everything anew where an older record was altered.
  */
 
+/** @import { Answers, Forecast, Question } from "../../types/advice.js" */
+/** @import { FieldError } from "../../contracts.js" */
+/** @import { Kept } from "../../calc/tank_events.js" */
+
 /**
- * @typedef {import("./questions.js").Question} Question
- * @typedef {{answer?: any, problem?: string, exact: string, records: string}} Held
- * @typedef {{state: "ready" | "working" | "failed", answers: Record<string, any>, problem?: string}} Forecast
+ * @typedef {{tank_id: string, name: string, input: Question["input"], kept?: Kept}} Asking
+ * @typedef {{answer?: object, errors?: FieldError[], kept?: Kept}} Answered
+ * @typedef {{answer?: object, problem?: string, exact: string, records: string}} Held
  * @typedef {{held: Map<string, Held>, wanted: Question[], busy: boolean, woken: boolean}} Tank
  */
 
 /**
  * @param {{
- * ask: (question: {tank_id: string, name: string, input: any, kept?: any}) => Promise<{answer?: any, errors?: any[],
- * kept?: any}>,
- *   load: (tank_id: string) => Promise<any>, save: (tank_id: string, kept: any) => Promise<void>, changed: () => void,
+ *   ask: (question: Asking) => Promise<Answered>,
+ *   load: (tank_id: string) => Promise<Kept | undefined>,
+ *   save: (tank_id: string, kept: Kept) => Promise<void>,
+ *   changed: () => void,
  * }} phone `ask`: the worker; `load` and `save`: the stored belief; `changed`: called when an answer came
  */
 export function forecasts({ ask, load, save, changed }) {
@@ -41,8 +46,8 @@ export function forecasts({ ask, load, save, changed }) {
   async function work(tank_id, tank) {
     tank.busy = true;
     for (let question = next(tank); question; question = next(tank)) {
-      const { label, name, input, exact, records } = question;
-      tank.held.set(label, { ...(await answered(tank_id, tank, name, input)), exact, records });
+      const { label, exact, records } = question;
+      tank.held.set(label, { ...(await answered(tank_id, tank, question)), exact, records });
       changed();
     }
     tank.busy = false;
@@ -51,11 +56,10 @@ export function forecasts({ ask, load, save, changed }) {
   /**
    * @param {string} tank_id
    * @param {Tank} tank
-   * @param {string} name
-   * @param {any} input
-   * @returns {Promise<{answer?: any, problem?: string}>}
+   * @param {Question} question
+   * @returns {Promise<Pick<Held, "answer" | "problem">>}
    */
-  async function answered(tank_id, tank, name, input) {
+  async function answered(tank_id, tank, { name, input }) {
     try {
       // The worker remembers the tanks it has followed; only its first question brings the stored belief.
       const stored = tank.woken ? undefined : await load(tank_id).catch(() => undefined);
@@ -64,9 +68,9 @@ export function forecasts({ ask, load, save, changed }) {
       // A belief that cannot be stored is followed anew the next time.
       if (kept) await save(tank_id, kept).catch(() => undefined);
       return errors ? { problem: errors.map((one) => `${one.field} ${one.message}`.trim()).join("; ") } : { answer };
-    } catch (failed) {
+    } catch (error) {
       tank.woken = false;
-      return { problem: /** @type {Error} */ (failed).message };
+      return { problem: /** @type {Error} */ (error).message };
     }
   }
 
@@ -78,12 +82,10 @@ const next = (tank) => tank.wanted.find(({ label, exact }) => tank.held.get(labe
 
 /** @param {Tank} tank @param {Question[]} questions @returns {Forecast} */
 function told(tank, questions) {
-  const held = questions.map(({ label, records }) => ({ label, records, its: tank.held.get(label) }));
-  const good = held.filter(({ its, records }) => its?.answer && its.records === records);
-  const answers = Object.fromEntries(good.map(({ label, its }) => [label, its?.answer]));
+  const held = questions.map(({ label, exact, records }) => ({ label, exact, records, last: tank.held.get(label) }));
+  const good = held.filter(({ last, records }) => last?.answer && last.records === records);
+  /** @type {Answers} */ const answers = Object.fromEntries(good.map(({ label, last }) => [label, last?.answer]));
   if (good.length === held.length) return { state: "ready", answers };
-  const failed = questions
-    .map(({ label, exact }) => ({ exact, its: tank.held.get(label) }))
-    .find(({ its, exact }) => its?.problem && its.exact === exact);
-  return failed ? { state: "failed", answers, problem: failed.its?.problem } : { state: "working", answers };
+  const failed = held.find(({ last, exact }) => last?.problem && last.exact === exact);
+  return failed ? { state: "failed", answers, problem: failed.last?.problem } : { state: "working", answers };
 }

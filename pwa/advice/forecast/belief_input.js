@@ -10,6 +10,10 @@ import { CAREFUL } from "../limits.js";
 import { set_up_here } from "../setup/setting_up.js";
 import { stock_g, stock_of } from "../life/stock.js";
 
+/** @import { BeliefInput, BeliefList, BeliefRecords, Change, Dose, Facts, Filled } from "../../types/advice.js" */
+/** @import { Label, LeftOut, Limits, Source } from "../../types/advice.js" */
+/** @import { Reading, Tank, View } from "../../types/views.js" */
+
 const HOUR = 3_600_000;
 /** A phone whose clock is a little slow still counts what it has just recorded (assumption). */
 const CLOCK_ERROR = HOUR;
@@ -20,75 +24,94 @@ const CLOCK_ERROR = HOUR;
 const RUNNING_H = 60 * 24;
 const RUN_IN_H = 14 * 24;
 /** What the belief learns from. */
-const LEARNT_FROM = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature", "kh"];
+const LEARNT_FROM = /** @type {const} */ (["total_ammonia", "nitrite", "nitrate", "ph", "temperature", "kh"]);
 /** The lists of the contracts, and the records they are made of. */
 const LISTS = /** @type {const} */ (["readings", "changes", "doses", "feedings"]);
 
 /**
- * @typedef {{code: string, value?: number}} Filled
- * @typedef {{list: string, id: string, at: string, message: string, allowed: string, parameter?: string}} LeftOut
- * @typedef {{tank: any, now_h: number, readings: any[], changes: any[], doses: any[], feedings: any[]}} Records
- * @typedef {{records: Records, start: number, filled: Filled[], left_out: LeftOut[]}} BeliefInput
+ * @template {BeliefList} [L=BeliefList]
+ * @typedef {BeliefRecords[L][number]} Entry what one record says to the belief
  */
 
-/**
- * @param {any} facts see facts.js
- * @returns {BeliefInput} `start`: ms from which the hours count: when it was first filled, as far as the records reach
- */
+/** @param {Facts} facts @returns {BeliefInput} */
 export function belief_input(facts) {
   const { tank, filled } = tank_of(facts);
   const until = facts.now + CLOCK_ERROR;
-  const dated = Object.fromEntries(
-    LISTS.map((list) => [list, facts[list].filter((/** @type {any} */ one) => time(one) <= until)]),
-  );
+  const dated = (/** @type {BeliefList} */ list) => facts[list].map(time).filter((at) => at <= until);
   // One record of a wrong year must not take the whole forecast: what lies before the longest that the contracts take
   // is left out, and named.
   const oldest = until - input_of("outlook", "now_h").max * HOUR;
-  const first = Math.min(
-    ...LISTS.flatMap((list) => dated[list].map(time).filter((/** @type {number} */ at) => at >= oldest)),
-    facts.now,
-  );
+  const first = Math.min(...LISTS.flatMap((list) => dated(list).filter((at) => at >= oldest)), facts.now);
   const said = Date.parse(facts.tank.started_at ?? "");
   const running = first - said > RUNNING_H * HOUR;
   if (Number.isNaN(said)) filled.push({ code: "start" });
   const began = Number.isNaN(said) ? first : running ? first - RUN_IN_H * HOUR : Math.min(said, first);
   const start = Math.max(began, oldest);
 
+  const readings = entries("readings", facts, start, until);
+  const changes = entries("changes", facts, start, until);
+  const doses = entries("doses", facts, start, until);
+  const feedings = entries("feedings", facts, start, until);
+  const counted = [readings, changes, doses, feedings];
+  const last_h = Math.max(0, ...counted.flatMap((list) => list.entries.map(({ at_h }) => at_h)));
+  return {
+    records: {
+      tank: running ? { ...tank, seeded: "mature_media" } : tank,
+      readings: readings.entries,
+      changes: changes.entries,
+      doses: doses.entries,
+      feedings: feedings.entries,
+      // By the hour, so that the answer stands still between records.
+      now_h: Math.max(Math.floor((facts.now - start) / HOUR), last_h),
+    },
+    start,
+    filled: filled.filter(({ code }) => code !== "seeded" || !running),
+    left_out: counted.flatMap((list) => list.left_out),
+  };
+}
+
+/**
+ * What the records of one list say to the belief, and those that the calculation refuses.
+ * @template {BeliefList} L
+ * @param {L} list
+ * @param {Facts} facts
+ * @param {number} start ms
+ * @param {number} until ms
+ * @returns {{entries: Entry<L>[], left_out: LeftOut[]}}
+ */
+function entries(list, facts, start, until) {
+  const { item, max_items } = input_of("outlook", /** @type {BeliefList} */ (list));
   /** @type {LeftOut[]} */ const left_out = [];
-  const records = /** @type {any} */ ({ tank: running ? { ...tank, seeded: "mature_media" } : tank });
-  for (const list of LISTS) {
-    const { item, max_items } = input_of("outlook", list);
-    records[list] = dated[list]
-      .flatMap((/** @type {any} */ one) => {
-        const said = SAYS[list](one, facts);
-        if (!said) return [];
-        const entry = { at_h: (time(one) - start) / HOUR, ...said };
-        const [wrong] = [...check_fields(item.fields, entry).errors, ...strange(list, entry)];
-        if (wrong)
-          left_out.push({
-            list,
-            id: one.id,
-            at: one.at,
-            message: wrong.message,
-            allowed: wrong.allowed,
-            ...(one.parameter ? { parameter: one.parameter } : {}),
-          });
-        return wrong ? [] : [{ entry, id: one.id }];
-      })
-      .sort(in_order)
-      .map((/** @type {any} */ one) => one.entry)
-      .slice(-max_items);
+  /** @type {{entry: Entry<L>, id: string}[]} */ const taken = [];
+  for (const record of facts[list]) {
+    const said = time(record) <= until ? SAYS[list](record, facts) : null;
+    if (!said) continue;
+    const entry = /** @type {Entry<L>} */ ({ at_h: (time(record) - start) / HOUR, ...said });
+    const [wrong] = [...check_fields(item.fields, entry).errors, ...strange(entry)];
+    if (!wrong) taken.push({ entry, id: record.id });
+    else
+      left_out.push({
+        list,
+        id: record.id,
+        at: record.at,
+        message: wrong.message,
+        allowed: wrong.allowed,
+        ...("parameter" in record ? { parameter: record.parameter } : {}),
+      });
   }
-  const last_h = Math.max(0, ...LISTS.flatMap((list) => records[list].map((/** @type {any} */ one) => one.at_h)));
-  // By the hour, so that the answer stands still between records.
-  records.now_h = Math.max(Math.floor((facts.now - start) / HOUR), last_h);
-  return { records, start, filled: filled.filter(({ code }) => code !== "seeded" || !running), left_out };
+  return {
+    entries: taken
+      .sort(in_order)
+      .map(({ entry }) => entry)
+      .slice(-max_items),
+    left_out,
+  };
 }
 
 /**
  * Nitrogen that a source water brings into the tank, as the contracts name it.
- * @param {any} source
- * @param {any} label
+ * @param {Source | null} source
+ * @param {Label | null} label
  */
 export const source_of = (source, label) => ({
   tan_mg_n_l: brought(source, "total_ammonia", label),
@@ -98,7 +121,7 @@ export const source_of = (source, label) => ({
 
 /**
  * The limits of limits.js as the contracts name them: ammonia's as free ammonia at the same pH and temperature.
- * @param {import("../limits.js").Limits} limits
+ * @param {Limits} limits
  */
 export function limits_of(limits) {
   const { ph, temperature_c, total_ammonia, nitrite, nitrate } = limits;
@@ -110,57 +133,46 @@ export function limits_of(limits) {
   return { nh3_mg_n_l, nitrite_mg_n_l: nitrite.mg_n_l, nitrate_mg_n_l: nitrate.mg_n_l };
 }
 
-/** The contract's `tank`: its record, then its first readings, then what is assumed. @param {any} facts */
-function tank_of({ tank, readings, now, feedings, stock = [], own_species = [] }) {
+/**
+ * The contract's `tank`: its record, then its first readings, then what is assumed.
+ * @param {Facts} facts
+ * @returns {{tank: BeliefRecords["tank"], filled: Filled[]}}
+ */
+function tank_of(facts) {
+  const { tank, readings } = facts;
   /** @type {Filled[]} */ const filled = [];
-  const { fields } = input_of("outlook", "tank");
-  const usable = (/** @type {string} */ name, /** @type {any} */ value) => {
-    const spec = field_named(fields, name);
-    return value !== undefined && check_fields([spec], { [name]: value }).errors.length === 0;
-  };
-  const figure = (/** @type {"ph" | "temperature_c"} */ name, /** @type {string} */ parameter) => {
-    if (usable(name, tank[name])) return tank[name];
-    const read = readings.find((/** @type {any} */ one) => one.parameter === parameter && usable(name, one.value));
-    filled.push({ code: name, value: read ? read.value : CAREFUL[name] });
-    return read ? read.value : CAREFUL[name];
+  const figure = (/** @type {"ph" | "temperature_c"} */ name, /** @type {Reading["parameter"]} */ parameter) => {
+    const usual = tank[name];
+    if (usable(name, usual)) return usual;
+    const read = readings.find((one) => one.parameter === parameter && usable(name, one.value));
+    const value = read ? read.value : CAREFUL[name];
+    filled.push({ code: name, value });
+    return value;
   };
   const hardness =
     tank.kh_dkh ??
     readings
-      .filter((/** @type {any} */ one) => one.parameter === "kh")
+      .filter((one) => one.parameter === "kh")
       .map(in_degrees)
-      .find((/** @type {any} */ value) => usable("kh_dkh", value));
-  // Animals that were written down with their lengths weigh what those say; else the tank's own figure stands.
-  const weighed_g = stock_g(stock, own_species, now);
+      .find((value) => usable("kh_dkh", value));
+  const fed = fed_of(facts);
+  filled.push(...fed.filled);
+  if (!tank.planting) filled.push({ code: "planting" });
+  if (!tank.seeded) filled.push({ code: "seeded" });
+  const temperature_c = figure("temperature_c", "temperature");
+  const ph = figure("ph", "ph");
   const known = {
     kh_dkh: hardness,
-    feed_g_day: tank.feed_g_day,
+    feed_g_day: fed.feed_g_day,
     protein_fraction: tank.protein_fraction,
-    fish_g: weighed_g ?? tank.fish_g,
+    fish_g: fed.fish_g,
   };
-  // A tank set up here keeps its animals' records from the first: none recorded are none in it.
-  if (
-    set_up_here(tank) &&
-    known.feed_g_day === undefined &&
-    known.fish_g === undefined &&
-    feedings.length === 0 &&
-    stock_of(stock, now).animals.length === 0
-  ) {
-    known.feed_g_day = 0;
-    filled.push({ code: "no_animals" });
-  } else if (known.feed_g_day === undefined)
-    filled.push(
-      weighed_g !== undefined
-        ? { code: "feed_of_stock", value: weighed_g }
-        : { code: known.fish_g === undefined ? "feed" : "feed_of_fish" },
-    );
-  for (const name of ["planting", "seeded"]) if (!tank[name]) filled.push({ code: name });
   return {
     filled,
     tank: {
       volume_l: tank.water_l,
-      temperature_c: figure("temperature_c", "temperature"),
-      ph: figure("ph", "ph"),
+      temperature_c,
+      ph,
       ...(tank.planting ? { planting: tank.planting } : {}),
       ...(tank.seeded ? { seeded: tank.seeded } : {}),
       ...Object.fromEntries(Object.entries(known).filter(([name, value]) => usable(name, value))),
@@ -168,45 +180,84 @@ function tank_of({ tank, readings, now, feedings, stock = [], own_species = [] }
   };
 }
 
-/** What one record says to the belief, null if nothing. @type {Record<string, (one: any, facts: any) => any>} */
-const SAYS = {
-  readings: (reading) => {
-    const { parameter, value, basis, steps } = reading;
-    if (!LEARNT_FROM.includes(parameter)) return null;
-    if (parameter === "kh") return { parameter, value: in_degrees(reading) };
-    if (parameter === "ph" || parameter === "temperature") return { parameter, value };
-    return { parameter, value, basis: basis === "n" ? "n" : "ion", ...(steps?.length ? { steps } : {}) };
-  },
-  changes: (change, { source, label, doses }) => {
-    const dosed = doses.find((/** @type {any} */ dose) => dose.water_change === change.id && dose.label);
-    return { fraction: change.fraction, source: source_of(change.source ?? source, dosed ? dosed.label : label) };
-  },
-  doses: ({ tan_mg_n_l }) => (tan_mg_n_l ? { tan_mg_n_l } : null),
-  feedings: ({ feed_g, protein_fraction }) => ({
-    feed_g,
-    ...(protein_fraction === undefined ? {} : { protein_fraction }),
-  }),
-};
-
-/** By time; at the same time always alike, whatever order the records come in. @param {any} a @param {any} b */
-const in_order = (a, b) =>
-  a.entry.at_h - b.entry.at_h ||
-  LEARNT_FROM.indexOf(a.entry.parameter) - LEARNT_FROM.indexOf(b.entry.parameter) ||
-  (a.id < b.id ? -1 : 1);
-
-/** Readings that no tank has: the calculation refuses them whole. @param {string} list @param {any} entry */
-function strange(list, { parameter, value }) {
-  const name =
-    list !== "readings"
-      ? undefined
-      : { ph: "ph", temperature: "temperature_c", kh: "kh_dkh" }[/** @type {"ph"} */ (parameter)];
-  return name
-    ? check_fields(
-        input_of("outlook", "tank").fields.filter((/** @type {any} */ field) => field.name === name),
-        { [name]: value },
-      ).errors
-    : [];
+/**
+ * Food a day and grams of fish as far as they are known, and what stands for the food else.
+ * @param {Facts} facts
+ * @returns {{feed_g_day?: number, fish_g?: number, filled: Filled[]}}
+ */
+function fed_of({ tank, now, feedings, stock = [], own_species = [] }) {
+  // Use the mass from recorded lengths if there are any, else the tank's own figure.
+  const weighed_g = stock_g(stock, own_species, now);
+  const fish_g = weighed_g ?? tank.fish_g;
+  if (tank.feed_g_day !== undefined) return { feed_g_day: tank.feed_g_day, fish_g, filled: [] };
+  if (weighed_g !== undefined) return { fish_g, filled: [{ code: "feed_of_stock", value: weighed_g }] };
+  if (fish_g !== undefined) return { fish_g, filled: [{ code: "feed_of_fish" }] };
+  // A tank created in this app has its animals recorded from day one, so no records means no animals.
+  if (set_up_here(tank) && feedings.length === 0 && stock_of(stock, now).animals.length === 0)
+    return { feed_g_day: 0, filled: [{ code: "no_animals" }] };
+  return { filled: [{ code: "feed" }] };
 }
 
+/**
+ * Whether the calculations take this figure of a tank.
+ * @param {string} name
+ * @param {number | undefined} value
+ * @returns {value is number}
+ */
+const usable = (name, value) =>
+  value !== undefined && check_fields([field_of_tank(name)], { [name]: value }).errors.length === 0;
+
+/** @param {Reading} reading @returns {Omit<Entry<"readings">, "at_h" | "value"> & {value?: number} | null} */
+function reading_said(reading) {
+  const { value, basis, steps } = reading;
+  const parameter = LEARNT_FROM.find((one) => one === reading.parameter);
+  if (!parameter) return null;
+  if (parameter === "kh") return { parameter, value: in_degrees(reading) };
+  if (parameter === "ph" || parameter === "temperature") return { parameter, value };
+  return { parameter, value, basis: basis === "n" ? "n" : "ion", ...(steps?.length ? { steps } : {}) };
+}
+
+/** @param {Change} change @param {Facts} facts @returns {Omit<Entry<"changes">, "at_h">} */
+function change_said(change, { source, label, doses }) {
+  const dosed = doses.find((dose) => dose.water_change === change.id && dose.label);
+  return { fraction: change.fraction, source: source_of(change.source ?? source, dosed ? dosed.label : label) };
+}
+
+/** @param {View<"feeding">} feeding @returns {Omit<Entry<"feedings">, "at_h">} */
+const feeding_said = ({ feed_g, protein_fraction }) => ({
+  feed_g,
+  ...(protein_fraction === undefined ? {} : { protein_fraction }),
+});
+
+/** @param {Dose} dose @returns {Omit<Entry<"doses">, "at_h"> | null} */
+const dose_said = ({ tan_mg_n_l }) => (tan_mg_n_l ? { tan_mg_n_l } : null);
+
+/**
+ * What one record says to the belief, null if nothing.
+ * @type {Record<BeliefList, (record: any, facts: Facts) => object | null>} any: each list has its own kind of record
+ */
+const SAYS = { readings: reading_said, changes: change_said, doses: dose_said, feedings: feeding_said };
+
+/** Where an entry stands among those of the same hour. @param {Entry} entry */
+const rank = (entry) => ("parameter" in entry ? LEARNT_FROM.indexOf(entry.parameter) : 0);
+
+/**
+ * By time; at the same time always alike, whatever order the records come in.
+ * @param {{entry: Entry, id: string}} a
+ * @param {{entry: Entry, id: string}} b
+ */
+const in_order = (a, b) => a.entry.at_h - b.entry.at_h || rank(a.entry) - rank(b.entry) || (a.id < b.id ? -1 : 1);
+
+/** What a tank's figure is called where a reading of it must fit too. @type {Record<string, string>} */
+const FIELD_OF = { ph: "ph", temperature: "temperature_c", kh: "kh_dkh" };
+
+/** Readings that no tank has: the calculation refuses them whole. @param {Entry} entry */
+function strange(entry) {
+  const name = "parameter" in entry ? FIELD_OF[entry.parameter] : undefined;
+  return name && "value" in entry ? check_fields([field_of_tank(name)], { [name]: entry.value }).errors : [];
+}
+
+/** @param {string} name */
+const field_of_tank = (name) => field_named(input_of("outlook", "tank").fields, name);
 /** @param {{at: string}} record */
 const time = ({ at }) => Date.parse(at);

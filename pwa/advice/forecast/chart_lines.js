@@ -5,25 +5,26 @@
 import { interval } from "../../calc/kit_reading.js";
 import { settings } from "../../calc/kinetics.js";
 import { in_nitrogen } from "../../calc/tank_events.js";
-import { SPECIES } from "../level.js";
+import { HOUR, is_watched } from "../level.js";
 
-const HOUR = 3_600_000;
+/** @import { AheadAnswer, Asked, Facts, Limit, Limits } from "../../types/advice.js" */
 
 /**
  * @typedef {{at: number, value: number, low: number | null, high: number | null, doubted: boolean}} Dot low and high:
  * what the kit cannot tell apart; null: no bound
  * @typedef {{at: number, p10: number, p50: number, p90: number}} Fan
  * @typedef {{at: number, kind: "change" | "feeding", said: number}} Mark `said`: litres changed, grams fed
- * @typedef {{parameter: string, dots: Dot[], fan: Fan[], marks: Mark[], limit: {mg_n_l: number, by: string} | null,
+ * @typedef {{parameter: string, dots: Dot[], fan: Fan[], marks: Mark[], limit: Limit | null,
  * from: number, now: number, to: number}} Lines
  */
 
 /**
  * @param {string} parameter
- * @param {any} facts
- * @param {import("./questions.js").Asked} asked
- * @param {any} ahead the outlook's answer, if it is there
- * @param {any} limits @param {number} days how far back
+ * @param {Pick<Facts, "feedings" | "changes">} facts
+ * @param {Asked} asked
+ * @param {AheadAnswer | undefined} ahead the outlook's answer, if it is there
+ * @param {Limits} limits
+ * @param {number} days how far back
  * @returns {Lines}
  */
 export function chart_lines(parameter, facts, asked, ahead, limits, days) {
@@ -37,30 +38,24 @@ export function chart_lines(parameter, facts, asked, ahead, limits, days) {
     .map((one) => ({
       at: ms(one.at_h),
       ...read(one),
-      doubted: doubts.some((/** @type {any} */ doubt) => doubt.parameter === parameter && doubt.at_h === one.at_h),
+      doubted: doubts.some((doubt) => doubt.parameter === parameter && doubt.at_h === one.at_h),
     }));
-  const foreseen = parameter in SPECIES && (parameter !== "nitrate" || asked.nitrate_known);
-  const series = foreseen ? (ahead?.series ?? []) : [];
-  const fan = series.map((/** @type {any} */ point) => ({ at: ms(point.at_h), ...point[`${parameter}_mg_n_l`] }));
-  const within = (/** @type {any} */ one) => Date.parse(one.at) >= from && Date.parse(one.at) <= now;
+  const foreseen = is_watched(parameter) && (parameter !== "nitrate" || asked.nitrate_known);
+  const fan = foreseen
+    ? (ahead?.series ?? []).map((point) => ({ at: ms(point.at_h), ...point[`${parameter}_mg_n_l`] }))
+    : [];
   const marks = [
-    ...facts.feedings.filter(within).map((/** @type {any} */ one) => ({
-      at: Date.parse(one.at),
-      kind: /** @type {const} */ ("feeding"),
-      said: one.feed_g,
-    })),
-    ...facts.changes.filter(within).map((/** @type {any} */ one) => ({
-      at: Date.parse(one.at),
-      kind: /** @type {const} */ ("change"),
-      said: one.litres,
-    })),
-  ].toSorted((a, b) => a.at - b.at);
+    ...facts.feedings.map((one) => mark(one.at, "feeding", one.feed_g)),
+    ...facts.changes.map((one) => mark(one.at, "change", one.litres)),
+  ]
+    .filter(({ at }) => at >= from && at <= now)
+    .sort((a, b) => a.at - b.at);
   return {
     parameter,
     dots,
     fan,
     marks,
-    limit: parameter in SPECIES ? limits[parameter] : null,
+    limit: is_watched(parameter) ? limits[parameter] : null,
     from,
     now,
     to: fan.at(-1)?.at ?? now,
@@ -68,11 +63,19 @@ export function chart_lines(parameter, facts, asked, ahead, limits, days) {
 }
 
 /**
+ * @param {string} at
+ * @param {Mark["kind"]} kind
+ * @param {number} said
+ * @returns {Mark}
+ */
+const mark = (at, kind, said) => ({ at: Date.parse(at), kind, said });
+
+/**
  * A reading as nitrogen with the span that its kit's steps leave open; a meter of pH or temperature has none.
- * @param {any} reading
+ * @param {Asked["records"]["readings"][number]} reading
  */
 function read(reading) {
-  if (!(reading.parameter in SPECIES)) {
+  if (!is_watched(reading.parameter)) {
     const [low, high] = reading.steps?.length
       ? interval(reading.value, reading.steps, 0, 0)
       : [reading.value, reading.value];
@@ -112,8 +115,8 @@ export function span({ parameter, dots, fan, limit }) {
     ...(limit ? [limit.mg_n_l] : []),
   ];
   const most = Math.max(...all);
-  if (parameter in SPECIES) return [0, most > 0 ? most * 1.12 : 1];
+  if (is_watched(parameter)) return [0, most > 0 ? most * 1.12 : 1];
   const least = Math.min(...all);
-  const room = Math.max((most - least) * 0.2, 0.5);
-  return [least - room, most + room];
+  const margin = Math.max((most - least) * 0.2, 0.5);
+  return [least - margin, most + margin];
 }

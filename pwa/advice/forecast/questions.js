@@ -3,7 +3,9 @@
  * ahead.
  */
 import { belief_input, limits_of, source_of } from "./belief_input.js";
-import { HOUR } from "../level.js";
+import { HOUR, QUICK, is_known, last_test } from "../level.js";
+
+/** @import { Asked, Facts, Question, Rule } from "../../types/advice.js" */
 
 /**
  * A test is rarely made sooner than this after the last, and where one is overdue, it is made within a day
@@ -25,20 +27,7 @@ const NO_LIMIT = 1000;
 /** How far the fan is drawn. */
 const FAN_H = 72;
 
-/**
- * @typedef {{label: string, name: string, input: any, exact: string, records: string}} Question
- * `exact` tells one question from another; `records` leaves out the hour: the answer of an hour ago will do until the
- * new one is there
- * @typedef {import("./belief_input.js").BeliefInput & {questions: Question[], further: Question[], limits: any,
- * nitrate_known: boolean, next_test_h: number, next_test_at: number}} Asked
- *   `next_test_h`: whole hours, what the belief is asked; `next_test_at`: ms
- */
-
-/**
- * @param {any} facts see facts.js
- * @param {import("../today.js").Advice} rule what today.js says of them
- * @returns {Asked}
- */
+/** @param {Facts} facts @param {Rule} rule what today.js says of them @returns {Asked} */
 export function ask_of(facts, rule) {
   const known = belief_input(facts);
   // Nobody writes down every change of years before: without a test, nitrate is anyone's guess.
@@ -49,9 +38,15 @@ export function ask_of(facts, rule) {
   const { next_test_h, next_test_at } = to_test(facts, rule);
   const { now_h, ...rest } = known.records;
   const base = JSON.stringify(rest);
-  const question = (/** @type {string} */ label, /** @type {string} */ name, /** @type {any} */ more) => {
+  /**
+   * @param {Question["label"]} label
+   * @param {Question["name"]} name
+   * @param {Partial<Question["input"]>} more
+   */
+  const question = (label, name, more) => {
     const how = JSON.stringify([name, more]);
-    return { label, name, input: { ...known.records, ...more }, exact: `${now_h}${how}${base}`, records: base };
+    const input = { ...known.records, ...more };
+    return /** @type {Question} */ ({ label, name, input, exact: `${now_h}${how}${base}`, records: base });
   };
   return {
     ...known,
@@ -75,17 +70,17 @@ export function ask_of(facts, rule) {
   };
 }
 
-/** Whether ammonia or nitrite may come near a limit, or is not known. @param {import("../today.js").Advice} rule */
-const pressing = ({ levels }) => levels.slice(0, 2).some((one) => one.now_mg_n_l === null || one.share > 0.5);
+/** Whether ammonia or nitrite may come near a limit, or is not known. @param {Rule} rule */
+const pressing = ({ levels }) =>
+  QUICK.map((parameter) => levels[parameter]).some((one) => !is_known(one) || one.share > 0.5);
 
 /**
  * How long until the next test of ammonia and nitrite.
- * @param {any} facts
- * @param {import("../today.js").Advice} rule
+ * @param {Facts} facts
+ * @param {Rule} rule
  */
 function to_test({ now }, { levels, usual_test_hours }) {
-  const last = Math.max(...levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : -Infinity)));
-  const due = last + usual_test_hours * HOUR;
+  const due = last_test(levels) + usual_test_hours * HOUR;
   if (due <= now) return { next_test_h: OVERDUE_H, next_test_at: now + OVERDUE_H * HOUR };
   return { next_test_h: Math.max(SOONEST_H, Math.ceil((due - now) / HOUR)), next_test_at: due };
 }

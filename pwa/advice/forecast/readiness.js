@@ -5,6 +5,8 @@
 import { settings } from "../../calc/kinetics.js";
 import { HOUR } from "../level.js";
 
+/** @import { OutlookAnswer, StockHeadroomAnswer } from "../../types/calculations.js" */
+
 /**
  * @typedef {{code: "now" | "likely" | "soon" | "between" | "even_now" | "even" | "not_before" | "not_in_sight", from?:
  * number, likely?: number, to?: number}} Ready times in ms
@@ -13,14 +15,15 @@ import { HOUR } from "../level.js";
  */
 
 /**
- * @param {{p10: number, p50: number | null, p90: number | null} | null} settled_h
+ * @param {OutlookAnswer["settled_h"] | null} settled_h as the outlook answers it
  * @param {number} now_h
  * @param {number} start ms
  * @returns {Ready}
  */
 export function ready(settled_h, now_h, start) {
   if (!settled_h) return { code: "not_in_sight" };
-  const { p10, p50, p90 } = settled_h;
+  const { p10 } = settled_h;
+  const [p50, p90] = [settled_h.p50 ?? null, settled_h.p90 ?? null];
   const ms = (/** @type {number} */ at_h) => start + at_h * HOUR;
   // So wide a band may begin now and have no end: then there is no date to name, and none that has passed is named.
   if (p50 === null) return p10 <= now_h ? { code: "not_in_sight" } : { code: "not_before", from: ms(p10) };
@@ -33,15 +36,15 @@ export function ready(settled_h, now_h, start) {
 
 /**
  * Food a day and fish beyond today's, now and in one and two weeks.
- * @param {any} headroom the answer of stock_headroom
+ * @param {StockHeadroomAnswer} headroom
  * @returns {Room[]}
  */
 export function room_for(headroom) {
   const share = settings().feed_of_fish;
-  return [0, 7, 14].map((days) => {
-    const feed_g_day = headroom[`feed_g_day_${days ? `in_${days}_days` : "now"}`];
+  const bands = [headroom.feed_g_day_now, headroom.feed_g_day_in_7_days, headroom.feed_g_day_in_14_days];
+  return bands.map((feed_g_day, week) => {
     const more = (/** @type {"p10" | "p50" | "p90"} */ point) =>
       Math.max(0, (feed_g_day[point] - headroom.feed_g_day_expected) / share);
-    return { days, feed_g_day, more_fish_g: { p10: more("p10"), p50: more("p50"), p90: more("p90") } };
+    return { days: 7 * week, feed_g_day, more_fish_g: { p10: more("p10"), p50: more("p50"), p90: more("p90") } };
   });
 }

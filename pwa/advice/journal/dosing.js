@@ -14,7 +14,7 @@ const ANIMALS = { arrival: 1, birth: 1, move_in: 1, death: -1, removal: -1, move
 /**
  * The room's labels, those used last in this tank first, then by name.
  * @param {any[]} labels
- * @param {any[]} doses of the tank as facts.js gathers them, oldest first
+ * @param {readonly any[]} doses of the tank as facts.js gathers them, oldest first
  */
 export function labels_by_use(labels, doses) {
   const used = (/** @type {any} */ label) => doses.findLastIndex((dose) => dose.label?.id === label.id);
@@ -25,7 +25,7 @@ export function labels_by_use(labels, doses) {
  * The water a label's dose is for: the whole tank, or as much new water as last time.
  * @param {any} tank
  * @param {any} label
- * @param {any[]} changes oldest first
+ * @param {readonly any[]} changes oldest first
  */
 export const litres_for = (tank, label, changes) =>
   label.basis === "whole_tank"
@@ -107,6 +107,6 @@ export function wanted_tan(tank, own = []) {
   }).tan_mg_n_l;
 }
 
-/** Whether the records know of animals in a tank. @param {any[]} stock_changes of the tank */
+/** Whether the records know of animals in a tank. @param {readonly any[]} stock_changes of the tank */
 export const animals_known = (stock_changes) =>
   stock_changes.reduce((sum, { change, count }) => sum + (ANIMALS[change] ?? 0) * (count ?? 0), 0) > 0;

@@ -15,7 +15,7 @@ const FOODS = 4;
 
 /**
  * The middle of the last meals, else what the tank gets a day, else a pinch; food and protein as last time.
- * @param {any} tank its record @param {any[]} feedings its own, oldest first @returns {Meal}
+ * @param {any} tank its record @param {readonly any[]} feedings its own, oldest first @returns {Meal}
  */
 export function usual_meal(tank, feedings) {
   const meals = feedings.filter(({ feed_g }) => feed_g > 0);
@@ -68,7 +68,7 @@ export function becomes(tank, feed_g, protein_fraction) {
 /**
  * The tanks to be fed as usual in one go: a meal is known of them, none is written down today, and nothing is amiss
  * that food would make worse.
- * @param {{tank: any, advice: {act: string}, feedings: any[]}[]} stops feedings oldest first @param {number} now
+ * @param {{tank: any, advice: {act: string}, feedings: readonly any[]}[]} stops feedings oldest first @param {number} now
  * @returns {{tank: any, meal: Meal}[]}
  */
 export function to_feed(stops, now) {

@@ -12,7 +12,7 @@ const IN = ["plant", "move_in"];
 /**
  * The plants of one tank now, and those that are gone. Amounts are the keeper's words, so nothing is added up:
  * a plant is gone when it was taken out or moved without an amount, which means all of it.
- * @param {Planting[]} plantings of the tank, in any order
+ * @param {readonly Planting[]} plantings of the tank, in any order
  * @returns {{growing: Growing[], gone: Growing[]}} in the order in which they came
  */
 export function plants_of(plantings) {

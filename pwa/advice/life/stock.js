@@ -21,7 +21,7 @@ const RECENT_DAYS = 30;
 
 /**
  * The animals of one tank now, those that are gone, and losses of more than were known: these are said, never dropped.
- * @param {StockChange[]} changes of the tank, in any order @param {number} now ms
+ * @param {readonly StockChange[]} changes of the tank, in any order @param {number} now ms
  * @returns {{animals: Kept[], gone: Kept[], short: Short[]}} kinds in the order in which they came
  */
 export function stock_of(changes, now) {
@@ -90,7 +90,7 @@ export const name_of = (rows, species) =>
 
 /**
  * The animals as calculations take them: rows of the table by their key, the keeper's own with their columns.
- * @param {{species: string, count: number, length_cm?: number}[]} animals @param {any[]} own own_species records
+ * @param {{species: string, count: number, length_cm?: number}[]} animals @param {readonly any[]} own own_species records
  * @returns {Record<string, any>[]}
  */
 export function as_animals(animals, own) {
@@ -123,7 +123,7 @@ export const has_length = (animal) => "species" in animal || "length_cm" in anim
 
 /**
  * What the animals weigh by `animal_mass`; of a table's animal without a length the grown length is taken.
- * @param {{species: string, count: number, length_cm?: number}[]} animals @param {any[]} own own_species records
+ * @param {{species: string, count: number, length_cm?: number}[]} animals @param {readonly any[]} own own_species records
  * @returns {{total_g: number, input: any, answer: any, unknown: string[], measured: boolean} | null} null: none can be
  * weighed;
  * `unknown`: kinds without any length, or that the calculation refuses, left out; `measured`: a keeper wrote down at
@@ -163,8 +163,8 @@ function weighable(animal) {
 
 /**
  * Grams of animals by the stock list, where it says lengths and leaves none out.
- * @param {StockChange[]} changes
- * @param {any[]} own
+ * @param {readonly StockChange[]} changes
+ * @param {readonly any[]} own
  * @param {number} now ms
  * @returns {number | undefined}
  */
@@ -175,7 +175,7 @@ export function stock_g(changes, own, now) {
 
 /**
  * Kinds written down in this room, the newest first, each once.
- * @param {{species: string, at: string}[]} changes
+ * @param {readonly {species: string, at: string}[]} changes
  * @param {number} most
  */
 export const recent_kinds = (changes, most) =>

@@ -23,7 +23,7 @@ const REACHES = [40, 400, 4000];
  * One task on the day that `now` falls on in `zone`. What was missed on an earlier day is asked for once, and no
  * longer once the next one has come: nobody feeds five days at once.
  * @param {Task} task
- * @param {Done[]} dones of any task
+ * @param {readonly Done[]} dones of any task
  * @param {number} now ms
  * @param {string} zone the phone's
  * @param {Expand} expand
@@ -79,8 +79,8 @@ export function remembering(expand) {
 
 /**
  * What is due today, the oldest first.
- * @param {Task[]} tasks
- * @param {Done[]} dones
+ * @param {readonly Task[]} tasks
+ * @param {readonly Done[]} dones
  * @param {number} now
  * @param {string} zone
  * @param {Expand} expand
@@ -95,8 +95,8 @@ export const due_now = (tasks, dones, now, zone, expand) =>
 
 /**
  * The days to come, tomorrow first, each with what falls due and is not done already; days without any are left out.
- * @param {Task[]} tasks
- * @param {Done[]} dones
+ * @param {readonly Task[]} tasks
+ * @param {readonly Done[]} dones
  * @param {number} now
  * @param {string} zone
  * @param {number} days
@@ -120,7 +120,7 @@ export function days_ahead(tasks, dones, now, zone, days, expand) {
 /**
  * What falls due within a span and is not closed.
  * @param {Task} task
- * @param {Done[]} dones
+ * @param {readonly Done[]} dones
  * @param {number} from
  * @param {number} to
  * @param {Expand} expand

@@ -13,12 +13,8 @@ import { measures, shown_in } from "../state/measures.js";
 
 /** @typedef {import("../../advice/forecast/chart_lines.js").Lines} Lines */
 
-/** Which of the outlook’s chances is whose. */
-export const CHANCE_OF = /** @type {Record<string, string>} */ ({
-  total_ammonia: "nh3",
-  nitrite: "nitrite",
-  nitrate: "nitrate",
-});
+/** Which of the outlook’s chances is whose. @type {Record<string, "nh3" | "nitrite" | "nitrate">} */
+export const CHANCE_OF = { total_ammonia: "nh3", nitrite: "nitrite", nitrate: "nitrate" };
 /** So many of the fan's points stand in the table. */
 const POINTS = 6;
 

@@ -93,7 +93,7 @@ export function FillStep({ tank }) {
       }
       <${WaterPick} tank=${tank} here=${`/tank/${tank.id}/setup/fill`} />
       <${Dose} dose=${dose} payload=${
-        dose?.amount === undefined ? null : dose_input({ water_l: litres }, source, label, litres)
+        dose?.amount === undefined ? null : dose_input({ water_l: litres }, source, dose.label, litres)
       } />
     <//>`;
 }

@@ -7,11 +7,18 @@ import { foretold } from "../../advice/foretold.js";
 import { HOUR } from "../../advice/level.js";
 import { ask_of } from "../../advice/forecast/questions.js";
 import { today } from "../../advice/today.js";
-import { all, all_of_kind, live_room, now } from "./live.js";
+import { all, live_room, now } from "./live.js";
 import { shown_in } from "./measures.js";
 import { outlook_worker } from "../../workers/start.js";
 
-/** Whatever an advice is made from; a room answers the same array until one of a kind changes. */
+/** @import { Advice, Asked, Facts, Question, Rule } from "../../types/advice.js" */
+/** @import { RecordKind } from "../../types/records.js" */
+/** @import { Tank } from "../../types/views.js" */
+
+/**
+ * The kinds that an advice is made from; a room answers the same array until one of a kind changes.
+ * @type {readonly RecordKind[]}
+ */
 const MADE_OF = [
   "tank",
   "reading",
@@ -38,27 +45,24 @@ export function keep_to_this_room() {
   });
 }
 
-/**
- * @typedef {{facts: any, rule: any, asked: import("../../advice/forecast/questions.js").Asked, made_of: any[]}}
- * Gathered
- */
+/** @typedef {{facts: Facts, rule: Rule, asked: Asked, made_of: unknown[]}} Gathered */
 /** @type {Map<string, Gathered>} */
 const gathered = new Map();
 
-/** @param {any} tank its record @returns {{facts: any, advice: import("../../advice/today.js").Advice}} */
+/** @param {Tank} tank @returns {{facts: Facts, advice: Advice}} */
 export function advice_for(tank) {
   const { facts, rule, asked } = gather(tank);
   return { facts, advice: foretold(facts, rule, asked, told(tank.id, asked.questions)) };
 }
 
-/** The same with what lies further ahead. @param {any} tank */
+/** The same with what lies further ahead. @param {Tank} tank */
 export function outlook_for(tank) {
   const { facts, rule, asked } = gather(tank);
   const forecast = told(tank.id, [...asked.questions, ...asked.further]);
   return { facts, asked, forecast, advice: foretold(facts, rule, asked, forecast) };
 }
 
-/** @param {string} tank_id @param {import("../../advice/forecast/questions.js").Question[]} questions */
+/** @param {string} tank_id @param {Question[]} questions */
 function told(tank_id, questions) {
   void answers.value;
   return board.of(tank_id, questions);
@@ -66,12 +70,12 @@ function told(tank_id, questions) {
 
 /**
  * Facts, rule and questions, made anew only when a record or the hour changed.
- * @param {any} tank
+ * @param {Tank} tank
  * @returns {Gathered}
  */
 function gather(tank) {
   const { unit } = shown_in("L");
-  const made_of = [tank, unit, Math.floor(now.value / (HOUR / 6)), ...MADE_OF.map(all_of_kind)];
+  const made_of = [tank, unit, Math.floor(now.value / (HOUR / 6)), ...MADE_OF.map((kind) => all(kind))];
   const before = gathered.get(tank.id);
   if (before && made_of.every((one, i) => one === before.made_of[i])) return before;
   const facts = { ...facts_of(live_room, tank, now.value), water_unit: unit };

@@ -1,28 +1,31 @@
 /** The one sentence of a tank and its reasons, put into words: the only place that renders an advice. */
 import { html } from "../../vendor/preact.js";
 import { choice_label, output_of } from "../../contracts.js";
+import { en } from "../../i18n/en.js";
 import { clock, number, short, t, weekday, when } from "../../i18n/words.js";
 import { chance_said } from "./chance.js";
 import { dose_said, litres_said, nitrogen, parameter_name, temperature_said } from "./figures.js";
 import { StateShape } from "../icon.js";
+import { DAY, HOUR, last_test } from "../../advice/level.js";
+
+/** @import { Advice, Besides, Filled, LabelDose, LeftOut, Reason, ReasonCode } from "../../types/advice.js" */
 
 const QUARTER_MS = 15 * 60_000;
-const DAY_MS = 24 * 3_600_000;
 
 /**
  * What to do now, in one sentence.
- * @param {import("../../advice/today.js").Advice} advice
+ * @param {Advice} advice
  * @param {number} now
  * @returns {string}
  */
 export function sentence(advice, now) {
-  const { act, litres = 0, dose, by } = advice;
+  const { act, litres = 0, dose, by, doubt } = advice;
   if (act === "test") return t("say.test");
   if (act === "nothing")
     return t(advice.state === "steady" ? "say.nothing" : "say.leave", { when: next_test(advice, now) });
   if (act === "hold") return t("say.hold");
-  if (act === "retest")
-    return t("say.retest", { parameter: t(`name.${advice.doubt.parameter}`), read: mg_n(advice.doubt.value_mg_n_l) });
+  if (act === "retest" && doubt)
+    return t("say.retest", { parameter: t(`name.${doubt.parameter}`), read: mg_n(doubt.value_mg_n_l) });
   if (act === "confirm") return t("say.confirm", { by: by_time(by, now) });
   const parts = { litres: litres_said(litres), by: by_time(by, now) };
   if (dose?.amount === undefined) return t("say.change", parts);
@@ -31,7 +34,7 @@ export function sentence(advice, now) {
 
 /**
  * What goes with it: a second step, what else to do, or what is still to be set down.
- * @param {import("../../advice/today.js").Advice} advice
+ * @param {Advice} advice
  * @param {number} now
  */
 function further(advice, now) {
@@ -48,7 +51,7 @@ function further(advice, now) {
 
 /**
  * The change that stands in for a test that cannot be made, or follows one that says the same again.
- * @param {import("../../advice/today.js").Advice} advice
+ * @param {Advice} advice
  */
 function change_instead({ act, litres = 0, dose }) {
   const parts = {
@@ -60,10 +63,10 @@ function change_instead({ act, litres = 0, dose }) {
   return t(parts.dose ? "say.or_change_with" : "say.or_change", parts);
 }
 
-/** What `change_plan` advises besides, in its contract's words. @param {string} code */
+/** What `change_plan` advises besides, in its contract's words. @param {Besides} code */
 const besides_said = (code) => choice_label(output_of("change_plan", "advice"), code);
 
-/** @param {{advice: import("../../advice/today.js").Advice, now: number}} props */
+/** @param {{advice: Advice, now: number}} props */
 export const Sentence = ({ advice, now }) => {
   const more = further(advice, now);
   return html`<p class="sentence">${sentence(advice, now)}</p>${more && html`<p class="further">${more}</p>`}`;
@@ -71,7 +74,7 @@ export const Sentence = ({ advice, now }) => {
 
 /** A day where it is far, or else a time to the quarter hour. @param {number} at @param {number} now */
 const until_said = (at, now) =>
-  at - now > 1.5 * DAY_MS ? weekday(at, now) : when(Math.ceil(at / QUARTER_MS) * QUARTER_MS, now);
+  at - now > 1.5 * DAY ? weekday(at, now) : when(Math.ceil(at / QUARTER_MS) * QUARTER_MS, now);
 
 /** A time to the quarter hour, the earlier one. @param {number | undefined} by @param {number} now */
 function by_time(by, now) {
@@ -80,43 +83,59 @@ function by_time(by, now) {
   return at <= now ? t("say.now") : t("say.by", { time: same_day(at, now) ? clock(at) : when(at, now) });
 }
 
-/** When the next test is due, in words. @param {import("../../advice/today.js").Advice} advice @param {number} now */
+/** When the next test is due, in words. @param {Advice} advice @param {number} now */
 function next_test(advice, now) {
-  const last = Math.max(...advice.levels.slice(0, 2).map((one) => (one.reading ? Date.parse(one.reading.at) : now)));
-  const due = Math.max(now, last + advice.next_test_hours * 3_600_000);
+  const due = Math.max(now, last_test(advice.levels) + advice.next_test_hours * HOUR);
   return advice.next_test_hours > 24 ? weekday(due, now) : when(Math.ceil(due / QUARTER_MS) * QUARTER_MS, now);
 }
 
-/** @param {{advice: import("../../advice/today.js").Advice}} props */
+/** @param {{advice: Advice}} props */
 export const State = ({ advice }) => html`
   <span class=${`state ${advice.state.replace(" ", "-")}`}><${StateShape} state=${advice.state} />
     ${t(`state.${advice.state}`)}</span>`;
 
-/** How the rule came to its levels: not read in the moment before the forecast comes in its place. */
+/**
+ * How the rule came to its levels: not read in the moment before the forecast comes in its place.
+ * @type {ReasonCode[]}
+ */
 const CAME_BY = ["rise_known", "rise_none", "rise_doubling", "rise_unknown", "carried"];
 
-/** @param {{advice: import("../../advice/today.js").Advice, now: number}} props */
+/** @param {{advice: Advice, now: number}} props */
 export const Why = ({ advice, now }) => {
   const working = advice.reasons.some(({ code }) => code === "rule_working");
   const said = advice.reasons.filter(({ code }) => !working || !CAME_BY.includes(code));
   return html`<ul class="why">${said.map(
-    (one) => html`<li key=${one.code + (one.parameter ?? "")}>${reason(one, now)}
+    (one) => html`<li key=${one.code + ("parameter" in one ? one.parameter : "")}>${reason(one, now)}
     </li>`,
   )}</ul>`;
 };
 
-/** @param {import("../../advice/today.js").Reason} given @param {number} now @returns {string} */
+/** Reasons about pH: a plain number, and a text that may begin with its small letter. @type {ReasonCode[]} */
+const OF_PH = ["usual_ph", "assumed_ph"];
+
+/** @param {Reason} given @param {number} now @returns {string} */
 export function reason(given, now) {
   const said = Object.fromEntries(
     Object.entries(given).map(([name, value]) => [name, FORMS[name]?.(value, given, now) ?? value]),
   );
-  const text = t(`why.${given.code}`, said);
-  return text.startsWith("pH") ? text : text[0].toLocaleUpperCase() + text.slice(1);
+  /** Each code has its text: tsc refuses one that the English catalogue lacks. @type {keyof typeof en} */
+  const key = `why.${given.code}`;
+  const text = t(key, said);
+  return OF_PH.includes(given.code) ? text : text[0].toLocaleUpperCase() + text.slice(1);
 }
 
 const mg_n = (/** @type {number} */ value) => `${nitrogen(value)}\u00a0mg\u00a0N/L`;
 
-/** @type {Record<string, (value: any, given: any, now: number) => string>} */
+/** @param {Filled} one */
+function filled_said({ code, value }) {
+  /** @type {keyof typeof en} */ const key = `filled.${code}`;
+  return t(key, { value: code === "temperature_c" ? temperature_said(value ?? 0) : short(value ?? 0, 1) });
+}
+
+/**
+ * How each figure of a reason is said.
+ * @type {Record<string, (value: any, given: Reason, now: number) => string>} any: what a figure is depends on its name
+ */
 const FORMS = {
   parameter: (value) => t(`name.${value}`),
   now: mg_n,
@@ -129,16 +148,9 @@ const FORMS = {
   read: mg_n,
   chance: chance_said,
   until: (value, _, now) => until_said(value, now),
-  filled: (listed) =>
-    listed
-      .map((/** @type {any} */ one) =>
-        t(`filled.${one.code}`, {
-          value: one.code === "temperature_c" ? temperature_said(one.value) : short(one.value ?? 0, 1),
-        }),
-      )
-      .join(", "),
+  filled: (/** @type {Filled[]} */ listed) => listed.map(filled_said).join(", "),
   // The text around it brings the full stop.
-  first: ({ at, message, allowed, parameter }, _, now) =>
+  first: (/** @type {LeftOut} */ { at, message, allowed, parameter }, _, now) =>
     `${when(at, now)}: ${
       parameter ? `${parameter_name(parameter)} ` : ""
     }${message}. ${t("allowed", { allowed }).replace(/\.$/, "")}`,
@@ -146,7 +158,7 @@ const FORMS = {
   by: (value) => t(`limit.${value}`),
   days: (value) => (value === 1 ? t("until.tomorrow") : t("until.days", { count: value })),
   at: (value, _, now) => (value ? when(value, now) : ""),
-  value: (value, { code }) => (code.endsWith("ph") ? number(value, 1) : temperature_said(value)),
+  value: (value, { code }) => (OF_PH.includes(code) ? number(value, 1) : temperature_said(value)),
 };
 
 /** @param {number} a @param {number} b */
