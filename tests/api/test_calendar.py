@@ -125,7 +125,7 @@ def test_the_access_log_holds_no_key(tmp_path, status):
         keeper = people.add_keeper(db, "Kim", 0)
         people.add_member(db, room["id"], keeper, "viewer", 0)
     key = (
-        store.make_calendar_key(room["id"], {"keeper": keeper})["key"]
+        store.make_calendar_key(room["id"], {"keeper": keeper, "id": "desk"})["key"]
         if status == 200
         else "not-a-key-but-secret-all-the-same"
     )

@@ -5,7 +5,7 @@ import argparse
 from limnary import links
 from limnary.commands.data import opened, room_of
 from limnary.ids import utc
-from limnary.store import invites, people
+from limnary.store import invites, people, ways_in
 
 
 def invite(arguments: argparse.Namespace) -> int:
@@ -38,5 +38,6 @@ def revoke(arguments: argparse.Namespace) -> int:
     with opened(arguments) as store, store.files.writing(store.files.people) as db:
         row = people.device(db, arguments.device)
         people.force_revoke(db, arguments.device, people.SERVER, store.clock())
+        ways_in.close_for_phone(db, arguments.device, None, store.clock())
         print(f"{row['name']} is revoked since {row['revoked_at'] or utc(store.clock())}")
     return 0

@@ -71,7 +71,8 @@ def restore(files: Files, backup: Path, now_ms: int) -> tuple[int, Path | None]:
 
     Each room gets a new epoch, so every phone pulls from the start and sends again what the backup lacks.
     Whatever was closed since the backup stays closed: revoked phones, used and withdrawn invitations,
-    ended memberships, revoked calendar links. No server may use the folder meanwhile.
+    ended memberships, roles of now, phones put out of a room, revoked calendar links. No server may use the folder
+    meanwhile.
     """
     workshop = files.folder / WORKSHOP
     shutil.rmtree(workshop, ignore_errors=True)
@@ -151,10 +152,17 @@ _CLOSED = (
     "UPDATE memberships SET (ended_at, ended_by) = (SELECT ended_at, ended_by FROM now.memberships AS n"
     " WHERE n.room = memberships.room AND n.keeper = memberships.keeper) WHERE ended_at IS NULL AND"
     " (room, keeper) IN (SELECT room, keeper FROM now.memberships WHERE ended_at IS NOT NULL)",
+    "UPDATE memberships SET role = (SELECT role FROM now.memberships AS n"
+    " WHERE n.room = memberships.room AND n.keeper = memberships.keeper) WHERE ended_at IS NULL AND"
+    " (room, keeper) IN (SELECT room, keeper FROM now.memberships WHERE ended_at IS NULL)",
 )
 _CLOSED_CALENDARS = (
     "UPDATE calendar_keys SET revoked_at = (SELECT revoked_at FROM now.calendar_keys AS n"
     " WHERE n.id = calendar_keys.id) WHERE id IN (SELECT id FROM now.calendar_keys WHERE revoked_at IS NOT NULL)"
+)
+_CLOSED_PHONES = (
+    "INSERT INTO phones_out (device, room, since, by) SELECT device, room, since, by FROM now.phones_out AS n"
+    " WHERE device IN (SELECT id FROM devices) AND room IN (SELECT id FROM rooms) ON CONFLICT DO NOTHING"
 )
 
 
@@ -165,9 +173,10 @@ def _keep_closed(restored: Path, current: Path) -> None:
         connection.execute("BEGIN IMMEDIATE")
         for statement in _CLOSED:
             connection.execute(statement)
-        # Data of an older version have no calendar keys.
-        if connection.execute("SELECT 1 FROM now.sqlite_master WHERE name = 'calendar_keys'").fetchone():
-            connection.execute(_CLOSED_CALENDARS)
+        # Data of an older version have no calendar keys and no phones that are out of single rooms.
+        for table, statement in (("calendar_keys", _CLOSED_CALENDARS), ("phones_out", _CLOSED_PHONES)):
+            if connection.execute("SELECT 1 FROM now.sqlite_master WHERE name = ?", [table]).fetchone():
+                connection.execute(statement)
         connection.execute("COMMIT")
         connection.execute("DETACH now")
         connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")

@@ -6,13 +6,13 @@ from limnary.errors import NotFound
 from limnary.ids import digest, new_key, utc, uuid7
 
 
-def make(db: sqlite3.Connection, room: str, keeper: str, now_ms: int) -> dict:
+def make(db: sqlite3.Connection, room: str, caller: dict, now_ms: int) -> dict:
     """A new key, answered once; the keeper's previous key for this room stops working."""
-    revoke(db, room, keeper, now_ms)
+    revoke(db, room, caller["keeper"], now_ms)
     key, made_at = new_key(), utc(now_ms)
     db.execute(
-        "INSERT INTO calendar_keys (id, room, keeper, key_hash, made_at) VALUES (?, ?, ?, ?, ?)",
-        [uuid7(now_ms), room, keeper, digest(key), made_at],
+        "INSERT INTO calendar_keys (id, room, keeper, key_hash, made_at, made_on) VALUES (?, ?, ?, ?, ?, ?)",
+        [uuid7(now_ms), room, caller["keeper"], digest(key), made_at, caller["id"]],
     )
     return {"key": key, "made_at": made_at}
 

@@ -9,20 +9,28 @@ from limnary.store import people
 
 
 def add_invite(
-    db: sqlite3.Connection, room: str, role: str, hours: float, by: str, now_ms: int, keeper: str | None = None
+    db: sqlite3.Connection,
+    room: str,
+    role: str,
+    hours: float,
+    by: str,
+    now_ms: int,
+    keeper: str | None = None,
+    on: str | None = None,
 ) -> dict:
     """Make a single-use invitation; the secret is answered once and stored as a hash.
 
-    With `keeper`, it adds one more phone of that member instead of a new person.
+    With `keeper`, it adds one more phone of that member instead of a new person. `by` is who makes it (a keeper, or
+    the server's terminal), `on` the phone it is made on.
     """
     if keeper:
         role = people.role_in(db, room, keeper)
     secret, invite = new_secret(), uuid7(now_ms)
     expires_at = utc(now_ms + round(hours * 3_600_000))
     db.execute(
-        "INSERT INTO invites (id, room, role, keeper, secret_hash, made_by, made_at, expires_at)"
-        " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-        [invite, room, role, keeper, digest(secret), by, utc(now_ms), expires_at],
+        "INSERT INTO invites (id, room, role, keeper, secret_hash, made_by, made_at, expires_at, made_on)"
+        " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        [invite, room, role, keeper, digest(secret), by, utc(now_ms), expires_at, on],
     )
     return {"id": invite, "secret": secret, "role": role, "keeper": keeper, "expires_at": expires_at}
 
@@ -87,16 +95,47 @@ def join(
         return again
     if held is None and invite["keeper"] is None and not keeper_name:
         raise Invalid([{"field": "keeper_name", "message": messages()["missing"], "allowed": "your name"}])
+    role = _role_given(db, invite, held)
     made = None
     if held is None:
         made = key or new_key()
+        people.free_key(db, made)
         keeper = invite["keeper"] or people.add_keeper(db, keeper_name, now_ms)
         device = people.add_device(db, keeper, device_name, made, now_ms)
     else:
         keeper, device = held["keeper"], held["id"]
     use_invite(db, invite, device, now_ms)
-    people.add_member(db, invite["room"], keeper, invite["role"], now_ms)
+    people.add_member(db, invite["room"], keeper, role, now_ms)
     return _joined(db, invite["room"], keeper, device, made)
+
+
+def _role_given(db: sqlite3.Connection, invite: dict, held: dict | None) -> str:
+    """The role that the link gives at this moment; InviteSpent if it gives none any more.
+
+    - A link for a member's own phone gives the member's role of now, and never reopens an ended membership.
+    - Any other link gives its role while its maker still may: an owner of the room, or the server's terminal.
+    - It leaves a member's role as it is (only the terminal's may raise it: that is how a lost owner comes back),
+      and does not reopen a membership that ended after the link was made.
+    """
+    room, terminal = invite["room"], invite["made_by"] == people.SERVER
+    keeper = invite["keeper"] or (held["keeper"] if held else None)
+    standing = people.membership(db, room, keeper) if keeper else None
+    if held and people.is_out(db, room, held["id"]):
+        raise InviteSpent("An owner of the room revoked this phone for it: use another phone")
+    if invite["keeper"]:
+        if not standing or standing["ended_at"] or (held and held["keeper"] != invite["keeper"]):
+            raise InviteSpent()
+        return standing["role"]
+    maker = people.membership(db, room, invite["made_by"])
+    if not terminal and (not maker or maker["ended_at"] or maker["role"] != "owner"):
+        raise InviteSpent()
+    if not standing:
+        return invite["role"]
+    if standing["ended_at"]:
+        if standing["ended_at"] > invite["made_at"]:
+            raise InviteSpent()
+        return invite["role"]
+    return min(invite["role"], standing["role"], key=people.ROLES.index) if terminal else standing["role"]
 
 
 def _same_join(db: sqlite3.Connection, invite: dict, held: dict | None, key: str | None) -> dict | None:

@@ -70,6 +70,19 @@ def calendar_keys(db: Database) -> None:
     db["calendar_keys"].create_index(["room", "keeper"])
 
 
+@PEOPLE()
+def ways_in_by_phone(db: Database) -> None:
+    """Which phone made a link or a calendar key, and which phones an owner put out of which room."""
+    db.execute("ALTER TABLE invites ADD COLUMN made_on TEXT")
+    db.execute("ALTER TABLE calendar_keys ADD COLUMN made_on TEXT")
+    db["phones_out"].create(
+        {"device": str, "room": str, "since": str, "by": str},
+        pk=("device", "room"),
+        not_null={"since", "by"},
+        foreign_keys=[("device", "devices", "id"), ("room", "rooms", "id")],
+    )
+
+
 @ROOM()
 def records_ops_photos(db: Database) -> None:
     """`records`: what pull answers. `ops`: every write ever acknowledged, so that no overwritten value is lost."""

@@ -2,7 +2,7 @@
 
 import sqlite3
 
-from limnary.errors import KeyRefused, LastOwner, MembershipEnded, NotAllowed, NotFound
+from limnary.errors import Conflict, KeyRefused, LastOwner, MembershipEnded, NotAllowed, NotFound
 from limnary.ids import digest, utc, uuid7
 
 ROLES = ("owner", "keeper", "helper", "viewer")
@@ -40,18 +40,28 @@ def role_in(people: sqlite3.Connection, room: str, keeper: str) -> str:
     return row["role"]
 
 
-def owner_only(people: sqlite3.Connection, room: str, keeper: str) -> None:
-    """NotAllowed unless the keeper is an owner of the room."""
-    if role_in(people, room, keeper) != "owner":
+def role_of(people: sqlite3.Connection, room: str, caller: dict) -> str:
+    """The role of the calling phone: its keeper's, unless an owner put this phone out of the room."""
+    role = role_in(people, room, caller["keeper"])
+    if is_out(people, room, caller["id"]):
+        raise MembershipEnded("An owner of the room revoked this phone for it")
+    return role
+
+
+def owner_only(people: sqlite3.Connection, room: str, caller: dict) -> None:
+    """NotAllowed unless the caller is an owner of the room."""
+    if role_of(people, room, caller) != "owner":
         raise NotAllowed("Only an owner of the room may do that")
 
 
-def rooms_of(people: sqlite3.Connection, keeper: str) -> list[dict]:
-    """The rooms a keeper is in: id, name, role."""
+def rooms_of(people: sqlite3.Connection, caller: dict) -> list[dict]:
+    """The rooms that the calling phone may open: id, name, role."""
     rows = people.execute(
         "SELECT rooms.id, rooms.name, memberships.role FROM memberships JOIN rooms ON rooms.id = memberships.room"
-        " WHERE keeper = ? AND ended_at IS NULL ORDER BY rooms.name, rooms.id",
-        [keeper],
+        " WHERE keeper = ? AND ended_at IS NULL"
+        " AND NOT EXISTS (SELECT 1 FROM phones_out WHERE device = ? AND phones_out.room = rooms.id)"
+        " ORDER BY rooms.name, rooms.id",
+        [caller["keeper"], caller["id"]],
     )
     return [dict(row) for row in rows]
 
@@ -86,6 +96,15 @@ def add_keeper(people: sqlite3.Connection, name: str, now_ms: int) -> str:
     return keeper
 
 
+def free_key(people: sqlite3.Connection, key: str) -> None:
+    """Refuse a key that a phone here already has: KeyRefused if that phone was revoked, else Conflict."""
+    row = people.execute("SELECT revoked_at FROM devices WHERE key_hash = ?", [digest(key)]).fetchone()
+    if row and row["revoked_at"]:
+        raise KeyRefused(revoked=True)
+    if row:
+        raise Conflict("This phone has a key here already: send it as `Authorization: Bearer KEY`")
+
+
 def add_device(people: sqlite3.Connection, keeper: str, name: str, key: str, now_ms: int) -> str:
     """A new device's id; only the hash of its key is kept."""
     device, now = uuid7(now_ms), utc(now_ms)
@@ -96,11 +115,14 @@ def add_device(people: sqlite3.Connection, keeper: str, name: str, key: str, now
     return device
 
 
-def add_member(people: sqlite3.Connection, room: str, keeper: str, role: str, now_ms: int) -> str:
-    """Add a keeper to a room, for the first time or again; a member keeps the higher role. Returns the role."""
+def membership(people: sqlite3.Connection, room: str, keeper: str) -> dict | None:
+    """The keeper's membership of the room, ended or not; None if there never was one."""
     row = people.execute("SELECT * FROM memberships WHERE room = ? AND keeper = ?", [room, keeper]).fetchone()
-    if row and not row["ended_at"]:
-        role = min(role, row["role"], key=ROLES.index)
+    return dict(row) if row else None
+
+
+def add_member(people: sqlite3.Connection, room: str, keeper: str, role: str, now_ms: int) -> str:
+    """Add a keeper to a room, for the first time or again. Returns the role."""
     people.execute(
         "INSERT INTO memberships (room, keeper, role, since) VALUES (?, ?, ?, ?)"
         " ON CONFLICT (room, keeper) DO UPDATE SET role = excluded.role, ended_at = NULL, ended_by = NULL",
@@ -117,7 +139,10 @@ def set_role(people: sqlite3.Connection, room: str, keeper: str, role: str) -> N
 
 
 def end_member(people: sqlite3.Connection, room: str, keeper: str, by: str, now_ms: int) -> None:
-    """End a membership; its records stay. LastOwner if the room would have no owner left."""
+    """End a membership; its records stay. LastOwner if the room would have no owner left.
+
+    The caller closes the keeper's ways in: see ways_in.py.
+    """
     if role_in(people, room, keeper) == "owner":
         _another_owner(people, room, keeper)
     people.execute(
@@ -153,12 +178,15 @@ def people_in(people: sqlite3.Connection, room: str) -> list[dict]:
         " WHERE room = ? AND ended_at IS NULL ORDER BY keepers.name, keepers.id",
         [room],
     ).fetchall()
-    return [{**dict(member), "devices": _devices(people, member["id"])} for member in members]
+    return [{**dict(member), "devices": _devices(people, room, member["id"])} for member in members]
 
 
-def _devices(people: sqlite3.Connection, keeper: str) -> list[dict]:
+def _devices(people: sqlite3.Connection, room: str, keeper: str) -> list[dict]:
     rows = people.execute(
-        "SELECT id, name, last_seen FROM devices WHERE keeper = ? AND revoked_at IS NULL ORDER BY made_at, id", [keeper]
+        "SELECT id, name, last_seen FROM devices WHERE keeper = ? AND revoked_at IS NULL"
+        " AND NOT EXISTS (SELECT 1 FROM phones_out WHERE device = devices.id AND phones_out.room = ?)"
+        " ORDER BY made_at, id",
+        [keeper, room],
     )
     return [dict(row) for row in rows]
 
@@ -181,22 +209,44 @@ def device(people: sqlite3.Connection, device: str) -> dict:
     return dict(row)
 
 
-def revoke_device(people: sqlite3.Connection, device: str, by: str, now_ms: int) -> None:
-    """Revoke a device: one's own, or one of a keeper in a room that `by` owns."""
+def revoke_device(people: sqlite3.Connection, device: str, caller: dict, now_ms: int) -> list[str] | None:
+    """Revoke a phone. Return the rooms it is out of, or None if its key is dead everywhere.
+
+    One's own phone is revoked everywhere. An owner revokes a member's phone everywhere if the member is in the
+    owner's rooms only; else the phone is put out of the owner's rooms, and others decide about theirs.
+    """
     row = people.execute("SELECT keeper FROM devices WHERE id = ?", [device]).fetchone()
-    shared = (
-        row
-        and people.execute(
-            "SELECT mine.role FROM memberships AS theirs JOIN memberships AS mine ON mine.room = theirs.room"
-            " WHERE theirs.keeper = ? AND theirs.ended_at IS NULL AND mine.keeper = ? AND mine.ended_at IS NULL",
-            [row["keeper"], by],
-        ).fetchall()
-    )
-    if not row or not (shared or row["keeper"] == by):
+    if not row:
         raise NotFound("There is no such phone in your rooms")
-    if row["keeper"] != by and all(both["role"] != "owner" for both in shared):
+    if row["keeper"] == caller["keeper"]:
+        force_revoke(people, device, caller["keeper"], now_ms)
+        return None
+    mine = {room["id"]: room["role"] for room in rooms_of(people, caller)}
+    theirs = [room["room"] for room in _rooms_of_keeper(people, row["keeper"])]
+    shared = [room for room in theirs if room in mine]
+    if not shared:
+        raise NotFound("There is no such phone in your rooms")
+    owned = [room for room in shared if mine[room] == "owner"]
+    if not owned:
         raise NotAllowed("Only an owner of the room may revoke another keeper's phone")
-    force_revoke(people, device, by, now_ms)
+    if len(owned) == len(theirs):
+        force_revoke(people, device, caller["keeper"], now_ms)
+        return None
+    for room in owned:
+        people.execute(
+            "INSERT INTO phones_out (device, room, since, by) VALUES (?, ?, ?, ?) ON CONFLICT DO NOTHING",
+            [device, room, utc(now_ms), caller["keeper"]],
+        )
+    return owned
+
+
+def is_out(people: sqlite3.Connection, room: str, device: str) -> bool:
+    """Whether an owner put this phone out of the room."""
+    return bool(people.execute("SELECT 1 FROM phones_out WHERE device = ? AND room = ?", [device, room]).fetchone())
+
+
+def _rooms_of_keeper(people: sqlite3.Connection, keeper: str) -> list[sqlite3.Row]:
+    return people.execute("SELECT room FROM memberships WHERE keeper = ? AND ended_at IS NULL", [keeper]).fetchall()
 
 
 def force_revoke(people: sqlite3.Connection, device: str, by: str, now_ms: int) -> None:

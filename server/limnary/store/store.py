@@ -9,7 +9,7 @@ from typing import IO, BinaryIO
 from limnary.errors import NotFound, SchemaUnknown
 from limnary.ids import new_room_id, utc
 from limnary.records import unknown_schema, versions
-from limnary.store import archive, backup, calendar_keys, change_log, invites, merging, people, photos
+from limnary.store import archive, backup, calendar_keys, change_log, invites, merging, people, photos, ways_in
 from limnary.store.files import Files
 
 
@@ -50,12 +50,12 @@ class Store:
     def role(self, room: str, caller: dict) -> str:
         """The caller's role in the room; NotFound or MembershipEnded."""
         with self.files.reading(self.files.people) as db:
-            return people.role_in(db, room, caller["keeper"])
+            return people.role_of(db, room, caller)
 
     def rooms_of(self, caller: dict) -> list[dict]:
         """The caller's rooms with role and epoch."""
         with self.files.reading(self.files.people) as db:
-            rooms = people.rooms_of(db, caller["keeper"])
+            rooms = people.rooms_of(db, caller)
         return [{**room, "epoch": self.epoch(room["id"])} for room in rooms]
 
     def epoch(self, room: str) -> str:
@@ -80,48 +80,53 @@ class Store:
 
     def rename_room(self, room: str, caller: dict, name: str) -> None:
         with self.files.writing(self.files.people) as db:
-            people.owner_only(db, room, caller["keeper"])
+            people.owner_only(db, room, caller)
             people.rename_room(db, room, name)
 
     def people_in(self, room: str, caller: dict) -> list[dict]:
         with self.files.reading(self.files.people) as db:
-            people.role_in(db, room, caller["keeper"])
+            people.role_of(db, room, caller)
             return people.people_in(db, room)
 
     def set_role(self, room: str, caller: dict, keeper: str, role: str) -> None:
         with self.files.writing(self.files.people) as db:
-            people.owner_only(db, room, caller["keeper"])
+            people.owner_only(db, room, caller)
             people.set_role(db, room, people.member(db, room, keeper), role)
+            ways_in.close_for_member(db, room, keeper, self.clock())
 
     def end_member(self, room: str, caller: dict, keeper: str) -> None:
         with self.files.writing(self.files.people) as db:
+            people.role_of(db, room, caller)
             if keeper != caller["keeper"]:
-                people.owner_only(db, room, caller["keeper"])
+                people.owner_only(db, room, caller)
                 people.member(db, room, keeper)
             people.end_member(db, room, keeper, caller["keeper"], self.clock())
+            ways_in.close_for_member(db, room, keeper, self.clock())
 
     def invite(self, room: str, caller: dict, role: str, hours: float, keeper: str | None = None) -> dict:
         with self.files.writing(self.files.people) as db:
+            people.role_of(db, room, caller)
             # Every member may add a phone of their own; only an owner may do the rest.
             if keeper is None or keeper != caller["keeper"]:
-                people.owner_only(db, room, caller["keeper"])
+                people.owner_only(db, room, caller)
             if keeper is not None and keeper != caller["keeper"]:
                 people.member(db, room, keeper)
-            return invites.add_invite(db, room, role, hours, caller["keeper"], self.clock(), keeper)
+            return invites.add_invite(db, room, role, hours, caller["keeper"], self.clock(), keeper, caller["id"])
 
     def open_invites(self, room: str, caller: dict) -> list[dict]:
         with self.files.reading(self.files.people) as db:
-            people.owner_only(db, room, caller["keeper"])
+            people.owner_only(db, room, caller)
             return invites.open_invites(db, room, self.clock())
 
     def withdraw_invite(self, room: str, caller: dict, invite: str) -> None:
         with self.files.writing(self.files.people) as db:
-            people.owner_only(db, room, caller["keeper"])
+            people.owner_only(db, room, caller)
             invites.withdraw_invite(db, room, invite, self.clock())
 
     def revoke_device(self, caller: dict, device: str) -> None:
         with self.files.writing(self.files.people) as db:
-            people.revoke_device(db, device, caller["keeper"], self.clock())
+            rooms = people.revoke_device(db, device, caller, self.clock())
+            ways_in.close_for_phone(db, device, rooms, self.clock())
 
     def join(self, secret: str, held: dict | None, keeper_name: str | None, device_name: str, key: str | None) -> dict:
         """Join a room by an invitation; `held` is the device if the phone already has a key.
@@ -139,18 +144,18 @@ class Store:
     def make_calendar_key(self, room: str, caller: dict) -> dict:
         """Make a key that reads this room's tasks and nothing else; it replaces the caller's previous one."""
         with self.files.writing(self.files.people) as db:
-            people.role_in(db, room, caller["keeper"])
-            return calendar_keys.make(db, room, caller["keeper"], self.clock())
+            people.role_of(db, room, caller)
+            return calendar_keys.make(db, room, caller, self.clock())
 
     def calendar_key(self, room: str, caller: dict) -> str | None:
         """When the caller's key was made; None if there is none."""
         with self.files.reading(self.files.people) as db:
-            people.role_in(db, room, caller["keeper"])
+            people.role_of(db, room, caller)
             return calendar_keys.held(db, room, caller["keeper"])
 
     def revoke_calendar_key(self, room: str, caller: dict) -> None:
         with self.files.writing(self.files.people) as db:
-            people.role_in(db, room, caller["keeper"])
+            people.role_of(db, room, caller)
             calendar_keys.revoke(db, room, caller["keeper"], self.clock())
 
     def tasks_by_calendar_key(self, key: str) -> tuple[str, list[dict], list[dict], list[dict]]:
