@@ -103,7 +103,7 @@ def test_form_gives_the_servers_figures_to_every_thumb_and_eye(name, forms, ask_
     assert figures_shown(bench) == expected_texts(spec, answer)
     bench.evaluate("() => document.querySelectorAll('details').forEach((one) => (one.open = true))")
     for text in [
-        *spec["cautions"],
+        *(one["text"] for one in spec["cautions"]),
         *answer["notes"],
         spec["uncertainty"],
         *(one["title"] for one in answer["sources"]),

@@ -168,6 +168,29 @@ export function choice_label(spec, value) {
 }
 
 /**
+ * One caution of a contract, in words.
+ * @template {CalculationName} K
+ * @param {K} name
+ * @param {Calculations[K]["caution"]} code
+ * @returns {string}
+ * @throws {RangeError} if the contract has none of that code
+ */
+export function caution(name, code) {
+  const found = contract_of(name).cautions.find((one) => one.code === code);
+  if (!found) throw new RangeError(`${name} has no caution ${code}`);
+  return found.text;
+}
+
+/**
+ * The cautions of a contract in words: those of `codes`, all if it is left out.
+ * @template {CalculationName} K
+ * @param {K} name
+ * @param {Calculations[K]["caution"][]} [codes]
+ */
+export const cautions_of = (name, codes) =>
+  codes ? codes.map((code) => caution(name, code)) : contract_of(name).cautions.map(({ text }) => text);
+
+/**
  * A figure that the answer may lack, where the input asks for it.
  * @template {object} A
  * @template {keyof A & string} N
@@ -215,7 +238,7 @@ export function run_named(name, payload, calculate = calculations[name]) {
   const known = table("sources").sources;
   return {
     ...outputs,
-    cautions: spec.cautions,
+    cautions: spec.cautions.map(({ text }) => text),
     notes,
     sources: spec.sources.map((key) => ({ key, ...known[key] })),
   };

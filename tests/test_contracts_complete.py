@@ -108,6 +108,15 @@ def test_answer_and_working_match_the_contract(name):
             assert declared - optional <= got <= declared, case["id"]
 
 
+def test_a_caution_has_one_code_wherever_it_stands():
+    codes: dict[str, str] = {}
+    for name in NAMES:
+        cautions = contracts()[name]["cautions"]
+        assert len({one["code"] for one in cautions}) == len(cautions), f"{name} has a code twice"
+        for one in cautions:
+            assert codes.setdefault(one["text"], one["code"]) == one["code"], one["text"]
+
+
 def test_every_constant_has_unit_source_and_provenance():
     sources = read_folder("tables")["sources"]["sources"]
     for key, group in read_folder("tables")["constants"]["groups"].items():

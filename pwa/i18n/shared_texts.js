@@ -62,7 +62,7 @@ function contract(spec, say) {
     outputs: fields(spec.outputs, say),
     working: (spec.working ?? []).map(say),
     uncertainty: say(spec.uncertainty),
-    cautions: spec.cautions.map(say),
+    cautions: spec.cautions.map((/** @type {any} */ one) => ({ ...one, text: say(one.text) })),
     ...(spec.notes ? { notes: each(spec.notes, say) } : {}),
     ...(spec.refusals
       ? { refusals: each(spec.refusals, (one) => ({ ...one, message: say(one.message), allowed: say(one.allowed) })) }

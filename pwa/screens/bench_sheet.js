@@ -10,7 +10,7 @@ import { fitting } from "../bench/tank_figures.js";
 import { systems } from "../figures/units.js";
 import { working_steps } from "../bench/working.js";
 import { table } from "../calc/tables.js";
-import { contracts } from "../contracts.js";
+import { cautions_of, contracts } from "../contracts.js";
 import { chosen, t } from "../i18n/words.js";
 import { AnswerFigures, Cautions, Sources, Working } from "../ui/contract/answer_block.js";
 import { use_outcome } from "../ui/contract/bench_outcome.js";
@@ -129,7 +129,7 @@ const Sheet = ({ spec }) => {
               notes=${outcome.answer.notes} /></div></div>`
             : html`<${NotYet} spec=${spec} outcome=${outcome} errors=${hands.errors} />`
         }
-        <${Cautions} cautions=${spec.cautions} />
+        <${Cautions} cautions=${cautions_of(spec.name)} />
         ${
           "answer" in outcome &&
           html`<div class=${place}><${Working}

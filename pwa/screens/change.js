@@ -6,7 +6,7 @@ import { html, useRef, useSignal } from "../vendor/preact.js";
 import { bucket_litres, bucket_step, dose_for, litres_refused, litres_spec } from "../advice/litres.js";
 import { brought } from "../advice/level.js";
 import { tank_water } from "../advice/tank_water.js";
-import { contracts, run } from "../contracts.js";
+import { cautions_of, run } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
 import { forget, use_draft } from "../ui/state/draft.js";
 import { dose_said, litres_said, nitrogen, parameter_name } from "../ui/words/figures.js";
@@ -205,6 +205,8 @@ const dose_fields = (tank, litres, dose, water_change) => ({
 
 /** @param {any} dose @returns {string[]} */
 const cautions = (dose) => [
-  ...contracts().dilution.cautions,
-  ...(dose?.amount !== undefined ? contracts().dechlorinator_dose.cautions.slice(0, 3) : []),
+  ...cautions_of("dilution"),
+  ...(dose?.amount !== undefined
+    ? cautions_of("dechlorinator_dose", ["label_first", "no_mixing", "freed_ammonia"])
+    : []),
 ];

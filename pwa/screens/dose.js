@@ -18,7 +18,7 @@ import { bucket_step } from "../advice/litres.js";
 import { nice_step } from "../advice/journal/steps.js";
 import { marks_of } from "../figures/number_text.js";
 import { convert, unit_in, unit_label } from "../figures/units.js";
-import { InvalidInput, contracts } from "../contracts.js";
+import { InvalidInput, cautions_of } from "../contracts.js";
 import { chosen, short, t, when } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
 import { draft, forget, use_draft } from "../ui/state/draft.js";
@@ -267,10 +267,12 @@ const Answer = ({ dose, said }) => html`
 
 /** @param {string} way @param {any} label @returns {string[]} */
 function cautions(way, label) {
-  if (way === SALT) return contracts().salt_dose.cautions;
-  if (way === AMMONIA) return contracts().starter_dose.cautions;
+  if (way === SALT) return cautions_of("salt_dose");
+  if (way === AMMONIA) return cautions_of("starter_dose");
   return [
     t("dosing.label_first"),
-    ...(label?.use === "dechlorinator" ? contracts().dechlorinator_dose.cautions.slice(0, 3) : []),
+    ...(label?.use === "dechlorinator"
+      ? cautions_of("dechlorinator_dose", ["label_first", "no_mixing", "freed_ammonia"])
+      : []),
   ];
 }

@@ -5,7 +5,7 @@
 import { html, useSignal } from "../vendor/preact.js";
 import { becomes, feed_step, foods, usual_meal } from "../advice/journal/feeding.js";
 import { facts_of } from "../advice/facts.js";
-import { InvalidInput, contracts, field_named, record_field, records } from "../contracts.js";
+import { InvalidInput, cautions_of, field_named, record_field, records } from "../contracts.js";
 import { number, short, t, when } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
 import { forget, use_draft } from "../ui/state/draft.js";
@@ -105,8 +105,8 @@ export function Feed({ id }) {
       </section>
       <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
       ${feed_g > 0 && html`<${Becomes} tank=${tank} feed_g=${feed_g} protein_fraction=${given.protein_fraction} />`}
-      ${contracts().nitrogen_load.cautions.map(
-        (/** @type {string} */ text) => html`<p class="caution small"
+      ${cautions_of("nitrogen_load").map(
+        (text) => html`<p class="caution small"
         key=${text}>${text}</p>`,
       )}
     <//>`;

@@ -3,7 +3,7 @@ import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { plants_of } from "../advice/life/plants.js";
 import { recent_kinds } from "../advice/life/stock.js";
-import { contracts, record_field } from "../contracts.js";
+import { caution, record_field } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { use_draft } from "../ui/state/draft.js";
 import { Fields } from "../ui/contract/form.js";
@@ -125,7 +125,7 @@ export function PlantingEntry({ id, query }) {
       <${Errors} kind="planting" errors=${errors.value} />
       ${
         ["remove", "trim"].includes(change) &&
-        html`<p class="caution small">${contracts().compatibility.cautions[1]}
+        html`<p class="caution small">${caution("compatibility", "release")}
         </p>`
       }
       ${change === "plant" && html`<p class="caution small">${t("plants.caution_new")}</p>`}

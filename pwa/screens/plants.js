@@ -3,7 +3,7 @@ import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { plants_of } from "../advice/life/plants.js";
 import { name_of } from "../advice/life/stock.js";
-import { contracts } from "../contracts.js";
+import { caution } from "../contracts.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
 import { LifeLog } from "../ui/life_log.js";
@@ -35,7 +35,7 @@ export function Plants({ id }) {
         (one) => html`<li key=${one.species}><${Plant} tank=${id} one=${one} may=${may} />
         </li>`,
       )}</ul>
-      <p class="caution small">${contracts().compatibility.cautions[1]}</p>
+      <p class="caution small">${caution("compatibility", "release")}</p>
       <${LifeLog} tank=${id} kind="planting" />
       <nav class="section" aria-label=${t("life.further")}><ul class="lines">
         <li><a class="line" href=${`/trace?tank=${id}&days=30`}>${t("trace.way")}</a></li>

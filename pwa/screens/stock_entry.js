@@ -3,7 +3,7 @@ import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { recent_kinds, stock_of } from "../advice/life/stock.js";
 import { table } from "../calc/tables.js";
-import { contracts, record_field } from "../contracts.js";
+import { caution, record_field } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
 import { use_draft } from "../ui/state/draft.js";
@@ -241,8 +241,8 @@ function Cause({ value, on_value }) {
 
 /** @param {string} change @returns {string[]} */
 function cautions(change) {
-  const [quarantine, release] = contracts().compatibility.cautions;
+  const release = caution("compatibility", "release");
   if (change === "death") return [t("stock.caution_vet"), t("stock.caution_hands"), release];
-  if (change === "arrival") return [contracts().stocking_limit.cautions[0], quarantine];
+  if (change === "arrival") return [caution("stocking_limit", "small_lots"), caution("compatibility", "quarantine")];
   return change === "removal" ? [release] : [];
 }

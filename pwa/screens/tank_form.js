@@ -1,6 +1,6 @@
 /** Setting up a tank, or changing it: shape, measures with the litres at once, then what else is known. */
 import { html, useSignal } from "../vendor/preact.js";
-import { InvalidInput, contracts, input_of, records, run } from "../contracts.js";
+import { InvalidInput, cautions_of, contracts, input_of, records, run } from "../contracts.js";
 import { last_place } from "../advice/facts.js";
 import { as_planned, planned, unplanned } from "../advice/setup/setting_up.js";
 import { number, t } from "../i18n/words.js";
@@ -140,8 +140,8 @@ export function TankForm({ id }) {
           <details class="more" open=${Boolean(id)}><summary>${t("tank.more")}</summary>
             <${Fields} specs=${specs(ABOUT)} raw=${about} on_raw=${set_about} errors=${errors} tried=${tried.value} />
           </details>
-          ${contracts().volume.cautions.map(
-            (/** @type {string} */ text) => html`<p class="caution small" key=${text}>
+          ${cautions_of("volume").map(
+            (text) => html`<p class="caution small" key=${text}>
             ${text}</p>`,
           )}
           ${tank && html`<${Authors} meta=${tank.meta} />`}

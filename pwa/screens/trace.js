@@ -5,7 +5,7 @@
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { shared_between, trace } from "../advice/life/trace.js";
-import { contracts } from "../contracts.js";
+import { caution } from "../contracts.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
 import { tank_name } from "../ui/life_entry.js";
@@ -103,5 +103,5 @@ const Further = () => html`
     <p class="soft small">${t("trace.how")}</p>
     <p class="caution small">${t("stock.caution_vet")}</p>
     <p class="caution small">${t("trace.caution_tools")}</p>
-    <p class="caution small">${contracts().compatibility.cautions[0]}</p>
+    <p class="caution small">${caution("compatibility", "quarantine")}</p>
   </div>`;

@@ -2468,35 +2468,175 @@ export interface WaterBlendAnswer {
   litres: number[];
 }
 
-/** Input and answer of each calculation. */
+/** Input, answer and caution codes of each calculation. */
 export interface Calculations {
-  acclimation: { input: AcclimationInput; values: AcclimationValues; answer: AcclimationAnswer };
-  ammonia_limits: { input: AmmoniaLimitsInput; values: AmmoniaLimitsValues; answer: AmmoniaLimitsAnswer };
-  animal_mass: { input: AnimalMassInput; values: AnimalMassValues; answer: AnimalMassAnswer };
-  carbon_dioxide: { input: CarbonDioxideInput; values: CarbonDioxideValues; answer: CarbonDioxideAnswer };
-  change_plan: { input: ChangePlanInput; values: ChangePlanValues; answer: ChangePlanAnswer };
-  compatibility: { input: CompatibilityInput; values: CompatibilityValues; answer: CompatibilityAnswer };
-  dechlorinator_dose: { input: DechlorinatorDoseInput; values: DechlorinatorDoseValues; answer: DechlorinatorDoseAnswer };
-  dilution: { input: DilutionInput; values: DilutionValues; answer: DilutionAnswer };
-  evaporation: { input: EvaporationInput; values: EvaporationValues; answer: EvaporationAnswer };
-  filled_weight: { input: FilledWeightInput; values: FilledWeightValues; answer: FilledWeightAnswer };
-  free_ammonia: { input: FreeAmmoniaInput; values: FreeAmmoniaValues; answer: FreeAmmoniaAnswer };
-  hardness_units: { input: HardnessUnitsInput; values: HardnessUnitsValues; answer: HardnessUnitsAnswer };
-  heater_power: { input: HeaterPowerInput; values: HeaterPowerValues; answer: HeaterPowerAnswer };
-  ionic_strength: { input: IonicStrengthInput; values: IonicStrengthValues; answer: IonicStrengthAnswer };
-  light_dose: { input: LightDoseInput; values: LightDoseValues; answer: LightDoseAnswer };
-  nitrite_risk: { input: NitriteRiskInput; values: NitriteRiskValues; answer: NitriteRiskAnswer };
-  nitrogen_load: { input: NitrogenLoadInput; values: NitrogenLoadValues; answer: NitrogenLoadAnswer };
-  nitrogen_units: { input: NitrogenUnitsInput; values: NitrogenUnitsValues; answer: NitrogenUnitsAnswer };
-  outlook: { input: OutlookInput; values: OutlookValues; answer: OutlookAnswer };
-  oxygen_night: { input: OxygenNightInput; values: OxygenNightValues; answer: OxygenNightAnswer };
-  oxygen_saturation: { input: OxygenSaturationInput; values: OxygenSaturationValues; answer: OxygenSaturationAnswer };
-  salt_dose: { input: SaltDoseInput; values: SaltDoseValues; answer: SaltDoseAnswer };
-  starter_dose: { input: StarterDoseInput; values: StarterDoseValues; answer: StarterDoseAnswer };
-  stock_headroom: { input: StockHeadroomInput; values: StockHeadroomValues; answer: StockHeadroomAnswer };
-  stocking_limit: { input: StockingLimitInput; values: StockingLimitValues; answer: StockingLimitAnswer };
-  substrate: { input: SubstrateInput; values: SubstrateValues; answer: SubstrateAnswer };
-  volume: { input: VolumeInput; values: VolumeValues; answer: VolumeAnswer };
-  water_blend: { input: WaterBlendInput; values: WaterBlendValues; answer: WaterBlendAnswer };
+  acclimation: {
+    input: AcclimationInput;
+    values: AcclimationValues;
+    answer: AcclimationAnswer;
+    caution: "gasping" | "cover" | "bag_water" | "electricity" | "release";
+  };
+  ammonia_limits: {
+    input: AmmoniaLimitsInput;
+    values: AmmoniaLimitsValues;
+    answer: AmmoniaLimitsAnswer;
+    caution: "not_aims" | "gasping";
+  };
+  animal_mass: {
+    input: AnimalMassInput;
+    values: AnimalMassValues;
+    answer: AnimalMassAnswer;
+    caution: "leftovers";
+  };
+  carbon_dioxide: {
+    input: CarbonDioxideInput;
+    values: CarbonDioxideValues;
+    answer: CarbonDioxideAnswer;
+    caution: "gasping" | "gas_bottle";
+  };
+  change_plan: {
+    input: ChangePlanInput;
+    values: ChangePlanValues;
+    answer: ChangePlanAnswer;
+    caution: "forecast" | "new_water" | "gasping";
+  };
+  compatibility: {
+    input: CompatibilityInput;
+    values: CompatibilityValues;
+    answer: CompatibilityAnswer;
+    caution: "quarantine" | "release" | "grown";
+  };
+  dechlorinator_dose: {
+    input: DechlorinatorDoseInput;
+    values: DechlorinatorDoseValues;
+    answer: DechlorinatorDoseAnswer;
+    caution: "label_first" | "no_mixing" | "freed_ammonia" | "no_airing" | "plain_chemicals" | "gasping";
+  };
+  dilution: {
+    input: DilutionInput;
+    values: DilutionValues;
+    answer: DilutionAnswer;
+    caution: "new_water" | "electricity";
+  };
+  evaporation: {
+    input: EvaporationInput;
+    values: EvaporationValues;
+    answer: EvaporationAnswer;
+    caution: "electricity" | "top_up" | "damp";
+  };
+  filled_weight: {
+    input: FilledWeightInput;
+    values: FilledWeightValues;
+    answer: FilledWeightAnswer;
+    caution: "floor" | "stand" | "lifting";
+  };
+  free_ammonia: {
+    input: FreeAmmoniaInput;
+    values: FreeAmmoniaValues;
+    answer: FreeAmmoniaAnswer;
+    caution: never;
+  };
+  hardness_units: {
+    input: HardnessUnitsInput;
+    values: HardnessUnitsValues;
+    answer: HardnessUnitsAnswer;
+    caution: never;
+  };
+  heater_power: {
+    input: HeaterPowerInput;
+    values: HeaterPowerValues;
+    answer: HeaterPowerAnswer;
+    caution: "electricity" | "stuck_heater" | "slow_change";
+  };
+  ionic_strength: {
+    input: IonicStrengthInput;
+    values: IonicStrengthValues;
+    answer: IonicStrengthAnswer;
+    caution: never;
+  };
+  light_dose: {
+    input: LightDoseInput;
+    values: LightDoseValues;
+    answer: LightDoseAnswer;
+    caution: "electricity" | "eyes";
+  };
+  nitrite_risk: {
+    input: NitriteRiskInput;
+    values: NitriteRiskValues;
+    answer: NitriteRiskAnswer;
+    caution: "change_first" | "salt" | "gasping";
+  };
+  nitrogen_load: {
+    input: NitrogenLoadInput;
+    values: NitrogenLoadValues;
+    answer: NitrogenLoadAnswer;
+    caution: "feed_less" | "leftovers";
+  };
+  nitrogen_units: {
+    input: NitrogenUnitsInput;
+    values: NitrogenUnitsValues;
+    answer: NitrogenUnitsAnswer;
+    caution: never;
+  };
+  outlook: {
+    input: OutlookInput;
+    values: OutlookValues;
+    answer: OutlookAnswer;
+    caution: "forecast";
+  };
+  oxygen_night: {
+    input: OxygenNightInput;
+    values: OxygenNightValues;
+    answer: OxygenNightAnswer;
+    caution: "gasping" | "electricity" | "gas_and_medicines";
+  };
+  oxygen_saturation: {
+    input: OxygenSaturationInput;
+    values: OxygenSaturationValues;
+    answer: OxygenSaturationAnswer;
+    caution: "heat";
+  };
+  salt_dose: {
+    input: SaltDoseInput;
+    values: SaltDoseValues;
+    answer: SaltDoseAnswer;
+    caution: "dissolve_apart" | "ph_and_ammonia" | "burns" | "grade";
+  };
+  starter_dose: {
+    input: StarterDoseInput;
+    values: StarterDoseValues;
+    answer: StarterDoseAnswer;
+    caution: "no_animals" | "burns" | "no_mixing";
+  };
+  stock_headroom: {
+    input: StockHeadroomInput;
+    values: StockHeadroomValues;
+    answer: StockHeadroomAnswer;
+    caution: "few_at_a_time" | "forecast" | "release";
+  };
+  stocking_limit: {
+    input: StockingLimitInput;
+    values: StockingLimitValues;
+    answer: StockingLimitAnswer;
+    caution: "small_lots" | "welfare" | "quarantine_and_release";
+  };
+  substrate: {
+    input: SubstrateInput;
+    values: SubstrateValues;
+    answer: SubstrateAnswer;
+    caution: "dust" | "rich_soil" | "lifting";
+  };
+  volume: {
+    input: VolumeInput;
+    values: VolumeValues;
+    answer: VolumeAnswer;
+    caution: "floor" | "moving";
+  };
+  water_blend: {
+    input: WaterBlendInput;
+    values: WaterBlendValues;
+    answer: WaterBlendAnswer;
+    caution: "hot_water" | "in_steps" | "pure_water";
+  };
 }
 export type CalculationName = keyof Calculations;

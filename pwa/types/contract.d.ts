@@ -110,7 +110,7 @@ export interface Contract {
   /** Steps in words; {field} stands for an input's or output's value. */
   working: string[];
   uncertainty: string;
-  cautions: string[];
+  cautions: { code: string; text: string }[];
   /** By the code that the calculation answers. */
   notes?: Record<string, string>;
   /** By the code of the refusal. */

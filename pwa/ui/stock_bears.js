@@ -7,7 +7,16 @@ import { animals_for, as_animals, has_length, stock_of } from "../advice/life/st
 import { value_text } from "../bench/result.js";
 import { marks_of } from "../figures/number_text.js";
 import { fitting } from "../bench/tank_figures.js";
-import { InvalidInput, contract_of, contracts, entry_field, find_field, output_of, run_named } from "../contracts.js";
+import {
+  InvalidInput,
+  caution,
+  contract_of,
+  contracts,
+  entry_field,
+  find_field,
+  output_of,
+  run_named,
+} from "../contracts.js";
 import { chosen, short, t } from "../i18n/words.js";
 import { figures_of } from "./contract/bench_tank.js";
 import { grams_said } from "./words/figures.js";
@@ -50,7 +59,7 @@ export function Bears({ tank }) {
             ${short(one.more, 0)}</td></tr>`,
           )}</tbody></table>
         <${LeftOut} names=${left_out} />
-        <p class="soft small">${contracts().stocking_limit.cautions[1]}</p>
+        <p class="soft small">${caution("stocking_limit", "welfare")}</p>
         <${KnownFrom} name="stocking_limit" input=${input} answer=${answer} />`
       }
     </section>`;

@@ -1,7 +1,7 @@
 /** The new water as warm as the tank's: how much of the cold and the hot tap, by thumb. */
 import { html } from "../vendor/preact.js";
 import { tap_mix, warmth_of } from "../advice/warmth.js";
-import { contracts } from "../contracts.js";
+import { caution } from "../contracts.js";
 import { t, when } from "../i18n/words.js";
 import { use_draft } from "./state/draft.js";
 import { litres_said, temperature_said } from "./words/figures.js";
@@ -31,9 +31,7 @@ export function TemperatureMatch({ facts, litres }) {
           }</p>
         ${of_tap("cold", 40)}${of_tap("hot", 80)}
         <${Mixed} mix=${tap_mix(litres, warm.celsius, taps.value)} />
-        ${contracts()
-          .water_blend.cautions.slice(0, 1)
-          .map((/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`)}`
+        <p class="caution small">${caution("water_blend", "hot_water")}</p>`
           : html`<p class="soft">${t("warmth.unknown")}</p>`
       }
     </details>`;

@@ -56,7 +56,7 @@ def run(name: str, payload: object) -> dict:
     known = read_folder("tables")["sources"]["sources"]
     return {
         **outputs,
-        "cautions": spec["cautions"],
+        "cautions": [caution["text"] for caution in spec["cautions"]],
         "notes": notes,
         "sources": [{"key": key, **known[key]} for key in spec["sources"]],
     }

@@ -43,7 +43,7 @@ def test_pressure_of_filled_weight_is_the_head_of_water(depth_m):
 
 def test_filled_weight_never_calls_a_floor_safe():
     spec = contracts()["filled_weight"]
-    words = " ".join([*spec["cautions"], *spec["notes"].values(), spec["uncertainty"]]).lower()
+    words = " ".join([*(one["text"] for one in spec["cautions"]), *spec["notes"].values(), spec["uncertainty"]]).lower()
     assert "structural engineer" in words and "code" in words
     assert " safe" not in words
 

@@ -70,6 +70,13 @@ export function records_types() {
   return `${HEAD}\n${[open, ...each].join("\n")}\n/** The fields of each record kind. */\nexport interface RecordFields {\n${map}\n}\nexport type RecordKind = keyof RecordFields;\n`;
 }
 
+/** @param {{code: string}[]} cautions @returns {string} one a line where they would not fit on one */
+function codes(cautions) {
+  const each = cautions.map(({ code }) => JSON.stringify(code));
+  const line = ` ${each.join(" | ") || "never"}`;
+  return line.length <= 100 ? line : each.map((code) => `\n      | ${code}`).join("");
+}
+
 export function calculations_types() {
   const contracts = read("calc");
   const each = contracts.map(
@@ -80,11 +87,12 @@ export function calculations_types() {
   );
   const map = contracts
     .map(
-      ({ name }) =>
-        `  ${name}: { input: ${pascal(name)}Input; values: ${pascal(name)}Values; answer: ${pascal(name)}Answer };`,
+      ({ name, cautions }) =>
+        `  ${name}: {\n    input: ${pascal(name)}Input;\n    values: ${pascal(name)}Values;\n` +
+        `    answer: ${pascal(name)}Answer;\n    caution:${codes(cautions)};\n  };`,
     )
     .join("\n");
-  return `${HEAD}\n${each.join("\n")}\n/** Input and answer of each calculation. */\nexport interface Calculations {\n${map}\n}\nexport type CalculationName = keyof Calculations;\n`;
+  return `${HEAD}\n${each.join("\n")}\n/** Input, answer and caution codes of each calculation. */\nexport interface Calculations {\n${map}\n}\nexport type CalculationName = keyof Calculations;\n`;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

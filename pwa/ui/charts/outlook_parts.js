@@ -3,7 +3,7 @@
  * cautions.
  */
 import { html } from "../../vendor/preact.js";
-import { contracts } from "../../contracts.js";
+import { cautions_of, contracts } from "../../contracts.js";
 import { day, number, short, t } from "../../i18n/words.js";
 
 /**
@@ -75,7 +75,7 @@ export function Room({ rooms, expected }) {
 }
 
 export const Cautions = () => {
-  const all = [...contracts().outlook.cautions, ...contracts().stock_headroom.cautions];
+  const all = [...cautions_of("outlook"), ...cautions_of("stock_headroom")];
   return html`<div class="section">
     ${[...new Set(all)].map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}</div>`;
 };

@@ -8,18 +8,23 @@ import { marks_of } from "../../figures/number_text.js";
 import { result_rows } from "../../bench/result.js";
 import { working_steps } from "../../bench/working.js";
 import { table } from "../../calc/tables.js";
-import { contract_of, find_field } from "../../contracts.js";
+import { cautions_of, contract_of, find_field } from "../../contracts.js";
 import { chosen, t } from "../../i18n/words.js";
 import { AnswerFigures, Sources, Working } from "./answer_block.js";
 import { Icon } from "../icon.js";
 import { wrong_said } from "../words/refusal_said.js";
 
+/** @typedef {import("../../contracts.js").CalculationName} CalculationName */
+/** @typedef {import("../../contracts.js").Calculations} Calculations */
+
 /**
- * @param {{name: string, found: {payload: any, answer?: any, errors: any[]}, show: string[], cautions?: number}} props
- * `found`: what asked() gave; `show`: its outputs in this order, the first one large; `cautions`: how many of the
- * contract's, all if left out
+ * @template {CalculationName} K
+ * @param {{name: K, found: {payload: any, answer?: any, errors: any[]}, show: string[],
+ *   cautions?: Calculations[K]["caution"][]}} props
+ * `found`: what asked() gave; `show`: its outputs in this order, the first one large; `cautions`: the codes of those to
+ * show, all if left out
  */
-export function Calculated({ name, found, show, cautions = 99 }) {
+export function Calculated({ name, found, show, cautions }) {
   const spec = contract_of(name);
   const manner = { marks: marks_of(chosen()), yes: t("bench.yes"), no: t("bench.no") };
   const rows = found.answer ? result_rows(spec, found.answer, manner) : [];
@@ -35,8 +40,8 @@ export function Calculated({ name, found, show, cautions = 99 }) {
                   ${label_of(spec, one.field)} ${wrong_said(find_field(spec.inputs, one.field), one)}</span></p>`,
             )
       }
-      ${spec.cautions.slice(0, cautions).map(
-        (/** @type {string} */ text) => html`<p class="caution small" key=${text}>
+      ${cautions_of(name, cautions).map(
+        (text) => html`<p class="caution small" key=${text}>
         ${text}</p>`,
       )}
       ${

@@ -6,7 +6,7 @@ import { html, useSignal } from "../../vendor/preact.js";
 import { brought } from "../../advice/level.js";
 import { dose_for, dose_input } from "../../advice/litres.js";
 import { asked, said_at, volume_input } from "../../advice/setup/setting_up.js";
-import { contracts, input_of } from "../../contracts.js";
+import { caution, input_of } from "../../contracts.js";
 import { t } from "../../i18n/words.js";
 import { Calculated } from "../contract/calculated.js";
 import { FigureRows } from "../figure_rows.js";
@@ -79,7 +79,7 @@ export function FillStep({ tank }) {
     <${SetupStep} step="fill" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
       act=${html`<${Next} disabled=${!found.answer || busy.value} onClick=${() => void log()}>
         ${t(dose?.amount !== undefined ? "setup.log_fill_dose" : "setup.log_fill", parts)}<//>`}>
-      <p class="caution">${contracts().heater_power.cautions[0]}</p>
+      <p class="caution">${caution("heater_power", "electricity")}</p>
       <p>${t("setup.fill_why")}</p>
       <${Calculated} name="volume" found=${found} show=${["water_l", "gross_l"]} />
       <${FigureRows} specs=${[metered]} raw=${raw} on_raw=${set} wrong=${found.errors} />
@@ -111,5 +111,5 @@ const Dose = ({ dose, payload }) => {
     <p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span class="soft small">
       ${t(`dose.basis_${dose.label.basis}`)}</span></p>
     <${Calculated} name="dechlorinator_dose" found=${{ payload, answer: dose.answer, errors: [] }}
-      show=${["freed_ammonia_mg_n_l"]} cautions=${4} />`;
+      show=${["freed_ammonia_mg_n_l"]} cautions=${["label_first", "no_mixing", "freed_ammonia", "no_airing"]} />`;
 };

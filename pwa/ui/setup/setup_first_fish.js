@@ -7,7 +7,7 @@ import { asked, done, field_of, planned, said_at } from "../../advice/setup/sett
 import { bears, planned_feed, starter, still_to_come } from "../../advice/setup/setting_up_life.js";
 import { mass_of, stock_of } from "../../advice/life/stock.js";
 import { table } from "../../calc/tables.js";
-import { contracts, input_of, records } from "../../contracts.js";
+import { caution, cautions_of, contracts, input_of, records } from "../../contracts.js";
 import { short, t } from "../../i18n/words.js";
 import { Calculated } from "../contract/calculated.js";
 import { FigureRows } from "../figure_rows.js";
@@ -207,14 +207,12 @@ function WithoutFish({ tank, raw, said, set }) {
 const Welfare = ({ rich = false }) => html`
   <section class="section"><h2>${t("first_fish.welfare")}</h2>
     <ul class="why"><li>${t("first_fish.daily")}</li><li>${t("first_fish.few")}</li><li>${t("first_fish.water")}</li>
-      ${rich && html`<li>${contracts().substrate.cautions[1]}</li>`}</ul>
+      ${rich && html`<li>${caution("substrate", "rich_soil")}</li>`}</ul>
     <p class="soft small">${t("bench.provenance.common practice")}</p>
   </section>`;
 
 const Cautions = () =>
-  contracts().stocking_limit.cautions.map(
-    (/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`,
-  );
+  cautions_of("stocking_limit").map((text) => html`<p class="caution small" key=${text}>${text}</p>`);
 
 /** Animals of the shops are about half grown (assumption). @param {string} species */
 const half_grown = (species) => Math.max(0.5, Math.round(table("species").rows[species]?.length_cm ?? 4) / 2);

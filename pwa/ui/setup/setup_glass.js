@@ -84,7 +84,7 @@ export function GlassStep({ tank }) {
           raw=${raw} on_raw=${set} wrong=${found.errors} />
         ${missing.length > 0 && html`<p class="soft">${t("bench.still_needed", { fields: missing.join(", ") })}</p>`}
         <${Calculated} name="volume" found=${found.answer ? found : { ...found, errors: [] }}
-          show=${["gross_l", "water_l", "surface_cm2"]} cautions=${0} />
+          show=${["gross_l", "water_l", "surface_cm2"]} cautions=${[]} />
         <${Fields} specs=${records().tank.fields.filter((/** @type {any} */ one) => one.name === "name")}
           raw=${{ name }} on_raw=${set} errors=${[]} />`
       }

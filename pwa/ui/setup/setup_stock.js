@@ -8,7 +8,7 @@ import { limit_input, maturity_of, suggested, together_input, unweighed } from "
 import { marks_of } from "../../figures/number_text.js";
 import { result_rows } from "../../bench/result.js";
 import { table } from "../../calc/tables.js";
-import { choice_label, contracts, entry_field, entry_fields, output_of } from "../../contracts.js";
+import { cautions_of, choice_label, entry_field, entry_fields, output_of } from "../../contracts.js";
 import { chosen, number, short, t } from "../../i18n/words.js";
 import { measured, temperature_said } from "../words/figures.js";
 import { Calculated } from "../contract/calculated.js";
@@ -107,12 +107,12 @@ export function StockStep({ tank }) {
           )
           .map((/** @type {string} */ note) => html`<p class="soft small" key=${note}>${note}</p>`)}
         <details class="more"><summary>${t("setup.bears_grown")}</summary><${Calculated} name="stocking_limit"
-          found=${grown} show=${["limit_g", "binding", "more", "nitrogen_g", "oxygen_g", "room_g"]} cautions=${0} />
+          found=${grown} show=${["limit_g", "binding", "more", "nitrogen_g", "oxygen_g", "room_g"]} cautions=${[]} />
           </details>
         <${Together} answer=${together.answer} />
-        <${Calculated} name="compatibility" found=${together} show=${[]} cautions=${0} />
-        ${[...contracts().stocking_limit.cautions, ...contracts().compatibility.cautions].map(
-          (/** @type {string} */ text) => html`<p class="caution small" key=${text}>${text}</p>`,
+        <${Calculated} name="compatibility" found=${together} show=${[]} cautions=${[]} />
+        ${[...cautions_of("stocking_limit"), ...cautions_of("compatibility")].map(
+          (text) => html`<p class="caution small" key=${text}>${text}</p>`,
         )}`
       }
     <//>`;
