@@ -1,19 +1,17 @@
-/** Making the away sheet: days and tanks by tiles and steps, how often to feed, whom to call. */
-import { html, useSignal } from "../vendor/preact.js";
+/** A new away sheet, or changes to it: days and tanks by tiles and steps, how often to feed, whom to call. */
+import { html } from "../vendor/preact.js";
 import { sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
 import { day_of } from "../advice/tasks/local_time.js";
-import { InvalidInput, record_field } from "../contracts.js";
+import { field_named, records } from "../contracts.js";
 import { listed, t } from "../i18n/words.js";
 import { changed_fields } from "../ui/state/changed_fields.js";
-import { forget, use_draft, use_opened } from "../ui/state/draft.js";
 import { Fields, payload_of, raw_of } from "../ui/contract/form.js";
-import { Icon } from "../ui/icon.js";
 import { all, get, live_room, now, room } from "../ui/state/live.js";
 import { Meanwhile } from "../ui/meanwhile.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/state/record.js";
-import { go } from "../ui/state/router.js";
+import { new_id } from "../ui/state/record.js";
+import { Refused, use_record_form } from "../ui/state/record_form.js";
 import { day_said } from "../ui/words/span_said.js";
 import { Stepper } from "../ui/stepper.js";
 import { tap } from "../ui/state/tap.js";
@@ -22,104 +20,73 @@ import { zone_here } from "../ui/tasks_due.js";
 const DAY = 86_400_000;
 const USUAL_DAYS = 7;
 const EVERY = [1, 2, 3, 0];
-const TYPED = /** @type {("calls" | "note")[]} */ (["calls", "note"]);
+const TYPED = ["calls", "note"];
 /** Fields of the record that the form shows. */
 const SHOWN = ["from_at", "to_at", "tanks", "feed_every_days", ...TYPED];
 
 export function AwayForm() {
   const held = sheet_now(all("away_sheet"), now.value);
-  const name = `away.${held?.id ?? "new"}`;
-  const typed_specs = TYPED.map((field) => record_field("away_sheet", field));
-  const opened = use_opened(name, held);
-  const kept = use_draft(name, () => first(held, typed_specs));
-  const errors = useSignal(/** @type {any[]} */ ([]));
-  const problem = useSignal("");
-  const form = kept.value;
-  const set = (/** @type {any} */ more) => (
-    (problem.value = ""), (errors.value = []), (kept.value = { ...form, ...more })
-  );
-  const toggled = (/** @type {string} */ id) =>
-    form.tanks.includes(id) ? form.tanks.filter((/** @type {string} */ one) => one !== id) : [...form.tanks, id];
-
-  const save = async () => {
-    if (form.tanks.length === 0) return void (problem.value = t("away.need_tank"));
-    const { calls = [], note = null } = payload_of(typed_specs, form.typed);
-    const days = {
-      from_at: new Date(form.from).toISOString(),
-      to_at: new Date(day_of(form.to, zone_here()).to).toISOString(),
-    };
-    const fields = { ...days, tanks: form.tanks, feed_every_days: form.feed_every_days, calls, note };
-    const changed = held
-      ? changed_fields(opened, fields)
-      : { ...fields, ...(note === null ? { note: undefined } : {}) };
-    try {
-      if (
-        Object.keys(changed).length &&
-        !(await record(
-          [{ type: "put", kind: "away_sheet", id: held?.id ?? new_id(), fields: JSON.parse(JSON.stringify(changed)) }],
-          t("saved.away_sheet"),
-        ))
-      )
-        return;
-      forget(name);
-      go("/away", { replace: true });
-    } catch (failed) {
-      if (failed instanceof InvalidInput) errors.value = failed.errors;
-      else problem.value = /** @type {Error} */ (failed).message;
-    }
+  const form = use_record_form({ name: `away.${held?.id ?? "new"}`, held, first: () => first(held) });
+  const draft = form.draft.value;
+  const set = form.set;
+  const save = () => {
+    if (draft.tanks.length === 0) return form.refuse(t("away.need_tank"));
+    return form.save(() => {
+      const changed = changed_sheet(draft, held, form.opened);
+      /** @type {import("../ui/state/record.js").Write[]} */
+      const writes = Object.keys(changed).length
+        ? [{ type: "put", kind: "away_sheet", id: held?.id ?? new_id(), fields: changed }]
+        : [];
+      return { writes, said: t("saved.away_sheet"), to: "/away" };
+    });
   };
 
   return html`
-    <${Page} title=${t("away.title")} up="/away" news=${html`<${Meanwhile} opened=${opened} held=${held} names=${SHOWN}
-      said=${{ tanks: tanks_said, feed_every_days: feeding_said }} />`}
+    <${Page} title=${t("away.title")} up="/away" news=${html`<${Meanwhile} opened=${form.opened} held=${held}
+      names=${SHOWN} said=${{ tanks: tanks_said, feed_every_days: feeding_said }} />`}
       act=${
         room.value.may("away_sheet") &&
         html`<button class="main" type="button" onClick=${tap(() => void save())}>
         ${t("away.save")}</button>`
       }>
-      <${Stepper} label=${t("away.from")} said=${day_said(form.from)}
+      <${Stepper} label=${t("away.from")} said=${day_said(draft.from)}
         on_step=${(/** @type {number} */ way) =>
-          set({ from: form.from + way * DAY, to: Math.max(form.to, form.from + way * DAY) })} />
-      <${Stepper} label=${t("away.to")} said=${day_said(form.to)}
-        can=${{ less: form.to - DAY >= form.from, more: true }}
-        on_step=${(/** @type {number} */ way) => set({ to: form.to + way * DAY })} />
-      <fieldset class="field"><legend class="label">${t("away.tanks")}</legend>
-        <div class="tiles two">
-          ${walk(live_room).map(
-            (tank) => html`<button type="button" key=${tank.id}
-          aria-pressed=${form.tanks.includes(tank.id)} onClick=${tap(() => set({ tanks: toggled(tank.id) }))}>
-          ${tank.name}</button>`,
-          )}</div></fieldset>
+          set({ from: draft.from + way * DAY, to: Math.max(draft.to, draft.from + way * DAY) })} />
+      <${Stepper} label=${t("away.to")} said=${day_said(draft.to)}
+        can=${{ less: draft.to - DAY >= draft.from, more: true }}
+        on_step=${(/** @type {number} */ way) => set({ to: draft.to + way * DAY })} />
+      <${Tanks} chosen=${draft.tanks} on_choose=${(/** @type {string[]} */ tanks) => set({ tanks })} />
       <fieldset class="field"><legend class="label">${t("away.feed_how_often")}</legend>
         <div class="tiles two">${EVERY.map(
           (days) => html`<label key=${days}><input class="unseen" type="radio" name="every"
-            checked=${form.feed_every_days === days} onChange=${() => set({ feed_every_days: days })} />
-          ${days ? t("task_form.every_said", { count: days }) : t("away.feed_none")}</label>`,
+            checked=${draft.feed_every_days === days} onChange=${() => set({ feed_every_days: days })} />
+          ${feeding_said({ feed_every_days: days })}</label>`,
         )}</div>
         <p class="help">${t("away.feed_help")}</p></fieldset>
-      <${Fields} specs=${typed_specs} raw=${form.typed} on_raw=${(/** @type {any} */ typed) => set({ typed })}
-        errors=${errors.value} tried=${true} />
-      ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
+      <${Fields} specs=${typed_specs()} raw=${draft.typed} errors=${form.errors.value} tried=${true}
+        on_raw=${(/** @type {Draft["typed"]} */ typed) => set({ typed })} />
+      <${Refused} form=${form} kind="away_sheet" beside=${TYPED} />
     <//>`;
 }
 
-/** @param {any} held */
-const tanks_said = (held) =>
-  listed(held.tanks.map((/** @type {string} */ id) => get("tank", id)?.name).filter(Boolean));
+/** @typedef {import("../types/views.js").View<"away_sheet">} Sheet */
+/**
+ * `from` and `to` in ms; `typed`: calls and note as typed
+ * @typedef {{from: number, to: number, tanks: string[], feed_every_days: number,
+ * typed: import("../ui/contract/form.js").Raw}} Draft
+ */
 
-/** @param {any} held */
-const feeding_said = ({ feed_every_days: days }) =>
-  days ? t("task_form.every_said", { count: days }) : t("away.feed_none");
+const typed_specs = () => TYPED.map((name) => field_named(records().away_sheet.fields, name));
 
-/** @param {any} held @param {any[]} typed_specs */
-function first(held, typed_specs) {
+/** @param {Sheet | null} held @returns {Draft} */
+function first(held) {
   if (held)
     return {
       from: Date.parse(held.from_at),
       to: Date.parse(held.to_at),
       tanks: held.tanks,
       feed_every_days: held.feed_every_days,
-      typed: raw_of(typed_specs, held),
+      typed: raw_of(typed_specs(), held),
     };
   const { from } = day_of(now.value, zone_here());
   return {
@@ -130,3 +97,43 @@ function first(held, typed_specs) {
     typed: { calls: [{}] },
   };
 }
+
+/**
+ * The fields that the form sets; of a sheet that is there, only what changed since the form was opened.
+ * @param {Draft} draft
+ * @param {Sheet | null} held
+ * @param {Sheet | null} opened
+ * @returns {Record<string, unknown>}
+ */
+function changed_sheet({ from, to, tanks, feed_every_days, typed }, held, opened) {
+  const { calls = [], note = null } = payload_of(typed_specs(), typed);
+  const fields = {
+    from_at: new Date(from).toISOString(),
+    to_at: new Date(day_of(to, zone_here()).to).toISOString(),
+    tanks,
+    feed_every_days,
+    calls,
+  };
+  if (held) return changed_fields(opened, { ...fields, note });
+  return note === null ? fields : { ...fields, note };
+}
+
+/** @param {{chosen: string[], on_choose: (tanks: string[]) => void}} props */
+function Tanks({ chosen, on_choose }) {
+  const toggled = (/** @type {string} */ id) =>
+    chosen.includes(id) ? chosen.filter((other) => other !== id) : [...chosen, id];
+  return html`
+    <fieldset class="field"><legend class="label">${t("away.tanks")}</legend>
+      <div class="tiles two">
+        ${walk(live_room).map(
+          ({ id, name }) => html`<button type="button" key=${id} aria-pressed=${chosen.includes(id)}
+          onClick=${tap(() => on_choose(toggled(id)))}>${name}</button>`,
+        )}</div></fieldset>`;
+}
+
+/** @param {Pick<Sheet, "tanks">} sheet */
+const tanks_said = ({ tanks }) => listed(tanks.flatMap((id) => get("tank", id)?.name ?? []));
+
+/** @param {Pick<Sheet, "feed_every_days">} sheet */
+const feeding_said = ({ feed_every_days: days }) =>
+  days ? t("task_form.every_said", { count: days }) : t("away.feed_none");

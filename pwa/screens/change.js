@@ -1,6 +1,6 @@
 /**
- * A water change: the litres the advice asks for (or the keeper's own), the dose for exactly those, logged together by
- * one tap.
+ * A water change: the litres that the advice asks for (or the keeper's own) and the dose for exactly those litres,
+ * logged together by one tap.
  */
 import { html, useRef, useSignal } from "../vendor/preact.js";
 import { bucket_litres, bucket_step, dose_for, litres_refused, litres_spec } from "../advice/litres.js";
@@ -8,7 +8,6 @@ import { brought } from "../advice/level.js";
 import { tank_water } from "../advice/tank_water.js";
 import { cautions_of, run } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
-import { forget, use_draft } from "../ui/state/draft.js";
 import { dose_said, litres_said, nitrogen, parameter_name } from "../ui/words/figures.js";
 import { advice_for } from "../ui/state/forecast.js";
 import { Wrong } from "../ui/contract/form.js";
@@ -16,13 +15,11 @@ import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
 import { TankTiles } from "../ui/life_entry.js";
 import { all, get, now, room } from "../ui/state/live.js";
-import { LookingOnly } from "../ui/view_only.js";
 import { shown_in } from "../ui/state/measures.js";
-import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/state/record.js";
-import { go } from "../ui/state/router.js";
+import { new_id } from "../ui/state/record.js";
+import { Refused, closed_form, use_record_form } from "../ui/state/record_form.js";
 import { sentence } from "../ui/words/sentence.js";
 import { tap } from "../ui/state/tap.js";
 import { TemperatureMatch } from "../ui/temperature_match.js";
@@ -30,70 +27,39 @@ import { TemperatureMatch } from "../ui/temperature_match.js";
 /** A quarter is the usual change where nothing asks for another (common practice). */
 const USUAL = 0.25;
 
+/** @returns {{typed: string | null, unit?: string, from_tank?: string, at?: string}} */
+const first = () => ({ typed: null });
+
 /** @param {{id: string}} props */
 export function Change({ id }) {
   const tank = get("tank", id);
-  const kept = use_draft(
-    `change.${id}`,
-    () => /** @type {{typed: string | null, unit?: string, from_tank?: string, at?: string}} */ ({ typed: null }),
-  );
-  const keypad = useSignal(false);
-  const problem = useSignal("");
-  const came_for = useRef(/** @type {{last: string, advice: any} | null} */ (null));
-  if (!tank) return html`<${Missing} up="/" />`;
-  if (!room.value.may("water_change")) return html`<${LookingOnly} title=${t("change.title")} up=${`/tank/${id}`} />`;
+  const form = use_record_form({ name: `change.${id}`, first });
+  const settled = useRef(/** @type {Settled | null} */ (null));
+  const closed = closed_form(tank, "water_change", t("change.title"));
+  if (!tank || closed) return closed;
 
   const { facts, advice: latest } = advice_for(tank);
-  // The litres that a keeper came here to pour stand still while the hour moves on, until something new is recorded.
-  const last = [facts.readings, facts.changes].map((records) => records.at(-1)?.id).join();
-  if (latest.from && came_for.current?.last !== last) came_for.current = { last, advice: latest };
-  const advice = came_for.current?.last === last ? came_for.current.advice : latest;
+  const advice = as_it_was(settled, facts, latest);
   // While a reading is doubted its litres are no suggestion: the next test decides.
   const suggested =
     (advice.act !== "retest" && advice.litres) || bucket_litres(USUAL * tank.water_l, tank.water_l, facts.water_unit);
   const water = shown_in("L");
-  const { typed, unit: keyed_in = "L", from_tank = "", at } = kept.value;
-  const litres = typed === null ? suggested : at_most(water.hold(Number(typed), keyed_in), tank.water_l);
+  const { typed, unit: keyed_in = "L", from_tank = "", at } = form.draft.value;
+  const litres = typed === null ? suggested : snapped_to_whole(water.hold(Number(typed), keyed_in), tank.water_l);
   const wrong = litres_refused(tank, litres);
-  // Water out of another tank was made safe there.
+  // Water from another tank holds no chlorine any more.
   const dose = wrong || from_tank ? null : dose_for(facts, litres);
   const poured = from_tank
     ? { ...facts, source: tank_water(all("reading"), { from_tank, at: at ?? room.value.now() }) }
     : facts;
-  const step = bucket_step(tank.water_l, water.unit);
-  const set = (/** @type {string | null} */ text) => (kept.value = { ...kept.value, typed: text, unit: water.unit });
-  const by = (/** @type {number} */ steps) =>
-    set(String(water.show(Math.min(Math.max(litres + steps * step, step), tank.water_l))));
-
-  const log = async () => {
-    const water_change = new_id();
-    const fraction = litres / tank.water_l;
-    const source = from_tank ? { from_tank } : facts.source ? { source_water: facts.source.id } : {};
-    /** @type {import("../ui/state/record.js").Write[]} */
-    const writes = [
-      {
-        type: /** @type {const} */ ("put"),
-        kind: "water_change",
-        id: water_change,
-        fields: { tank: id, at, litres, fraction, ...source },
-      },
-    ];
-    if (dose?.amount !== undefined)
-      writes.push({
-        type: "put",
-        kind: "dose",
-        id: new_id(),
-        fields: { at, ...dose_fields(id, litres, dose, water_change) },
-      });
-    try {
-      if (!(await record(writes, t(writes.length > 1 ? "saved.change_dose" : "saved.change", said)))) return;
-      forget(`change.${id}`);
-      go(`/tank/${id}`, { replace: true });
-    } catch (failed) {
-      problem.value = /** @type {Error} */ (failed).message;
-    }
-  };
+  const fraction = litres / tank.water_l;
   const said = { litres: litres_said(litres || 0), dose: dose?.amount !== undefined ? dose_said(dose) : "" };
+  const log = () =>
+    form.save(() => {
+      const source = from_tank ? { from_tank } : facts.source ? { source_water: facts.source.id } : {};
+      const writes = writes_of({ tank: id, at, litres, fraction, ...source }, dose);
+      return { writes, said: t(writes.length > 1 ? "saved.change_dose" : "saved.change", said), to: `/tank/${id}` };
+    });
 
   return html`
     <${Page} title=${t("change.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
@@ -105,50 +71,106 @@ export function Change({ id }) {
           ? sentence(advice, now.value)
           : t("change.usual", { litres: litres_said(suggested) })
       }</p>
-      ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
-      <div class="stepper" role="group" aria-label=${t("change.litres")}>
-        <button class="quiet" type="button" aria-label=${t("change.less", { step: litres_said(step) })}
-          onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>
-        <button class="amount" type="button" aria-expanded=${keypad.value} aria-label=${t("change.type", said)}
-          onClick=${tap(() => (keypad.value = !keypad.value))}>
-          <span>${short(water.show(litres || 0), 2)} <small>${water.label}</small></span></button>
-        <button class="quiet" type="button" aria-label=${t("change.more", { step: litres_said(step) })}
-          onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
-      </div>
-      ${
-        wrong
-          ? html`<div role="alert"><${Wrong} spec=${litres_spec(tank, t("change.litres"))} error=${wrong} /></div>`
-          : html`<p class="soft center">${t("change.share", { percent: number((100 * litres) / tank.water_l, 0) })}</p>`
-      }
-      ${
-        keypad.value &&
-        html`<${Keypad} label=${t("change.litres")} unit=${water.label}
-        value=${water.text(typed, keyed_in)} on_value=${set} />`
-      }
-      ${
-        typed !== null &&
-        litres !== suggested &&
-        html`<p class="center"><button class="quiet" type="button"
-        onClick=${tap(() => set(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`
-      }
+      <${Refused} form=${form} kind="water_change" />
+      <${Litres} form=${form} tank=${tank} litres=${litres} suggested=${suggested} wrong=${wrong} />
       ${dose && html`<${Dose} id=${id} dose=${dose} />`}
-      ${!wrong && html`<${After} facts=${poured} advice=${advice} fraction=${litres / tank.water_l} />`}
+      ${!wrong && html`<${After} facts=${poured} advice=${advice} fraction=${fraction} />`}
       ${!wrong && html`<${TemperatureMatch} facts=${facts} litres=${litres} />`}
       <${OtherWater} id=${id} from_tank=${from_tank}
-        on_pick=${(/** @type {string} */ tank) => (kept.value = { ...kept.value, from_tank: tank })} />
-      <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) =>
-        (kept.value = { ...kept.value, at: moment })} />
+        on_pick=${(/** @type {string} */ picked) => form.set({ from_tank: picked })} />
+      <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => form.set({ at: moment })} />
       ${cautions(dose).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;
 }
 
-/** @param {{id: string, dose: any}} props */
+/** @typedef {import("../types/views.js").Tank} Tank */
+/** @typedef {ReturnType<typeof advice_for>} Advised */
+/** @typedef {ReturnType<typeof dose_for>} Dosed */
+/**
+ * @typedef {{last: string, advice: Advised["advice"]}} Settled the advice that the keeper came here with, and the
+ * records that were the last ones then
+ */
+
+/**
+ * The litres that the keeper came here to pour: they stay the same while time passes, until something new is recorded.
+ * @param {{current: Settled | null}} settled
+ * @param {Advised["facts"]} facts
+ * @param {Advised["advice"]} latest
+ */
+function as_it_was(settled, facts, latest) {
+  const last = [facts.readings, facts.changes].map((records) => records.at(-1)?.id).join();
+  if (latest.from && settled.current?.last !== last) settled.current = { last, advice: latest };
+  return settled.current?.last === last ? settled.current.advice : latest;
+}
+
+/**
+ * The water change, and the dose that goes with it.
+ * @param {{tank: string, at?: string, litres: number, [field: string]: unknown}} change its fields
+ * @param {Dosed | null} dose
+ */
+function writes_of(change, dose) {
+  const id = new_id();
+  /** @type {import("../ui/state/record.js").Write[]} */
+  const writes = [{ type: "put", kind: "water_change", id, fields: change }];
+  if (dose?.label && dose.amount !== undefined) {
+    const { label, amount, unit } = dose;
+    const { tank, at, litres } = change;
+    const fields = { at, tank, label: label.id, what: label.name, amount, unit, for_litres: litres, water_change: id };
+    writes.push({ type: "put", kind: "dose", id: new_id(), fields });
+  }
+  return writes;
+}
+
+/**
+ * The litres by steps or by keypad, and the way back to those suggested.
+ * @param {{form: ReturnType<typeof use_record_form<ReturnType<typeof first>>>, tank: Tank, litres: number,
+ * suggested: number, wrong: import("../contracts.js").FieldError | null}} props
+ */
+function Litres({ form, tank, litres, suggested, wrong }) {
+  const keypad = useSignal(false);
+  const water = shown_in("L");
+  const { typed, unit: keyed_in = "L" } = form.draft.value;
+  const step = bucket_step(tank.water_l, water.unit);
+  const step_said = litres_said(step);
+  const type = (/** @type {string | null} */ text) => form.set({ typed: text, unit: water.unit });
+  const by = (/** @type {number} */ steps) =>
+    type(String(water.show(Math.min(Math.max(litres + steps * step, step), tank.water_l))));
+  return html`
+    <div class="stepper" role="group" aria-label=${t("change.litres")}>
+      <button class="quiet" type="button" aria-label=${t("change.less", { step: step_said })}
+        onClick=${() => by(-1)}><${Icon} name="minus" size=${28} /></button>
+      <button class="amount" type="button" aria-expanded=${keypad.value}
+        aria-label=${t("change.type", { litres: litres_said(litres || 0) })}
+        onClick=${tap(() => (keypad.value = !keypad.value))}>
+        <span>${short(water.show(litres || 0), 2)} <small>${water.label}</small></span></button>
+      <button class="quiet" type="button" aria-label=${t("change.more", { step: step_said })}
+        onClick=${() => by(1)}><${Icon} name="plus" size=${28} /></button>
+    </div>
+    ${
+      wrong
+        ? html`<div role="alert"><${Wrong} spec=${litres_spec(tank, t("change.litres"))} error=${wrong} /></div>`
+        : html`<p class="soft center">${t("change.share", { percent: number((100 * litres) / tank.water_l, 0) })}</p>`
+    }
+    ${
+      keypad.value &&
+      html`<${Keypad} label=${t("change.litres")} unit=${water.label}
+      value=${water.text(typed, keyed_in)} on_value=${type} />`
+    }
+    ${
+      typed !== null &&
+      litres !== suggested &&
+      html`<p class="center"><button class="quiet" type="button"
+      onClick=${tap(() => type(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`
+    }`;
+}
+
+/** @param {{id: string, dose: Dosed}} props */
 const Dose = ({ id, dose }) => {
   if (!dose.needed) return html`<p class="dose">${t("dose.none")}</p>`;
   if (dose.missing === "source")
     return html`<p class="dose"><a class="quiet" href=${`/room/source_water/new?tank=${id}&then=/tank/${id}/change`}>
       ${t("dose.set_source")}</a></p>`;
-  if (dose.missing === "label")
+  if (!dose.label)
     return html`<p class="dose"><a class="quiet" href=${`/room/label/new?tank=${id}&then=/tank/${id}/change`}>
       ${t("dose.set_label")}</a></p>`;
   return html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span
@@ -156,7 +178,7 @@ const Dose = ({ id, dose }) => {
 };
 
 /**
- * Water that comes out of another tank: its tests say what it brings, and the trace knows of it.
+ * Water from another tank: the tests of that tank say what it brings, and the trace follows it.
  * @param {{id: string, from_tank: string, on_pick: (id: string) => void}} props
  */
 const OtherWater = ({ id, from_tank, on_pick }) =>
@@ -168,42 +190,36 @@ const OtherWater = ({ id, from_tank, on_pick }) =>
     <p class="soft small">${t("change.other_tank_why")}</p>
   </details>`;
 
-/** What it brings down, by the mixing calculation. @param {{facts: any, advice: any, fraction: number}} props */
+/**
+ * What the change brings down, by the mixing calculation.
+ * @param {{facts: Advised["facts"], advice: Advised["advice"], fraction: number}} props
+ */
 const After = ({ facts, advice, fraction }) => {
-  const known = Object.values(advice.levels).filter((/** @type {any} */ one) => one.now_mg_n_l > 0);
+  const known = Object.values(advice.levels).flatMap(({ parameter, now_mg_n_l }) =>
+    now_mg_n_l ? [{ parameter, now_mg_n_l }] : [],
+  );
   return (
     known.length > 0 &&
     html`
     <table class="measured"><caption><h2>${t("change.after")}</h2></caption><tbody>
-      ${known.map((/** @type {any} */ one) => {
-        const source_mg_l = brought(facts.source, one.parameter, facts.label);
-        const { after_mg_l } = run("dilution", { before_mg_l: one.now_mg_n_l, source_mg_l, fractions: [fraction] });
-        return html`<tr key=${one.parameter}><th scope="row">${parameter_name(one.parameter)}</th>
-          <td class="figures">${nitrogen(one.now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span
+      ${known.map(({ parameter, now_mg_n_l }) => {
+        const source_mg_l = brought(facts.source, parameter, facts.label);
+        const { after_mg_l } = run("dilution", { before_mg_l: now_mg_n_l, source_mg_l, fractions: [fraction] });
+        return html`<tr key=${parameter}><th scope="row">${parameter_name(parameter)}</th>
+          <td class="figures">${nitrogen(now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span
             class="unit">mg\u00a0N/L</span></td></tr>`;
       })}</tbody></table>`
   );
 };
 
 /**
- * All of the water, where converting there and back left a grain more or less.
+ * The whole water, where converting its litres to the shown unit and back left a rounding error.
  * @param {number} litres
  * @param {number} water_l
  */
-const at_most = (litres, water_l) => (Math.abs(litres - water_l) < 1e-6 ? water_l : litres);
+const snapped_to_whole = (litres, water_l) => (Math.abs(litres - water_l) < 1e-6 ? water_l : litres);
 
-/** @param {string} tank @param {number} litres @param {any} dose @param {string} water_change */
-const dose_fields = (tank, litres, dose, water_change) => ({
-  tank,
-  label: dose.label.id,
-  what: dose.label.name,
-  amount: dose.amount,
-  unit: dose.unit,
-  for_litres: litres,
-  water_change,
-});
-
-/** @param {any} dose @returns {string[]} */
+/** @param {Dosed | null} dose @returns {string[]} */
 const cautions = (dose) => [
   ...cautions_of("dilution"),
   ...(dose?.amount !== undefined

@@ -1,4 +1,4 @@
-/** One entry about animals: arrived, born, died, left or moved; which, how many, how long, of what cause. */
+/** One entry about animals: arrived, born, died, left or moved; which ones, how many, how long, the cause. */
 import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { recent_kinds, stock_of } from "../advice/life/stock.js";
@@ -6,7 +6,6 @@ import { table } from "../calc/tables.js";
 import { caution, record_field } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
-import { use_draft } from "../ui/state/draft.js";
 import { measured } from "../ui/words/figures.js";
 import { Fields } from "../ui/contract/form.js";
 import { KindPicker } from "../ui/kind_picker.js";
@@ -17,7 +16,7 @@ import {
   NoteToo,
   TankTiles,
   WrongTank,
-  record_life,
+  entry_writes,
   tank_name,
 } from "../ui/life_entry.js";
 import { Stands } from "../ui/life_log.js";
@@ -27,14 +26,15 @@ import { shown_in } from "../ui/state/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
+import { use_record_form } from "../ui/state/record_form.js";
 import { tap } from "../ui/state/tap.js";
 import { CAUSES, cause_named, cause_said, code_of } from "../ui/words/tile_words.js";
 
 const CHANGES = ["arrival", "birth", "death", "removal", "move_out"];
 const OUT = ["death", "removal", "move_out"];
-/** So many kinds have their tile. */
+/** How many kinds have a tile. */
 const NEAR = 7;
-/** Where nothing is known of a kind, the ruler starts at a small fish (assumption). */
+/** Where the ruler starts when nothing is known of a species: a small fish (assumption). */
 const COMMON_CM = 3;
 
 /** @param {{id: string, query: URLSearchParams}} props */
@@ -42,74 +42,21 @@ export function StockEntry({ id, query }) {
   const tank = get("tank", id);
   const corrects = get("stock_change", query.get("corrects") ?? undefined);
   const name = `stock.${id}.${corrects?.id ?? [query.get("change"), query.get("species")].join(".")}`;
-  const kept = use_draft(name, () =>
-    corrects
-      ? drawn_from(corrects)
-      : {
-          change: query.get("change") ?? "",
-          species: query.get("species") ?? "",
-          count: "",
-          length: "",
-          length_unit: "cm",
-          cause: "",
-          other_tank: "",
-          at: undefined,
-          tank: "",
-          raw: {},
-        },
-  );
-  const errors = useSignal(/** @type {any[]} */ ([]));
-  const problem = useSignal("");
+  const form = use_record_form({ name, first: () => (corrects ? drawn_from(corrects) : empty(query)) });
   const up = query.get("then") ?? (tank ? `/tank/${id}/stock` : "/");
   if (!tank || (query.get("corrects") && !corrects)) return html`<${Missing} up=${up} />`;
 
-  const { change, species, other_tank, cause, at, raw } = kept.value;
-  const set = (/** @type {any} */ more) => ((errors.value = []), (kept.value = { ...kept.value, ...more }));
-  const { animals, gone } = stock_of(of_tank(all("stock_change"), id), now.value);
-  const here = animals.find((one) => one.species === species);
-  const near = near_kinds(OUT.includes(change), animals, gone);
-  const count = kept.value.count === "" ? 1 : Number(kept.value.count);
-  const known_cm =
-    here?.length_cm ??
-    table("species").rows[species]?.length_cm ??
-    all("own_species").find((one) => one.name === species)?.length_cm;
-  const ruler = shown_in("cm");
-  const length_cm =
-    kept.value.length === "" ? undefined : ruler.hold(Number(kept.value.length), kept.value.length_unit);
-  const set_length = (/** @type {string} */ text) => set({ length: text, length_unit: ruler.unit });
-  const choices = record_field("stock_change", "change").choices.map((/** @type {any} */ one) => ({
-    ...one,
-    label: has_move(one.value) ? t("stock.moved") : one.label,
-  }));
-  const offered = choices.filter(
-    (/** @type {any} */ one) => CHANGES.includes(one.value) || one.value === corrects?.change,
-  );
-  const missing = change && OUT.includes(change) && !corrects ? Math.max(0, count - (here?.count ?? 0)) : 0;
-  const its_tank = kept.value.tank || id;
-  const ready =
-    change && species && (change !== "move_out" || (other_tank && other_tank !== its_tank)) && !no_moment(at);
-  const what = species ? counted(species, count) : "";
-
-  const save = async () => {
-    const fields = {
-      tank: its_tank,
-      at: at ?? corrects?.at ?? room.value.now(),
-      change,
-      species,
-      count,
-      ...(length_cm === undefined ? {} : { length_cm }),
-      ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
-      ...(change === "death" && cause.trim()
-        ? { cause: cause.trim(), cause_code: code_of(CAUSES, cause_named, cause.trim()) }
-        : {}),
-      ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
-    };
-    const said = t(`stock.saved_${change}`, { what, tank: tank.name, other: tank_name(other_tank) });
-    const no = await record_life("stock_change", fields, corrects, { draft: name, said, to: up });
-    errors.value = no.errors ?? [];
-    problem.value = no.problem ?? "";
-  };
-  const then = `/tank/${id}/stock/new?${query}`;
+  const { change, species, other_tank, at } = form.draft.value;
+  const in_tank = form.draft.value.tank || id;
+  const moves = change !== "move_out" || (other_tank && other_tank !== in_tank);
+  const ready = change && species && moves && !no_moment(at);
+  const what = species ? counted(species, count_of(form.draft.value)) : "";
+  const save = () =>
+    form.save(() => ({
+      writes: entry_writes("stock_change", fields_of(form.draft.value, in_tank, corrects), corrects),
+      said: t(`stock.saved_${change}`, { what, tank: tank.name, other: tank_name(other_tank) }),
+      to: up,
+    }));
   return html`
     <${Page} title=${t(corrects ? "life.correct" : "stock.entry")} up=${up} aside=${html`<span class="soft">${tank.name}
       </span>`}
@@ -119,78 +66,39 @@ export function StockEntry({ id, query }) {
         onClick=${tap(() => void save())}>${ready ? t(`stock.do_${change}`, { what }) : t("life.not_yet")}</button>`
       }>
       <${Stands} one=${corrects} />
-      <${Failed} text=${problem.value} />
-      <${ChoiceTiles} label=${t("life.what_happened")} choices=${offered} value=${change}
-        on_pick=${(/** @type {string} */ value) => set({ change: value })} />
+      <${Failed} text=${form.problem.value} />
+      <${ChoiceTiles} label=${t("life.what_happened")} choices=${choices_for(corrects)} value=${change}
+        on_pick=${(/** @type {string} */ value) => form.set({ change: value })} />
       ${
         change &&
-        html`
-        ${change === "death" && html`<p class="section">${t("stock.sorry")}</p>`}
-        <section class="section"><h2>${t("life.which_species")}</h2>
-          <${KindPicker} rows="species" near=${near} value=${species} then=${then}
-            on_pick=${(/** @type {string} */ key) => set({ species: key, length: "" })} /></section>
-        <section class="section"><h2>${t("stock.how_many")}</h2>
-          <${Amount} label=${t("stock.how_many")} unit="" value=${count} typed=${kept.value.count || null} step=${1}
-            least=${1} most=${record_field("stock_change", "count").max}
-            on_type=${(/** @type {string} */ text) => set({ count: text })} />
-          ${
-            missing > 0 &&
-            species &&
-            html`<p class="soft center">
-            ${t("stock.more_than_known", { count: here?.count ?? 0 })}</p>`
-          }</section>
-        ${
-          change === "move_out" &&
-          html`<${TankTiles} tank=${its_tank} value=${other_tank}
-          label=${t("life.to_which_tank")} on_pick=${(/** @type {string} */ to) => set({ other_tank: to })} />`
-        }
-        ${
-          change === "death" &&
-          html`<${Cause} value=${cause} on_value=${(/** @type {string} */ text) => set({ cause: text })} />`
-        }
-        ${
-          species &&
-          html`
-          <details class="more section" open=${length_cm !== undefined}>
-            <summary>${
-              length_cm === undefined
-                ? t("stock.length_open")
-                : t("stock.length_is", { length: measured(length_cm, "cm", 1) })
-            }</summary>
-            <p class="soft">${t("stock.length_why")}</p>
-            <${Amount} label=${t("stock.length")} unit=${ruler.label}
-              value=${ruler.show(length_cm ?? known_cm ?? COMMON_CM)}
-              typed=${ruler.text(kept.value.length, kept.value.length_unit) || null}
-              step=${ruler.unit === "cm" ? 0.5 : 0.25} least=${ruler.show(record_field("stock_change", "length_cm").min)}
-              most=${ruler.show(record_field("stock_change", "length_cm").max)} on_type=${set_length} />
-            ${
-              length_cm === undefined &&
-              html`<p class="center"><button class="quiet" type="button"
-              onClick=${tap(() => set({ length: String(known_cm ?? COMMON_CM), length_unit: "cm" }))}>
-              ${t("stock.length_take", { length: measured(known_cm ?? COMMON_CM, "cm", 1) })}</button></p>`
-            }
-          </details>`
-        }
-        <${Moment} at=${at} was=${corrects?.at} on_at=${(/** @type {string | undefined} */ moment) =>
-          set({ at: moment })} />
-        ${
-          corrects &&
-          html`<${WrongTank} was=${id} tank=${kept.value.tank}
-          on_pick=${(/** @type {string} */ tank) => set({ tank })} />`
-        }
-        <${NoteToo} kind="stock_change" raw=${raw} on_raw=${(/** @type {any} */ next) => set({ raw: next })}
-          errors=${errors.value} />`
+        html`<${Details} id=${id} form=${form} in_tank=${in_tank} corrects=${corrects}
+        then=${`/tank/${id}/stock/new?${query}`} />`
       }
-      <${Errors} kind="stock_change" errors=${errors.value} />
+      <${Errors} kind="stock_change" errors=${form.errors.value} />
       ${cautions(change).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
       ${change === "arrival" && html`<p><a class="quiet" href="/bench/acclimation">${t("stock.acclimate")}</a></p>`}
     <//>`;
 }
 
-/** @param {string} change */
-const has_move = (change) => change === "move_out";
+/** @param {URLSearchParams} query */
+const empty = (query) => ({
+  change: query.get("change") ?? "",
+  species: query.get("species") ?? "",
+  count: "",
+  length: "",
+  length_unit: "cm",
+  cause: "",
+  other_tank: "",
+  at: /** @type {string | undefined} */ (undefined),
+  /** Where a correction puts it; "" while it stays. */
+  tank: "",
+  raw: /** @type {import("../ui/contract/form.js").Raw} */ ({}),
+});
 
-/** What is typed of the record that is corrected. @param {any} one */
+/** @typedef {ReturnType<typeof empty>} Draft */
+/** @typedef {import("../types/views.js").View<"stock_change">} StockChange */
+
+/** What is typed of the record that is corrected. @param {StockChange} record @returns {Draft} */
 const drawn_from = ({ change, species, count, length_cm, cause, cause_code, other_tank, note }) => ({
   change,
   species,
@@ -204,15 +112,127 @@ const drawn_from = ({ change, species, count, length_cm, cause, cause_code, othe
   raw: { note },
 });
 
+/** @param {Draft} draft */
+const count_of = ({ count }) => (count === "" ? 1 : Number(count));
+
+/** The length typed, in cm; undefined while none is. @param {Draft} draft */
+const length_of = ({ length, length_unit }) =>
+  length === "" ? undefined : shown_in("cm").hold(Number(length), length_unit);
+
 /**
- * For what goes the kinds that are here; for what comes those too, and those written down last in the room.
- * @param {boolean} going
- * @param {any[]} animals
- * @param {any[]} gone
+ * The fields of the record.
+ * @param {Draft} draft
+ * @param {string} in_tank
+ * @param {StockChange | null} corrects
  */
-function near_kinds(going, animals, gone) {
-  const here = animals.map((one) => one.species);
-  const more = going ? gone.map((one) => one.species) : recent_kinds(all("stock_change"), NEAR);
+function fields_of(draft, in_tank, corrects) {
+  const { change, species, cause, other_tank, at, raw } = draft;
+  const length_cm = length_of(draft);
+  return {
+    tank: in_tank,
+    at: at ?? corrects?.at ?? room.value.now(),
+    change,
+    species,
+    count: count_of(draft),
+    ...(length_cm === undefined ? {} : { length_cm }),
+    ...(raw.note?.trim() ? { note: raw.note.trim() } : {}),
+    ...(change === "death" && cause.trim()
+      ? { cause: cause.trim(), cause_code: code_of(CAUSES, cause_named, cause.trim()) }
+      : {}),
+    ...(change.startsWith("move") && other_tank ? { other_tank } : {}),
+  };
+}
+
+/** What can have happened; a record of another kind of change keeps its own. @param {StockChange | null} corrects */
+const choices_for = (corrects) =>
+  record_field("stock_change", "change")
+    .choices.filter(({ value }) => CHANGES.includes(value) || value === corrects?.change)
+    .map(({ value, label }) => ({ value, label: value === "move_out" ? t("stock.moved") : label }));
+
+/**
+ * Once it is known what happened: which animals, how many, where to, of what cause, how long, when.
+ * @param {{id: string, form: ReturnType<typeof use_record_form<Draft>>, in_tank: string, corrects: StockChange | null,
+ * then: string}} props
+ */
+function Details({ id, form, in_tank, corrects, then }) {
+  const draft = form.draft.value;
+  const { change, species, other_tank, cause, at, tank, raw } = draft;
+  const { animals, gone } = stock_of(of_tank(all("stock_change"), id), now.value);
+  const here = animals.find((animal) => animal.species === species);
+  const count = count_of(draft);
+  const too_many = OUT.includes(change) && !corrects && species && count > (here?.count ?? 0);
+  const set = form.set;
+  return html`
+    ${change === "death" && html`<p class="section">${t("stock.sorry")}</p>`}
+    <section class="section"><h2>${t("life.which_species")}</h2>
+      <${KindPicker} rows="species" near=${near_kinds(OUT.includes(change), animals, gone)} value=${species}
+        then=${then} on_pick=${(/** @type {string} */ key) => set({ species: key, length: "" })} /></section>
+    <section class="section"><h2>${t("stock.how_many")}</h2>
+      <${Amount} label=${t("stock.how_many")} unit="" value=${count} typed=${draft.count || null} step=${1}
+        least=${1} most=${record_field("stock_change", "count").max}
+        on_type=${(/** @type {string} */ text) => set({ count: text })} />
+      ${too_many && html`<p class="soft center">${t("stock.more_than_known", { count: here?.count ?? 0 })}</p>`}
+      </section>
+    ${
+      change === "move_out" &&
+      html`<${TankTiles} tank=${in_tank} value=${other_tank} label=${t("life.to_which_tank")}
+      on_pick=${(/** @type {string} */ picked) => set({ other_tank: picked })} />`
+    }
+    ${
+      change === "death" &&
+      html`<${Cause} value=${cause} on_value=${(/** @type {string} */ text) => set({ cause: text })} />`
+    }
+    ${species && html`<${Length} draft=${draft} set=${set} known_cm=${here?.length_cm ?? adult_cm(species)} />`}
+    <${Moment} at=${at} was=${corrects?.at}
+      on_at=${(/** @type {string | undefined} */ moment) => set({ at: moment })} />
+    ${
+      corrects &&
+      html`<${WrongTank} was=${id} tank=${tank} on_pick=${(/** @type {string} */ picked) => set({ tank: picked })} />`
+    }
+    <${NoteToo} kind="stock_change" raw=${raw} on_raw=${(/** @type {Draft["raw"]} */ next) => set({ raw: next })}
+      errors=${form.errors.value} />`;
+}
+
+/** How long a species grows, as far as it is known. @param {string} species @returns {number | undefined} */
+const adult_cm = (species) =>
+  table("species").rows[species]?.length_cm ?? all("own_species").find(({ name }) => name === species)?.length_cm;
+
+/** @param {{draft: Draft, set: (fields: Partial<Draft>) => void, known_cm: number | undefined}} props */
+function Length({ draft, set, known_cm = COMMON_CM }) {
+  const length_cm = length_of(draft);
+  const ruler = shown_in("cm");
+  const { min, max } = record_field("stock_change", "length_cm");
+  return html`
+    <details class="more section" open=${length_cm !== undefined}>
+      <summary>${
+        length_cm === undefined
+          ? t("stock.length_open")
+          : t("stock.length_is", { length: measured(length_cm, "cm", 1) })
+      }</summary>
+      <p class="soft">${t("stock.length_why")}</p>
+      <${Amount} label=${t("stock.length")} unit=${ruler.label} value=${ruler.show(length_cm ?? known_cm)}
+        typed=${ruler.text(draft.length, draft.length_unit) || null} step=${ruler.unit === "cm" ? 0.5 : 0.25}
+        least=${ruler.show(min)} most=${ruler.show(max)}
+        on_type=${(/** @type {string} */ text) => set({ length: text, length_unit: ruler.unit })} />
+      ${
+        length_cm === undefined &&
+        html`<p class="center"><button class="quiet" type="button"
+        onClick=${tap(() => set({ length: String(known_cm), length_unit: "cm" }))}>
+        ${t("stock.length_take", { length: measured(known_cm, "cm", 1) })}</button></p>`
+      }
+    </details>`;
+}
+
+/**
+ * The kinds with a tile: those that are here, then those that left (for what leaves) or those recorded last in the room
+ * (for what comes).
+ * @param {boolean} leaving
+ * @param {{species: string}[]} animals
+ * @param {{species: string}[]} gone
+ */
+function near_kinds(leaving, animals, gone) {
+  const here = animals.map(({ species }) => species);
+  const more = leaving ? gone.map(({ species }) => species) : recent_kinds(all("stock_change"), NEAR);
   return [...new Set([...here, ...more])].slice(0, NEAR);
 }
 
@@ -234,7 +254,8 @@ function Cause({ value, on_value }) {
       ${
         typed &&
         html`<div class="section"><${Fields} specs=${[record_field("stock_change", "cause")]}
-        raw=${{ cause: value }} on_raw=${(/** @type {any} */ raw) => on_value(raw.cause)} errors=${[]} /></div>`
+        raw=${{ cause: value }} errors=${[]}
+        on_raw=${(/** @type {Draft["raw"]} */ raw) => on_value(raw.cause)} /></div>`
       }
     </section>`;
 }

@@ -1,12 +1,11 @@
-/** Setting up a tank, or changing it: shape, measures with the litres at once, then what else is known. */
-import { html, useSignal } from "../vendor/preact.js";
+/** A new tank, or changes to one: shape, measures with the litres at once, then what else is known. */
+import { html } from "../vendor/preact.js";
 import { InvalidInput, cautions_of, contracts, input_of, records, run } from "../contracts.js";
 import { last_place } from "../advice/facts.js";
 import { as_planned, planned, unplanned } from "../advice/setup/setting_up.js";
 import { number, t } from "../i18n/words.js";
 import { Authors } from "../ui/authors.js";
 import { changed_fields } from "../ui/state/changed_fields.js";
-import { forget, use_draft, use_opened } from "../ui/state/draft.js";
 import { Fields, Wrong, payload_of, raw_of } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
 import { get, live_room, room } from "../ui/state/live.js";
@@ -16,12 +15,12 @@ import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { new_id, record } from "../ui/state/record.js";
-import { go } from "../ui/state/router.js";
+import { Refused, use_record_form } from "../ui/state/record_form.js";
 import { tap } from "../ui/state/tap.js";
 
-/** Measures everyone takes; the rest of the contract's fields make it more exact. */
+/** Measures that everyone takes; the other fields of the contract make the litres more exact. */
 const RULER = ["measures", "length_cm", "width_cm", "diameter_cm", "bow_cm", "height_cm", "glass_mm", "fill_height_cm"];
-/** What the forecast wants to know beside the measures, and the rest. */
+/** What the forecast needs beside the measures, and what else is known of a tank. */
 const ABOUT = [
   "place",
   "started_at",
@@ -41,64 +40,25 @@ const ABOUT = [
 export function TankForm({ id }) {
   const here = id ? get("tank", id) : null;
   const tank = here && as_planned(here);
-  const name = `tank.${id ?? "new"}`;
-  const opened = use_opened(name, tank);
-  const kept = use_draft(name, () => first(tank));
-  const tried = useSignal(false);
-  const refused = useSignal(/** @type {any[]} */ ([]));
+  const form = use_record_form({ name: `tank.${id ?? "new"}`, held: tank, first: () => first(tank) });
+  const up = id ? `/tank/${id}` : "/tanks";
+  const title = t(id ? "tank.edit" : "tank.new");
   if (id && !tank) return html`<${Missing} up="/tanks" />`;
-  if (!room.value.may("tank"))
-    return html`<${LookingOnly} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"}
-      why="looking_only.this" />`;
+  if (!room.value.may("tank")) return html`<${LookingOnly} title=${title} up=${up} why="looking_only.this" />`;
 
-  const { measures, about } = kept.value;
+  const { measures, about } = form.draft.value;
   const found = litres_of(measures);
-  const specs = (/** @type {string[]} */ names) =>
-    records().tank.fields.filter((/** @type {any} */ field) => names.includes(field.name));
-  const inputs = contracts().volume.inputs;
-  const set_measures = (/** @type {any} */ raw) => (kept.value = { ...kept.value, measures: raw });
-  const set_about = (/** @type {any} */ raw) => (kept.value = { ...kept.value, about: raw });
-  const errors = [...found.errors, ...refused.value];
-
-  const save = async () => {
-    tried.value = true;
-    refused.value = [];
+  const errors = [...found.errors, ...form.errors.value];
+  const save = () => {
+    form.tried.value = true;
     if (!found.answer) return document.querySelector(".wrong")?.scrollIntoView({ block: "center" });
-    const known = payload_of(specs(["name", ...ABOUT]), about);
-    const emptied = id
-      ? Object.fromEntries(ABOUT.filter((field) => !(field in known)).map((field) => [field, null]))
-      : {};
-    const own = id ?? new_id();
-    const figures = { measures: found.payload, water_l: found.answer.water_l, gross_l: found.answer.gross_l };
-    const extra = id ? {} : { walk_order: last_place(live_room) };
-    const fields = changed_fields(opened, { ...emptied, ...known, ...figures, ...extra });
-    // What a plan's steps put into the glass stays theirs.
-    if (tank && planned(tank) && fields.measures) fields.measures = unplanned(tank, fields.measures);
-    try {
-      if (
-        Object.keys(fields).length &&
-        !(await record(
-          [{ type: "put", kind: "tank", id: own, fields }],
-          t(id ? "saved.tank" : "saved.new_tank", { tank: known.name }),
-        ))
-      )
-        return;
-      forget(name);
-      go(`/tank/${own}`, { replace: true });
-    } catch (no) {
-      if (!(no instanceof InvalidInput)) throw no;
-      refused.value = no.errors;
-    }
+    return form.save(() => entry_of(id, tank, form.opened, about, found));
   };
-  const put_away = () =>
-    record(
-      [{ type: "put", kind: "tank", id: /** @type {string} */ (id), fields: { resting: !tank.resting } }],
-      t(tank.resting ? "saved.back" : "saved.away", { tank: tank.name }),
-    );
 
   return html`
-    <${Page} title=${t(id ? "tank.edit" : "tank.new")} up=${id ? `/tank/${id}` : "/tanks"} book
-      news=${html`<${Meanwhile} opened=${opened} held=${tank} names=${["name", "water_l", "measures", ...ABOUT]} />`}
+    <${Page} title=${title} up=${up} book
+      news=${html`<${Meanwhile} opened=${form.opened} held=${tank}
+        names=${["name", "water_l", "measures", ...ABOUT]} />`}
       act=${html`<${Found} found=${found} /><button class="main" type="button" onClick=${tap(() => void save())}>
         ${t("tank.save")}</button>`}>
       ${
@@ -106,53 +66,114 @@ export function TankForm({ id }) {
         html`<p class="from-glass"><a class="quiet" href="/tanks/setup">${t("setup.from_glass")}</a><span
         class="soft small">${t("setup.from_glass_why")}</span></p>`
       }
-      <section class="entry"><span class="in-margin" aria-hidden="true">1</span><div>
-        <fieldset><legend class="label">${t("tank.shape")}</legend>
-          <div class="tiles two">${input_of("volume", "shape").choices.map(
-            (choice) => html`
-            <label key=${choice.value}><input class="unseen" type="radio" name="shape" value=${choice.value}
-              checked=${measures.shape === choice.value}
-              onChange=${() => set_measures({ ...measures, shape: choice.value })} /><${Icon} name=${choice.value}
-                size=${40} />${choice.label}</label>`,
-          )}</div>
-        </fieldset>
-        ${tried.value && !measures.shape && html`<${Wrong} spec=${inputs[0]} error=${found.errors[0]} />`}
-      </div></section>
+      <${Refused} form=${form} kind="tank" beside=${["name", ...ABOUT]} />
+      <${Shape} form=${form} error=${found.errors.find(({ field }) => field === "shape")} />
       ${
         measures.shape &&
         html`
-        <section class="entry"><span class="in-margin" aria-hidden="true">2</span><div>
-          <h2 class="unseen">${t("tank.measures")}</h2>
-          <${Fields} specs=${inputs.filter((/** @type {any} */ one) => RULER.includes(one.name))} all=${inputs}
-            raw=${measures} on_raw=${set_measures} errors=${errors} tried=${tried.value} />
-          <details class="more" open=${has_more(measures)}><summary>${t("tank.exact")}</summary>
-            <${Fields} specs=${inputs.slice(1).filter((/** @type {any} */ one) => !RULER.includes(one.name))}
-              all=${inputs} raw=${measures} on_raw=${set_measures} errors=${errors} tried=${tried.value} />
-          </details>
-          ${(found.answer?.notes ?? []).map(
-            (/** @type {string} */ note) => html`<p class="soft small" key=${note}>
-            ${note}</p>`,
-          )}
-        </div></section>
+        <${Measures} form=${form} errors=${errors} notes=${found.answer?.notes ?? []} />
         <section class="entry"><span class="in-margin" aria-hidden="true">3</span><div>
           <h2 class="unseen">${t("tank.about")}</h2>
-          <${Fields} specs=${specs(["name"])} raw=${about} on_raw=${set_about} errors=${errors} tried=${tried.value} />
-          <details class="more" open=${Boolean(id)}><summary>${t("tank.more")}</summary>
-            <${Fields} specs=${specs(ABOUT)} raw=${about} on_raw=${set_about} errors=${errors} tried=${tried.value} />
-          </details>
+          <${About} form=${form} errors=${errors} open=${Boolean(id)} />
           ${cautions_of("volume").map(
             (text) => html`<p class="caution small" key=${text}>
             ${text}</p>`,
           )}
           ${tank && html`<${Authors} meta=${tank.meta} />`}
           ${
-            id &&
-            html`<p><button class="quiet" type="button" onClick=${tap(() => void put_away())}>
+            tank &&
+            html`<p><button class="quiet" type="button" onClick=${tap(() => void put_away(tank))}>
             ${t(tank.resting ? "tank.back" : "tank.away")}</button></p>`
           }
         </div></section>`
       }
     <//>`;
+}
+
+/** @typedef {import("../ui/contract/form.js").Raw} Raw */
+/** @typedef {import("../ui/contract/form.js").FieldError} FieldError */
+/** @typedef {import("../types/views.js").Tank} Tank */
+/** @typedef {ReturnType<typeof use_record_form<ReturnType<typeof first>>>} Form */
+/** @typedef {import("../types/contract.js").Field} Field */
+
+/** @param {string[]} names */
+const specs = (names) => records().tank.fields.filter(({ name }) => names.includes(name));
+
+/**
+ * What the form records: of a tank that is there, only what changed since the form was opened.
+ * @param {string | undefined} id
+ * @param {Tank | null} tank
+ * @param {Tank | null} opened
+ * @param {Raw} about
+ * @param {ReturnType<typeof litres_of>} found
+ */
+function entry_of(id, tank, opened, about, found) {
+  const known = payload_of(specs(["name", ...ABOUT]), about);
+  const empty = id ? Object.fromEntries(ABOUT.filter((name) => !(name in known)).map((name) => [name, null])) : {};
+  const own = id ?? new_id();
+  const { water_l, gross_l } = found.answer ?? {};
+  const place = id ? {} : { walk_order: last_place(live_room) };
+  const said = { ...empty, ...known, measures: found.payload, water_l, gross_l, ...place };
+  const fields = changed_fields(opened, said);
+  // What the steps of a plan put into the glass stays with those steps.
+  if (tank && planned(tank) && fields.measures) fields.measures = unplanned(tank, fields.measures);
+  /** @type {import("../ui/state/record.js").Write[]} */
+  const writes = Object.keys(fields).length ? [{ type: "put", kind: "tank", id: own, fields }] : [];
+  return { writes, said: t(id ? "saved.tank" : "saved.new_tank", { tank: known.name }), to: `/tank/${own}` };
+}
+
+/** @param {Tank} tank */
+const put_away = ({ id, name, resting }) =>
+  record(
+    [{ type: "put", kind: "tank", id, fields: { resting: !resting } }],
+    t(resting ? "saved.back" : "saved.away", { tank: name }),
+  );
+
+/** @param {{form: Form, error: FieldError | undefined}} props */
+function Shape({ form, error }) {
+  const { measures } = form.draft.value;
+  const shape = input_of("volume", "shape");
+  return html`
+    <section class="entry"><span class="in-margin" aria-hidden="true">1</span><div>
+      <fieldset><legend class="label">${t("tank.shape")}</legend>
+        <div class="tiles two">${shape.choices.map(
+          ({ value, label }) => html`
+          <label key=${value}><input class="unseen" type="radio" name="shape" value=${value}
+            checked=${measures.shape === value}
+            onChange=${() => form.set({ measures: { ...measures, shape: value } })} /><${Icon} name=${value}
+              size=${40} />${label}</label>`,
+        )}</div>
+      </fieldset>
+      ${form.tried.value && error && html`<${Wrong} spec=${shape} error=${error} />`}
+    </div></section>`;
+}
+
+/** @param {{form: Form, errors: FieldError[], notes: string[]}} props */
+function Measures({ form, errors, notes }) {
+  const { measures } = form.draft.value;
+  const { inputs } = contracts().volume;
+  const fields = (/** @type {Field[]} */ shown) =>
+    html`<${Fields} specs=${shown} all=${inputs} raw=${measures} errors=${errors} tried=${form.tried.value}
+      on_raw=${(/** @type {Raw} */ raw) => form.set({ measures: raw })} />`;
+  return html`
+    <section class="entry"><span class="in-margin" aria-hidden="true">2</span><div>
+      <h2 class="unseen">${t("tank.measures")}</h2>
+      ${fields(inputs.filter(({ name }) => RULER.includes(name)))}
+      <details class="more" open=${has_more(measures)}><summary>${t("tank.exact")}</summary>
+        ${fields(inputs.filter(({ name }) => name !== "shape" && !RULER.includes(name)))}
+      </details>
+      ${notes.map((note) => html`<p class="soft small" key=${note}>${note}</p>`)}
+    </div></section>`;
+}
+
+/** @param {{form: Form, errors: FieldError[], open: boolean}} props */
+function About({ form, errors, open }) {
+  const fields = (/** @type {string[]} */ names) =>
+    html`<${Fields} specs=${specs(names)} raw=${form.draft.value.about} errors=${errors} tried=${form.tried.value}
+      on_raw=${(/** @type {Raw} */ raw) => form.set({ about: raw })} />`;
+  return html`
+    ${fields(["name"])}
+    <details class="more" open=${open}><summary>${t("tank.more")}</summary>${fields(ABOUT)}</details>`;
 }
 
 /** @param {{found: ReturnType<typeof litres_of>}} props */
@@ -167,30 +188,25 @@ const Found = ({ found }) => html`
 
 /**
  * The litres, or which measures are missing or wrong.
- * @param {Record<string, any>} measures
- * @returns {{answer?: any, payload: any, errors: any[]}}
+ * @param {Raw} measures
+ * @returns {{answer?: import("../types/contract.js").Answer<"volume">, payload: Raw, errors: FieldError[]}}
  */
 function litres_of(measures) {
   const payload = payload_of(contracts().volume.inputs, measures);
   try {
     return { answer: run("volume", payload), payload, errors: [] };
-  } catch (no) {
-    if (!(no instanceof InvalidInput)) throw no;
-    return { payload, errors: no.errors };
+  } catch (error) {
+    if (!(error instanceof InvalidInput)) throw error;
+    return { payload, errors: error.errors };
   }
 }
 
-/** @param {any} tank */
+/** What is typed of a tank. @param {Tank | null} tank @returns {{measures: Raw, about: Raw}} */
 const first = (tank) => ({
   measures: tank?.measures ? raw_of(contracts().volume.inputs, tank.measures) : {},
-  about: tank
-    ? raw_of(
-        records().tank.fields.filter((/** @type {any} */ field) => ["name", ...ABOUT].includes(field.name)),
-        tank,
-      )
-    : {},
+  about: tank ? raw_of(specs(["name", ...ABOUT]), tank) : {},
 });
 
-/** @param {Record<string, any>} measures */
+/** @param {Raw} measures */
 const has_more = (measures) =>
   Object.keys(measures).some((name) => name !== "shape" && !RULER.includes(name) && measures[name]);

@@ -1,20 +1,16 @@
-/** Setting up a task by tiles and steps: what, where, how often, which days, what time; said back in words. */
-import { html, useSignal } from "../vendor/preact.js";
+/** A new task, or changes to one, by tiles and steps: what, where, how often, which days, what time; then in words. */
+import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { LAST_DAY, fields_of, first_form, form_of } from "../advice/tasks/task_form.js";
 import { WEEKDAYS } from "../advice/tasks/rrule_text.js";
-import { InvalidInput, records } from "../contracts.js";
 import { date_said, t, time_of_day, weekday_name } from "../i18n/words.js";
 import { changed_fields } from "../ui/state/changed_fields.js";
-import { forget, use_draft, use_opened } from "../ui/state/draft.js";
-import { Icon } from "../ui/icon.js";
 import { get, live_room, now, room } from "../ui/state/live.js";
 import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/state/record.js";
-import { refusal_said } from "../ui/words/refusal_said.js";
-import { go } from "../ui/state/router.js";
+import { new_id } from "../ui/state/record.js";
+import { Refused, use_record_form } from "../ui/state/record_form.js";
 import { form_said, rule_said } from "../ui/words/rrule_said.js";
 import { Stepper } from "../ui/stepper.js";
 import { tap } from "../ui/state/tap.js";
@@ -32,86 +28,94 @@ const SHOWN = ["title", "tank", "starts_at", "rule"];
 export function TaskForm({ id, query }) {
   const held = id ? get("task", id) : null;
   const tank = query.get("tank") ?? "";
-  const name = id ? `task.${id}` : `task.new.${tank}`;
   const zone = held?.zone || (held ? "UTC" : zone_here());
-  const opened = use_opened(name, held);
-  const kept = use_draft(name, () =>
-    held
-      ? { ...form_of(held), title: task_said(held), tank: held.tank ?? "", own_words: true }
-      : { ...first_form(now.value, zone), title: "", tank, own_words: false },
-  );
-  const problem = useSignal("");
+  const form = use_record_form({
+    name: id ? `task.${id}` : `task.new.${tank}`,
+    held,
+    first: () => first(held, tank, zone),
+  });
   if (id && !held) return html`<${Missing} up="/tasks" />`;
-  const form = kept.value;
-  const set = (/** @type {any} */ more) => ((problem.value = ""), (kept.value = { ...form, ...more }));
-  const up = id ? `/task/${id}` : form.tank ? `/tank/${form.tank}/tasks` : "/tasks";
+  const draft = form.draft.value;
+  const set = form.set;
+  const up = id ? `/task/${id}` : draft.tank ? `/tank/${draft.tank}/tasks` : "/tasks";
+  const often = [...OFTEN, ...(held && form_of(held).often === "own" ? ["own"] : [])];
 
-  const save = async () => {
-    const title = form.title.trim();
-    if (!title) return void (problem.value = t("task_form.need_title"));
-    if (form.often === "weekdays" && form.weekdays.length === 0)
-      return void (problem.value = t("task_form.need_weekday"));
-    const { rule, ...when } = fields_of(form, zone);
-    // A title that was not touched stays as it is written, in whatever language its tile was picked.
-    const code = code_of(TASKS, task_named, title);
-    const named =
-      opened && title === task_said(opened)
-        ? { title: opened.title }
-        : { title, ...(code ? { from_tile: { code, words: title } } : {}) };
-    const all = { ...named, tank: form.tank || null, rule: rule ?? null, ...when };
-    const fields = form.often === "own" ? { ...all, rule: held?.rule ?? null } : all;
-    const changed = held
-      ? changed_fields(opened, fields)
-      : Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
-    try {
-      if (
-        Object.keys(changed).length &&
-        !(await record(
-          [{ type: "put", kind: "task", id: id ?? new_id(), fields: changed }],
-          t("saved.task", { title }),
-        ))
-      )
-        return;
-      forget(name);
-      go(up, { replace: true });
-    } catch (failed) {
-      problem.value =
-        failed instanceof InvalidInput
-          ? refusal_said(failed, records().task.fields)
-          : /** @type {Error} */ (failed).message;
-    }
+  const save = () => {
+    const title = draft.title.trim();
+    if (!title) return form.refuse(t("task_form.need_title"));
+    if (draft.often === "weekdays" && draft.weekdays.length === 0) return form.refuse(t("task_form.need_weekday"));
+    return form.save(() => {
+      const changed = changed_task(draft, zone, held, form.opened);
+      /** @type {import("../ui/state/record.js").Write[]} */
+      const writes = Object.keys(changed).length
+        ? [{ type: "put", kind: "task", id: id ?? new_id(), fields: changed }]
+        : [];
+      return { writes, said: t("saved.task", { title }), to: up };
+    });
   };
 
   return html`
-    <${Page} title=${t(id ? "task_form.edit" : "task_form.new")} up=${up} news=${html`<${Meanwhile} opened=${opened}
-      held=${held} names=${SHOWN} said=${{ rule: rule_said }} />`}
+    <${Page} title=${t(id ? "task_form.edit" : "task_form.new")} up=${up} news=${html`<${Meanwhile}
+      opened=${form.opened} held=${held} names=${SHOWN} said=${{ rule: rule_said }} />`}
       act=${
         room.value.may("task") &&
         html`<button class="main" type="button" onClick=${tap(() => void save())}>
         ${t("task_form.save")}</button>`
       }>
-      <${What} form=${form} set=${set} />
-      <${Choice} label=${t("task_form.where")} name="tank" chosen=${form.tank}
+      <${What} form=${draft} set=${set} />
+      <${Choice} label=${t("task_form.where")} name="tank" chosen=${draft.tank}
         on_choose=${(/** @type {string} */ to) => set({ tank: to })}
         choices=${[...walk(live_room).map((one) => [one.id, one.name]), ["", t("tasks.room")]]} />
-      <${Choice} label=${t("task_form.often")} name="often" chosen=${form.often}
-        on_choose=${(/** @type {string} */ to) => set({ often: to })}
-        choices=${[...OFTEN, ...(held && form_of(held).often === "own" ? ["own"] : [])].map((one) => [
-          one,
-          t(`task_form.often.${one}`),
-        ])} />
-      <${Days} form=${form} set=${set} />
-      <${Choice} label=${t("task_form.time")} name="time" chosen=${form.minutes}
+      <${Choice} label=${t("task_form.often")} name="often" chosen=${draft.often}
+        on_choose=${(/** @type {Draft["often"]} */ to) => set({ often: to })}
+        choices=${often.map((key) => [key, t(`task_form.often.${key}`)])} />
+      <${Days} form=${draft} set=${set} />
+      <${Choice} label=${t("task_form.time")} name="time" chosen=${draft.minutes}
         on_choose=${(/** @type {number} */ to) => set({ minutes: to })} three
-        choices=${TIMES.map((one) => [one, time_of_day(one)])} />
-      <${Stepper} label=${t("task_form.other_time")} said=${time_of_day(form.minutes)}
-        on_step=${(/** @type {number} */ way) => set({ minutes: (form.minutes + way * STEP_MINUTES + 1440) % 1440 })} />
-      <p class="sentence" role="status">${form_said(form, held?.rule)}</p>
-      ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" /><span>${problem.value}</span></p>`}
+        choices=${TIMES.map((minutes) => [minutes, time_of_day(minutes)])} />
+      <${Stepper} label=${t("task_form.other_time")} said=${time_of_day(draft.minutes)}
+        on_step=${(/** @type {number} */ way) => set({ minutes: (draft.minutes + way * STEP_MINUTES + 1440) % 1440 })}
+        />
+      <p class="sentence" role="status">${form_said(draft, held?.rule)}</p>
+      <${Refused} form=${form} kind="task" />
     <//>`;
 }
 
-/** @param {{form: any, set: (more: any) => void}} props */
+/** @typedef {import("../advice/tasks/task_form.js").Form & {title: string, tank: string, own_words: boolean}} Draft */
+/** @typedef {import("../types/views.js").View<"task">} Task */
+/** @typedef {(fields: Partial<Draft>) => void} SetDraft */
+/** @typedef {Event & {currentTarget: HTMLInputElement}} TypedIn */
+
+/** @param {Task | null} held @param {string} tank @param {string} zone @returns {Draft} */
+const first = (held, tank, zone) =>
+  held
+    ? { ...form_of(held), title: task_said(held), tank: held.tank ?? "", own_words: true }
+    : { ...first_form(now.value, zone), title: "", tank, own_words: false };
+
+/**
+ * The fields that the form sets; of a task that is there, only what changed since the form was opened.
+ * @param {Draft} draft
+ * @param {string} zone
+ * @param {Task | null} held
+ * @param {Task | null} opened
+ */
+function changed_task(draft, zone, held, opened) {
+  const title = draft.title.trim();
+  const { rule, ...when } = fields_of(draft, zone);
+  const code = code_of(TASKS, task_named, title);
+  // A title that was not touched stays as it is written, in whatever language its tile was picked.
+  const named =
+    opened && title === task_said(opened)
+      ? { title: opened.title }
+      : { title, ...(code ? { from_tile: { code, words: title } } : {}) };
+  const kept_rule = draft.often === "own" ? held?.rule : rule;
+  const fields = { ...named, tank: draft.tank || null, rule: kept_rule ?? null, ...when };
+  return held
+    ? changed_fields(opened, fields)
+    : Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
+}
+
+/** @param {{form: Draft, set: SetDraft}} props */
 function What({ form, set }) {
   const titles = TASKS.map(task_named);
   const own = form.own_words || (form.title !== "" && !titles.includes(form.title));
@@ -129,11 +133,11 @@ function What({ form, set }) {
       own &&
       html`<div class="field"><label for="task-title">${t("task_form.title")}</label>
       <input id="task-title" type="text" autocomplete="off" maxlength="120" value=${form.title}
-        onInput=${(/** @type {any} */ e) => set({ title: e.target.value, own_words: true })} /></div>`
+        onInput=${(/** @type {TypedIn} */ e) => set({ title: e.currentTarget.value, own_words: true })} /></div>`
     }`;
 }
 
-/** What each way of repeating asks beside it. @param {{form: any, set: (more: any) => void}} props */
+/** What each way of repeating needs to know. @param {{form: Draft, set: SetDraft}} props */
 function Days({ form, set }) {
   const first_day = html`<${Stepper} label=${t("task_form.first_day")} said=${date_said(form.day)}
     on_step=${(/** @type {number} */ way) => set({ day: form.day + way * DAY })} />`;
@@ -153,9 +157,7 @@ function Days({ form, set }) {
         set({ month_day: ((form.month_day + way + LAST_DAY - 1) % LAST_DAY) + 1 })} />`;
   if (form.often !== "weekdays") return null;
   const toggled = (/** @type {string} */ day) =>
-    form.weekdays.includes(day)
-      ? form.weekdays.filter((/** @type {string} */ one) => one !== day)
-      : [...form.weekdays, day];
+    form.weekdays.includes(day) ? form.weekdays.filter((other) => other !== day) : [...form.weekdays, day];
   return html`
     <fieldset class="field"><legend class="label">${t("task_form.weekdays")}</legend>
       <div class="tiles four">${WEEKDAYS.map(
@@ -168,8 +170,9 @@ function Days({ form, set }) {
 
 /**
  * One of several.
- * @param {{label: string, name: string, chosen: any, choices: [any, any][], three?: boolean, on_choose: (to: any) =>
- * void}} props
+ * @template {string | number} T
+ * @param {{label: string, name: string, chosen: T, choices: [T, string][], three?: boolean,
+ * on_choose: (to: T) => void}} props
  */
 const Choice = ({ label, name, chosen, choices, three, on_choose }) => html`
   <fieldset class="field"><legend class="label">${label}</legend>

@@ -1,158 +1,175 @@
 /**
- * A test at the tank: one parameter after another, read off tiles or a keypad, saved together; what is seldom tested
- * behind a tap.
+ * A test at the tank: one parameter after another, read by tiles or a keypad, all saved together; parameters tested now
+ * and then are one tap away.
  */
-import { html, useSignal } from "../vendor/preact.js";
+import { html } from "../vendor/preact.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
 import { minutes, short, t, when } from "../i18n/words.js";
-import { forget, use_draft } from "../ui/state/draft.js";
 import { figure, parameter_name, read_as } from "../ui/words/figures.js";
 import { Wrong } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
 import { SELDOM, TESTED, UNITS, kit_for, reading_of } from "../ui/kits.js";
 import { get, now, room } from "../ui/state/live.js";
-import { LookingOnly } from "../ui/view_only.js";
 import { shown_in } from "../ui/state/measures.js";
-import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
-import { new_id, record } from "../ui/state/record.js";
-import { go } from "../ui/state/router.js";
+import { new_id } from "../ui/state/record.js";
+import { Refused, closed_form, use_record_form } from "../ui/state/record_form.js";
 import { settle, tap } from "../ui/state/tap.js";
 import { left, start_timer } from "../ui/state/timers.js";
 
-/** Where one may stand: at a parameter of every day, at what was read, at one tested now and then. */
+/** Where the keeper can be: at a parameter of every test, at the answers, at a parameter tested now and then. */
 const ANSWERS = TESTED.length;
 const STOPS = [...TESTED, null, ...SELDOM];
-/** A test that was begun longer ago than this is another day's (assumption). */
+/** A test that began longer ago than this belongs to another time (assumption). */
 const OLD_MS = 2 * 3_600_000;
-const first = () => ({
-  at: 0,
-  begun: Date.parse(room.value.now()),
-  readings: /** @type {Record<string, any>} */ ({}),
-  typed: /** @type {Record<string, string>} */ ({}),
-  when: /** @type {string | undefined} */ (undefined),
-});
+
+/** A reading before it is saved. @typedef {ReturnType<typeof reading_of> & {at?: string}} Read */
+/**
+ * `at`: the stop; `from`: the stop to come back to; `begun` in ms; `readings`, `typed` and the unit `keyed_in` by
+ * parameter; `when`: another time than the readings' own
+ * @typedef {{at: number, from?: number, begun: number, readings: Record<string, Read>, typed: Record<string, string>,
+ * keyed_in?: Record<string, string>, when?: string}} Draft
+ */
+
+/** @returns {Draft} */
+const first = () => ({ at: 0, begun: Date.parse(room.value.now()), readings: {}, typed: {} });
 
 /** @param {{id: string}} props */
 export function Test({ id }) {
   const tank = get("tank", id);
-  const name = `test.${id}`;
-  const kept = use_draft(name, first);
-  const problem = useSignal("");
-  if (!tank) return html`<${Missing} up="/" />`;
-  if (!room.value.may("reading")) return html`<${LookingOnly} title=${tank.name} up=${`/tank/${id}`} />`;
-  const test = kept.value;
+  const form = use_record_form({ name: `test.${id}`, first });
+  const closed = closed_form(tank, "reading", tank?.name ?? "");
+  if (!tank || closed) return closed;
+  const test = form.draft.value;
   const parameter = STOPS[test.at] ?? null;
-  const seldom = test.at > ANSWERS;
   const done = Object.values(test.readings);
-  const strange = done
-    .map((reading) => ({ reading, spec: figure_spec(reading, parameter_name(reading.parameter)) }))
-    .map((one) => ({ ...one, error: no_figure(one.spec, one.reading.value) }))
-    .filter(({ error }) => error);
+  const strange = strange_readings(done);
 
   const to = (/** @type {number} */ at, more = {}) => {
     settle();
-    kept.value = { ...test, ...more, at: at < STOPS.length ? Math.max(at, 0) : ANSWERS };
+    form.set({ ...more, at: at < STOPS.length ? Math.max(at, 0) : ANSWERS });
     scrollTo(0, 0);
   };
-  const to_seldom = (/** @type {string} */ of) => to(STOPS.indexOf(of), { from: test.at });
-  const answer = (/** @type {any} */ fields) => ({
-    readings: { ...test.readings, [fields.parameter]: { ...fields, at: room.value.now() } },
-  });
-  const save = async () => {
-    const together = new_id();
-    const writes = done.map((fields) => ({
-      type: /** @type {const} */ ("put"),
-      kind: "reading",
-      id: new_id(),
-      fields: { ...fields, ...(test.when ? { at: test.when } : {}), tank: id, test: together },
-    }));
-    try {
-      if (!(await record(writes, t("saved.readings", { count: writes.length })))) return;
-      forget(name);
-      go(`/tank/${id}`, { replace: true });
-    } catch (failed) {
-      problem.value = /** @type {Error} */ (failed).message;
-    }
-  };
-  const act = html`
-    ${
-      test.at > 0 &&
-      html`<button class="quiet tall" type="button"
-      onClick=${tap(() => to(seldom ? (test.from ?? ANSWERS) : test.at - 1))}>${t("test.back")}</button>`
-    }
-    ${
-      parameter &&
-      html`<button class="quiet tall" type="button" onClick=${tap(() => to(test.at + 1))}>
-      ${t(test.readings[parameter] ? "test.next" : "test.skip")}</button>`
-    }
-    <button class="main" type="button" disabled=${done.length === 0 || strange.length > 0 || no_moment(test.when)}
-      onClick=${tap(() => void save())}>${done.length ? t("test.save", { count: done.length }) : t("test.none")}
-      </button>`;
+  const to_parameter = (/** @type {string} */ of) =>
+    to(STOPS.indexOf(of), SELDOM.includes(of) ? { from: test.at } : {});
+  const save = () =>
+    form.save(() => {
+      const together = { tank: id, test: new_id(), ...(test.when ? { at: test.when } : {}) };
+      return {
+        writes: done.map((read) => ({ type: "put", kind: "reading", id: new_id(), fields: { ...read, ...together } })),
+        said: t("saved.readings", { count: done.length }),
+        to: `/tank/${id}`,
+      };
+    });
+  const ready = done.length > 0 && strange.length === 0 && !no_moment(test.when);
 
   return html`
-    <${Page} title=${tank.name} up=${`/tank/${id}`} act=${act}
+    <${Page} title=${tank.name} up=${`/tank/${id}`}
+      act=${html`<${Way} test=${test} to=${to} />
+        <button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>
+          ${done.length ? t("test.save", { count: done.length }) : t("test.none")}</button>`}
       aside=${html`<span class="soft figures">
-      ${seldom ? t("test.seldom") : t("test.place", { at: Math.min(test.at + 1, ANSWERS), of: ANSWERS })}</span>`}>
+      ${
+        test.at > ANSWERS ? t("test.seldom") : t("test.place", { at: Math.min(test.at + 1, ANSWERS), of: ANSWERS })
+      }</span>`}>
       ${
         now.value - test.begun > OLD_MS &&
         done.length > 0 &&
         html`
         <div class="row apart caution"><span>${t("test.begun", { when: when(test.begun, now.value) })}</span>
-          <button class="quiet" type="button" onClick=${tap(() => (kept.value = first()))}>${t("test.afresh")}</button>
-            </div>`
+          <button class="quiet" type="button" onClick=${tap(() => (form.draft.value = first()))}>${t("test.afresh")}
+            </button></div>`
       }
-      ${problem.value && html`<p class="wrong" role="alert"><${Icon} name="needs" />${problem.value}</p>`}
-      ${strange.map(
-        ({
-          reading,
-          spec,
-          error,
-        }) => html`<div key=${reading.parameter} role="alert"><${Wrong} spec=${spec} error=${error} />
-        ${
-          reading.parameter !== parameter &&
-          html`<button class="quiet" type="button"
-          onClick=${tap(() => to(STOPS.indexOf(reading.parameter)))}>
-          ${t("test.key_again", { what: parameter_name(reading.parameter) })}</button>`
-        }</div>`,
-      )}
+      <${Refused} form=${form} kind="reading" />
+      <${Strange} strange=${strange} here=${parameter}
+        on_go=${(/** @type {string} */ of) => to(STOPS.indexOf(of))} />
       ${
         parameter
-          ? html`<${Parameter} key=${parameter} tank=${id} parameter=${parameter} test=${test}
-            on_pick=${(/** @type {any} */ fields) => to(test.at + 1, answer(fields))}
-            on_type=${(/** @type {string} */ text, /** @type {any} */ fields, /** @type {string} */ keyed_in) => {
-              const { [parameter]: _, ...others } = test.readings;
-              kept.value = {
-                ...test,
-                keyed_in: { ...test.keyed_in, [parameter]: keyed_in },
-                typed: { ...test.typed, [parameter]: text },
-                readings: fields ? answer(fields).readings : others,
-              };
-            }} />`
-          : html`<${Answers} readings=${test.readings}
-            on_go=${(/** @type {number} */ at) =>
-              at > ANSWERS ? to_seldom(/** @type {string} */ (STOPS[at])) : to(at)} />`
+          ? html`<${Asked} key=${parameter} tank=${id} parameter=${parameter} form=${form} to=${to} />`
+          : html`<${Answers} readings=${test.readings} on_go=${to_parameter} />`
       }
-      ${
-        test.at < ANSWERS &&
-        html`
-        <div class="row small seldom" role="group" aria-labelledby="seldom"><span class="soft" id="seldom">
-          ${t("test.seldom")}</span>
-          ${SELDOM.map(
-            (of) => html`<button type="button" class="quiet" key=${of} onClick=${tap(() => to_seldom(of))}>
-            ${parameter_name(of)}</button>`,
-          )}</div>`
-      }
-      <${Moment} at=${test.when} on_at=${(/** @type {string | undefined} */ moment) =>
-        (kept.value = { ...test, when: moment })} />
+      ${test.at < ANSWERS && html`<${Seldom} on_go=${to_parameter} />`}
+      <${Moment} at=${test.when} on_at=${(/** @type {string | undefined} */ moment) => form.set({ when: moment })} />
     <//>`;
 }
 
+/** @typedef {ReturnType<typeof use_record_form<Draft>>} Form */
+/** @typedef {(at: number, more?: Partial<Draft>) => void} To */
+/** @typedef {ReturnType<typeof strange_readings>} StrangeReadings */
+
+/** The readings that no water has, each with the reason. @param {Read[]} readings */
+const strange_readings = (readings) =>
+  readings.flatMap(({ parameter, unit, value }) => {
+    const spec = figure_spec({ parameter, unit }, parameter_name(parameter));
+    const error = no_figure(spec, value);
+    return error ? [{ parameter, spec, error }] : [];
+  });
+
+/** The way to the stop before and to the next one. @param {{test: Draft, to: To}} props */
+function Way({ test, to }) {
+  const parameter = STOPS[test.at];
+  const before = test.at > ANSWERS ? (test.from ?? ANSWERS) : test.at - 1;
+  return html`
+    ${
+      test.at > 0 &&
+      html`<button class="quiet tall" type="button" onClick=${tap(() => to(before))}>${t("test.back")}</button>`
+    }
+    ${
+      parameter &&
+      html`<button class="quiet tall" type="button" onClick=${tap(() => to(test.at + 1))}>
+      ${t(test.readings[parameter] ? "test.next" : "test.skip")}</button>`
+    }`;
+}
+
+/** @param {{strange: StrangeReadings, here: string | null, on_go: (parameter: string) => void}} props */
+const Strange = ({ strange, here, on_go }) =>
+  strange.map(
+    ({ parameter, spec, error }) => html`
+    <div key=${parameter} role="alert"><${Wrong} spec=${spec} error=${error} />
+      ${
+        parameter !== here &&
+        html`<button class="quiet" type="button" onClick=${tap(() => on_go(parameter))}>
+        ${t("test.key_again", { what: parameter_name(parameter) })}</button>`
+      }</div>`,
+  );
+
+/** @param {{on_go: (parameter: string) => void}} props */
+const Seldom = ({ on_go }) => html`
+  <div class="row small seldom" role="group" aria-labelledby="seldom"><span class="soft" id="seldom">
+    ${t("test.seldom")}</span>
+    ${SELDOM.map(
+      (parameter) => html`<button type="button" class="quiet" key=${parameter}
+      onClick=${tap(() => on_go(parameter))}>${parameter_name(parameter)}</button>`,
+    )}</div>`;
+
 /**
- * @param {{tank: string, parameter: string, test: any, on_pick: (fields: any) => void, on_type: (text: string, fields:
- * any, keyed_in: string) => void}} props
+ * One parameter: a picked step leads on to the next stop, a keyed figure stays until the keeper goes on.
+ * @param {{tank: string, parameter: string, form: Form, to: To}} props
+ */
+function Asked({ tank, parameter, form, to }) {
+  const test = form.draft.value;
+  const with_reading = (/** @type {Read} */ read) => ({
+    ...test.readings,
+    [parameter]: { ...read, at: room.value.now() },
+  });
+  const type = (/** @type {string} */ text, /** @type {Read | null} */ read, /** @type {string} */ unit) => {
+    const { [parameter]: _, ...others } = test.readings;
+    form.set({
+      keyed_in: { ...test.keyed_in, [parameter]: unit },
+      typed: { ...test.typed, [parameter]: text },
+      readings: read ? with_reading(read) : others,
+    });
+  };
+  return html`<${Parameter} tank=${tank} parameter=${parameter} test=${test}
+    on_pick=${(/** @type {Read} */ read) => to(test.at + 1, { readings: with_reading(read) })} on_type=${type} />`;
+}
+
+/**
+ * How one parameter is read: by the steps printed on the kit, or by a keypad.
+ * @param {{tank: string, parameter: string, test: Draft, on_pick: (read: Read) => void,
+ * on_type: (text: string, read: Read | null, keyed_in: string) => void}} props
  */
 function Parameter({ tank, parameter, test, on_pick, on_type }) {
   const kit = kit_for(parameter);
@@ -202,19 +219,23 @@ function Parameter({ tank, parameter, test, on_pick, on_type }) {
     }`;
 }
 
-/** The kit's timed steps, each started by a tap; several may run. @param {{kit: any, tank: string}} props */
+/**
+ * The kit's timed steps: a tap starts one, several may run.
+ * @param {{kit: ReturnType<typeof kit_for>, tank: string}} props
+ */
 const Timed = ({ kit, tank }) => html`
-  <ol class="lines timed">${kit.timers.map((/** @type {any} */ timer, /** @type {number} */ i) => {
-    const id = `${tank}.${kit.id}.${i}`;
-    const rest = left(id);
-    const start = () =>
-      start_timer({
-        id,
-        what: `${parameter_name(kit.parameter).replace(/ \(.*\)/, "")}: ${timer.what}`,
-        seconds: timer.seconds,
-        href: `/tank/${tank}/test`,
-      });
-    return html`<li key=${i} class="line"><span>${i + 1}. ${timer.what}</span>
+  <ol class="lines timed">${kit.timers.map(
+    (/** @type {{what: string, seconds: number}} */ timer, /** @type {number} */ i) => {
+      const id = `${tank}.${kit.id}.${i}`;
+      const rest = left(id);
+      const start = () =>
+        start_timer({
+          id,
+          what: `${parameter_name(kit.parameter).replace(/ \(.*\)/, "")}: ${timer.what}`,
+          seconds: timer.seconds,
+          href: `/tank/${tank}/test`,
+        });
+      return html`<li key=${i} class="line"><span>${i + 1}. ${timer.what}</span>
       <button class="quiet" type="button" onClick=${tap(start)}><${Icon} name="clock" size=${20} />
         <span class="figures">${
           rest === null
@@ -223,16 +244,20 @@ const Timed = ({ kit, tank }) => html`
               ? minutes(rest)
               : t("timer.again", { time: minutes(timer.seconds) })
         }</span></button></li>`;
-  })}</ol>`;
+    },
+  )}</ol>`;
 
-/** What was read, before it is saved. @param {{readings: Record<string, any>, on_go: (at: number) => void}} props */
+/**
+ * What was read, before it is saved.
+ * @param {{readings: Record<string, Read>, on_go: (parameter: string) => void}} props
+ */
 const Answers = ({ readings, on_go }) => html`
   <h2 class="asked">${t("test.answers")}</h2>
   <ul class="lines">${STOPS.map((parameter, at) => {
     if (!parameter) return null;
     const reading = readings[parameter];
     const said = reading && figure(reading);
-    return html`<li key=${parameter}><button class="line whole" type="button" onClick=${tap(() => on_go(at))}>
+    return html`<li key=${parameter}><button class="line whole" type="button" onClick=${tap(() => on_go(parameter))}>
       <span>${parameter_name(parameter)}</span>
       ${
         said

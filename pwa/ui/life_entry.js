@@ -6,14 +6,12 @@ import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { life_removal, life_writes } from "../advice/life/life_writes.js";
 import { other_half } from "../advice/life/stock.js";
-import { InvalidInput, find_field, kind_of } from "../contracts.js";
+import { find_field, kind_of } from "../contracts.js";
 import { t } from "../i18n/words.js";
-import { forget } from "./state/draft.js";
 import { Fields, Wrong } from "./contract/form.js";
 import { Icon } from "./icon.js";
 import { all, get, live_room, room } from "./state/live.js";
 import { new_id, record } from "./state/record.js";
-import { go } from "./state/router.js";
 import { tap } from "./state/tap.js";
 
 /**
@@ -80,31 +78,15 @@ export const Errors = ({ kind, errors }) =>
 export const Failed = ({ text }) => text && html`<p class="wrong" role="alert"><${Icon} name="needs" />${text}</p>`;
 
 /**
- * Record an entry and go back to where it was asked for.
+ * The writes of one entry; where it corrects another, with all that the correction replaces.
  * @param {"stock_change" | "planting"} kind
  * @param {Record<string, any>} fields
- * @param {any} corrects
- * @param {{draft: string, said: string, to: string}} after
- * @returns {Promise<{errors?: any[], problem?: string}>}
+ * @param {any} corrects the record that it corrects, or null
  */
-export async function record_life(kind, fields, corrects, { draft, said, to }) {
-  try {
-    const half = corrects ? other_half(corrects, all(kind)) : null;
-    if (
-      !(await record(
-        life_writes(kind, fields, new_id, corrects, half, half?.supersedes ? room.value.earlier(kind, half.id) : []),
-        said,
-      ))
-    )
-      return {};
-    forget(draft);
-    go(to, { replace: true });
-    return {};
-  } catch (failed) {
-    return failed instanceof InvalidInput
-      ? { errors: failed.errors }
-      : { problem: /** @type {Error} */ (failed).message };
-  }
+export function entry_writes(kind, fields, corrects) {
+  const half = corrects ? other_half(corrects, all(kind)) : null;
+  const earlier = half?.supersedes ? room.value.earlier(kind, half.id) : [];
+  return life_writes(kind, fields, new_id, corrects, half, earlier);
 }
 
 /** Take an entry out, with the other half of its move. @param {any} one */

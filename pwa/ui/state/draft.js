@@ -11,7 +11,7 @@ const is_typed = (/** @type {string} */ name) => typed.has(name) || read(name) !
 
 /**
  * The draft of that name as a signal that keeps itself; `first` if there is none.
- * @template T @param {string} name @param {() => T} first
+ * @template T @param {string} name @param {() => T} first @returns {import("../../vendor/preact.js").Signal<T>}
  */
 export function draft(name, first) {
   const held = open.get(name);
@@ -25,7 +25,7 @@ export function draft(name, first) {
 /**
  * A form's draft: kept from the first key on. One that was only looked at is begun anew, or it would offer
  * the days, tanks and figures of another day.
- * @template T @param {string} name @param {() => T} first
+ * @template T @param {string} name @param {() => T} first @returns {import("../../vendor/preact.js").Signal<T>}
  */
 export function form_draft(name, first) {
   if (!is_typed(name)) open.delete(name);
