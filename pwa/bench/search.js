@@ -1,4 +1,5 @@
 /** Which calculation answers this? The contracts by the moment they are needed, narrowed by words. */
+import { plain } from "../figures/plain_text.js";
 
 /** The moments in the order a tank lives through them. */
 export const MOMENTS = ["setting_up", "filling", "testing", "changing", "feeding_dosing", "stocking"];
@@ -44,13 +45,3 @@ function words_in(fields) {
     ...(field.item ? words_in([field.item]) : []),
   ]);
 }
-
-const LOWERED = { "₀": "0", "₁": "1", "₂": "2", "₃": "3", "₄": "4" };
-
-/** Without accents, soft hyphens, case and small figures: "CO₂" is found by "co2". @param {string} text */
-export const plain = (text) =>
-  text
-    .normalize("NFD")
-    .replace(/[\p{Diacritic}\u00ad]/gu, "")
-    .replace(/[₀-₄]/g, (sign) => LOWERED[/** @type {keyof typeof LOWERED} */ (sign)])
-    .toLowerCase();

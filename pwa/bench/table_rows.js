@@ -3,7 +3,7 @@
  * takes.
  */
 import { table } from "../calc/tables.js";
-import { plain } from "./search.js";
+import { plain } from "../figures/plain_text.js";
 
 /** @typedef {{key: string, name: string, also: string}} PickRow */
 

@@ -4,18 +4,11 @@
  */
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import {
-  animals_known,
-  label_dose,
-  labels_by_use,
-  litres_for,
-  salt_of,
-  starter,
-  wanted_tan,
-} from "../advice/journal/dosing.js";
+import { animals_known, label_dose, labels_by_use, litres_for, starter, wanted_tan } from "../advice/journal/dosing.js";
 import { facts_of } from "../advice/facts.js";
 import { bucket_step } from "../advice/litres.js";
 import { nice_step } from "../advice/journal/steps.js";
+import { salt_of } from "../bench/worked_out_salt.js";
 import { marks_of } from "../figures/number_text.js";
 import { convert, unit_in, unit_label } from "../figures/units.js";
 import { InvalidInput, cautions_of } from "../contracts.js";

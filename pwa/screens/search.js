@@ -1,6 +1,7 @@
 /** Search: by words through all that the room holds on this phone, without signal. */
 import { html, useMemo } from "../vendor/preact.js";
 import { find, findable } from "../advice/journal/find.js";
+import { shelf } from "../bench/search.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { use_draft } from "../ui/state/draft.js";
@@ -29,7 +30,8 @@ const LONGEST = 140;
 export function Search() {
   const words = use_draft("search", () => "");
   const entries = useMemo(() => findable(live_room, contracts(), now.peek(), SAID), MADE_OF.map(all_of_kind));
-  const groups = find(entries, words.value, contracts());
+  const shelved = (/** @type {string} */ asked) => shelf(contracts(), asked).flatMap(({ entries: found }) => found);
+  const groups = find(entries, words.value, shelved);
   const count = groups.reduce((sum, { found }) => sum + found.length, 0);
   return html`
     <${Page} title=${t("search.title")} up="/tanks">

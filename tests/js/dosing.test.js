@@ -6,10 +6,10 @@ import {
   label_dose,
   labels_by_use,
   litres_for,
-  salt_of,
   starter,
   wanted_tan,
 } from "../../pwa/advice/journal/dosing.js";
+import { salt_of } from "../../pwa/bench/worked_out_salt.js";
 import { marks_of } from "../../pwa/figures/number_text.js";
 import { InvalidInput, install } from "../../pwa/contracts.js";
 import { shared_bundle } from "./shared_bundle.js";

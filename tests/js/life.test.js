@@ -5,6 +5,7 @@ import { find, findable } from "../../pwa/advice/journal/find.js";
 import { correct_path, life_removal, life_writes } from "../../pwa/advice/life/life_writes.js";
 import { other_half } from "../../pwa/advice/life/stock.js";
 import { timeline } from "../../pwa/advice/journal/timeline.js";
+import { shelf } from "../../pwa/bench/search.js";
 import { contracts, install } from "../../pwa/contracts.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { open_room } from "../../pwa/data/fish_room.js";
@@ -217,8 +218,9 @@ const said = {
   note: ({ text, quick }) => (quick ? text.replace("New leaves", "Neue Blätter") : text),
   task: ({ title }) => title.replace("Feed", "Füttere"),
 };
+const shelved = (words) => shelf(contracts(), words).flatMap(({ entries }) => entries);
 const found = (words) =>
-  find(findable(room, contracts(), Date.parse(AT) + 1e9, said), words, contracts()).map(({ kind, found }) => [
+  find(findable(room, contracts(), Date.parse(AT) + 1e9, said), words, shelved).map(({ kind, found }) => [
     kind,
     found.map((one) => one.path),
   ]);
@@ -255,7 +257,7 @@ test("search: what was picked from tiles is found by the words of either keeper,
     {
       found: [note],
     },
-  ] = find(findable(room, contracts(), Date.parse(AT), said), "leaves", contracts());
+  ] = find(findable(room, contracts(), Date.parse(AT), said), "leaves", shelved);
   assert.equal(note.title, "Neue Blätter\non both");
 });
 

@@ -14,7 +14,7 @@ import { in_words } from "../../pwa/i18n/shared_texts.js";
 import { label_of, value_said } from "../../pwa/advice/sharing/field_said.js";
 import { REASONS, refusals } from "../../pwa/advice/sharing/needs_you.js";
 import { ROLES, powers } from "../../pwa/advice/sharing/powers.js";
-import { refusal } from "../../pwa/advice/sharing/refusal.js";
+import { refusal } from "../../pwa/data/refusal.js";
 import { clocks_differ, sharing_lines } from "../../pwa/advice/sharing/sharing_lines.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { TANK, WELCOME, page, pushed, row, scripted, test_phone } from "./test_phone.js";

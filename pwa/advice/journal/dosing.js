@@ -1,6 +1,5 @@
-/** Doses by the keeper's own labels, of the salt worked out last, and of ammonia for a tank without animals. Pure. */
-import { answer_of } from "../../bench/answer.js";
-import { answered, choice_label, contracts, input_of, run } from "../../contracts.js";
+/** Doses by the keeper's own labels, and of ammonia for a tank without animals. Pure. */
+import { answered, run } from "../../contracts.js";
 import { bucket_litres } from "../litres.js";
 import { planned_feed, starter as planned_starter } from "../setup/setting_up_life.js";
 
@@ -46,27 +45,6 @@ export function label_dose(label, litres) {
   });
   const label_dose_ml = answered(answer, "label_dose_ml");
   return { amount: label.unit === "drops" ? Math.max(1, Math.round(label_dose_ml)) : label_dose_ml, unit: label.unit };
-}
-
-/**
- * The salt worked out last on the Bench, for this tank's water; null if there is none.
- * @param {any} tank @param {any} draft what stands in the Bench's form @param {{system: string, marks: any}} manner
- * @returns {{what: string, what_code: string, amount: number, unit: "g", input: any, answer: any} | null}
- */
-export function salt_of(tank, draft, { system, marks }) {
-  const spec = contracts().salt_dose;
-  const { volume_l: _other, ...typed } = draft?.typed ?? {};
-  if (Object.keys(typed).length === 0) return null;
-  const outcome = answer_of(spec, { draft: { ...draft, typed }, tank: { volume_l: tank.water_l }, system, marks });
-  if (!("answer" in outcome)) return null;
-  return {
-    what: choice_label(input_of("salt_dose", "salt"), outcome.payload.salt),
-    what_code: outcome.payload.salt,
-    amount: outcome.answer.grams,
-    unit: "g",
-    input: outcome.payload,
-    answer: outcome.answer,
-  };
 }
 
 /**

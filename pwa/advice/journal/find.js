@@ -2,97 +2,110 @@
  * Finding by words what a room holds: tanks, animals, plants, notes, tasks, labels, calculations. Pure; accents and
  * case do not matter.
  */
-import { of_tank } from "../of_tank.js";
-import { shelf, plain } from "../../bench/search.js";
+import { plain } from "../../figures/plain_text.js";
 import { plants_of } from "../life/plants.js";
 import { name_of, stock_of } from "../life/stock.js";
+import { of_tank } from "../of_tank.js";
 
-/** @typedef {{kind: string, title: string, also: string, path: string}} Found `also`: what is said beside the title */
-/** @typedef {Found & {words: string, at: string}} Entry `words`: all that is searched */
+/** @import { Contract } from "../../types/contract.js" */
+/** @import { Records, Tank, View } from "../../types/views.js" */
+
+/** The groups in the order in which they are shown. */
+const GROUPS = /** @type {const} */ (["tank", "animals", "plants", "task", "note", "label", "calculation"]);
+/** What the page of labels and waters lists. */
+const LABELLED = /** @type {const} */ (["label", "source_water", "test_kit", "own_species", "own_plant"]);
+
+/**
+ * @typedef {typeof GROUPS[number]} Group
+ * @typedef {{kind: Group, title: string, also: string, path: string}} Found `also`: what is said beside the title
+ * @typedef {Found & {words: string, at: string}} Entry `words`: all that is searched
+ */
 
 /**
  * Everything that can be found in a room.
- * @param {import("../../types/views.js").Records} room
- * @param {Record<string, any>} contracts by name
+ * @param {Pick<Records, "all">} room
+ * @param {Record<string, Contract | undefined>} contracts by name
  * @param {number} now ms
- * @param {{note: (note: any) => string, task: (task: any) => string}} said how this phone says them, whatever words the
- * record holds
+ * @param {{note: (note: View<"note">) => string, task: (task: View<"task">) => string}} said how this phone says them,
+ * whatever words the record holds
  * @returns {Entry[]}
  */
 export function findable(room, contracts, now, said) {
   const tanks = room.all("tank");
-  const tank_of = (/** @type {any} */ one) => tanks.find(({ id }) => id === one.tank)?.name ?? "";
-  const entry = (
-    /** @type {string} */ kind,
-    /** @type {string} */ title,
-    /** @type {string} */ also,
-    /** @type {string} */ path,
-    more = "",
-    at = "",
-  ) => ({ kind, title, also, path, at, words: plain([title, also, more].join(" ")) });
-  const living = tanks.flatMap((tank) => {
-    const { animals } = stock_of(of_tank(room.all("stock_change"), tank.id), now);
-    const { growing } = plants_of(of_tank(room.all("planting"), tank.id));
-    return [
-      ...animals.map(({ species }) =>
-        entry("animals", name_of("species", species), tank.name, `/tank/${tank.id}/stock`, species),
-      ),
-      ...growing.map(({ species }) =>
-        entry("plants", name_of("plants", species), tank.name, `/tank/${tank.id}/plants`, species),
-      ),
-    ];
-  });
+  const name_of_tank = (/** @type {string | undefined} */ id) => tanks.find((tank) => tank.id === id)?.name ?? "";
   return [
-    ...tanks.map((tank) => entry("tank", tank.name, tank.place ?? "", `/tank/${tank.id}`, tank.note)),
-    ...living,
-    ...room
-      .all("note")
-      .map((note) =>
-        entry(
-          "note",
-          said.note(note),
-          tank_of(note),
-          note.tank ? `/tank/${note.tank}/history` : "/",
-          note.text,
-          note.at,
-        ),
-      ),
+    ...tanks.map(({ id, name, place, note }) => entry("tank", name, place, `/tank/${id}`, [note])),
+    ...tanks.flatMap((tank) => living(room, tank, now)),
+    ...room.all("note").map((note) => {
+      const path = note.tank ? `/tank/${note.tank}/history` : "/";
+      return entry("note", said.note(note), name_of_tank(note.tank), path, [note.text], note.at);
+    }),
     ...room
       .all("task")
       .map((task) =>
-        entry("task", said.task(task), tank_of(task), `/task/${task.id}`, [task.title, task.note].join(" ")),
+        entry("task", said.task(task), name_of_tank(task.tank), `/task/${task.id}`, [task.title, task.note]),
       ),
-    ...SET_DOWN.flatMap((kind) =>
-      room
-        .all(kind)
-        .map((/** @type {{id: string, name: string, note?: string}} */ one) =>
-          entry("label", one.name, "", `/room/${kind}/${one.id}`, one.note),
-        ),
+    ...LABELLED.flatMap((kind) =>
+      room.all(kind).map(({ id, name, note }) => entry("label", name, "", `/room/${kind}/${id}`, [note])),
     ),
-    ...Object.values(contracts).map((spec) => entry("calculation", spec.title, spec.purpose, `/bench/${spec.name}`)),
+    ...Object.values(contracts).flatMap((spec) =>
+      spec ? [entry("calculation", spec.title, spec.purpose, bench_path(spec.name))] : [],
+    ),
   ];
 }
 
-/** @type {("label" | "source_water" | "test_kit" | "own_species" | "own_plant")[]} */
-const SET_DOWN = ["label", "source_water", "test_kit", "own_species", "own_plant"];
+/**
+ * The animals and plants of one tank.
+ * @param {Pick<Records, "all">} room
+ * @param {Tank} tank
+ * @param {number} now ms
+ */
+function living(room, { id, name }, now) {
+  const { animals } = stock_of(of_tank(room.all("stock_change"), id), now);
+  const { growing } = plants_of(of_tank(room.all("planting"), id));
+  return [
+    ...animals.map(({ species }) =>
+      entry("animals", name_of("species", species), name, `/tank/${id}/stock`, [species]),
+    ),
+    ...growing.map(({ species }) => entry("plants", name_of("plants", species), name, `/tank/${id}/plants`, [species])),
+  ];
+}
 
-/** The groups in the order in which they are shown. */
-export const GROUPS = ["tank", "animals", "plants", "task", "note", "label", "calculation"];
+/**
+ * @param {Group} kind
+ * @param {string} title
+ * @param {string | undefined} also
+ * @param {string} path
+ * @param {(string | undefined)[]} [more] what is searched too
+ * @param {string} [at]
+ * @returns {Entry}
+ */
+const entry = (kind, title, also = "", path, more = [], at = "") => ({
+  kind,
+  title,
+  also,
+  path,
+  at,
+  words: plain([title, also, ...more].join(" ")),
+});
+
+/** @param {string} calculation */
+const bench_path = (calculation) => `/bench/${calculation}`;
 
 /**
  * Entries that hold every word; where a title begins with the words it comes first, then where it holds them, then the
  * newest.
  * @param {Entry[]} entries
  * @param {string} words
- * @param {Record<string, any>} contracts by name, searched the Bench's own way
- * @returns {{kind: string, found: Found[]}[]} groups that hold something
+ * @param {(words: string) => {name: string}[]} shelved the calculations that the Bench finds by these words
+ * @returns {{kind: Group, found: Found[]}[]} groups that hold something
  */
-export function find(entries, words, contracts) {
+export function find(entries, words, shelved) {
   const wanted = plain(words).split(/\s+/).filter(Boolean);
   if (wanted.length === 0) return [];
-  const shelved = new Set(shelf(contracts, words).flatMap((one) => one.entries.map((spec) => `/bench/${spec.name}`)));
+  const calculations = new Set(shelved(words).map(({ name }) => bench_path(name)));
   const hit = entries.filter((one) =>
-    one.kind === "calculation" ? shelved.has(one.path) : wanted.every((word) => one.words.includes(word)),
+    one.kind === "calculation" ? calculations.has(one.path) : wanted.every((word) => one.words.includes(word)),
   );
   const rank = (/** @type {Entry} */ one) => {
     const title = plain(one.title);

@@ -1,7 +1,7 @@
 /** Whatever was caught, in words for the keeper. */
 import { ArchiveBroken, NotSaved } from "../../data/fish_room.js";
 import { Refused, Unreachable } from "../../data/api.js";
-import { refusal } from "../../advice/sharing/refusal.js";
+import { refusal } from "../../data/refusal.js";
 import { InvalidInput } from "../../contracts.js";
 import { t } from "../../i18n/words.js";
 import { refusal_said } from "./refusal_said.js";

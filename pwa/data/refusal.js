@@ -1,5 +1,5 @@
 /** Why something asked of the server did not happen, as a code that has words, or in the server's own. Pure. */
-import { Refused, Unreachable } from "../../data/api.js";
+import { Refused, Unreachable } from "./api.js";
 
 /** @type {Record<number, string>} */
 const BY_STATUS = {

@@ -1,0 +1,56 @@
+/** The rooms of pwa/ and which of them each may import: a room knows only those below it. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { globals_of, imports_of, modules } from "./source_of.js";
+
+/** From the bottom up. A library is named by its file. */
+const MAY_IMPORT = {
+  calc: [],
+  "contracts.js": ["calc"],
+  figures: ["calc"],
+  i18n: ["calc", "figures"],
+  data: ["calc", "contracts.js", "vendor/idb.js"],
+  advice: ["calc", "contracts.js", "figures", "vendor/rrule.js"],
+  workers: ["calc", "contracts.js"],
+  bench: ["advice", "calc", "contracts.js", "figures"],
+  ui: [
+    ...["advice", "bench", "calc", "contracts.js", "data", "figures", "i18n", "workers"],
+    ...["vendor/preact.js", "vendor/qrcode.js", "vendor/uplot.js"],
+  ],
+  screens: ["advice", "bench", "calc", "contracts.js", "data", "figures", "i18n", "ui", "vendor/preact.js"],
+  "routes.js": ["screens"],
+  "app.js": ["data", "i18n", "routes.js", "ui", "vendor/preact.js", "vendor/workbox-window.js"],
+};
+/** The folder a file lies in; a file beside them, or a library, stands for itself. */
+const room_of = (path) => (path.startsWith("vendor/") ? path : path.split("/")[0]);
+
+test("a room imports only what its line of the table names", () => {
+  for (const path of modules()) {
+    const allowed = MAY_IMPORT[room_of(path)];
+    assert.ok(allowed, `${path} lies in a room that the table does not name`);
+    for (const other of imports_of(path)) {
+      // One screen never imports another; in every other room the files may import each other.
+      if (room_of(other) === room_of(path) && room_of(path) !== "screens") continue;
+      assert.ok(allowed.includes(room_of(other)), `${path} imports ${other}`);
+    }
+  }
+});
+
+test("a room that may be imported stands above the one that may import it", () => {
+  const rooms = Object.keys(MAY_IMPORT);
+  for (const [room, others] of Object.entries(MAY_IMPORT))
+    for (const other of others)
+      assert.ok(other.startsWith("vendor/") || rooms.indexOf(other) < rooms.indexOf(room), `${room} and ${other}`);
+});
+
+/** What the rooms of pure functions may use of the language itself. */
+const OF_THE_LANGUAGE = [
+  ...["Array", "BigInt", "Boolean", "Date", "Error", "Float64Array", "Infinity", "Int32Array", "Intl", "JSON", "Map"],
+  ...["Math", "NaN", "Number", "Object", "RangeError", "RegExp", "Set", "String", "Uint8Array"],
+  ...["WeakMap", "encodeURIComponent", "undefined", "TextEncoder"],
+];
+
+test("advice, bench and the calculations have no worker, storage, network or page", () => {
+  for (const path of modules().filter((one) => ["advice", "bench", "calc", "figures"].includes(room_of(one))))
+    for (const name of globals_of(path)) assert.ok(OF_THE_LANGUAGE.includes(name), `${path} uses ${name}`);
+});

@@ -1,0 +1,52 @@
+/** The phone's own code as syntax trees: its files, what each imports, which globals it uses. */
+import { readFileSync, readdirSync } from "node:fs";
+import { posix } from "node:path";
+import { parse } from "espree";
+
+const pwa = new URL("../../pwa/", import.meta.url);
+
+/** Every hand-written module of pwa/, by its path there. */
+export const modules = () =>
+  readdirSync(pwa, { recursive: true })
+    .map((path) => String(path))
+    .filter((path) => path.endsWith(".js") && !path.startsWith("vendor/") && path !== "sw.js")
+    .sort();
+
+/** The syntax tree of one file of pwa/. */
+export const tree_of = (path) =>
+  parse(readFileSync(new URL(path, pwa), "utf8"), { ecmaVersion: "latest", sourceType: "module", loc: true });
+
+/** Every node of a tree, with its parent and the name under which the parent holds it. */
+export function* nodes(node, parent = null, held = "") {
+  yield { node, parent, held };
+  for (const [name, value] of Object.entries(node))
+    for (const child of Array.isArray(value) ? value : [value])
+      if (typeof child?.type === "string") yield* nodes(child, node, name);
+}
+
+/** The files of pwa/ that one of them imports, now or later. */
+export function imports_of(path) {
+  const named = [...nodes(tree_of(path))].flatMap(({ node }) => (node.source?.value ? [node.source.value] : []));
+  return named.map((name) => posix.join(posix.dirname(path), name));
+}
+
+/** The names that a file uses and does not declare itself. */
+export function globals_of(path) {
+  const used = new Set();
+  const declared = new Set();
+  for (const { node, parent, held } of nodes(tree_of(path))) {
+    for (const pattern of [node.id, node.param, node.local, ...(node.params ?? [])].filter(Boolean))
+      for (const name of bound_by(pattern)) declared.add(name);
+    const is_name = held === "key" || held === "imported" || held === "exported";
+    const is_member = parent?.type === "MemberExpression" && held === "property";
+    if (node.type === "Identifier" && (parent.computed || !(is_name || is_member))) used.add(node.name);
+  }
+  return [...used].filter((name) => !declared.has(name));
+}
+
+/** The names that a pattern of a declaration gives. */
+function bound_by(pattern) {
+  if (pattern?.type === "Identifier") return [pattern.name];
+  const parts = pattern?.properties ?? pattern?.elements ?? [pattern?.value, pattern?.left, pattern?.argument];
+  return parts.filter((part) => typeof part?.type === "string").flatMap(bound_by);
+}
