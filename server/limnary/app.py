@@ -9,6 +9,7 @@ from limnary import errors
 from limnary.api import archive, calc, calendars, health, openapi, people, shell, sync
 from limnary.api.attempts import Attempts
 from limnary.config import Config
+from limnary.slow_lane import SlowLane
 from limnary.store import Store
 
 # The app loads only its own files; photos and QR codes are blobs that it makes itself.
@@ -50,6 +51,8 @@ def create_app(config: Config | None = None) -> Flask:
         "limnary_config": config,
         "limnary_store": store,
         "limnary_attempts": Attempts(config.join_attempts, config.join_window_s),
+        "limnary_calls": Attempts(config.calls_per_minute, 60),
+        "limnary_slow_lane": SlowLane(),
     }
     for part in (calc, openapi, sync, people, calendars, archive, health, shell):
         app.register_blueprint(part.blueprint)

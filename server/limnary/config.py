@@ -60,6 +60,9 @@ class Config:
     json_limit_bytes: int = 1_000_000
     unpacked_limit_bytes: int = 8_000_000
     photo_limit_bytes: int = 10_000_000
+    # A calculation needs no key: what it may be given, and how often a minute one address may ask.
+    calculation_limit_bytes: int = 400_000
+    calls_per_minute: int = 300
     # After `join_attempts` wrong secrets from one address within `join_window_s` seconds the answer is 429.
     join_attempts: int = 10
     join_window_s: int = 600

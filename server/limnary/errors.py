@@ -10,21 +10,24 @@ LimnaryError                    500 internal
 │   └── LastOwner               409 last-owner
 ├── MembershipEnded             410 membership-ended
 ├── InviteSpent                 410 invite-spent
+├── TooSlow                     408 too-slow
 ├── TooLarge                    413 too-large
 ├── WrongMedia                  415 media-type
 ├── Invalid                     422 invalid (`errors`)
 ├── SchemaUnknown               426 schema (`oldest`, `newest`)
 ├── TooManyAttempts             429 too-many-attempts
+├── Busy                        503 busy
 └── StorageFull                 507 storage-full
 
 `type` is `/problems/NAME` and never changes; the words may.
 """
 
+import errno
 import logging
 import sqlite3
 
 from flask import Flask, Response, json
-from werkzeug.exceptions import HTTPException
+from werkzeug.exceptions import ClientDisconnected, HTTPException
 
 from limnary.contracts import InvalidInput, UnknownCalculation
 
@@ -86,6 +89,10 @@ class InviteSpent(LimnaryError):
     status, name, title = 410, "invite-spent", "This invitation was used, withdrawn or is too old: ask for a new one"
 
 
+class TooSlow(LimnaryError):
+    status, name, title = 408, "too-slow", "The request did not arrive in time: send it again"
+
+
 class TooLarge(LimnaryError):
     status, name, title = 413, "too-large", "The request is too large"
 
@@ -107,6 +114,10 @@ class SchemaUnknown(LimnaryError):
 
 class TooManyAttempts(LimnaryError):
     status, name, title = 429, "too-many-attempts", "Too many attempts: wait a little"
+
+
+class Busy(LimnaryError):
+    status, name, title = 503, "busy", "The server is busy: try again in a few seconds"
 
 
 class StorageFull(LimnaryError):
@@ -149,8 +160,10 @@ def _answer(error: Exception) -> Response:
         return _answer(Invalid(error.errors))
     if isinstance(error, UnknownCalculation):
         return _answer(NotFound(f"There is no calculation named {error.args[0]!r}; GET /api/v1/calc lists them"))
-    if isinstance(error, sqlite3.OperationalError) and _is_full(error):
+    if isinstance(error, sqlite3.OperationalError | OSError) and _is_full(error):
         return _answer(StorageFull())
+    if isinstance(error, ClientDisconnected):
+        return _answer(TooSlow())
     if isinstance(error, HTTPException):
         return _http(error)
     log.exception("an error nobody foresaw")
@@ -165,5 +178,8 @@ def _http(error: HTTPException) -> Response:
     return problem(error.code or 500, name, title, "", headers)
 
 
-def _is_full(error: sqlite3.OperationalError) -> bool:
-    return error.sqlite_errorcode & 0xFF in (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR)
+def _is_full(error: sqlite3.OperationalError | OSError) -> bool:
+    if isinstance(error, OSError):
+        return error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EFBIG)
+    # Some errors that sqlite3 raises itself, such as text that is not UTF-8, have no code.
+    return getattr(error, "sqlite_errorcode", 0) & 0xFF in (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR)

@@ -1,4 +1,4 @@
-"""Runs gunicorn with one worker of eight threads, and keeps a second server off the same data folder."""
+"""Runs gunicorn with one worker of many threads, and keeps a second server off the same data folder."""
 
 import fcntl
 import os
@@ -11,7 +11,8 @@ from pathlib import Path
 
 from limnary.config import Config
 
-THREADS = 8
+# A thread costs little while it waits: there are more than a few dozen stalled callers hold.
+THREADS = 40
 
 
 class CannotStart(Exception):
@@ -65,8 +66,9 @@ def run(
 
         def load(self):
             from limnary.app import create_app
+            from limnary.deadlines import in_pieces
 
-            return create_app(config)
+            return in_pieces(create_app(config))
 
     sys.argv = sys.argv[:1]  # gunicorn would take our arguments for its own
     os.environ.pop("GUNICORN_CMD_ARGS", None)
@@ -77,7 +79,7 @@ def _settings(address: Address, certificate: tuple[Path, Path] | None, access_lo
     host = f"[{address.host}]" if ":" in address.host else address.host
     settings = {
         "bind": f"{host}:{address.port}",
-        "worker_class": "gthread",
+        "worker_class": "limnary.deadlines.DeadlineWorker",
         "workers": 1,
         "threads": THREADS,
         "timeout": 60,

@@ -1,11 +1,13 @@
 """The calculations, open to everyone: no key, nothing stored."""
 
-from flask import Blueprint
+from flask import Blueprint, current_app, request
 
-from limnary.api.reading import body_json
+from limnary.api.reading import body_json, config, store
 from limnary.contracts import contract, contracts, run
 
 blueprint = Blueprint("calc", __name__, url_prefix="/api/v1/calc")
+# These follow a whole history with a cloud of draws, and may take seconds.
+SLOW = frozenset({"outlook", "change_plan", "stock_headroom"})
 
 
 @blueprint.get("")
@@ -30,4 +32,11 @@ def one(name: str):
 def calculate(name: str):
     """Check the input, calculate, answer."""
     contract(name)
-    return run(name, body_json())
+    current_app.extensions["limnary_calls"].take(request.remote_addr or "", store().clock())
+    if name not in SLOW:
+        return run(name, body_json(config().calculation_limit_bytes))
+    lane = current_app.extensions["limnary_slow_lane"].enter()
+    try:
+        return lane.answer(name, body_json(config().calculation_limit_bytes))
+    finally:
+        lane.leave()

@@ -68,9 +68,17 @@ def _unpack(raw: bytes, limit: int) -> bytes:
     return out
 
 
-def body_json() -> object:
-    """The body as JSON. NaN and infinity pass here, so that the check of the field can name them."""
-    raw = body_bytes(config().json_limit_bytes)
+def body_json(limit: int | None = None) -> object:
+    """The body as JSON, of at most `limit` bytes (packed or not) if there is one.
+
+    NaN and infinity pass here, so that the check of the field can name them. The type must be said: a page of another
+    origin cannot send `application/json` without the browser asking this server first.
+    """
+    if request.mimetype != "application/json":
+        raise WrongMedia("Send JSON, with `Content-Type: application/json`")
+    raw = body_bytes(limit or config().json_limit_bytes)
+    if limit and len(raw) > limit:
+        raise TooLarge(f"At most {limit} bytes are taken here once unpacked")
     try:
         value = json.loads(raw.decode("utf-8"))
         json.dumps(value, ensure_ascii=False).encode("utf-8")  # refuses a lone surrogate, which is not text
