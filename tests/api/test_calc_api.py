@@ -61,7 +61,7 @@ def test_unknown_field_is_refused(client):
 
 def test_gzip_both_ways(client):
     packed = gzip.compress(json.dumps(GOOD).encode())
-    headers = {"Content-Encoding": "gzip", "Accept-Encoding": "gzip"}
+    headers = {"Content-Encoding": "gzip", "Content-Type": "application/json", "Accept-Encoding": "gzip"}
     answer = client.post("/api/v1/calc/free_ammonia", data=packed, headers=headers)
     assert answer.status_code == 200
     listing = client.get("/api/v1/openapi.json", headers={"Accept-Encoding": "gzip"})

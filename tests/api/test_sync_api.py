@@ -214,10 +214,13 @@ def test_paging_never_passes_an_unseen_row(fish_room):
     assert {row["id"] for row in seen if "note" in row["fields"]} == {tank["id"] for tank in tanks[:3]}
 
 
+PACKED = {"Content-Encoding": "gzip", "Content-Type": "application/json"}
+
+
 def test_packed_push(fish_room):
     phone = fish_room.owner
     body = gzip.compress(json.dumps({"epoch": fish_room.epoch, "ops": [phone.tank() for _ in range(500)]}).encode())
-    answer = phone.call("POST", "/rooms/{room}/push", data=body, headers={"Content-Encoding": "gzip"})
+    answer = phone.call("POST", "/rooms/{room}/push", data=body, headers=PACKED)
     assert answer.status_code == 200
     assert {r["status"] for r in answer.json["results"]} == {"ok"}
     too_many = {"epoch": fish_room.epoch, "ops": [phone.tank() for _ in range(501)]}
