@@ -307,7 +307,7 @@ def test_a_kit_leaves_no_gap_between_its_steps(steps, data):
 
 
 @pytest.mark.parametrize("now_h", [0.44228388888888887, 0.24461527777777778, 24.001])
-def test_the_look_ahead_ends_where_steps_add_up_a_hair_short_of_it(monkeypatch, now_h):
+def test_the_look_ahead_ends_where_steps_add_up_slightly_short_of_it(monkeypatch, now_h):
     """In doubles 0.442... + 240 steps of 12 h is less than 0.442... + 2880 h: the loop must end there all the same."""
     steps = itertools.count(1)
 
@@ -328,7 +328,7 @@ def test_records_any_moment_apart_are_followed(name, gap_h):
     assert run(name, {"tank": TANK, "now_h": 48, "feedings": meals})["notes"]
 
 
-def test_a_plan_acts_once_where_the_steps_end_a_hair_before_it():
+def test_a_plan_acts_once_where_the_steps_end_slightly_before_it():
     def ammonia(at_h):
         told = run("outlook", {"tank": TANK, "now_h": 21.000000000000004, "doses": [{"at_h": at_h, "tan_mg_n_l": 8.0}]})
         return told["series"][-1]["total_ammonia_mg_n_l"]

@@ -4,7 +4,7 @@ import gzip
 import json
 import random
 
-from limnary.stamps import AHEAD_MS, parts, stamp_of
+from limnary.protocol.stamps import AHEAD_MS, parts, stamp_of
 
 
 def test_a_reading_reaches_the_other_phone_once(fish_room):

@@ -4,7 +4,7 @@ import sqlite3
 import threading
 
 import pytest
-from limnary.records import kinds
+from limnary.protocol.records import kinds
 from limnary.store import files as files_module
 from limnary.store.files import WRITERS_KEPT, Files, connect, migrate
 from sqlite_utils import Migrations
@@ -132,11 +132,11 @@ def test_ops_of_an_older_schema_are_taken(fish_room, monkeypatch):
     """A kind has gained an optional field since: ops that an old phone has not sent yet are still accepted."""
     tank = kinds()["tank"]
     newer = {**tank, "schema": 2, "fields": [*tank["fields"], {**tank["fields"][1], "name": "shelf"}]}
-    monkeypatch.setattr("limnary.records.kinds", lambda: {**kinds(), "tank": newer})
+    monkeypatch.setattr("limnary.protocol.records.kinds", lambda: {**kinds(), "tank": newer})
     phone = fish_room.owner
     assert phone.results(phone.tank())[0]["status"] == "ok"
     ahead = phone.push({**phone.tank(), "schema": 3})
     assert (ahead.status_code, ahead.json["newest"]) == (426, 2)
-    monkeypatch.setattr("limnary.records.kinds", lambda: {"tank": {**newer, "oldest_schema": 2}})
+    monkeypatch.setattr("limnary.protocol.records.kinds", lambda: {"tank": {**newer, "oldest_schema": 2}})
     behind = phone.push(phone.tank())
     assert (behind.status_code, behind.json["oldest"]) == (426, 2)

@@ -3,7 +3,7 @@
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from limnary.stamps import AHEAD_MS, Clamp, is_stamp, parts, stamp_of
+from limnary.protocol.stamps import AHEAD_MS, Clamp, is_stamp, parts, stamp_of
 
 NOW = 1_780_000_000_000
 

@@ -9,7 +9,7 @@ from flask import Blueprint
 from limnary.api import forms
 from limnary.api.json_schema import object_schema, value_schema
 from limnary.contracts import contracts
-from limnary.records import kinds
+from limnary.protocol.records import kinds
 
 blueprint = Blueprint("openapi", __name__)
 

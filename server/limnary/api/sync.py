@@ -9,7 +9,7 @@ from limnary.api.reading import body_bytes, body_fields, config, device, store
 from limnary.contracts import InvalidInput
 from limnary.errors import NotFound
 from limnary.ids import utc
-from limnary.records import is_id
+from limnary.protocol.records import is_id
 from limnary.store.change_log import MOST_ROWS
 
 blueprint = Blueprint("sync", __name__, url_prefix="/api/v1/rooms/<room>")

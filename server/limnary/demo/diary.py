@@ -28,8 +28,8 @@ from limnary.demo.scenario import (
 )
 from limnary.demo.water import Water
 from limnary.ids import utc
+from limnary.protocol.stamps import stamp_of
 from limnary.recurrence import local_of, ms_of_local, occurrences, zone_of
-from limnary.stamps import stamp_of
 
 HOUR_MS = 3_600_000
 DAY_MS = 24 * HOUR_MS

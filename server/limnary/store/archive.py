@@ -8,10 +8,10 @@ import zipfile
 from collections.abc import Iterator
 from typing import IO, BinaryIO
 
-from limnary.corrections import is_gone, superseded
 from limnary.errors import LimnaryError
 from limnary.ids import utc
-from limnary.records import Refused, check_row, is_id
+from limnary.protocol.corrections import is_gone, superseded
+from limnary.protocol.records import Refused, check_row, is_id
 from limnary.store import photos
 from limnary.store.change_log import Author, Log, push
 from limnary.store.folding import as_row

@@ -22,9 +22,9 @@ from dataclasses import dataclass
 
 from limnary.errors import EpochChanged
 from limnary.ids import new_epoch, utc
-from limnary.moved import learn, places
-from limnary.records import Refused, check_envelope, check_fields
-from limnary.stamps import Clamp
+from limnary.protocol.moved import learn, places
+from limnary.protocol.records import Refused, check_envelope, check_fields
+from limnary.protocol.stamps import Clamp
 from limnary.store.folding import as_parts, as_row, blank, fold, parts_of, placed, stamps_of, write_row
 
 MOST_ROWS = 1000

@@ -4,8 +4,8 @@ import json
 import sqlite3
 
 from limnary.ids import uuid7
-from limnary.moved import places
-from limnary.records import Refused, check_row, kinds
+from limnary.protocol.moved import places
+from limnary.protocol.records import Refused, check_row, kinds
 from limnary.store.change_log import Author, Log
 from limnary.store.folding import blank, fold
 

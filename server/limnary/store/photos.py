@@ -5,7 +5,7 @@ import sqlite3
 
 from limnary.errors import BadRequest, NotAllowed, NotFound, WrongMedia
 from limnary.ids import utc
-from limnary.records import kinds
+from limnary.protocol.records import kinds
 
 ENDINGS = {"image/jpeg": "jpg", "image/png": "png", "image/webp": "webp"}
 

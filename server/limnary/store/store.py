@@ -8,7 +8,7 @@ from typing import IO, BinaryIO
 
 from limnary.errors import NotFound, SchemaUnknown
 from limnary.ids import new_room_id, utc
-from limnary.records import unknown_schema, versions
+from limnary.protocol.records import unknown_schema, versions
 from limnary.store import archive, backup, calendar_keys, change_log, invites, merging, people, photos, ways_in
 from limnary.store.files import Files
 

@@ -6,7 +6,7 @@ with the row and with each edit. If one write was clamped twice, the earlier pla
 its author had seen, and earlier than any edit by someone who saw the write at either place.
 """
 
-from limnary.stamps import is_stamp, parts
+from limnary.protocol.stamps import is_stamp, parts
 
 
 def are_moved(value: object) -> bool:

@@ -8,9 +8,9 @@ from functools import cache
 from marshmallow import Schema
 
 from limnary.contracts import InvalidInput, allowed, load, schema_of
-from limnary.moved import are_moved
+from limnary.protocol.moved import are_moved
+from limnary.protocol.stamps import is_stamp
 from limnary.schema_files import messages, read_folder
-from limnary.stamps import is_stamp
 
 ID = re.compile(r"[A-Za-z0-9_-]{8,64}", re.ASCII)
 TYPES = ("put", "del", "restore")
