@@ -18,7 +18,18 @@ def test_vector(name, case):
             run(name, case["input"])
         assert no.value.errors == case["errors"]
     else:
-        agrees(run(name, case["input"]), case["expected"], case["tolerance"], case["id"])
+        got = run(name, case["input"])
+        agrees(got, case["expected"], case["tolerance"], case["id"])
+        assert not [path for path in case.get("absent", []) if holds(got, path)]
+
+
+def holds(got, path):
+    """Whether the answer has a value at a path such as plan.0.drops_s."""
+    for step in path.split("."):
+        if isinstance(got, dict) and step not in got:
+            return False
+        got = got[int(step)] if isinstance(got, list) else got[step]
+    return True
 
 
 def agrees(got, expected, tolerance, path):

@@ -17,9 +17,23 @@ for (const [name, spec] of Object.entries(contracts())) {
           () => run(name, vector.input),
           (/** @type {any} */ no) => no instanceof InvalidInput && (assert.deepEqual(no.errors, vector.errors), true),
         );
-      } else agrees(run(name, vector.input), vector.expected, vector.tolerance, vector.id);
+      } else {
+        const got = run(name, vector.input);
+        agrees(got, vector.expected, vector.tolerance, vector.id);
+        assert.deepEqual(
+          (vector.absent ?? []).filter((path) => holds(got, path)),
+          [],
+        );
+      }
     });
   }
+}
+
+/** Whether the answer has a value at a path such as plan.0.drops_s. */
+function holds(got, path) {
+  const steps = path.split(".");
+  const last = steps.pop();
+  return last in steps.reduce((part, step) => part[step], got);
 }
 
 /** Expected is a subset of got; numbers within the tolerance, all else equal. */

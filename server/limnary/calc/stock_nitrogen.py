@@ -2,7 +2,7 @@
 
 from limnary.calc.tables import constants, table
 
-LOW, USUAL, HIGH = 0, 1, 2
+USUAL = 1
 # Uncertain figures; each is varied alone.
 NITROGEN_DOUBTS = ("capacity", "dry", "growth", "floating", "excretion")
 
