@@ -1,4 +1,4 @@
-/** Puts the parts together: the shared files, the fish room, sharing, the pages by path, the service worker. */
+/** Wires the parts: the shared files, the fish room, sharing, the pages by path, the service worker. */
 import { html, render, signal } from "./vendor/preact.js";
 import { Workbox } from "./vendor/workbox-window.js";
 import { open_room, use_room } from "./data/fish_room.js";
@@ -17,13 +17,14 @@ import { ignore_ghosts, tap } from "./ui/state/tap.js";
 import { keep_timers } from "./ui/state/timers.js";
 import { Trouble } from "./ui/trouble.js";
 
-/** What the app itself has to say, above every page: `text`, and what a tap on `action` does. */
+/** What the app itself says, above every page: `text`, and what a tap on `action` does. */
 const notice = signal(/** @type {{text: string, action: string, work: () => void} | null} */ (null));
 
-/** Screens that are here, by what fetches them. @type {Map<() => Promise<any>, any>} */
+/** @typedef {import("./routes.js").Screen} Screen */
+/** Screens that are fetched already, by the function that fetches them. @type {Map<() => Promise<Screen>, Screen>} */
 const screens = new Map();
-/** The page on the screen: it stays until the next one's module is here. */
-const page = signal(/** @type {{path: string, screen: any, props: any} | null} */ (null));
+/** The page on the screen: it stays until the module of the next page is fetched. */
+const page = signal(/** @type {{path: string, screen: Screen, props: Record<string, unknown>} | null} */ (null));
 
 /** Turn to the page of the address. */
 async function turn() {
@@ -35,14 +36,14 @@ async function turn() {
   if (!hit) return show_page(url, Missing, { up: "/" });
   const [fetch_screen, props_of] = hit.found;
   const screen = screens.get(fetch_screen) ?? (await fetch_screen().catch(console.error));
-  // A keeper who went on meanwhile is not called back.
+  // The keeper may have turned to another page meanwhile.
   if (url.href !== new URL(address.value, location.origin).href) return;
   if (!screen) return show_page(url, Broken, { path: url.pathname, why: "notice.page_missing" });
   screens.set(fetch_screen, screen);
   show_page(url, screen, props_of?.(hit.parts, url, { enter }) ?? {});
 }
 
-/** @param {URL} url @param {any} screen @param {any} props */
+/** @param {URL} url @param {Screen} screen @param {Record<string, unknown>} props */
 function show_page(url, screen, props) {
   const first = page.peek() === null;
   page.value = { path: url.pathname, screen, props };
@@ -50,8 +51,8 @@ function show_page(url, screen, props) {
 }
 
 /**
- * Without a worker that stores them, the other screens are fetched once the first is shown: the signal may be gone
- * later.
+ * Where no service worker stores them, the other screens are fetched once the first is shown: later there may be no
+ * signal.
  */
 const fetch_the_rest = () =>
   "serviceWorker" in navigator ||
@@ -73,12 +74,12 @@ function App() {
     <//>`;
 }
 
-/** Everything is drawn afresh in another language; what is half typed is kept by its drafts. */
+/** In another language everything is drawn anew; what is half typed stays in the drafts. */
 const Spoken = () => html`<${App} key=${spoken.value} />`;
 
 let stop_sharing = () => {};
 
-/** Open a room, the one used last if none is named, and keep it and the others shared. @param {string} [id] */
+/** Open a room, without an id the one used last; share it and the other rooms from now on. @param {string} [id] */
 async function enter(id) {
   if (id) await use_room(id);
   stop_sharing();
@@ -109,7 +110,7 @@ async function main() {
   render(html`<${Spoken} />`, /** @type {HTMLElement} */ (document.getElementById("app")));
 }
 
-/** Store the shell; a new version waits, is offered, and takes over only after a tap. */
+/** Store the shell. A new version waits until the keeper accepts it by a tap. */
 function keep_shell() {
   if (!("serviceWorker" in navigator)) return;
   const worker = new Workbox("/sw.js");
@@ -124,11 +125,11 @@ function keep_shell() {
   void worker.register();
 }
 
-/** Plain words when not even the shell can start. @param {unknown} failed */
-function cannot_start(failed) {
-  console.error(failed);
+/** Plain words where the app cannot start at all. @param {unknown} error */
+function cannot_start(error) {
+  console.error(error);
   const page = /** @type {HTMLElement} */ (document.getElementById("app"));
-  page.textContent = `${t("notice.cannot_start")} ${failed instanceof Error ? failed.message : ""}`;
+  page.textContent = `${t("notice.cannot_start")} ${error instanceof Error ? error.message : ""}`;
 }
 
 main().catch(cannot_start).finally(keep_shell);

@@ -1,15 +1,18 @@
 /**
- * The pages by path. A screen is fetched when it is first shown, so that the app opens with no more than its first page
- * needs.
+ * The pages by path. The app fetches a screen when it first shows it, so that it opens with no more code than the first
+ * page needs.
  */
 
 /** @typedef {{enter: (id?: string) => Promise<void>}} App what a screen may ask of the app itself */
-/** @typedef {(parts: Record<string, string>, url: URL, app: App) => Record<string, any>} Props */
+/**
+ * @typedef {(props: any) => unknown} Screen a component; `any`, because each takes props of its own
+ * @typedef {(parts: Record<string, string>, url: URL, app: App) => Record<string, unknown>} Props
+ */
 
 /** @type {Props} */
 const of_id = ({ id }) => ({ key: id, id });
 
-/** @type {[string, () => Promise<any>, Props?][]} */
+/** Path, screen and, where it has any, the screen's props. @type {[string, () => Promise<Screen>, Props?][]} */
 export const ROUTES = [
   ["/", () => import("./screens/round.js").then((module) => module.Round)],
   ["/index.html", () => import("./screens/round.js").then((module) => module.Round)],

@@ -1,4 +1,4 @@
-/* The service worker: stores the whole shell at install, answers pages from it, leaves the API alone. */
+/** The service worker: stores the whole shell at install, answers pages from it, leaves the API alone. */
 importScripts(
   "/vendor/workbox-core.js",
   "/vendor/workbox-routing.js",
@@ -9,16 +9,16 @@ importScripts(
 workbox.core.setCacheNameDetails({ prefix: "limnary" });
 workbox.core.clientsClaim();
 
-// A new version waits until the keeper says so: the page sends this after a tap.
+// A new version waits until the keeper accepts it: the page then sends this message.
 self.addEventListener("message", (event) => {
   if (event.data?.type === "SKIP_WAITING") self.skipWaiting();
 });
 
-// Every file of the shell with its hash, filled in when the server serves this file.
+// The files of the shell with their hashes: the server fills in the list when it serves this file.
 workbox.precaching.precacheAndRoute(self.__WB_MANIFEST);
 workbox.precaching.cleanupOutdatedCaches();
 
-// Any page of the app is index.html; the API is never answered from here, so never from a cache.
+// Every page of the app is index.html. The API is never answered from a cache.
 workbox.routing.registerRoute(
   new workbox.routing.NavigationRoute(workbox.precaching.createHandlerBoundToURL("/index.html"), {
     denylist: [/^\/api\//, /^\/healthz$/],

@@ -19,7 +19,7 @@ import { tap } from "../ui/state/tap.js";
 import { rule_reader, tasks_here } from "../ui/tasks_due.js";
 import { task_said } from "../ui/words/tile_words.js";
 
-/** Where a task comes more often than this its rule is said instead of its days. */
+/** A task that is due on more days than this shows its rule instead of the days. */
 const DAYS_SAID = 3;
 const STATES = /** @type {const} */ (["steady", "watch", "change today", "act now"]);
 const CAUTIONS = ["food", "power", "water", "hands", "vet"];
@@ -51,9 +51,10 @@ export function Away() {
     <//>`;
 }
 
-/** @param {{sheet: any}} props */
+/** @param {{sheet: import("../types/views.js").View<"away_sheet">}} props */
 function Sheet({ sheet }) {
   const expand = rule_reader();
+  const { calls = [] } = sheet;
   const span = { from: Date.parse(sheet.from_at), to: Date.parse(sheet.to_at), feed_every_days: sheet.feed_every_days };
   const dones = all("task_done");
   const tanks = walk(live_room).filter((tank) => sheet.tanks.includes(tank.id));
@@ -63,12 +64,12 @@ function Sheet({ sheet }) {
     <div class="away">
       <p class="sentence">${t("away.span", { from: day_said(span.from), to: day_said(span.to) })}</p>
       ${
-        (sheet.calls ?? []).length > 0 &&
+        calls.length > 0 &&
         html`
         <section><h2>${t("away.calls")}</h2>
-          <ul class="calls">${sheet.calls.map(
-            (/** @type {any} */ one) => html`<li key=${one.phone}><span>${one.who}
-            </span> <a class="quiet" href=${`tel:${one.phone.replace(/[^+\d]/g, "")}`}>${one.phone}</a></li>`,
+          <ul class="calls">${calls.map(
+            ({ who, phone }) => html`<li key=${phone}><span>${who}
+            </span> <a class="quiet" href=${`tel:${phone.replace(/[^+\d]/g, "")}`}>${phone}</a></li>`,
           )}</ul>
             </section>`
       }
@@ -92,7 +93,7 @@ function Sheet({ sheet }) {
           ${t(`state.${state}`)}</b> ${t(`away.do.${state}`)}</li>`,
           )}</ul></section>
       <section><h2>${t("away.mind")}</h2><ul class="why">
-        ${CAUTIONS.map((one) => html`<li key=${one}>${t(`away.mind.${one}`)}</li>`)}</ul></section>
+        ${CAUTIONS.map((caution) => html`<li key=${caution}>${t(`away.mind.${caution}`)}</li>`)}</ul></section>
     </div>`;
 }
 
@@ -124,7 +125,7 @@ function OneTank({ said: { tank, feed, test, change, limits, tasks } }) {
       </dl></article>`;
 }
 
-/** @param {{tasks: {task: any, days: number[]}[]}} props */
+/** @param {{tasks: ReturnType<typeof away_tank>["tasks"]}} props */
 const TaskLines = ({ tasks }) => html`
   <ul>${tasks.map(
     ({ task, days }) => html`<li key=${task.id}><b>${task_said(task)}</b> <span>

@@ -1,9 +1,10 @@
-/** Bench: every calculation, by the moment it is needed, found by a word. */
+/** Bench: every calculation, grouped by the moment at which it is needed, found by words. */
 import { html, useState } from "../vendor/preact.js";
 import { shelf } from "../bench/search.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { draft } from "../ui/state/draft.js";
+import { with_text } from "../ui/state/field_text.js";
 import { Page } from "../ui/page.js";
 
 /** Names of the calculations opened last, newest first. @type {import("../vendor/preact.js").Signal<string[]>} */
@@ -18,7 +19,7 @@ export const Bench = () => {
       <div class="field search">
         <label for="bench-search">${t("bench.search")}</label>
         <input id="bench-search" type="search" autocomplete="off" enterkeyhint="search" value=${words}
-          onInput=${(/** @type {any} */ e) => set_words(e.target.value)} />
+          onInput=${with_text(set_words)} />
       </div>
       <p class="unseen" role="status">
         ${words && t("bench.found", { count: shelves.reduce((sum, { entries }) => sum + entries.length, 0) })}</p>
@@ -31,7 +32,7 @@ export const Bench = () => {
     </${Page}>`;
 };
 
-/** @param {{title: string, entries: any[]}} props */
+/** @param {{title: string, entries: import("../types/contract.js").Contract[]}} props */
 const Shelf = ({ title, entries }) => html`
   <section class="section">
     <h2>${title}</h2>

@@ -1,4 +1,4 @@
-/** The tasks in the keeper's own calendar: as a file made here without signal, or by a link to subscribe to. */
+/** The tasks in the keeper's own calendar: as a file made on this phone, or by a link to subscribe to. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { calendar_file } from "../advice/tasks/calendar.js";
 import { walk } from "../advice/facts.js";
@@ -50,7 +50,11 @@ function Subscribe() {
   const copied = useSignal(false);
   const { problem, busy, ask } = use_ask();
   useEffect(() => void ask(async () => void (since.value = await calendar_since(room.value))), []);
-  const make = () => ask(async () => void ((made.value = await make_calendar(room.value)), (copied.value = false)));
+  const make = () =>
+    ask(async () => {
+      made.value = await make_calendar(room.value);
+      copied.value = false;
+    });
   const close = () =>
     ask(async () => {
       await close_calendar(room.value);

@@ -1,8 +1,7 @@
-/** Keep a copy: the whole room as an open archive, its readings as a table; and a copy taken in. */
-import { html, useSignal } from "../vendor/preact.js";
-import { ArchiveBroken, NotSaved } from "../data/fish_room.js";
+/** Copies: the whole room as an open archive, its readings as a table; and a copy read back in. */
+import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
-import { Problem } from "../ui/state/ask.js";
+import { Problem, use_ask } from "../ui/state/ask.js";
 import { keep_file } from "../ui/keep_file.js";
 import { room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
@@ -10,31 +9,17 @@ import { say } from "../ui/state/record.js";
 import { tap } from "../ui/state/tap.js";
 
 export function Copy() {
-  const problem = useSignal("");
-  const busy = useSignal(false);
+  const { problem, busy, ask } = use_ask();
   const here = room.value;
-  const doing = async (/** @type {() => Promise<string>} */ work) => {
-    if (busy.value) return;
-    problem.value = "";
-    busy.value = true;
-    try {
-      say(await work());
-    } catch (failed) {
-      if (failed instanceof NotSaved) problem.value = t(`not_saved.${failed.reason}`);
-      else if (failed instanceof ArchiveBroken) problem.value = t("archive.broken", { lines: failed.lines.join("; ") });
-      else throw failed;
-    } finally {
-      busy.value = false;
-    }
-  };
+  const doing = (/** @type {() => Promise<string>} */ work) => ask(async () => say(await work()));
   const whole = async () => t("archive.kept", { file: keep_file(await here.export(), "limnary-room", "zip") });
   const readings = async () =>
     t("archive.kept", {
       file: keep_file(new Blob([here.readings()], { type: "text/csv" }), "limnary-readings", "csv"),
     });
-  const take_in = (/** @type {any} */ event) => {
-    const [file] = event.target.files;
-    event.target.value = "";
+  const take_in = (/** @type {Event & {currentTarget: HTMLInputElement}} */ { currentTarget: input }) => {
+    const file = input.files?.[0];
+    input.value = "";
     if (!file) return;
     void doing(async () => {
       const { records, ops, photos } = await here.import(file);

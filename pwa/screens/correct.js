@@ -11,6 +11,7 @@ import { Wrong } from "../ui/contract/form.js";
 import { Keypad } from "../ui/keypad.js";
 import { WrongTank } from "../ui/life_entry.js";
 import { get, get_of_kind, now, room } from "../ui/state/live.js";
+import { with_text } from "../ui/state/field_text.js";
 import { shown_in } from "../ui/state/measures.js";
 import { Missing } from "../ui/missing.js";
 import { Moment, no_moment } from "../ui/moment.js";
@@ -167,10 +168,8 @@ function Corrects({ kind, record, form }) {
  */
 function Value({ kind, record, said, keyed_in, spec, on_say }) {
   if (kind in WORDS) {
-    const type = (/** @type {Event & {currentTarget: HTMLTextAreaElement}} */ { currentTarget }) =>
-      on_say(currentTarget.value);
     return html`<div class="field"><textarea aria-label=${spec.label} rows="5" maxlength=${spec.max_length}
-      value=${said} onInput=${type}></textarea></div>`;
+      value=${said} onInput=${with_text(on_say)}></textarea></div>`;
   }
   /** @type {number[]} */
   const steps = kind === "reading" ? (record.steps ?? []) : [];

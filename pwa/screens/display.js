@@ -7,7 +7,7 @@ import { wanted_language } from "../ui/state/language.js";
 import { measures } from "../ui/state/measures.js";
 import { Page } from "../ui/page.js";
 
-/** What the sample shows: any figures with a decimal. */
+/** What the sample shows: figures with a decimal. */
 const SAMPLE = { litres: 22.5, temperature_c: 24.5 };
 
 export function Display() {
@@ -18,8 +18,8 @@ export function Display() {
   const units = systems().map(({ key }) => ({ value: key, label: t(`display.${key}`) }));
   return html`
     <${Page} title=${t("display.title")} place="room" up="/room">
-      <${Choice} name="language" label=${t("display.language")} choices=${languages} kept=${wanted_language} />
-      <${Choice} name="units" label=${t("display.units")} choices=${units} kept=${measures} />
+      <${Choice} name="language" label=${t("display.language")} choices=${languages} wanted=${wanted_language} />
+      <${Choice} name="units" label=${t("display.units")} choices=${units} wanted=${measures} />
       <section class="section">
         <h2>${t("display.sample")}</h2>
         <p class="sentence">
@@ -34,17 +34,17 @@ export function Display() {
 }
 
 /**
- * @param {{name: string, label: string, choices: {value: string, label: string, lang?: string}[], kept:
- * import("../vendor/preact.js").Signal<string>}} props
+ * @param {{name: string, label: string, choices: {value: string, label: string, lang?: string}[],
+ * wanted: import("../vendor/preact.js").Signal<string>}} props
  */
-const Choice = ({ name, label, choices, kept }) => html`
+const Choice = ({ name, label, choices, wanted }) => html`
   <fieldset class="field">
     <legend class="label">${label}</legend>
     <div class="chips">
       ${choices.map(
-        (one) => html`
-        <label key=${one.value} lang=${one.lang}><input class="unseen" type="radio" name=${name} value=${one.value}
-          checked=${one.value === kept.value} onChange=${() => (kept.value = one.value)} />${one.label}</label>`,
+        ({ value, label, lang }) => html`
+        <label key=${value} lang=${lang}><input class="unseen" type="radio" name=${name} value=${value}
+          checked=${value === wanted.value} onChange=${() => (wanted.value = value)} />${label}</label>`,
       )}
     </div>
   </fieldset>`;

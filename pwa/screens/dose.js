@@ -54,7 +54,7 @@ export function Dose({ id }) {
   });
   const animals = animals_known(of_tank(all("stock_change"), id));
   const { way, at } = form.draft.value;
-  const label = labels.find((one) => one.id === way);
+  const label = labels.find((each) => each.id === way);
   const dose = dose_of(form.draft.value, { tank, label, salt, animals, changes });
   const { fields } = dose;
   const log = () =>
@@ -73,15 +73,7 @@ export function Dose({ id }) {
       act=${act}>
       <${Last} dose=${doses.at(-1)} />
       <${Refused} form=${form} kind="dose" />
-      <${Ways} form=${form} labels=${labels} salt=${salt} />
-      <div class="row section">
-        ${
-          room.value.may("label") &&
-          html`<a class="quiet" href=${`/room/label/new?then=/tank/${id}/dose`}><${Icon}
-          name="plus" size=${20} />${t("water.new_label")}</a>`
-        }
-        <a class="quiet" href=${`/bench/salt_dose?tank=${id}`}>${t("dosing.work_out_salt")}</a>
-      </div>
+      <${Ways} tank=${id} form=${form} labels=${labels} salt=${salt} />
       ${
         label &&
         html`<${ForLitres} form=${form} tank=${tank} label=${label} dose=${dose}
@@ -116,10 +108,10 @@ export function Dose({ id }) {
  */
 
 /**
- * What can be dosed: the room's labels, the salt worked out last, ammonia.
- * @param {{form: Form, labels: Label[], salt: Salt | null}} props
+ * What can be dosed: the room's labels, the salt worked out last, ammonia; and the ways to another label or salt.
+ * @param {{tank: string, form: Form, labels: Label[], salt: Salt | null}} props
  */
-function Ways({ form, labels, salt }) {
+function Ways({ tank, form, labels, salt }) {
   const way = (/** @type {string} */ key, /** @type {string} */ name, /** @type {unknown} */ line) => html`
     <button type="button" key=${key} aria-pressed=${form.draft.value.way === key}
       onClick=${tap(() => form.set({ way: key, litres: null }))}><b>${name}</b>
@@ -131,12 +123,21 @@ function Ways({ form, labels, salt }) {
       ${labels.map((label) => way(label.id, label.name, line_of(label)))}
       ${salt && way(SALT, salt.what, t("dosing.from_bench"))}
       ${way(AMMONIA, t("dosing.ammonia"), t("dosing.ammonia_why"))}
+    </div>
+    <div class="row section">
+      ${
+        room.value.may("label") &&
+        html`<a class="quiet" href=${`/room/label/new?then=/tank/${tank}/dose`}><${Icon}
+        name="plus" size=${20} />${t("water.new_label")}</a>`
+      }
+      <a class="quiet" href=${`/bench/salt_dose?tank=${tank}`}>${t("dosing.work_out_salt")}</a>
     </div>`;
 }
 
 /**
  * @param {Draft} draft
- * @param {{tank: Tank, label: Label | undefined, salt: Salt | null, animals: boolean, changes: readonly Change[]}} known
+ * @param {{tank: Tank, label: Label | undefined, salt: Salt | null, animals: boolean,
+ * changes: readonly Change[]}} known
  * @returns {Logged}
  */
 function dose_of(draft, { tank, label, salt, animals, changes }) {

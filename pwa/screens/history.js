@@ -1,6 +1,6 @@
 /**
- * What happened to a tank, or to all of them: by days, newest first, by whom; looked through by kind, corrected, taken
- * out and put back.
+ * What happened to a tank, or to all of them: by days, newest first, by whom; filtered by kind, corrected, removed and
+ * put back.
  */
 import { html, signal, useMemo, useSignal } from "../vendor/preact.js";
 import { LIFE_PAGE, correct_path, life_removal } from "../advice/life/life_writes.js";
@@ -16,8 +16,8 @@ import { record } from "../ui/state/record.js";
 import { tap } from "../ui/state/tap.js";
 
 const PAGE = 40;
-/** What is looked at; it stays while one goes to a photo and back. */
-const looked_at = signal(/** @type {string | null} */ (null));
+/** The group that is shown; it stays while the keeper looks at a photo and comes back. */
+const shown_group = signal(/** @type {string | null} */ (null));
 
 /** @param {{id?: string}} props without an id: of all tanks */
 export function History({ id }) {
@@ -28,9 +28,9 @@ export function History({ id }) {
   if (id && !tank) return html`<${Missing} up="/" />`;
   const here = id ? `/tank/${id}/history` : "/timeline";
   const groups = GROUPS.filter((group) => events.some((event) => event.group === group));
-  const wanted = groups.includes(looked_at.value ?? "") ? looked_at.value : null;
+  const wanted = groups.includes(shown_group.value ?? "") ? shown_group.value : null;
   const found = wanted ? events.filter(({ group }) => group === wanted) : events;
-  const look = (/** @type {string | null} */ group) => tap(() => ((looked_at.value = group), (shown.value = PAGE)));
+  const look = (/** @type {string | null} */ group) => tap(() => ((shown_group.value = group), (shown.value = PAGE)));
   return html`
     <${Page} title=${t(id ? "history.title" : "history.all_tanks")} up=${id ? `/tank/${id}` : "/tanks"}
       aside=${tank && html`<span class="soft">${tank.name}</span>`}>
@@ -65,23 +65,24 @@ export function History({ id }) {
 }
 
 /**
- * @param {{event: import("../advice/journal/timeline.js").Event, here: string, tank: any}} props `here`: this page;
- * `tank`: said where the tanks stand together
+ * @param {{event: import("../advice/journal/timeline.js").Event, here: string,
+ * tank: import("../types/views.js").Tank | null}} props `here`: this page; `tank`: named where the events of all tanks
+ * are listed
  */
 function Event({ event, here, tank }) {
   const { records } = event;
   const [first] = records;
   const who = first.meta.made_by === null ? null : room.value.name_of(first.meta.made_by);
-  const state = records.map((one) => one.meta.state);
+  const state = records.map(({ meta }) => meta.state);
   const shared = state.includes("needs you")
     ? "needs_you"
-    : state.every((one) => one === "shared")
+    : state.every((each) => each === "shared")
       ? "shared"
       : "saved";
-  const may = records.every((one) => room.value.may(one.kind));
+  const may = records.every(({ kind }) => room.value.may(kind));
   const what = event_name(event);
   const named = `${what}, ${day_named(Date.parse(event.at), now.value)} ${clock(event.at)}`;
-  const photos = records.filter((one) => one.kind === "photo");
+  const photos = records.filter(({ kind }) => kind === "photo");
   const before = earlier_lines(event);
   const of_life = event.kind in LIFE_PAGE;
   const correct =

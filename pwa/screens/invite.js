@@ -1,4 +1,4 @@
-/** Letting someone in: as what, for how long, and then the link, to be read by a camera or sent. */
+/** Inviting someone: in which role, for how long; then the link, to be read by a camera or sent. */
 import { html, useSignal } from "../vendor/preact.js";
 import { invite } from "../data/people.js";
 import { t, when } from "../i18n/words.js";
@@ -14,15 +14,17 @@ import { tap } from "../ui/state/tap.js";
 const ROLES = ["keeper", "helper", "viewer", "owner"];
 const HOURS = [1, 48, 168, 720];
 
+/** @typedef {Awaited<ReturnType<typeof invite>>} Invitation */
+
 /** @param {{query: URLSearchParams}} props `keeper` and `name`: one more phone of that member */
 export function Invite({ query }) {
   const keeper = query.get("keeper");
   const name = query.get("name") ?? "";
   const up = keeper ? `/room/person/${keeper}` : "/room/people";
-  const kept = use_draft("invite", () => ({ role: "keeper", hours: 48 }));
-  const made = useSignal(/** @type {any} */ (null));
+  const draft = use_draft("invite", () => ({ role: "keeper", hours: 48 }));
+  const made = useSignal(/** @type {Invitation | null} */ (null));
   const { problem, busy, ask } = use_ask();
-  const { role, hours } = kept.value;
+  const { role, hours } = draft.value;
   const make = () =>
     ask(async () => void (made.value = await invite(room.value, keeper ? { keeper, hours } : { role, hours })));
   const title = t(keeper ? "invite.title_phone" : "invite.title");
@@ -35,21 +37,25 @@ export function Invite({ query }) {
         keeper
           ? html`<p class="sentence">${t("invite.phone_why", { name })}</p>`
           : html`<${Tiles} label=${t("invite.role")} name="role" chosen=${role}
-            on_choose=${(/** @type {string} */ to) => (kept.value = { ...kept.value, role: to })}
-            choices=${ROLES.map((one) => [
-              one,
-              html`<b>${t(`role.${one}`)}</b><span class="soft small">
-              ${t(`role_may.${one}`)}</span>`,
+            on_choose=${(/** @type {string} */ to) => (draft.value = { ...draft.value, role: to })}
+            choices=${ROLES.map((each) => [
+              each,
+              html`<b>${t(`role.${each}`)}</b><span class="soft small">
+              ${t(`role_may.${each}`)}</span>`,
             ])} />`
       }
       <${Tiles} label=${t("invite.hours")} name="hours" chosen=${hours}
-        on_choose=${(/** @type {number} */ to) => (kept.value = { ...kept.value, hours: to })}
-        choices=${HOURS.map((one) => [one, t(`invite.hours.${one}`)])} />
+        on_choose=${(/** @type {number} */ to) => (draft.value = { ...draft.value, hours: to })}
+        choices=${HOURS.map((each) => [each, t(`invite.hours.${each}`)])} />
       <${Problem} text=${problem.value} />
     <//>`;
 }
 
-/** @param {{label: string, name: string, chosen: any, choices: [any, any][], on_choose: (to: any) => void}} props */
+/**
+ * @template {string | number} T
+ * @param {{label: string, name: string, chosen: T, choices: [T, unknown][],
+ * on_choose: (to: T) => void}} props
+ */
 const Tiles = ({ label, name, chosen, choices, on_choose }) => html`
   <fieldset class="field"><legend>${label}</legend>
     <div class="tiles two">${choices.map(
@@ -59,7 +65,7 @@ const Tiles = ({ label, name, chosen, choices, on_choose }) => html`
     )}</div>
   </fieldset>`;
 
-/** @param {{made: any, name: string, title: string, up: string}} props */
+/** @param {{made: Invitation, name: string, title: string, up: string}} props */
 function Link({ made, name, title, up }) {
   const copied = useSignal(false);
   const until = when(made.expires_at, now.value);
@@ -73,9 +79,9 @@ function Link({ made, name, title, up }) {
         title: t("invite.share_title", { room: room.value.about()?.name ?? "" }),
         url: made.link,
       });
-    } catch (no) {
-      // The keeper closed the sheet: the link is still here.
-      if (!(no instanceof DOMException)) throw no;
+    } catch (error) {
+      // The keeper closed the share sheet: the link is still here.
+      if (!(error instanceof DOMException)) throw error;
     }
   };
   const sends = typeof navigator.share === "function";

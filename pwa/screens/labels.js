@@ -1,5 +1,5 @@
 /**
- * Labels to print and stick on: a QR code that opens the tank's page, its name and its litres; of one tank or of all.
+ * Labels to print and stick on a tank: a QR code that opens the tank's page, name and litres; of one tank or of all.
  */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
@@ -12,13 +12,13 @@ import { Page } from "../ui/page.js";
 import { Qr } from "../ui/qr.js";
 import { tap } from "../ui/state/tap.js";
 
-/** @param {{id?: string}} props a tank's; all in the round without */
+/** @param {{id?: string}} props `id` of a tank; without it the labels of all tanks in the round */
 export function Labels({ id }) {
-  const one = id ? get("tank", id) : null;
-  if (id && !one) return html`<${Missing} up="/" />`;
-  const tanks = one ? [one] : walk(live_room);
+  const tank_here = id ? get("tank", id) : null;
+  if (id && !tank_here) return html`<${Missing} up="/" />`;
+  const tanks = tank_here ? [tank_here] : walk(live_room);
   return html`
-    <${Page} title=${t(one ? "labels.title_one" : "labels.title")} up=${one ? `/tank/${id}` : "/tanks"}
+    <${Page} title=${t(tank_here ? "labels.title_one" : "labels.title")} up=${tank_here ? `/tank/${id}` : "/tanks"}
       act=${
         tanks.length > 0 &&
         html`<button class="main" type="button" onClick=${tap(() => print())}>${t("away.print")}

@@ -1,4 +1,4 @@
-/** Needs you: what the server refused, each with its reason; tried again, kept as a file, or discarded with an undo. */
+/** Needs you: what the server refused, each with its reason, to try again, keep as a file, or discard with an undo. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { kind_of, records } from "../contracts.js";
 import { refusals } from "../advice/sharing/needs_you.js";
@@ -22,13 +22,13 @@ export function NeedsYou() {
     may: here.may,
     held: here.unshared(),
   });
-  const any = list.length + photos_need_you > 0;
+  const some = list.length + photos_need_you > 0;
   const keep = async () =>
     say(t("archive.kept", { file: keep_file(await here.export_needs_you(), "limnary-needs-you", "jsonl") }));
   return html`
     <${Page} title=${t("needs_you.title")} place="room" up="/room" aside=${html`<span></span>`}
       act=${
-        any &&
+        some &&
         html`
         ${
           list.length > 0 &&
@@ -38,8 +38,8 @@ export function NeedsYou() {
         <button class="main" type="button" disabled=${here.about()?.ended} onClick=${tap(() => void here.try_again())}>
           ${t("needs_you.all_again")}</button>`
       }>
-      <p class=${any ? "" : "sentence"}>${t(any ? "needs_you.why" : "needs_you.none")}</p>
-      <ul class="lines">${list.map((one) => html`<${Refused} key=${one.op} one=${one} />`)}</ul>
+      <p class=${some ? "" : "sentence"}>${t(some ? "needs_you.why" : "needs_you.none")}</p>
+      <ul class="lines">${list.map((one) => html`<${Refused} key=${one.op} refusal=${one} />`)}</ul>
       ${
         photos_need_you > 0 &&
         html`<section class="section"><h2>${t("needs_you.photos", { count: photos_need_you })}
@@ -48,19 +48,16 @@ export function NeedsYou() {
     <//>`;
 }
 
-/** The refused pictures one by one, each to be let go of alone. @param {{count: number}} props */
+/** The refused pictures, each with its own button to discard it. @param {{count: number}} props */
 function Pictures({ count }) {
   const here = room.value;
   const refused = useSignal(/** @type {{sha256: string, reason: string}[]} */ ([]));
-  useEffect(
-    () => void here.refused_photos().then((/** @type {any} */ found) => (refused.value = found)),
-    [here, count],
-  );
+  useEffect(() => void here.refused_photos().then((found) => (refused.value = found)), [here, count]);
   const discard = async (/** @type {string} */ hash) =>
     offer(t("needs_you.discarded", { what: t("kind.photo") }), await here.discard_photo(hash));
   return html`
     <ul class="lines">${refused.value.map(({ sha256, reason }, i) => {
-      const [record] = here.all("photo").filter((/** @type {any} */ one) => one.sha256 === sha256);
+      const [record] = here.all("photo").filter((photo) => photo.sha256 === sha256);
       const what = t("photo.numbered", { at: i + 1 });
       return html`
         <li class="refused" key=${sha256}>
@@ -77,32 +74,32 @@ function Pictures({ count }) {
     })}</ul>`;
 }
 
-/** @param {{one: import("../advice/sharing/needs_you.js").Refusal}} props */
-function Refused({ one }) {
+/** @param {{refusal: import("../advice/sharing/needs_you.js").Refusal}} props */
+function Refused({ refusal }) {
   const here = room.value;
-  const kind = t(`kind.${one.kind}`);
-  const what = one.name
-    ? t("needs_you.named", { kind, name: one.name })
-    : one.tank
-      ? `${kind} ${t("needs_you.in_tank", { tank: one.tank })}`
+  const kind = t(`kind.${refusal.kind}`);
+  const what = refusal.name
+    ? t("needs_you.named", { kind, name: refusal.name })
+    : refusal.tank
+      ? `${kind} ${t("needs_you.in_tank", { tank: refusal.tank })}`
       : kind;
-  const discard = async () => offer(t("needs_you.discarded", { what }), await here.discard([one.op]));
+  const discard = async () => offer(t("needs_you.discarded", { what }), await here.discard([refusal.op]));
   return html`
     <li class="refused">
-      <h2>${t(`needs_you.${one.doing}`, { what })}</h2>
-      <p class="soft small">${t("needs_you.by", { who: who_said(one.by), when: when(one.at, now.value) })}</p>
-      ${one.said.map(
+      <h2>${t(`needs_you.${refusal.doing}`, { what })}</h2>
+      <p class="soft small">${t("needs_you.by", { who: who_said(refusal.by), when: when(refusal.at, now.value) })}</p>
+      ${refusal.said.map(
         ({ label, value }) => html`<p class="said-field" key=${label}><span class="soft">${label}
         </span> ${value}</p>`,
       )}
-      <p class="wrong"><${Icon} name="needs" size=${20} /><span>${why_said(one)}</span></p>
-      ${one.wrong.map((wrong) => html`<p class="small" key=${wrong.label}>${t("needs_you.wrong", wrong)}</p>`)}
-      ${one.follows > 0 && html`<p class="soft small">${t("needs_you.follows", { count: one.follows })}</p>`}
+      <p class="wrong"><${Icon} name="needs" size=${20} /><span>${why_said(refusal)}</span></p>
+      ${refusal.wrong.map((wrong) => html`<p class="small" key=${wrong.label}>${t("needs_you.wrong", wrong)}</p>`)}
+      ${refusal.follows > 0 && html`<p class="soft small">${t("needs_you.follows", { count: refusal.follows })}</p>`}
       <div class="row">
         ${
           !here.about()?.ended &&
           html`<button class="quiet" type="button"
-          onClick=${tap(() => void here.try_again([one.op]))}>${t("needs_you.again")}<span class="unseen"> ${what}
+          onClick=${tap(() => void here.try_again([refusal.op]))}>${t("needs_you.again")}<span class="unseen"> ${what}
           </span></button>`
         }
         <button class="quiet" type="button" onClick=${tap(() => void discard())}>${t("needs_you.discard")}<span

@@ -5,6 +5,7 @@ import { t } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
 import { Failed } from "../ui/life_entry.js";
 import { get, room } from "../ui/state/live.js";
+import { with_text } from "../ui/state/field_text.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { Loose } from "../ui/picture.js";
@@ -62,7 +63,7 @@ export function Note({ id }) {
       <${Quick} id=${id} picked=${picked} on_pick=${(/** @type {string[]} */ next) => form.set({ picked: next })} />
       <div class="field section"><label for="note-text">${t("note.words")}</label>
         <textarea id="note-text" rows="3" maxlength=${LONGEST} value=${text}
-          onInput=${(/** @type {TypedIn} */ e) => form.set({ text: e.currentTarget.value })}></textarea></div>
+          onInput=${with_text((words) => form.set({ text: words }))}></textarea></div>
       <section class="section"><h2>${t("note.photos")}</h2>
         <${Photos} photos=${photos} drop=${drop} />
         <div class="row">
@@ -80,7 +81,6 @@ export function Note({ id }) {
     <//>`;
 }
 
-/** @typedef {Event & {currentTarget: HTMLInputElement | HTMLTextAreaElement}} TypedIn */
 /** @typedef {import("../data/photo_drafts.js").Taken} Photo */
 
 /**

@@ -1,5 +1,5 @@
 /**
- * One tank's outlook: charts of what was read and what is likely next, when it will be ready, how much more it could
+ * One tank's outlook: charts of past readings and likely ones, when the tank will be ready, how much more it could
  * carry.
  */
 import { html, useMemo, useSignal } from "../vendor/preact.js";
@@ -18,7 +18,7 @@ import { tap } from "../ui/state/tap.js";
 const DRAWN = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature"];
 /** How many weeks back a chart reaches. */
 const WEEKS = [2, 6];
-/** What is said above the charts; each chart says its own chance. */
+/** The reasons said above the charts; each chart says its own chance. */
 const ABOVE = ["doubt", "prior", "few", "rule_working", "rule_failed"];
 
 /** @param {{id: string}} props */
@@ -27,13 +27,13 @@ export function Outlook({ id }) {
   return tank ? html`<${Drawn} tank=${tank} />` : html`<${Missing} up="/" />`;
 }
 
-/** @param {{tank: any}} props */
+/** @param {{tank: import("../types/views.js").Tank}} props */
 function Drawn({ tank }) {
   const weeks = useSignal(WEEKS[0]);
   const as_table = useSignal(false);
   const { facts, asked, forecast, advice } = outlook_for(tank);
   const { ahead, next, headroom } = forecast.answers;
-  // What is nearest its limit comes first.
+  // The parameter most likely to pass its limit comes first.
   const chance = (/** @type {string} */ parameter) => next?.pass_chance[CHANCE_OF[parameter]] ?? -1;
   const lines = useMemo(
     () =>
@@ -61,7 +61,7 @@ function Drawn({ tank }) {
           onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
       </div>
       ${lines.map(
-        (one) => html`<${Parameter} key=${one.parameter} lines=${one} next=${next} as_table=${as_table.value}
+        (of_one) => html`<${Parameter} key=${of_one.parameter} lines=${of_one} next=${next} as_table=${as_table.value}
         now=${now.value} />`,
       )}
       ${!as_table.value && html`<${Key} doubted=${lines.some(({ dots }) => dots.some((dot) => dot.doubted))} />`}

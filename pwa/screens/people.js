@@ -1,4 +1,4 @@
-/** People and phones: who is in the room, when each was last here, and the links that are still open. */
+/** People and phones: who is in the room, when each was last seen, and the links that are still open. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { open_invites, withdraw } from "../data/people.js";
 import { ago, t, when } from "../i18n/words.js";

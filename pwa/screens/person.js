@@ -1,6 +1,6 @@
 /**
- * One person of the room: role and phones, and what may be done about them. What cannot be undone is explained beside
- * its button.
+ * One person of the room: role and phones, and what the keeper may do about them. What cannot be undone is explained
+ * beside its button.
  */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { who } from "../data/fish_room.js";
@@ -20,8 +20,9 @@ import { tap } from "../ui/state/tap.js";
 /** @param {{id: string}} props */
 export function Person({ id }) {
   const { found, again, problem, busy, ask } = use_people();
-  const one = found.value?.find((person) => person.id === id);
-  const page = (/** @type {string} */ title, /** @type {any} */ inner) =>
+  const person = found.value?.find((each) => each.id === id);
+  const here = room.value;
+  const page = (/** @type {string} */ title, /** @type {unknown} */ inner) =>
     html`<${Page} title=${title} up="/room/people" place="room" aside=${html`<span></span>`}>${inner}<${Problem}
       text=${problem.value} /><//>`;
   if (!found.value)
@@ -29,58 +30,18 @@ export function Person({ id }) {
       t("people.title"),
       html`<p class="soft">${t(problem.value ? "people.unreachable" : "people.asking")}</p>`,
     );
-  if (!one) return page(t("people.title"), html`<p class="sentence">${t("people.gone")}</p>`);
+  if (!person) return page(t("people.title"), html`<p class="sentence">${t("people.gone")}</p>`);
 
-  const here = room.value;
-  const can = powers(one, { people: found.value, me: here.me()?.id, role: here.about()?.role });
-  const name = one.name;
-  const ours = async () => (await refresh_role(here), await again());
-  const become = async (/** @type {string} */ role) => {
-    const before = one.role;
-    const turn = async (/** @type {string} */ to) => (await set_role(here, id, to), await ours());
-    await turn(role);
-    const said = t("people.role_changed", { name, role: t(`role.${role}`) });
-    // Who has stepped back from owner cannot take the step back again.
-    if (can.self) say(said);
-    else offer_undo(said, () => turn(before));
-  };
-  const shut_out = async (/** @type {{id: string, name: string}} */ phone) => (
-    await revoke(here, phone.id), await again(), say(t("people.revoked", { phone: phone.name }))
-  );
-  const give = async () => (
-    await hand_over(here, id, here.me()?.id ?? "").finally(ours), say(t("people.handed_over", { name }))
-  );
-  const take_out = async () => (
-    await leave(here, id), say(t("people.removed", { name })), go("/room/people", { replace: true })
-  );
-  const go_away = async () => {
-    const left = here.about()?.name ?? "";
-    await sync.now();
-    await leave(here, id);
-    await sync.now();
-    say(t("people.left", { room: left }));
-    go("/room", { replace: true });
-  };
+  const can = powers(person, { people: found.value, me: here.me()?.id, role: here.about()?.role });
+  const { name } = person;
+  const acts = acts_on(person, can, again);
   const doing = (/** @type {() => Promise<unknown>} */ work) => tap(() => void ask(work));
-
   return page(
     name,
     html`
-    <section class="section"><h2>${t("people.role")}</h2>
-      ${
-        can.change_role
-          ? html`<div class="tiles two" role="group" aria-label=${t("people.role")}>${ROLES.map(
-              (role) => html`
-            <button key=${role} type="button" aria-pressed=${role === one.role} disabled=${busy.value}
-              onClick=${doing(async () => role !== one.role && (await become(role)))}><b>${t(`role.${role}`)}</b><span
-              class="soft small">${t(`role_may.${role}`)}</span></button>`,
-            )}</div>`
-          : html`<p><b>${t(`role.${one.role}`)}</b>, ${t(`role_may.${one.role}`)}</p>`
-      }
-      ${can.self && can.last_owner && html`<p class="soft">${t("people.last_owner")}</p>`}
-    </section>
+    <${Role} person=${person} can=${can} busy=${busy.value} doing=${doing} on_choose=${acts.become} />
     <section class="section"><h2>${t("people.phones_title")}</h2>
-      <${Phones} devices=${one.devices} may=${can.phones} doing=${doing} on_revoke=${shut_out} />
+      <${Phones} devices=${person.devices} may=${can.phones} doing=${doing} on_revoke=${acts.shut_out} />
       ${
         can.phones &&
         html`<p><a class="quiet" href=${`/room/invite?keeper=${id}&name=${encodeURIComponent(name)}`}>
@@ -90,37 +51,108 @@ export function Person({ id }) {
     ${
       can.hand_over &&
       html`<${Grave} title=${t("people.hand_over")} why=${t("people.hand_over_why", { name })}
-      words=${t("people.hand_over_do", { name })} on_do=${doing(give)} />`
+      words=${t("people.hand_over_do", { name })} on_do=${doing(acts.give)} />`
     }
     ${
       can.remove &&
       html`<${Grave} title=${t("people.remove")} why=${t("people.remove_why", { name })}
-      words=${t("people.remove_do", { name })} on_do=${doing(take_out)} />`
+      words=${t("people.remove_do", { name })} on_do=${doing(acts.take_out)} />`
     }
     ${
       can.leave &&
       html`<${Grave} title=${t("people.leave")} why=${t("people.leave_why")}
-      words=${t("people.leave_do", { room: here.about()?.name ?? "" })} on_do=${doing(go_away)} />`
+      words=${t("people.leave_do", { room: here.about()?.name ?? "" })} on_do=${doing(acts.go_away)} />`
     }`,
   );
 }
 
+/** @typedef {import("../data/people.js").Person} Member */
+/** @typedef {ReturnType<typeof powers>} Powers */
+/** @typedef {(work: () => Promise<unknown>) => (event: Event) => void} Doing makes the handler of a button */
+
 /**
- * @param {{devices: import("../data/people.js").Person["devices"], may: boolean, doing: (work: () => Promise<unknown>)
- * => any, on_revoke: (phone: any) => Promise<unknown>}} props
+ * What can be done about a person; each asks the server.
+ * @param {Member} person
+ * @param {Powers} can
+ * @param {() => Promise<void>} again reads the people anew
  */
+function acts_on({ id, name, role }, can, again) {
+  const here = room.value;
+  const read_again = async () => {
+    await refresh_role(here);
+    await again();
+  };
+  const set_to = async (/** @type {string} */ to) => {
+    await set_role(here, id, to);
+    await read_again();
+  };
+  return {
+    become: async (/** @type {string} */ to) => {
+      if (to === role) return;
+      await set_to(to);
+      const said = t("people.role_changed", { name, role: t(`role.${to}`) });
+      // An owner who gives up the role cannot take it back.
+      if (can.self) say(said);
+      else offer_undo(said, () => set_to(role));
+    },
+    shut_out: async (/** @type {Phone} */ phone) => {
+      await revoke(here, phone.id);
+      await again();
+      say(t("people.revoked", { phone: phone.name }));
+    },
+    give: async () => {
+      await hand_over(here, id, here.me()?.id ?? "").finally(read_again);
+      say(t("people.handed_over", { name }));
+    },
+    take_out: async () => {
+      await leave(here, id);
+      say(t("people.removed", { name }));
+      go("/room/people", { replace: true });
+    },
+    go_away: async () => {
+      const left = here.about()?.name ?? "";
+      await sync.now();
+      await leave(here, id);
+      await sync.now();
+      say(t("people.left", { room: left }));
+      go("/room", { replace: true });
+    },
+  };
+}
+
+/**
+ * @param {{person: Member, can: Powers, busy: boolean, doing: Doing, on_choose: (role: string) => Promise<void>}} props
+ */
+const Role = ({ person, can, busy, doing, on_choose }) => html`
+  <section class="section"><h2>${t("people.role")}</h2>
+    ${
+      can.change_role
+        ? html`<div class="tiles two" role="group" aria-label=${t("people.role")}>${ROLES.map(
+            (role) => html`
+          <button key=${role} type="button" aria-pressed=${role === person.role} disabled=${busy}
+            onClick=${doing(() => on_choose(role))}><b>${t(`role.${role}`)}</b><span
+            class="soft small">${t(`role_may.${role}`)}</span></button>`,
+          )}</div>`
+        : html`<p><b>${t(`role.${person.role}`)}</b>, ${t(`role_may.${person.role}`)}</p>`
+    }
+    ${can.self && can.last_owner && html`<p class="soft">${t("people.last_owner")}</p>`}
+  </section>`;
+
+/** @typedef {Member["devices"][number]} Phone */
+
+/** @param {{devices: Phone[], may: boolean, doing: Doing, on_revoke: (phone: Phone) => Promise<void>}} props */
 function Phones({ devices, may, doing, on_revoke }) {
   const this_phone = useSignal("");
   useEffect(() => void who().then(({ device }) => (this_phone.value = device)), []);
-  const others = devices.filter((one) => one.id !== this_phone.value);
+  const others = devices.filter(({ id }) => id !== this_phone.value);
   return html`
     <ul class="lines">${devices.map(
-      (one) => html`
-      <li class="line" key=${one.id}><span class="grow">${one.name}<br /><span class="soft small">
+      ({ id, name, last_seen }) => html`
+      <li class="line" key=${id}><span class="grow">${name}<br /><span class="soft small">
         ${
-          one.id === this_phone.value
+          id === this_phone.value
             ? t("people.this_phone")
-            : one.last_seen && t("people.seen", { when: ago(one.last_seen, now.value) })
+            : last_seen && t("people.seen", { when: ago(last_seen, now.value) })
         }</span></span></li>`,
     )}</ul>
     ${devices.length === 0 && html`<p class="soft">${t("people.no_phone")}</p>`}
@@ -131,13 +163,13 @@ function Phones({ devices, may, doing, on_revoke }) {
       <p class="soft">${t("people.revoke_why")}</p>
       <div class="stack">
         ${others.map(
-          (one) => html`<button class="quiet grave" key=${one.id} type="button"
-        onClick=${doing(() => on_revoke(one))}>${t("people.revoke", { phone: one.name })}</button>`,
+          (phone) => html`<button class="quiet grave" key=${phone.id} type="button"
+        onClick=${doing(() => on_revoke(phone))}>${t("people.revoke", { phone: phone.name })}</button>`,
         )}</div>`
     }`;
 }
 
-/** @param {{title: string, why: string, words: string, on_do: any}} props */
+/** @param {{title: string, why: string, words: string, on_do: (event: Event) => void}} props */
 const Grave = ({ title, why, words, on_do }) => html`
   <section class="section"><h2>${title}</h2><p>${why}</p>
     <p><button class="quiet grave" type="button" onClick=${on_do}>${words}</button></p></section>`;

@@ -1,4 +1,4 @@
-/** One photo, large: what was written with it, who took it and when. */
+/** One photo, large: the words beside it, who took it and when. */
 import { html } from "../vendor/preact.js";
 import { timeline } from "../advice/journal/timeline.js";
 import { t, when } from "../i18n/words.js";

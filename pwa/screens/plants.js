@@ -1,4 +1,4 @@
-/** The plants of one tank: what grows here, since when, trimmed last, and what was written down. */
+/** The plants of one tank: what grows here, since when, when it was trimmed last, and what was recorded. */
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { plants_of } from "../advice/life/plants.js";
@@ -45,7 +45,7 @@ export function Plants({ id }) {
 }
 
 /**
- * One kind: a tap writes something down about it.
+ * One kind: a tap records something about it.
  * @param {{tank: string, one: import("../advice/life/plants.js").Growing, may: boolean}} props
  */
 function Plant({ tank, one, may }) {

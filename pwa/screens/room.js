@@ -10,6 +10,11 @@ import { all_of_kind, now, online, room, sharing } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { tap } from "../ui/state/tap.js";
 
+/**
+ * @template {import("../types/records.js").RecordKind} K
+ * @typedef {import("../types/views.js").View<K>} View
+ */
+
 export function Room() {
   const state = sharing();
   const about = room.value.about();
@@ -38,13 +43,15 @@ export function Room() {
       ${
         !about?.ended &&
         html`
-        <${Settings} kind="test_kit" said=${(/** @type {any} */ kit) => parameter_name(kit.parameter)} />
-        <${Settings} kind="source_water" said=${(/** @type {any} */ one) => t(`disinfectant.${one.disinfectant}`)} />
+        <${Settings} kind="test_kit" said=${(/** @type {View<"test_kit">} */ kit) => parameter_name(kit.parameter)} />
+        <${Settings} kind="source_water"
+          said=${(/** @type {View<"source_water">} */ { disinfectant }) => t(`disinfectant.${disinfectant}`)} />
         <${Settings} kind="label"
-          said=${(/** @type {any} */ one) =>
-            t("label.line", { amount: short(one.amount), unit: t(`unit.${one.unit}`), litres: litres_said(one.per_l) })}
+          said=${(/** @type {View<"label">} */ { amount, unit, per_l }) =>
+            t("label.line", { amount: short(amount), unit: t(`unit.${unit}`), litres: litres_said(per_l) })}
           />
-        <${Settings} kind="own_species" said=${(/** @type {any} */ one) => measured(one.length_cm, "cm", 1)} />
+        <${Settings} kind="own_species"
+          said=${(/** @type {View<"own_species">} */ { length_cm }) => measured(length_cm, "cm", 1)} />
         <${Settings} kind="own_plant" said=${() => ""} />`
       }
     <//>`;
@@ -55,11 +62,11 @@ const Way = ({ to, title, said, icon }) => html`
   <li><a class="line" href=${to}>${icon && html`<${Icon} name=${icon} />`}<span class="grow"><b>${title}</b><br /><span
     class="soft small">${said}</span></span></a></li>`;
 
-/** @param {{state: any, ended: boolean}} props */
+/** @param {{state: ReturnType<typeof sharing>, ended: boolean}} props */
 function Sharing({ state, ended }) {
   const { lastShared, joined, problem } = state;
   const trying = useSignal(false);
-  // When it was last shared is noted by this phone's own clock.
+  // `lastShared` is a time of this phone's own clock.
   const here = Date.now();
   const share = async () => {
     trying.value = true;
@@ -109,16 +116,16 @@ function Sharing({ state, ended }) {
     </section>`;
 }
 
-/** @param {{kind: string, said: (one: any) => string}} props */
+/** @param {{kind: string, said: (record: import("../ui/state/live.js").SomeRecord) => string}} props */
 const Settings = ({ kind, said }) => html`
   <section class="section">
     <h2>${t(`settings.${kind}`)}</h2>
     <ul class="lines">${all_of_kind(kind)
-      .filter((one) => !one.retired)
+      .filter(({ retired }) => !retired)
       .map(
-        (one) => html`
-      <li key=${one.id}><a class="line" href=${`/room/${kind}/${one.id}`}><span><b>${one.name}</b><br /><span
-        class="soft small">${said(one)}</span></span></a></li>`,
+        (record) => html`
+      <li key=${record.id}><a class="line" href=${`/room/${kind}/${record.id}`}><span><b>${record.name}</b><br /><span
+        class="soft small">${said(record)}</span></span></a></li>`,
       )}</ul>
     ${
       room.value.may(kind) &&

@@ -1,10 +1,11 @@
-/** The rooms of this phone: which is open, how far each is shared, another name, a new one. */
+/** The rooms on this phone: which one is open, how far each is shared; a new name, a new room. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { LOCAL, forget_room, make_room, room_list, who } from "../data/fish_room.js";
 import { refresh_role, rename } from "../data/people.js";
 import { t } from "../i18n/words.js";
 import { Problem, offer_undo, use_ask } from "../ui/state/ask.js";
 import { forget, use_draft } from "../ui/state/draft.js";
+import { with_text } from "../ui/state/field_text.js";
 import { Icon } from "../ui/icon.js";
 import { room, sharing } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
@@ -12,9 +13,12 @@ import { say } from "../ui/state/record.js";
 import { go } from "../ui/state/router.js";
 import { tap } from "../ui/state/tap.js";
 
+/** @typedef {import("../ui/state/live.js").FishRoom} FishRoom */
+/** @typedef {Awaited<ReturnType<typeof room_list>>[number]} RoomHere */
+
 /** @param {{enter: (id?: string) => Promise<void>}} props `enter` opens a room, the one used last if none is named */
 export function Rooms({ enter }) {
-  const found = useSignal(/** @type {any[]} */ ([]));
+  const found = useSignal(/** @type {RoomHere[]} */ ([]));
   const signed_in = useSignal(false);
   const look = async () => {
     found.value = await room_list();
@@ -23,7 +27,10 @@ export function Rooms({ enter }) {
   const { waiting, needs_you } = sharing();
   useEffect(() => void look(), [room.value, waiting, needs_you.length, room.value.about()?.name]);
   const about = room.value.about();
-  const open = async (/** @type {string} */ id) => (await enter(id), go("/room", { replace: true }));
+  const open = async (/** @type {string} */ id) => {
+    await enter(id);
+    go("/room", { replace: true });
+  };
   return html`
     <${Page} title=${t("rooms.title")} place="room" up="/room" aside=${html`<span></span>`}>
       <ul class="lines">${found.value.map((one) => {
@@ -48,7 +55,7 @@ export function Rooms({ enter }) {
     <//>`;
 }
 
-/** @param {any} one */
+/** @param {RoomHere} one */
 function room_said(one) {
   const left = one.unshared && t(one.id === LOCAL ? "rooms.local_holds" : "rooms.unshared", { count: one.unshared });
   const parts = [
@@ -62,7 +69,7 @@ function room_said(one) {
     : [...parts, t("rooms.shared")];
 }
 
-/** @param {{about: any, left: number, on_done: () => Promise<void>}} props */
+/** @param {{about: NonNullable<ReturnType<FishRoom["about"]>>, left: number, on_done: () => Promise<void>}} props */
 function Forget({ about, left, on_done }) {
   if (left) return null;
   const drop = async () => {
@@ -76,7 +83,7 @@ function Forget({ about, left, on_done }) {
 
 /** @param {{name: string}} props */
 function Rename({ name }) {
-  const kept = use_draft(`room.name.${room.value.id}`, () => name);
+  const draft = use_draft(`room.name.${room.value.id}`, () => name);
   const { problem, busy, ask } = use_ask();
   const here = room.value;
   const call = async (/** @type {string} */ to) => {
@@ -84,13 +91,13 @@ function Rename({ name }) {
     forget(`room.name.${here.id}`);
     await refresh_role(here);
   };
-  const wanted = kept.value.trim();
+  const wanted = draft.value.trim();
   const save = async () => {
     if (await ask(() => call(wanted))) offer_undo(t("rooms.renamed", { name: wanted }), () => call(name));
   };
   return html`
-    <section class="section"><${Name} id="rename" label=${t("rooms.rename")} value=${kept.value}
-      on_value=${(/** @type {string} */ text) => (kept.value = text)} />
+    <section class="section"><${Name} id="rename" label=${t("rooms.rename")} value=${draft.value}
+      on_value=${(/** @type {string} */ text) => (draft.value = text)} />
       <button class="quiet" type="button" disabled=${busy.value || !wanted || wanted === name}
         onClick=${tap(() => void save())}>${t("setting.save")}</button>
       <${Problem} text=${problem.value} />
@@ -99,9 +106,9 @@ function Rename({ name }) {
 
 /** @param {{enter: (id?: string) => Promise<void>}} props */
 function NewRoom({ enter }) {
-  const kept = use_draft("room.new", () => "");
+  const draft = use_draft("room.new", () => "");
   const { problem, busy, ask } = use_ask();
-  const name = kept.value.trim();
+  const name = draft.value.trim();
   const make = async () => {
     const made = await ask(async () => {
       const id = await make_room(name);
@@ -114,8 +121,8 @@ function NewRoom({ enter }) {
   };
   return html`
     <section class="section"><h2>${t("rooms.new")}</h2><p class="soft">${t("rooms.new_why")}</p>
-      <${Name} id="new-room" label=${t("rooms.name")} value=${kept.value} on_value=${(/** @type {string} */ text) =>
-        (kept.value = text)} />
+      <${Name} id="new-room" label=${t("rooms.name")} value=${draft.value} on_value=${(/** @type {string} */ text) =>
+        (draft.value = text)} />
       <button class="quiet" type="button" disabled=${busy.value || !name} onClick=${tap(() => void make())}>
         ${t("rooms.make")}</button>
       <${Problem} text=${problem.value} />
@@ -126,4 +133,4 @@ function NewRoom({ enter }) {
 const Name = ({ id, label, value, on_value }) => html`
   <div class="field"><label for=${id}>${label}</label>
     <input id=${id} type="text" maxlength="60" autocomplete="off" value=${value}
-      onInput=${(/** @type {any} */ e) => on_value(e.target.value)} /></div>`;
+      onInput=${with_text(on_value)} /></div>`;

@@ -39,7 +39,7 @@ export function Round() {
     <//>`;
 }
 
-/** @param {{tank: any, place: number}} props */
+/** @param {{tank: import("../types/views.js").Tank, place: number}} props */
 function Stop({ tank, place }) {
   const { advice } = advice_for(tank);
   const changing = advice.act === "change";
@@ -72,7 +72,7 @@ function Stop({ tank, place }) {
     </li>`;
 }
 
-/** What is due for the whole room, on a line of its own. */
+/** Tasks that are due for the whole room, on their own line. */
 const RoomTasks = () =>
   due_here(null).length > 0 &&
   html`

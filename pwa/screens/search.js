@@ -1,15 +1,16 @@
-/** Search: by words through all that the room holds on this phone, without signal. */
+/** Search by words through all that this phone holds of the room, without signal. */
 import { html, useMemo } from "../vendor/preact.js";
 import { find, findable } from "../advice/journal/find.js";
 import { shelf } from "../bench/search.js";
 import { contracts } from "../contracts.js";
 import { t } from "../i18n/words.js";
 import { use_draft } from "../ui/state/draft.js";
+import { with_text } from "../ui/state/field_text.js";
 import { all_of_kind, live_room, now } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { note_said, task_said } from "../ui/words/tile_words.js";
 
-/** What can be found is made of these. */
+/** The kinds that can be found. */
 const MADE_OF = [
   "tank",
   "stock_change",
@@ -23,7 +24,7 @@ const MADE_OF = [
   "own_plant",
 ];
 const SAID = { note: note_said, task: task_said };
-/** So many of a group are shown; more words narrow them. */
+/** How many of a group are shown; more words narrow them. */
 const MOST = 12;
 const LONGEST = 140;
 
@@ -37,7 +38,7 @@ export function Search() {
     <${Page} title=${t("search.title")} up="/tanks">
       <div class="field"><label for="search">${t("search.words")}</label>
         <input id="search" type="search" autocomplete="off" enterkeyhint="search" value=${words.value}
-          onInput=${(/** @type {any} */ e) => (words.value = e.target.value)} /></div>
+          onInput=${with_text((text) => (words.value = text))} /></div>
       <p class="soft" role="status">${
         words.value.trim() === ""
           ? t("search.why")
@@ -49,9 +50,9 @@ export function Search() {
         ({ kind, found }) => html`
         <section class="section" key=${kind}><h2>${t(`search.group_${kind}`)}</h2>
           <ul class="lines">${found.slice(0, MOST).map(
-            (one) => html`
-            <li key=${one.path + one.title}><a class="line" href=${one.path}><span class="grow"><b>${cut(one.title)}</b>
-              ${one.also && html`<br /><span class="soft small">${one.also}</span>`}</span></a></li>`,
+            ({ path, title, also }) => html`
+            <li key=${path + title}><a class="line" href=${path}><span class="grow"><b>${cut(title)}</b>
+              ${also && html`<br /><span class="soft small">${also}</span>`}</span></a></li>`,
           )}</ul>
           ${
             found.length > MOST &&

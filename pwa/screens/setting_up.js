@@ -1,4 +1,4 @@
-/** Setting a tank up from the empty glass, one step a page: each may be skipped, left and come back to. */
+/** Setting up a tank from the empty glass, one step a page: each can be skipped, left and opened again. */
 import { html } from "../vendor/preact.js";
 import { STEPS, as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
 import { get, room } from "../ui/state/live.js";
@@ -11,7 +11,7 @@ import { SetupOverview } from "../ui/setup/setup_lines.js";
 import { PlantsStep, WarmthStep } from "../ui/setup/setup_plants.js";
 import { StockStep } from "../ui/setup/setup_stock.js";
 
-/** @type {Record<string, (props: {tank: any}) => any>} */
+/** @type {Record<string, (props: {tank: import("../types/views.js").Tank}) => unknown>} */
 const PAGES = {
   glass: GlassStep,
   place: PlaceStep,
@@ -23,7 +23,7 @@ const PAGES = {
   fill: FillStep,
   first_fish: FirstFishStep,
 };
-/** Once there is water in it, what lies under the water is done. */
+/** The steps that stay open once there is water in the tank. */
 const WITH_WATER = ["stock", "first_fish"];
 
 /** @param {{id?: string, step?: string}} props without an id: a new tank */

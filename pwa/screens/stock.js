@@ -1,6 +1,6 @@
 /**
- * The animals of one tank: who lives here, what they weigh, what the tank can bear, who gets on with whom, and what was
- * written down.
+ * The animals of one tank: which live here, what they weigh, what the tank can bear, which get on together, and what
+ * was recorded.
  */
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
@@ -19,7 +19,7 @@ import { Room } from "../ui/charts/outlook_parts.js";
 import { Page } from "../ui/page.js";
 import { Bears, Together, about_g } from "../ui/stock_bears.js";
 
-/** A death is spoken of for so long (assumption). */
+/** How long the page speaks of a death (assumption). */
 const MOURNED = 14 * DAY;
 
 /** @param {{id: string}} props */
@@ -83,7 +83,7 @@ export function Stock({ id }) {
 }
 
 /**
- * One kind: a tap writes something down about it.
+ * One kind: a tap records something about it.
  * @param {{tank: string, one: import("../advice/life/stock.js").Kept, may: boolean}} props
  */
 function Animals({ tank, one, may }) {
@@ -112,7 +112,10 @@ function Mass({ animals }) {
     </section>`;
 }
 
-/** What its own readings say it could process, once the forecast is there. @param {{tank: any}} props */
+/**
+ * What the tank could process by its own readings, once the forecast is there.
+ * @param {{tank: import("../types/views.js").Tank}} props
+ */
 function Headroom({ tank }) {
   const { headroom } = outlook_for(tank).forecast.answers;
   return headroom && html`<${Room} rooms=${room_for(headroom)} expected=${headroom.feed_g_day_expected} />`;

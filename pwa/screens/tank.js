@@ -18,7 +18,7 @@ import { SetupOverview } from "../ui/setup/setup_lines.js";
 import { Sentence, State, Why } from "../ui/words/sentence.js";
 import { DueTasks, tasks_here } from "../ui/tasks_due.js";
 
-/** What is written down at the tank: its icon, the record kind it writes, the page's path. */
+/** What can be recorded at the tank: its icon, the record kind, the path of the page. */
 const WRITE_DOWN = [
   ["feed", "feeding", "feed"],
   ["dose", "dose", "dose"],
@@ -28,6 +28,10 @@ const WRITE_DOWN = [
   ["tool", "shared_tool", "tool"],
 ];
 
+/** @typedef {import("../types/views.js").Tank} Tank */
+/** @typedef {ReturnType<typeof advice_for>["facts"]} Facts */
+/** @typedef {ReturnType<typeof advice_for>["advice"]} Advice */
+
 /** @param {{id: string}} props */
 export function Tank({ id }) {
   const tank = get("tank", id);
@@ -36,7 +40,7 @@ export function Tank({ id }) {
   return html`<${Running} key=${id} tank=${tank} />`;
 }
 
-/** @param {{tank: any}} props */
+/** @param {{tank: Tank}} props */
 function Running({ tank }) {
   const { id } = tank;
   const { facts, advice } = advice_for(tank);
@@ -75,9 +79,9 @@ function Running({ tank }) {
 }
 
 /**
- * What is to be done is the primary; once nothing is, the way on to the next tank. Each keeps its place whatever is
- * primary.
- * @param {{id: string, advice: any}} props
+ * The primary button is what the tank needs; once it needs nothing, the way to the next tank. Each button keeps its
+ * place, whichever is primary.
+ * @param {{id: string, advice: Advice}} props
  */
 const Actions = ({ id, advice }) => {
   const next = next_tank(id);
@@ -108,7 +112,7 @@ function WriteDown({ id }) {
   );
 }
 
-/** When the planned animals may come: while none lives in it, or it is young. @param {{tank: any}} props */
+/** When the planned animals may come; shown while the tank is young or holds no animals. @param {{tank: Tank}} props */
 function FirstFish({ tank }) {
   const young = tank.started_at && now.value - Date.parse(tank.started_at) < YOUNG_MS;
   if (!set_up_here(tank) || !(young || inside_of(tank.id).length === 0)) return null;
@@ -123,19 +127,20 @@ function FirstFish({ tank }) {
     </section>`;
 }
 
-/** @param {{facts: any, advice: any}} props */
+/** @param {{facts: Facts, advice: Advice}} props */
 function Latest({ facts, advice }) {
-  const rows = [...TESTED, ...SELDOM]
-    .map((parameter) => facts.readings.findLast((/** @type {any} */ one) => one.parameter === parameter))
-    .filter(Boolean);
+  const rows = [...TESTED, ...SELDOM].flatMap(
+    (parameter) => facts.readings.findLast((reading) => reading.parameter === parameter) ?? [],
+  );
   if (rows.length === 0) return html`<p class="soft section">${t("tank.no_figures")}</p>`;
+  const limits = new Map(Object.entries(advice.limits));
   return html`
     <section class="section">
       <table class="measured">
         <caption><h2>${t("tank.figures")}</h2></caption>
         <tbody>${rows.map((reading) => {
           const { value, unit, also } = figure(reading);
-          const limit = advice.limits[reading.parameter]?.mg_n_l;
+          const limit = limits.get(reading.parameter)?.mg_n_l;
           return html`<tr key=${reading.parameter}>
             <th scope="row">${parameter_name(reading.parameter)}<span class="also">${when(reading.at, facts.now)}</span>
               </th>
@@ -148,13 +153,13 @@ function Latest({ facts, advice }) {
     </section>`;
 }
 
-/** @param {any} facts */
+/** @param {Facts} facts */
 function stock_said({ stock, now }) {
   const { animals } = stock_of(stock, now);
   return animals.length ? animals.map((one) => counted(one.species, one.count)).join("\u00a0· ") : t("stock.none_yet");
 }
 
-/** @param {any} facts */
+/** @param {Facts} facts */
 const water_said = ({ source, label }) =>
   [source?.name ?? t("water.none"), label?.name ?? t("label.none")].join("\u00a0· ");
 

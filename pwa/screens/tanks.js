@@ -1,4 +1,4 @@
-/** Tanks: all of them, those put away too, and the way to a new one. */
+/** All tanks, those put away too, and the way to a new one. */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { as_planned } from "../advice/setup/setting_up.js";
@@ -47,7 +47,7 @@ export function Tanks() {
     <//>`;
 }
 
-/** @param {{tanks: any[]}} props */
+/** @param {{tanks: import("../types/views.js").Tank[]}} props */
 const List = ({ tanks }) => html`
   <ul class="lines">${tanks.map(
     (tank) => html`

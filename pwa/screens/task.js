@@ -1,4 +1,4 @@
-/** One task: its repeat in words, whether it is due, done by one tap or left out once, and what was done so far. */
+/** One task: how often in words, whether it is due, done or skipped by one tap, and what was done so far. */
 import { html } from "../vendor/preact.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
@@ -12,6 +12,8 @@ import { close_task, standing_here } from "../ui/tasks_due.js";
 import { task_said } from "../ui/words/tile_words.js";
 
 const SHOWN = 20;
+
+/** @typedef {import("../types/views.js").View<"task">} TaskRecord */
 
 /** @param {{id: string}} props */
 export function Task({ id }) {
@@ -65,21 +67,21 @@ function stands_said({ due, overdue, next }) {
   return next === null ? t("task.no_next") : t("task.next", { when: when(next, now.value) });
 }
 
-/** @param {any} task */
+/** @param {TaskRecord} task */
 const end = (task) =>
   record(
     [{ type: "put", kind: "task", id: task.id, fields: { over: !task.over } }],
     t(task.over ? "saved.task_resumed" : "saved.task_ended", { title: task_said(task) }),
   );
 
-/** @param {{task: any}} props */
+/** @param {{task: TaskRecord}} props */
 function SoFar({ task }) {
   const dones = all("task_done")
     .filter((one) => one.task === task.id)
     .toSorted((a, b) => (a.at < b.at ? 1 : -1));
   if (dones.length === 0) return html`<p class="soft">${t("task.never")}</p>`;
-  const remove = (/** @type {any} */ one, /** @type {string} */ what) =>
-    record([{ type: "del", kind: "task_done", id: one.id }], t("saved.removed", { what }));
+  const remove = (/** @type {string} */ done, /** @type {string} */ what) =>
+    record([{ type: "del", kind: "task_done", id: done }], t("saved.removed", { what }));
   return html`
     <section class="section"><h2>${t("task.history")}</h2>
       <ul class="lines">${dones.slice(0, SHOWN).map((one) => {
@@ -91,7 +93,7 @@ function SoFar({ task }) {
             room.value.may("task_done") &&
             html`<button class="quiet square" type="button"
             aria-label=${t("remove_named", { what: `${what}, ${when(one.at, now.value)}` })}
-            onClick=${tap(() => void remove(one, what))}><${Icon} name="remove" size=${20} /></button>`
+            onClick=${tap(() => void remove(one.id, what))}><${Icon} name="remove" size=${20} /></button>`
           }</div></li>`;
       })}</ul></section>`;
 }

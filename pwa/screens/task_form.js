@@ -6,6 +6,7 @@ import { WEEKDAYS } from "../advice/tasks/rrule_text.js";
 import { date_said, t, time_of_day, weekday_name } from "../i18n/words.js";
 import { changed_fields } from "../ui/state/changed_fields.js";
 import { get, live_room, now, room } from "../ui/state/live.js";
+import { with_text } from "../ui/state/field_text.js";
 import { Meanwhile } from "../ui/meanwhile.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
@@ -84,7 +85,6 @@ export function TaskForm({ id, query }) {
 /** @typedef {import("../advice/tasks/task_form.js").Form & {title: string, tank: string, own_words: boolean}} Draft */
 /** @typedef {import("../types/views.js").View<"task">} Task */
 /** @typedef {(fields: Partial<Draft>) => void} SetDraft */
-/** @typedef {Event & {currentTarget: HTMLInputElement}} TypedIn */
 
 /** @param {Task | null} held @param {string} tank @param {string} zone @returns {Draft} */
 const first = (held, tank, zone) =>
@@ -133,7 +133,7 @@ function What({ form, set }) {
       own &&
       html`<div class="field"><label for="task-title">${t("task_form.title")}</label>
       <input id="task-title" type="text" autocomplete="off" maxlength="120" value=${form.title}
-        onInput=${(/** @type {TypedIn} */ e) => set({ title: e.currentTarget.value, own_words: true })} /></div>`
+        onInput=${with_text((title) => set({ title, own_words: true }))} /></div>`
     }`;
 }
 

@@ -1,4 +1,4 @@
-/** Tasks, of one tank or of the room: due today, the days ahead, and all of them. */
+/** Tasks of one tank or of the room: due today, in the days ahead, and all of them. */
 import { html } from "../vendor/preact.js";
 import { days_ahead } from "../advice/tasks/tasks.js";
 import { clock, day, t, when } from "../i18n/words.js";
@@ -12,7 +12,9 @@ import { task_said } from "../ui/words/tile_words.js";
 
 const AHEAD_DAYS = 7;
 
-/** @param {{id?: string}} props a tank's; all of them without */
+/** @typedef {ReturnType<typeof tasks_here>[number]} Task */
+
+/** @param {{id?: string}} props `id` of a tank; without it the tasks of all */
 export function Tasks({ id }) {
   const tank = id ? get("tank", id) : null;
   if (id && !tank) return html`<${Missing} up="/" />`;
@@ -47,7 +49,7 @@ export function Tasks({ id }) {
     <//>`;
 }
 
-/** @param {any} a @param {any} b */
+/** @param {Task} a @param {Task} b */
 const by_title = (a, b) =>
   Number(Boolean(a.over)) - Number(Boolean(b.over)) || task_said(a).localeCompare(task_said(b));
 
@@ -64,7 +66,7 @@ function Today({ id }) {
       }</section>`;
 }
 
-/** @param {{tasks: any[], named: boolean}} props */
+/** @param {{tasks: Task[], named: boolean}} props */
 function Ahead({ tasks, named }) {
   const expand = rule_reader();
   const days = expand ? days_ahead(tasks, all("task_done"), now.value, zone_here(), AHEAD_DAYS, expand) : [];
@@ -80,7 +82,7 @@ function Ahead({ tasks, named }) {
   );
 }
 
-/** @param {{task: any, named: boolean}} props */
+/** @param {{task: Task, named: boolean}} props */
 function One({ task, named }) {
   const stands = standing_here(task);
   const next = task.over
@@ -93,5 +95,5 @@ function One({ task, named }) {
     <span class="soft small">${[rule_said(task), next].filter(Boolean).join(" ")}</span></span></a></li>`;
 }
 
-/** @param {any} task */
+/** @param {{tank?: string}} task */
 const tank_of = (task) => (task.tank ? (get("tank", task.tank)?.name ?? "") : t("tasks.room"));

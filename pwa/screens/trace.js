@@ -1,5 +1,5 @@
 /**
- * The trace: which tanks shared water, plants, animals or tools with one tank, before and after, drawn in time and told
+ * The trace: which tanks shared water, plants, animals or tools with one tank, before and after, as a graph in time and
  * in words.
  */
 import { html } from "../vendor/preact.js";
@@ -55,7 +55,7 @@ export function Trace({ query }) {
     <//>`;
 }
 
-/** @param {{tank: any, days: number}} props */
+/** @param {{tank: import("../types/views.js").Tank, days: number}} props */
 function Traced({ tank, days }) {
   const shared = shared_between({
     water_changes: all("water_change"),

@@ -1,6 +1,5 @@
 /**
- * A tank's trends: each figure over a week, a month, a season or a year, drawn or as a table, with the changes of
- * water.
+ * A tank's trends: each figure over a week, a month, a season or a year, as a chart or a table, with the water changes.
  */
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { facts_of } from "../advice/facts.js";
@@ -16,9 +15,9 @@ import { Page } from "../ui/page.js";
 import { tap } from "../ui/state/tap.js";
 import { TrendChart } from "../ui/charts/trend_chart.js";
 
-/** How far back is looked; it stays while one goes away and comes back. */
+/** How far back a trend reaches at first. */
 const FIRST_DAYS = 30;
-/** So many rows stand in a table at once. */
+/** How many rows a table shows. */
 const ROWS = 60;
 
 /** @param {{id: string}} props */
@@ -104,7 +103,7 @@ function Table({ trend: { what, unit, points, bars, marks }, said }) {
     ${rows.length > ROWS && html`<p class="soft small">${t("trends.rows", { count: ROWS, of: rows.length })}</p>`}`;
 }
 
-/** What is no parameter of a test. @type {Record<string, () => string>} */
+/** Figures that are no parameter of a test. @type {Record<string, () => string>} */
 const NAMES = { feed: () => t("trends.feed"), changed: () => t("trends.water") };
 /** @param {string} what */
 const name_of = (what) => NAMES[what]?.() ?? parameter_name(what);
