@@ -2,7 +2,8 @@
  * What the away sheet says of one tank: food, tests, what to change if a test reads too high, the tasks of those days.
  * Pure.
  */
-import { DAY, HOUR, last_test } from "./level.js";
+import { DAY, HOUR } from "../figures/durations.js";
+import { last_test } from "./level.js";
 import { bucket_litres, dose_for } from "./litres.js";
 import { open_between } from "./tasks/tasks.js";
 

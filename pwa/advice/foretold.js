@@ -3,7 +3,8 @@
  * limits.
  * Pure: no words. Where there is no forecast, the rule of today.js stands, and says why.
  */
-import { HOUR, QUICK, WATCHED, freed_ammonia } from "./level.js";
+import { HOUR } from "../figures/durations.js";
+import { QUICK, WATCHED, freed_ammonia } from "./level.js";
 import { assumed_for } from "./limits.js";
 import { bucket_litres, dose_for } from "./litres.js";
 

@@ -1,9 +1,7 @@
 /** Where ammonia, nitrite and nitrate of one tank stand now, and how fast they rise, from its recent readings. */
+import { DAY, HOUR } from "../figures/durations.js";
 import { nitrogen_units } from "../calc/nitrogen_units.js";
 import { answered, input_of, run } from "../contracts.js";
-
-export const HOUR = 3_600_000;
-export const DAY = 24 * HOUR;
 
 /** @import { Change, Facts, Judgement, KnownJudgement, Label, Level, Quick, Source, Watched } from "../types/advice.js" */
 /** @import { Reading } from "../types/views.js" */

@@ -1,7 +1,7 @@
 /** Which limits hold for one tank now: ammonia by its pH and temperature, nitrite and nitrate by the working limits. */
+import { DAY } from "../figures/durations.js";
 import { input_of, run } from "../contracts.js";
 import { table } from "../calc/tables.js";
-import { DAY } from "./level.js";
 
 /** pH and temperature of a tank hardly move in a week (common practice: measured weekly). */
 const RECENT = 7 * DAY;

@@ -1,9 +1,10 @@
 /** The walk of the round: which tank wants something now, and which one comes next. Pure. */
+import { HOUR } from "../figures/durations.js";
 
 /** @import { Advice, Facts } from "../types/advice.js" */
 
 /** Water that was changed, or tested, this lately is not asked for again on the same walk (assumption). */
-const JUST_MS = 3 * 3_600_000;
+const JUST_MS = 3 * HOUR;
 
 /**
  * Whether a tank asks for hands now: a test, a change, or a task of today. What was just done waits for its effect,

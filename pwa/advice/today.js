@@ -2,8 +2,9 @@
  * What one tank wants today: a rule from limits and recent readings, not yet a forecast.
  * Pure: facts in, advice out, no words; the words stand in the catalogue and are put together in ui/words/sentence.js.
  */
+import { DAY, HOUR } from "../figures/durations.js";
 import { answered, run } from "../contracts.js";
-import { DAY, HOUR, QUICK, WATCHED, as_nitrogen, brought, freed_ammonia } from "./level.js";
+import { QUICK, WATCHED, as_nitrogen, brought, freed_ammonia } from "./level.js";
 import { is_known, last_test, level, possible } from "./level.js";
 import { assumed_for, limits_at } from "./limits.js";
 import { bucket_litres, dose_for } from "./litres.js";

@@ -1,4 +1,5 @@
 /** Every text, number and date the screens show: the catalogue of the language, plural rules, separators by locale. */
+import { DAY, MINUTE } from "../figures/durations.js";
 import { marks_of, read_number } from "../figures/number_text.js";
 import { display } from "../calc/rounding.js";
 import { en as english } from "./en.js";
@@ -96,7 +97,7 @@ export const clock = (at) =>
 
 /** "today 14:30", "yesterday 09:10", "Mon 3 Aug 07:00". @param {string | number} at @param {number} now */
 export function when(at, now) {
-  const days = Math.round((midnight(now) - midnight(Date.parse(new Date(at).toISOString()))) / 86_400_000);
+  const days = Math.round((midnight(now) - midnight(Date.parse(new Date(at).toISOString()))) / DAY);
   if (days >= -1 && days <= 1) {
     const day = new Intl.RelativeTimeFormat(locale, { numeric: "auto" }).format(-days, "day");
     return `${day} ${clock(at)}`;
@@ -127,7 +128,7 @@ export const day = (at) =>
 
 /** "08:00" of minutes after midnight. @param {number} minutes */
 export const time_of_day = (minutes) =>
-  new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit", timeZone: "UTC" }).format(minutes * 60_000);
+  new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit", timeZone: "UTC" }).format(minutes * MINUTE);
 
 /** "Monday", or "Mon", of 0 to 6 from Monday on. @param {number} place @param {"long" | "short"} [width] */
 export const weekday_name = (place, width = "long") =>
@@ -142,14 +143,14 @@ export const date_said = (day) =>
 
 /** "today", "tomorrow", "Friday". @param {number} at @param {number} now */
 export function weekday(at, now) {
-  const days = Math.round((midnight(at) - midnight(now)) / 86_400_000);
+  const days = Math.round((midnight(at) - midnight(now)) / DAY);
   if (days <= 1) return new Intl.RelativeTimeFormat(locale, { numeric: "auto" }).format(days, "day");
   return new Intl.DateTimeFormat(locale, { weekday: "long" }).format(new Date(at));
 }
 
 /** "Today", "Yesterday", "Monday 23 November": a day as a heading. @param {number} at @param {number} now */
 export function day_named(at, now) {
-  const days = Math.round((midnight(now) - midnight(at)) / 86_400_000);
+  const days = Math.round((midnight(now) - midnight(at)) / DAY);
   const far = Math.abs(days) > 300 ? { year: /** @type {const} */ ("numeric") } : {};
   const said =
     days === 0 || days === 1

@@ -20,7 +20,7 @@ export function CalendarPage() {
     const name = room.value.about()?.name ?? t("room.title");
     const file = calendar_file(
       {
-        room: name,
+        room_name: name,
         tasks: all("task").map((task) => ({ ...task, title: task_said(task) })),
         tanks,
         dones: all("task_done"),

@@ -2,11 +2,11 @@
  * The animals of one tank: which live here, what they weigh, what the tank can bear, which get on together, and what
  * was recorded.
  */
+import { DAY } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { room_for } from "../advice/forecast/readiness.js";
 import { mass_of, name_of, stock_of } from "../advice/life/stock.js";
-import { DAY } from "../advice/level.js";
 import { short, t, when } from "../i18n/words.js";
 import { measured } from "../ui/words/figures.js";
 import { outlook_for } from "../ui/state/forecast.js";

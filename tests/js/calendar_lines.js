@@ -4,8 +4,8 @@ import { calendar_file } from "../../pwa/advice/tasks/calendar.js";
 import { occurrences, until_of } from "../../pwa/advice/tasks/recurrence.js";
 
 for await (const line of createInterface({ input: process.stdin })) {
-  const { tanks, ...what } = JSON.parse(line);
+  const { room, tanks, ...what } = JSON.parse(line);
   process.stdout.write(
-    `${JSON.stringify(calendar_file({ ...what, tanks: new Map(Object.entries(tanks)) }, occurrences, until_of))}\n`,
+    `${JSON.stringify(calendar_file({ ...what, room_name: room, tanks: new Map(Object.entries(tanks)) }, occurrences, until_of))}\n`,
   );
 }

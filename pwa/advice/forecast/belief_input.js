@@ -3,6 +3,7 @@
  * Pure. What the records do not say is filled from the tank's usual figures or assumed, and named in `filled`;
  * what a contract would refuse is left out, and named in `left_out`.
  */
+import { HOUR } from "../../figures/durations.js";
 import { check_fields, field_named, input_of, run } from "../../contracts.js";
 import { in_degrees } from "../hardness.js";
 import { brought } from "../level.js";
@@ -14,7 +15,6 @@ import { stock_g, stock_of } from "../life/stock.js";
 /** @import { Label, LeftOut, Limits, Source } from "../../types/advice.js" */
 /** @import { Reading, Tank, View } from "../../types/views.js" */
 
-const HOUR = 3_600_000;
 /** A phone whose clock is a little slow still counts what it has just recorded (assumption). */
 const CLOCK_ERROR = HOUR;
 /**

@@ -2,10 +2,11 @@
  * What a tank's charts and their tables show, of one parameter each: readings with their kit's uncertainty, marks,
  * limit, fan. Pure.
  */
+import { HOUR } from "../../figures/durations.js";
 import { interval } from "../../calc/kit_reading.js";
 import { settings } from "../../calc/kinetics.js";
 import { in_nitrogen } from "../../calc/tank_events.js";
-import { HOUR, is_watched } from "../level.js";
+import { is_watched } from "../level.js";
 
 /** @import { AheadAnswer, Asked, Facts, Limit, Limits } from "../../types/advice.js" */
 

@@ -2,8 +2,9 @@
  * What the belief is asked about one tank: the smallest change, the chances until the next test, and what lies further
  * ahead.
  */
+import { HOUR } from "../../figures/durations.js";
 import { belief_input, limits_of, source_of } from "./belief_input.js";
-import { HOUR, QUICK, is_known, last_test } from "../level.js";
+import { QUICK, is_known, last_test } from "../level.js";
 
 /** @import { Asked, Facts, Question, Rule } from "../../types/advice.js" */
 

@@ -2,8 +2,8 @@
  * When a tank will be processing its load, and how much more it could: the outlook's answers made ready to be said.
  * Pure.
  */
+import { HOUR } from "../../figures/durations.js";
 import { settings } from "../../calc/kinetics.js";
-import { HOUR } from "../level.js";
 
 /** @import { OutlookAnswer, StockHeadroomAnswer } from "../../types/calculations.js" */
 

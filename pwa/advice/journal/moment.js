@@ -2,9 +2,8 @@
  * When something happened, where that was before it is written down: the moments offered, as a field holds them, and
  * those that cannot be. Pure.
  */
+import { HOUR, MINUTE } from "../../figures/durations.js";
 
-const HOUR = 3_600_000;
-const MINUTE = 60_000;
 /** So long ago is offered by a tile each; any other moment by its day and time. */
 const HOURS_AGO = [1, 3, 6, 12, 24];
 /** Before it nobody wrote down a tank on a phone: a year with a digit left out is refused (assumption). */

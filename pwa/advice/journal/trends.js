@@ -1,9 +1,11 @@
 /** A tank's figures over weeks: what was read, what was fed a day, how much water was changed a week. Pure. */
+import { DAY } from "../../figures/durations.js";
 import { in_nitrogen } from "../../calc/tank_events.js";
 import { HARDNESS, in_degrees } from "../hardness.js";
-import { SPECIES } from "../level.js";
+import { is_watched } from "../level.js";
 
-const DAY = 86_400_000;
+/** @import { Facts } from "../../types/advice.js" */
+/** @import { Reading } from "../../types/views.js" */
 
 /** How many days back one may look. */
 export const SPANS = [7, 30, 90, 365];
@@ -26,41 +28,46 @@ export const TRENDS = {
  * `bars`: sums over `step` ms, not readings; `marks`: when water was changed
  */
 
-/** @param {string} what of TRENDS @param {any} facts see facts.js @param {number} days @returns {Trend} oldest first */
+/**
+ * @param {string} what of TRENDS
+ * @param {Pick<Facts, "now" | "readings" | "changes" | "feedings">} facts
+ * @param {number} days
+ * @returns {Trend} oldest first
+ */
 export function trend(what, facts, days) {
   const to = facts.now;
   const from = new Date(to - (days - 1) * DAY).setHours(0, 0, 0, 0);
-  const within = (/** @type {any} */ one) => Date.parse(one.at) >= from && Date.parse(one.at) <= to;
+  const within = (/** @type {{at: string}} */ one) => Date.parse(one.at) >= from && Date.parse(one.at) <= to;
   const changes = facts.changes.filter(within);
   const shared = {
     what,
     unit: TRENDS[what],
     from,
     to,
-    marks: what === "changed" ? [] : changes.map((/** @type {any} */ { at }) => Date.parse(at)),
+    marks: what === "changed" ? [] : changes.map(({ at }) => Date.parse(at)),
   };
   if (what === "feed") {
     // A day on which nothing was written down is not known to be a fast.
-    const fed = facts.feedings
-      .filter(within)
-      .map((/** @type {any} */ one) => ({ at: midnight(Date.parse(one.at)), value: one.feed_g }));
+    const fed = facts.feedings.filter(within).map((one) => ({ at: midnight(Date.parse(one.at)), value: one.feed_g }));
     return { ...shared, points: sums(fed), bars: true, step: DAY };
   }
   if (what === "changed") {
-    const poured = changes.map((/** @type {any} */ one) => ({ at: monday(Date.parse(one.at)), value: one.litres }));
+    const poured = changes.map((one) => ({ at: monday(Date.parse(one.at)), value: one.litres }));
     return { ...shared, points: poured.length ? every_week(sums(poured), monday(to)) : [], bars: true, step: 7 * DAY };
   }
-  const read = facts.readings.filter((/** @type {any} */ one) => one.parameter === what && within(one));
-  const value_of =
-    what in SPECIES
-      ? (/** @type {any} */ one) => in_nitrogen(one).value
-      : what in HARDNESS
-        ? in_degrees
-        : (/** @type {any} */ one) => one.value;
-  const points = read
-    .map((/** @type {any} */ one) => ({ at: Date.parse(one.at), value: value_of(one) }))
-    .filter((/** @type {any} */ { value }) => value !== undefined);
+  const points = facts.readings
+    .filter((one) => one.parameter === what && within(one))
+    .flatMap((one) => {
+      const value = value_of(one);
+      return value === undefined ? [] : [{ at: Date.parse(one.at), value }];
+    });
   return { ...shared, points, bars: false, step: 0 };
+}
+
+/** @param {Reading} reading @returns {number | undefined} in the unit that its trend is held in */
+function value_of(reading) {
+  if (is_watched(reading.parameter)) return in_nitrogen(reading).value;
+  return reading.parameter in HARDNESS ? in_degrees(reading) : reading.value;
 }
 
 /**
@@ -86,8 +93,8 @@ export function span({ what, points }) {
   const most = Math.max(...values);
   if (what !== "ph" && what !== "temperature") return [0, most > 0 ? most * 1.12 : 1];
   const least = Math.min(...values);
-  const room = Math.max((most - least) * 0.2, 0.5);
-  return [least - room, most + room];
+  const margin = Math.max((most - least) * 0.2, 0.5);
+  return [least - margin, most + margin];
 }
 
 /** @param {Point[]} points in order of time @returns {Point[]} one of each time, summed */

@@ -1,7 +1,7 @@
 /** What lives in a tank by its arrivals, births, losses and moves: a ledger that never goes below zero. Pure. */
+import { DAY } from "../../figures/durations.js";
 import { table } from "../../calc/tables.js";
 import { InvalidInput, check_fields, field_named, input_of, run } from "../../contracts.js";
-import { DAY } from "../level.js";
 
 const IN = ["arrival", "birth", "move_in"];
 const MOVES = ["move_in", "move_out"];

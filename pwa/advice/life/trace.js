@@ -2,7 +2,9 @@
  * Which tanks shared water, plants, animals or tools, and who was exposed to whom: forward in time only, directly and
  * by one more step. Pure.
  */
-import { DAY } from "../level.js";
+import { DAY } from "../../figures/durations.js";
+
+/** @import { View } from "../../types/views.js" */
 
 /** @typedef {"water" | "plants" | "animals" | "tool"} Way */
 /**
@@ -15,15 +17,16 @@ import { DAY } from "../level.js";
  */
 
 /**
- * Everything by which one tank's water reached another, oldest first; a move's two records count once.
- * @param {{water_changes: any[], plantings: any[], stock_changes: any[], shared_tools: any[]}} records of the room
+ * Each time that one tank's water reached another, oldest first; the two records of a move count once.
+ * @param {{water_changes: View<"water_change">[], plantings: View<"planting">[], stock_changes: View<"stock_change">[],
+ *   shared_tools: View<"shared_tool">[]}} records of the room
  * @returns {Shared[]}
  */
 export function shared_between({ water_changes, plantings, stock_changes, shared_tools }) {
   const found = [
     ...water_changes.map((one) => link(one, one.from_tank, one.tank, "water", "")),
-    ...plantings.map((one) => moved(one, "plants")),
-    ...stock_changes.map((one) => moved(one, "animals")),
+    ...plantings.map((one) => link_of_move(one, "plants")),
+    ...stock_changes.map((one) => link_of_move(one, "animals")),
     ...shared_tools.flatMap((one) => [
       one.order === "there" ? null : link(one, one.tank, one.other_tank, "tool", one.tool),
       one.order === "here" ? null : link(one, one.other_tank, one.tank, "tool", one.tool),
@@ -34,14 +37,14 @@ export function shared_between({ water_changes, plantings, stock_changes, shared
   return [...once.values()].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1));
 }
 
-/** @param {any} one @param {Way} way */
-function moved(one, way) {
+/** @param {View<"planting" | "stock_change">} one @param {Way} way */
+function link_of_move(one, way) {
   if (one.change === "move_in") return link(one, one.other_tank, one.tank, way, one.species);
   return one.change === "move_out" ? link(one, one.tank, one.other_tank, way, one.species) : null;
 }
 
 /**
- * @param {any} one
+ * @param {{id: string, at: string}} one
  * @param {string | undefined} from
  * @param {string | undefined} to
  * @param {Way} way
@@ -51,8 +54,8 @@ function moved(one, way) {
 const link = ({ id, at }, from, to, way, what) => (from && to && from !== to ? { id, at, from, to, way, what } : null);
 
 /**
- * From one tank: `to` are the tanks that what it holds could have reached, `from` those it could have come from,
- * within the last days. What is shared at the same moment is taken to pass on, the careful way.
+ * `to`: the tanks that something in this tank could have reached within the last days; `from`: those that it could
+ * have come from. Of two links at the same moment the careful answer is given: the first passes on to the second.
  * @param {string} tank
  * @param {Shared[]} shared as `shared_between` gives it
  * @param {{now: number, days: number}} window `now` in ms

@@ -1,4 +1,5 @@
 /** Setting a tank up from the empty glass: its steps, and what each step asks of the calculations. Pure. */
+import { DAY } from "../../figures/durations.js";
 import { constants, table } from "../../calc/tables.js";
 import { InvalidInput, run, run_named } from "../../contracts.js";
 
@@ -31,7 +32,6 @@ export const FIRST = {
 const HARDSCAPE = ["stone", "lava", "wood"];
 /** Sold by weight; the rest by the litre (common practice). */
 const BY_WEIGHT = ["sand", "gravel"];
-const DAY = 86_400_000;
 /** Younger than this a tank's first animals are still spoken of (assumption: eight weeks). */
 export const YOUNG_MS = 56 * DAY;
 

@@ -1,6 +1,7 @@
 /**
  * Setting a tank up, its life: how many plants, which first, what the planned animals ask, when they may come. Pure.
  */
+import { DAY } from "../../figures/durations.js";
 import { constants, table } from "../../calc/tables.js";
 import { input_of, run } from "../../contracts.js";
 import { asked, done, floor_of, said_at } from "./setting_up.js";
@@ -10,7 +11,6 @@ const BRIGHTNESS = ["low", "medium", "high"];
 const SPEED = ["fast", "medium", "slow"];
 /** Rooted in nothing: they feed on the water alone. */
 const FREE = ["free", "floating"];
-const DAY = 86_400_000;
 
 /**
  * Portions for a floor (common practice: constants, planting_practice).

@@ -1,5 +1,10 @@
-/** What the server refused, said so that its keeper knows what it was, what it said and why it was refused. Pure. */
+/** What the server refused: which record it was, what it said, and why it was refused. Pure. */
+import { find_field } from "../../contracts.js";
 import { label_of, value_said } from "./field_said.js";
+
+/** @import { FieldError } from "../../contracts.js" */
+/** @import { Kind } from "../../types/contract.js" */
+/** @import { Words } from "./field_said.js" */
 
 /** Reasons that have their own words; the others are quoted. */
 export const REASONS = [
@@ -23,48 +28,58 @@ export const REASONS = [
  */
 
 /**
- * The refused ops, oldest first.
- * @param {any[]} entries of the outbox that need their keeper
- * @param {import("./field_said.js").Words & {
- *   kinds: Record<string, any>,
+ * @typedef {{n: number, op: {op: string, kind: string, id: string, type: string, fields?: Record<string, unknown>},
+ *   by: string | null, at: string, creates?: boolean, reason?: string, errors?: FieldError[]}} Entry of the outbox
+ * @typedef {Words & {
+ *   kinds: Record<string, Kind | undefined>,
  *   may: (kind: string) => boolean,
  *   held?: {kind: string, id: string}[],
- * }} room the kinds, the records as they stand, what the keeper may write now, the records of ops that wait
+ * }} Here the kinds, the records as they stand, what the keeper may write now, the records of ops that wait
+ */
+
+/**
+ * The refused ops, oldest first.
+ * @param {Entry[]} entries of the outbox that need their keeper
+ * @param {Here} here
  * @returns {Refusal[]}
  */
-export function refusals(entries, room) {
-  return entries
-    .toSorted((a, b) => a.n - b.n)
-    .map((entry) => {
-      const { op, by, at, creates, reason, errors = [] } = entry;
-      const kind = room.kinds[op.kind];
-      const spec = (/** @type {string} */ name) => kind?.fields.find((/** @type {any} */ field) => field.name === name);
-      const record = room.get(op.kind, op.id);
-      const fields = op.fields ?? {};
-      const doing = { put: creates ? "new" : "change", del: "remove", restore: "restore" }[
-        /** @type {"put" | "del" | "restore"} */ (op.type)
-      ];
-      const tank = fields.tank ?? record?.tank;
-      return {
-        op: op.op,
-        kind: op.kind,
-        doing: /** @type {Refusal["doing"]} */ (doing),
-        name: fields.name ?? record?.name ?? null,
-        tank: (tank && room.get("tank", tank)?.name) ?? null,
-        said: Object.entries(fields)
-          .filter(([name]) => !["tank", "at", ...(doing === "new" ? ["name"] : [])].includes(name))
-          .map(([name, value]) => ({ label: label_of(spec(name), name), value: value_said(spec(name), value, room) })),
-        by,
-        at: fields.at ?? at,
-        why: REASONS.includes(reason) ? reason : "other",
-        reason,
-        may_now: room.may(op.kind),
-        wrong: errors.map((/** @type {any} */ one) => ({
-          label: label_of(spec(one.field), one.field),
-          message: one.message,
-          allowed: one.allowed,
-        })),
-        follows: creates ? (room.held ?? []).filter((one) => one.kind === op.kind && one.id === op.id).length : 0,
-      };
-    });
+export const refusals = (entries, here) =>
+  entries.toSorted((a, b) => a.n - b.n).map((entry) => refusal_of(entry, here));
+
+/** @param {Entry} entry @param {Here} here @returns {Refusal} */
+function refusal_of({ op, by, at, creates = false, reason = "", errors = [] }, here) {
+  const specs = here.kinds[op.kind]?.fields ?? [];
+  const record = here.get(op.kind, op.id);
+  const { fields = {} } = op;
+  const doing = op.type === "put" ? (creates ? "new" : "change") : op.type === "del" ? "remove" : "restore";
+  const tank_id = text(fields.tank) ?? record?.tank;
+  // They are said above what else it says.
+  const said_above = ["tank", "at", ...(doing === "new" ? ["name"] : [])];
+  return {
+    op: op.op,
+    kind: op.kind,
+    doing,
+    name: text(fields.name) ?? record?.name ?? null,
+    tank: (tank_id && here.get("tank", tank_id)?.name) || null,
+    said: Object.entries(fields)
+      .filter(([name]) => !said_above.includes(name))
+      .map(([name, value]) => {
+        const spec = find_field(specs, name);
+        return { label: label_of(spec, name), value: value_said(spec, value, here) };
+      }),
+    by,
+    at: text(fields.at) ?? at,
+    why: REASONS.includes(reason) ? reason : "other",
+    reason,
+    may_now: here.may(op.kind),
+    wrong: errors.map(({ field, message, allowed }) => ({
+      label: label_of(find_field(specs, field), field),
+      message,
+      allowed,
+    })),
+    follows: creates ? (here.held ?? []).filter((one) => one.kind === op.kind && one.id === op.id).length : 0,
+  };
 }
+
+/** @param {unknown} value */
+const text = (value) => (typeof value === "string" ? value : undefined);

@@ -1,7 +1,8 @@
 /** How far this phone is shared, line by line, in the true words of the outbox. Pure. */
+import { MINUTE } from "../../figures/durations.js";
 
 /**
- * @param {{waiting: number, sending: number, needs_you: any[], photos_waiting: number, photos_need_you: number,
+ * @param {{waiting: number, sending: number, needs_you: unknown[], photos_waiting: number, photos_need_you: number,
  * not_back: number, joined: boolean}} state of a room
  * @returns {{line: string, count?: number}[]} never "all" while anything is left
  */
@@ -18,11 +19,11 @@ export function sharing_lines({ waiting, sending, needs_you, photos_waiting, pho
   return lines.length ? lines : [{ line: "all_long" }];
 }
 
-/** So far two clocks may part before it shows in days and times (ms). */
-const CLOCKS_APART = 5 * 60_000;
+/** Two clocks that differ by more than this (ms) show it in days and times. */
+const CLOCKS_APART = 5 * MINUTE;
 
 /**
- * Whether this phone's clock and the server's, by which records are written, say different things.
+ * Whether this phone's clock differs from the server's, by which records are written.
  * @param {number} here ms
  * @param {number} there ms
  */

@@ -2,23 +2,28 @@
  * The tasks as an iCalendar file (RFC 5545), written on the phone: the twin of limnary/calendar_file.py.
  * Pure; how a rule is expanded is given.
  */
+import { DAY } from "../../figures/durations.js";
 import { wall_of } from "./local_time.js";
-import { BadRule, parse_rule } from "./rrule_text.js";
+import { BadRrule, parse_rrule } from "./rrule_text.js";
 
-const DAY = 86_400_000;
 const REACH = 12 * 366 * DAY;
-/** Clocks are told this far around the tasks' starts. */
+/** Changes of the clocks are listed for this many years around now. */
 const YEARS_BEFORE = 1;
 const YEARS_AFTER = 12;
 const MOST_OCTETS = 75;
 
+/** @import { Done, Expand, Task } from "./tasks.js" */
+/** @import { Rrule } from "./rrule_text.js" */
+/** @typedef {(parts: Rrule, zone: string) => number} UntilOf */
+
 /**
- * @param {{room: string, tasks: any[], tanks: Map<string, string>, dones: any[], now: number}} what `tanks`: names of
- * those in the round
- * @param {import("./tasks.js").Expand} expand @param {(parts: any, zone: string) => number} until_of
+ * @param {{room_name: string, tasks: Task[], tanks: Map<string, string>, dones: readonly Done[], now: number}} what
+ * `tanks`: names of those that are walked to
+ * @param {Expand} expand
+ * @param {UntilOf} until_of
  * @returns {string} with CRLF line ends
  */
-export function calendar_file({ room, tasks, tanks, dones, now }, expand, until_of) {
+export function calendar_file({ room_name, tasks, tanks, dones, now }, expand, until_of) {
   const shown = tasks.filter((task) => !task.over && (!task.tank || tanks.has(task.tank)));
   const events = shown
     .toSorted((a, b) => (a.id < b.id ? -1 : 1))
@@ -29,7 +34,7 @@ export function calendar_file({ room, tasks, tanks, dones, now }, expand, until_
     "BEGIN:VCALENDAR",
     "VERSION:2.0",
     "PRODID:-//Limnary//Tasks//EN",
-    `X-WR-CALNAME:${text(room)}`,
+    `X-WR-CALNAME:${text(room_name)}`,
     ...zones.flatMap((zone) => clock(zone, year - YEARS_BEFORE, year + YEARS_AFTER)),
     ...events.flatMap(({ lines: of_event }) => of_event),
     "END:VCALENDAR",
@@ -38,27 +43,27 @@ export function calendar_file({ room, tasks, tanks, dones, now }, expand, until_
 }
 
 /**
- * @param {any} task
+ * @param {Task} task
  * @param {Map<string, string>} tanks
- * @param {any[]} dones
+ * @param {readonly Done[]} dones
  * @param {number} now
- * @param {import("./tasks.js").Expand} expand
- * @param {(parts: any, zone: string) => number} until_of
+ * @param {Expand} expand
+ * @param {UntilOf} until_of
  */
 function event(task, tanks, dones, now, expand, until_of) {
-  const skipped = dones
-    .filter((one) => one.task === task.id && one.skipped && one.due_at)
-    .map((one) => Date.parse(one.due_at));
+  const skipped = dones.flatMap(({ task: of, skipped: left_out, due_at }) =>
+    of === task.id && left_out && due_at ? [Date.parse(due_at)] : [],
+  );
   const start = Math.floor(Date.parse(task.starts_at) / 1000) * 1000;
   let zone = task.zone || "UTC";
   /** @type {number | undefined} */ let first;
-  /** @type {string[]} */ let rule = [];
+  /** @type {string[]} */ let rrule = [];
   try {
     // RFC 5545, 3.8.5.3: the start counts, so it must be one that the rule says.
     first = expand(task, start, start + REACH, 1)[0];
-    if (task.rule && first !== undefined) rule = [`RRULE:${rule_text(task.rule, zone, until_of)}`];
-  } catch (no) {
-    if (!(no instanceof BadRule)) throw no;
+    if (task.rule && first !== undefined) rrule = [`RRULE:${rrule_text(task.rule, zone, until_of)}`];
+  } catch (error) {
+    if (!(error instanceof BadRrule)) throw error;
     zone = "UTC";
   }
   const changed = Date.parse(task.meta?.changed_at ?? "") || now;
@@ -70,22 +75,21 @@ function event(task, tanks, dones, now, expand, until_of) {
     `DTSTART${moment(first ?? start, zone)}`,
     "DURATION:PT15M",
     "TRANSP:TRANSPARENT",
-    ...rule,
+    ...rrule,
     ...skipped.sort((a, b) => a - b).map((at) => `EXDATE${moment(at, zone)}`),
     "END:VEVENT",
   ];
   return { zone, lines };
 }
 
-/** @param {string} rule @param {string} zone @param {(parts: any, zone: string) => number} until_of */
-function rule_text(rule, zone, until_of) {
-  const parts = parse_rule(rule);
+/** @param {string} rrule @param {string} zone @param {UntilOf} until_of */
+function rrule_text(rrule, zone, until_of) {
+  const parts = parse_rrule(rrule);
   return Object.entries(parts)
     .filter(([name, value]) => name !== "INTERVAL" || value !== 1)
     .map(([name, value]) => {
       if (name === "UNTIL") return `UNTIL=${utc(until_of(parts, zone))}`;
-      if (name === "BYDAY")
-        return `BYDAY=${value.map((/** @type {[number, string]} */ [nth, day]) => `${nth || ""}${day}`).join(",")}`;
+      if (name === "BYDAY") return `BYDAY=${(parts.BYDAY ?? []).map(([nth, day]) => `${nth || ""}${day}`).join(",")}`;
       return `${name}=${value}`;
     })
     .join(";");
@@ -118,13 +122,13 @@ function clock(zone, from, to) {
  * @param {(ms: number) => number} offset
  */
 function first_with(wanted, low, high, offset) {
-  let [no, yes] = [low, high];
-  while (yes - no > 1000) {
-    const middle = Math.floor((no + yes) / 2000) * 1000;
-    if (offset(middle) === wanted) yes = middle;
-    else no = middle;
+  let [without, having] = [low, high];
+  while (having - without > 1000) {
+    const middle = Math.floor((without + having) / 2000) * 1000;
+    if (offset(middle) === wanted) having = middle;
+    else without = middle;
   }
-  return yes;
+  return having;
 }
 
 /** @param {string} kind @param {number} wall by the clock before @param {number} before s @param {number} after s */

@@ -1,6 +1,6 @@
 /** Wall time and instants: what the clock shows in a place (IANA time zone), and when that is. Pure. */
+import { DAY } from "../../figures/durations.js";
 
-const DAY = 86_400_000;
 /** @type {Map<string, Intl.DateTimeFormat>} */
 const formats = new Map();
 

@@ -1,12 +1,12 @@
 /**
- * When a task falls due: recurrence rules (RFC 5545, 3.3.10), expanded in the wall time of the task's own place.
+ * When a task falls due: recurrence rules (RFC 5545, 3.3.10), expanded in the local time of the task's own zone.
  * Pure; the server's twin is limnary/recurrence.py.
  */
+import { DAY } from "../../figures/durations.js";
 import { RRule, Weekday } from "../../vendor/rrule.js";
 import { instant_of, wall_of } from "./local_time.js";
-import { BadRule, NUMBERS, WEEKDAYS, parse_rule } from "./rrule_text.js";
+import { BadRrule, NUMBERS, WEEKDAYS, parse_rrule } from "./rrule_text.js";
 
-const DAY = 86_400_000;
 const FOREVER = 1e14;
 
 /**
@@ -16,13 +16,13 @@ const FOREVER = 1e14;
  * @param {number} from ms
  * @param {number} to ms
  * @returns {number[]} ms
- * @throws {BadRule} the rule or the time zone cannot be read here
+ * @throws {BadRrule} the rule or the time zone cannot be read here
  */
 export function occurrences({ rule, starts_at, zone }, from, to, most = 1000) {
   const where = zone_of(zone);
   const start = Math.floor(Date.parse(starts_at) / 1000) * 1000;
   if (!rule) return from <= start && start <= to ? [start] : [];
-  const parts = parse_rule(rule);
+  const parts = parse_rrule(rule);
   const last = Math.min(to, until_of(parts, where));
   /** @type {Set<number>} */ const found = new Set();
   for (const wall of walls(parts, wall_of(start, where), from - DAY, last + DAY)) {
@@ -33,32 +33,35 @@ export function occurrences({ rule, starts_at, zone }, from, to, most = 1000) {
   return [...found].sort((a, b) => a - b).slice(0, most);
 }
 
+/** @import { Rrule } from "./rrule_text.js" */
+
 /** @param {string | null | undefined} zone */
 function zone_of(zone) {
   try {
     wall_of(0, zone || "UTC");
     return zone || "UTC";
   } catch {
-    throw new BadRule(`${zone} is no time zone known here`);
+    throw new BadRrule(`${zone} is no time zone known here`);
   }
 }
 
 /**
  * Wall times; around a change of clocks instants may swap their order by an hour, never by a day.
- * @param {import("./rrule_text.js").Rule} parts
+ * @param {Rrule} parts
  * @param {number} start
  * @param {number} after
  * @param {number} before
  */
 function walls(parts, start, after, before) {
   const numbers = Object.fromEntries(
-    Object.keys(NUMBERS)
-      .filter((name) => name in parts)
-      .map((name) => [name.toLowerCase(), parts[name]]),
+    Object.keys(NUMBERS).flatMap((name) => {
+      const values = parts[/** @type {keyof typeof NUMBERS} */ (name)];
+      return values ? [[name.toLowerCase(), values]] : [];
+    }),
   );
-  const rule = new RRule(
+  const rrule = new RRule(
     {
-      freq: RRule[/** @type {"DAILY"} */ (parts.FREQ)],
+      freq: RRule[parts.FREQ],
       dtstart: new Date(start),
       interval: parts.INTERVAL,
       count: parts.COUNT ?? null,
@@ -70,12 +73,12 @@ function walls(parts, start, after, before) {
     },
     true,
   );
-  return rule.between(new Date(Math.max(after, -1e13)), new Date(Math.min(before, FOREVER)), true).map(Number);
+  return rrule.between(new Date(Math.max(after, -1e13)), new Date(Math.min(before, FOREVER)), true).map(Number);
 }
 
 /**
  * The last instant of a rule's UNTIL, a date to its end.
- * @param {import("./rrule_text.js").Rule} parts
+ * @param {Rrule} parts
  * @param {string} zone
  */
 export function until_of({ UNTIL }, zone) {
@@ -97,7 +100,7 @@ export function until_of({ UNTIL }, zone) {
     said.getUTCMinutes() !== minute ||
     said.getUTCSeconds() !== second
   )
-    throw new BadRule(`UNTIL=${UNTIL} is no date`);
+    throw new BadRrule(`UNTIL=${UNTIL} is no date`);
   if (UNTIL.length === 8) return instant_of(wall + DAY, zone) - 1;
   return UNTIL.endsWith("Z") ? wall : instant_of(wall, zone);
 }

@@ -1,11 +1,10 @@
 /**
  * A task as tiles and steps instead of a rule: how often, which days, what time; and back into a rule (RFC 5545). Pure.
  */
+import { DAY, MINUTE } from "../../figures/durations.js";
 import { instant_of, wall_of } from "./local_time.js";
-import { BadRule, WEEKDAYS, parse_rule } from "./rrule_text.js";
+import { BadRrule, WEEKDAYS, parse_rrule } from "./rrule_text.js";
 
-const DAY = 86_400_000;
-const MINUTE = 60_000;
 /** Days of the month that every month has; after them comes "the last". */
 export const LAST_DAY = 29;
 
@@ -40,7 +39,7 @@ export function form_of({ starts_at, rule, zone }) {
 function said_by(text) {
   if (!text) return { often: "once" };
   try {
-    const { FREQ, INTERVAL, BYDAY, BYMONTHDAY, WKST: _, ...more } = parse_rule(text);
+    const { FREQ, INTERVAL, BYDAY, BYMONTHDAY, WKST: _, ...more } = parse_rrule(text);
     const alone = Object.keys(more).length === 0;
     if (alone && FREQ === "DAILY" && !BYDAY && !BYMONTHDAY)
       return INTERVAL === 1 ? { often: "daily" } : { often: "days", every: INTERVAL };
@@ -56,8 +55,8 @@ function said_by(text) {
       (on === undefined || on === -1 || (on > 0 && on < LAST_DAY))
     )
       return { often: "monthly", ...(on === undefined ? {} : { month_day: on === -1 ? LAST_DAY : on }) };
-  } catch (no) {
-    if (!(no instanceof BadRule)) throw no;
+  } catch (error) {
+    if (!(error instanceof BadRrule)) throw error;
   }
   return { often: "own" };
 }
@@ -69,14 +68,14 @@ function said_by(text) {
 export function fields_of(form, zone) {
   const starts_at = new Date(instant_of(form.day + form.minutes * MINUTE, zone)).toISOString();
   const sorted = WEEKDAYS.filter((day) => form.weekdays.includes(day));
-  const rules = {
+  const rrules = {
     once: null,
     daily: "FREQ=DAILY",
     days: `FREQ=DAILY;INTERVAL=${form.every}`,
     weekdays: `FREQ=WEEKLY;BYDAY=${sorted.join(",")}`,
     monthly: `FREQ=MONTHLY;BYMONTHDAY=${form.month_day === LAST_DAY ? -1 : form.month_day}`,
   };
-  return form.often === "own" ? { starts_at, zone } : { starts_at, zone, rule: rules[form.often] };
+  return form.often === "own" ? { starts_at, zone } : { starts_at, zone, rule: rrules[form.often] };
 }
 
 /** @param {number} day */

@@ -1,18 +1,19 @@
 /**
  * Where a task stands today: due, overdue, done or skipped, and when it comes next.
- * Pure; how a rule is expanded is given (recurrence.js), so that a page without tasks needs no rule reader.
+ * Pure. How a recurrence rule is expanded is given (recurrence.js), so that a page without tasks loads no reader.
  */
+import { DAY } from "../../figures/durations.js";
 import { day_of } from "./local_time.js";
-import { BadRule } from "./rrule_text.js";
+import { BadRrule } from "./rrule_text.js";
 
-const DAY = 86_400_000;
-/** How far is looked back and ahead, the near first: most rules answer at once (days). */
+/** How many days to look back and ahead; most rules answer within the first span. */
 const REACHES = [40, 400, 4000];
 
+/** @import { View } from "../../types/views.js" */
+
 /**
- * @typedef {{id: string, title: string, tank?: string, starts_at: string, rule?: string, zone?: string, over?: boolean,
- * [more: string]: any}} Task
- * @typedef {{id: string, task: string, at: string, due_at?: string, skipped?: boolean, [more: string]: any}} Done
+ * @typedef {View<"task">} Task
+ * @typedef {View<"task_done">} Done
  * @typedef {(task: Task, from: number, to: number, most?: number) => number[]} Expand
  * @typedef {{due: number[], overdue: boolean, next: number | null, last: Done | null, unread: boolean}} Standing
  * `due`: what is open, oldest first: today's, or one of an earlier day (`overdue`); `unread`: its rule cannot be read
@@ -50,8 +51,8 @@ export function standing(task, dones, now, zone, expand) {
       last,
       unread: false,
     };
-  } catch (no) {
-    if (!(no instanceof BadRule)) throw no;
+  } catch (error) {
+    if (!(error instanceof BadRrule)) throw error;
     return { ...none, unread: true };
   }
 }
@@ -134,8 +135,8 @@ export function open_between(task, dones, from, to, expand) {
   );
   try {
     return expand(task, from, to).filter((at) => at > closed);
-  } catch (no) {
-    if (!(no instanceof BadRule)) throw no;
+  } catch (error) {
+    if (!(error instanceof BadRrule)) throw error;
     return [];
   }
 }

@@ -1,10 +1,10 @@
 /** A tank's advice as the screens ask for it: by its forecast once that is there, by the rule until then. */
+import { HOUR } from "../../figures/durations.js";
 import { effect, signal } from "../../vendor/preact.js";
 import { belief_store } from "../../data/belief_store.js";
 import { facts_of } from "../../advice/facts.js";
 import { forecasts } from "../../advice/forecast/answers.js";
 import { foretold } from "../../advice/foretold.js";
-import { HOUR } from "../../advice/level.js";
 import { ask_of } from "../../advice/forecast/questions.js";
 import { today } from "../../advice/today.js";
 import { all, live_room, now } from "./live.js";

@@ -1,4 +1,5 @@
 /** The one sentence of a tank and its reasons, put into words: the only place that renders an advice. */
+import { DAY, HOUR, MINUTE } from "../../figures/durations.js";
 import { html } from "../../vendor/preact.js";
 import { choice_label, output_of } from "../../contracts.js";
 import { en } from "../../i18n/en.js";
@@ -6,11 +7,11 @@ import { clock, number, short, t, weekday, when } from "../../i18n/words.js";
 import { chance_said } from "./chance.js";
 import { dose_said, litres_said, nitrogen, parameter_name, temperature_said } from "./figures.js";
 import { StateShape } from "../icon.js";
-import { DAY, HOUR, last_test } from "../../advice/level.js";
+import { last_test } from "../../advice/level.js";
 
 /** @import { Advice, Besides, Filled, LabelDose, LeftOut, Reason, ReasonCode } from "../../types/advice.js" */
 
-const QUARTER_MS = 15 * 60_000;
+const QUARTER_MS = 15 * MINUTE;
 
 /**
  * What to do now, in one sentence.
