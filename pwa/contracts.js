@@ -20,8 +20,8 @@ import { install as installTables, table } from "./calc/tables.js";
 /** @typedef {{field: string, message: string, allowed: string}} FieldError */
 /** @typedef {Record<string, unknown>} Values field values by name */
 /**
- * @typedef {{calc: Record<string, Contract>, tables: Record<string, any>, messages: Record<string, string>, records:
- * Record<string, import("./types/contract.js").Kind>}} Bundle
+ * @typedef {{calc: Record<string, Contract>, tables: Record<string, any>, messages: Record<string, string>,
+ *   records: Record<string, import("./types/contract.js").Kind>, formats: Record<string, {pattern: string}>}} Bundle
  */
 
 /** The input breaks its contract; `errors` is never empty. */
@@ -34,7 +34,7 @@ export class InvalidInput extends Error {
 }
 
 /** @type {Bundle} */
-let bundle = { calc: {}, tables: {}, messages: {}, records: {} };
+let bundle = { calc: {}, tables: {}, messages: {}, records: {}, formats: {} };
 
 /**
  * How a number stands in a refusal; as the API writes it unless a screen says otherwise.
@@ -154,6 +154,19 @@ export function entry_fields(list) {
  * @param {string} name
  */
 export const entry_field = (list, name) => field_named(entry_fields(list), name);
+
+/** A field's label without its explanation. @param {Field} field */
+export const short_label = ({ short_label, label }) => short_label ?? label;
+
+/**
+ * The label of a choice without its explanation.
+ * @param {import("./types/contract.js").ChoiceSpec} spec
+ * @param {string} value
+ */
+export function short_choice_label({ choices }, value) {
+  const choice = choices.find((one) => one.value === value);
+  return choice?.short_label ?? choice?.label ?? value;
+}
 
 /**
  * The label of a choice, the value itself where the field offers no such choice.
@@ -310,7 +323,8 @@ const CHECKS = {
     if (length < shortest || length > spec.max_length) {
       return bad(path, words("text_length", { min: shortest, max: spec.max_length }), spec);
     }
-    if (spec.pattern && !new RegExp(`^(?:${spec.pattern})$`, "u").test(value)) {
+    const pattern = spec.format ? bundle.formats[spec.format].pattern : spec.pattern;
+    if (pattern && !new RegExp(`^(?:${pattern})$`, "u").test(value)) {
       return bad(path, words("not_pattern", { example: spec.example }), spec);
     }
     return ok(value);

@@ -9,8 +9,8 @@ from pathlib import Path
 import jsonschema
 import pytest
 from limnary.calc import calculation
-from limnary.contracts import contracts, run
-from limnary.schema_files import read_folder, shared_schema_dir
+from limnary.contracts import InvalidInput, contracts, load, run, schema_of
+from limnary.schema_files import formats, read_folder, shared_schema_dir
 
 ROOT = Path(__file__).parents[1]
 NAMES = sorted(contracts())
@@ -57,23 +57,29 @@ def test_record_kind_is_whole(name):
         assert field.get("refers_to", name) in read_folder("records"), field["name"]
 
 
+def test_a_time_is_one_that_every_clock_can_show():
+    """A day that never comes stopped the calendar of the server and every page of the phone that showed it."""
+    pattern = formats()["date-time"]["pattern"]
+    for year in (1899, 1900, 1970, 2000, 2026, 2028, 2100, 2400, 2999, 3000):
+        for month, day in product(range(14), (0, 1, 28, 29, 30, 31, 32)):
+            date = f"{year}-{month:02}-{day:02}"
+            try:
+                real = 1900 <= datetime.fromisoformat(date).year <= 2999
+            except ValueError:
+                real = False
+            assert bool(re.fullmatch(pattern, f"{date}T07:30:00.000Z")) == real, date
+    for clock, real in (("23:59:59Z", True), ("24:00:00Z", False), ("07:60:00Z", False), ("07:30:60Z", False)):
+        assert bool(re.fullmatch(pattern, f"2026-05-04T{clock}")) == real, clock
+
+
 @pytest.mark.parametrize("name", sorted(read_folder("records")))
-def test_a_time_of_a_record_is_one_that_every_clock_can_show(name):
-    """A date that does not exist would stop the server's calendar and every page of the phone that shows it."""
-    times = [
-        field["pattern"] for field in read_folder("records")[name]["fields"] if field.get("pattern", "").endswith("Z")
-    ]
-    for pattern in times:
-        for year in (1899, 1900, 1970, 2000, 2026, 2028, 2100, 2400, 2999, 3000):
-            for month, day in product(range(14), (0, 1, 28, 29, 30, 31, 32)):
-                date = f"{year}-{month:02}-{day:02}"
-                try:
-                    real = 1900 <= datetime.fromisoformat(date).year <= 2999
-                except ValueError:
-                    real = False
-                assert bool(re.fullmatch(pattern, f"{date}T07:30:00.000Z")) == real, date
-        for clock, real in (("23:59:59Z", True), ("24:00:00Z", False), ("07:60:00Z", False), ("07:30:60Z", False)):
-            assert bool(re.fullmatch(pattern, f"2026-05-04T{clock}")) == real, clock
+def test_each_time_of_a_record_says_its_format(name):
+    for field in read_folder("records")[name]["fields"]:
+        is_time = field["name"] == "at" or field["name"].endswith("_at")
+        assert (field.get("format") == "date-time") == is_time, field["name"]
+        if is_time:
+            with pytest.raises(InvalidInput):
+                load(schema_of([field], name), [field], {field["name"]: "2026-13-45T07:30:00.000Z"})
 
 
 @pytest.mark.parametrize("name", NAMES)

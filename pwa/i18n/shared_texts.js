@@ -6,7 +6,7 @@
 /** @typedef {(english: string) => string} Say */
 
 /** Fields of a contract or a record kind that are words, wherever they stand in inputs, outputs and choices. */
-const OF_FIELD = ["label", "help"];
+const OF_FIELD = ["label", "short_label", "help"];
 /** Tables of which a keeper reads names or labels. @type {Record<string, "name" | "label">} */
 const TABLES = {
   species: "name",
@@ -84,6 +84,7 @@ function field(spec, say) {
     made.choices = made.choices.map((/** @type {any} */ one) => ({
       ...one,
       label: say(one.label),
+      ...(one.short_label ? { short_label: say(one.short_label) } : {}),
       ...(one.said ? { said: each(one.said, say) } : {}),
     }));
   if (made.fields) made.fields = fields(made.fields, say);

@@ -5,7 +5,7 @@
 import { html } from "../vendor/preact.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
 import { minutes, short, t, when } from "../i18n/words.js";
-import { figure, parameter_name, read_as } from "../ui/words/figures.js";
+import { figure, parameter_name, parameter_short_name, read_as } from "../ui/words/figures.js";
 import { Wrong } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
@@ -231,7 +231,7 @@ const Timed = ({ kit, tank }) => html`
       const start = () =>
         start_timer({
           id,
-          what: `${parameter_name(kit.parameter).replace(/ \(.*\)/, "")}: ${timer.what}`,
+          what: `${parameter_short_name(kit.parameter)}: ${timer.what}`,
           seconds: timer.seconds,
           href: `/tank/${tank}/test`,
         });

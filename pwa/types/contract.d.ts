@@ -5,6 +5,7 @@ import type { RecordFields, RecordKind } from "./records.js";
 export interface Choice {
   value: string;
   label: string;
+  short_label?: string;
 }
 
 export interface NumberSpec {
@@ -23,6 +24,8 @@ export interface TextSpec {
   max_length: number;
   /** Whole-value pattern, with an example. */
   pattern?: string;
+  /** The kind of text, whose pattern formats.json holds. */
+  format?: "date-time";
   example?: string;
   /** The text picks a key of this table. */
   table?: string;
@@ -51,6 +54,8 @@ export type Spec = NumberSpec | BooleanSpec | TextSpec | ChoiceSpec | ListSpec |
 export interface Named {
   name: string;
   label: string;
+  /** The label without its explanation, where a text names the field. */
+  short_label?: string;
   help?: string;
   required?: boolean;
   default?: unknown;

@@ -12,7 +12,7 @@ from marshmallow import RAISE, Schema, ValidationError, fields
 
 from limnary.calc import calculation
 from limnary.calc.refusal import Refusal
-from limnary.schema_files import messages, read_folder
+from limnary.schema_files import formats, messages, read_folder
 
 
 class InvalidInput(ValueError):
@@ -154,9 +154,15 @@ def _text(spec: dict, value: object) -> str:
     shortest, longest = spec.get("min_length", 0), spec["max_length"]
     if not shortest <= len(value) <= longest:
         raise ValidationError(messages()["text_length"].format(min=shortest, max=longest))
-    if "pattern" in spec and not re.fullmatch(spec["pattern"], value):
+    pattern = pattern_of(spec)
+    if pattern and not re.fullmatch(pattern, value):
         raise ValidationError(messages()["not_pattern"].format(example=spec["example"]))
     return value
+
+
+def pattern_of(spec: dict) -> str | None:
+    """The whole-value pattern of a text field: that of its format, or its own."""
+    return formats()[spec["format"]]["pattern"] if "format" in spec else spec.get("pattern")
 
 
 def _choice(spec: dict, value: object) -> str:

@@ -38,6 +38,12 @@ def messages() -> dict[str, str]:
     return json.loads((shared_schema_dir() / "messages.json").read_text("utf-8"))
 
 
+@cache
+def formats() -> dict[str, dict[str, str]]:
+    """The kinds of text that a field may name as its `format`, each with its pattern."""
+    return json.loads((shared_schema_dir() / "formats.json").read_text("utf-8"))
+
+
 def words(language: str) -> dict[str, str] | None:
     """The texts of shared_schema in one language, keyed by the English text; None for an unknown language."""
     return read_folder("words").get(language)
@@ -50,4 +56,5 @@ def shared_bundle() -> dict:
         "tables": read_folder("tables"),
         "records": read_folder("records"),
         "messages": messages(),
+        "formats": formats(),
     }

@@ -105,7 +105,7 @@ def test_the_shared_bundle_is_what_the_contracts_are(client):
     answer = client.get("/shared.json")
     assert answer.headers["Cache-Control"] == "no-cache"
     assert answer.json == shared_bundle()
-    assert set(answer.json) == {"calc", "tables", "records", "messages"}
+    assert set(answer.json) == {"calc", "tables", "records", "messages", "formats"}
 
 
 @pytest.mark.parametrize("path", ["/", "/app.js", "/api/v1/calc", "/healthz", "/nothing.js"])

@@ -17,4 +17,5 @@ export const shared_bundle = () => ({
   tables: folder("tables"),
   records: folder("records"),
   messages: json("messages.json"),
+  formats: json("formats.json"),
 });

@@ -10,16 +10,13 @@ import { choice_label, find_field } from "../../contracts.js";
  * }} Words how the screen says what a field holds; `get`: the record that a field refers to
  */
 
-/** A moment by the pattern that all such fields have. @param {string | undefined} pattern */
-const is_time = (pattern) => pattern?.endsWith("?Z") ?? false;
-
 /**
- * A field's label without the explanation that a form adds in brackets or behind a semicolon.
+ * A field's label without the explanation that a form adds.
  * @param {Item | undefined} spec
  * @param {string} name
  * @returns {string}
  */
-export const label_of = (spec, name) => spec?.label?.replace(/ \(.*\)$|;.*$/, "") ?? name;
+export const label_of = (spec, name) => spec?.short_label ?? spec?.label ?? name;
 
 /**
  * A field's value in words.
@@ -47,5 +44,5 @@ export function value_said(spec, value, words) {
   if (spec?.type === "choice") return choice_label(spec, said);
   if (spec?.type !== "text") return said;
   if (spec.refers_to) return words.get(spec.refers_to, said)?.name ?? said;
-  return is_time(spec.pattern) ? words.time(said) : said;
+  return spec.format === "date-time" ? words.time(said) : said;
 }

@@ -130,7 +130,7 @@ function control_of(spec) {
   if (spec.type === "list") return spec.item.type === "object" ? "rows" : "chips";
   if (spec.type === "number" || spec.type === "integer") return "figure";
   if (spec.type === "boolean") return "tick";
-  if (spec.name.endsWith("_at")) return "day";
+  if (spec.format === "date-time") return "day";
   return spec.max_length > 300 ? "words" : "line";
 }
 

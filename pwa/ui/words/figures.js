@@ -1,7 +1,7 @@
 /**
  * Figures as they are said, none parted from its unit: a reading as its kit wrote it and as nitrogen, doses, litres.
  */
-import { choice_label, record_field } from "../../contracts.js";
+import { choice_label, record_field, short_choice_label } from "../../contracts.js";
 import { HARDNESS, in_degrees } from "../../advice/hardness.js";
 import { SPECIES, both_ways } from "../../advice/level.js";
 import { number, short, t } from "../../i18n/words.js";
@@ -12,6 +12,9 @@ const ION = { nh4: "NH₄", no2: "NO₂", no3: "NO₃" };
 
 /** @param {string} parameter */
 export const parameter_name = (parameter) => choice_label(record_field("reading", "parameter"), parameter);
+
+/** "Ammonia" for "Ammonia (total)". @param {string} parameter */
+export const parameter_short_name = (parameter) => short_choice_label(record_field("reading", "parameter"), parameter);
 
 /** "as NH₄" or "as N"; nothing for what has no such choice. @param {string} parameter @param {string} [basis] */
 export function read_as(parameter, basis) {

@@ -1,5 +1,7 @@
 """Field specifications of contracts and record kinds as JSON Schema 2020-12, for the API's description."""
 
+from limnary.contracts import pattern_of
+
 
 def object_schema(fields: list[dict]) -> dict:
     """An object that holds these fields and no others."""
@@ -48,7 +50,10 @@ def _bounds(spec: dict) -> dict:
         return {"minimum": spec["min"], "maximum": spec["max"]}
     if spec["type"] == "text":
         out = {"minLength": spec.get("min_length", 0), "maxLength": spec["max_length"]}
-        return {**out, "pattern": f"^(?:{spec['pattern']})$"} if "pattern" in spec else out
+        if "format" in spec:
+            out["format"] = spec["format"]
+        pattern = pattern_of(spec)
+        return {**out, "pattern": f"^(?:{pattern})$"} if pattern else out
     if spec["type"] == "choice":
         return {"enum": [choice["value"] for choice in spec["choices"]]}
     if spec["type"] == "list":
