@@ -9,7 +9,7 @@ ASK = """async (name) => {
   const { facts_of } = await import("/advice/facts.js");
   const { today } = await import("/advice/today.js");
   const { ask_of } = await import("/advice/forecast/questions.js");
-  const room = await open_room();
+  const { room } = await open_room();
   const tank = room.all("tank").find((one) => one.name === name);
   const facts = facts_of(room, tank, Date.now());
   const { questions } = ask_of(facts, today(facts));
@@ -18,7 +18,7 @@ ASK = """async (name) => {
 }"""
 WRITE = """async (records) => {
   const { open_room } = await import("/data/fish_room.js");
-  const room = await open_room();
+  const { room } = await open_room();
   await room.write(records.map(([kind, id, fields]) => ({ type: "put", kind, id, fields })));
   room.close();
 }"""

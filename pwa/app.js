@@ -84,10 +84,11 @@ async function enter(id) {
   if (id) await use_room(id);
   stop_sharing();
   room.value?.close();
-  const opened = await open_room();
+  const phone = await this_phone();
+  const { room: opened, cache } = await open_room();
   show(opened);
-  const stop_this = sync.start(opened);
-  const stop_others = await share_others(await this_phone(), opened.id);
+  const stop_this = sync.start(phone, opened.id, cache);
+  const stop_others = await share_others(phone, opened.id);
   stop_sharing = () => (stop_this(), stop_others());
 }
 

@@ -1,7 +1,17 @@
 /** Calls to the server: one shape in, one shape out, a time limit, and never a guess at a strange answer. */
 
-/** @typedef {{method: string, path: string, key?: string, body?: unknown, bytes?: Blob, timeout_ms?: number, wants?: "bytes"}} Outgoing */
-/** @typedef {{status: number, retry_after_ms: number | null, body: any}} Incoming `body` is parsed JSON, null if there was none; a Blob where bytes were wanted */
+/** @import { FieldError } from "../contracts.js" */
+
+/**
+ * @typedef {{
+ *   method: string, path: string, key?: string, body?: unknown, bytes?: Blob, timeout_ms?: number, wants?: "bytes",
+ * }} Outgoing
+ */
+/**
+ * `body` is parsed JSON, null if there was none; a Blob where bytes were wanted. It is `any` because nothing is known
+ * of it until its receiver has checked it.
+ * @typedef {{status: number, retry_after_ms: number | null, body: any}} Incoming
+ */
 
 /** The server could not be reached, failed (`status`), or what answered is not it (a portal's sign-in page). */
 export class Unreachable extends Error {
@@ -21,35 +31,24 @@ export class Refused extends Error {
     this.status = answer.status;
     this.retry_after_ms = answer.retry_after_ms;
     this.problem = answer.body ?? {};
-    /** @type {{field: string, message: string, allowed: string}[]} */
+    /** @type {FieldError[]} */
     this.errors = answer.body?.errors ?? [];
   }
 }
 
 const USUAL_LIMIT_MS = 20_000;
+/** Shorter bodies are sent uncompressed. */
 const WORTH_PACKING = 1000;
 
 /**
- * Send through fetch. Bodies over 1 kB travel packed where the browser can.
+ * Send through fetch. Bodies over 1 kB travel compressed where the browser can do it.
  * @param {Outgoing} out @returns {Promise<Incoming>}
  * @throws {Unreachable}
  */
 export async function fetch_send({ method, path, key, body, bytes, wants, timeout_ms = USUAL_LIMIT_MS }) {
   /** @type {Record<string, string>} */ const headers = { Accept: "application/json" };
   if (key) headers.Authorization = `Bearer ${key}`;
-  /** @type {BodyInit | undefined} */ let load;
-  if (bytes) {
-    load = bytes;
-    headers["Content-Type"] = bytes.type || "application/octet-stream";
-  } else if (body !== undefined) {
-    const text = JSON.stringify(body);
-    headers["Content-Type"] = "application/json";
-    load = text;
-    if (text.length > WORTH_PACKING && typeof CompressionStream === "function") {
-      headers["Content-Encoding"] = "gzip";
-      load = await new Response(new Blob([text]).stream().pipeThrough(new CompressionStream("gzip"))).blob();
-    }
-  }
+  const load = bytes ? with_bytes(bytes, headers) : body === undefined ? undefined : await with_json(body, headers);
   const limit = new AbortController();
   const timer = setTimeout(() => limit.abort(), timeout_ms);
   try {
@@ -72,7 +71,22 @@ export async function fetch_send({ method, path, key, body, bytes, wants, timeou
   }
 }
 
-/** @param {Response} answer @param {string} text */
+/** @param {Blob} bytes @param {Record<string, string>} headers to complete */
+function with_bytes(bytes, headers) {
+  headers["Content-Type"] = bytes.type || "application/octet-stream";
+  return bytes;
+}
+
+/** @param {unknown} body @param {Record<string, string>} headers to complete */
+async function with_json(body, headers) {
+  const text = JSON.stringify(body);
+  headers["Content-Type"] = "application/json";
+  if (text.length <= WORTH_PACKING || typeof CompressionStream !== "function") return text;
+  headers["Content-Encoding"] = "gzip";
+  return new Response(new Blob([text]).stream().pipeThrough(new CompressionStream("gzip"))).blob();
+}
+
+/** The JSON of an answer, null if it has none. @param {Response} answer @param {string} text */
 function parsed(answer, text) {
   if (text === "") return null;
   if (!/\bjson\b/.test(answer.headers.get("Content-Type") ?? "")) {
@@ -86,12 +100,13 @@ function parsed(answer, text) {
   }
 }
 
-/** Seconds only (RFC 9110, 10.2.3); a date is read as none. @param {string | null} header */
+/** Seconds only (RFC 9110, 10.2.3); a date counts as no header. @param {string | null} header */
 const retry_after = (header) => (header !== null && /^\d+$/.test(header) ? Number(header) * 1000 : null);
 
 /**
- * Ask, and give the body of a 2xx.
- * @param {import("./phone.js").Phone} phone @param {Outgoing} out
+ * Ask, and return the body of a 2xx.
+ * @param {Pick<import("./phone.js").Phone, "send">} phone @param {Outgoing} out
+ * @returns {Promise<any>} unchecked, as in Incoming
  * @throws {Unreachable} no network, or a 5xx
  * @throws {Refused} any other status
  */

@@ -1,5 +1,8 @@
-/** The open archive of a room: its form, and reading one that came from anywhere. DEVELOPERS.md describes it. */
-import { check_fields } from "../contracts.js";
+/** The open archive of a room: its form, and reading one that came from anywhere. README.md here describes it. */
+/** @import { Kind } from "../types/contract.js" */
+/** @import { Fields, Op, RecordKey, Row } from "../types/stores.js" */
+/** @import { Bytes } from "./zip.js" */
+import { check_fields, kind_of, records } from "../contracts.js";
 import { sha256 } from "./sha256.js";
 import { is_zip, unzip } from "./zip.js";
 
@@ -17,108 +20,146 @@ const ID = /^[A-Za-z0-9_-]{8,64}$/;
 const STAMP = /^[0-9]{13}-[0-9]{5}-[A-Za-z0-9_-]{1,64}$/;
 const MOST_WRONG = 20;
 
+/** @typedef {RecordKey & Pick<Row, "fields" | "stamps" | "deleted" | "restored" | "moved">} ArchiveRow */
+/** @typedef {{op: Op, by?: string | null, at?: string}} ArchiveLine */
+/** @typedef {{hash: string, type: string, bytes: Bytes}} ArchivePhoto */
+/** @typedef {Record<string, unknown>} Unchecked what a line says, before it is checked */
+/** @typedef {{value: Unchecked, at: number}} Line with its number */
+
 /** The archive is not whole; nothing of it was taken in. `lines` says what is wrong where. */
 export class ArchiveBroken extends Error {
   /** @param {string[]} lines */
   constructor(lines) {
-    const said = lines.slice(0, MOST_WRONG);
-    super(`This is not a whole room archive, and nothing of it was taken in: ${said.join("; ")}`);
-    this.lines = said;
+    const first = lines.slice(0, MOST_WRONG);
+    super(`This is not a whole room archive, and nothing of it was taken in: ${first.join("; ")}`);
+    this.lines = first;
   }
 }
 
 /**
- * Read and check an archive whole.
- * @param {Record<string, any>} kinds shared_schema/records @param {Uint8Array<ArrayBuffer>} bytes a ZIP, or its bare `room.jsonl`
- * @returns {Promise<{rows: any[], lines: any[], photos: {hash: string, type: string, bytes: Uint8Array<ArrayBuffer>}[]}>}
+ * Read an archive and check all of it.
+ * @param {Bytes} bytes a ZIP, or its bare `room.jsonl`
+ * @returns {Promise<{rows: ArchiveRow[], lines: ArchiveLine[], photos: ArchivePhoto[]}>}
  * @throws {ArchiveBroken}
  */
-export async function read_archive(kinds, bytes) {
-  /** @type {Map<string, Uint8Array<ArrayBuffer>>} */ let files;
-  try {
-    files = is_zip(bytes) ? await unzip(bytes) : new Map([[LINES, bytes]]);
-  } catch (broken) {
-    throw new ArchiveBroken([/** @type {Error} */ (broken).message]);
-  }
+export async function read_archive(bytes) {
+  const files = await files_of(bytes);
   const text = new TextDecoder().decode(files.get(LINES) ?? new Uint8Array());
   /** @type {string[]} */ const wrong = [];
-  const objects = text
-    .split("\n")
-    .map((line, at) => parsed(line, at + 1, wrong))
-    .filter((one) => one !== null);
-  const head = objects.shift()?.value;
-  if (head?.format !== FORMAT || head?.version !== VERSION)
+  const [head, ...objects] = text.split("\n").flatMap((line, index) => parsed(line, index + 1, wrong));
+  if (head?.value.format !== FORMAT || head.value.version !== VERSION)
     throw new ArchiveBroken([`its first line must say "format": "${FORMAT}", "version": ${VERSION}`]);
-  const lines = objects.filter(({ value }) => typeof value.op === "object" && value.op !== null);
-  const rows = objects.filter((one) => !lines.includes(one));
-  for (const { value, at } of rows) wrong.push(...row_faults(kinds, value).map((fault) => `line ${at}: ${fault}`));
-  for (const { value, at } of lines) wrong.push(...op_faults(kinds, value.op).map((fault) => `line ${at}: ${fault}`));
-  if (rows.length !== (head.rows ?? rows.length))
-    wrong.push(`${head.rows} rows are announced, ${rows.length} are here`);
-  const photos = [];
+  /** @type {ArchiveRow[]} */ const rows = [];
+  /** @type {ArchiveLine[]} */ const lines = [];
+  for (const { value, at } of objects) {
+    const faults = is_object(value.op) ? line_faults(value, value.op) : row_faults(value);
+    wrong.push(...faults.map((fault) => `line ${at}: ${fault}`));
+    // `any`: checked just now, and all of it is thrown away if anything is wrong.
+    if (is_object(value.op)) lines.push(/** @type {any} */ (value));
+    else rows.push(/** @type {any} */ (value));
+  }
+  const announced = head.value.rows ?? rows.length;
+  if (rows.length !== announced)
+    wrong.push(`${JSON.stringify(announced)} rows are announced, ${rows.length} are here`);
+  const photos = await photos_of(files, wrong);
+  if (wrong.length) throw new ArchiveBroken(wrong);
+  return { rows, lines, photos };
+}
+
+/** @param {Bytes} bytes @returns {Promise<Map<string, Bytes>>} by name */
+async function files_of(bytes) {
+  if (!is_zip(bytes)) return new Map([[LINES, bytes]]);
+  try {
+    return await unzip(bytes);
+  } catch (failed) {
+    if (!(failed instanceof RangeError)) throw failed;
+    throw new ArchiveBroken([failed.message]);
+  }
+}
+
+/** @param {Map<string, Bytes>} files @param {string[]} wrong to complete */
+async function photos_of(files, wrong) {
+  /** @type {ArchivePhoto[]} */ const photos = [];
   for (const [name, content] of files) {
     const [, hash, ending] = /^photos\/([0-9a-f]{64})\.([a-z]+)$/.exec(name) ?? [];
     if (!hash) continue;
     if ((await sha256(content.buffer)) !== hash) wrong.push(`${name} is not the picture its name says`);
     photos.push({ hash, type: TYPES[ending] ?? "application/octet-stream", bytes: content });
   }
-  if (wrong.length) throw new ArchiveBroken(wrong);
-  return { rows: rows.map(({ value }) => value), lines: lines.map(({ value }) => value), photos };
+  return photos;
 }
 
-/** @param {string} line @param {number} at @param {string[]} wrong @returns {{value: any, at: number} | null} */
+/**
+ * The object on a line; none if the line is empty or wrong.
+ * @param {string} line @param {number} at its number @param {string[]} wrong to complete @returns {Line[]}
+ */
 function parsed(line, at, wrong) {
-  if (!line.trim()) return null;
+  if (!line.trim()) return [];
   try {
     const value = JSON.parse(line);
-    if (typeof value === "object" && value !== null && !Array.isArray(value)) return { value, at };
+    if (is_object(value)) return [{ value, at }];
   } catch {
-    // Said below.
+    // Reported below.
   }
   wrong.push(`line ${at} is no JSON object`);
-  return null;
+  return [];
 }
 
-/** @param {Record<string, any>} kinds @param {any} row @returns {string[]} */
-function row_faults(kinds, row) {
-  const faults = record_faults(kinds, row);
+/** @param {Unchecked} row @returns {string[]} */
+function row_faults(row) {
+  const faults = record_faults(row);
   if (faults.length) return faults;
-  const { fields, stamps } = row;
-  const objects = [fields, stamps].every((one) => typeof one === "object" && one !== null);
-  if (!objects || JSON.stringify(Object.keys(fields).sort()) !== JSON.stringify(Object.keys(stamps).sort()))
-    return ["fields and stamps must be objects of the same names"];
-  const every = [...Object.values(stamps), row.deleted, row.restored].filter(
-    (stamp) => stamp !== null && stamp !== undefined,
-  );
-  if (!every.every((stamp) => STAMP.test(String(stamp)))) return ["a stamp must look like 1767225600000-00000-phone"];
-  return Object.keys(fields).length ? field_faults(kinds[row.kind], fields, true) : [];
+  const { fields, stamps, deleted = null, restored = null } = row;
+  const alike = is_object(fields) && is_object(stamps) && names_of(fields) === names_of(stamps);
+  if (!alike) return ["fields and stamps must be objects of the same names"];
+  const every = [...Object.values(stamps), ...[deleted, restored].filter((stamp) => stamp !== null)];
+  if (!every.every(is_stamp)) return ["a stamp must look like 1767225600000-00000-phone"];
+  if (!is_moved(row.moved)) return ["moved must be an object of stamps"];
+  return Object.keys(fields).length ? field_faults(kind_of(String(row.kind)), fields, true) : [];
 }
 
-/** @param {Record<string, any>} kinds @param {any} op @returns {string[]} */
-function op_faults(kinds, op) {
-  const faults = record_faults(kinds, op);
+/** @param {Unchecked} line @param {Unchecked} op @returns {string[]} */
+function line_faults(line, op) {
+  const faults = record_faults(op);
   if (faults.length) return faults;
-  if (!ID.test(op.op) || !STAMP.test(op.stamp) || !["put", "del", "restore"].includes(op.type))
-    return ["op, stamp or type is not one"];
-  return op.type === "put" ? field_faults(kinds[op.kind], op.fields ?? {}, false) : [];
+  const known = op.type === "put" || op.type === "del" || op.type === "restore";
+  if (!is_id(op.op) || !is_stamp(op.stamp) || !known) return ["op, stamp or type is not one"];
+  if (![line.by ?? "", line.at ?? ""].every((word) => typeof word === "string")) return ["by and at must be text"];
+  if (!is_moved(op.moved)) return ["moved must be an object of stamps"];
+  if (op.type !== "put") return [];
+  return is_object(op.fields)
+    ? field_faults(kind_of(String(op.kind)), op.fields, false)
+    : ["fields must be an object of the fields that change"];
 }
 
-/** @param {Record<string, any>} kinds @param {any} record @returns {string[]} */
-function record_faults(kinds, record) {
-  if (!Object.hasOwn(kinds, record.kind)) return [`kind must be one of ${Object.keys(kinds).join(", ")}`];
-  return typeof record.id === "string" && ID.test(record.id) ? [] : ["id must be 8 to 64 letters, digits, - or _"];
+/** @param {Unchecked} record @returns {string[]} */
+function record_faults({ kind, id }) {
+  const known = Object.keys(records());
+  if (typeof kind !== "string" || !known.includes(kind)) return [`kind must be one of ${known.join(", ")}`];
+  return is_id(id) ? [] : ["id must be 8 to 64 letters, digits, - or _"];
 }
 
-/** @param {any} spec @param {Record<string, any>} fields @param {boolean} all whether required ones must be there */
+/** @param {Kind} spec @param {Fields} fields @param {boolean} all whether required ones must be there */
 function field_faults(spec, fields, all) {
-  const given = Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
-  const { errors } = check_fields(spec.fields, given);
+  const { errors } = check_fields(spec.fields, filled(fields));
   return errors
     .filter(({ field }) => all || field in fields || field.includes("."))
     .map(({ field, message }) => `${field} ${message}`);
 }
 
-/** Whether the fields alone make a whole record. @param {any} spec @param {Record<string, any>} fields */
-export const whole = (spec, fields) =>
-  check_fields(spec.fields, Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null))).errors
-    .length === 0;
+/** Whether the fields alone make a whole record. @param {Kind} spec @param {Fields} fields */
+export const whole = (spec, fields) => check_fields(spec.fields, filled(fields)).errors.length === 0;
+
+/** The fields that are not emptied. @param {Fields} fields */
+const filled = (fields) => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null));
+
+/** @param {unknown} value @returns {value is Unchecked} */
+const is_object = (value) => typeof value === "object" && value !== null && !Array.isArray(value);
+/** @param {unknown} value */
+const is_id = (value) => typeof value === "string" && ID.test(value);
+/** @param {unknown} value */
+const is_stamp = (value) => typeof value === "string" && STAMP.test(value);
+/** @param {unknown} value */
+const is_moved = (value) => value === undefined || (is_object(value) && Object.values(value).every(is_stamp));
+/** @param {Unchecked} object */
+const names_of = (object) => JSON.stringify(Object.keys(object).sort());

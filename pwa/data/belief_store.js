@@ -1,18 +1,25 @@
 /**
- * The beliefs on this phone, each at its tank's last record. A database of its own: all of it can be made again
- * from the records, so it is never shared, and losing it costs a second.
+ * The beliefs on this phone, each as of its tank's last record. They have a database of their own: all of them can be
+ * calculated again from the records, so they are never shared, and losing them costs a second.
  */
+/** @import { Connection, Store } from "../vendor/idb.js" */
 import { settings } from "../calc/kinetics.js";
 import { openDB } from "../vendor/idb.js";
 
-/** Raised whenever the calculation changes in a way that its constants do not show. */
+/** Raise this whenever the calculation changes in a way that its constants do not show. */
 const MODEL = 3;
-/** More tanks than a fish room has; the ones not looked at for longest go first. */
+/** More tanks than a fish room has; the ones that were not looked at for longest are deleted. */
 const MOST = 60;
+
+/**
+ * `kept` is what the forecast stores; only it knows the shape.
+ * @typedef {{tank_id: string, kept: any, model: string, used: number}} Belief
+ */
+/** @typedef {{beliefs: Store<Belief, string, "used">}} Stores */
 
 /** @param {string} [name] */
 export function belief_store(name = "limnary-beliefs") {
-  /** @type {Promise<any> | null} */ let opened = null;
+  /** @type {Promise<Connection<Stores>> | null} */ let opened = null;
   const database = () =>
     (opened ??= openDB(name, 1, {
       upgrade(db) {
@@ -22,29 +29,38 @@ export function belief_store(name = "limnary-beliefs") {
         opened = null;
       },
     }));
+  const begin = async (/** @type {IDBTransactionMode} */ mode) => {
+    const transaction = (await database()).transaction(["beliefs"], mode);
+    return { beliefs: transaction.objectStore("beliefs"), done: transaction.done };
+  };
 
   return {
-    /** The belief kept of a tank, if it is of this model and these constants. @param {string} tank_id @returns {Promise<any>} */
+    /**
+     * The stored belief of a tank, if it is of this model and these constants.
+     * @param {string} tank_id @returns {Promise<any>}
+     */
     async load(tank_id) {
-      const found = await (await database()).get("beliefs", tank_id);
+      const { beliefs } = await begin("readonly");
+      const found = await beliefs.get(tank_id);
       return found?.model === model() ? found.kept : undefined;
     },
     /** @param {string} tank_id @param {any} kept @param {number} [now] ms */
     async save(tank_id, kept, now = Date.now()) {
-      const transaction = (await database()).transaction("beliefs", "readwrite");
-      const beliefs = transaction.store;
+      const { beliefs, done } = await begin("readwrite");
       await beliefs.put({ tank_id, kept, model: model(), used: now });
       const too_many = (await beliefs.count()) - MOST;
       if (too_many > 0)
         for (const old of await beliefs.index("used").getAllKeys(null, too_many)) await beliefs.delete(old);
-      await transaction.done;
+      await done;
     },
-    /** Let go of the beliefs of all other tanks: what this phone may no longer hold, it does not keep. @param {string[]} tank_ids */
+    /**
+     * Delete the beliefs of all other tanks: this phone stores nothing of tanks that it may no longer see.
+     * @param {string[]} tank_ids
+     */
     async keep_only(tank_ids) {
-      const transaction = (await database()).transaction("beliefs", "readwrite");
-      for (const held of await transaction.store.getAllKeys())
-        if (!tank_ids.includes(held)) await transaction.store.delete(held);
-      await transaction.done;
+      const { beliefs, done } = await begin("readwrite");
+      for (const held of await beliefs.getAllKeys()) if (!tank_ids.includes(held)) await beliefs.delete(held);
+      await done;
     },
     async close() {
       (await opened)?.close();

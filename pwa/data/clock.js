@@ -1,8 +1,9 @@
 /**
- * The hybrid logical clock: a stamp is never earlier than any stamp this phone has made or seen.
- * Kulkarni et al. 2014, "Logical physical clocks". The last stamp lives in the database, so that
- * two tabs never give the same one; should it be missing, it is rebuilt from all the stamps that are stored.
+ * The hybrid logical clock: a new stamp is never earlier than any stamp this phone has given or seen.
+ * Kulkarni et al. 2014, "Logical physical clocks". The last stamp is in the database, so that two tabs
+ * never give the same one. If it is missing, it is rebuilt from all stamps that are stored.
  */
+/** @import { In, Row } from "../types/stores.js" */
 
 const MOST_IN_A_MILLISECOND = 99999;
 
@@ -15,7 +16,8 @@ export const ms_of = (stamp) => Number(stamp.slice(0, 13));
 
 /**
  * The stamp that follows `last` at this time. Stamps compare as text.
- * @param {string | null} last @param {number} now_ms corrected by the offset to the server @param {string} device
+ * @param {string | null} last @param {number} now_ms corrected by the offset to the server's clock
+ * @param {string} device
  */
 export function following(last, now_ms, device) {
   const now = Math.max(0, Math.floor(now_ms));
@@ -28,17 +30,20 @@ export function following(last, now_ms, device) {
 
 /** The greatest of some stamps, null if there is none. @param {(string | null | undefined)[]} stamps */
 export function latest(stamps) {
-  let most = null;
+  /** @type {string | null} */ let most = null;
   for (const stamp of stamps) if (stamp && (most === null || stamp > most)) most = stamp;
   return most;
 }
 
-/** Every stamp of a row of the mirror. @param {any} row @returns {(string | null)[]} */
+/**
+ * Every stamp of a row. An archive may leave out `stamps`.
+ * @param {Pick<Row, "deleted" | "restored"> & Partial<Pick<Row, "stamps">>} row @returns {(string | null)[]}
+ */
 export const stamps_of_row = (row) => [...Object.values(row.stamps ?? {}), row.deleted, row.restored];
 
 /**
- * Take stamps for new writes, inside their transaction (stores: device).
- * @param {any} t @param {number} now_ms corrected @param {string} device @param {number} count
+ * Give stamps to new writes, inside their transaction.
+ * @param {In<"device">} t @param {number} now_ms corrected @param {string} device @param {number} count
  * @returns {Promise<string[]>} increasing
  */
 export async function take(t, now_ms, device, count) {
@@ -52,7 +57,10 @@ export async function take(t, now_ms, device, count) {
   return stamps;
 }
 
-/** Fold in stamps seen from elsewhere (stores: device). @param {any} t @param {(string | null)[]} stamps */
+/**
+ * Move the clock past stamps that came from elsewhere.
+ * @param {In<"device">} t @param {(string | null)[]} stamps
+ */
 export async function see(t, stamps) {
   const last = (await t.device.get("clock"))?.last ?? null;
   const most = latest([last, ...stamps]);
@@ -60,21 +68,24 @@ export async function see(t, stamps) {
 }
 
 /**
- * The clock as it is stored, or rebuilt from everything stored if there is none (stores: device, outbox, kept,
- * rows, former). The stored one is trusted: it moves in the very transaction that brings a stamp into the database.
- * `forget`: it counts for nothing, because the server has just moved back a stamp that lay in the future.
- * @param {any} t @param {{forget?: boolean}} [how]
+ * The clock as it is stored, or rebuilt from all stored stamps if there is none. The stored clock is trusted: it
+ * moves in the same transaction that brings a stamp into the database.
+ * `forget`: ignore the stored clock, because the server has just moved a stamp back from the future.
+ * @param {In<"device" | "outbox" | "kept" | "rows" | "former">} t @param {{forget?: boolean}} [how]
  */
 export async function rebuild(t, { forget = false } = {}) {
   const stored = (await t.device.get("clock"))?.last ?? null;
   if (stored && !forget) return stored;
-  const waiting = (await t.outbox.index("stamp").openKeyCursor(null, "prev"))?.key;
-  const kept = (await t.kept.index("stamp").openKeyCursor(null, "prev"))?.key;
-  const former = (await t.former.getAll()).map((/** @type {any} */ { row }) => row);
+  const waiting = stamp_at((await t.outbox.index("stamp").openKeyCursor(null, "prev"))?.key);
+  const kept = stamp_at((await t.kept.index("stamp").openKeyCursor(null, "prev"))?.key);
+  const former = (await t.former.getAll()).map(({ row }) => row);
   const told = latest([kept, ...[...(await t.rows.getAll()), ...former].flatMap(stamps_of_row)]);
-  // Writes from the future still wait: to step back now would give stamps between them a second time.
+  // Writes from the future still wait: stepping back now would give the stamps between them a second time.
   if (stored && waiting > (told ?? "")) return stored;
   const last = latest([waiting, told]);
   await t.device.put({ name: "clock", last });
   return last;
 }
+
+/** The stamp that is a key of an index of stamps, "" if there is none. @param {IDBValidKey | undefined} key */
+const stamp_at = (key) => (typeof key === "string" ? key : "");

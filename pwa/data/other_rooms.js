@@ -3,26 +3,11 @@ import { rooms } from "./identity.js";
 import { start } from "./sync.js";
 
 /**
- * Keep every open room but `shown` shared until the returned function is called.
- * @param {import("./phone.js").Phone} phone @param {string} shown @returns {Promise<() => void>}
+ * Keep every open room but `shown_id` shared until the returned function is called.
+ * @param {import("./phone.js").Phone} phone @param {string} shown_id @returns {Promise<() => void>}
  */
-export async function share_others(phone, shown) {
-  const others = (await rooms(phone)).filter(({ id, ended }) => id !== shown && !ended);
-  const stops = others.map(({ id }) => start(unseen(phone, id)));
+export async function share_others(phone, shown_id) {
+  const others = (await rooms(phone)).filter(({ id, ended }) => id !== shown_id && !ended);
+  const stops = others.map(({ id }) => start(phone, id, null));
   return () => stops.forEach((stop) => stop());
-}
-
-/** A room of which nothing is on the screen: other tabs are told, nothing is read anew here. @param {import("./phone.js").Phone} phone @param {string} id @returns {import("./sync.js").Room} */
-function unseen(phone, id) {
-  const refresh = (/** @type {any} */ keys) => phone.tell({ room: id, keys });
-  return {
-    inner: {
-      phone,
-      id,
-      refresh,
-      refresh_state: async () => refresh([]),
-      reread: async () => {},
-      on_write: () => () => {},
-    },
-  };
 }

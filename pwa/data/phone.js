@@ -1,6 +1,9 @@
 /** What the core takes from the phone it runs on: database, clock, randomness, transport, locks, other tabs. */
+/** @import { RecordKey } from "../types/stores.js" */
 import { fetch_send } from "./api.js";
 import { open_database } from "./database.js";
+
+/** @typedef {{room: string, keys: RecordKey[] | null}} Message tells other tabs which records changed, null for all */
 
 /**
  * @typedef {{
@@ -9,20 +12,22 @@ import { open_database } from "./database.js";
  *   random: (count: number) => Uint8Array,
  *   chance: () => number,
  *   send: (request: import("./api.js").Outgoing) => Promise<import("./api.js").Incoming>,
- *   alone: (name: string, work: () => Promise<any>) => Promise<{held: boolean, result?: any}>,
- *   tell: (message: any) => void,
- *   hear: (listener: (message: any) => void) => () => void,
+ *   alone: <Result>(name: string, work: () => Promise<Result>) => Promise<Alone<Result>>,
+ *   tell: (message: Message) => void,
+ *   hear: (listener: (message: Message) => void) => () => void,
  *   later: (ms: number, work: () => void) => () => void,
  *   keep?: () => void,
  * }} Phone
  */
+
+/** @template Result @typedef {{held: true, result: Result} | {held: false}} Alone `held`: the lock was free */
 
 /** @type {Promise<Phone> | null} */
 let mine = null;
 
 /**
  * This browser's phone, opened once.
- * @param {{on_blocked?: () => void, on_outdated?: () => void}} [how] see database.js
+ * @param {Partial<import("./database.js").How>} [how] see database.js
  */
 export function this_phone(how) {
   mine ??= open_database(how).then(browser_phone, (failed) => {
@@ -53,7 +58,7 @@ function browser_phone(database) {
       const timer = setTimeout(work, ms);
       return () => clearTimeout(timer);
     },
-    // Ask the browser, once there is something to keep, not to clear it when space runs short.
+    // Once there is something to keep, ask the browser not to clear it when space runs short.
     keep() {
       if (!asked_to_keep) void navigator.storage?.persist?.().catch(() => {});
       asked_to_keep = true;
@@ -62,9 +67,10 @@ function browser_phone(database) {
 }
 
 /**
- * Run under a lock that one tab at a time holds; not at all if another holds it. Where the browser has
- * no locks (plain http), two tabs may sync at once: the protocol bears that, it only costs traffic.
- * @param {string} name @param {() => Promise<any>} work
+ * Run `work` under a lock that one tab at a time holds; do not run it if another tab holds the lock. Where the
+ * browser has no locks (plain http), two tabs may sync at once: the protocol allows that, it only costs traffic.
+ * @template Result
+ * @param {string} name @param {() => Promise<Result>} work @returns {Promise<Alone<Result>>}
  */
 async function alone(name, work) {
   if (!navigator.locks) return { held: true, result: await work() };

@@ -1,29 +1,42 @@
-/** The readings that stand, as a table for a spreadsheet: CSV (RFC 4180), column for column as the server writes it. */
+/** The readings that stand, as a table for a spreadsheet: CSV (RFC 4180), the same columns as the server writes. */
+/** @import { Reading, Tank } from "../types/views.js" */
 
-const COLUMNS = ["at", "tank", "parameter", "value", "unit", "basis", "by", "note", "tank_id", "test", "id"];
+const COLUMNS = /** @type {const} */ ([
+  "at",
+  "tank",
+  "parameter",
+  "value",
+  "unit",
+  "basis",
+  "by",
+  "note",
+  "tank_id",
+  "test",
+  "id",
+]);
 
 /**
- * @param {any[]} readings that are to be seen @param {any[]} tanks @param {(keeper: string | null) => string | null} name_of
+ * @param {Reading[]} readings @param {Tank[]} tanks @param {(keeper_id: string | null) => string | null} name_of
  * @returns {string} oldest first; lines end in CR LF
  */
 export function readings_csv(readings, tanks, name_of) {
   const names = new Map(tanks.map((tank) => [tank.id, tank.name]));
   const rows = readings
     .toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1))
-    .map((one) => ({
-      ...one,
-      tank: words(names.get(one.tank)),
-      tank_id: one.tank,
-      by: words(name_of(one.meta.made_by)),
-      note: words(one.note),
-      unit: words(one.unit),
+    .map((reading) => ({
+      ...reading,
+      tank: words(names.get(reading.tank)),
+      tank_id: reading.tank,
+      by: words(name_of(reading.meta.made_by)),
+      note: words(reading.note),
+      unit: words(reading.unit),
     }));
-  return [COLUMNS, ...rows.map((row) => COLUMNS.map((name) => row[/** @type {keyof typeof row} */ (name)] ?? ""))]
+  return [COLUMNS, ...rows.map((row) => COLUMNS.map((name) => row[name] ?? ""))]
     .map((cells) => `${cells.map(cell).join(",")}\r\n`)
     .join("");
 }
 
-/** What a spreadsheet would run as a formula is quoted. @param {string | null | undefined} text */
+/** Quotes what a spreadsheet would run as a formula. @param {string | null | undefined} text */
 const words = (text) => (/^[=+\-@\t\r]/.test(text ?? "") ? `'${text}` : (text ?? ""));
 
 /** @param {unknown} value */

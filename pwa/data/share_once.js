@@ -1,7 +1,14 @@
 /**
- * One round of sharing a room: push what waits, pull what is new, until both are done or something stands in the way.
- * Whatever happens, an op is in the outbox until an answer of the current epoch has settled it.
+ * Share a room once: push what waits, pull what is new, until both are done or something stands in the way.
+ * Law: an op stays in the outbox until an answer of the current epoch has settled it.
  */
+/** @import { FieldError } from "../contracts.js" */
+/** @import { Entry, RecordKey } from "../types/stores.js" */
+/** @import { Outgoing } from "./api.js" */
+/** @import { BackAnswer } from "./bring_back.js" */
+/** @import { Page } from "./mirror.js" */
+/** @import { Result } from "./outbox.js" */
+/** @import { Phone } from "./phone.js" */
 import { Refused, Unreachable, ask } from "./api.js";
 import { brought_back, take_back } from "./bring_back.js";
 import { MIRROR_STORES, apply_page, end_membership, mend_mirror, new_epoch } from "./mirror.js";
@@ -20,7 +27,10 @@ import { share_photos } from "./photos.js";
 import { iso_of } from "./write.js";
 
 const PAGE = 1000;
-const EVERYTHING = ["rooms", "rows", "former", "outbox", "kept", "device"];
+const DAY_MS = 86_400_000;
+/** "Sending" is shown only where it takes this long: most batches change what is shown once, when they are answered. */
+const SHOW_SENDING_MS = 1000;
+const EVERYTHING = /** @type {const} */ (["rooms", "rows", "former", "outbox", "kept", "device"]);
 
 /**
  * What stands in the way, by status: `problem` is shown, `wait` says when to try again.
@@ -36,197 +46,213 @@ const IN_THE_WAY = {
 };
 
 /** @typedef {{problem: string | null, wait: "idle" | "backoff" | "long", retry_after_ms?: number | null}} Outcome */
+/** @typedef {(keys: RecordKey[] | null) => void} Changed is told which records changed, null for all */
+/** @typedef {{phone: Phone, room_id: string, key: string, changed: Changed}} Sharing one call of `share_once` */
 
 /**
- * @param {import("./phone.js").Phone} phone
- * @param {string} room
- * @param {(keys: {kind: string, id: string}[] | null) => void} changed told of records that changed, null for all
+ * @param {Phone} phone @param {string} room_id @param {Changed} changed
  * @returns {Promise<Outcome>}
  */
-export async function round(phone, room, changed) {
-  const key = await begin(phone, room);
+export async function share_once(phone, room_id, changed) {
+  const key = await begin(phone, room_id);
   if (!key) return { problem: null, wait: "long" };
+  const sharing = { phone, room_id, key, changed };
   /** @type {Outcome} */ let outcome;
   try {
-    // After a pull, ops that were held back for want of their record may be ready: once more then.
+    // After a pull, ops that were held back for want of their record may be ready: then push again.
     let more = true;
     while (more) {
-      await push_all(phone, room, key, changed);
-      await pull_all(phone, room, key, changed);
-      const back = await bring_all_back(phone, room, key, changed);
-      more = back || (await some_ready(phone, room));
+      await push_all(sharing);
+      await pull_all(sharing);
+      const back = await bring_all_back(sharing);
+      more = back || (await some_ready(sharing));
     }
-    await share_photos(phone, room, key);
+    await share_photos(phone, room_id, key);
     outcome = { problem: null, wait: "idle" };
   } catch (failed) {
-    outcome = await in_the_way(phone, room, failed);
+    outcome = await in_the_way(phone, room_id, failed);
     if (outcome.problem === "ended") changed(null);
   }
-  await note(phone, room, outcome);
+  await note(phone, room_id, outcome);
   return outcome;
 }
 
-/** The key to use, null if there is nobody to share with. A round cut off earlier is put in order first. @param {any} phone @param {string} room */
-function begin(phone, room) {
-  return phone.database.write(EVERYTHING, async (/** @type {any} */ t) => {
+/**
+ * The key to use, null if there is nobody to share with. Sharing that was cut off earlier is put in order first.
+ * @param {Phone} phone @param {string} room_id
+ */
+function begin(phone, room_id) {
+  return phone.database.write(EVERYTHING, async (t) => {
     const identity = await t.device.get("identity");
-    const held = await t.rooms.get(room);
-    if (held?.ended) await refuse_all(t, room, "membership-ended");
+    const held = await t.rooms.get(room_id);
+    if (held?.ended) await refuse_all(t, room_id, "membership-ended");
     if (!held || held.ended || !identity?.key) return null;
-    await mend_mirror(t, room);
-    await unsent(t, room);
-    await trim_kept(t, iso_of(phone.now() - KEPT_DAYS * 86_400_000));
+    await mend_mirror(t, room_id);
+    await unsent(t, room_id);
+    await trim_kept(t, iso_of(phone.now() - KEPT_DAYS * DAY_MS));
     return identity.key;
   });
 }
 
-/** @param {any} phone @param {string} room @param {string} key @param {(keys: any[] | null) => void} changed */
-async function push_all(phone, room, key, changed) {
+/** @param {Sharing} sharing */
+async function push_all(sharing) {
+  const { phone, room_id, changed } = sharing;
   let most = MOST_OPS;
   for (;;) {
-    const { epoch, batch } = await phone.database.write(
-      ["rooms", "outbox", "kept", "rows"],
-      async (/** @type {any} */ t) => ({
-        epoch: (await t.rooms.get(room))?.epoch,
-        batch: await take_batch(t, room, most),
-      }),
-    );
+    const { epoch, batch } = await phone.database.write(["rooms", "outbox", "kept", "rows"], async (t) => ({
+      epoch: (await t.rooms.get(room_id))?.epoch,
+      batch: await take_batch(t, room_id, most),
+    }));
     if (!batch.length) return;
-    const keys = batch.map((/** @type {any} */ entry) => ({ kind: entry.op.kind, id: entry.op.id }));
-    changed(keys);
+    const keys = batch.map(({ op }) => ({ kind: op.kind, id: op.id }));
+    const answered = phone.later(SHOW_SENDING_MS, () => changed(keys));
     try {
-      const ops = batch.map((/** @type {any} */ entry) => entry.op);
-      const answer = await timed(
-        phone,
-        { method: "POST", path: `/api/v1/rooms/${room}/push`, key, body: { epoch, ops } },
-        is_push_answer,
-      );
-      const settled = await phone.database.write(EVERYTHING, async (/** @type {any} */ t) => {
-        // An answer of an older epoch speaks of a server that is no more.
-        if ((await t.rooms.get(room))?.epoch !== answer.epoch || answer.epoch !== epoch) return [];
-        const done = await acknowledge(t, room, answer.results, iso_of(phone.now()));
-        await unanswered(t, batch);
-        return done;
-      });
-      if (!settled.length) throw new Unreachable("The server settled none of what was sent");
+      await push(sharing, epoch, batch);
+      changed(keys);
     } catch (failed) {
-      if (failed instanceof Refused && (failed.status === 413 || failed.status === 422 || failed.status === 400)) {
-        // One op in it is at fault: look for it in ever smaller batches, so that it holds up no other.
-        if (batch.length === 1)
-          await phone.database.write(["outbox"], (/** @type {any} */ t) =>
-            refuse(t, batch[0].n, reason_of(failed), failed.errors),
-          );
-        else most = Math.ceil(batch.length / 2);
-        await phone.database.write(["outbox"], (/** @type {any} */ t) => unanswered(t, batch));
-      } else if (failed instanceof Refused && failed.status === 409) {
-        await restored(phone, room, failed, changed);
-      } else {
-        await phone.database.write(["outbox"], (/** @type {any} */ t) => unanswered(t, batch));
+      if (failed instanceof Refused && failed.status === 409) await restored(sharing, failed);
+      else {
+        const at_fault = failed instanceof Refused && [400, 413, 422].includes(failed.status) ? failed : null;
+        if (at_fault) most = await narrow_down(phone, batch, at_fault, most);
+        await phone.database.write(["outbox"], (t) => unanswered(t, batch));
         changed(keys);
-        throw failed;
+        if (!at_fault) throw failed;
       }
+    } finally {
+      answered();
     }
-    changed(keys);
   }
 }
 
-/** @param {Refused} failed */
-const reason_of = (failed) => (failed.status === 413 ? "too-large" : "invalid");
+/**
+ * Push one batch, and settle what the answer settles.
+ * @param {Sharing} sharing @param {string | undefined} epoch @param {Entry[]} batch
+ */
+async function push({ phone, room_id, key }, epoch, batch) {
+  const request = {
+    method: "POST",
+    path: `/api/v1/rooms/${room_id}/push`,
+    key,
+    body: { epoch, ops: batch.map(({ op }) => op) },
+  };
+  const answer = await timed(phone, request, is_push_answer);
+  const settled = await phone.database.write(EVERYTHING, async (t) => {
+    // An answer of an older epoch comes from a server that has been restored since.
+    if ((await t.rooms.get(room_id))?.epoch !== answer.epoch || answer.epoch !== epoch) return [];
+    const done = await acknowledge(t, room_id, answer.results, iso_of(phone.now()));
+    await unanswered(t, batch);
+    return done;
+  });
+  if (!settled.length) throw new Unreachable("The server settled none of what was sent");
+}
 
-/** @param {any} phone @param {string} room @param {string} key @param {(keys: any[] | null) => void} changed */
-async function pull_all(phone, room, key, changed) {
+/**
+ * The server refused a whole batch: one op in it is at fault. Look for it in ever smaller batches, so that it holds up
+ * no other.
+ * @param {Phone} phone @param {Entry[]} batch @param {Refused} failed @param {number} most
+ * @returns {Promise<number>} at most how many ops to send next
+ */
+async function narrow_down(phone, batch, failed, most) {
+  if (batch.length > 1) return Math.ceil(batch.length / 2);
+  const reason = failed.status === 413 ? "too-large" : "invalid";
+  await phone.database.write(["outbox"], (t) => refuse(t, batch[0].n, reason, failed.errors));
+  return most;
+}
+
+/** @param {Sharing} sharing */
+async function pull_all(sharing) {
+  const { phone, room_id, key, changed } = sharing;
   for (;;) {
-    const held = await phone.database.read(["rooms"], (/** @type {any} */ t) => t.rooms.get(room));
+    const held = await phone.database.read(["rooms"], (t) => t.rooms.get(room_id));
     if (!held || held.ended) return;
-    const path = `/api/v1/rooms/${room}/pull?epoch=${encodeURIComponent(held.epoch)}&since=${held.since}&limit=${PAGE}`;
+    const query = `epoch=${encodeURIComponent(held.epoch)}&since=${held.since}&limit=${PAGE}`;
     try {
-      const page = await timed(phone, { method: "GET", path, key }, is_page);
-      const applied = await phone.database.write(["rooms", "rows", "device"], (/** @type {any} */ t) =>
-        apply_page(t, room, page),
-      );
+      const page = await timed(phone, { method: "GET", path: `/api/v1/rooms/${room_id}/pull?${query}`, key }, is_page);
+      const applied = await phone.database.write(["rooms", "rows", "device"], (t) => apply_page(t, room_id, page));
       if (!applied) throw new Unreachable("The page that came is not the one that was asked for");
-      changed(applied.keys);
+      if (applied.keys.length) changed(applied.keys);
       if (!page.more) return;
     } catch (failed) {
       if (!(failed instanceof Refused && failed.status === 409)) throw failed;
-      await restored(phone, room, failed, changed);
+      await restored(sharing, failed);
     }
   }
 }
 
 /**
  * Give a restored server what it lacks of the rows that were here before.
- * @param {any} phone @param {string} room @param {string} key @param {(keys: null) => void} changed
- * @returns {Promise<boolean>} whether there is more to pull now
+ * @param {Sharing} sharing @returns {Promise<boolean>} whether there is more to pull now
  */
-async function bring_all_back(phone, room, key, changed) {
+async function bring_all_back(sharing) {
+  const { phone, room_id, key } = sharing;
   /** @type {Set<string>} */ const tried = new Set();
   let taken = 0;
   for (;;) {
-    const { epoch, people, batch } = await phone.database.write(["rooms", "rows", "former"], (/** @type {any} */ t) =>
-      take_back(t, room, tried),
+    const { epoch, people, batch } = await phone.database.write(["rooms", "rows", "former"], (t) =>
+      take_back(t, room_id, tried),
     );
     if (!batch.length) return taken > 0;
     for (const { ref } of batch) tried.add(ref);
     try {
-      const answer = await timed(
-        phone,
-        { method: "POST", path: `/api/v1/rooms/${room}/bring-back`, key, body: { epoch, rows: batch, people } },
-        is_back,
-      );
-      taken += await phone.database.write(["rooms", "former"], (/** @type {any} */ t) => brought_back(t, room, answer));
+      const body = { epoch, rows: batch, people };
+      const path = `/api/v1/rooms/${room_id}/bring-back`;
+      const answer = await timed(phone, { method: "POST", path, key, body }, is_back);
+      taken += await phone.database.write(["rooms", "former"], (t) => brought_back(t, room_id, answer));
     } catch (failed) {
       if (!(failed instanceof Refused && failed.status === 409)) throw failed;
-      await restored(phone, room, failed, changed);
+      await restored(sharing, failed);
       return true;
     }
   }
 }
 
-/** 409: the server was restored; everything starts from its new epoch. @param {any} phone @param {string} room @param {Refused} failed @param {(keys: null) => void} changed */
-async function restored(phone, room, failed, changed) {
+/**
+ * 409: the server was restored; everything starts from its new epoch.
+ * @param {Sharing} sharing @param {Refused} failed
+ */
+async function restored({ phone, room_id, changed }, failed) {
   const { epoch } = failed.problem;
-  const before = (await phone.database.read(["rooms"], (/** @type {any} */ t) => t.rooms.get(room)))?.epoch;
+  const before = (await phone.database.read(["rooms"], (t) => t.rooms.get(room_id)))?.epoch;
   if (typeof epoch !== "string" || epoch === before) throw new Unreachable("The server names no new epoch");
-  await phone.database.write(MIRROR_STORES, (/** @type {any} */ t) => new_epoch(t, room, epoch));
+  await phone.database.write(MIRROR_STORES, (t) => new_epoch(t, room_id, epoch));
   changed(null);
 }
 
-/** Whether an op could be sent now. @param {any} phone @param {string} room */
-function some_ready(phone, room) {
-  return phone.database.write(["outbox", "kept", "rows"], async (/** @type {any} */ t) => {
-    const batch = await take_batch(t, room, 1);
+/** Whether an op could be sent now. @param {Sharing} sharing */
+function some_ready({ phone, room_id }) {
+  return phone.database.write(["outbox", "kept", "rows"], async (t) => {
+    const batch = await take_batch(t, room_id, 1);
     await unanswered(t, batch);
     return batch.length > 0;
   });
 }
 
-/** Ask, check the shape, and learn the offset to the server's clock from the time in the answer. @param {any} phone @param {any} out @param {(body: any) => boolean} fits */
-async function timed(phone, out, fits) {
+/**
+ * Ask, check the shape, and learn the offset to the server's clock from the time in the answer.
+ * @template Body
+ * @param {Phone} phone @param {Outgoing} request
+ * @param {(body: any) => body is Body} fits takes what is not checked yet
+ */
+async function timed(phone, request, fits) {
   const before = phone.now();
-  const body = await ask(phone, out);
+  const body = await ask(phone, request);
+  const server = Date.parse(body?.server_time);
   if (!fits(body)) throw new Unreachable("The answer is not one this app knows");
   const after = phone.now();
-  const server = Date.parse(body.server_time);
   // A clock that jumped meanwhile tells nothing.
   if (Number.isFinite(server) && after >= before && after - before < 60_000) {
     const ms = Math.round(server - (before + after) / 2);
-    await phone.database.write(["device"], (/** @type {any} */ t) => t.device.put({ name: "offset", ms }));
+    await phone.database.write(["device"], (t) => t.device.put({ name: "offset", ms }));
   }
   return body;
 }
 
-/** @param {any} body */
-const is_push_answer = (body) =>
-  typeof body?.epoch === "string" &&
-  Array.isArray(body.results) &&
-  body.results.every((/** @type {any} */ one) => typeof one?.op === "string");
-/** @param {any} body */
-const is_back = (body) =>
-  typeof body?.epoch === "string" &&
-  Array.isArray(body.results) &&
-  body.results.every((/** @type {any} */ one) => typeof one?.ref === "string");
-/** @param {any} body */
+// `any`: these three check the shape of what came over the wire.
+/** @param {any} body @returns {body is {epoch: string, results: Result[]}} */
+const is_push_answer = (body) => is_results(body, "op");
+/** @param {any} body @returns {body is BackAnswer} */
+const is_back = (body) => is_results(body, "ref");
+/** @param {any} body @returns {body is Page} */
 const is_page = (body) =>
   typeof body?.epoch === "string" &&
   Number.isInteger(body.since) &&
@@ -234,26 +260,30 @@ const is_page = (body) =>
   Array.isArray(body.rows) &&
   (!body.more || body.next > body.since);
 
-/** @param {any} phone @param {string} room @param {unknown} failed @returns {Promise<Outcome>} */
-async function in_the_way(phone, room, failed) {
+/** @param {any} body @param {"op" | "ref"} name what each result is named by */
+const is_results = (body, name) =>
+  typeof body?.epoch === "string" &&
+  Array.isArray(body.results) &&
+  body.results.every((/** @type {any} */ result) => typeof result?.[name] === "string");
+
+/** @param {Phone} phone @param {string} room_id @param {unknown} failed @returns {Promise<Outcome>} */
+async function in_the_way(phone, room_id, failed) {
   if (failed instanceof Unreachable) {
     const problem = failed.status === 507 ? "server-full" : failed.status ? "server-failed" : "unreachable";
     return { problem, wait: "backoff", retry_after_ms: failed.retry_after_ms };
   }
   if (!(failed instanceof Refused)) throw failed;
   if (failed.status === 410)
-    await phone.database.write(["rooms", "rows", "former", "outbox"], (/** @type {any} */ t) =>
-      end_membership(t, room),
-    );
+    await phone.database.write(["rooms", "rows", "former", "outbox"], (t) => end_membership(t, room_id));
   const { problem, wait } = IN_THE_WAY[failed.status] ?? { problem: "refused", wait: "backoff" };
   return { problem, wait, retry_after_ms: failed.retry_after_ms };
 }
 
-/** @param {any} phone @param {string} room @param {Outcome} outcome */
-function note(phone, room, { problem }) {
-  return phone.database.write(["rooms"], async (/** @type {any} */ t) => {
-    const held = await t.rooms.get(room);
-    if (held)
-      await t.rooms.put({ ...held, problem, lastShared: problem === null ? iso_of(phone.now()) : held.lastShared });
+/** Store how it went. @param {Phone} phone @param {string} room_id @param {Outcome} outcome */
+function note(phone, room_id, { problem }) {
+  return phone.database.write(["rooms"], async (t) => {
+    const held = await t.rooms.get(room_id);
+    const lastShared = problem === null ? iso_of(phone.now()) : held?.lastShared;
+    if (held) await t.rooms.put({ ...held, problem, lastShared: lastShared ?? null });
   });
 }

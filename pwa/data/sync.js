@@ -1,6 +1,12 @@
-/** When to share: at once after a write, on load, on coming online or into view, by timer; ever more patiently after failures. */
+/**
+ * When to share: at once after a write, on load, on coming online or into view, and by timer. After failures the waits
+ * grow.
+ */
+/** @import { Phone } from "./phone.js" */
+/** @import { Keys, RoomCache } from "./room_cache.js" */
+/** @import { Outcome } from "./share_once.js" */
 import { LOCAL, refresh_me } from "./identity.js";
-import { round } from "./share_once.js";
+import { share_once } from "./share_once.js";
 
 const IDLE_MS = 45_000;
 const LONG_MS = 10 * 60_000;
@@ -11,111 +17,142 @@ const ME_EVERY_MS = 15 * 60_000;
 const AFTER_WRITE_MS = 250;
 
 /**
- * Wait before the try after `failures` in a row: doubling, with jitter so that phones do not come back together.
- * @param {number} failures at least 1 @param {number} chance from 0 to 1 @param {number | null} [at_least_ms] what the server asked for
+ * The wait before the next try: doubling, with jitter so that phones do not all come back at the same moment.
+ * @param {number} failures in a row, at least 1 @param {number} chance from 0 to 1
+ * @param {number | null} [at_least_ms] what the server asked for
  */
 export function backoff_ms(failures, chance, at_least_ms = null) {
   const full = Math.min(LONGEST_RETRY_MS, FIRST_RETRY_MS * 2 ** Math.min(failures - 1, 20));
   return Math.max(at_least_ms ?? 0, full * (0.5 + 0.5 * chance));
 }
 
-/** @typedef {{inner: {phone: import("./phone.js").Phone, id: string, refresh: (keys: any[] | null) => any, refresh_state: () => Promise<void>, reread: () => Promise<void>, on_write: (heard: () => void) => () => void}}} Room */
-
-/** @type {Map<Room, () => Promise<void>>} */
-const running = new Map();
+/** @type {Set<Sharer>} */
+const running = new Set();
 
 /**
  * Keep a room shared until the returned function is called.
- * @param {Room} room
+ * @param {Phone} phone @param {string} room_id
+ * @param {RoomCache | null} cache what this tab shows of the room; null if the room is not on its screen
  */
-export function start(room) {
-  const { phone, id } = room.inner;
-  let stopped = false;
-  let failures = 0;
-  let asked_me = -Infinity;
-  /** @type {() => void} */ let cancel = () => {};
-  /** @type {Promise<void> | null} */ let going = null;
-  let wanted = false;
-
-  const at = (/** @type {number} */ ms) => {
-    cancel();
-    if (!stopped) cancel = phone.later(ms, () => void now());
+export function start(phone, room_id, cache) {
+  const sharer = new Sharer(phone, room_id, cache);
+  const unheard = cache?.on_write(() => sharer.after_write());
+  const stop_listening = listen(sharer);
+  running.add(sharer);
+  void sharer.now();
+  return () => {
+    sharer.stop();
+    unheard?.();
+    running.delete(sharer);
+    stop_listening();
   };
+}
 
-  function now() {
-    wanted = true;
-    going ??= run().finally(() => (going = null));
-    return going;
+/** Share every started room now; resolves when all have tried. */
+export const now = () => Promise.all([...running].map((sharer) => sharer.now())).then(() => {});
+
+/** One room that is kept shared. */
+class Sharer {
+  #stopped = false;
+  #failures = 0;
+  #asked_me = -Infinity;
+  #wanted = false;
+  /** @type {Promise<void> | null} */ #going = null;
+  #cancel = () => {};
+
+  /** @param {Phone} phone @param {string} room_id @param {RoomCache | null} cache */
+  constructor(phone, room_id, cache) {
+    this.phone = phone;
+    this.room_id = room_id;
+    this.cache = cache;
   }
 
-  async function run() {
-    while (wanted && !stopped) {
-      wanted = false;
-      const outcome = await once();
-      if (outcome.wait !== "idle") break;
+  now() {
+    this.#wanted = true;
+    this.#going ??= this.#run().finally(() => (this.#going = null));
+    return this.#going;
+  }
+
+  after_write() {
+    if (this.#failures === 0) this.#at(AFTER_WRITE_MS);
+  }
+
+  stop() {
+    this.#stopped = true;
+    this.#cancel();
+  }
+
+  #at(/** @type {number} */ ms) {
+    this.#cancel();
+    if (!this.#stopped) this.#cancel = this.phone.later(ms, () => void this.now());
+  }
+
+  /** Records changed. A room that is not on the screen is only told to the other tabs. @param {Keys} keys */
+  async #changed(keys) {
+    if (this.cache) await this.cache.refresh(keys);
+    else this.phone.tell({ room: this.room_id, keys });
+  }
+
+  async #run() {
+    while (this.#wanted && !this.#stopped) {
+      this.#wanted = false;
+      if ((await this.#once()).wait !== "idle") break;
     }
   }
 
-  async function once() {
-    cancel();
-    /** @type {import("./share_once.js").Outcome} */ let outcome = { problem: null, wait: "idle" };
-    if (id === LOCAL) return outcome;
+  async #once() {
+    this.#cancel();
+    /** @type {Outcome} */ let outcome = { problem: null, wait: "idle" };
+    if (this.room_id === LOCAL) return outcome;
     try {
-      const turn = await phone.alone(`limnary-sync-${id}`, () => round(phone, id, room.inner.refresh));
-      if (turn.held) outcome = turn.result;
-      await room.inner.refresh_state();
-      if (turn.held && outcome.problem === null && phone.now() - asked_me > ME_EVERY_MS) {
-        const reopened = await refresh_me(phone);
-        asked_me = phone.now();
-        await room.inner.refresh(reopened ? null : []);
-        if (reopened) {
-          wanted = true;
-          outcome = { problem: null, wait: "idle" };
-        }
-      }
+      outcome = await this.#share();
     } catch (failed) {
       // Storage failed, or `me` did; nothing is lost by trying again later.
       outcome = { problem: "unreachable", wait: "backoff" };
       console.warn("Sharing stopped for now:", failed);
     }
-    failures = outcome.wait === "backoff" ? failures + 1 : 0;
+    this.#failures = outcome.wait === "backoff" ? this.#failures + 1 : 0;
     const waits = {
       idle: IDLE_MS,
       long: LONG_MS,
-      backoff: backoff_ms(Math.max(1, failures), phone.chance(), outcome.retry_after_ms),
+      backoff: backoff_ms(Math.max(1, this.#failures), this.phone.chance(), outcome.retry_after_ms),
     };
-    at(waits[outcome.wait]);
+    this.#at(waits[outcome.wait]);
     return outcome;
   }
 
-  const unheard = room.inner.on_write(() => {
-    if (failures === 0) at(AFTER_WRITE_MS);
-  });
-  const has_page = typeof window !== "undefined";
+  /** @returns {Promise<Outcome>} */
+  async #share() {
+    const { phone, room_id } = this;
+    const turn = await phone.alone(`limnary-sync-${room_id}`, () =>
+      share_once(phone, room_id, (keys) => void this.#changed(keys)),
+    );
+    await this.#changed([]);
+    if (!turn.held) return { problem: null, wait: "idle" };
+    if (turn.result.problem !== null || phone.now() - this.#asked_me <= ME_EVERY_MS) return turn.result;
+    const reopened = await refresh_me(phone);
+    this.#asked_me = phone.now();
+    await this.#changed(reopened ? null : []);
+    if (!reopened) return turn.result;
+    this.#wanted = true;
+    return { problem: null, wait: "idle" };
+  }
+}
+
+/** Share when the page comes online or into view. @param {Sharer} sharer @returns {() => void} stop */
+function listen(sharer) {
+  if (typeof window === "undefined") return () => {};
+  const online = () => void sharer.now();
   const visible = () => {
     if (document.visibilityState !== "visible") return;
     // Another tab may have died before it could tell what it had changed.
-    void room.inner.reread();
-    void now();
+    void sharer.cache?.reread();
+    void sharer.now();
   };
-  const online = () => void now();
-  if (has_page) {
-    window.addEventListener("online", online);
-    document.addEventListener("visibilitychange", visible);
-  }
-  running.set(room, now);
-  void now();
+  window.addEventListener("online", online);
+  document.addEventListener("visibilitychange", visible);
   return () => {
-    stopped = true;
-    cancel();
-    unheard();
-    running.delete(room);
-    if (has_page) {
-      window.removeEventListener("online", online);
-      document.removeEventListener("visibilitychange", visible);
-    }
+    window.removeEventListener("online", online);
+    document.removeEventListener("visibilitychange", visible);
   };
 }
-
-/** Share every started room now; resolves when they have tried. */
-export const now = () => Promise.all([...running.values()].map((go) => go())).then(() => {});

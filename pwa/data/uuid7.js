@@ -2,7 +2,7 @@
 
 /**
  * @param {number} now_ms milliseconds since 1970, UTC
- * @param {(count: number) => Uint8Array} random that many random bytes
+ * @param {(count: number) => Uint8Array} random gives `count` random bytes
  * @returns {string} 36 characters, lower case
  */
 export function uuid7(now_ms, random) {

@@ -1,53 +1,69 @@
 /** Writing: check what the keeper recorded, then queue all of it in one transaction, or none of it. */
-import { InvalidInput, allowed, check_fields } from "../contracts.js";
+/** @import { Field, FieldError } from "../contracts.js" */
+/** @import { Kind } from "../types/contract.js" */
+/** @import { Fields, In, RecordKey, Role } from "../types/stores.js" */
+import { InvalidInput, allowed, check_fields, kind_of, records } from "../contracts.js";
 import { take } from "./clock.js";
 import { moved_in } from "./moved.js";
 import { uuid7 } from "./uuid7.js";
 
-/** @typedef {{type: "put" | "del" | "restore", kind: string, id?: string, fields?: Record<string, any>}} Change */
+/** @typedef {{type: "put" | "del" | "restore", kind: string, id?: string, fields?: Fields}} Change */
+/** @typedef {import("./phone.js").Phone} Phone */
 
-export const WRITE_STORES = ["rows", "outbox", "kept", "device"];
+/** The stores of `queue`. */
+export const WRITE_STORES = /** @type {const} */ (["rows", "outbox", "kept", "device"]);
+
+/** Whether a role may write records of a kind. @param {Role | null} role @param {string} kind */
+export const may_write = (role, kind) =>
+  role !== null && role !== "viewer" && Boolean(records()[kind]?.written_by.includes(role));
 
 /** @param {number} ms @returns {string} YYYY-MM-DDTHH:MM:SS.mmmZ */
 export const iso_of = (ms) => new Date(ms).toISOString();
 
-/** Now by the server's clock, as far as this phone knows it (stores: device). @param {any} t @param {import("./phone.js").Phone} phone */
+/** Now by the server's clock, as far as this phone knows it, in ms. @param {In<"device">} t @param {Phone} phone */
 export async function corrected_now(t, phone) {
   return phone.now() + ((await t.device.get("offset"))?.ms ?? 0);
 }
 
 /**
- * Queue changes (stores: WRITE_STORES).
- * @param {any} t @param {import("./phone.js").Phone} phone @param {Record<string, any>} kinds shared_schema/records
- * @param {string} room @param {Change[]} changes
- * @returns {Promise<{kind: string, id: string}[]>} the records, in the order given
- * @throws {InvalidInput} with `index` of the change; nothing is queued then
+ * Queue changes.
+ * @param {In<"rows" | "outbox" | "kept" | "device">} t @param {Phone} phone @param {string} room_id
+ * @param {Change[]} changes
+ * @returns {Promise<RecordKey[]>} the records, in the order given
+ * @throws {InvalidInput} with `index` of the change; then nothing is queued
  */
-export async function queue(t, phone, kinds, room, changes) {
+export async function queue(t, phone, room_id, changes) {
   const now = await corrected_now(t, phone);
   const identity = await t.device.get("identity");
+  if (!identity) throw new RangeError("The phone has no identity: wake it first");
   const stamps = await take(t, now, identity.device, changes.length);
-  const records = [];
+  const written = [];
   for (const [index, change] of changes.entries()) {
     try {
-      const op = await checked(t, phone, kinds, room, change, now, stamps[index]);
-      await t.outbox.add({ room, state: "waiting", by: identity.keeper?.id ?? null, at: iso_of(now), ...op });
-      records.push({ kind: op.op.kind, id: op.op.id });
-    } catch (bad) {
-      if (bad instanceof InvalidInput) Object.assign(bad, { index });
-      throw bad;
+      const { creates, op } = await checked(t, phone, room_id, change, now, stamps[index]);
+      const by = identity.keeper?.id ?? null;
+      await t.outbox.add({ room: room_id, state: "waiting", by, at: iso_of(now), creates, op });
+      written.push({ kind: op.kind, id: op.id });
+    } catch (failed) {
+      if (failed instanceof InvalidInput) Object.assign(failed, { index });
+      throw failed;
     }
   }
-  return records;
+  return written;
 }
 
-/** @param {any} t @param {any} phone @param {Record<string, any>} kinds @param {string} room @param {Change} change @param {number} now @param {string} stamp */
-async function checked(t, phone, kinds, room, change, now, stamp) {
-  const spec = Object.hasOwn(kinds, change.kind) ? kinds[change.kind] : null;
-  if (!spec) throw invalid("kind", "is not known here", Object.keys(kinds).join(", "));
+/**
+ * The op of one change.
+ * @param {In<"rows" | "outbox" | "kept">} t @param {Phone} phone @param {string} room_id @param {Change} change
+ * @param {number} now @param {string} stamp
+ */
+async function checked(t, phone, room_id, change, now, stamp) {
+  const known = Object.keys(records());
+  if (!known.includes(change.kind)) throw invalid("kind", "is not known here", known.join(", "));
+  const spec = kind_of(change.kind);
   const id = change.id ?? uuid7(now, phone.random);
-  const { exists, names, row } = await standing(t, room, change.kind, id);
-  let fields = {};
+  const { exists, names, row } = await standing(t, room_id, change.kind, id);
+  /** @type {Fields} */ let fields = {};
   if (change.type === "put") fields = checked_fields(spec, { ...change.fields }, exists, names, iso_of(now));
   else if (change.type !== "del" && change.type !== "restore")
     throw invalid("type", "is not known here", "put, del, restore");
@@ -67,9 +83,12 @@ async function checked(t, phone, kinds, room, change, now, stamp) {
   };
 }
 
-/** Whether a record is there already, and the fields it has. @param {any} t @param {string} room @param {string} kind @param {string} id */
-async function standing(t, room, kind, id) {
-  const key = [room, kind, id];
+/**
+ * Whether a record is there already, the names of its fields, and its row.
+ * @param {In<"rows" | "outbox" | "kept">} t @param {string} room_id @param {string} kind @param {string} id
+ */
+async function standing(t, room_id, kind, id) {
+  const key = [room_id, kind, id];
   const row = await t.rows.get(key);
   const entries = [...(await t.outbox.index("record").getAll(key)), ...(await t.kept.index("record").getAll(key))];
   const puts = entries.filter((entry) => entry.op.type === "put");
@@ -79,38 +98,40 @@ async function standing(t, room, kind, id) {
 
 /**
  * The fields as they will be sent. A change names only what changes; null empties an optional field.
- * @param {any} spec @param {Record<string, any>} given @param {boolean} exists @param {Set<string>} names @param {string} at
+ * @param {Kind} spec @param {Fields} given @param {boolean} exists @param {Set<string>} names that it has already
+ * @param {string} at
  */
 function checked_fields(spec, given, exists, names, at) {
-  const by_name = Object.fromEntries(spec.fields.map((/** @type {any} */ field) => [field.name, field]));
+  const by_name = Object.fromEntries(spec.fields.map((field) => [field.name, field]));
   if (exists && spec.event) {
     throw invalid("id", "is recorded already: a correction is a new record that supersedes it", "a new id");
   }
   if (!exists && by_name.at && given.at === undefined) given.at = at;
-  /** @type {Record<string, any>} */ const emptied = {};
-  /** @type {Record<string, any>} */ const filled = {};
+  /** @type {Fields} */ const emptied = {};
+  /** @type {Fields} */ const filled = {};
   for (const [name, value] of Object.entries(given)) {
     if (value === undefined) continue;
     if (value === null && by_name[name] && !by_name[name].required) emptied[name] = null;
     else filled[name] = value;
   }
-  const wanted = exists
-    ? spec.fields.filter((/** @type {any} */ field) => field.name in filled || !names.has(field.name))
-    : spec.fields;
+  const wanted = exists ? spec.fields.filter(({ name }) => name in filled || !names.has(name)) : spec.fields;
   const { values, errors } = check_fields(wanted, filled);
   // Defaults fill a new record only: in a change they would overwrite what another keeper set.
   const kept = Object.fromEntries(Object.entries(values).filter(([name]) => !exists || name in filled));
-  if (errors.length) throw new InvalidInput(errors.map((one) => worded(one, by_name, spec)));
+  if (errors.length) throw new InvalidInput(errors.map((error) => worded(error, by_name, spec)));
   if (exists && !Object.keys({ ...kept, ...emptied }).length)
     throw invalid("fields", "is needed", "at least one field to change");
   return exists ? { ...kept, ...emptied } : kept;
 }
 
-/** A field refused as unknown names all the kind's fields, not only those of this change. @param {any} error @param {Record<string, any>} by_name @param {any} spec */
+/**
+ * An error whose `allowed` names all fields of the kind where a field is unknown, not only those of this change.
+ * @param {FieldError} error @param {Record<string, Field>} by_name @param {Kind} spec @returns {FieldError}
+ */
 function worded(error, by_name, spec) {
   if (by_name[error.field]) return { ...error, allowed: allowed(by_name[error.field]) };
   const nested = error.field.includes(".") && by_name[error.field.split(".")[0]];
-  return nested ? error : { ...error, allowed: spec.fields.map((/** @type {any} */ field) => field.name).join(", ") };
+  return nested ? error : { ...error, allowed: spec.fields.map(({ name }) => name).join(", ") };
 }
 
 /** @param {string} field @param {string} message @param {string} allowed_words */

@@ -4,7 +4,7 @@
  */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { who } from "../data/fish_room.js";
-import { hand_over, leave, refresh_role, revoke, set_role } from "../data/people.js";
+import { hand_over, leave, revoke, set_role } from "../data/people.js";
 import * as sync from "../data/sync.js";
 import { ROLES, powers } from "../advice/sharing/powers.js";
 import { ago, t } from "../i18n/words.js";
@@ -79,7 +79,7 @@ export function Person({ id }) {
 function acts_on({ id, name, role }, can, again) {
   const here = room.value;
   const read_again = async () => {
-    await refresh_role(here);
+    await here.refresh_role();
     await again();
   };
   const set_to = async (/** @type {string} */ to) => {

@@ -1,7 +1,7 @@
 /** The rooms on this phone: which one is open, how far each is shared; a new name, a new room. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { LOCAL, forget_room, make_room, room_list, who } from "../data/fish_room.js";
-import { refresh_role, rename } from "../data/people.js";
+import { rename } from "../data/people.js";
 import { t } from "../i18n/words.js";
 import { Problem, offer_undo, use_ask } from "../ui/state/ask.js";
 import { forget, use_draft } from "../ui/state/draft.js";
@@ -89,7 +89,7 @@ function Rename({ name }) {
   const call = async (/** @type {string} */ to) => {
     await rename(here, to);
     forget(`room.name.${here.id}`);
-    await refresh_role(here);
+    await here.refresh_role();
   };
   const wanted = draft.value.trim();
   const save = async () => {

@@ -24,5 +24,10 @@ export interface Records {
   get<K extends RecordKind>(kind: K, id: string | undefined): View<K> | null;
 }
 
+/** The open fish room, which also knows what records said before they were corrected. */
+export interface RecordsAndEarlier extends Records {
+  earlier<K extends RecordKind>(kind: K, id: string): View<K>[];
+}
+
 export type Tank = View<"tank">;
 export type Reading = View<"reading">;

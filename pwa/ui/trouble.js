@@ -9,7 +9,7 @@ const WANTS_THE_KEEPER = ["signed-out", "ended", "upgrade"];
 /** @param {{path: string}} props the page that is open */
 export function Trouble({ path }) {
   const { problem } = sharing();
-  if (!WANTS_THE_KEEPER.includes(problem) || path.startsWith("/room") || path === "/join") return null;
+  if (!problem || !WANTS_THE_KEEPER.includes(problem) || path.startsWith("/room") || path === "/join") return null;
   return html`<a class="bar trouble" href="/room"><${Icon} name="needs" size=${20} /><span class="grow">
     ${t(`problem.${problem}`)}</span></a>`;
 }

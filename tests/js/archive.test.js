@@ -6,10 +6,9 @@ import { tmpdir } from "node:os";
 import { join as path } from "node:path";
 import { test } from "node:test";
 import { ArchiveBroken, join, open_room } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/share_once.js";
 import { sha256 } from "../../pwa/data/sha256.js";
 import { crc32, unzip, zip } from "../../pwa/data/zip.js";
-import { TANK, WELCOME, page, pushed, reading, row, scripted, stored, test_phone } from "./test_phone.js";
+import { TANK, WELCOME, page, pushed, reading, row, scripted, share, stored, test_phone } from "./test_phone.js";
 
 const PNG = new Blob([Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3])], {
   type: "image/png",
@@ -24,16 +23,15 @@ async function filled() {
   });
   const phone = await test_phone({ send: server.send });
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-  const room = await open_room(WELCOME.room.id, phone);
-  await round(phone, room.id, room.inner.refresh);
-  await room.inner.refresh_state();
+  const { room, cache } = await open_room(WELCOME.room.id, phone);
+  await share(cache);
   const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.5) }]);
   await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.25, { supersedes: first }) }]);
   await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50, place: "shelf" } }]);
   const [gone] = await room.write([{ type: "put", kind: "note", fields: { text: "Wrong tank" } }]);
   await room.write([{ type: "del", kind: "note", id: gone }]);
   await room.add_photo(PNG, { tank: "tank-0001" });
-  return { phone, room, server };
+  return { phone, room, cache, server };
 }
 
 const seen = (room) =>
@@ -44,7 +42,7 @@ const seen = (room) =>
 test("what comes out of one phone shows the same on another, shared or not, pictures included", async () => {
   const { room } = await filled();
   const other = await test_phone();
-  const copy = await open_room("local", other);
+  const { room: copy } = await open_room("local", other);
   const archive = await room.export();
   const files = await unzip(new Uint8Array(await archive.arrayBuffer()));
   const head = JSON.parse(new TextDecoder().decode(files.get("room.jsonl")).split("\n")[0]);
@@ -65,7 +63,7 @@ test("what comes out of one phone shows the same on another, shared or not, pict
 test("taking the same archive in twice has one effect", async () => {
   const { room } = await filled();
   const other = await test_phone();
-  const copy = await open_room("local", other);
+  const { room: copy } = await open_room("local", other);
   const archive = await room.export();
   const once = await copy.import(archive);
   assert.ok(once.records === 1 && once.ops === 6 && once.photos === 1, JSON.stringify(once));
@@ -96,7 +94,7 @@ test("a new record's first op is whole, later stamps follow, and each field ends
     rows: 1,
   };
   const phone = await test_phone();
-  const room = await open_room("local", phone);
+  const { room } = await open_room("local", phone);
   await room.import(new Blob([[head, whole].map((line) => JSON.stringify(line)).join("\n")]));
   const ops = (await stored(phone, "outbox")).map(({ creates, op }) => [
     creates,
@@ -137,10 +135,10 @@ test("beside a row that is here, only what is newer is taken in", async () => {
 });
 
 test("refused ops can be taken out by themselves, with what was wrong", async () => {
-  const { room, phone, server } = await filled();
+  const { room, phone, cache, server } = await filled();
   server.handlers.push = ({ body }) =>
     pushed(body.ops.map((op) => ({ op: op.op, status: "forbidden", reason: "role" })));
-  await round(phone, room.id, room.inner.refresh);
+  await share(cache);
   const lines = (await (await room.export_needs_you()).text())
     .trim()
     .split("\n")
@@ -148,7 +146,7 @@ test("refused ops can be taken out by themselves, with what was wrong", async ()
   assert.deepEqual([lines[0].format, lines[0].room], ["limnary-room", { id: "room-1", name: "Cellar" }]);
   assert.equal(lines.length - 1, (await stored(phone, "outbox")).filter((entry) => entry.state === "needs you").length);
   assert.equal(lines[1].reason, "role");
-  const copy = await open_room("local", await test_phone());
+  const { room: copy } = await open_room("local", await test_phone());
   await copy.import(await room.export_needs_you());
   assert.equal(copy.all("reading").length, 1);
 });
@@ -210,7 +208,7 @@ for (const [why, text, says] of [
 ]) {
   test(`an archive that ${why} is refused whole, and says where`, async () => {
     const phone = await test_phone();
-    const room = await open_room("local", phone);
+    const { room } = await open_room("local", phone);
     await assert.rejects(
       room.import(new Blob([text])),
       (no) => no instanceof ArchiveBroken && (assert.match(no.message, says), true),
@@ -256,7 +254,7 @@ with zipfile.ZipFile(sys.argv[2], "w", zipfile.ZIP_DEFLATED) as out:
 });
 
 test("a damaged ZIP is refused, a picture that is not what its name says too", async () => {
-  const room = await open_room("local", await test_phone());
+  const { room } = await open_room("local", await test_phone());
   const { room: source } = await filled();
   const bytes = new Uint8Array(await (await source.export()).arrayBuffer());
   const bent = bytes.slice();

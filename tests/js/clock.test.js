@@ -1,15 +1,12 @@
 /** The hybrid logical clock and the ids. */
 import assert from "node:assert/strict";
-import { createHash } from "node:crypto";
 import { test } from "node:test";
 import { following, latest, ms_of, stamp_of } from "../../pwa/data/clock.js";
 import { join, open_room } from "../../pwa/data/fish_room.js";
 import { wake } from "../../pwa/data/identity.js";
-import { round } from "../../pwa/data/share_once.js";
-import { sha256, sha256_plain } from "../../pwa/data/sha256.js";
 import { uuid7 } from "../../pwa/data/uuid7.js";
 import { seeded } from "./drawn_numbers.js";
-import { TANK, WELCOME, page, row, scripted, stored, test_phone } from "./test_phone.js";
+import { TANK, WELCOME, page, row, scripted, share, stored, test_phone } from "./test_phone.js";
 
 const NOW = Date.UTC(2026, 4, 4, 7, 30);
 
@@ -69,8 +66,8 @@ for (const [where, prepare] of [
     const server = scripted();
     const phone = await test_phone({ send: server.send });
     await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-    const room = await open_room(WELCOME.room.id, phone);
-    await prepare({ room, server, share: () => round(phone, room.id, room.inner.refresh) });
+    const { room, cache } = await open_room(WELCOME.room.id, phone);
+    await prepare({ room, server, share: () => share(cache) });
     const before = await clock_of(phone);
     assert.ok(before);
     await phone.database.write(["device"], (t) => t.device.delete("clock"));
@@ -83,7 +80,7 @@ for (const [where, prepare] of [
 test("on load a clock that is stored is trusted: no row is read", async () => {
   const phone = await test_phone();
   await wake(phone);
-  await (await open_room("local", phone)).write([{ type: "put", kind: "tank", fields: TANK }]);
+  await (await open_room("local", phone)).room.write([{ type: "put", kind: "tank", fields: TANK }]);
   const before = await clock_of(phone);
   const real = phone.database.write;
   const unread = { getAll: () => assert.fail("rows were read") };
@@ -102,14 +99,4 @@ test("ids are UUID version 7: RFC 9562's own example, and their order is that of
   const chance = seeded(3);
   const random = (count) => Uint8Array.from({ length: count }, () => chance() * 256);
   assert.ok(uuid7(NOW, random) < uuid7(NOW + 1, random));
-});
-
-test("SHA-256 without the browser's help: FIPS 180-4's example and Node's own over every length", async () => {
-  assert.equal(sha256_plain(Buffer.from("abc")), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
-  for (let length = 0; length < 200; length++) {
-    const bytes = Uint8Array.from({ length }, (_, at) => (at * 7 + length) % 256);
-    const expected = createHash("sha256").update(bytes).digest("hex");
-    assert.equal(sha256_plain(bytes), expected);
-    if (length % 50 === 0) assert.equal(await sha256(bytes.buffer), expected);
-  }
 });

@@ -4,17 +4,17 @@ import { test } from "node:test";
 import { openDB } from "../../pwa/vendor/idb.js";
 import { MIGRATIONS, NotSaved, open_database } from "../../pwa/data/database.js";
 import { join, open_room } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/share_once.js";
+import { share_once } from "../../pwa/data/share_once.js";
 import { install } from "../../pwa/contracts.js";
 import { shared_bundle } from "./shared_bundle.js";
-import { TANK, WELCOME, reading, scripted, stored, test_phone } from "./test_phone.js";
+import { TANK, WELCOME, reading, scripted, share, stored, test_phone } from "./test_phone.js";
 
 let made = 0;
 const fresh = () => `database-${++made}`;
 
 test("a write that is cut off at any request leaves nothing behind", async () => {
   const phone = await test_phone();
-  const room = await open_room("local", phone);
+  const { room } = await open_room("local", phone);
   const before = await stored(phone, "outbox", "device");
   const real = phone.database.write;
   let cut = 0;
@@ -53,7 +53,7 @@ function cutting(stores, cut) {
 
 test("a full phone says so in plain words, and nothing is half saved", async () => {
   const phone = await test_phone();
-  const room = await open_room("local", phone);
+  const { room } = await open_room("local", phone);
   const real = phone.database.write;
   phone.database.write = (names, work) =>
     real(names, async (stores) => {
@@ -84,7 +84,7 @@ test("a transaction that the browser aborts is not reported as saved", async () 
 test("a connection that was lost in the background is opened anew", async () => {
   const name = fresh();
   const phone = await test_phone({ name });
-  const room = await open_room("local", phone);
+  const { room } = await open_room("local", phone);
   phone.database.close();
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   assert.equal(room.all("tank").length, 1);
@@ -141,12 +141,12 @@ test("a database of the first version, with ops not yet shared, loses none of th
 
   const server = scripted();
   const phone = await test_phone({ name, send: server.send });
-  const local = await open_room("local", phone);
+  const { room: local } = await open_room("local", phone);
   assert.equal(local.get("tank", "tank-0001").water_l, 40);
   assert.equal(local.all("reading").length, 1);
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-  const room = await open_room(WELCOME.room.id, phone);
-  await round(phone, room.id, room.inner.refresh);
+  const { cache } = await open_room(WELCOME.room.id, phone);
+  await share(cache);
   const { ops } = server.sent.find((one) => one.what === "push").body;
   assert.deepEqual(ops, waiting);
   assert.deepEqual(await stored(phone, "outbox"), []);
@@ -155,7 +155,7 @@ test("a database of the first version, with ops not yet shared, loses none of th
 test("ops written before a kind gained a field go out as they were written; new ones carry the new schema", async () => {
   const server = scripted();
   const phone = await test_phone({ send: server.send });
-  const local = await open_room("local", phone);
+  const { room: local } = await open_room("local", phone);
   await local.write([{ type: "put", kind: "tank", fields: TANK }]);
   const [{ op: old }] = await stored(phone, "outbox");
 
@@ -171,11 +171,11 @@ test("ops written before a kind gained a field go out as they were written; new 
   });
   install(newer);
   try {
-    const room = await open_room("local", phone);
+    const { room } = await open_room("local", phone);
     assert.equal(room.all("tank").length, 1);
     await room.write([{ type: "put", kind: "tank", id: old.id, fields: { window_m: 2 } }]);
     await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-    await round(phone, WELCOME.room.id, () => {});
+    await share_once(phone, WELCOME.room.id, () => {});
     const { ops } = server.sent.find((one) => one.what === "push").body;
     assert.deepEqual(ops[0], old);
     assert.deepEqual(

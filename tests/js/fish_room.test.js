@@ -7,7 +7,7 @@ import { TANK, reading, stored, test_phone } from "./test_phone.js";
 
 async function opened(how) {
   const phone = await test_phone(how);
-  return { phone, room: await open_room("local", phone) };
+  return { phone, ...(await open_room("local", phone)) };
 }
 
 test("a tank and its readings are seen at once, and still after the app is opened anew", async () => {
@@ -17,7 +17,7 @@ test("a tank and its readings are seen at once, and still after the app is opene
     { type: "put", kind: "reading", fields: reading(tank) },
     { type: "put", kind: "reading", fields: reading(tank, 0.25, { parameter: "nitrite" }) },
   ]);
-  for (const seen of [room, await open_room("local", phone)]) {
+  for (const seen of [room, (await open_room("local", phone)).room]) {
     assert.equal(seen.get("tank", tank).name, "Moss corner");
     assert.deepEqual(
       seen.all("reading").map((one) => one.value),
@@ -154,14 +154,14 @@ test("two tabs write at the same time: no stamp twice, and each sees what the ot
   [one.others, two.others] = [[two], [one]];
   const [left, right] = [await open_room("local", one), await open_room("local", two)];
   await Promise.all(
-    [left, right, left, right].map((room, index) =>
+    [left, right, left, right].map(({ room }, index) =>
       room.write([{ type: "put", kind: "tank", fields: { ...TANK, name: `Tank ${index}` } }]),
     ),
   );
   const stamps = (await stored(one, "outbox")).map((entry) => entry.op.stamp);
   assert.equal(new Set(stamps).size, 4);
-  for (const room of [left, right]) {
-    await room.inner.refresh([]);
+  for (const { room, cache } of [left, right]) {
+    await cache.refresh([]);
     assert.equal(room.all("tank").length, 4);
   }
 });
@@ -181,14 +181,10 @@ test("a reading that fails after the write was saved is not told as a failed wri
 });
 
 test("many changes at once are read in one go", async () => {
-  const { phone, room } = await opened();
+  const { phone, cache } = await opened();
   const real = phone.database.read;
   let readings = 0;
   phone.database.read = (names, work) => (names.includes("rows") && readings++, real(names, work));
-  await Promise.all([
-    room.inner.refresh(null),
-    room.inner.refresh(null),
-    room.inner.refresh([{ kind: "tank", id: "tank-0001" }]),
-  ]);
+  await Promise.all([cache.refresh(null), cache.refresh(null), cache.refresh([{ kind: "tank", id: "tank-0001" }])]);
   assert.equal(readings, 1);
 });

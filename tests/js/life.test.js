@@ -76,7 +76,7 @@ test("a correction takes the place of both halves; where it is no move any more 
 
 test("a real room takes them, and shows the corrected ones only", async () => {
   const phone = await test_phone();
-  const room = await open_room(undefined, phone);
+  const { room } = await open_room(undefined, phone);
   const tanks = await room.write(
     ["Sill", "Shelf"].map((name) => ({ type: "put", kind: "tank", fields: { name, water_l: 40 } })),
   );
@@ -139,7 +139,7 @@ test("an entry is corrected on its tank's page, a move where it began, and one c
 });
 
 test("the timeline tells a corrected move once in each tank, with what it said before; taken back, all is as it was", async () => {
-  const room = await open_room(undefined, await test_phone());
+  const { room } = await open_room(undefined, await test_phone());
   const tanks = await room.write(
     ["Sill", "Shelf", "Shed"].map((name) => ({ type: "put", kind: "tank", fields: { name, water_l: 40 } })),
   );

@@ -4,8 +4,8 @@ import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
 import { join, open_room } from "../../pwa/data/fish_room.js";
 import { photo_drafts } from "../../pwa/data/photo_drafts.js";
-import { round } from "../../pwa/data/share_once.js";
-import { TANK, WELCOME, reading, scripted, stored, test_phone } from "./test_phone.js";
+import { share_once } from "../../pwa/data/share_once.js";
+import { TANK, WELCOME, reading, scripted, share, stored, test_phone } from "./test_phone.js";
 
 const picture = (last = 1) => new Blob([Uint8Array.from([0xff, 0xd8, 0xff, last])], { type: "image/jpeg" });
 
@@ -13,13 +13,8 @@ async function joined(handlers) {
   const server = scripted(handlers);
   const phone = await test_phone({ send: server.send });
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-  const room = await open_room(WELCOME.room.id, phone);
-  const share = async () => {
-    const outcome = await round(phone, room.id, room.inner.refresh);
-    await room.inner.refresh_state();
-    return outcome;
-  };
-  return { phone, room, server, share };
+  const { room, cache } = await open_room(WELCOME.room.id, phone);
+  return { phone, room, server, share: () => share(cache) };
 }
 
 const states = async (phone) => (await stored(phone, "photos")).map(({ state }) => state);
@@ -79,7 +74,7 @@ test("after a restore pictures are offered again", async () => {
 
 test("another's picture is fetched once, checked against its hash, and kept", async () => {
   const { phone, room, server } = await joined();
-  const other = await open_room("local", await test_phone());
+  const { room: other } = await open_room("local", await test_phone());
   await other.add_photo(picture(9), {});
   const { sha256 } = other.all("photo")[0];
   server.handlers.blobs = () => ({ body: picture(8) });
@@ -101,11 +96,11 @@ test("another's picture is fetched once, checked against its hash, and kept", as
 test("a picture taken before joining goes along into the room", async () => {
   const server = scripted();
   const phone = await test_phone({ send: server.send });
-  const local = await open_room("local", phone);
+  const { room: local } = await open_room("local", phone);
   await local.write([{ type: "put", kind: "tank", fields: TANK }]);
   await local.add_photo(picture(), {});
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-  await round(phone, WELCOME.room.id, () => {});
+  await share_once(phone, WELCOME.room.id, () => {});
   assert.deepEqual(
     (await stored(phone, "photos")).map(({ room, state }) => [room, state]),
     [[WELCOME.room.id, "shared"]],

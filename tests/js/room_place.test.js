@@ -8,7 +8,6 @@ import { test } from "node:test";
 import { records } from "../../pwa/contracts.js";
 import { Refused, Unreachable } from "../../pwa/data/api.js";
 import { open_room, join } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/share_once.js";
 import { en } from "../../pwa/i18n/en.js";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
 import { label_of, value_said } from "../../pwa/advice/sharing/field_said.js";
@@ -17,7 +16,7 @@ import { ROLES, powers } from "../../pwa/advice/sharing/powers.js";
 import { refusal } from "../../pwa/data/refusal.js";
 import { clocks_differ, sharing_lines } from "../../pwa/advice/sharing/sharing_lines.js";
 import { shared_bundle } from "./shared_bundle.js";
-import { TANK, WELCOME, page, pushed, row, scripted, test_phone } from "./test_phone.js";
+import { TANK, WELCOME, page, pushed, row, scripted, share, test_phone } from "./test_phone.js";
 
 const WORDS = { yes_no: String, figure: (value, unit) => `${value} ${unit}`.trim(), time: (at) => `the moment ${at}` };
 
@@ -34,20 +33,17 @@ async function refused_phone() {
   });
   const phone = await test_phone({ send: server.send });
   const id = await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-  const room = await open_room(id, phone);
-  const share = async () => {
-    await round(phone, room.id, room.inner.refresh);
-    await room.inner.refresh_state();
-  };
-  await share();
-  return { phone, room, share, server };
+  const { room, cache } = await open_room(id, phone);
+  const share_now = () => share(cache);
+  await share_now();
+  return { phone, room, share: share_now, server };
 }
 
 const said = (room) =>
   refusals(room.sharing().needs_you, {
     kinds: records(),
     get: (kind, id) => room.get(kind, id),
-    may: room.may,
+    may: (kind) => room.may(kind),
     ...WORDS,
     held: [],
   });
@@ -203,7 +199,7 @@ test("the undo of a discard does not double what a kept file has brought back me
 test("only what was refused can be discarded", async () => {
   const { room } = await refused_phone();
   await room.write([{ type: "put", kind: "tank", fields: { name: "Sill", water_l: 20 } }]);
-  const { op } = (await room.inner.phone.database.read(["outbox"], (t) => t.outbox.getAll()))[0];
+  const { op } = (await room.phone.database.read(["outbox"], (t) => t.outbox.getAll()))[0];
   await room.discard([op.op]);
   assert.equal(room.sharing().waiting, 1);
 });

@@ -5,9 +5,8 @@ import { forget_room, join, make_room, open_room, room_list, use_room } from "..
 import { refresh_me, rooms as knownRooms } from "../../pwa/data/identity.js";
 import { share_others } from "../../pwa/data/other_rooms.js";
 import { calendar_since, hand_over, leave } from "../../pwa/data/people.js";
-import { round } from "../../pwa/data/share_once.js";
 import { unzip } from "../../pwa/data/zip.js";
-import { TANK, WELCOME, pushed, reading, scripted, stored, test_phone } from "./test_phone.js";
+import { TANK, WELCOME, pushed, reading, scripted, share, stored, test_phone } from "./test_phone.js";
 
 const GONE = {
   status: 410,
@@ -26,11 +25,11 @@ async function joined(handlers = {}) {
 
 test("a second room is made, listed beside the first, and opened next time; each keeps its own", async () => {
   const { phone } = await joined();
-  const first = await open_room("room-1", phone);
+  const { room: first } = await open_room("room-1", phone);
   await first.write([{ type: "put", kind: "tank", fields: TANK }]);
   assert.equal(await make_room("Attic", phone), "room-2");
   await use_room("room-2", phone);
-  const second = await open_room(undefined, phone);
+  const { room: second } = await open_room(undefined, phone);
   assert.deepEqual([second.id, second.all("tank")], ["room-2", []]);
   const listed = await room_list(phone);
   assert.deepEqual(
@@ -50,7 +49,7 @@ test("what waits in a room that is not on the screen is shared too", async () =>
         { epoch: body.epoch },
       ),
   });
-  const first = await open_room("room-1", phone);
+  const { room: first } = await open_room("room-1", phone);
   await first.write([{ type: "put", kind: "tank", fields: TANK }]);
   await make_room("Attic", phone);
   const stop = await share_others(phone, "room-2");
@@ -67,14 +66,14 @@ test("what waits in a room that is not on the screen is shared too", async () =>
 
 test("a room that has ended stays listed with what it still holds, opens, and goes when it is let go", async () => {
   const { phone, server } = await joined();
-  const room = await open_room("room-1", phone);
+  const { room, cache } = await open_room("room-1", phone);
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   await assert.rejects(forget_room("room-1", phone), RangeError);
   server.handlers.push = () => GONE;
   server.handlers.pull = () => GONE;
   await use_room("room-1", phone);
-  await round(phone, "room-1", room.inner.refresh);
-  const again = await open_room(undefined, phone);
+  await share(cache);
+  const { room: again } = await open_room(undefined, phone);
   assert.deepEqual(
     [again.id, again.about().ended, again.sharing().problem, again.sharing().needs_you.length],
     ["room-1", true, "ended", 1],
@@ -87,7 +86,7 @@ test("a room that has ended stays listed with what it still holds, opens, and go
     ],
   );
   await use_room("local", phone);
-  assert.equal((await open_room(undefined, phone)).id, "local", "one may go on alone");
+  assert.equal((await open_room(undefined, phone)).room.id, "local", "one may go on alone");
   await make_room("Attic", phone);
   assert.deepEqual(
     (await room_list(phone)).map(({ id }) => id),
@@ -101,15 +100,14 @@ test("a room that has ended stays listed with what it still holds, opens, and go
 
 test("of a room that has ended only what was not shared is still seen", async () => {
   const { phone, server } = await joined();
-  const room = await open_room("room-1", phone);
+  const { room, cache } = await open_room("room-1", phone);
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
-  await round(phone, "room-1", room.inner.refresh);
+  await share(cache);
   assert.equal(room.all("tank").length, 1);
   const [late] = await room.write([{ type: "put", kind: "note", fields: { text: "Still to be shared" } }]);
   server.handlers.push = () => GONE;
-  await round(phone, "room-1", room.inner.refresh);
-  for (const seen of [room, await open_room("room-1", phone)]) {
-    await seen.inner.refresh_state();
+  await share(cache);
+  for (const seen of [room, (await open_room("room-1", phone)).room]) {
     assert.deepEqual([seen.all("tank"), seen.all("note").map(({ id }) => id)], [[], [late]]);
   }
 });
@@ -149,17 +147,17 @@ test("a phone that was shut out comes in again by a new link under the name it h
       return { status: 201, body: { ...WELCOME, key: body.device_key } };
     },
   });
-  const room = await open_room("room-1", phone);
+  const { room } = await open_room("room-1", phone);
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   await join({ secret: "t", device_name: "phone" }, phone);
   assert.equal(asked.at(-1).keeper_name, "Ada");
-  assert.equal((await open_room("room-1", phone)).sharing().waiting, 1);
+  assert.equal((await open_room("room-1", phone)).room.sharing().waiting, 1);
 });
 
 test("handing over makes the other owner first; one who has left already has left", async () => {
   const asked = [];
   const { phone } = await joined();
-  const room = await open_room("room-1", phone);
+  const { room } = await open_room("room-1", phone);
   phone.send = async ({ method, path, body }) => (
     asked.push([method, path.split("/").at(-1), body?.role]),
     { status: method === "DELETE" ? 410 : 200, body: method === "DELETE" ? GONE.body : {}, retry_after_ms: null }
@@ -176,7 +174,7 @@ test("handing over makes the other owner first; one who has left already has lef
 test("nobody steps back before the other is owner; what the server refuses is told, each question with the phone's key", async () => {
   const asked = [];
   const { phone } = await joined();
-  const room = await open_room("room-1", phone);
+  const { room } = await open_room("room-1", phone);
   phone.send = async ({ path, key }) => (
     asked.push([path.split("/").at(-1), key]),
     { status: 403, body: { type: "/problems/not-allowed", title: "Not allowed" }, retry_after_ms: null }
@@ -193,7 +191,7 @@ test("nobody steps back before the other is owner; what the server refuses is to
 
 test("readings that stand come out as a table, oldest first; the archive holds it too", async () => {
   const { phone } = await joined();
-  const room = await open_room("room-1", phone);
+  const { room } = await open_room("room-1", phone);
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: { ...TANK, name: '=Moss, "north"' } }]);
   const at = (minute) => `2026-05-04T07:${minute}:00.000Z`;
   const [wrong] = await room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at: at("05") }) }]);

@@ -5,8 +5,19 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
 import { join, open_room } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/share_once.js";
-import { TANK, WELCOME, joined_phone, page, pushed, reading, row, scripted, stored, test_phone } from "./test_phone.js";
+import {
+  TANK,
+  WELCOME,
+  joined_phone,
+  page,
+  pushed,
+  reading,
+  row,
+  scripted,
+  share,
+  stored,
+  test_phone,
+} from "./test_phone.js";
 
 const ROOM = WELCOME.room.id;
 const TANK_ID = "tank-0001";
@@ -23,16 +34,16 @@ const add_tank = (room, more = {}) => room.write([{ type: "put", kind: "tank", f
 test("what was written before joining moves into the room and is shared", async () => {
   const server = scripted();
   const phone = await test_phone({ send: server.send });
-  const local = await open_room("local", phone);
+  const { room: local } = await open_room("local", phone);
   const [tank] = await add_tank(local);
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-  const room = await open_room(undefined, phone);
+  const { room, cache } = await open_room(undefined, phone);
   assert.equal(room.id, ROOM);
   assert.equal(room.get("tank", tank).meta.state, "waiting");
-  await round(phone, ROOM, room.inner.refresh);
+  await share(cache);
   assert.equal(room.get("tank", tank).meta.state, "shared");
   assert.deepEqual(await stored(phone, "outbox"), []);
-  assert.equal((await open_room("local", phone)).all("tank").length, 0);
+  assert.equal((await open_room("local", phone)).room.all("tank").length, 0);
 });
 
 test("a shared record stays to be seen until a pull has brought its row", async () => {

@@ -29,8 +29,8 @@ async function started(handlers) {
     return () => timers.delete(timer);
   };
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-  const room = await open_room(WELCOME.room.id, phone);
-  const stop = start(room);
+  const { room, cache } = await open_room(WELCOME.room.id, phone);
+  const stop = start(phone, room.id, cache);
   stops.push(stop);
   await now();
   const wait = () => [...timers].map(({ ms }) => ms);

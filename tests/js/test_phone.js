@@ -3,7 +3,7 @@ import "fake-indexeddb/auto";
 import { install } from "../../pwa/contracts.js";
 import { open_database } from "../../pwa/data/database.js";
 import { join, open_room } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/share_once.js";
+import { share_once } from "../../pwa/data/share_once.js";
 import { seeded } from "./drawn_numbers.js";
 import { shared_bundle } from "./shared_bundle.js";
 
@@ -147,15 +147,17 @@ export function row(
   return { seq, kind, id, fields, stamps, deleted: null, restored: null, ...made };
 }
 
-/** A phone that has joined the server's room; `share` is one round of sharing. */
+/** Share an opened room once, as sync.js does, and show how it went. */
+export async function share(cache) {
+  const outcome = await share_once(cache.phone, cache.id, (keys) => void cache.refresh(keys));
+  await cache.refresh([]);
+  return outcome;
+}
+
+/** A phone that has joined the server's room; `share` shares it once. */
 export async function joined_phone(server, how = {}) {
   const phone = await test_phone({ send: server.send, ...how });
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-  const room = await open_room(WELCOME.room.id, phone);
-  const share = async () => {
-    const outcome = await round(phone, WELCOME.room.id, room.inner.refresh);
-    await room.inner.refresh_state();
-    return outcome;
-  };
-  return { phone, room, share };
+  const { room, cache } = await open_room(WELCOME.room.id, phone);
+  return { phone, room, cache, share: () => share(cache) };
 }

@@ -11,7 +11,7 @@ let made = 0;
 const new_id = () => `made-${String(++made).padStart(4, "0")}`;
 
 async function kept() {
-  const room = await open_room("local", await test_phone());
+  const { room } = await open_room("local", await test_phone());
   const put = (kind, id, fields) => ({ type: "put", kind, id, fields });
   const tank = "tank-0001";
   await room.write([

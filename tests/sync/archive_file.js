@@ -4,8 +4,7 @@
  */
 import { readFileSync, writeFileSync } from "node:fs";
 import { join, open_room } from "../../pwa/data/fish_room.js";
-import { round } from "../../pwa/data/share_once.js";
-import { TANK, WELCOME, page, reading, row, scripted, test_phone } from "../js/test_phone.js";
+import { TANK, WELCOME, page, reading, row, scripted, share, test_phone } from "../js/test_phone.js";
 
 const [what, file] = process.argv.slice(2);
 
@@ -20,8 +19,8 @@ async function sample() {
   const server = scripted({ pull: (request) => page(request, request.path.includes("since=0") ? rows : []) });
   const phone = await test_phone({ send: server.send });
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
-  const room = await open_room(WELCOME.room.id, phone);
-  await round(phone, room.id, room.inner.refresh);
+  const { room, cache } = await open_room(WELCOME.room.id, phone);
+  await share(cache);
   const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.5) }]);
   await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001", 0.25, { supersedes: first }) }]);
   await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { water_l: 50, place: "shelf" } }]);
@@ -34,7 +33,7 @@ async function sample() {
 if (what === "export") {
   writeFileSync(file, new Uint8Array(await (await (await sample()).export()).arrayBuffer()));
 } else {
-  const room = await open_room("local", await test_phone());
+  const { room } = await open_room("local", await test_phone());
   const done = await room.import(new Blob([readFileSync(file)]));
   const shown = {};
   for (const kind of ["tank", "reading", "note", "photo"])

@@ -48,8 +48,9 @@ export class Tab {
 
   /** Open the room and keep it shared, as app.js does. */
   async enter(id) {
-    this.room = await this.core.open_room(id, this.surroundings);
-    this.stop = this.core.start(this.room);
+    const { room, cache } = await this.core.open_room(id, this.surroundings);
+    Object.assign(this, { room, cache });
+    this.stop = this.core.start(this.surroundings, room.id, cache);
   }
 
   /** Every await of the core passes here, before and after it. */

@@ -48,7 +48,7 @@ export async function heal(world) {
   for (const phone of world.phones) {
     if (!world.membership.may_share(phone.key) && owner(world) && world.chance() < 0.6) await rejoin(world, phone);
     if (!phone.tabs.size) await world.open_tab(phone);
-    for (const tab of phone.tabs) if (tab.stale) void tab.room.inner.reread();
+    for (const tab of phone.tabs) if (tab.stale) void tab.cache.reread();
   }
   for (let round = 0, calm = 0; calm < 2; round++) {
     if (round > 40) return world.invariants.broken("sharing never comes to rest");

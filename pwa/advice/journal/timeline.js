@@ -30,8 +30,7 @@ export const CORRECTED = {
 };
 
 /**
- * @typedef {{all: (kind: string) => any[], get: (kind: string, id: string) => any, earlier: (kind: string, id: string)
- * => any[]}} Room
+ * @typedef {import("../../types/views.js").RecordsAndEarlier} Room
  * @typedef {{at: string, tank: string | null, group: string, kind: string, records: any[], earlier: any[]}} Event
  * `records`: those written together, the one it is named after first; `earlier`: what they said before they were
  * corrected
@@ -112,7 +111,9 @@ export function correction(room, event, { one, value, at, tank }, new_id) {
  * @param {any} before
  */
 function of_the_water(room, { litres, tank, from_tank }, before) {
-  const share = tank === before.tank ? before.fraction / before.litres : 1 / room.get("tank", tank).water_l;
+  // The keeper chose it among the tanks that are here.
+  const { water_l } = /** @type {import("../../types/views.js").Tank} */ (room.get("tank", tank));
+  const share = tank === before.tank ? before.fraction / before.litres : 1 / water_l;
   return { fraction: Math.min(1, share * Number(litres)), ...(from_tank === tank ? { from_tank: undefined } : {}) };
 }
 
@@ -163,9 +164,9 @@ function gathered(room, kind, { doses, photos, apart, loose }) {
   if (kind === "reading") return together(room.all(kind), ({ test }) => test).map((test) => as_written(room, test));
   if (kind === "water_change") return room.all(kind).map((change) => [change, ...(doses.get(change.id) ?? [])]);
   if (kind === "dose") return apart.map((dose) => [dose]);
-  if (kind === "note") return room.all(kind).map((note) => [note, ...(photos.get(note.entry) ?? [])]);
+  if (kind === "note") return room.all(kind).map((note) => [note, ...(photos.get(note.entry ?? "") ?? [])]);
   if (kind === "photo") return together(loose, ({ entry }) => entry);
-  return room.all(kind).map((record) => [record]);
+  return room.all(/** @type {import("../../types/records.js").RecordKind} */ (kind)).map((record) => [record]);
 }
 
 /** @param {any[]} records @param {(record: any) => string | undefined} key @returns {any[][]} */

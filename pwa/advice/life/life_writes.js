@@ -37,7 +37,7 @@ export function life_writes(kind, fields, new_id, corrects, half, earlier = []) 
 /**
  * The writes that take an entry out: the other half of its move too, and what both said before corrections, so that
  * none of it comes back.
- * @param {{all: (kind: string) => any[], earlier: (kind: string, id: string) => any[]}} room
+ * @param {import("../../types/views.js").RecordsAndEarlier} room
  * @param {any} one
  * @returns {Write[]}
  */

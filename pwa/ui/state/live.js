@@ -1,7 +1,7 @@
 /** The open fish room and the time of day, as signals: what is read through here is drawn anew when it changes. */
 import { signal } from "../../vendor/preact.js";
 
-/** @typedef {Awaited<ReturnType<typeof import("../../data/fish_room.js").open_room>>} FishRoom */
+/** @typedef {import("../../data/fish_room.js").FishRoom} FishRoom */
 
 /** The open fish room. Nothing is drawn before `show` has put one here. */
 export const room = signal(/** @type {FishRoom} */ (/** @type {unknown} */ (null)));

@@ -3,7 +3,7 @@ import { signal } from "../../vendor/preact.js";
 import { NotSaved } from "../../data/fish_room.js";
 import { uuid7 } from "../../data/uuid7.js";
 import { trouble_said } from "../words/trouble_said.js";
-import { room } from "./live.js";
+import { get_of_kind, room } from "./live.js";
 
 const UNDO_MS = 12_000;
 
@@ -100,7 +100,7 @@ function not_done(caught, undoing) {
 function inverse({ type, kind, id, fields }) {
   if (type === "del") return { type: "restore", kind, id };
   if (type === "restore") return { type: "del", kind, id };
-  const before = room.value.get(kind, id);
+  const before = get_of_kind(kind, id);
   if (!before) return { type: "del", kind, id };
   return {
     type: "put",
