@@ -1,13 +1,30 @@
-/** ZIP archives (PKWARE APPNOTE 6.3.3, sections 4.3.7, 4.3.12, 4.3.16), written uncompressed, read stored or deflated. */
+/**
+ * ZIP archives (PKWARE APPNOTE 6.3.3, sections 4.3.7, 4.3.12, 4.3.16): written uncompressed, read stored or deflated.
+ */
 
 const LOCAL_HEADER = 0x04034b50;
 const CENTRAL_HEADER = 0x02014b50;
 const END_OF_DIRECTORY = 0x06054b50;
+const END_LENGTH = 22;
+const LONGEST_COMMENT = 0xffff;
 const STORED = 0;
 const DEFLATED = 8;
 const UTF8_NAMES = 0x0800;
 // 1980-01-01, the format's first day: the same content gives the same archive.
 const DATE = 0x0021;
+
+/**
+ * A ZIP is refused if it unpacks to more than its own size and this many bytes, or holds more files than this.
+ * Pictures are stored as they are, so what is beyond the ZIP's own size is text: this allows about 300,000 records.
+ * Without a limit, a ZIP of some kilobytes can fill the phone's memory.
+ */
+const MOST_MORE_BYTES = 128_000_000;
+const MOST_FILES = 20_000;
+/** Deflate shrinks by 1,032 at most (zlib): a slice of this many bytes inflates to 4 MB at most. */
+const SLICE_BYTES = 4096;
+
+/** @typedef {Uint8Array<ArrayBuffer>} Bytes */
+/** @typedef {{name: string, method: number, crc: number, packed: number, size: number, local: number}} Listed */
 
 const TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
   let rest = byte;
@@ -22,7 +39,7 @@ export function crc32(bytes) {
   return (crc ^ 0xffffffff) >>> 0;
 }
 
-/** @param {{name: string, bytes: Uint8Array<ArrayBuffer>}[]} files @returns {Blob} */
+/** @param {{name: string, bytes: Bytes}[]} files @returns {Blob} */
 export function zip(files) {
   const parts = [];
   const directory = [];
@@ -75,48 +92,111 @@ function packed(fields) {
 
 /** Whether these are the first bytes of a ZIP. @param {Uint8Array} bytes */
 export const is_zip = (bytes) =>
-  bytes.length > 21 && new DataView(bytes.buffer, bytes.byteOffset).getUint32(0, true) === LOCAL_HEADER;
+  bytes.length >= END_LENGTH && new DataView(bytes.buffer, bytes.byteOffset).getUint32(0, true) === LOCAL_HEADER;
 
 /**
  * Every file of a ZIP, by name.
- * @param {Uint8Array<ArrayBuffer>} bytes
- * @returns {Promise<Map<string, Uint8Array<ArrayBuffer>>>}
- * @throws {RangeError} it is cut off, damaged, or packed in another way
+ * @param {Bytes} bytes
+ * @returns {Promise<Map<string, Bytes>>}
+ * @throws {RangeError} it is cut off, damaged, too large, or packed in another way
  */
 export async function unzip(bytes) {
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  let end = bytes.length - 22;
-  while (end >= 0 && view.getUint32(end, true) !== END_OF_DIRECTORY) end--;
-  if (end < 0) throw new RangeError("The ZIP is cut off");
-  const found = new Map();
-  let at = view.getUint32(end + 16, true);
-  for (let left = view.getUint16(end + 10, true); left > 0; left--) {
-    if (view.getUint32(at, true) !== CENTRAL_HEADER) throw new RangeError("The ZIP's directory is damaged");
-    const [method, crc, size] = [
-      view.getUint16(at + 10, true),
-      view.getUint32(at + 16, true),
-      view.getUint32(at + 20, true),
-    ];
-    const [name_length, extra, comment] = [28, 30, 32].map((place) => view.getUint16(at + place, true));
-    const local = view.getUint32(at + 42, true);
-    const name = new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + name_length));
-    const start = local + 30 + view.getUint16(local + 26, true) + view.getUint16(local + 28, true);
-    const content = await unpacked(bytes.slice(start, start + size), method, name);
-    if (crc32(content) !== crc) throw new RangeError(`${name} is damaged in this ZIP`);
-    found.set(name, content);
-    at += 46 + name_length + extra + comment;
-  }
+  const listed = directory_of(bytes);
+  const total = listed.reduce((sum, { size }) => sum + size, 0);
+  if (total > bytes.length + MOST_MORE_BYTES)
+    throw new RangeError(
+      `The ZIP unpacks to more than ${MOST_MORE_BYTES / 1e6} MB beyond its own size, and no more than that is taken in`,
+    );
+  /** @type {Map<string, Bytes>} */ const found = new Map();
+  for (const file of listed) found.set(file.name, await unpacked(bytes, file));
   return found;
 }
 
-/** @param {Uint8Array<ArrayBuffer>} bytes @param {number} method @param {string} name @returns {Promise<Uint8Array<ArrayBuffer>>} */
-async function unpacked(bytes, method, name) {
-  if (method === STORED) return bytes;
-  if (method !== DEFLATED) throw new RangeError(`${name} is packed in a way that is not known here`);
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
-  try {
-    return new Uint8Array(await new Response(stream).arrayBuffer());
-  } catch (broken) {
-    throw new RangeError(`${name} is damaged in this ZIP`, { cause: broken });
+/** What the ZIP's directory lists. @param {Bytes} bytes @returns {Listed[]} */
+function directory_of(bytes) {
+  const { u16, u32 } = numbers(bytes);
+  let end = bytes.length - END_LENGTH;
+  const first = Math.max(0, end - LONGEST_COMMENT);
+  while (end >= first && u32(end) !== END_OF_DIRECTORY) end--;
+  if (end < first) throw new RangeError("The ZIP is cut off");
+  const count = u16(end + 10);
+  if (count > MOST_FILES)
+    throw new RangeError(`The ZIP holds ${count} files, and no more than ${MOST_FILES} are taken in`);
+  /** @type {Listed[]} */ const listed = [];
+  let at = u32(end + 16);
+  for (let left = count; left > 0; left--) {
+    if (u32(at) !== CENTRAL_HEADER) throw new RangeError("The ZIP's directory is damaged");
+    const [name_length, extra, comment] = [u16(at + 28), u16(at + 30), u16(at + 32)];
+    listed.push({
+      name: new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + name_length)),
+      method: u16(at + 10),
+      crc: u32(at + 16),
+      packed: u32(at + 20),
+      size: u32(at + 24),
+      local: u32(at + 42),
+    });
+    at += 46 + name_length + extra + comment;
   }
+  return listed;
+}
+
+/** Readers of little-endian numbers. @param {Bytes} bytes */
+function numbers(bytes) {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const within = (/** @type {number} */ at, /** @type {number} */ width) => {
+    if (at + width > bytes.length) throw new RangeError("The ZIP is cut off");
+    return at;
+  };
+  return {
+    u16: (/** @type {number} */ at) => view.getUint16(within(at, 2), true),
+    u32: (/** @type {number} */ at) => view.getUint32(within(at, 4), true),
+  };
+}
+
+/** The content of one file. @param {Bytes} bytes of the ZIP @param {Listed} file @returns {Promise<Bytes>} */
+async function unpacked(bytes, { name, method, crc, packed: length, size, local }) {
+  const { u16 } = numbers(bytes);
+  const start = local + 30 + u16(local + 26) + u16(local + 28);
+  if (method !== STORED && method !== DEFLATED)
+    throw new RangeError(`${name} is packed in a way that is not known here`);
+  const part = bytes.slice(start, start + length);
+  const content = method === STORED ? part : await inflated(part, size);
+  if (content?.length !== size || crc32(content) !== crc) throw new RangeError(`${name} is damaged in this ZIP`);
+  return content;
+}
+
+/**
+ * Inflate to exactly `size` bytes; null if they are more or fewer, or damaged. It stops at `size`, and the memory it
+ * takes is bounded: engines may inflate a whole chunk at once, so the chunks are small.
+ * @param {Bytes} bytes @param {number} size @returns {Promise<Bytes | null>}
+ */
+async function inflated(bytes, size) {
+  const reader = in_slices(bytes).pipeThrough(new DecompressionStream("deflate-raw")).getReader();
+  const content = new Uint8Array(size);
+  let filled = 0;
+  try {
+    for (let read = await reader.read(); !read.done; read = await reader.read()) {
+      if (filled + read.value.length > size) return null;
+      content.set(read.value, filled);
+      filled += read.value.length;
+    }
+    return filled === size ? content : null;
+  } catch {
+    return null;
+  } finally {
+    // A stream that has failed cannot be cancelled; it needs it no more.
+    void reader.cancel().catch(() => {});
+  }
+}
+
+/** @param {Bytes} bytes @returns {ReadableStream<Bytes>} */
+function in_slices(bytes) {
+  let at = 0;
+  return new ReadableStream({
+    pull(controller) {
+      if (at >= bytes.length) return controller.close();
+      controller.enqueue(bytes.slice(at, at + SLICE_BYTES));
+      at += SLICE_BYTES;
+    },
+  });
 }
