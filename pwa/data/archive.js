@@ -59,8 +59,7 @@ export async function read_archive(bytes) {
     else rows.push(/** @type {any} */ (value));
   }
   const announced = head.value.rows ?? rows.length;
-  if (rows.length !== announced)
-    wrong.push(`${JSON.stringify(announced)} rows are announced, ${rows.length} are here`);
+  if (rows.length !== announced) wrong.push(`${JSON.stringify(announced)} rows are announced, ${rows.length} are here`);
   const photos = await photos_of(files, wrong);
   if (wrong.length) throw new ArchiveBroken(wrong);
   return { rows, lines, photos };
