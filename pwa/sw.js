@@ -6,12 +6,14 @@ importScripts(
   "/vendor/workbox-precaching.js",
 );
 
+const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
+
 workbox.core.setCacheNameDetails({ prefix: "limnary" });
 workbox.core.clientsClaim();
 
 // A new version waits until the keeper accepts it: the page then sends this message.
-self.addEventListener("message", (event) => {
-  if (event.data?.type === "SKIP_WAITING") self.skipWaiting();
+worker.addEventListener("message", (event) => {
+  if (event.data?.type === "SKIP_WAITING") void worker.skipWaiting();
 });
 
 // The files of the shell with their hashes: the server fills in the list when it serves this file.

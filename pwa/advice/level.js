@@ -3,7 +3,9 @@ import { DAY, HOUR } from "../figures/durations.js";
 import { nitrogen_units } from "../calc/nitrogen_units.js";
 import { answered, input_of, run } from "../contracts.js";
 
-/** @import { Change, Facts, Judgement, KnownJudgement, Label, Level, Quick, Source, Watched } from "../types/advice.js" */
+/**
+ * @import { Change, Facts, Judgement, KnownJudgement, Label, Level, Quick, Source, Watched } from "../types/advice.js"
+ */
 /** @import { Reading } from "../types/views.js" */
 
 /** The three that a change must hold down, and the species a kit reads when it reads the ion. */

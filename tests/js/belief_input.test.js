@@ -152,7 +152,7 @@ test("a record that the contract refuses is left out and named; the others still
   assert.ok(run("outlook", { ...known.records, horizon_h: 3 }));
 });
 
-test("carbonate hardness counts from where it was measured, in degrees; a first reading stands for a tank that says none", () => {
+test("carbonate hardness counts from its first reading, in degrees, also for a tank without a figure", () => {
   // 1 °dH is 10 mg/L of CaO: 17.85 mg/L as CaCO3 by the molar masses 56.077 and 100.087 (IUPAC).
   const readings = [
     reading(10, "kh", 71.4, { unit: "mg/L CaCO₃" }),

@@ -285,7 +285,7 @@ test("an either-or left empty asks for the side that is shown, and the words nam
   install(shared_bundle());
 });
 
-test("a rule's refusal is told from an empty field in every language, and is taken apart as it was put together", () => {
+test("in every language a broken rule is told from an empty field and read back as it was put together", () => {
   for (const language of ["de", "fr"]) {
     const bundle = in_words(
       shared_bundle(),

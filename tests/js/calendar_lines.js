@@ -6,6 +6,8 @@ import { occurrences, until_of } from "../../pwa/advice/tasks/recurrence.js";
 for await (const line of createInterface({ input: process.stdin })) {
   const { room, tanks, ...what } = JSON.parse(line);
   process.stdout.write(
-    `${JSON.stringify(calendar_file({ ...what, room_name: room, tanks: new Map(Object.entries(tanks)) }, occurrences, until_of))}\n`,
+    `${JSON.stringify(
+      calendar_file({ ...what, room_name: room, tanks: new Map(Object.entries(tanks)) }, occurrences, until_of),
+    )}\n`,
   );
 }

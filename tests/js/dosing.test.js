@@ -49,7 +49,7 @@ test("labels used last in the tank come first", () => {
   );
 });
 
-test("the salt worked out last is worked out again for this tank: gypsum for a degree in 100 L, 3.07 g by the atomic weights", () => {
+test("the last salt is worked out again for this tank: one degree in 100 L takes 3.07 g of gypsum", () => {
   const typed = { volume_l: { text: "7", unit: "L" }, salt: "gypsum", raise: { gh_dgh: { text: "1", unit: "°dGH" } } };
   const manner = { system: "metric", marks: marks_of("en") };
   const salt = salt_of(TANK, { typed }, manner);

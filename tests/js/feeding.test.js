@@ -52,7 +52,7 @@ test("foods by when they were fed last, each once, with the protein of then", ()
   );
 });
 
-test("a meal becomes what the nitrogen calculation says: Timmons and Ebeling's 0.092 g N for each gram of protein", () => {
+test("a meal becomes what the nitrogen calculation says: 0.092 g N per gram of protein (Timmons and Ebeling)", () => {
   const { answer, assumed } = becomes({ water_l: 50 }, 0.5, 0.4);
   assert.equal(assumed, false);
   assert.ok(Math.abs(answer.tan_mg_n_day - 0.5 * 0.4 * 92) < 1e-9);

@@ -140,7 +140,7 @@ test("an hour later the old answer stands until the new one is there; a new reco
   assert.deepEqual(board.of(facts.tank.id, questions_of(changed)).answers, {});
 });
 
-test("one question of a tank is under way at a time, whatever is asked meanwhile, and the last records win", async () => {
+test("one question of a tank is worked on at a time, whatever else is asked, and the last records win", async () => {
   let under_way = 0;
   let most = 0;
   const inputs = [];

@@ -138,7 +138,7 @@ test("an entry is corrected on its tank's page, a move where it began, and one c
   );
 });
 
-test("the timeline tells a corrected move once in each tank, with what it said before; taken back, all is as it was", async () => {
+test("the timeline tells a corrected move once a tank, with its earlier words; an undo restores all", async () => {
   const { room } = await open_room(undefined, await test_phone());
   const tanks = await room.write(
     ["Sill", "Shelf", "Shed"].map((name) => ({ type: "put", kind: "tank", fields: { name, water_l: 40 } })),
@@ -225,7 +225,7 @@ const found = (words) =>
     found.map((one) => one.path),
   ]);
 
-test("search: accents and case do not matter, groups in their order, titles that begin so first, then the newest", () => {
+test("search ignores accents and case; groups keep their order, in them titles that begin so, then the newest", () => {
   assert.deepEqual(found("GRUNE"), [
     ["tank", ["/tank/tank-aaaa"]],
     ["animals", ["/tank/tank-aaaa/stock"]],

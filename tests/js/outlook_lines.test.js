@@ -85,7 +85,7 @@ const asked = {
 const fan = { at_h: 100, nitrite_mg_n_l: { p10: 0.1, p50: 0.2, p90: 0.9 }, nitrate_mg_n_l: { p10: 0, p50: 1, p90: 9 } };
 const limits = { nitrite: { mg_n_l: 0.1, by: "working" }, nitrate: { mg_n_l: 10, by: "working" }, ph: { value: 7.2 } };
 
-test("a reading spans to halfway between its kit's neighbouring steps; below the first and above the last there is no bound", () => {
+test("a reading spans half the way to its kit's next steps, without a bound below the first and above the last", () => {
   const { dots, marks } = chart_lines(
     "nitrite",
     facts,
@@ -137,7 +137,7 @@ test("a meter's figure spans its own error, never below nothing; a meter of pH h
   );
 });
 
-test("only what lies in the window is drawn, limit and fan always fit, and nitrate that nobody tested has no fan", () => {
+test("a chart draws its window only, limit and fan always fit, and nitrate that nobody tested has no fan", () => {
   const lines = chart_lines("nitrite", facts, asked, { series: [fan], doubts: [] }, limits, 1);
   assert.equal(lines.dots.length, 1, "older readings lie outside");
   assert.ok(span(lines)[0] === 0 && span(lines)[1] > 0.9);

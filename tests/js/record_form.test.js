@@ -1,4 +1,6 @@
-/** A form that records: once, whole or not at all; what is typed stays until then, and each refusal is said in words. */
+/**
+ * A form that records: once, whole or not at all; what is typed stays until then, and each refusal is said in words.
+ */
 import assert from "node:assert/strict";
 import { beforeEach, test } from "node:test";
 import { InvalidInput } from "../../pwa/contracts.js";
@@ -90,7 +92,7 @@ test("a phone that takes nothing says so in its note, and nothing typed is lost"
   assert.deepEqual([form.draft.value.text, stored.has(KEPT), visited], ["clear water", true, []]);
 });
 
-test("a fault of the app is told in plain words, not in those of the programme, and nothing typed is lost", async (on) => {
+test("a fault of the app is told in plain words, not by its message, and nothing typed is lost", async (on) => {
   on.mock.method(console, "error", () => {});
   const { form } = typed();
   await form.save(() => {

@@ -252,7 +252,7 @@ test("plants that fit come first when they are fast and need no ground", () => {
   assert.ok(!plants_for({ temperature_c: 23, light: "low" }).some(({ row }) => row.light !== "low"));
 });
 
-test("animals are counted grown, and as they come where that is asked; one that no table knows keeps its length", () => {
+test("animals count as grown, or as they come where that is asked; one that no table knows keeps its length", () => {
   const stock = [
     { species: "Danio rerio", count: 8, length_cm: 2.5 },
     { species: "grey one", count: 1, length_cm: 6 },

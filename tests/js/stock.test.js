@@ -37,7 +37,7 @@ const change = (day, what, species, count, more = {}) => ({
 });
 const DANIO = "Danio rerio";
 
-test("arrivals and births less deaths, departures and moves, with the latest length and the last month's births and deaths", () => {
+test("arrivals and births less deaths and moves, with the latest length and the last month's births and deaths", () => {
   const changes = [
     change(0, "arrival", DANIO, 8, { length_cm: 2 }),
     change(10, "death", DANIO, 1),
@@ -62,7 +62,7 @@ test("arrivals and births less deaths, departures and moves, with the latest len
   );
 });
 
-test("a death of more than were known is kept and said; the count stays at zero and what comes later counts whole", () => {
+test("a death of more than were known is kept and said; the count stays at zero, later arrivals count in full", () => {
   const death = change(5, "death", DANIO, 9);
   const { animals, short } = stock_of([change(0, "arrival", DANIO, 8), death, change(6, "arrival", DANIO, 4)], NOW);
   assert.deepEqual([animals[0].count, animals[0].since], [4, at(6)]);
@@ -169,7 +169,7 @@ test("grams come from the list only where it says lengths and leaves none out", 
   assert.equal(stock_g([...measured, change(1, "arrival", "blue wonder", 1)], [], NOW), undefined);
 });
 
-test("the forecast takes the weighed animals before the tank's own figure and says so where they stand for the food", () => {
+test("the forecast prefers weighed animals to the tank's own figure, and says so where they stand for the food", () => {
   const tank = {
     id: "tank-aaa",
     water_l: 84,

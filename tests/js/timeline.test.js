@@ -103,7 +103,7 @@ test("days are the keeper's own, newest first", async () => {
     for (const event of events) assert.equal(new Date(event.at).toDateString(), new Date(day).toDateString());
 });
 
-test("a corrected reading stands in its test with what it said before; taking the test out brings nothing back", async () => {
+test("a corrected reading stays in its test, with its earlier value; removing the test brings none back", async () => {
   const room = await kept();
   await correct(room, "read-0002", { value: 0.2 });
   const [event] = timeline(room, { group: "tests" });
@@ -158,7 +158,7 @@ test("a corrected change takes its dose along and keeps its share of the water",
   );
 });
 
-test("a test moved to another day and tank goes whole, its minutes between readings kept, and says what it was", async () => {
+test("a test moves to another day and tank as a whole, with the minutes between its readings", async () => {
   const room = await kept();
   await room.write([
     {
@@ -191,7 +191,7 @@ test("a test moved to another day and tank goes whole, its minutes between readi
   assert.deepEqual(timeline(room, { group: "tests" }), []);
 });
 
-test("a change of another tank is a share of that tank's water, its dose goes along, and no tank's water goes into itself", async () => {
+test("a change moved to another tank is a share of its water, with the dose; no tank takes its own water", async () => {
   const room = await kept();
   await room.write([
     { type: "put", kind: "tank", id: "tank-0003", fields: { ...TANK, water_l: 40 } },

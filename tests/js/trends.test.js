@@ -78,7 +78,7 @@ test("meals are summed by day; a day with no meal written down is left out", () 
   assert.equal(step, 86_400_000);
 });
 
-test("changes are summed by the weeks of ISO 8601, weeks without any stand at nothing, through a change of the clocks", () => {
+test("changes are summed by ISO 8601 weeks, weeks without one count zero, also when the clocks change", () => {
   const changes = [
     { at: at(20, 9, 2), litres: 20 },
     { at: at(21, 9, 2), litres: 5 },

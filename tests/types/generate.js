@@ -1,5 +1,5 @@
 /**
- * Writes the types of what crosses the wire from shared_schema/: pwa/types/records.d.ts and pwa/types/calculations.d.ts.
+ * Writes pwa/types/{records,calculations}.d.ts, the types of what crosses the wire, from shared_schema/.
  * Run `node tests/types/generate.js`; tests/js/types.test.js holds the committed files equal to what this makes.
  */
 import { readFileSync, readdirSync, writeFileSync } from "node:fs";
@@ -19,7 +19,10 @@ const read = (folder) =>
 /** @param {string} name @returns {string} "water_change" as "WaterChange" */
 const pascal = (name) => name.replace(/(?:^|_)(\w)/g, (_, letter) => letter.toUpperCase());
 
-/** @typedef {{type: string, choices?: {value: string}[], fields?: Field[], item?: Field, open?: boolean, name?: string, required?: boolean, optional?: boolean, default?: unknown, when?: unknown, label?: string, unit?: string}} Field */
+/**
+ * @typedef {{type: string, choices?: {value: string}[], fields?: Field[], item?: Field, open?: boolean, name?: string,
+ * required?: boolean, optional?: boolean, default?: unknown, when?: unknown, label?: string, unit?: string}} Field
+ */
 
 /** @param {Field} field @param {(field: Field) => boolean} may_lack @param {string} indent @returns {string} */
 function type_of(field, may_lack, indent) {
@@ -49,14 +52,17 @@ function body(fields, may_lack, indent = "") {
   const inner = `${indent}  `;
   const lines = fields.map((field) => {
     const label = [field.label, field.unit].filter(Boolean).join("; ");
-    return `${said(label, inner)}\n${inner}${field.name}${may_lack(field) ? "?" : ""}: ${type_of(field, may_lack, inner)};`;
+    const name = `${field.name}${may_lack(field) ? "?" : ""}`;
+    return `${said(label, inner)}\n${inner}${name}: ${type_of(field, may_lack, inner)};`;
   });
   return `{\n${lines.join("\n")}\n${indent}}`;
 }
 
-/** What may be left out: of an input what has no need or a default, of a record what is not required, of an answer what is optional. */
+/** Fields of an input or a record that may be left out. */
 const given = (/** @type {Field} */ field) => !field.required || field.when !== undefined;
+/** Fields that may be missing once an input is checked. */
 const checked = (/** @type {Field} */ field) => given(field) && !("default" in field);
+/** Fields that an answer may lack. */
 const answered = (/** @type {Field} */ field) => Boolean(field.optional);
 
 export function records_types() {
@@ -67,7 +73,8 @@ export function records_types() {
     (kind) => `${said(kind.purpose)}\nexport interface ${pascal(kind.kind)}Fields ${body(kind.fields, given)}\n`,
   );
   const map = kinds.map((kind) => `  ${kind.kind}: ${pascal(kind.kind)}Fields;`).join("\n");
-  return `${HEAD}\n${[open, ...each].join("\n")}\n/** The fields of each record kind. */\nexport interface RecordFields {\n${map}\n}\nexport type RecordKind = keyof RecordFields;\n`;
+  const fields = `/** The fields of each record kind. */\nexport interface RecordFields {\n${map}\n}\n`;
+  return `${HEAD}\n${[open, ...each].join("\n")}\n${fields}export type RecordKind = keyof RecordFields;\n`;
 }
 
 /** @param {{code: string}[]} cautions @returns {string} one a line where they would not fit on one */
@@ -82,7 +89,8 @@ export function calculations_types() {
   const each = contracts.map(
     ({ name, purpose, inputs, outputs }) =>
       `${said(`Input of ${name}: ${purpose}`)}\nexport interface ${pascal(name)}Input ${body(inputs, given)}\n\n` +
-      `/** The same once it is checked: usual values filled in. */\nexport interface ${pascal(name)}Values ${body(inputs, checked)}\n\n` +
+      "/** The same once it is checked: usual values filled in. */\n" +
+      `export interface ${pascal(name)}Values ${body(inputs, checked)}\n\n` +
       `/** What ${name} answers. */\nexport interface ${pascal(name)}Answer ${body(outputs, answered)}\n`,
   );
   const map = contracts
@@ -92,7 +100,9 @@ export function calculations_types() {
         `    answer: ${pascal(name)}Answer;\n    caution:${codes(cautions)};\n  };`,
     )
     .join("\n");
-  return `${HEAD}\n${each.join("\n")}\n/** Input, answer and caution codes of each calculation. */\nexport interface Calculations {\n${map}\n}\nexport type CalculationName = keyof Calculations;\n`;
+  const said_of = "/** Input, answer and caution codes of each calculation. */\n";
+  const calculations = `${said_of}export interface Calculations {\n${map}\n}\n`;
+  return `${HEAD}\n${each.join("\n")}\n${calculations}export type CalculationName = keyof Calculations;\n`;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

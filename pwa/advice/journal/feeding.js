@@ -68,7 +68,8 @@ export function becomes(tank, feed_g, protein_fraction) {
 /**
  * The tanks to be fed as usual in one go: a meal is known of them, none is written down today, and nothing is amiss
  * that food would make worse.
- * @param {{tank: any, advice: {act: string}, feedings: readonly any[]}[]} stops feedings oldest first @param {number} now
+ * @param {{tank: any, advice: {act: string}, feedings: readonly any[]}[]} stops feedings oldest first
+ * @param {number} now
  * @returns {{tank: any, meal: Meal}[]}
  */
 export function to_feed(stops, now) {

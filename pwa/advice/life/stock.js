@@ -90,7 +90,8 @@ export const name_of = (rows, species) =>
 
 /**
  * The animals as calculations take them: rows of the table by their key, the keeper's own with their columns.
- * @param {{species: string, count: number, length_cm?: number}[]} animals @param {readonly any[]} own own_species records
+ * @param {{species: string, count: number, length_cm?: number}[]} animals
+ * @param {readonly any[]} own own_species records
  * @returns {Record<string, any>[]}
  */
 export function as_animals(animals, own) {
@@ -123,7 +124,8 @@ export const has_length = (animal) => "species" in animal || "length_cm" in anim
 
 /**
  * What the animals weigh by `animal_mass`; of a table's animal without a length the grown length is taken.
- * @param {{species: string, count: number, length_cm?: number}[]} animals @param {readonly any[]} own own_species records
+ * @param {{species: string, count: number, length_cm?: number}[]} animals
+ * @param {readonly any[]} own own_species records
  * @returns {{total_g: number, input: any, answer: any, unknown: string[], measured: boolean} | null} null: none can be
  * weighed;
  * `unknown`: kinds without any length, or that the calculation refuses, left out; `measured`: a keeper wrote down at

@@ -46,7 +46,9 @@ const rank = (row) =>
 
 /**
  * The planned animals, grown, as a calculation takes them; kinds without any known length are left out.
- * @param {import("../life/stock.js").Weighing} name of the contract @param {any[]} stock @param {any[]} own own_species records
+ * @param {import("../life/stock.js").Weighing} name of the contract
+ * @param {any[]} stock
+ * @param {any[]} own own_species records
  */
 export function animals_of(name, stock, own) {
   const grown = stock.map(({ species, count, length_cm }) => {

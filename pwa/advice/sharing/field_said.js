@@ -5,7 +5,8 @@ import { choice_label, find_field } from "../../contracts.js";
 
 /**
  * @typedef {{
- *   get: (kind: string, id: string) => {id: string, name?: string, tank?: string} | null, yes_no: (value: boolean) => string,
+ * get: (kind: string, id: string) => {id: string, name?: string, tank?: string} | null, yes_no: (value: boolean) =>
+ * string,
  *   figure: (value: number, unit: string) => string, time: (at: string) => string,
  * }} Words how the screen says what a field holds; `get`: the record that a field refers to
  */

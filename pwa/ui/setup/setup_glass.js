@@ -72,7 +72,8 @@ export function GlassStep({ tank }) {
   return html`
     <${SetupStep} step="glass" up=${tank ? `/tank/${tank.id}` : "/tanks/new"} problem=${problem.value}
       act=${html`<${Next} disabled=${!found.answer} onClick=${() => void save()} />`}>
-      <${ChoiceTiles} label=${t("tank.shape")} name="shape" choices=${input_of("volume", "shape").choices} value=${raw.shape} icons
+      <${ChoiceTiles} label=${t("tank.shape")} name="shape" choices=${input_of("volume", "shape").choices}
+        value=${raw.shape} icons
         on_value=${(/** @type {string} */ shape) => set({ shape })} />
       ${
         raw.shape &&
