@@ -1,6 +1,7 @@
 """Ids, keys and times of the server: UUID version 7 (RFC 9562, section 5.7), random secrets, UTC text."""
 
 import hashlib
+import re
 import secrets
 from datetime import UTC, datetime
 
@@ -45,6 +46,24 @@ def utc(ms: int) -> str:
     """
     moment = datetime.fromtimestamp(ms // 1000, UTC)
     return f"{moment:%Y-%m-%dT%H:%M:%S}.{ms % 1000:03d}Z"
+
+
+TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\.[0-9]{1,6})?Z", re.ASCII)
+
+
+def is_time(text: object) -> bool:
+    """Whether `text` is a moment in UTC as `utc` writes it.
+
+    >>> is_time("2026-05-04T07:30:00.000Z"), is_time("2026-13-45T07:30:00Z"), is_time("0")
+    (True, False, False)
+    """
+    if not isinstance(text, str) or not TIME.fullmatch(text):
+        return False
+    try:
+        datetime.fromisoformat(text)
+    except ValueError:
+        return False
+    return True
 
 
 def ms_of(text: str) -> int:

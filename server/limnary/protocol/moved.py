@@ -8,10 +8,18 @@ its author had seen, and earlier than any edit by someone who saw the write at e
 
 from limnary.protocol.stamps import is_stamp, parts
 
+# One edit names as many at most, and a row learns no more once it holds so many: a handful of phones with clocks far
+# ahead make a few, and only a hostile one would make a row grow without end.
+MOST_MOVED = 200
+
 
 def are_moved(value: object) -> bool:
-    """Whether `value` is such a map: each stamp moves back, and keeps its device."""
-    return isinstance(value, dict) and all(_is_move(written, taken) for written, taken in value.items())
+    """Whether `value` is such a map: not too large, and each stamp moves back and keeps its device."""
+    return (
+        isinstance(value, dict)
+        and len(value) <= MOST_MOVED
+        and all(_is_move(written, taken) for written, taken in value.items())
+    )
 
 
 def _is_move(written: object, taken: object) -> bool:
@@ -27,6 +35,8 @@ def learn(known: dict[str, str], heard: dict[str, str]) -> dict[str, str]:
     """
     earlier = {}
     for written, taken in heard.items():
+        if len(known) >= 2 * MOST_MOVED and written not in known:
+            continue
         here = known.get(written, written)
         if taken < here:
             known[written] = earlier[here] = taken

@@ -8,7 +8,8 @@ from functools import cache
 from marshmallow import Schema
 
 from limnary.contracts import InvalidInput, allowed, load, schema_of
-from limnary.protocol.moved import are_moved
+from limnary.ids import is_time
+from limnary.protocol.moved import MOST_MOVED, are_moved
 from limnary.protocol.stamps import is_stamp
 from limnary.schema_files import messages, read_folder
 
@@ -18,7 +19,9 @@ TYPES = ("put", "del", "restore")
 OPEN_CHARACTERS = 8_000
 OPEN_DEPTH = 6
 _STAMP = "13 digits, 5 digits, device, as in 1767225600000-00000-phone"
-_MOVED = "stamps as written, each with the earlier one of the same device that a server took it for"
+_MOVED = (
+    f"at most {MOST_MOVED} stamps as written, each with the earlier one of the same device that a server took it for"
+)
 
 
 class Refused(Exception):
@@ -104,9 +107,12 @@ def _row_errors(row: dict):
         yield _wrong("stamps", "must look like 1767225600000-00000-phone", _STAMP)
     if not are_moved(row.get("moved", {})):
         yield _wrong("moved", messages()["not_object"], _MOVED)
-    for name in ("made_by", "made_at", "changed_by", "changed_at"):
+    for name in ("made_by", "changed_by"):
         if not isinstance(row.get(name), str) or len(row[name]) > 64:
             yield _wrong(name, messages()["not_text"], "up to 64 characters")
+    for name in ("made_at", "changed_at"):
+        if not is_time(row.get(name)):
+            yield _wrong(name, messages()["not_text"], "a time in UTC, as in 2026-05-04T07:30:00.000Z")
 
 
 @cache

@@ -3,8 +3,10 @@
 import csv
 import io
 import json
+import re
 import sqlite3
 import zipfile
+import zlib
 from collections.abc import Iterator
 from typing import IO, BinaryIO
 
@@ -21,6 +23,8 @@ FORMAT, VERSION = "limnary-room", 1
 LINES, READINGS, PHOTOS = "room.jsonl", "readings.csv", "photos"
 COLUMNS = ["at", "tank", "parameter", "value", "unit", "basis", "by", "note", "tank_id", "test", "id"]
 MOST_WRONG = 20
+# No line that a phone or a server writes is nearly as long.
+MOST_LINE_BYTES = 4_000_000
 
 
 class ArchiveBroken(LimnaryError):
@@ -64,10 +68,14 @@ def readings_csv(rows: list[dict], people: dict[str, str]) -> str:
     return out.getvalue()
 
 
+# Signs that begin a formula, also in their full-width forms, at the start of a cell or after what parts cells or lines.
+FORMULA = re.compile(r"(?:^|[;,\t\r\n])\s*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r]")
+
+
 def _cell(text: str | None) -> str:
     """The text of a cell. Text that a spreadsheet would run as a formula is quoted; `room.jsonl` has it unchanged."""
     text = text or ""
-    return f"'{text}" if text[:1] in ("=", "+", "-", "@", "\t", "\r") else text
+    return f"'{text}" if FORMULA.search(text) else text
 
 
 def read(source: IO[bytes]) -> "Archive":
@@ -96,6 +104,11 @@ class Archive:
             raise ArchiveBroken(f'The first line must say "format": "{FORMAT}", "version": {VERSION}')
         for number, line in enumerate(objects, 2):
             self._take(line, number, wrong)
+        for name, kind in (("people", dict), ("room", dict), ("rows", int)):
+            if not isinstance(self.head.get(name, kind()), kind):
+                raise ArchiveBroken(
+                    f"The first line's {name} must be {'an object' if kind is dict else 'a whole number'}"
+                )
         if not wrong and len(self.rows) != self.head.get("rows", len(self.rows)):
             wrong.append(f"{self.head['rows']} rows are announced, {len(self.rows)} are here")
         if wrong:
@@ -146,14 +159,26 @@ def take_in(db: sqlite3.Connection, archive: Archive, now_ms: int) -> dict[str, 
 
 
 def _objects(lines: IO[bytes], wrong: list[str]) -> Iterator[dict]:
-    for number, line in enumerate(lines, 1):
+    for number, line in enumerate(_lines(lines), 1):
         if not line.strip():
             continue
         try:
             value = json.loads(line.decode("utf-8"))
+            json.dumps(value, ensure_ascii=False).encode("utf-8")  # refuses a lone surrogate, which is not text
         except (ValueError, RecursionError):
             value = None
         if isinstance(value, dict):
             yield value
         else:
             wrong.append(f"line {number} is no JSON object")
+
+
+def _lines(lines: IO[bytes]) -> Iterator[bytes]:
+    """The lines of an archive; ArchiveBroken if one is too long or the ZIP's stream is damaged."""
+    try:
+        while line := lines.readline(MOST_LINE_BYTES + 1):
+            if len(line) > MOST_LINE_BYTES:
+                raise ArchiveBroken(f"A line is over {MOST_LINE_BYTES} bytes long")
+            yield line
+    except (zipfile.BadZipFile, zlib.error, EOFError, OSError) as bad:
+        raise ArchiveBroken(f"The ZIP is damaged ({bad})") from None

@@ -23,7 +23,7 @@ from dataclasses import dataclass
 from limnary.errors import EpochChanged
 from limnary.ids import new_epoch, utc
 from limnary.protocol.moved import learn, places
-from limnary.protocol.records import Refused, check_envelope, check_fields
+from limnary.protocol.records import Refused, check_envelope, check_fields, kinds
 from limnary.protocol.stamps import Clamp
 from limnary.store.folding import as_parts, as_row, blank, fold, parts_of, placed, stamps_of, write_row
 
@@ -202,13 +202,18 @@ class Log:
 
 
 def standing(connection: sqlite3.Connection, kind: str) -> list[dict]:
-    """The fields of a kind's records that are not deleted, each with `id` and `changed_at`."""
+    """The fields of a kind's whole records that are not deleted, each with `id` and `changed_at`.
+
+    A record of which only a tombstone or its lifting is known has no fields: nobody can read it.
+    """
+    required = [spec["name"] for spec in kinds()[kind]["fields"] if spec.get("required") and "when" not in spec]
     rows = connection.execute(
         "SELECT id, fields, changed_at FROM records"
         " WHERE kind = ? AND (deleted IS NULL OR deleted <= coalesce(restored, '')) ORDER BY id",
         [kind],
     )
-    return [{**json.loads(row["fields"]), "id": row["id"], "changed_at": row["changed_at"]} for row in rows]
+    found_rows = [{**json.loads(row["fields"]), "id": row["id"], "changed_at": row["changed_at"]} for row in rows]
+    return [row for row in found_rows if all(name in row for name in required)]
 
 
 def authors(connection: sqlite3.Connection) -> dict[str, str]:

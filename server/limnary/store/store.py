@@ -53,10 +53,15 @@ class Store:
             return people.role_of(db, room, caller)
 
     def rooms_of(self, caller: dict) -> list[dict]:
-        """The caller's rooms with role and epoch."""
+        """The caller's rooms that can be opened, with role and epoch."""
         with self.files.reading(self.files.people) as db:
             rooms = people.rooms_of(db, caller)
-        return [{**room, "epoch": self.epoch(room["id"])} for room in rooms]
+        found = []
+        for room in rooms:
+            # A room whose file is lost must not lock its members out of the others.
+            with contextlib.suppress(NotFound):
+                found.append({**room, "epoch": self.epoch(room["id"])})
+        return found
 
     def epoch(self, room: str) -> str:
         """The room's epoch."""

@@ -1,0 +1,163 @@
+"""Records and archives that a hostile or broken client writes: refused, or borne by every reader."""
+
+import io
+import json
+import zipfile
+
+import pytest
+from limnary.protocol.moved import MOST_MOVED
+from limnary.store import archive
+
+
+def put(phone, kind, fields, **more):
+    return phone.op(kind, fields) | more
+
+
+def push(phone, *ops):
+    return [one["status"] for one in phone.push(*ops).json["results"]]
+
+
+def calendar(phone):
+    key = phone.call("POST", "/rooms/{room}/calendar").json["key"]
+    return phone.client.get(f"/api/v1/calendar.ics?key={key}")
+
+
+@pytest.mark.parametrize("kind", ["tank", "task", "task_done"])
+def test_a_restore_of_nothing_leaves_the_calendar_and_the_labels_whole(fish_room, kind):
+    phone = fish_room.owner
+    op = phone.op("tank", {}) | {"type": "restore", "kind": kind, "fields": {}}
+    assert push(phone, op) == ["ok"]
+    assert calendar(phone).status_code == 200
+    assert fish_room.store.records_of(fish_room.id, kind) == []
+
+
+@pytest.mark.parametrize("time", ["0", "yesterday", "2026-13-45T00:00:00.000Z", "2026-05-04", "2026-05-04T07:30:00"])
+@pytest.mark.parametrize("name", ["made_at", "changed_at"])
+def test_a_row_with_a_time_that_is_none_is_refused(fish_room, name, time):
+    row = {**a_row(fish_room), name: time}
+    answer = fish_room.owner.call(
+        "POST", "/rooms/{room}/bring-back", {"epoch": fish_room.epoch, "rows": [{"ref": "a", "row": row}], "people": {}}
+    )
+    (result,) = answer.json["results"]
+    assert result["status"] == "invalid"
+    assert [error["field"] for error in result["errors"]] == [name]
+
+
+def a_row(room):
+    stamp = "1767225600000-00000-phone"
+    fields = {"title": "Feed", "starts_at": "2026-05-04T07:30:00.000Z", "zone": "Europe/Berlin"}
+    who = {"made_by": "ada", "made_at": "2026-05-04T07:30:00.000Z", "changed_by": "ada"}
+    stamps = {"stamps": dict.fromkeys(fields, stamp), "deleted": None, "restored": None}
+    return {"id": "task-0001", "kind": "task", "fields": fields, **stamps, **who, "changed_at": who["made_at"]}
+
+
+def test_an_edit_names_only_so_many_moved_stamps(fish_room):
+    phone = fish_room.owner
+    moved = {f"{1767225600000 + n}-00000-p": f"{1767225500000 + n}-00000-p" for n in range(MOST_MOVED + 1)}
+    op = phone.tank() | {"moved": moved}
+    assert push(phone, op) == ["invalid"]
+    moved.popitem()
+    assert push(phone, phone.tank() | {"moved": moved}) == ["ok"]
+
+
+def test_a_row_keeps_only_so_many_moved_stamps(fish_room):
+    """Many edits together do not grow a row without end: what it holds stays, more is not learnt."""
+    phone = fish_room.owner
+    first = phone.tank()
+    push(phone, first)
+    for part in range(4):
+        base = 1767225600000 + part * MOST_MOVED
+        moved = {f"{base + n}-00000-p": f"{base + n - 1}-00000-p" for n in range(MOST_MOVED)}
+        edit = phone.op("tank", {"name": f"Part {part}"}) | {"id": first["id"], "moved": moved}
+        assert push(phone, edit) == ["ok"]
+    (row,) = [one for one in phone.pull().json["rows"] if one["id"] == first["id"]]
+    assert len(row["moved"]) <= 2 * MOST_MOVED
+
+
+ZIPPED = {
+    "people as a list": {"people": ["Ada"]},
+    "people as text": {"people": "Ada"},
+    "a room that is no object": {"room": "Cellar"},
+    "a count that is none": {"rows": "many"},
+}
+
+
+def packed(*lines: str | bytes) -> io.BytesIO:
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as pack:
+        pack.writestr("room.jsonl", b"\n".join(line.encode() if isinstance(line, str) else line for line in lines))
+    return out
+
+
+def head(**more) -> str:
+    return json.dumps({"format": "limnary-room", "version": 1, "room": {"id": "x", "name": "Y"}, "people": {}, **more})
+
+
+@pytest.mark.parametrize("odd", ZIPPED.values(), ids=ZIPPED)
+def test_an_odd_head_is_refused_in_words(fish_room, odd):
+    with pytest.raises(archive.ArchiveBroken):
+        fish_room.store.import_room(packed(head(**odd)))
+
+
+def test_a_damaged_stream_is_refused_in_words(fish_room):
+    noise = "".join(f"{n * 7919 % 104729:x}" for n in range(4000))
+    whole = packed(head(), json.dumps({"note": noise})).getvalue()
+    for at in range(60, len(whole) - 200, 97):
+        broken = bytearray(whole)
+        broken[at] ^= 0xFF
+        with pytest.raises(archive.ArchiveBroken):
+            fish_room.store.import_room(io.BytesIO(bytes(broken)))
+
+
+def test_a_lone_surrogate_is_refused(fish_room):
+    row = a_row(fish_room)
+    row["fields"]["title"] = "\ud800"
+    with pytest.raises(archive.ArchiveBroken, match="line 2"):
+        fish_room.store.import_room(packed(head(rows=1), json.dumps(row)))
+
+
+def test_a_zip_bomb_is_refused_early(fish_room, monkeypatch):
+    monkeypatch.setattr(archive, "MOST_LINE_BYTES", 1_000_000)
+    bomb = packed(head(), b'{"a": "' + b"x" * 5_000_000 + b'"}')
+    with pytest.raises(archive.ArchiveBroken, match="1000000 bytes"):
+        fish_room.store.import_room(bomb)
+
+
+@pytest.mark.parametrize("text", ["x;=1+1", "\n=1+1", "＝1+1", "+1", "@x", "\t=1"])
+def test_no_cell_of_the_readings_runs_as_a_formula(text):
+    cell = archive._cell(text)
+    assert cell.startswith("'")
+    assert text in cell
+
+
+def test_one_lost_room_leaves_the_others(fish_room):
+    phone = fish_room.owner
+    made = phone.call("POST", "/rooms", {"name": "Second"}).json
+    fish_room.store.files.room(made["id"]).unlink()
+    answer = phone.call("GET", "/me")
+    assert answer.status_code == 200
+    assert [room["id"] for room in answer.json["rooms"]] == [fish_room.id]
+
+
+def test_a_chunked_body_over_the_limit_is_too_large(tmp_path):
+    import socket
+
+    from started_server import RealServer
+
+    server = RealServer(tmp_path / "data").start()
+    try:
+        with socket.create_connection(("127.0.0.1", server.port), timeout=20) as caller:
+            caller.sendall(
+                b"POST /api/v1/calc/free_ammonia HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\n"
+                b"Transfer-Encoding: chunked\r\nConnection: close\r\n\r\n"
+            )
+            piece = b"10000\r\n" + b" " * 0x10000 + b"\r\n"
+            try:
+                for _ in range(20):
+                    caller.sendall(piece)
+                caller.sendall(b"0\r\n\r\n")
+            except (BrokenPipeError, ConnectionResetError):
+                pass
+            assert caller.recv(64).startswith(b"HTTP/1.1 413")
+    finally:
+        server.stop()
