@@ -36,8 +36,14 @@ export function readings_csv(readings, tanks, name_of) {
     .join("");
 }
 
-/** Quotes what a spreadsheet would run as a formula. @param {string | null | undefined} text */
-const words = (text) => (/^[=+\-@\t\r]/.test(text ?? "") ? `'${text}` : (text ?? ""));
+/**
+ * Signs that begin a formula, also in their full-width forms, at the start of a cell or after what parts cells or
+ * lines. The server's twin is FORMULA in limnary/store/archive.py.
+ */
+const FORMULA = /(?:^|[;,\t\r\n])[ \t\r\n]*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r]/;
+
+/** Text that a spreadsheet would run as a formula is quoted. @param {string | null | undefined} text */
+const words = (text) => (FORMULA.test(text ?? "") ? `'${text}` : (text ?? ""));
 
 /** @param {unknown} value */
 function cell(value) {

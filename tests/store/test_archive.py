@@ -106,7 +106,8 @@ ROW = {
     "stamps": {"name": STAMP, "water_l": STAMP},
     "deleted": None,
     "restored": None,
-    **dict.fromkeys(("made_by", "made_at", "changed_by", "changed_at"), "someone"),
+    **dict.fromkeys(("made_by", "changed_by"), "someone"),
+    **dict.fromkeys(("made_at", "changed_at"), "2026-05-04T07:30:00.000Z"),
 }
 BROKEN = {
     "empty": ([], "first line"),

@@ -28,7 +28,7 @@ for await (const part of process.stdin) text += part;
 const table = ({ readings, tanks, people }) => readings_csv(readings, tanks, (keeper) => people[keeper] ?? null);
 process.stdout.write(JSON.stringify(JSON.parse(text).map(table)));
 """
-WORDS = st.text(st.sampled_from("ab=+-@\t\r\n\",';é 1"), max_size=8)
+WORDS = st.text(st.sampled_from("ab=+-@\uff1d\t\r\n\",';é 1"), max_size=8)
 READING = st.fixed_dictionaries(
     {
         "value": st.one_of(st.integers(-5, 100_000), st.sampled_from([0.1, 0.25, 1.5, 7.85, 12.125])),

@@ -69,7 +69,7 @@ def readings_csv(rows: list[dict], people: dict[str, str]) -> str:
 
 
 # Signs that begin a formula, also in their full-width forms, at the start of a cell or after what parts cells or lines.
-FORMULA = re.compile(r"(?:^|[;,\t\r\n])\s*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r]")
+FORMULA = re.compile(r"(?:^|[;,\t\r\n])[ \t\r\n]*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r]")
 
 
 def _cell(text: str | None) -> str:
