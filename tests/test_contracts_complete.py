@@ -1,5 +1,6 @@
 """Every calculation has a contract, a Python twin, a JavaScript twin, vectors, provenance and an outside check."""
 
+import ast
 import json
 import re
 from datetime import datetime
@@ -22,6 +23,46 @@ def test_modules_mirror_file_by_file():
     python = {p.stem for p in (ROOT / "server/limnary/calc").glob("*.py")} - {"__init__"}
     javascript = {p.stem for p in (ROOT / "pwa/calc").glob("*.js")} - {"index"}
     assert python == javascript
+
+
+# Functions that only one language needs, with the reason. A class that is a plain object on the phone has its methods
+# as functions there.
+PLAIN_OBJECTS = {"Belief"}
+ONLY_PHONE = {
+    "blend_solver": {"faces": "itertools.product"},
+    "belief": {"pick": "numpy picks by an array of indices"},
+    "outlook": {"share_of": "numpy's mean"},
+    "substrate": {"sum": "Python's own sum"},
+    "tables": {"install": "the phone is handed its tables, Python reads them"},
+}
+JS_FUNCTION = re.compile(
+    r"^(?:export )?(?:(?:async )?function\*? (\w+)|class (\w+)"
+    r"|const (\w+) =\s+(?:async )?(?:\w+|\((?:[^()]|\([^()]*\))*\)) =>)",
+    re.MULTILINE,
+)
+
+
+def python_functions(path: Path) -> set[str]:
+    names = set()
+    for node in ast.parse(path.read_text("utf-8")).body:
+        if isinstance(node, ast.FunctionDef):
+            names.add(node.name.removeprefix("_"))
+        elif isinstance(node, ast.ClassDef):
+            methods = {inner.name for inner in node.body if isinstance(inner, ast.FunctionDef)}
+            names |= methods if node.name in PLAIN_OBJECTS else {node.name}
+    return names
+
+
+def js_functions(path: Path) -> set[str]:
+    return {next(filter(None, found)) for found in JS_FUNCTION.findall(path.read_text("utf-8"))}
+
+
+@pytest.mark.parametrize("module", sorted({p.stem for p in (ROOT / "server/limnary/calc").glob("*.py")} - {"__init__"}))
+def test_twins_have_the_same_functions(module):
+    python = python_functions(ROOT / f"server/limnary/calc/{module}.py")
+    phone = js_functions(ROOT / f"pwa/calc/{module}.js")
+    assert python <= phone
+    assert phone - python == set(ONLY_PHONE.get(module, {}))
 
 
 def test_the_phone_registers_every_contract():

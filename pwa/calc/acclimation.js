@@ -20,12 +20,12 @@ export function acclimation({
   vessel_l,
   hours_in_bag = 0,
 }) {
-  const ph_gap = gap(bag_ph, tank_ph);
-  const gh_gap = gap(bag_gh_dgh, tank_gh_dgh);
-  const float_minutes = _float_minutes(Math.abs(bag_temperature_c - tank_temperature_c));
-  const [steps, step_minutes] = steps_for(_mix_minutes(ph_gap, gh_gap));
-  const left = _bag_share_left(ph_gap, gh_gap);
-  const rows = plan_rows(bag_l, vessel_l ?? Infinity, method, steps, step_minutes, left);
+  const ph_gap = bag_ph === undefined || tank_ph === undefined ? undefined : Math.abs(bag_ph - tank_ph);
+  const gh_gap = bag_gh_dgh === undefined || tank_gh_dgh === undefined ? undefined : Math.abs(bag_gh_dgh - tank_gh_dgh);
+  const float_minutes = minutes_to_float(Math.abs(bag_temperature_c - tank_temperature_c));
+  const [steps, step_minutes] = steps_for(minutes_to_mix(ph_gap, gh_gap));
+  const left = share_left(ph_gap, gh_gap);
+  const rows = plan_rows(bag_l, vessel_l, method, steps, step_minutes, left);
   const plan = rows.map(({ share, after_l, ...row }) => ({
     ...row,
     ...(bag_ph !== undefined && tank_ph !== undefined && { ph: tank_ph + share * (bag_ph - tank_ph) }),
@@ -44,26 +44,23 @@ export function acclimation({
   };
 }
 
-/** @param {number | undefined} one @param {number | undefined} other */
-const gap = (one, other) => (one === undefined || other === undefined ? undefined : Math.abs(one - other));
-
 /** @param {number} gap_c */
-function _float_minutes(gap_c) {
+function minutes_to_float(gap_c) {
   const practice = constants("acclimation_practice");
   if (gap_c <= practice.close_c + TOLERANCE) return 0;
   return Math.max(constants("acclimation_fao").float_least_minutes, gap_c * practice.float_minutes_per_c);
 }
 
 /** @param {number | undefined} ph_gap @param {number | undefined} gh_gap */
-function _mix_minutes(ph_gap, gh_gap) {
+function minutes_to_mix(ph_gap, gh_gap) {
   const fao = constants("acclimation_fao");
   const for_gh = (gh_gap ?? 0) * constants("acclimation_practice").mix_minutes_per_dgh;
   const minutes = Math.max(fao.mix_least_minutes, for_gh);
-  return _ph_far(ph_gap) ? Math.max(minutes, fao.ph_far_minutes) : minutes;
+  return is_ph_far(ph_gap) ? Math.max(minutes, fao.ph_far_minutes) : minutes;
 }
 
 /** @param {number | undefined} ph_gap */
-const _ph_far = (ph_gap) => ph_gap !== undefined && ph_gap > constants("acclimation_fao").ph_far + TOLERANCE;
+const is_ph_far = (ph_gap) => ph_gap !== undefined && ph_gap > constants("acclimation_fao").ph_far + TOLERANCE;
 
 /**
  * How many steps of how many minutes: every 5 for an hour, every 15 for an evening, else every hour.
@@ -75,7 +72,7 @@ function steps_for(minutes) {
 }
 
 /** @param {number | undefined} ph_gap @param {number | undefined} gh_gap */
-function _bag_share_left(ph_gap, gh_gap) {
+function share_left(ph_gap, gh_gap) {
   const practice = constants("acclimation_practice");
   let left = practice.bag_share_left;
   if (ph_gap !== undefined && ph_gap * left > practice.close_ph) left = practice.close_ph / ph_gap;
@@ -84,7 +81,7 @@ function _bag_share_left(ph_gap, gh_gap) {
 }
 
 /**
- * @param {number} bag_l @param {number} vessel_l @param {string} method @param {number} steps
+ * @param {number} bag_l @param {number | undefined} vessel_l @param {string} method @param {number} steps
  * @param {number} step_minutes @param {number} left
  */
 function plan_rows(bag_l, vessel_l, method, steps, step_minutes, left) {
@@ -95,14 +92,14 @@ function plan_rows(bag_l, vessel_l, method, steps, step_minutes, left) {
     let [pour_off_l, add_l] = [0, 0];
     if (method === "steps") pour_off_l = add_l = now_l * (1 - after / share);
     else {
-      if ((now_l * share) / after > vessel_l + TOLERANCE) {
+      if (spills((now_l * share) / after, vessel_l)) {
         pour_off_l = now_l - bag_l;
         now_l = bag_l;
       }
       add_l = now_l * (share / after - 1);
       now_l += add_l;
     }
-    if (now_l > vessel_l + TOLERANCE) throw new Refusal("vessel_too_small");
+    if (spills(now_l, vessel_l)) throw new Refusal("vessel_too_small");
     const drip = method === "drip" ? flow((add_l * 1000) / step_minutes) : {};
     rows.push({ minute: step * step_minutes, pour_off_l, add_l, ...drip, share: after, after_l: now_l });
     share = after;
@@ -117,11 +114,14 @@ function flow(ml_minute) {
   return { ml_minute, ...(drops_s <= drops.countable_s && { drops_s }) };
 }
 
+/** @param {number} litres @param {number | undefined} vessel_l */
+const spills = (litres, vessel_l) => vessel_l !== undefined && litres > vessel_l + TOLERANCE;
+
 /** @param {number | undefined} ph_gap @param {number | undefined} gh_gap @param {number} hours_in_bag */
 function notes_on(ph_gap, gh_gap, hours_in_bag) {
   const practice = constants("acclimation_practice");
   const notes = hours_in_bag >= practice.long_in_bag_hours ? ["long_in_bag"] : [];
-  if (_ph_far(ph_gap)) notes.push("ph_far");
+  if (is_ph_far(ph_gap)) notes.push("ph_far");
   if (gh_gap !== undefined && gh_gap > practice.far_dgh + TOLERANCE) notes.push("gh_far");
   if (ph_gap === undefined && gh_gap === undefined) notes.push("nothing_measured");
   return notes;

@@ -272,19 +272,19 @@ function begin_at(c, belief, row, value, offset, scale) {
 }
 
 /**
- * Every so many of the draws, from the one at `from`, around a reading, as wide as the kit's own error.
+ * Replaces every `every`th draw of `row`, from `start` on, by the reading `value`, spread by the kit's error.
  * @param {Belief} belief
  * @param {number} row
- * @param {number} from
+ * @param {number} start
  * @param {number} every
  * @param {number} value
  * @param {number} offset
  * @param {number} scale
  */
-function redraw(belief, row, from, every, value, offset, scale) {
+function redraw(belief, row, start, every, value, offset, scale) {
   const noise = draw(belief, 1);
   const values = belief.cloud[row];
-  for (let i = from; i < values.length; i += every) {
+  for (let i = start; i < values.length; i += every) {
     const redrawn = (value + offset) * Math.exp(((scale * Math.PI) / Math.sqrt(3)) * noise[i]) - offset;
     values[i] = Math.max(redrawn, 1e-4);
   }

@@ -40,7 +40,7 @@ export function filled_weight({
     if (water_l === undefined) {
       if (fill_height_cm === undefined) notes.push("to_the_rim");
       const pushed_out_l = substrate_kg / constants("solids").grains_kg_l + hardscape_kg / hardscape_density_kg_l;
-      water_l = _water_l(box, fill_height_cm ?? box.inside_height_cm, pushed_out_l);
+      water_l = litres_in(box, fill_height_cm ?? box.inside_height_cm, pushed_out_l);
     } else if (water_l > (box.inside_cm2 * box.inside_height_cm) / 1000 + TOLERANCE)
       throw new Refusal("more_than_it_holds");
   }
@@ -86,7 +86,7 @@ function box_of(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_m
  * Water under the fill line, less what stands in it.
  * @param {{inside_cm2: number, inside_height_cm: number}} box @param {number} depth_cm @param {number} pushed_out_l
  */
-function _water_l(box, depth_cm, pushed_out_l) {
+function litres_in(box, depth_cm, pushed_out_l) {
   if (depth_cm > box.inside_height_cm + TOLERANCE) throw new Refusal("above_rim");
   const water_l = (box.inside_cm2 * depth_cm) / 1000 - pushed_out_l;
   if (water_l < 0) throw new Refusal("no_room_for_water");

@@ -34,13 +34,13 @@ export function starter_dose({
     if (ammonia_density_kg_l !== undefined) throw new Refusal("density_alone");
     return { ...out, notes: [...notes, "no_strength"] };
   }
-  const density_kg_l = ammonia_density_kg_l ?? _density_kg_l(ammonia_percent);
+  const density_kg_l = ammonia_density_kg_l ?? density_of(ammonia_percent);
   const nh3_g = (tan_mg_n * constants("nitrogen_species").nh3_per_n) / 1000;
   return { ...out, household_ammonia_ml: nh3_g / ((ammonia_percent / 100) * density_kg_l), density_kg_l, notes };
 }
 
 /** @param {number} ammonia_percent */
-function _density_kg_l(ammonia_percent) {
+function density_of(ammonia_percent) {
   const water = constants("ammonia_water");
   return (
     water.density_0_kg_l + water.slope_kg_l * ammonia_percent + water.curve_kg_l * ammonia_percent * ammonia_percent

@@ -45,10 +45,8 @@ export function substrate({ length_cm, width_cm, layers, support_bags = 0, suppo
     out.cap_front_cm = sum(cap.map((layer) => layer.front_cm));
     out.cap_back_cm = sum(cap.map((layer) => layer.back_cm));
     notes.push(...cap_notes(out.cap_front_cm, out.cap_back_cm));
-    const deep = practice("nutrient_most_cm");
-    if (layers.some((layer) => layer.role === "nutrient" && Math.max(layer.front_cm, layer.back_cm) > deep)) {
-      notes.push("deep_nutrient");
-    }
+    const most_cm = practice("nutrient_most_cm");
+    if (layers.some((layer) => layer.role === "nutrient" && deepest(layer) > most_cm)) notes.push("deep_nutrient");
   }
   if (Math.max(front_cm, back_cm) > practice("bed_most_cm")) notes.push("deep_bed");
   if (Math.abs(rise) > Math.tan((constants("angle_of_repose").sand_deg * Math.PI) / 180)) notes.push("steep");
@@ -83,6 +81,8 @@ function cap_notes(front_cm, back_cm) {
   return [...thin, ...thick];
 }
 
+/** @param {Layer} layer */
+const deepest = ({ front_cm, back_cm }) => Math.max(front_cm, back_cm);
 /** @param {number[]} numbers */
 const sum = (numbers) => numbers.reduce((total, one) => total + one, 0);
 /** @param {string} name */

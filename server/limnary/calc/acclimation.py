@@ -39,10 +39,10 @@ def acclimation(
     """
     ph_gap = abs(bag_ph - tank_ph) if bag_ph is not None else None
     gh_gap = abs(bag_gh_dgh - tank_gh_dgh) if bag_gh_dgh is not None else None
-    float_minutes = _float_minutes(abs(bag_temperature_c - tank_temperature_c))
-    steps, step_minutes = _steps(_mix_minutes(ph_gap, gh_gap))
-    left = _bag_share_left(ph_gap, gh_gap)
-    plan = _plan(bag_l, vessel_l, method, steps, step_minutes, left)
+    float_minutes = _minutes_to_float(abs(bag_temperature_c - tank_temperature_c))
+    steps, step_minutes = _steps_for(_minutes_to_mix(ph_gap, gh_gap))
+    left = _share_left(ph_gap, gh_gap)
+    plan = _plan_rows(bag_l, vessel_l, method, steps, step_minutes, left)
     most_l = max(row.pop("after_l") for row in plan)
     for row in plan:
         share = row.pop("share")
@@ -58,34 +58,34 @@ def acclimation(
         "vessel_at_most_l": most_l,
         "bag_share_left": left,
         "plan": plan,
-        "notes": _notes(ph_gap, gh_gap, hours_in_bag),
+        "notes": _notes_on(ph_gap, gh_gap, hours_in_bag),
     }
 
 
-def _float_minutes(gap_c: float) -> float:
+def _minutes_to_float(gap_c: float) -> float:
     practice = constants("acclimation_practice")
     if gap_c <= practice["close_c"] + TOLERANCE:
         return 0.0
     return float(max(constants("acclimation_fao")["float_least_minutes"], gap_c * practice["float_minutes_per_c"]))
 
 
-def _mix_minutes(ph_gap: float | None, gh_gap: float | None) -> float:
+def _minutes_to_mix(ph_gap: float | None, gh_gap: float | None) -> float:
     fao = constants("acclimation_fao")
     minutes = max(fao["mix_least_minutes"], (gh_gap or 0.0) * constants("acclimation_practice")["mix_minutes_per_dgh"])
-    return max(minutes, fao["ph_far_minutes"]) if _ph_far(ph_gap) else minutes
+    return max(minutes, fao["ph_far_minutes"]) if _is_ph_far(ph_gap) else minutes
 
 
-def _ph_far(ph_gap: float | None) -> bool:
+def _is_ph_far(ph_gap: float | None) -> bool:
     return ph_gap is not None and ph_gap > constants("acclimation_fao")["ph_far"] + TOLERANCE
 
 
-def _steps(minutes: float) -> tuple[int, int]:
+def _steps_for(minutes: float) -> tuple[int, int]:
     """(number of steps, minutes of each): steps of 5 minutes up to 1 h, of 15 up to 4 h, else of 60."""
     length = 5 if minutes <= 60 + TOLERANCE else 15 if minutes <= 240 + TOLERANCE else 60
     return math.ceil(minutes / length - TOLERANCE), length
 
 
-def _bag_share_left(ph_gap: float | None, gh_gap: float | None) -> float:
+def _share_left(ph_gap: float | None, gh_gap: float | None) -> float:
     practice = constants("acclimation_practice")
     left = practice["bag_share_left"]
     for gap, close in ((ph_gap, practice["close_ph"]), (gh_gap, practice["close_dgh"])):
@@ -94,7 +94,9 @@ def _bag_share_left(ph_gap: float | None, gh_gap: float | None) -> float:
     return left
 
 
-def _plan(bag_l: float, vessel_l: float | None, method: str, steps: int, step_minutes: int, left: float) -> list[dict]:
+def _plan_rows(
+    bag_l: float, vessel_l: float | None, method: str, steps: int, step_minutes: int, left: float
+) -> list[dict]:
     rows, now_l, share = [], bag_l, 1.0
     for step in range(1, steps + 1):
         after = 1 - step * (1 - left) / steps
@@ -128,10 +130,10 @@ def _spills(litres: float, vessel_l: float | None) -> bool:
     return vessel_l is not None and litres > vessel_l + TOLERANCE
 
 
-def _notes(ph_gap: float | None, gh_gap: float | None, hours_in_bag: float) -> list[str]:
+def _notes_on(ph_gap: float | None, gh_gap: float | None, hours_in_bag: float) -> list[str]:
     practice = constants("acclimation_practice")
     notes = ["long_in_bag"] if hours_in_bag >= practice["long_in_bag_hours"] else []
-    if _ph_far(ph_gap):
+    if _is_ph_far(ph_gap):
         notes.append("ph_far")
     if gh_gap is not None and gh_gap > practice["far_dgh"] + TOLERANCE:
         notes.append("gh_far")

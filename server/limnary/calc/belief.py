@@ -206,7 +206,7 @@ def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[f
 def _suppose_event(c: dict, belief: Belief, row: int, value: float, offset: float, scale: float) -> None:
     resample(c, belief)
     n, every = len(belief.weight), int(c["event_every"])
-    belief.cloud[row, ::every] = _as_read(belief, value, offset, scale)[::every]
+    _redraw(belief, row, 0, every, value, offset, scale)
     weight = np.full(n, (1.0 - c["event_chance"]) / (n - n // every))
     weight[::every] = c["event_chance"] / (n // every)
     belief.weight = weight
@@ -224,14 +224,15 @@ def _begin_at(c: dict, belief: Belief, row: int, value: float, offset: float, sc
     belief.fresh.remove(row)
     if belief.at_h - belief.begun_h > c["first_reading_h"]:
         return False
-    belief.cloud[row, 1::2] = _as_read(belief, value, offset, scale)[1::2]
+    _redraw(belief, row, 1, 2, value, offset, scale)
     return True
 
 
-def _as_read(belief: Belief, value: float, offset: float, scale: float) -> np.ndarray:
-    """New concentrations around a reading, spread by the kit's error, shape (N,)."""
+def _redraw(belief: Belief, row: int, start: int, every: int, value: float, offset: float, scale: float) -> None:
+    """Replace every `every`th draw of `row`, from `start` on, by the reading `value`, spread by the kit's error."""
     noise = belief.draw(1)[0]
-    return np.maximum((value + offset) * np.exp(scale * math.pi / math.sqrt(3.0) * noise) - offset, 1e-4)
+    redrawn = (value + offset) * np.exp(scale * math.pi / math.sqrt(3.0) * noise) - offset
+    belief.cloud[row, start::every] = np.maximum(redrawn, 1e-4)[start::every]
 
 
 def resample(c: dict, belief: Belief) -> None:

@@ -64,7 +64,7 @@ def plan_of(c, belief, plans, tank, source, limits, risk, next_test_h, max_fract
         "pass_chance_without": trial.run(0.0, feed=1.0).chance_of_any(),
         "enough": enough,
         "two_changes": halves,
-        "advice": _advice(trial, watch, fraction, enough, halves, risk),
+        "advice": _advice_of(trial, watch, fraction, enough, halves, risk),
         "peak": {f"{name}_mg_n_l": band(values) for name, values in watch.peaks.items()},
         "doubts": recent_doubts(c, belief),
         "notes": notes_of(c, belief),
@@ -146,7 +146,9 @@ def _tenths(max_fraction: float) -> list[float]:
     return [tenth / 10 for tenth in range(10) if tenth / 10 < max_fraction] + [max_fraction]
 
 
-def _advice(trial: Trial, watch: Watch, fraction: float, enough: bool, halves: dict | None, risk: float) -> list[str]:
+def _advice_of(
+    trial: Trial, watch: Watch, fraction: float, enough: bool, halves: dict | None, risk: float
+) -> list[str]:
     """Codes of what else to do; the effect of feeding or testing differently is tried on the belief first."""
     names = ("nitrite_mg_n_l", "nitrate_mg_n_l")
     dirty = any(trial.source.get(name, 0.0) > trial.limits[name] for name in names)

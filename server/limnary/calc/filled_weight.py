@@ -52,7 +52,7 @@ def filled_weight(
         if footprint_length_cm is None:
             raise Refusal("footprint_needed")
     else:
-        box = _box(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_mm)
+        box = _box_of(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_mm)
         tank_kg = box["glass_l"] / 1000 * constants("solids")["glass_kg_m3"]
         if footprint_length_cm is None:
             footprint_length_cm, footprint_width_cm = box["length_cm"], box["width_cm"]
@@ -60,7 +60,7 @@ def filled_weight(
             if fill_height_cm is None:
                 notes.append("to_the_rim")
             pushed_out_l = substrate_kg / constants("solids")["grains_kg_l"] + hardscape_kg / hardscape_density_kg_l
-            water_l = _water_l(box, fill_height_cm, pushed_out_l)
+            water_l = _litres_in(box, fill_height_cm, pushed_out_l)
         elif water_l > box["inside_cm2"] * box["inside_height_cm"] / 1000 + TOLERANCE:
             raise Refusal("more_than_it_holds")
     water_kg = water_l * density / 1000
@@ -83,7 +83,7 @@ def filled_weight(
     }
 
 
-def _box(
+def _box_of(
     length_cm: float,
     width_cm: float,
     height_cm: float,
@@ -114,7 +114,7 @@ def _box(
     }
 
 
-def _water_l(box: dict, fill_height_cm: float | None, pushed_out_l: float) -> float:
+def _litres_in(box: dict, fill_height_cm: float | None, pushed_out_l: float) -> float:
     """Water below the fill line, less what substrate and hardscape displace."""
     depth_cm = box["inside_height_cm"] if fill_height_cm is None else fill_height_cm
     if depth_cm > box["inside_height_cm"] + TOLERANCE:

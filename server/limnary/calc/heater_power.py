@@ -67,7 +67,7 @@ def heater_power(
         "top_loss_w": top_loss_w,
         "evaporation_w": evaporation_w,
         "side_w_m2_k": side,
-        "notes": _notes(loss_w, warmer, heater_w),
+        "notes": _notes_on(loss_w, warmer, heater_w),
     }
     if water_l is not None and loss_w > 0:
         kj_k = water_l * density_kg_m3(temperature_c) / 1000 * heat["heat_of_water_kj_kg_k"]
@@ -76,7 +76,7 @@ def heater_power(
     return out
 
 
-def _notes(loss_w: float, warmer: float, heater_w: float) -> list[str]:
+def _notes_on(loss_w: float, warmer: float, heater_w: float) -> list[str]:
     notes = ["none_needed"] if loss_w <= 0 else []
     if warmer < 0:
         notes.append("warm_room")

@@ -31,7 +31,7 @@ def light_dose(
     full_hours = hours - ramp_hours
     mol_m2_hour = ppfd_umol_m2_s * _SECONDS_PER_HOUR / _UMOL_PER_MOL
     out = {"dli_mol_m2_day": mol_m2_hour * full_hours, "full_hours": full_hours, "band": _band(ppfd_umol_m2_s)}
-    notes = _notes(ppfd_umol_m2_s, hours)
+    notes = _notes_on(ppfd_umol_m2_s, hours)
     if wanted_mol_m2_day is not None:
         if wanted_mol_m2_day <= mol_m2_hour * (24 - ramp_hours) + TOLERANCE and mol_m2_hour > TOLERANCE:
             out["hours_needed"] = min(24.0, wanted_mol_m2_day / mol_m2_hour + ramp_hours)
@@ -47,7 +47,7 @@ def _band(ppfd_umol_m2_s: float) -> str:
     return "medium" if ppfd_umol_m2_s >= practice["medium_from_umol_m2_s"] else "low"
 
 
-def _notes(ppfd_umol_m2_s: float, hours: float) -> list[str]:
+def _notes_on(ppfd_umol_m2_s: float, hours: float) -> list[str]:
     egeria = constants("light_for_submerged_plants")
     notes = []
     if ppfd_umol_m2_s < egeria["compensation_low_umol_m2_s"]:

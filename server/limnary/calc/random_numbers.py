@@ -34,6 +34,11 @@ def threefry(key: tuple[int, int], low: np.ndarray, high: np.ndarray) -> tuple[n
     return x0, x1
 
 
+def _open_unit(words: np.ndarray) -> np.ndarray:
+    """32-bit words as numbers in (0, 1)."""
+    return (words + 0.5) / 4294967296.0
+
+
 @lru_cache(maxsize=32)
 def normals(seed: int, position: int, count: int) -> np.ndarray:
     """`count` (even) standard normal draws, shape (count,), read-only, from the counters at `position`.
@@ -43,8 +48,8 @@ def normals(seed: int, position: int, count: int) -> np.ndarray:
     """
     low = np.arange(position, position + count // 2, dtype=np.uint32)
     word_1, word_2 = threefry((seed, 0), low, np.zeros_like(low))
-    radius = np.sqrt(-2.0 * np.log((word_1 + 0.5) / 4294967296.0))
-    angle = 2.0 * np.pi * ((word_2 + 0.5) / 4294967296.0)
+    radius = np.sqrt(-2.0 * np.log(_open_unit(word_1)))
+    angle = 2.0 * np.pi * _open_unit(word_2)
     out = np.empty(count)
     out[0::2] = radius * np.cos(angle)
     out[1::2] = radius * np.sin(angle)
@@ -56,4 +61,4 @@ def uniform(seed: int, position: int) -> float:
     """One draw in (0, 1) from the counter at `position`; the next free position is position + 1."""
     low = np.array([position], dtype=np.uint32)
     word, _ = threefry((seed, 0), low, np.zeros_like(low))
-    return float((word[0] + 0.5) / 4294967296.0)
+    return float(_open_unit(word)[0])

@@ -47,14 +47,14 @@ def starter_dose(
         if ammonia_density_kg_l is not None:
             raise Refusal("density_alone")
         return {**out, "notes": [*notes, "no_strength"]}
-    density_kg_l = ammonia_density_kg_l if ammonia_density_kg_l is not None else _density_kg_l(ammonia_percent)
+    density_kg_l = ammonia_density_kg_l if ammonia_density_kg_l is not None else _density_of(ammonia_percent)
     nh3_g = tan_mg_n * constants("nitrogen_species")["nh3_per_n"] / 1000
     out["household_ammonia_ml"] = nh3_g / (ammonia_percent / 100 * density_kg_l)
     out["density_kg_l"] = density_kg_l
     return {**out, "notes": notes}
 
 
-def _density_kg_l(ammonia_percent: float) -> float:
+def _density_of(ammonia_percent: float) -> float:
     water = constants("ammonia_water")
     return (
         water["density_0_kg_l"]

@@ -84,24 +84,28 @@ def stocking_limit(
     usual = nitrogen_room(nitrogen)
     # Oxygen that oxidises the ammonia of one gram of animals; their own respiration comes on top.
     oxidising_mg_h_g = usual["tan_mg_n_g_day"] / 24 * constants("ebeling_2006")["oxygen_per_n"]
-    each = [_asks(one, temperature_c, length_cm) for one in stock]
-    lot = _lot(mixture(stock), each)
+    each = [_asks_of(one, temperature_c, length_cm) for one in stock]
+    lot = _lot_of(mixture(stock), each)
     spare_mg_h = others_at_dawn_mg_h(still_night(tank), least_mg_l)
-    nitrogen_g, oxygen_g = usual["limit_g"], _oxygen_g(tank, lot, oxidising_mg_h_g, least_mg_l)
+    nitrogen_g, oxygen_g = usual["limit_g"], _oxygen_g_of(tank, lot, oxidising_mg_h_g, least_mg_l)
     nitrogen_low_g, nitrogen_high_g = _band(
         nitrogen_g,
         [nitrogen_room(nitrogen, doubt, place)["limit_g"] for doubt in NITROGEN_DOUBTS for place in (LOW, HIGH)],
     )
     oxygen_low_g, oxygen_high_g = _band(
         oxygen_g,
-        [_oxygen_g(tank, lot, oxidising_mg_h_g, least_mg_l, doubt, place) for doubt in DOUBTS for place in (LOW, HIGH)],
+        [
+            _oxygen_g_of(tank, lot, oxidising_mg_h_g, least_mg_l, doubt, place)
+            for doubt in DOUBTS
+            for place in (LOW, HIGH)
+        ],
     )
     room_g = None
     if lot["cm2"] > 0:
         room_g = surface_cm2 / lot["cm2"] * lot["g"] if lot["fits"] else 0.0
     limits = {"nitrogen": nitrogen_g, "oxygen": oxygen_g, **({} if room_g is None else {"room": room_g})}
     binding = min(limits, key=limits.get)
-    used = _lot([one["count"] for one in stock], each)
+    used = _lot_of([one["count"] for one in stock], each)
     free = {
         "g": nitrogen_g - present_g,
         "mg_h": spare_mg_h - used["mg_h"] - present_g * oxidising_mg_h_g,
@@ -123,7 +127,7 @@ def stocking_limit(
         "room_g": room_g,
         "room_low_g": None if room_g is None else room_g / practice["low_factor"],
         "room_high_g": None if room_g is None else room_g * practice["high_factor"],
-        "more": [_more(one, asks, free, oxidising_mg_h_g) for one, asks in zip(stock, each, strict=True)],
+        "more": [_more_of(one, asks, free, oxidising_mg_h_g) for one, asks in zip(stock, each, strict=True)],
         "feed_g_day": share * present_g,
         "tan_mg_n_g_day": usual["tan_mg_n_g_day"],
         "nitrate_mg_n_g_day": usual["nitrate_mg_n_g_day"],
@@ -148,7 +152,7 @@ def stocking_limit(
     }
 
 
-def _asks(one: dict, temperature_c: float, length_cm: float) -> dict:
+def _asks_of(one: dict, temperature_c: float, length_cm: float) -> dict:
     """What one grown animal needs from the tank."""
     return {
         "g": one["adult_g"],
@@ -158,14 +162,14 @@ def _asks(one: dict, temperature_c: float, length_cm: float) -> dict:
     }
 
 
-def _lot(counts: list[float], each: list[dict]) -> dict:
+def _lot_of(counts: list[float], each: list[dict]) -> dict:
     """What `counts` of each need together; the lot fits if every animal in it fits."""
     pairs = list(zip(counts, each, strict=True))
     asked = {what: sum(count * asks[what] for count, asks in pairs) for what in ("g", "mg_h", "cm2")}
     return {**asked, "fits": all(asks["fits"] for count, asks in pairs if count > 0)}
 
 
-def _oxygen_g(
+def _oxygen_g_of(
     tank: dict, lot: dict, oxidising_mg_h_g: float, least_mg_l: float, doubt: str = "", place: int = USUAL
 ) -> float:
     """Mass of the lot [g] that leaves `least_mg_l` at dawn after its respiration and its ammonia's oxidation."""
@@ -183,7 +187,7 @@ def _band(usual: float, others: list[float]) -> tuple[float, float]:
     return max(0.0, usual - below), usual + above
 
 
-def _more(one: dict, asks: dict, free: dict, oxidising_mg_h_g: float) -> dict:
+def _more_of(one: dict, asks: dict, free: dict, oxidising_mg_h_g: float) -> dict:
     """How many more of one animal fit by each limit if no other kind is added."""
     by = {
         "nitrogen": _whole(free["g"] / asks["g"]),

@@ -42,7 +42,7 @@ def substrate(
             if support_l > litres + TOLERANCE:
                 raise Refusal("bags_do_not_fit")
             litres = max(0.0, litres - support_l)
-        amounts.append(_amount(layer, litres, place))
+        amounts.append(_amount_of(layer, litres, place))
     front_cm = sum(layer["front_cm"] for layer in layers)
     back_cm = sum(layer["back_cm"] for layer in layers)
     rise = (back_cm - front_cm) / width_cm
@@ -71,7 +71,7 @@ def substrate(
     return {**out, "notes": notes}
 
 
-def _amount(layer: dict, litres: float, place: int) -> dict:
+def _amount_of(layer: dict, litres: float, place: int) -> dict:
     density = layer.get("density_kg_l")
     if density is None:
         if layer["material"] == "other":

@@ -37,7 +37,7 @@ def water_blend(*, sources: list[dict], target: dict, litres: float) -> dict:
     shares = best_shares(rows, [target[name] for name in wanted], caps)
     if shares is None:
         raise Refusal("not_enough_water")
-    reached = _reached(sources, shares)
+    reached = _reached_by(sources, shares)
     missed = any(abs(reached[name] - target[name]) > CLOSE_ENOUGH for name in wanted)
     amounts = [share * litres for share in shares]
     pour = [
@@ -48,7 +48,7 @@ def water_blend(*, sources: list[dict], target: dict, litres: float) -> dict:
     return {"litres": amounts, "pour": pour, "reached": reached, "notes": ["missed"] if missed else []}
 
 
-def _reached(sources: list[dict], shares: list[float]) -> dict:
+def _reached_by(sources: list[dict], shares: list[float]) -> dict:
     """The mixture's properties; only those that are known for every water used."""
     reached = {}
     for name in PROPERTIES:
