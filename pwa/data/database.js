@@ -13,7 +13,8 @@ export class NotSaved extends Error {
     super(
       reason === "no-space"
         ? "This phone has no room left, so this was not saved. Free some space, then save it again."
-        : "This phone's storage did not take this, so it was not saved. Try again; if it stays so, close the app and open it again.",
+        : "This phone's storage did not take this, so it was not saved. Try again; if it stays so, " +
+            "close the app and open it again.",
       { cause },
     );
     this.reason = reason;

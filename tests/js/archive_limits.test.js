@@ -100,7 +100,7 @@ test("the archive that the others here are made from is whole", async () => {
   assert.deepEqual([rows.length, lines.length], [2, 1]);
 });
 
-test("a ZIP that says it unpacks to 300 MB is refused before anything is inflated, with the limit in words", async () => {
+test("a ZIP that says it unpacks to 300 MB is refused before it is inflated, with the limit in words", async () => {
   const packed = deflateRawSync(new Uint8Array(300_000_000), { level: 9 });
   assert.ok(packed.length < 300_000, `${packed.length} bytes`);
   const bomb = deflated([{ name: "room.jsonl", packed, size: 300_000_000 }]);

@@ -90,7 +90,7 @@ test("a connection that was lost in the background is opened anew", async () => 
   assert.equal(room.all("tank").length, 1);
 });
 
-test("an upgrade that an older tab blocks is told, not hung on in silence, and goes on when the tab lets go", async () => {
+test("an upgrade that an older tab blocks is told, and goes on when that tab lets go", async () => {
   const name = fresh();
   // An older app that does not listen for newer versions.
   const older = await openDB(name, 1, { upgrade: (db, _from, _to, transaction) => MIGRATIONS[0](db, transaction) });
@@ -103,7 +103,7 @@ test("an upgrade that an older tab blocks is told, not hung on in silence, and g
   assert.deepEqual(await database.read(["photos"], (t) => t.photos.getAll()), []);
 });
 
-test("a tab of this version lets go when a newer app wants the database, and says that it must be reloaded", async () => {
+test("a tab lets go when a newer app wants the database, and says that it must be reloaded", async () => {
   const name = fresh();
   let outdated = false;
   await open_database({ name, on_outdated: () => (outdated = true) });
@@ -152,7 +152,7 @@ test("a database of the first version, with ops not yet shared, loses none of th
   assert.deepEqual(await stored(phone, "outbox"), []);
 });
 
-test("ops written before a kind gained a field go out as they were written; new ones carry the new schema", async () => {
+test("ops written before a kind gained a field go out unchanged; new ones carry the new schema", async () => {
   const server = scripted();
   const phone = await test_phone({ send: server.send });
   const { room: local } = await open_room("local", phone);

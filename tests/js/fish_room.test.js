@@ -166,7 +166,7 @@ test("two tabs write at the same time: no stamp twice, and each sees what the ot
   }
 });
 
-test("a reading that fails after the write was saved is not told as a failed write, and later ones work again", async () => {
+test("a read that fails after the write was saved is not told as a failed write; later reads work again", async () => {
   const { phone, room } = await opened();
   const real = phone.database.read;
   phone.database.read = () => Promise.reject(new Error("storage hiccup"));

@@ -135,7 +135,7 @@ test("a room joined on another phone of the same keeper comes to this one", asyn
   );
 });
 
-test("a phone that was shut out comes in again by a new link under the name it had, and keeps what it held", async () => {
+test("a phone that was shut out joins again by a new link, under its name, and keeps what it held", async () => {
   let calls = 0;
   const asked = [];
   const { phone } = await joined({
@@ -171,7 +171,7 @@ test("handing over makes the other owner first; one who has left already has lef
   ]);
 });
 
-test("nobody steps back before the other is owner; what the server refuses is told, each question with the phone's key", async () => {
+test("an owner steps back only once the other is owner; a refusal is told, each request has the key", async () => {
   const asked = [];
   const { phone } = await joined();
   const { room } = await open_room("room-1", phone);

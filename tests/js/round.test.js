@@ -137,7 +137,7 @@ test("an acknowledgement that comes after the epoch has changed is ignored", asy
   assert.deepEqual(await states(phone), ["waiting"]);
 });
 
-test("a restored server: mirror dropped, cursor back to 0, acknowledged ops sent again in their order before newer ones", async () => {
+test("a restored server: mirror dropped, cursor back to 0, acknowledged ops sent again before newer ones", async () => {
   const { phone, room, share, server, cursor } = await joined();
   server.handlers.pull = (request) => page(request, [row(40, "tank", "tank-b", TANK)]);
   await share();
@@ -227,7 +227,7 @@ for (const [why, answer] of [
   });
 }
 
-test("410: the mirror goes, what was not shared stays, needs its keeper, and goes out after joining again", async () => {
+test("410: the mirror goes; what was not shared stays, needs its keeper, goes out after joining again", async () => {
   const { phone, room, share, server } = await joined();
   server.handlers.pull = (request) => page(request, [row(3, "tank", TANK_ID, TANK)]);
   await share();

@@ -5,7 +5,7 @@ import { test } from "node:test";
 import { sha256, sha256_hex } from "../../pwa/data/sha256.js";
 import { seeded } from "./drawn_numbers.js";
 
-// NIST, "Cryptographic Standards and Guidelines: Examples with Intermediate Values", SHA256.pdf and SHA2_Additional.pdf.
+// NIST, "Cryptographic Standards and Guidelines: Examples with Intermediate Values": SHA256.pdf, SHA2_Additional.pdf.
 const EXAMPLES = [
   ["abc", "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"],
   [

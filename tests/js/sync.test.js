@@ -8,7 +8,7 @@ import { join, open_room } from "../../pwa/data/fish_room.js";
 import { backoff_ms, now, start } from "../../pwa/data/sync.js";
 import { TANK, WELCOME, scripted, stored, test_phone } from "./test_phone.js";
 
-test("waits double up to five minutes, with jitter over their second half, and never undercut what the server asked", () => {
+test("waits double up to five minutes, with jitter over their second half, never below what the server asked", () => {
   assert.deepEqual(
     [1, 2, 3].map((failures) => backoff_ms(failures, 1)),
     [2000, 4000, 8000],

@@ -14,7 +14,7 @@ const made = (id, ms, supersedes, more = {}) => [
 ];
 const seen = (...records) => show(SPEC, new Map(records)).map(({ id }) => id);
 
-test("of two corrections of one reading, made on two phones without signal, the later is seen, in whatever order they come", () => {
+test("of two corrections of one reading made offline on two phones the later is seen, in either order", () => {
   const both = [made("first", 1), made("ada", 2, "first"), made("bo", 3, "first")];
   assert.deepEqual([seen(...both), seen(...both.toReversed())], [["bo"], ["bo"]]);
   assert.deepEqual(
