@@ -271,6 +271,9 @@ export function check(spec, payload) {
   return values;
 }
 
+/** An answer names so many errors at most, as the server's does. */
+const MOST_ERRORS = 50;
+
 /**
  * Stage 1: each field by its own specification; known fields in the contract's order, then strange ones.
  * @param {Field[]} inputs @param {Values} payload
@@ -290,7 +293,7 @@ export function check_fields(inputs, payload) {
   for (const name of Object.keys(payload).sort()) {
     if (!names.includes(name)) errors.push({ field: name, message: words("unknown"), allowed: names.join(", ") });
   }
-  return { values, errors };
+  return { values, errors: errors.slice(0, MOST_ERRORS) };
 }
 
 /** @typedef {{value?: unknown, errors: FieldError[]}} Checked */

@@ -7,12 +7,16 @@ import math
 import re
 from decimal import Decimal
 from functools import cache
+from itertools import islice
 
 from marshmallow import RAISE, Schema, ValidationError, fields
 
 from limnary.calc import calculation
 from limnary.calc.refusal import Refusal
 from limnary.schema_files import formats, messages, read_folder
+
+# An answer names so many errors at most: a small request of many strange fields must not make a large answer.
+MOST_ERRORS = 50
 
 
 class InvalidInput(ValueError):
@@ -78,7 +82,7 @@ def load(schema: Schema, inputs: list[dict], payload: dict, partial: bool = Fals
     try:
         return schema.load(payload, partial=partial)
     except ValidationError as bad:
-        raise InvalidInput(list(_flat(bad.messages, inputs))) from bad
+        raise InvalidInput(list(islice(_flat(bad.messages, inputs), MOST_ERRORS))) from bad
 
 
 @cache
@@ -185,6 +189,8 @@ def _list(spec: dict, value: object) -> list:
             out.append(_CHECKS[spec["item"]["type"]](spec["item"], entry))
         except ValidationError as bad:
             errors[index] = bad.messages
+            if len(errors) == MOST_ERRORS:
+                break
     if errors:
         raise ValidationError(errors)
     return out

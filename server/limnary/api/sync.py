@@ -6,7 +6,7 @@ from flask import Blueprint, Response, request
 
 from limnary.api.forms import BRING_BACK, PUSH
 from limnary.api.reading import body_bytes, body_fields, config, device, store
-from limnary.contracts import InvalidInput
+from limnary.contracts import MOST_ERRORS, InvalidInput
 from limnary.errors import NotFound
 from limnary.ids import utc
 from limnary.protocol.records import is_id
@@ -29,7 +29,7 @@ def push(room: str):
         if not is_id(op.get("op"))
     ]
     if nameless:
-        raise InvalidInput(nameless)
+        raise InvalidInput(nameless[:MOST_ERRORS])
     results = store().push(room, caller, given["epoch"], given["ops"])
     return {"epoch": given["epoch"], "server_time": now(), "results": results}
 

@@ -18,6 +18,8 @@ TYPES = ("put", "del", "restore")
 # An open object (a tank's measures) is stored as sent, within these bounds.
 OPEN_CHARACTERS = 8_000
 OPEN_DEPTH = 6
+# A push holds up to 500 ops, each with errors of its own.
+MOST_ERRORS_OF_OP = 10
 _STAMP = "13 digits, 5 digits, device, as in 1767225600000-00000-phone"
 _MOVED = (
     f"at most {MOST_MOVED} stamps as written, each with the earlier one of the same device that a server took it for"
@@ -76,7 +78,7 @@ def check_fields(kind: dict, fields: dict, new: bool) -> dict:
     try:
         values = load(_schema(kind["kind"]), kind["fields"], given, partial=not new)
     except InvalidInput as bad:
-        raise Refused("invalid", "fields", bad.errors) from bad
+        raise Refused("invalid", "fields", bad.errors[:MOST_ERRORS_OF_OP]) from bad
     errors = [error for name in values if by_name[name].get("open") for error in _open_errors(name, values[name])]
     if errors:
         raise Refused("invalid", "fields", errors)
