@@ -84,7 +84,7 @@ export function Stock({ id }) {
 
 /**
  * One kind: a tap records something about it.
- * @param {{tank: string, one: import("../advice/life/stock.js").Kept, may: boolean}} props
+ * @param {{tank: string, one: import("../advice/life/stock.js").Living, may: boolean}} props
  */
 function Animals({ tank, one, may }) {
   const said = [
@@ -100,7 +100,7 @@ function Animals({ tank, one, may }) {
     : html`<div class="line">${inside}</div>`;
 }
 
-/** @param {{animals: import("../advice/life/stock.js").Kept[]}} props */
+/** @param {{animals: import("../advice/life/stock.js").Living[]}} props */
 function Mass({ animals }) {
   const mass = mass_of(animals, all("own_species"));
   if (!mass) return html`<p class="soft section">${t("stock.no_mass")}</p>`;

@@ -110,7 +110,7 @@ function ask(name, tank) {
     ),
     animals: animals_for(name, known),
   };
-  const left_out = entries.filter((one) => !has_length(one)).map((one) => one.name);
+  const left_out = entries.filter((one) => !has_length(one)).map((one) => one.name ?? one.species);
   try {
     return { input, answer: run_named(name, input), missing: [], left_out };
   } catch (no) {

@@ -3,28 +3,31 @@ import { answered, run } from "../../contracts.js";
 import { bucket_litres } from "../litres.js";
 import { planned_feed, starter as planned_starter } from "../setup/setting_up_life.js";
 
+/** @import { Dose, Label } from "../../types/advice.js" */
+/** @import { Tank, View } from "../../types/views.js" */
+
 /** Where no change is known, a quarter is what new water usually means (common practice). */
 const USUAL_CHANGE = 0.25;
 /** What is added to start without fish where no food is planned yet (common practice). */
 const USUAL_TAN_MG_N_L = 1;
-/** Which changes of stock bring animals in, and which take them out. @type {Record<string, number>} */
+/** Which changes of stock bring animals in, and which take them out. @type {Record<View<"stock_change">["change"], number>} */
 const ANIMALS = { arrival: 1, birth: 1, move_in: 1, death: -1, removal: -1, move_out: -1 };
 
 /**
  * The room's labels, those used last in this tank first, then by name.
- * @param {any[]} labels
- * @param {readonly any[]} doses of the tank as facts.js gathers them, oldest first
+ * @param {Label[]} labels
+ * @param {readonly Dose[]} doses of the tank as facts.js gathers them, oldest first
  */
 export function labels_by_use(labels, doses) {
-  const used = (/** @type {any} */ label) => doses.findLastIndex((dose) => dose.label?.id === label.id);
+  const used = (/** @type {Label} */ label) => doses.findLastIndex((dose) => dose.label?.id === label.id);
   return labels.toSorted((a, b) => used(b) - used(a) || a.name.localeCompare(b.name));
 }
 
 /**
  * The water a label's dose is for: the whole tank, or as much new water as last time.
- * @param {any} tank
- * @param {any} label
- * @param {readonly any[]} changes oldest first
+ * @param {Tank} tank
+ * @param {Label} label
+ * @param {readonly View<"water_change">[]} changes oldest first
  */
 export const litres_for = (tank, label, changes) =>
   label.basis === "whole_tank"
@@ -33,7 +36,9 @@ export const litres_for = (tank, label, changes) =>
 
 /**
  * A label's dose for so much water; drops are counted whole, at least one.
- * @param {any} label its record @param {number} litres @returns {{amount: number, unit: string}}
+ * @param {Label} label
+ * @param {number} litres
+ * @returns {{amount: number, unit: Label["unit"]}}
  * @throws {import("../../contracts.js").InvalidInput} litres out of range
  */
 export function label_dose(label, litres) {
@@ -49,10 +54,9 @@ export function label_dose(label, litres) {
 
 /**
  * Ammonia for the bacteria, as much nitrogen as is wanted.
- * @param {any} tank
+ * @param {Tank} tank
  * @param {number} tan_mg_n_l
  * @param {number} [ammonia_percent] of household ammonia; left out: ammonium chloride
- * @returns {{input: any, answer: any, amount: number, unit: "g" | "ml", tan_mg_n_l: number}}
  * @throws {import("../../contracts.js").InvalidInput}
  */
 export function starter(tank, tan_mg_n_l, ammonia_percent) {
@@ -63,28 +67,24 @@ export function starter(tank, tan_mg_n_l, ammonia_percent) {
     input,
     answer,
     amount: salt ? answer.ammonium_chloride_g : answered(answer, "household_ammonia_ml"),
-    unit: salt ? "g" : "ml",
+    unit: /** @type {"g" | "ml"} */ (salt ? "g" : "ml"),
     tan_mg_n_l: answer.tan_mg_n_l,
   };
 }
 
 /**
  * A day's load of the food this tank is to get, else as its planned animals want, else what is usual.
- * @param {any} tank
- * @param {any[]} [own] own_species records
+ * @param {Tank} tank
+ * @param {View<"own_species">[]} [own]
  */
 export function wanted_tan(tank, own = []) {
+  const { water_l: volume_l, feed_g_day = 0, protein_fraction = 0 } = tank;
   const of_plan = planned_feed(tank, own);
-  if (!(tank.feed_g_day > 0) && of_plan > 0)
-    return run("starter_dose", planned_starter(tank.water_l, of_plan).input).tan_mg_n_l;
-  if (!(tank.feed_g_day > 0) || !(tank.protein_fraction > 0)) return USUAL_TAN_MG_N_L;
-  return run("starter_dose", {
-    volume_l: tank.water_l,
-    feed_g_day: tank.feed_g_day,
-    protein_fraction: tank.protein_fraction,
-  }).tan_mg_n_l;
+  if (feed_g_day <= 0 && of_plan > 0) return run("starter_dose", planned_starter(volume_l, of_plan).input).tan_mg_n_l;
+  if (feed_g_day <= 0 || protein_fraction <= 0) return USUAL_TAN_MG_N_L;
+  return run("starter_dose", { volume_l, feed_g_day, protein_fraction }).tan_mg_n_l;
 }
 
-/** Whether the records know of animals in a tank. @param {readonly any[]} stock_changes of the tank */
+/** Whether the records know of animals in a tank. @param {readonly View<"stock_change">[]} stock_changes of the tank */
 export const animals_known = (stock_changes) =>
   stock_changes.reduce((sum, { change, count }) => sum + (ANIMALS[change] ?? 0) * (count ?? 0), 0) > 0;

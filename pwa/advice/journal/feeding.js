@@ -3,19 +3,24 @@ import { settings } from "../../calc/kinetics.js";
 import { run } from "../../contracts.js";
 import { nice_step } from "./steps.js";
 
-/** So many of the last meals say what is usual; their middle is not moved by one treat (assumption). */
+/** @import { Advice } from "../../types/advice.js" */
+/** @import { Tank, View } from "../../types/views.js" */
+
+/** The median of the last few meals is usual: one treat does not move it (assumption). */
 const MEALS = 5;
 /** Where nothing is known yet, a pinch for a few small fish (assumption). */
 const PINCH_G = 0.1;
-/** So many foods have their tile. */
+/** At most this many foods have a tile. */
 const FOODS = 4;
 
 /** @typedef {{feed_g: number, from: "meals" | "tank" | "pinch", food?: string, protein_fraction?: number}} Meal */
 /** @typedef {{food: string, protein_fraction?: number}} Food */
 
 /**
- * The middle of the last meals, else what the tank gets a day, else a pinch; food and protein as last time.
- * @param {any} tank its record @param {readonly any[]} feedings its own, oldest first @returns {Meal}
+ * The median of the last meals, else what the tank gets a day, else a pinch; food and protein as last time.
+ * @param {Tank} tank
+ * @param {readonly View<"feeding">[]} feedings its own, oldest first
+ * @returns {Meal}
  */
 export function usual_meal(tank, feedings) {
   const meals = feedings.filter(({ feed_g }) => feed_g > 0);
@@ -30,7 +35,7 @@ export function usual_meal(tank, feedings) {
     .map(({ feed_g }) => feed_g)
     .sort((a, b) => a - b);
   if (grams.length) return { feed_g: grams[Math.floor(grams.length / 2)], from: "meals", ...food };
-  if (tank.feed_g_day > 0) return { feed_g: tank.feed_g_day, from: "tank", ...food };
+  if (tank.feed_g_day !== undefined && tank.feed_g_day > 0) return { feed_g: tank.feed_g_day, from: "tank", ...food };
   return { feed_g: PINCH_G, from: "pinch", ...food };
 }
 
@@ -39,7 +44,7 @@ export const feed_step = (feed_g) => Math.max(nice_step(feed_g / 10), 0.01);
 
 /**
  * The room's foods with the protein they were last fed with, those fed last first.
- * @param {any[]} feedings of the room
+ * @param {View<"feeding">[]} feedings of the room
  * @returns {Food[]}
  */
 export function foods(feedings) {
@@ -52,9 +57,10 @@ export function foods(feedings) {
 }
 
 /**
- * What a meal becomes, by `nitrogen_load`; protein that nobody has set down is taken as the forecast takes it.
- * @param {any} tank its record @param {number} feed_g @param {number | undefined} protein_fraction
- * @returns {{input: Record<string, number>, answer: any, assumed: boolean}}
+ * What a meal becomes, by `nitrogen_load`; where no protein is recorded, the forecast's own assumption is used.
+ * @param {Tank} tank
+ * @param {number} feed_g
+ * @param {number | undefined} protein_fraction
  */
 export function becomes(tank, feed_g, protein_fraction) {
   const input = {
@@ -68,15 +74,16 @@ export function becomes(tank, feed_g, protein_fraction) {
 /**
  * The tanks to be fed as usual in one go: a meal is known of them, none is written down today, and nothing is amiss
  * that food would make worse.
- * @param {{tank: any, advice: {act: string}, feedings: readonly any[]}[]} stops feedings oldest first
+ * @param {{tank: Tank, advice: Pick<Advice, "act">, feedings: readonly View<"feeding">[]}[]} stops feedings oldest first
  * @param {number} now
- * @returns {{tank: any, meal: Meal}[]}
+ * @returns {{tank: Tank, meal: Meal}[]}
  */
 export function to_feed(stops, now) {
   const today = new Date(now).setHours(0, 0, 0, 0);
   return stops
     .filter(
-      ({ advice, feedings }) => ["nothing", "test"].includes(advice.act) && !(Date.parse(feedings.at(-1)?.at) >= today),
+      ({ advice, feedings }) =>
+        ["nothing", "test"].includes(advice.act) && !(Date.parse(feedings.at(-1)?.at ?? "") >= today),
     )
     .map(({ tank, feedings }) => ({ tank, meal: usual_meal(tank, feedings) }))
     .filter(({ meal }) => meal.from !== "pinch");

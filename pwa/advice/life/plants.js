@@ -2,9 +2,10 @@
 
 const IN = ["plant", "move_in"];
 
+/** @import { View } from "../../types/views.js" */
+
 /**
- * @typedef {{id: string, at: string, tank: string, change: string, species: string, amount?: string, amount_code?:
- * string, portions?: number, other_tank?: string}} Planting
+ * @typedef {View<"planting">} Planting
  * @typedef {{species: string, since: string, amounts: Planting[], last_trim?: string}} Growing `amounts`: the plantings
  * that say one, oldest first
  */

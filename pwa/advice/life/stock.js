@@ -8,12 +8,17 @@ const MOVES = ["move_in", "move_out"];
 /** So long births and deaths are counted as recent (assumption). */
 const RECENT_DAYS = 30;
 
-/** @typedef {"animal_mass" | "compatibility" | "stocking_limit" | "oxygen_night"} Weighing calculations of animals */
+/** @import { CompatibilityInput } from "../../types/calculations.js" */
+/** @import { View } from "../../types/views.js" */
+
 /**
- * @typedef {{id: string, at: string, tank: string, change: string, species: string, count: number, length_cm?: number,
- * cause?: string, other_tank?: string}} StockChange
- * @typedef {{species: string, count: number, since: string, length_cm?: number, born: number, died: number, moves:
- * StockChange[]}} Kept
+ * @typedef {"animal_mass" | "compatibility" | "stocking_limit" | "oxygen_night"} Weighing calculations of animals
+ * @typedef {CompatibilityInput["animals"][number]} Columns
+ * @typedef {(Columns & {species: string, name?: undefined}) | (Columns & {name: string, species?: undefined})} Animal
+ * one kind as calculations take it: a key of the table, or a name of the keeper's own
+ * @typedef {{species: string, count: number, length_cm?: number}} Counted
+ * @typedef {View<"stock_change">} StockChange
+ * @typedef {Counted & {since: string, born: number, died: number, moves: StockChange[]}} Living one kind in a tank;
  * `since`: when the first of those that are here came; `born`, `died`: in the last 30 days; `length_cm`: the latest
  * known
  * @typedef {{change: StockChange, missing: number}} Short a loss of more animals than were known to be here
@@ -22,28 +27,28 @@ const RECENT_DAYS = 30;
 /**
  * The animals of one tank now, those that are gone, and losses of more than were known: these are said, never dropped.
  * @param {readonly StockChange[]} changes of the tank, in any order @param {number} now ms
- * @returns {{animals: Kept[], gone: Kept[], short: Short[]}} kinds in the order in which they came
+ * @returns {{animals: Living[], gone: Living[], short: Short[]}} kinds in the order in which they came
  */
 export function stock_of(changes, now) {
   const recent = new Date(now - RECENT_DAYS * DAY).toISOString();
-  /** @type {Map<string, Kept>} */ const kinds = new Map();
+  /** @type {Map<string, Living>} */ const kinds = new Map();
   /** @type {Short[]} */ const short = [];
   for (const change of changes.toSorted(in_order)) {
     const { species, count, at, length_cm } = change;
-    const kept = kinds.get(species) ?? { species, count: 0, since: at, born: 0, died: 0, moves: [] };
-    kinds.set(species, kept);
-    const here = kept.count;
+    const kind = kinds.get(species) ?? { species, count: 0, since: at, born: 0, died: 0, moves: [] };
+    kinds.set(species, kind);
+    const here = kind.count;
     if (IN.includes(change.change)) {
-      if (here === 0) kept.since = at;
-      kept.count += count;
+      if (here === 0) kind.since = at;
+      kind.count += count;
     } else {
       if (count > here) short.push({ change, missing: count - here });
-      kept.count = Math.max(0, here - count);
+      kind.count = Math.max(0, here - count);
     }
-    if (length_cm !== undefined) kept.length_cm = length_cm;
-    if (at >= recent && change.change === "birth") kept.born += count;
-    if (at >= recent && change.change === "death") kept.died += count;
-    if (MOVES.includes(change.change)) kept.moves.push(change);
+    if (length_cm !== undefined) kind.length_cm = length_cm;
+    if (at >= recent && change.change === "birth") kind.born += count;
+    if (at >= recent && change.change === "death") kind.died += count;
+    if (MOVES.includes(change.change)) kind.moves.push(change);
   }
   const all = [...kinds.values()];
   return { animals: all.filter((one) => one.count > 0), gone: all.filter((one) => one.count === 0), short };
@@ -61,16 +66,18 @@ const in_order = (a, b) =>
       ? 1
       : Number(IN.includes(b.change)) - Number(IN.includes(a.change)) || (a.id < b.id ? -1 : 1);
 
+/** @typedef {View<"stock_change" | "planting">} Move */
+
 /**
  * The other half of a move: the record that the same tap wrote for the other tank.
- * @template {any} T
- * @param {any} one
- * @param {T[]} all of its kind
+ * @template {Move} T
+ * @param {Move} one
+ * @param {readonly T[]} all of its kind
  * @returns {T | null}
  */
 export function other_half(one, all) {
   if (!MOVES.includes(one.change) || !one.other_tank) return null;
-  const is_half = (/** @type {any} */ it) =>
+  const is_half = (/** @type {T} */ it) =>
     it.at === one.at &&
     it.tank === one.other_tank &&
     it.other_tank === one.tank &&
@@ -90,46 +97,48 @@ export const name_of = (rows, species) =>
 
 /**
  * The animals as calculations take them: rows of the table by their key, the keeper's own with their columns.
- * @param {{species: string, count: number, length_cm?: number}[]} animals
- * @param {readonly any[]} own own_species records
- * @returns {Record<string, any>[]}
+ * @param {Counted[]} animals
+ * @param {readonly View<"own_species">[]} own
+ * @returns {Animal[]}
  */
 export function as_animals(animals, own) {
   return animals.map(({ species, count, length_cm }) => {
     const length = fits("length_cm", length_cm) ? { length_cm } : {};
     if (Object.hasOwn(table("species").rows, species)) return { species, count, ...length };
-    const {
-      note: _note,
-      id: _id,
-      kind: _kind,
-      meta: _meta,
-      ...columns
-    } = own.find(({ name }) => name === species) ?? {};
-    return { ...columns, name: species, count, ...length };
+    return { ...columns_of(own.find(({ name }) => name === species)), name: species, count, ...length };
   });
+}
+
+/** A kind of the keeper's own without what makes it a record. @param {View<"own_species"> | undefined} own */
+function columns_of(own) {
+  if (!own) return {};
+  const { note: _note, id: _id, kind: _kind, meta: _meta, ...columns } = own;
+  return columns;
 }
 
 /**
  * The same with only the fields that this contract's animals have.
  * @param {Weighing} name of the contract
- * @param {Record<string, any>[]} animals
+ * @param {Animal[]} animals
+ * @returns {Animal[]}
  */
 export function animals_for(name, animals) {
-  const known = animal_fields(name).map((/** @type {any} */ field) => field.name);
-  return animals.map((animal) => Object.fromEntries(Object.entries(animal).filter(([field]) => known.includes(field))));
+  const known = animal_fields(name).map((field) => field.name);
+  return animals.map(
+    (animal) =>
+      /** @type {Animal} */ (Object.fromEntries(Object.entries(animal).filter(([field]) => known.includes(field)))),
+  );
 }
 
-/** Whether its length, and so its mass, is known. @param {Record<string, any>} animal */
-export const has_length = (animal) => "species" in animal || "length_cm" in animal;
+/** Whether its length, and so its mass, is known. @param {Animal} animal */
+export const has_length = (animal) => animal.species !== undefined || animal.length_cm !== undefined;
 
 /**
  * What the animals weigh by `animal_mass`; of a table's animal without a length the grown length is taken.
- * @param {{species: string, count: number, length_cm?: number}[]} animals
- * @param {readonly any[]} own own_species records
- * @returns {{total_g: number, input: any, answer: any, unknown: string[], measured: boolean} | null} null: none can be
- * weighed;
- * `unknown`: kinds without any length, or that the calculation refuses, left out; `measured`: a keeper wrote down at
- * least one length
+ * Null where none can be weighed. `unknown`: kinds without any length, or that the calculation refuses, left out;
+ * `measured`: a keeper recorded at least one length.
+ * @param {Counted[]} animals
+ * @param {readonly View<"own_species">[]} own
  */
 export function mass_of(animals, own) {
   const entries = as_animals(animals, own);
@@ -151,22 +160,22 @@ export function mass_of(animals, own) {
 
 /**
  * Whether the calculation takes this kind: a record may hold more animals, a longer name or half a mass law.
- * @param {Record<string, any>} animal
+ * @param {Animal} animal
  */
 function weighable(animal) {
   try {
     run("animal_mass", { animals: animals_for("animal_mass", [animal]) });
     return true;
-  } catch (no) {
-    if (no instanceof InvalidInput) return false;
-    throw no;
+  } catch (error) {
+    if (error instanceof InvalidInput) return false;
+    throw error;
   }
 }
 
 /**
  * Grams of animals by the stock list, where it says lengths and leaves none out.
  * @param {readonly StockChange[]} changes
- * @param {readonly any[]} own
+ * @param {readonly View<"own_species">[]} own
  * @param {number} now ms
  * @returns {number | undefined}
  */
@@ -187,7 +196,7 @@ export const recent_kinds = (changes, most) =>
 const animal_fields = (name) => input_of(name, "animals").item.fields;
 /** The most kinds that a calculation takes at once. @param {Weighing} name */
 export const most_kinds = (name) => input_of(name, "animals").max_items;
-/** Whether the calculations take this figure. @param {string} name @param {any} value */
+/** Whether the calculations take this figure. @param {string} name @param {number | undefined} value */
 function fits(name, value) {
   if (value === undefined) return false;
   const spec = field_named(animal_fields("animal_mass"), name);
