@@ -9,10 +9,16 @@ import { constants } from "../calc/tables.js";
 import { InvalidInput, run } from "../contracts.js";
 import { history_figures } from "./tank_history.js";
 
+/** @import { Facts, Label, Source } from "../types/advice.js" */
+/** @import { VolumeInput } from "../types/calculations.js" */
+/** @import { Field, Item } from "../types/contract.js" */
+/** @import { Reading, View } from "../types/views.js" */
+/** @typedef {Record<string, unknown>} Figures by field name */
+
 /**
- * @param {any} facts see advice/facts.js
- * @param {any[]} [source_waters] of the room
- * @returns {Record<string, any>} figures in contract units; what is not known is not there
+ * @param {Facts} facts
+ * @param {View<"source_water">[]} [source_waters] of the room
+ * @returns {Figures} in contract units; what is not known is not there
  */
 export function tank_figures(facts, source_waters = []) {
   const { now, tank, readings, stock, own_species, source, label } = facts;
@@ -44,30 +50,24 @@ export function tank_figures(facts, source_waters = []) {
 
 /**
  * The water's surface by the tank's measures, where they are whole.
- * @param {any} measures
+ * @param {unknown} measures
  * @returns {number | undefined}
  */
 function surface_of(measures) {
   try {
-    return run("volume", measures).surface_cm2;
-  } catch (no) {
-    if (no instanceof InvalidInput) return undefined;
-    throw no;
+    return run("volume", /** @type {VolumeInput} what is not is refused */ (measures)).surface_cm2;
+  } catch (error) {
+    if (error instanceof InvalidInput) return undefined;
+    throw error;
   }
 }
 
-/** @param {any[]} readings @returns {Record<string, any>} the newest reading of each parameter */
-function newest_readings(readings) {
-  /** @type {Record<string, any>} */ const newest = {};
-  for (const reading of readings) {
-    if (!newest[reading.parameter] || reading.at > newest[reading.parameter].at) newest[reading.parameter] = reading;
-  }
-  return newest;
-}
+/** @param {readonly Reading[]} readings oldest first @returns {Partial<Record<Reading["parameter"], Reading>>} */
+const newest_readings = (readings) => Object.fromEntries(readings.map((reading) => [reading.parameter, reading]));
 
 /**
  * A reading in mg N/L; one that does not say what it reads counts as the ion, as most kits read.
- * @param {any} reading
+ * @param {Reading | undefined} reading
  * @param {string} per_n
  */
 function as_nitrogen(reading, per_n) {
@@ -75,7 +75,7 @@ function as_nitrogen(reading, per_n) {
   return reading.basis === "n" ? reading.value : reading.value / constants("nitrogen_species")[per_n];
 }
 
-/** @param {any} water a source_water record */
+/** @param {Source | null} water */
 function source_figures(water) {
   if (!water) return {};
   return {
@@ -85,7 +85,7 @@ function source_figures(water) {
   };
 }
 
-/** @param {any} label a dechlorinator's label record; only one in millilitres speaks the calculation's language */
+/** A dechlorinator's label; the calculation takes doses in millilitres only. @param {Label | null} label */
 function label_figures(label) {
   if (!label) return {};
   return label.unit === "ml"
@@ -93,40 +93,45 @@ function label_figures(label) {
     : { basis: label.basis };
 }
 
-/** @param {any} record @param {string[]} names */
+/**
+ * @template {object} R
+ * @param {R} record
+ * @param {(keyof R & string)[]} names
+ */
 const pick = (record, names) => known(Object.fromEntries(names.map((name) => [name, record[name]])));
 
-/** @param {Record<string, any>} figures */
+/** @param {Figures} figures @returns {Figures} */
 const known = (figures) =>
   Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== undefined && value !== null));
 
 /**
  * The figures that this contract has a field for and would take as they are: a choice or key it does not know,
  * or a list entry that lacks a needed field, is left to the keeper.
- * @param {any[]} inputs @param {Record<string, any>} figures @returns {Record<string, any>}
+ * @param {Field[]} inputs
+ * @param {Figures} figures
+ * @returns {Figures}
  */
 export function fitting(inputs, figures) {
-  /** @type {Record<string, any>} */ const out = {};
+  /** @type {Figures} */ const out = {};
   for (const field of inputs) {
-    const fit = fitted(field, figures[field.from_tank ?? field.name]);
+    const fit = fitted(field, figures[String(field.from_tank ?? field.name)]);
     if (fit !== undefined) out[field.name] = fit;
   }
   return out;
 }
 
-/** @param {any} field @param {any} value @returns {any} */
+const JSON_TYPE = { number: "number", integer: "number", boolean: "boolean", text: "string" };
+
+/** @param {Item} field @param {unknown} value @returns {unknown} */
 function fitted(field, value) {
   if (value === undefined || value === null) return undefined;
-  if (field.type === "number" || field.type === "integer") return typeof value === "number" ? value : undefined;
-  if (field.type === "choice")
-    return field.choices.some((/** @type {any} */ choice) => choice.value === value) ? value : undefined;
-  if (field.type === "boolean") return typeof value === "boolean" ? value : undefined;
-  if (field.type === "text") return typeof value === "string" ? value : undefined;
+  if (field.type === "choice") return field.choices.some((choice) => choice.value === value) ? value : undefined;
   if (field.type === "object") {
-    const inner = typeof value === "object" ? fitting(field.fields, value) : {};
-    const whole = field.fields.every((/** @type {any} */ one) => !one.required || one.when || one.name in inner);
+    const inner = typeof value === "object" ? fitting(field.fields, /** @type {Figures} */ (value)) : {};
+    const whole = field.fields.every((one) => !one.required || one.when || one.name in inner);
     return whole && Object.keys(inner).length ? inner : undefined;
   }
+  if (field.type !== "list") return typeof value === JSON_TYPE[field.type] ? value : undefined;
   if (!Array.isArray(value)) return undefined;
   const rows = value
     .map((entry) => fitted(field.item, entry))

@@ -1,11 +1,12 @@
 /** A tank's whole history as the forecasts take it: the very input that the tank's own sentence is made from. */
 import { belief_input, source_of } from "../advice/forecast/belief_input.js";
 
+/** @import { Facts } from "../types/advice.js" */
+
 /**
  * What the tank's record does not say is left to the form; the forecast's own assumptions are not taken over.
- * @param {any} facts see advice/facts.js
- * @param {Record<string, any>} figures the tank's own, by field name
- * @returns {Record<string, any>} {now_h, readings, changes, doses, feedings, source, tank}
+ * @param {Facts} facts
+ * @param {Record<string, unknown>} figures the tank's own, by field name
  */
 export function history_figures(facts, figures) {
   const { records } = belief_input(facts);

@@ -272,8 +272,8 @@ const facts = (more) => ({
 
 test("a tank's figures: the newest reading before the usual figure, nitrogen in mg N/L", () => {
   const readings = [
-    { parameter: "ph", value: 7.6, at: "2026-05-02" },
     { parameter: "ph", value: 7.4, at: "2026-05-01" },
+    { parameter: "ph", value: 7.6, at: "2026-05-02" },
     { parameter: "total_ammonia", value: 0.5, basis: "ion", at: "2026-05-02" },
     { parameter: "nitrate", value: 5, basis: "n", at: "2026-05-02" },
   ];

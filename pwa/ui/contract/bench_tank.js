@@ -4,7 +4,7 @@ import { as_planned } from "../../advice/setup/setting_up.js";
 import { tank_figures } from "../../bench/tank_figures.js";
 import { all, get, live_room, now } from "../state/live.js";
 
-/** @param {string} id a tank's @returns {Record<string, any>} its figures by field name; none if it is gone */
+/** @param {string} id a tank's @returns {import("../../bench/tank_figures.js").Figures} its figures by field name; none if it is gone */
 export function figures_of(id) {
   const record = get("tank", id);
   return record ? tank_figures(facts_of(live_room, as_planned(record), now.peek()), all("source_water")) : {};
