@@ -11,10 +11,8 @@ const MODEL = 3;
 /** More tanks than a fish room has; the ones that were not looked at for longest are deleted. */
 const MOST = 60;
 
-/**
- * `kept` is what the forecast stores; only it knows the shape.
- * @typedef {{tank_id: string, kept: any, model: string, used: number}} Belief
- */
+/** @import { Kept } from "../calc/tank_events.js" */
+/** @typedef {{tank_id: string, kept: Kept, model: string, used: number}} Belief */
 /** @typedef {{beliefs: Store<Belief, string, "used">}} Stores */
 
 /** @param {string} [name] */
@@ -37,14 +35,15 @@ export function belief_store(name = "limnary-beliefs") {
   return {
     /**
      * The stored belief of a tank, if it is of this model and these constants.
-     * @param {string} tank_id @returns {Promise<any>}
+     * @param {string} tank_id
+     * @returns {Promise<Kept | undefined>}
      */
     async load(tank_id) {
       const { beliefs } = await begin("readonly");
       const found = await beliefs.get(tank_id);
       return found?.model === model() ? found.kept : undefined;
     },
-    /** @param {string} tank_id @param {any} kept @param {number} [now] ms */
+    /** @param {string} tank_id @param {Kept} kept @param {number} [now] ms */
     async save(tank_id, kept, now = Date.now()) {
       const { beliefs, done } = await begin("readwrite");
       await beliefs.put({ tank_id, kept, model: model(), used: now });

@@ -1,16 +1,14 @@
-/** Every text, number and date the screens show: the catalogue of the language, plural rules, separators by locale. */
+/** Every text, number and date that the screens show, by the language's catalogue and the locale's rules. */
 import { DAY, MINUTE } from "../figures/durations.js";
-import { marks_of, read_number } from "../figures/number_text.js";
+import { marks_of } from "../figures/number_text.js";
 import { display } from "../calc/rounding.js";
 import { en as english } from "./en.js";
 
 /** @typedef {string | Partial<Record<Intl.LDMLPluralRule, string>>} Entry */
 
-/**
- * The languages there are, by their own names, each with the way to its catalogue: a phone reads only the one it needs.
- */
+/** The languages by their own names. */
 export const LANGUAGES = /** @type {const} */ ({ en: "English", de: "Deutsch", fr: "Français" });
-/** @type {Record<string, () => Promise<Record<string, Entry>>>} */
+/** A phone loads only the catalogue it needs. @type {Record<string, () => Promise<Record<string, Entry>>>} */
 const CATALOGUES = {
   en: async () => en,
   de: async () => (await import("./de.js")).de,
@@ -18,7 +16,7 @@ const CATALOGUES = {
 };
 /** @type {Record<string, Entry>} */
 const en = english;
-/** English rules for an English text that has no sister yet. */
+/** English plural rules for a text that is not translated yet. */
 const ENGLISH = new Intl.PluralRules("en");
 
 let locale = "en";
@@ -27,8 +25,8 @@ let catalogue = en;
 let plurals = ENGLISH;
 
 /**
- * Choose the language of the words and the locale of numbers and dates. A catalogue that cannot be read leaves English
- * words.
+ * Choose the language of the words and the locale of numbers and dates. Where the catalogue cannot be loaded, the words
+ * are English.
  * @param {readonly string[]} wanted most wanted first
  */
 export async function choose(wanted) {
@@ -47,21 +45,21 @@ export const language = () => language_of(locale);
 
 /**
  * The text of `key` with its {parts} filled in; `count` picks the plural form.
- * @param {string} key @param {Record<string, any>} [parts] @returns {string}
+ * @param {string} key @param {Record<string, unknown>} [parts] @returns {string}
  */
 export function t(key, parts = {}) {
   const own = Object.hasOwn(catalogue, key);
   const entry = own ? catalogue[key] : en[key];
   if (entry === undefined) throw new RangeError(`no text for ${key}`);
   const text =
-    typeof entry === "string" ? entry : (entry[(own ? plurals : ENGLISH).select(parts.count)] ?? entry.other ?? "");
-  return text.replace(/\{(\w+)\}/g, (_, name) =>
-    typeof parts[name] === "number" ? integer(parts[name]) : String(parts[name]),
-  );
+    typeof entry === "string"
+      ? entry
+      : (entry[(own ? plurals : ENGLISH).select(Number(parts.count))] ?? entry.other ?? "");
+  return text.replace(/\{(\w+)\}/g, (_, name) => {
+    const part = parts[name];
+    return typeof part === "number" ? integer(part) : String(part);
+  });
 }
-
-/** Whether the catalogue has a text for `key`. @param {string} key */
-export const has = (key) => key in catalogue || key in en;
 
 /**
  * `value` with exactly `decimals` places and the locale's separators.
@@ -73,23 +71,14 @@ export function number(value, decimals) {
   return format.format(Number(display(value, decimals)));
 }
 
-/** As few places as `value` needs, at most `most`. @param {number} value @param {number} [most] */
+/** With as few places as `value` needs, at most `most`. @param {number} value @param {number} [most] */
 export function short(value, most = 3) {
   const format = new Intl.NumberFormat(locale, { maximumFractionDigits: most });
   return format.format(Number(display(value, most)));
 }
 
-/** The decimal separator a keeper's keypad shows. */
+/** The decimal separator that the keypad shows. */
 export const separator = () => marks_of(locale).decimal;
-
-/**
- * The number a text says, with comma or point; the text itself when it says none, so that the contract can refuse it.
- * @param {string} text
- */
-export function parse(text) {
-  const read = read_number(text, marks_of(locale));
-  return "value" in read ? read.value : text;
-}
 
 /** "14:30". @param {string | number} at */
 export const clock = (at) =>

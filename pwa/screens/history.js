@@ -3,12 +3,12 @@
  * put back.
  */
 import { html, signal, useMemo, useSignal } from "../vendor/preact.js";
-import { LIFE_PAGE, correct_path, life_removal } from "../advice/life/life_writes.js";
+import { correct_path, is_life, life_removal } from "../advice/life/life_writes.js";
 import { CORRECTED, GROUPS, GROUP_OF, by_day, removal, timeline } from "../advice/journal/timeline.js";
 import { clock, day_named, t } from "../i18n/words.js";
 import { earlier_lines, event_lines, event_name } from "../ui/words/event_said.js";
 import { Icon } from "../ui/icon.js";
-import { all_of_kind, get, now, room } from "../ui/state/live.js";
+import { all, all_of_kind, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { Page } from "../ui/page.js";
 import { Picture } from "../ui/picture.js";
@@ -84,12 +84,12 @@ function Event({ event, here, tank }) {
   const named = `${what}, ${day_named(Date.parse(event.at), now.value)} ${clock(event.at)}`;
   const photos = records.filter(({ kind }) => kind === "photo");
   const before = earlier_lines(event);
-  const of_life = event.kind in LIFE_PAGE;
+  const of_life = is_life(first);
   const correct =
     event.kind in CORRECTED
       ? `/correct/${event.kind}/${first.id}`
       : of_life
-        ? correct_path(first, all_of_kind(event.kind), here)
+        ? correct_path(first, all(first.kind), here)
         : null;
   const remove = () => record(of_life ? life_removal(room.value, first) : removal(event), t("saved.removed", { what }));
   return html`

@@ -33,7 +33,7 @@ export function SettingUp({ id, step }) {
   if (!record || !set_up_here(record)) return html`<${Missing} up="/tanks" />`;
   const tank = as_planned(record);
   const allowed = step === "first_fish" ? room.value.may("stock_change") : room.value.may("tank");
-  if (!step || !STEPS.includes(step) || !allowed || !(planned(tank) || WITH_WATER.includes(step)))
+  if (!step || !STEPS.some((one) => one === step) || !allowed || !(planned(tank) || WITH_WATER.includes(step)))
     return html`<${SetupOverview} tank=${tank} />`;
   const Step = PAGES[step];
   return html`<${Step} tank=${tank} />`;

@@ -1,18 +1,23 @@
-/** The worker that holds the belief, asked by promise: started at the first question, started anew after it failed. */
+/** The worker that calculates, asked by promise: started at the first question, and again after it failed. */
+
+/** @import { Bundle } from "../contracts.js" */
+/** @import { Answered, Question } from "./outlook_worker.js" */
 
 /** A phone that has not answered by now will not (assumption: ten times what the slowest needs). */
 const PATIENCE_MS = 30_000;
 
 /**
- * @param {{start: () => Worker, shared: () => Promise<any>, patience_ms?: number}} how
- * `start` makes the worker, `shared` brings the bundle of /shared.json that it reads first, and anew when it is another
+ * @param {{start: () => Worker, shared: () => Promise<Bundle>, patience_ms?: number}} how
+ * `start` makes the worker; `shared` brings the bundle of /shared.json, which the worker reads first and whenever it
+ * is another
  */
 export function belief_worker({ start, shared, patience_ms = PATIENCE_MS }) {
   /** @type {Promise<Worker> | null} */ let running = null;
-  /** @type {Map<number, {settle: (answer: any) => void, fail: (why: Error) => void, timer: any}>} */ const waiting =
-    new Map();
+  /** @typedef {ReturnType<typeof setTimeout>} Timer */
+  /** @type {Map<number, {settle: (answer: Answered) => void, fail: (why: Error) => void, timer: Timer}>} */
+  const waiting = new Map();
   let count = 0;
-  /** @type {any} */ let told = null;
+  /** @type {Bundle | null} */ let told = null;
 
   async function begin() {
     const worker = start();
@@ -39,12 +44,12 @@ export function belief_worker({ start, shared, patience_ms = PATIENCE_MS }) {
     waiting.clear();
   }
 
-  /** @param {{tank_id: string, name: string, input: any, kept?: any}} question @returns {Promise<any>} */
+  /** @param {Question} question @returns {Promise<Answered>} */
   return async function ask(question) {
     const bundle = await shared();
-    running ??= begin().catch((failed) => {
+    running ??= begin().catch((error) => {
       running = null;
-      throw failed;
+      throw error;
     });
     const worker = await running;
     if (told !== bundle) worker.postMessage({ shared: bundle });

@@ -1,7 +1,7 @@
 /**
- * What is slow, off the main thread: a module Web Worker that answers outlook, change_plan and stock_headroom, for
- * which it keeps the belief of each tank at its last record and goes on from there when only records were added;
- * any other calculation it answers as it is.
+ * A module Web Worker for slow calculations. For outlook, change_plan and stock_headroom it keeps the belief of each
+ * tank at its last record, and continues from there while records are only added. It answers any other calculation
+ * as well.
  *
  * In: {shared} first, and again when it changed: the bundle of /shared.json in the language spoken
  *      {ask, tank_id, name, input, kept?}  `kept`: what an earlier answer carried, from storage
@@ -15,14 +15,20 @@ import { outlook_of } from "../calc/outlook.js";
 import { headroom_of } from "../calc/stock_headroom.js";
 import { believed } from "../calc/tank_events.js";
 
-/** @typedef {import("../calc/tank_events.js").Kept} Kept */
+/** @import { FieldError } from "../contracts.js" */
+/** @import { Kept } from "../calc/tank_events.js" */
 
-/** @type {Record<string, (c: any, belief: any, plans: any[], input: any) => any>} */
+/**
+ * @typedef {{tank_id: string, name: string, input: object, kept?: Kept}} Question
+ * @typedef {{answer?: object, errors?: FieldError[], kept?: Kept}} Answered one of answer and errors
+ */
+
+/** @type {Record<string, (...known: Parameters<typeof outlook_of>) => object>} */
 const ANSWERS = { outlook: outlook_of, change_plan: plan_of, stock_headroom: headroom_of };
 /** @type {Map<string, Kept>} */
 const tanks = new Map();
 
-/** @param {{ask: number, tank_id: string, name: string, input: unknown, kept?: Kept}} question */
+/** @param {Question & {ask: number}} question @returns {Answered & {ask: number, tank_id: string}} */
 function answer({ ask, tank_id, name, input, kept }) {
   const before = tanks.get(tank_id) ?? kept;
   try {
@@ -35,9 +41,9 @@ function answer({ ask, tank_id, name, input, kept }) {
     });
     const after = tanks.get(tank_id);
     return { ask, tank_id, answer: found, ...(after === before ? {} : { kept: after }) };
-  } catch (no) {
-    if (!(no instanceof InvalidInput)) throw no;
-    return { ask, tank_id, errors: no.errors };
+  } catch (error) {
+    if (!(error instanceof InvalidInput)) throw error;
+    return { ask, tank_id, errors: error.errors };
   }
 }
 

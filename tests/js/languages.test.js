@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { in_words, said_by, texts_of } from "../../pwa/i18n/shared_texts.js";
-import { choose, number, parse, separator, short, t } from "../../pwa/i18n/words.js";
+import { choose, number, separator, short, t } from "../../pwa/i18n/words.js";
 import { CATALOGUES, report, screens, shared, words } from "./languages.js";
 import { shared_bundle } from "./shared_bundle.js";
 
@@ -56,10 +56,7 @@ test("no two animals share a name in any language: compatibility tells them apar
 
 test("German writes a comma, and a text it lacks stands in English with English plurals", async () => {
   await choose(["de-DE", "en"]);
-  assert.deepEqual(
-    [separator(), number(1234.5, 1), short(0.25), parse("7,8"), parse("7.8")],
-    [",", "1.234,5", "0,25", 7.8, 7.8],
-  );
+  assert.deepEqual([separator(), number(1234.5, 1), short(0.25)], [",", "1.234,5", "0,25"]);
   await choose(["sv", "fr-FR"]);
   assert.equal(number(1234.5, 1), "1\u202f234,5");
   await choose(["en-GB"]);

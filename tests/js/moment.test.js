@@ -1,7 +1,7 @@
 /** When something happened: what is offered, what a field of day and time says, and what cannot be. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { cannot_be, field_text, moment_in, moments_offered, moved_along } from "../../pwa/advice/journal/moment.js";
+import { cannot_be, field_text, moment_in, moments_offered, shifted } from "../../pwa/advice/journal/moment.js";
 
 const NOW = Date.parse("2026-05-04T07:30:20.000Z");
 
@@ -39,7 +39,7 @@ test("what is still to come, and a year with a digit left out, cannot be; the mi
 
 test("readings of one test keep the minutes between them when the test is moved", () => {
   assert.equal(
-    moved_along("2026-05-04T07:34:00.000Z", "2026-05-04T07:30:00.000Z", "2026-05-02T18:00:00.000Z"),
+    shifted("2026-05-04T07:34:00.000Z", "2026-05-04T07:30:00.000Z", "2026-05-02T18:00:00.000Z"),
     "2026-05-02T18:04:00.000Z",
   );
 });

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";
 import { en } from "../../pwa/i18n/en.js";
-import { ago, choose, has, minutes, number, parse, separator, short, t } from "../../pwa/i18n/words.js";
+import { ago, choose, minutes, number, separator, short, t } from "../../pwa/i18n/words.js";
 
 const pwa = new URL("../../pwa/", import.meta.url);
 const sources = [
@@ -22,7 +22,7 @@ test("every text named in the code is in the catalogue", () => {
       ...code.matchAll(/\bt\("([^"]+)"/g),
       ...code.matchAll(/\bt\([^()"`]*\? "([^"]+)" : "([^"]+)"/g),
     ].flatMap((hit) => hit.slice(1));
-    for (const key of named) assert.ok(has(key), `${path} asks for ${key}`);
+    for (const key of named) assert.ok(key in en, `${path} asks for ${key}`);
   }
 });
 
@@ -34,24 +34,11 @@ test("every text is asked for somewhere, by its name or by its family", () => {
   }
 });
 
-test("every reason the advice gives has its words", () => {
-  const advice = ["today", "foretold"]
-    .map((name) => readFileSync(new URL(`advice/${name}.js`, pwa), "utf8"))
-    .join("\n");
-  const codes = [...advice.matchAll(/code: "([a-z_]+)"/g)]
-    .map((hit) => hit[1])
-    .concat(["over", "will_pass", "under", "rise_known", "rise_doubling", "rise_unknown", "no_reading", "too_old"]);
-  for (const code of [...codes, "rise_none"]) assert.ok(has(`why.${code}`), code);
-});
-
 test("plural forms and separators by language", async () => {
   await choose(["en-GB"]);
   assert.equal(t("saved.readings", { count: 1 }), "1 reading saved on this phone");
   assert.equal(t("saved.readings", { count: 2 }), "2 readings saved on this phone");
-  assert.deepEqual(
-    [separator(), number(1234.5, 1), short(0.25), parse("7.8"), parse("7,8"), parse("abc")],
-    [".", "1,234.5", "0.25", 7.8, 7.8, "abc"],
-  );
+  assert.deepEqual([separator(), number(1234.5, 1), short(0.25)], [".", "1,234.5", "0.25"]);
   assert.equal(number(0.125, 2), "0.13", "halves go away from zero");
   assert.equal(minutes(305), "5:05");
 });

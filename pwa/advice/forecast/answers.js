@@ -1,7 +1,7 @@
 /**
- * Asks the belief about tanks, one question a tank at a time, and remembers the answers.
- * Nothing here waits: what is not known yet is worked out and told later. The belief itself is kept in storage
- * at the last record and gone on from; the worker follows everything anew where an older record was altered.
+ * Asks the belief about tanks, one question per tank at a time, and remembers the answers.
+ * Nothing here waits: an answer that is not there yet is worked out and told later. The belief at the last record is
+ * stored and continued from; where an older record changed, the worker starts again.
  */
 
 /** @import { Answers, Forecast, Question } from "../../types/advice.js" */
@@ -10,7 +10,7 @@
 
 /**
  * @typedef {{tank_id: string, name: string, input: Question["input"], kept?: Kept}} Asking
- * @typedef {{answer?: object, errors?: FieldError[], kept?: Kept}} Answered
+ * @typedef {{answer?: object, errors?: FieldError[], kept?: Kept}} Answered one of answer and errors
  * @typedef {{answer?: object, problem?: string, exact: string, records: string}} Held
  * @typedef {{held: Map<string, Held>, wanted: Question[], busy: boolean, woken: boolean}} Tank
  */

@@ -1,12 +1,12 @@
 /**
- * When something happened, where that was before it is written down: the moments offered, as a field holds them, and
- * those that cannot be. Pure.
+ * When something happened that is recorded later: the moments offered, as a field holds them, and those that cannot
+ * be. Pure.
  */
 import { HOUR, MINUTE } from "../../figures/durations.js";
 
-/** So long ago is offered by a tile each; any other moment by its day and time. */
+/** Each of these has a tile; any other moment is typed as day and time. */
 const HOURS_AGO = [1, 3, 6, 12, 24];
-/** Before it nobody wrote down a tank on a phone: a year with a digit left out is refused (assumption). */
+/** Nobody recorded a tank on a phone before it, so a year that lacks a digit is refused (assumption). */
 const FIRST = Date.UTC(2000, 0, 1);
 
 /** @param {number} now ms @returns {string[]} times as records hold them, on the minute */
@@ -35,5 +35,5 @@ export function moment_in(text) {
 /** Whether a moment is still to come or in another century. @param {string | undefined} at @param {number} now ms */
 export const cannot_be = (at, now) => at !== undefined && !(Date.parse(at) >= FIRST && Date.parse(at) < now + MINUTE);
 
-/** A time moved as far as another one was. @param {string} at @param {string} from @param {string} to */
-export const moved_along = (at, from, to) => new Date(Date.parse(at) + Date.parse(to) - Date.parse(from)).toISOString();
+/** A time shifted as far as another one was. @param {string} at @param {string} from @param {string} to */
+export const shifted = (at, from, to) => new Date(Date.parse(at) + Date.parse(to) - Date.parse(from)).toISOString();

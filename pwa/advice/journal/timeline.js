@@ -2,9 +2,12 @@
  * What happened, newest first: records written together as one event, by groups and by days, and how one is taken out
  * or corrected. Pure.
  */
-import { moved_along } from "./moment.js";
+import { shifted } from "./moment.js";
 
-/** Which records make the timeline, and under which word they are looked for. @type {Record<string, string>} */
+/**
+ * Which records make the timeline, and the group in which they are found.
+ * @type {Record<Happened["kind"], string>}
+ */
 export const GROUP_OF = {
   reading: "tests",
   water_change: "water",
@@ -17,9 +20,10 @@ export const GROUP_OF = {
   task_done: "tasks",
   shared_tool: "tools",
 };
+const KINDS = /** @type {Happened["kind"][]} */ (Object.keys(GROUP_OF));
 /** The groups in the order in which they are offered. */
 export const GROUPS = [...new Set(Object.values(GROUP_OF))];
-/** What of a record is set anew when it is corrected. @type {Record<string, string>} */
+/** The field of a record that a correction sets. @type {Record<string, string>} */
 export const CORRECTED = {
   reading: "value",
   water_change: "litres",
@@ -29,19 +33,24 @@ export const CORRECTED = {
   photo: "caption",
 };
 
+/** @import { RecordsAndEarlier, Tank, View } from "../../types/views.js" */
+
 /**
- * @typedef {import("../../types/views.js").RecordsAndEarlier} Room
- * @typedef {{at: string, tank: string | null, group: string, kind: string, records: any[], earlier: any[]}} Event
+ * @typedef {View<"reading" | "water_change" | "dose" | "feeding" | "stock_change" | "planting" | "note" | "photo"
+ *   | "task_done" | "shared_tool">} Happened a record that makes the timeline
+ * @typedef {Pick<Happened, "id" | "kind" | "at" | "supersedes"> & {[field: string]: any}} Recorded any: its kind, known
+ * only at run time, says which fields it has
+ * @typedef {{at: string, tank: string | null, group: string, kind: Happened["kind"], records: Recorded[],
+ *   earlier: Recorded[]}} Event
  * `records`: those written together, the one it is named after first; `earlier`: what they said before they were
  * corrected
- * @typedef {{type: "put" | "del", kind: string, id: string, fields?: Record<string, any>}} Write
+ * @typedef {{type: "put" | "del", kind: string, id: string, fields?: Record<string, unknown>}} Write
  */
 
-/** @param {Room} room @param {{tank?: string, group?: string}} [which] @returns {Event[]} newest first */
+/** @param {RecordsAndEarlier} room @param {{tank?: string, group?: string}} [which] @returns {Event[]} newest first */
 export function timeline(room, { tank, group } = {}) {
   const hanging = hanging_of(room);
-  const events = Object.keys(GROUP_OF)
-    .filter((kind) => !group || GROUP_OF[kind] === group)
+  const events = KINDS.filter((kind) => !group || GROUP_OF[kind] === group)
     .flatMap((kind) => gathered(room, kind, hanging))
     .map((records) => event_of(room, records));
   return events
@@ -76,15 +85,18 @@ export const removal = ({ records, earlier }) =>
   [...records, ...earlier].map(({ kind, id }) => ({ type: "del", kind, id }));
 
 /**
- * @typedef {{one: any, value?: number | string, at?: string, tank?: string}} Set what is set anew of an event: the
- * value of
- * one of its records, the moment of its first, the tank of all
+ * @typedef {{one: Recorded, value?: number | string, at?: string, tank?: string}} Correction what it sets of an event:
+ * the value of one of its records, the moment of its first, the tank of all
  */
 
 /**
- * The writes that correct an event: new records in the place of those that it touches. Another value takes along what
- * hangs on the record; another moment or tank all that was written together.
- * @param {Room} room @param {Event} event @param {Set} set @param {() => string} new_id @returns {Write[]}
+ * The writes that correct an event: new records that supersede those it touches. A new value of a water change takes
+ * along the doses that belong to it; a new moment or tank takes along all that was written together.
+ * @param {RecordsAndEarlier} room
+ * @param {Event} event
+ * @param {Correction} set
+ * @param {() => string} new_id
+ * @returns {Write[]}
  */
 export function correction(room, event, { one, value, at, tank }, new_id) {
   const id = new_id();
@@ -92,11 +104,11 @@ export function correction(room, event, { one, value, at, tank }, new_id) {
   return event.records
     .filter((record) => whole || record === one)
     .map((record) => {
-      /** @type {Record<string, any>} */ const change = {};
-      if (at !== undefined) change.at = moved_along(record.at, event.at, at);
+      /** @type {Partial<Recorded>} */ const change = {};
+      if (at !== undefined) change.at = shifted(record.at, event.at, at);
       if (tank !== undefined) change.tank = tank;
       if (record === one && value !== undefined) change[CORRECTED[record.kind]] = value === "" ? undefined : value;
-      // Set anew, its lines need not be the tiles' any more.
+      // A corrected text need not hold the words of its tiles any more.
       if (record === one && record.kind === "note" && value !== undefined) change.quick = undefined;
       if (record.kind === "water_change") Object.assign(change, of_the_water(room, { ...record, ...change }, record));
       if (event.kind === "water_change" && record.kind === "dose") change.water_change = id;
@@ -106,59 +118,60 @@ export function correction(room, event, { one, value, at, tank }, new_id) {
 
 /**
  * A change's share of the water: of its new tank's, or in proportion to its litres.
- * @param {Room} room
- * @param {any} change
- * @param {any} before
+ * @param {RecordsAndEarlier} room
+ * @param {Recorded} change
+ * @param {Recorded} before
  */
 function of_the_water(room, { litres, tank, from_tank }, before) {
   // The keeper chose it among the tanks that are here.
-  const { water_l } = /** @type {import("../../types/views.js").Tank} */ (room.get("tank", tank));
+  const { water_l } = /** @type {Tank} */ (room.get("tank", tank));
   const share = tank === before.tank ? before.fraction / before.litres : 1 / water_l;
   return { fraction: Math.min(1, share * Number(litres)), ...(from_tank === tank ? { from_tank: undefined } : {}) };
 }
 
-/** @param {any} record @param {string} its @param {Record<string, any>} change @returns {Write} */
-function instead({ id, kind, meta: _meta, ...fields }, its, change) {
-  return { type: "put", kind, id: its, fields: { ...fields, ...change, supersedes: id } };
+/** @param {Recorded} record @param {string} new_id @param {Partial<Recorded>} change @returns {Write} */
+function instead({ id, kind, meta: _meta, ...fields }, new_id, change) {
+  return { type: "put", kind, id: new_id, fields: { ...fields, ...change, supersedes: id } };
 }
 
 /**
- * @typedef {{doses: Map<string, any[]>, photos: Map<string, any[]>, apart: any[], loose: any[]}} Hanging doses by their
- * change, photos by their note's entry, and those that stand alone
+ * @typedef {View<"dose">} Dose
+ * @typedef {View<"photo">} Photo
+ * @typedef {{doses: Map<string, Dose[]>, photos: Map<string, Photo[]>, apart: Dose[], loose: Photo[]}} Hanging doses
+ * by their change, photos by their note's entry, and those that stand alone
  */
 
-/** What hangs on changes and notes. @param {Room} room @returns {Hanging} */
+/** What hangs on changes and notes. @param {RecordsAndEarlier} room @returns {Hanging} */
 function hanging_of(room) {
-  /** @type {Map<string, string>} a change's names, those before its corrections too, to its own */ const names =
-    new Map();
+  /** @type {Map<string, string>} */ const newest_id = new Map();
   for (const { id, supersedes } of room.all("water_change")) {
-    names.set(id, id);
-    for (const before of supersedes ? room.earlier("water_change", id) : []) names.set(before.id, id);
+    newest_id.set(id, id);
+    for (const before of supersedes ? room.earlier("water_change", id) : []) newest_id.set(before.id, id);
   }
   const noted = new Set(room.all("note").map(({ entry }) => entry));
-  const doses = split(room.all("dose"), ({ water_change }) => names.get(water_change));
+  const doses = split(room.all("dose"), ({ water_change }) => newest_id.get(water_change ?? ""));
   const photos = split(room.all("photo"), ({ entry }) => (entry && noted.has(entry) ? entry : undefined));
   return { doses: doses.lists, apart: doses.rest, photos: photos.lists, loose: photos.rest };
 }
 
-/** @param {any[]} records @param {(record: any) => string | undefined} key */
-function split(records, key) {
-  /** @type {Map<string, any[]>} */ const lists = new Map();
-  /** @type {any[]} */ const rest = [];
+/** @template R @param {readonly R[]} records @param {(record: R) => string | undefined} key_of */
+function split(records, key_of) {
+  /** @type {Map<string, R[]>} */ const lists = new Map();
+  /** @type {R[]} */ const rest = [];
   for (const record of records) {
-    const its = key(record);
-    if (its === undefined) rest.push(record);
-    else if (!lists.get(its)?.push(record)) lists.set(its, [record]);
+    const key = key_of(record);
+    if (key === undefined) rest.push(record);
+    else if (!lists.get(key)?.push(record)) lists.set(key, [record]);
   }
   return { lists, rest };
 }
 
 /**
  * Records of a kind, those written together in one list.
- * @param {Room} room
- * @param {string} kind
+ * @param {RecordsAndEarlier} room
+ * @param {Happened["kind"]} kind
  * @param {Hanging} hanging
- * @returns {any[][]}
+ * @returns {Happened[][]}
  */
 function gathered(room, kind, { doses, photos, apart, loose }) {
   if (kind === "reading") return together(room.all(kind), ({ test }) => test).map((test) => as_written(room, test));
@@ -166,24 +179,28 @@ function gathered(room, kind, { doses, photos, apart, loose }) {
   if (kind === "dose") return apart.map((dose) => [dose]);
   if (kind === "note") return room.all(kind).map((note) => [note, ...(photos.get(note.entry ?? "") ?? [])]);
   if (kind === "photo") return together(loose, ({ entry }) => entry);
-  return room.all(/** @type {import("../../types/records.js").RecordKind} */ (kind)).map((record) => [record]);
+  return /** @type {Happened[]} */ (room.all(kind)).map((record) => [record]);
 }
-
-/** @param {any[]} records @param {(record: any) => string | undefined} key @returns {any[][]} */
-const together = (records, key) => [...split(records, (record) => key(record) ?? record.id).lists.values()];
 
 /**
- * In the order in which they were first written down: a correction keeps its place.
- * @param {Room} room
- * @param {any[]} records
+ * @template {{id: string}} R
+ * @param {readonly R[]} records
+ * @param {(record: R) => string | undefined} key_of
  */
-function as_written(room, records) {
-  const first = (/** @type {any} */ { kind, id, supersedes }) =>
+const together = (records, key_of) => [...split(records, (record) => key_of(record) ?? record.id).lists.values()];
+
+/**
+ * In the order in which they were first recorded: a correction keeps its place.
+ * @param {RecordsAndEarlier} room
+ * @param {View<"reading">[]} readings
+ */
+function as_written(room, readings) {
+  const first_id = (/** @type {View<"reading">} */ { kind, id, supersedes }) =>
     (supersedes ? room.earlier(kind, id).at(-1)?.id : null) ?? id;
-  return records.toSorted((a, b) => (first(a) < first(b) ? -1 : 1));
+  return readings.toSorted((a, b) => (first_id(a) < first_id(b) ? -1 : 1));
 }
 
-/** @param {Room} room @param {any[]} records @returns {Event} */
+/** @param {RecordsAndEarlier} room @param {Happened[]} records @returns {Event} */
 function event_of(room, records) {
   const [first] = records;
   const tank = first.kind === "task_done" ? room.get("task", first.task)?.tank : first.tank;

@@ -1,26 +1,28 @@
 /**
- * What one entry about animals or plants writes, and where it is corrected: a move is two records, a correction takes
- * the place of both. Pure.
+ * What one entry about animals or plants writes, and where it is corrected: a move is two records, and a correction
+ * supersedes both. Pure.
  */
 
 import { other_half } from "./stock.js";
 
-/** @typedef {{type: "put" | "del", kind: string, id: string, fields?: Record<string, any>}} Write */
+/** @import { RecordsAndEarlier } from "../../types/views.js" */
+/** @import { Move } from "./stock.js" */
+/** @import { Write } from "../journal/timeline.js" */
 
 /** A tank's page of such entries. @type {Record<string, string>} */
 export const LIFE_PAGE = { stock_change: "stock", planting: "plants" };
 
 /**
  * @param {"stock_change" | "planting"} kind
- * @param {Record<string, any>} fields of the record, `at` and `tank` among them
+ * @param {Record<string, unknown>} fields of the record, `at` and `tank` among them
  * @param {() => string} new_id
- * @param {any} [corrects] the record that this one corrects
- * @param {any} [half] the other half of the move that it was
- * @param {any[]} [earlier] what that half said before corrections
+ * @param {Move | null} [corrects] the record that this one corrects
+ * @param {Move | null} [half] the other half of the move that it was
+ * @param {Move[]} [earlier] what that half said before corrections
  * @returns {Write[]} for one transaction
  */
 export function life_writes(kind, fields, new_id, corrects, half, earlier = []) {
-  const put = (/** @type {Record<string, any>} */ said, /** @type {any} */ old) => ({
+  const put = (/** @type {Record<string, unknown>} */ said, /** @type {Move | null | undefined} */ old) => ({
     type: /** @type {const} */ ("put"),
     kind,
     id: new_id(),
@@ -34,15 +36,18 @@ export function life_writes(kind, fields, new_id, corrects, half, earlier = []) 
   return writes;
 }
 
+/** @param {{kind: string}} record @returns {record is Move} */
+export const is_life = (record) => record.kind in LIFE_PAGE;
+
 /**
  * The writes that take an entry out: the other half of its move too, and what both said before corrections, so that
  * none of it comes back.
- * @param {import("../../types/views.js").RecordsAndEarlier} room
- * @param {any} one
+ * @param {RecordsAndEarlier} room
+ * @param {Move} one
  * @returns {Write[]}
  */
 export function life_removal(room, one) {
-  const half = other_half(one, room.all(one.kind));
+  const half = other_half(one, /** @type {Move[]} */ (room.all(one.kind)));
   const records = half ? [one, half] : [one];
   return [...records, ...records.flatMap(({ kind, id, supersedes }) => (supersedes ? room.earlier(kind, id) : []))].map(
     gone,
@@ -50,9 +55,9 @@ export function life_removal(room, one) {
 }
 
 /**
- * The form that corrects an entry: of a move the one where it began, which takes its other half along.
- * @param {any} one
- * @param {any[]} all of its kind
+ * The form that corrects an entry; a move is corrected in the tank where it began, and takes its other half along.
+ * @param {Move} one
+ * @param {readonly Move[]} all of its kind
  * @param {string} then the page to come back to
  */
 export function correct_path(one, all, then) {
@@ -60,5 +65,5 @@ export function correct_path(one, all, then) {
   return `/tank/${tank}/${LIFE_PAGE[one.kind]}/new?corrects=${id}&then=${encodeURIComponent(then)}`;
 }
 
-/** @param {any} record @returns {Write} */
+/** @param {Pick<Move, "kind" | "id">} record @returns {Write} */
 const gone = ({ kind, id }) => ({ type: "del", kind, id });

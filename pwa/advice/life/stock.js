@@ -97,7 +97,7 @@ export const name_of = (rows, species) =>
 
 /**
  * The animals as calculations take them: rows of the table by their key, the keeper's own with their columns.
- * @param {Counted[]} animals
+ * @param {readonly Counted[]} animals
  * @param {readonly View<"own_species">[]} own
  * @returns {Animal[]}
  */
@@ -137,7 +137,7 @@ export const has_length = (animal) => animal.species !== undefined || animal.len
  * What the animals weigh by `animal_mass`; of a table's animal without a length the grown length is taken.
  * Null where none can be weighed. `unknown`: kinds without any length, or that the calculation refuses, left out;
  * `measured`: a keeper recorded at least one length.
- * @param {Counted[]} animals
+ * @param {readonly Counted[]} animals
  * @param {readonly View<"own_species">[]} own
  */
 export function mass_of(animals, own) {

@@ -1,15 +1,22 @@
 /** Setting a tank up from the empty glass: its steps, and what each step asks of the calculations. Pure. */
 import { DAY } from "../../figures/durations.js";
 import { constants, table } from "../../calc/tables.js";
-import { InvalidInput, run, run_named } from "../../contracts.js";
+import { InvalidInput, run } from "../../contracts.js";
 
-/** In this order, though each may be skipped and come back to. */
+/** @import { FieldError } from "../../contracts.js" */
+/** @import { Answer, CalculationName, Calculations } from "../../types/contract.js" */
+/** @import { FilledWeightInput, HeaterPowerInput, LightDoseInput } from "../../types/calculations.js" */
+/** @import { SubstrateInput, VolumeInput } from "../../types/calculations.js" */
+/** @import { Material, OldSetup, Said, Step, StepHeld, StepState } from "../../types/setup.js" */
+/** @import { Tank } from "../../types/views.js" */
+
+/** In this order, though each may be skipped and come back to. @type {readonly Step[]} */
 export const STEPS = ["glass", "place", "substrate", "hardscape", "warmth", "plants", "stock", "fill", "first_fish"];
 /**
- * What stands at a step before anything is said (assumptions of a usual room, to be changed).
- * @type {Record<string, any>}
+ * What stands at a step before anything is said (assumptions about a usual home, to be changed).
+ * @type {Said}
  */
-export const FIRST = {
+const FIRST = {
   glass: {},
   place: {},
   substrate: {
@@ -29,79 +36,106 @@ export const FIRST = {
   fill: { plants_in: true },
   first_fish: {},
 };
-const HARDSCAPE = ["stone", "lava", "wood"];
-/** Sold by weight; the rest by the litre (common practice). */
+export const HARDSCAPE = /** @type {const} */ (["stone", "lava", "wood"]);
+/** Sold by weight; the rest by the litre (common practice). @type {Material[]} */
 const BY_WEIGHT = ["sand", "gravel"];
-/** Younger than this a tank's first animals are still spoken of (assumption: eight weeks). */
+/** A tank's page speaks of its first animals until this age (assumption: eight weeks). */
 export const YOUNG_MS = 56 * DAY;
 
 /**
- * The field of the tank that holds a step: one a step, so that two keepers who plan different steps both keep what they
- * said.
- * @param {string} step
+ * The field of the tank that holds a step. Each step has its own, so that both count where two keepers plan different
+ * steps.
+ * @template {Step} S
+ * @param {S} step
+ * @returns {`setup_${S}`}
  */
 export const field_of = (step) => `setup_${step}`;
 
-/**
- * What the record holds of a step; where nothing, what an older app wrote of it into the one field `setup`.
- * @param {any} tank @param {string} step @returns {{state?: "done" | "skipped", said?: Record<string, any>}}
- */
-export const step_of = (tank, step) =>
-  tank[field_of(step)] ?? { state: tank.setup?.steps?.[step], said: tank.setup?.[step] };
+/** @typedef {Omit<Tank, "id" | "kind" | "meta">} Plan a tank's record, or what will be written of one */
 
-/** Whether it began as an empty glass here, rather than in the form for a tank that runs. @param {any} tank */
+/** The measures: a tank that is set up here begins with them. @param {Plan} tank */
+export const measures_of = (tank) => /** @type {VolumeInput} */ (/** @type {unknown} */ (tank.measures));
+
+/**
+ * What the record holds of a step; if nothing, what an older app wrote of it into the one field `setup`.
+ * @template {Step} S
+ * @param {Plan} tank
+ * @param {S} step
+ * @returns {StepHeld<S>}
+ */
+export function step_of(tank, step) {
+  const held = /** @type {StepHeld<S> | undefined} */ (tank[field_of(step)]);
+  const old = /** @type {OldSetup | undefined} */ (tank.setup);
+  const old_said = /** @type {Partial<Said[S]> | undefined} */ (old?.[step]);
+  return held ?? { state: old?.steps?.[step], said: old_said };
+}
+
+/** Whether it began as an empty glass in this app, not in the form for a running tank. @param {Plan} tank */
 export const set_up_here = (tank) => Boolean(tank.setup) || STEPS.some((step) => tank[field_of(step)]);
 
-/** Whether a tank is still a plan: being set up, and never filled. @param {any} tank */
+/** Whether a tank is still a plan: being set up, and never filled. @param {Plan} tank */
 export const planned = (tank) => set_up_here(tank) && !tank.started_at;
 
-/** @param {any} tank @param {string} step */
+/** @param {Plan} tank @param {Step} step */
 export const done = (tank, step) => step_of(tank, step).state === "done";
 
-/** @param {any} tank @returns {{name: string, state: "done" | "skipped" | "open"}[]} */
+/** @param {Plan} tank @returns {{name: Step, state: StepState | "open"}[]} */
 export const steps_of = (tank) =>
   STEPS.map((name) => ({
     name,
     state: name === "glass" || (name === "fill" && tank.started_at) ? "done" : (step_of(tank, name).state ?? "open"),
   }));
 
-/** The first step that waits; null when none does. @param {any} tank */
+/** The first step that waits; null when none does. @param {Plan} tank */
 export const next_step = (tank) => steps_of(tank).find(({ state }) => state === "open")?.name ?? null;
-/** @param {string} step */
+/** @param {Step} step @returns {Step | null} */
 export const after = (step) => STEPS[STEPS.indexOf(step) + 1] ?? null;
 
-/** What was said at a step, over what stands there at first. @param {any} tank @param {string} step */
+/**
+ * What was said at a step, over what stands there at first.
+ * @template {Step} S
+ * @param {Plan} tank
+ * @param {S} step
+ * @returns {Said[S]}
+ */
 export const said_at = (tank, step) => ({ ...FIRST[step], ...step_of(tank, step).said });
 
 /**
  * Figures typed as texts become numbers, empty ones are left out.
- * @param {Record<string, any>} raw
- * @returns {Record<string, any>}
+ * @template {object} R
+ * @param {R} raw what a form holds
+ * @returns {R}
  */
 export const figures_of = (raw) =>
-  Object.fromEntries(
-    Object.entries(raw)
-      .filter(([, value]) => value !== "" && value !== undefined && value !== null)
-      .map(([name, value]) => [name, typeof value === "string" && /^\d+\.?\d*$/.test(value) ? Number(value) : value]),
+  /** @type {R} */ (
+    Object.fromEntries(
+      Object.entries(raw)
+        .filter(([, value]) => value !== "" && value !== undefined && value !== null)
+        .map(([name, value]) => [name, typeof value === "string" && /^\d+\.?\d*$/.test(value) ? Number(value) : value]),
+    )
   );
 
 /**
  * An answer, or what is wrong with the question.
- * @param {string} name
- * @param {any} payload
- * @returns {{payload: any, answer?: any, errors: any[]}}
+ * @template {CalculationName} K
+ * @param {K} name
+ * @param {Calculations[K]["input"] | null} payload null: nothing to ask
+ * @returns {{payload: object, answer?: Answer<K>, errors: FieldError[]}}
  */
 export function asked(name, payload) {
   if (!payload) return { payload: {}, errors: [] };
   try {
-    return { payload, answer: run_named(name, payload), errors: [] };
-  } catch (no) {
-    if (!(no instanceof InvalidInput)) throw no;
-    return { payload, errors: no.errors };
+    return { payload, answer: run(name, payload), errors: [] };
+  } catch (error) {
+    if (!(error instanceof InvalidInput)) throw error;
+    return { payload, errors: error.errors };
   }
 }
 
-/** From front to back, on the outside or inside as measured. @type {Record<string, (m: any) => number>} */
+/**
+ * From front to back, on the outside or inside as measured.
+ * @type {Record<VolumeInput["shape"], (m: Record<keyof VolumeInput, number>) => number>}
+ */
 const DEPTH = {
   cuboid: (m) => m.width_cm,
   bow_front: (m) => m.width_cm + m.bow_cm,
@@ -115,17 +149,18 @@ const DEPTH = {
 /**
  * The floor inside, as a rectangle: a cuboid's own, for any other shape the one of the same area and the same depth
  * from front to back.
- * @param {any} measures the input of `volume`
- * @returns {{length_cm: number, width_cm: number, area_cm2: number, inside_height_cm: number, filled_to_cm: number}}
+ * @param {VolumeInput} measures
  */
 export function floor_of(measures) {
   const { surface_cm2, inside_height_cm, filled_to_cm } = run("volume", bare(measures));
-  const glass = measures.measures === "outside" ? (2 * measures.glass_mm) / 10 : 0;
-  const width_cm = DEPTH[measures.shape](measures) - glass;
+  const glass_cm = measures.measures === "outside" ? (2 * (measures.glass_mm ?? 0)) / 10 : 0;
+  // `volume` refuses a shape that lacks one of its measures.
+  const sides = /** @type {Record<keyof VolumeInput, number>} */ (/** @type {unknown} */ (measures));
+  const width_cm = DEPTH[measures.shape](sides) - glass_cm;
   return { length_cm: surface_cm2 / width_cm, width_cm, area_cm2: surface_cm2, inside_height_cm, filled_to_cm };
 }
 
-/** The glass alone. @param {any} measures */
+/** The glass alone. @param {VolumeInput} measures @returns {VolumeInput} */
 export const bare = ({
   substrate_l: _s,
   substrate_porosity: _p,
@@ -136,14 +171,15 @@ export const bare = ({
 }) => glass;
 
 /**
- * @param {any} measures
- * @param {any} said at the substrate's step
- * @returns {any} the input of `substrate`, null for bare glass
+ * @param {VolumeInput} measures
+ * @param {Said["substrate"]} said
+ * @returns {SubstrateInput | null} null for bare glass
  */
 export function substrate_input(measures, said) {
   if (said.bed === "bare") return null;
   const { length_cm, width_cm } = floor_of(measures);
-  const layer = (/** @type {string} */ role, /** @type {string} */ of) => ({
+  /** @param {"nutrient" | "cap" | "plain"} role @param {"nutrient" | "cap"} of */
+  const layer = (role, of) => ({
     role,
     material: said[of],
     front_cm: said[`${of}_front_cm`],
@@ -159,12 +195,12 @@ export function substrate_input(measures, said) {
   };
 }
 
-/** What a shop bag of it is sold by. @param {string} material @returns {"kg" | "L"} */
+/** What a shop bag of it is sold by. @param {Material} material @returns {"kg" | "L"} */
 export const pack_unit = (material) => (BY_WEIGHT.includes(material) ? "kg" : "L");
 
 /**
  * Stone, lava and wood together: their mass, what they push out, and the density that both make.
- * @param {any} said at the hardscape's step
+ * @param {Partial<Said["hardscape"]>} said
  */
 export function hardscape_of(said) {
   const density = constants("hardscape_densities");
@@ -173,22 +209,23 @@ export function hardscape_of(said) {
   return { kg, litres, density_kg_l: kg ? kg / litres : density.stone };
 }
 
-/** The planned bed; null for none. @param {any} tank */
+/** The planned bed; undefined for none. @param {Plan} tank */
 const bed_of = (tank) =>
   done(tank, "substrate")
-    ? asked("substrate", substrate_input(tank.measures, said_at(tank, "substrate"))).answer
-    : null;
+    ? asked("substrate", substrate_input(measures_of(tank), said_at(tank, "substrate"))).answer
+    : undefined;
 
-/** The planned stone and wood. @param {any} tank */
+/** The planned stone and wood. @param {Plan} tank */
 const stones_of = (tank) => hardscape_of(done(tank, "hardscape") ? said_at(tank, "hardscape") : {});
 
 /**
- * Of these measures, those that no step of the plan says: of the older form, whose steps wrote into them, the glass
- * alone.
- * @param {any} tank
- * @param {any} [measures]
+ * The measures without those that a step of the plan says. The steps of the older form wrote into them, so of that
+ * form only the glass stays.
+ * @param {Plan} tank
+ * @param {VolumeInput} [measures]
+ * @returns {VolumeInput}
  */
-export function unplanned(tank, measures = tank.measures) {
+export function unplanned(tank, measures = measures_of(tank)) {
   if (tank.setup) return bare(measures);
   const { substrate_l, substrate_porosity, hardscape_kg, hardscape_density_kg_l } = measures;
   return {
@@ -199,7 +236,12 @@ export function unplanned(tank, measures = tank.measures) {
   };
 }
 
-/** The measures with all that the plan puts into the glass. @param {any} tank @param {number} [metered_l] */
+/**
+ * The measures with all that the plan puts into the glass.
+ * @param {Plan} tank
+ * @param {number} [metered_l]
+ * @returns {VolumeInput}
+ */
 export function volume_input(tank, metered_l) {
   const substrate = bed_of(tank);
   const stones = stones_of(tank);
@@ -212,9 +254,10 @@ export function volume_input(tank, metered_l) {
 }
 
 /**
- * A plan's record with the litres that its steps leave for water. They are never written before the first filling:
- * a step that came from another phone would not be in them.
- * @param {any} tank
+ * A plan's record with the litres that its steps leave for water. They are never written before the first filling,
+ * because a step made on another phone would not be in them.
+ * @template {Plan} T
+ * @param {T} tank
  */
 export function as_planned(tank) {
   if (!planned(tank)) return tank;
@@ -224,11 +267,12 @@ export function as_planned(tank) {
 
 /**
  * What all of it weighs, filled. Shapes other than a box are given by their empty weight.
- * @param {any} tank
- * @param {any} place said at the place's step
+ * @param {Plan} tank
+ * @param {Said["place"]} place
+ * @returns {FilledWeightInput}
  */
 export function weight_input(tank, place) {
-  const m = tank.measures;
+  const m = measures_of(tank);
   const substrate = bed_of(tank);
   const stones = stones_of(tank);
   const glass_mm = m.glass_mm ?? place.glass_mm;
@@ -257,12 +301,13 @@ export function weight_input(tank, place) {
 }
 
 /** How much of the surface lies open: a lid leaves a slit for cables (assumption). */
-const OPEN = /** @type {Record<string, number>} */ ({ open: 1, lid: 0.05 });
+const OPEN = { open: 1, lid: 0.05 };
 
-/** @param {any} tank @param {any} said at the warmth's step */
+/** @param {Plan} tank @param {Said["warmth"]} said @returns {HeaterPowerInput} */
 export function heater_input(tank, said) {
-  const { length_cm, width_cm, filled_to_cm } = floor_of(tank.measures);
-  const glass_mm = tank.measures.glass_mm ?? said_at(tank, "place").glass_mm;
+  const measures = measures_of(tank);
+  const { length_cm, width_cm, filled_to_cm } = floor_of(measures);
+  const glass_mm = measures.glass_mm ?? said_at(tank, "place").glass_mm;
   return {
     length_cm,
     width_cm,
@@ -275,11 +320,20 @@ export function heater_input(tank, said) {
   };
 }
 
-/** The lamp's light as measured, else the middle of its band. @param {any} said at the warmth's step */
+/**
+ * The lamp's light as measured, else the middle of its band.
+ * @param {Pick<Said["warmth"], "ppfd_umol_m2_s" | "light" | "hours">} said
+ * @returns {LightDoseInput}
+ */
 export function light_input(said) {
   const [low, high] = table("plants").classes.light[said.light];
   return { ppfd_umol_m2_s: said.ppfd_umol_m2_s ?? (low + high) / 2, hours: said.hours };
 }
 
-/** @param {Record<string, any>} values */
-const defined = (values) => Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined));
+/**
+ * @template {object} V
+ * @param {V} values
+ * @returns {Partial<V>}
+ */
+const defined = (values) =>
+  /** @type {Partial<V>} */ (Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)));

@@ -1,21 +1,43 @@
 /**
- * Setting a tank up, its life: how many plants, which first, what the planned animals ask, when they may come. Pure.
+ * The life of a tank that is set up: how many plants, which first, what the planned animals need, when they may come.
+ * Pure.
  */
 import { DAY } from "../../figures/durations.js";
 import { constants, table } from "../../calc/tables.js";
 import { input_of, run } from "../../contracts.js";
-import { asked, done, floor_of, said_at } from "./setting_up.js";
+import { asked, done, floor_of, measures_of, said_at } from "./setting_up.js";
 import { animals_for, as_animals, has_length, mass_of, most_kinds } from "../life/stock.js";
+
+/** @import { Source } from "../../types/advice.js" */
+/** @import { CompatibilityInput, StarterDoseInput, StockHeadroomAnswer } from "../../types/calculations.js" */
+/** @import { StockingLimitInput, VolumeInput } from "../../types/calculations.js" */
+/** @import { Light, Planned, Planting, Said } from "../../types/setup.js" */
+/** @import { View } from "../../types/views.js" */
+/** @import { Counted, Weighing } from "../life/stock.js" */
+/** @import { Plan } from "./setting_up.js" */
+
+/**
+ * @typedef {[number, number]} Range
+ * @typedef {{name: string, temperature_c: Range, light: Light, growth: string, form: string}} PlantRow
+ * @typedef {{kind: string, temperament: string, temperature_c: Range, ph: Range, gh_dgh: Range, group_min: number,
+ *   length_cm: number}} SpeciesRow
+ * @typedef {readonly View<"own_species">[]} OwnSpecies
+ * @typedef {NonNullable<StockingLimitInput["maturity"]>} Maturity
+ */
 
 const BRIGHTNESS = ["low", "medium", "high"];
 const SPEED = ["fast", "medium", "slow"];
 /** Rooted in nothing: they feed on the water alone. */
 const FREE = ["free", "floating"];
+/** @returns {[string, SpeciesRow][]} */
+const species_rows = () => Object.entries(table("species").rows);
+/** @returns {[string, PlantRow][]} */
+const plant_rows = () => Object.entries(table("plants").rows);
 
 /**
  * Portions for a floor (common practice: constants, planting_practice).
- * @param {any} measures
- * @param {string} planting
+ * @param {VolumeInput} measures
+ * @param {Planting} planting
  */
 export function portions_for(measures, planting) {
   if (planting === "none") return 0;
@@ -26,11 +48,11 @@ export function portions_for(measures, planting) {
 /**
  * Plants that bear the planned warmth and light, those that feed on the most first: fast ones carry a new tank, and of
  * those the ones that float or drift.
- * @param {{temperature_c: number, light: string}} warmth @returns {{key: string, row: any}[]}
+ * @param {Pick<Said["warmth"], "temperature_c" | "light">} warmth
  */
 export function plants_for({ temperature_c, light }) {
-  return Object.entries(table("plants").rows)
-    .map(([key, row]) => ({ key, row: /** @type {any} */ (row) }))
+  return plant_rows()
+    .map(([key, row]) => ({ key, row }))
     .filter(
       ({ row }) =>
         row.temperature_c[0] <= temperature_c &&
@@ -40,15 +62,15 @@ export function plants_for({ temperature_c, light }) {
     .sort((a, b) => rank(a.row) - rank(b.row) || a.row.name.localeCompare(b.row.name));
 }
 
-/** @param {any} row */
+/** @param {PlantRow} row */
 const rank = (row) =>
   100 * SPEED.indexOf(row.growth) + 10 * (FREE.includes(row.form) ? 0 : 1) + BRIGHTNESS.indexOf(row.light);
 
 /**
  * The planned animals, grown, as a calculation takes them; kinds without any known length are left out.
- * @param {import("../life/stock.js").Weighing} name of the contract
- * @param {any[]} stock
- * @param {any[]} own own_species records
+ * @param {Weighing} name of the contract
+ * @param {readonly Counted[]} stock
+ * @param {OwnSpecies} own
  */
 export function animals_of(name, stock, own) {
   const grown = stock.map(({ species, count, length_cm }) => {
@@ -59,34 +81,35 @@ export function animals_of(name, stock, own) {
   return animals_for(name, as_animals(grown, own).filter(has_length));
 }
 
-/** Planned kinds whose length nobody knows. @param {any[]} stock @param {any[]} own */
+/** Planned kinds whose length nobody knows. @param {readonly Counted[]} stock @param {OwnSpecies} own */
 export const unweighed = (stock, own) =>
   stock.filter((one) => !has_length(as_animals([one], own)[0])).map(({ species }) => species);
 
 /**
  * How old a tank is, in the words of the stocking limit: two and six weeks, as tank_classes.json has it.
- * @param {any} tank
+ * @param {Pick<Plan, "started_at">} tank
  * @param {number} now ms
+ * @returns {Maturity}
  */
 export function maturity_of(tank, now) {
   const days = tank.started_at ? (now - Date.parse(tank.started_at)) / DAY : 0;
   return days < 14 ? "new" : days < 42 ? "starting" : "mature";
 }
 
-const BOTTOM = /** @type {Record<string, string>} */ ({ bare: "bare", plain: "sand", capped: "soil" });
+const BOTTOM = /** @type {const} */ ({ bare: "bare", plain: "sand", capped: "soil" });
 
 /**
  * What the tank carries of these animals.
- * @param {any} tank
- * @param {any[]} stock
- * @param {string} maturity
- * @param {any[]} [own] own_species records
- * @returns {any} null without animals
+ * @param {Plan} tank
+ * @param {readonly Counted[]} stock
+ * @param {Maturity} maturity
+ * @param {OwnSpecies} [own]
+ * @returns {StockingLimitInput | null} null without animals
  */
 export function limit_input(tank, stock, maturity, own = []) {
   const animals = animals_of("stocking_limit", stock, own);
   if (animals.length === 0) return null;
-  const { length_cm, area_cm2 } = floor_of(tank.measures);
+  const { length_cm, area_cm2 } = floor_of(measures_of(tank));
   const warmth = said_at(tank, "warmth");
   return {
     animals,
@@ -103,23 +126,24 @@ export function limit_input(tank, stock, maturity, own = []) {
 }
 
 /**
- * Peaceful fish that this tank would suit once matured: its warmth and, where known, its pH and hardness in their
- * range,
- * long enough, and room for a whole group beside those already planned. Those first whose range has the tank's warmth
- * in its middle.
- * @param {any} tank
- * @param {any} source its source water
- * @param {any[]} stock planned so far
- * @param {any[]} [own] own_species records
- * @returns {{key: string, row: any}[]}
+ * Peaceful fish that this tank would suit once matured: its warmth and, where known, its pH and hardness lie in their
+ * range, it is long enough, and it bears a whole group beside those already planned. First come those whose range has
+ * the tank's warmth nearest its middle.
+ * @param {Plan} tank
+ * @param {Source | null} source
+ * @param {readonly Counted[]} stock planned so far
+ * @param {OwnSpecies} [own]
+ * @returns {{key: string, row: SpeciesRow}[]}
  */
 export function suggested(tank, source, stock, own = []) {
   const water = water_of(tank, source);
-  const inside = (/** @type {any} */ row) =>
-    ["temperature_c", "ph", "gh_dgh"].every(
-      (name) => water[name] === undefined || (row[name][0] <= water[name] && water[name] <= row[name][1]),
-    );
-  const rows = Object.entries(table("species").rows).filter(
+  const inside = (/** @type {SpeciesRow} */ row) =>
+    /** @type {const} */ (["temperature_c", "ph", "gh_dgh"]).every((name) => {
+      const [low, high] = row[name];
+      const value = water[name];
+      return value === undefined || (low <= value && value <= high);
+    });
+  const rows = species_rows().filter(
     ([key, row]) =>
       row.kind === "fish" &&
       row.temperament === "peaceful" &&
@@ -127,7 +151,7 @@ export function suggested(tank, source, stock, own = []) {
       !stock.some(({ species }) => species === key),
   );
   const before = animals_of("stocking_limit", stock, own).length;
-  /** @type {{key: string, row: any}[]} */ const found = [];
+  /** @type {{key: string, row: SpeciesRow}[]} */ const found = [];
   for (let i = 0, at = most_kinds("stocking_limit") - before; i < rows.length && at > 0; i += at) {
     const lot = rows.slice(i, i + at);
     const { answer } = asked(
@@ -141,7 +165,7 @@ export function suggested(tank, source, stock, own = []) {
       if (fits.long_enough && fits.more >= row.group_min) found.push({ key, row });
     });
   }
-  const off_middle = (/** @type {any} */ row) =>
+  const off_middle = (/** @type {SpeciesRow} */ row) =>
     Math.abs(2 * water.temperature_c - row.temperature_c[0] - row.temperature_c[1]) /
     (row.temperature_c[1] - row.temperature_c[0]);
   return found.sort((a, b) => off_middle(a.row) - off_middle(b.row) || a.row.length_cm - b.row.length_cm);
@@ -149,9 +173,8 @@ export function suggested(tank, source, stock, own = []) {
 
 /**
  * The tank's water as far as it is known: its own figures, else its source's.
- * @param {any} tank
- * @param {any} source
- * @returns {any}
+ * @param {Plan} tank
+ * @param {Source | null} source
  */
 const water_of = (tank, source) => ({
   temperature_c: tank.temperature_c ?? said_at(tank, "warmth").temperature_c,
@@ -161,11 +184,11 @@ const water_of = (tank, source) => ({
 
 /**
  * Whether they suit each other and the water.
- * @param {any} tank
- * @param {any} source its source water
- * @param {any[]} stock
- * @param {any[]} [own] own_species records
- * @returns {any}
+ * @param {Plan} tank
+ * @param {Source | null} source
+ * @param {readonly Counted[]} stock
+ * @param {OwnSpecies} [own]
+ * @returns {CompatibilityInput | null} null without animals
  */
 export function together_input(tank, source, stock, own = []) {
   const animals = animals_of("compatibility", stock, own);
@@ -179,7 +202,7 @@ export function together_input(tank, source, stock, own = []) {
  */
 const protein = () => /** @type {number} */ (input_of("stocking_limit", "protein_fraction").default);
 
-/** Less than this neither scales nor a test kit show: then the food of several days is given at once (assumption). */
+/** Less than this shows neither on scales nor in a test: then the food of several days goes in at once (assumption). */
 const LEAST_STARTER_MG_N_L = 0.5;
 
 /**
@@ -187,7 +210,7 @@ const LEAST_STARTER_MG_N_L = 0.5;
  * @param {number} water_l
  * @param {number} feed_g_day
  * @param {number} [ammonia_percent]
- * @returns {{input: any, days: number}}
+ * @returns {{input: StarterDoseInput, days: number}}
  */
 export function starter(water_l, feed_g_day, ammonia_percent) {
   const strength = ammonia_percent ? { ammonia_percent } : {};
@@ -200,12 +223,13 @@ export function starter(water_l, feed_g_day, ammonia_percent) {
   };
 }
 
-/** Food a day of the planned animals as they come. @param {any} tank @param {any[]} own own_species records */
+/** Food a day of the planned animals as they come. @param {Plan} tank @param {OwnSpecies} own */
 export const planned_feed = (tank, own) => mass_of(tank.planned_stock ?? [], own)?.answer.feed_g_day ?? 0;
 
 /**
  * When the tank can bear so many grams of animals, by what it processes: held to the lower end of each band.
- * @param {number} planned_g @param {any} headroom the answer of stock_headroom
+ * @param {number} planned_g
+ * @param {StockHeadroomAnswer} headroom
  * @returns {"now" | "perhaps" | "in_7" | "in_14" | "later"}
  */
 export function bears(planned_g, headroom) {
@@ -217,8 +241,8 @@ export function bears(planned_g, headroom) {
 
 /**
  * Of the plan, what is not in the tank yet.
- * @param {any[]} planned
- * @param {{species: string, count: number}[]} inside
+ * @param {readonly Planned[]} planned
+ * @param {readonly {species: string, count: number}[]} inside
  */
 export const still_to_come = (planned, inside) =>
   planned

@@ -31,6 +31,7 @@ export function FillStep({ tank }) {
   const parts = { litres: whole(litres_said(litres)), dose: dose?.amount !== undefined ? whole(dose_said(dose)) : "" };
 
   const log = async () => {
+    if (!found.answer) return;
     busy.value = true;
     const at = room.value.now();
     const freed = brought(source, "total_ammonia", label);

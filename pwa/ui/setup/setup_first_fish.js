@@ -159,6 +159,8 @@ export function FirstFishStep({ tank }) {
 function WithoutFish({ tank, raw, said, set }) {
   const { input, days } = starter(tank.water_l, planned_feed(tank, all("own_species")), said.ammonia_percent);
   const found = asked("starter_dose", input);
+  const { answer } = found;
+  const household_ml = answer?.household_ammonia_ml;
   const strength = input_of("starter_dose", "ammonia_percent");
   const log = (/** @type {string} */ what, /** @type {number} */ amount, /** @type {"g" | "ml"} */ unit) => {
     const fields = {
@@ -169,7 +171,7 @@ function WithoutFish({ tank, raw, said, set }) {
       amount,
       unit,
       for_litres: tank.water_l,
-      tan_mg_n_l: found.answer.tan_mg_n_l,
+      tan_mg_n_l: answer?.tan_mg_n_l,
     };
     return record(
       [{ type: "put", kind: "dose", id: new_id(), fields }],
@@ -185,17 +187,17 @@ function WithoutFish({ tank, raw, said, set }) {
           show=${["ammonium_chloride_g", "household_ammonia_ml", "tan_mg_n_l"]} />
         <p class="soft small">${t("first_fish.of_days", { count: days })}</p>
         ${
-          found.answer &&
+          answer &&
           room.value.may("dose") &&
           html`<div class="row">
           <button class="quiet tall" type="button"
-            onClick=${tap(() => void log("ammonium_chloride", found.answer.ammonium_chloride_g, "g"))}>
-            ${t("first_fish.log_salt", { amount: short(found.answer.ammonium_chloride_g, 2) })}</button>
+            onClick=${tap(() => void log("ammonium_chloride", answer.ammonium_chloride_g, "g"))}>
+            ${t("first_fish.log_salt", { amount: short(answer.ammonium_chloride_g, 2) })}</button>
           ${
-            found.answer.household_ammonia_ml !== undefined &&
+            household_ml !== undefined &&
             html`<button class="quiet tall" type="button"
-            onClick=${tap(() => void log("household_ammonia", found.answer.household_ammonia_ml, "ml"))}>
-            ${t("first_fish.log_household", { amount: short(found.answer.household_ammonia_ml, 2) })}</button>`
+            onClick=${tap(() => void log("household_ammonia", household_ml, "ml"))}>
+            ${t("first_fish.log_household", { amount: short(household_ml, 2) })}</button>`
           }
         </div>`
         }

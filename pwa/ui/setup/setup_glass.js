@@ -38,7 +38,7 @@ export function GlassStep({ tank }) {
     inputs.filter((/** @type {any} */ one) => ["shape", "measures", ...RULER].includes(one.name)),
     figures_of(typed),
   );
-  const found = raw.shape ? asked("volume", glass) : { payload: glass, errors: [] };
+  const found = asked("volume", raw.shape ? glass : null);
   const missing = found.errors.filter(({ field }) => !(field in glass)).flatMap(({ field }) => of(field)?.label ?? []);
 
   const save = async () => {

@@ -14,17 +14,27 @@ import { trouble_said } from "../words/trouble_said.js";
 import { go } from "../state/router.js";
 import { tap } from "../state/tap.js";
 
+/** @import { Said, Step } from "../../types/setup.js" */
+/** @import { Tank } from "../../types/views.js" */
+
+/**
+ * @template T
+ * @typedef {T & Record<string, any>} Typed any: what a form holds beside it
+ */
+
 const IN_THE_GLASS = ["substrate", "hardscape"];
 
 /**
  * What is said at a step: the record, over it what was touched on this phone and not recorded yet.
- * @param {any} tank @param {string} step
+ * @template {Step} S
+ * @param {Tank} tank
+ * @param {S} step
  */
 export function use_step(tank, step) {
   const name = `setup.${tank.id}.${step}`;
   const kept = use_draft(name, () => /** @type {Record<string, any> | null} */ (null));
   const problem = useSignal("");
-  const raw = { ...said_at(tank, step), ...kept.value };
+  const raw = /** @type {Typed<Said[S]>} */ ({ ...said_at(tank, step), ...kept.value });
   const said = figures_of(raw);
   const set = (/** @type {Record<string, any>} */ more) => (kept.value = { ...kept.value, ...more });
 
@@ -58,11 +68,11 @@ export function use_step(tank, step) {
   return { raw, said, set, save, problem: problem.value };
 }
 
-/** @param {string} id @param {string} step */
+/** @param {string} id @param {Step} step */
 export const next_path = (id, step) => (after(step) ? `/tank/${id}/setup/${after(step)}` : `/tank/${id}`);
 
 /**
- * @param {{step: string, up: string, name?: string, problem?: string, skip?: (() => void) | null, act: any, children?:
+ * @param {{step: Step, up: string, name?: string, problem?: string, skip?: (() => void) | null, act: any, children?:
  * any}} props `act`: the primary action's button
  */
 export const SetupStep = ({ step, up, name, problem, skip, act, children }) => html`
