@@ -5,9 +5,13 @@ import hashlib
 import io
 import json
 import zipfile
+from contextlib import suppress
 
 import pytest
 from fish_rooms import FishRoom
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from limnary.store import archive
 from limnary.store.archive import ArchiveBroken
 
 PNG = b"\x89PNG\r\n\x1a\n" + b"a picture" * 50
@@ -147,3 +151,62 @@ def test_cut_text_and_damaged_photos_are_refused(fish_room):
     zipfile.ZipFile(no_room, "w").close()
     with pytest.raises(ArchiveBroken, match=r"room\.jsonl"):
         fish_room.store.import_room(no_room)
+
+
+def packed(lines: list[dict], photo: bytes = PNG) -> bytes:
+    """The lines and one photo as a ZIP."""
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as pack:
+        pack.writestr("room.jsonl", "\n".join(map(json.dumps, lines)))
+        pack.writestr(f"photos/{hashlib.sha256(photo).hexdigest()}.png", photo)
+    return out.getvalue()
+
+
+def test_a_zip_that_unpacks_to_300_mb_is_refused_before_it_is_unpacked(monkeypatch):
+    bomb = io.BytesIO()
+    with zipfile.ZipFile(bomb, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as pack, pack.open("room.jsonl", "w") as out:
+        for _ in range(300):
+            out.write(bytes(1_000_000))
+    assert len(bomb.getvalue()) < 300_000
+    monkeypatch.setattr(zipfile.ZipFile, "open", lambda *_: pytest.fail("it was unpacked"))
+    with pytest.raises(ArchiveBroken, match="128 MB beyond its own size"):
+        archive.read(bomb)
+
+
+def test_a_zip_of_too_many_files_is_refused():
+    many = io.BytesIO()
+    with zipfile.ZipFile(many, "w") as pack:
+        for number in range(archive.MOST_FILES + 1):
+            pack.writestr(f"{number}", b"")
+    with pytest.raises(ArchiveBroken, match="20001 files, and no more than 20000"):
+        archive.read(many)
+
+
+def test_a_zip_that_says_it_unpacks_to_little_gives_no_more():
+    bomb = bytearray(packed([HEAD, {**ROW, "fields": {"name": " " * 1_000_000}}]))
+    listed = bomb.index(b"PK\x01\x02")
+    bomb[listed + 24 : listed + 28] = (1000).to_bytes(4, "little")
+    with pytest.raises(ArchiveBroken, match="The ZIP is damaged"):
+        archive.read(io.BytesIO(bytes(bomb)))
+
+
+WHERE = st.floats(0, 1, exclude_max=True)
+CHANGE = st.tuples(st.sampled_from(["set", "flip", "cut", "insert"]), WHERE, st.integers(0, 255))
+
+
+@given(st.lists(CHANGE, min_size=1, max_size=4))
+@settings(max_examples=500, deadline=None, derandomize=True)
+def test_a_damaged_zip_is_read_or_refused_and_nothing_else(changes):
+    bad = bytearray(packed([HEAD, ROW]))
+    for change, share, byte in changes:
+        at = int(share * len(bad))
+        if change == "set":
+            bad[at : at + 1] = [byte]
+        elif change == "flip":
+            bad[at : at + 1] = [b ^ (1 << byte % 8) for b in bad[at : at + 1]]
+        elif change == "cut":
+            del bad[at:]
+        else:
+            bad.insert(at, byte)
+    with suppress(ArchiveBroken):
+        list(archive.read(io.BytesIO(bytes(bad))).photos())

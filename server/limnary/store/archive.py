@@ -25,6 +25,12 @@ COLUMNS = ["at", "tank", "parameter", "value", "unit", "basis", "by", "note", "t
 MOST_WRONG = 20
 # No line that a phone or a server writes is nearly as long.
 MOST_LINE_BYTES = 4_000_000
+# A ZIP is refused if it holds more files than this, or unpacks to more than its own size and this many bytes. Pictures
+# are stored as they are, so what is beyond is text: about 300,000 records. pwa/data/zip.js has the same limits.
+MOST_FILES, MOST_MORE_BYTES = 20_000, 128_000_000
+PACKINGS = (zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED)
+# What zipfile raises for a ZIP that is damaged, encrypted, or packed in a way it does not know.
+UNREADABLE = (zipfile.BadZipFile, zlib.error, EOFError, KeyError, NotImplementedError, RuntimeError, ValueError)
 
 
 class ArchiveBroken(LimnaryError):
@@ -81,15 +87,27 @@ def _cell(text: str | None) -> str:
 def read(source: IO[bytes]) -> "Archive":
     """The archive in a ZIP or in a bare `room.jsonl`; ArchiveBroken."""
     if zipfile.is_zipfile(source):
-        source.seek(0)
         try:
             pack = zipfile.ZipFile(source)
+            _check_files(pack, source.seek(0, io.SEEK_END))
             lines = pack.open(LINES)
-        except (zipfile.BadZipFile, KeyError) as bad:
+        except UNREADABLE as bad:
             raise ArchiveBroken(f"The ZIP holds no whole {LINES} ({bad})") from None
         return Archive(lines, pack)
     source.seek(0)
     return Archive(source, None)
+
+
+def _check_files(pack: zipfile.ZipFile, size: int) -> None:
+    """Refuse a ZIP of `size` bytes that unpacks to too much: zipfile reads no more than each file's stated size."""
+    files = pack.infolist()
+    if strange := [file.filename for file in files if file.compress_type not in PACKINGS]:
+        raise ArchiveBroken(f"{strange[0]} is packed in a way that is not known here")
+    if len(files) > MOST_FILES:
+        raise ArchiveBroken(f"The ZIP holds {len(files)} files, and no more than {MOST_FILES} are taken in")
+    if sum(file.file_size for file in files) > size + MOST_MORE_BYTES:
+        most = f"{MOST_MORE_BYTES // 1_000_000} MB beyond its own size"
+        raise ArchiveBroken(f"The ZIP unpacks to more than {most}, and no more than that is taken in")
 
 
 class Archive:
@@ -128,11 +146,17 @@ class Archive:
             self.rows.append(line)
 
     def photos(self) -> Iterator[tuple[str, bytes]]:
-        """Hash and bytes of each photo."""
+        """Hash and bytes of each photo; ArchiveBroken."""
         names = self.pack.namelist() if self.pack else []
         for name in names:
             if name.startswith(f"{PHOTOS}/") and not name.endswith("/"):
-                yield name.rsplit("/", 1)[-1].split(".")[0], self.pack.read(name)
+                yield name.rsplit("/", 1)[-1].split(".")[0], self._read(name)
+
+    def _read(self, name: str) -> bytes:
+        try:
+            return self.pack.read(name)
+        except UNREADABLE as bad:
+            raise ArchiveBroken(f"{name} is damaged in the ZIP ({bad})") from None
 
 
 def take_in(db: sqlite3.Connection, archive: Archive, now_ms: int) -> dict[str, int]:
@@ -180,5 +204,5 @@ def _lines(lines: IO[bytes]) -> Iterator[bytes]:
             if len(line) > MOST_LINE_BYTES:
                 raise ArchiveBroken(f"A line is over {MOST_LINE_BYTES} bytes long")
             yield line
-    except (zipfile.BadZipFile, zlib.error, EOFError, OSError) as bad:
+    except (*UNREADABLE, OSError) as bad:
         raise ArchiveBroken(f"The ZIP is damaged ({bad})") from None
