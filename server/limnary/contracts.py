@@ -98,70 +98,75 @@ def schema_of(inputs: list[dict], name: str) -> Schema:
     return made(unknown=RAISE)
 
 
-def _field(spec: dict) -> fields.Field:
+def _field(spec: dict) -> "_Checked":
     words = messages()
     options = {
         "required": bool(spec.get("required")) and "when" not in spec,
-        "error_messages": {"required": words["missing"], "null": words["null"]},
-        "metadata": {"spec": spec},
+        "error_messages": {**words, "required": words["missing"]},
     }
     if "default" in spec:
         options["load_default"] = spec["default"]
-    return _Checked(spec, **options)
+    return _FIELDS[spec["type"]](spec, **options)
 
 
 class _Checked(fields.Field):
-    """A field whose checks and messages come from its specification alone."""
+    """A field whose checks come from its specification alone, its messages from messages.json."""
 
     def __init__(self, spec: dict, **options):
         super().__init__(**options)
         self.spec = spec
 
     def _deserialize(self, value, attr, data, **kwargs):
-        return _CHECKS[self.spec["type"]](self.spec, value)
+        return self.check(value)
+
+    def check(self, value: object) -> object:
+        """The value as the calculation gets it; ValidationError."""
+        raise NotImplementedError
 
 
-def _number(spec: dict, value: object) -> float:
-    if isinstance(value, bool) or not isinstance(value, int | float):
-        raise ValidationError(messages()["not_number"])
-    return _within(spec, value)
+class _Number(_Checked):
+    def check(self, value):
+        if isinstance(value, bool) or not isinstance(value, int | float):
+            raise self.make_error("not_number")
+        # -0.0 becomes 0.0, so that no answer contains -0.
+        return float(self.within(value)) + 0.0
+
+    def within(self, value: float) -> float:
+        if isinstance(value, float) and not math.isfinite(value):
+            raise self.make_error("not_finite")
+        least, most = self.spec["min"], self.spec["max"]
+        if not least <= value <= most:
+            raise self.make_error("out_of_range", min=_plain(least), max=_plain(most), unit=_unit(self.spec))
+        return value
 
 
-def _integer(spec: dict, value: object) -> int:
-    if isinstance(value, bool) or not isinstance(value, int | float):
-        raise ValidationError(messages()["not_integer"])
-    if isinstance(value, float) and math.isfinite(value) and not value.is_integer():
-        raise ValidationError(messages()["not_integer"])
-    return int(_within(spec, value))
+class _Integer(_Number):
+    def check(self, value):
+        if isinstance(value, bool) or not isinstance(value, int | float):
+            raise self.make_error("not_integer")
+        if isinstance(value, float) and math.isfinite(value) and not value.is_integer():
+            raise self.make_error("not_integer")
+        return int(self.within(value))
 
 
-def _within(spec: dict, value: float) -> float:
-    if isinstance(value, float) and not math.isfinite(value):
-        raise ValidationError(messages()["not_finite"])
-    if not spec["min"] <= value <= spec["max"]:
-        raise ValidationError(
-            messages()["out_of_range"].format(min=_plain(spec["min"]), max=_plain(spec["max"]), unit=_unit(spec))
-        )
-    # -0.0 becomes 0.0, so that no answer contains -0.
-    return float(value) + 0.0 if spec["type"] == "number" else value
+class _Boolean(_Checked):
+    def check(self, value):
+        if not isinstance(value, bool):
+            raise self.make_error("not_boolean")
+        return value
 
 
-def _boolean(spec: dict, value: object) -> bool:
-    if not isinstance(value, bool):
-        raise ValidationError(messages()["not_boolean"])
-    return value
-
-
-def _text(spec: dict, value: object) -> str:
-    if not isinstance(value, str):
-        raise ValidationError(messages()["not_text"])
-    shortest, longest = spec.get("min_length", 0), spec["max_length"]
-    if not shortest <= len(value) <= longest:
-        raise ValidationError(messages()["text_length"].format(min=shortest, max=longest))
-    pattern = pattern_of(spec)
-    if pattern and not re.fullmatch(pattern, value):
-        raise ValidationError(messages()["not_pattern"].format(example=spec["example"]))
-    return value
+class _Text(_Checked):
+    def check(self, value):
+        if not isinstance(value, str):
+            raise self.make_error("not_text")
+        shortest, longest = self.spec.get("min_length", 0), self.spec["max_length"]
+        if not shortest <= len(value) <= longest:
+            raise self.make_error("text_length", min=shortest, max=longest)
+        pattern = pattern_of(self.spec)
+        if pattern and not re.fullmatch(pattern, value):
+            raise self.make_error("not_pattern", example=self.spec["example"])
+        return value
 
 
 def pattern_of(spec: dict) -> str | None:
@@ -169,49 +174,58 @@ def pattern_of(spec: dict) -> str | None:
     return formats()[spec["format"]]["pattern"] if "format" in spec else spec.get("pattern")
 
 
-def _choice(spec: dict, value: object) -> str:
-    options = [choice["value"] for choice in spec["choices"]]
-    if not isinstance(value, str) or value not in options:
-        raise ValidationError(messages()["not_choice"].format(choices=", ".join(options)))
-    return value
-
-
-def _list(spec: dict, value: object) -> list:
-    if not isinstance(value, list):
-        raise ValidationError(messages()["not_list"])
-    if not spec["min_items"] <= len(value) <= spec["max_items"]:
-        raise ValidationError(messages()["list_length"].format(min=spec["min_items"], max=spec["max_items"]))
-    out, errors = [], {}
-    for index, entry in enumerate(value):
-        try:
-            if entry is None:
-                raise ValidationError(messages()["null"])
-            out.append(_CHECKS[spec["item"]["type"]](spec["item"], entry))
-        except ValidationError as bad:
-            errors[index] = bad.messages
-            if len(errors) == MOST_ERRORS:
-                break
-    if errors:
-        raise ValidationError(errors)
-    return out
-
-
-def _object(spec: dict, value: object) -> dict:
-    if not isinstance(value, dict):
-        raise ValidationError(messages()["not_object"])
-    if spec.get("open"):
+class _Choice(_Checked):
+    def check(self, value):
+        options = [choice["value"] for choice in self.spec["choices"]]
+        if not isinstance(value, str) or value not in options:
+            raise self.make_error("not_choice", choices=", ".join(options))
         return value
-    return schema_of(spec["fields"], spec.get("name", "item")).load(value)
 
 
-_CHECKS = {
-    "number": _number,
-    "integer": _integer,
-    "boolean": _boolean,
-    "text": _text,
-    "choice": _choice,
-    "list": _list,
-    "object": _object,
+class _List(_Checked):
+    def __init__(self, spec: dict, **options):
+        super().__init__(spec, **options)
+        self.item = _field(spec["item"])
+
+    def check(self, value):
+        if not isinstance(value, list):
+            raise self.make_error("not_list")
+        if not self.spec["min_items"] <= len(value) <= self.spec["max_items"]:
+            raise self.make_error("list_length", min=self.spec["min_items"], max=self.spec["max_items"])
+        out, errors = [], {}
+        for index, entry in enumerate(value):
+            try:
+                if entry is None:
+                    raise self.make_error("null")
+                out.append(self.item.check(entry))
+            except ValidationError as bad:
+                errors[index] = bad.messages
+                if len(errors) == MOST_ERRORS:
+                    break
+        if errors:
+            raise ValidationError(errors)
+        return out
+
+
+class _Object(_Checked):
+    def __init__(self, spec: dict, **options):
+        super().__init__(spec, **options)
+        self.schema = None if spec.get("open") else schema_of(spec["fields"], spec.get("name", "item"))
+
+    def check(self, value):
+        if not isinstance(value, dict):
+            raise self.make_error("not_object")
+        return self.schema.load(value) if self.schema else value
+
+
+_FIELDS = {
+    "number": _Number,
+    "integer": _Integer,
+    "boolean": _Boolean,
+    "text": _Text,
+    "choice": _Choice,
+    "list": _List,
+    "object": _Object,
 }
 
 
