@@ -9,6 +9,7 @@
 /** @import { Page } from "./mirror.js" */
 /** @import { Result } from "./outbox.js" */
 /** @import { Phone } from "./phone.js" */
+import { DAY, MINUTE } from "../figures/durations.js";
 import { Refused, Unreachable, ask } from "./api.js";
 import { brought_back, take_back } from "./bring_back.js";
 import { MIRROR_STORES, apply_page, end_membership, mend_mirror, new_epoch } from "./mirror.js";
@@ -27,7 +28,6 @@ import { share_photos } from "./photos.js";
 import { iso_of } from "./write.js";
 
 const PAGE = 1000;
-const DAY_MS = 86_400_000;
 /** "Sending" is shown only where it takes this long: most batches change what is shown once, when they are answered. */
 const SHOW_SENDING_MS = 1000;
 const EVERYTHING = /** @type {const} */ (["rooms", "rows", "former", "outbox", "kept", "device"]);
@@ -89,7 +89,7 @@ function begin(phone, room_id) {
     if (!held || held.ended || !identity?.key) return null;
     await mend_mirror(t, room_id);
     await unsent(t, room_id);
-    await trim_kept(t, iso_of(phone.now() - KEPT_DAYS * DAY_MS));
+    await trim_kept(t, iso_of(phone.now() - KEPT_DAYS * DAY));
     return identity.key;
   });
 }
@@ -240,7 +240,7 @@ async function timed(phone, request, fits) {
   if (!fits(body)) throw new Unreachable("The answer is not one this app knows");
   const after = phone.now();
   // A clock that jumped meanwhile tells nothing.
-  if (Number.isFinite(server) && after >= before && after - before < 60_000) {
+  if (Number.isFinite(server) && after >= before && after - before < MINUTE) {
     const ms = Math.round(server - (before + after) / 2);
     await phone.database.write(["device"], (t) => t.device.put({ name: "offset", ms }));
   }

@@ -5,14 +5,15 @@
 /** @import { Phone } from "./phone.js" */
 /** @import { Keys, RoomCache } from "./room_cache.js" */
 /** @import { Outcome } from "./share_once.js" */
+import { MINUTE } from "../figures/durations.js";
 import { LOCAL, refresh_me } from "./identity.js";
 import { share_once } from "./share_once.js";
 
 const IDLE_MS = 45_000;
-const LONG_MS = 10 * 60_000;
+const LONG_MS = 10 * MINUTE;
 const FIRST_RETRY_MS = 2_000;
-const LONGEST_RETRY_MS = 5 * 60_000;
-const ME_EVERY_MS = 15 * 60_000;
+const LONGEST_RETRY_MS = 5 * MINUTE;
+const ME_EVERY_MS = 15 * MINUTE;
 /** Writes that follow each other closely travel together. */
 const AFTER_WRITE_MS = 250;
 

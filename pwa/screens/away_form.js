@@ -1,4 +1,5 @@
 /** A new away sheet, or changes to it: days and tanks by tiles and steps, how often to feed, whom to call. */
+import { DAY } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
 import { sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
@@ -17,7 +18,6 @@ import { Stepper } from "../ui/stepper.js";
 import { tap } from "../ui/state/tap.js";
 import { zone_here } from "../ui/tasks_due.js";
 
-const DAY = 86_400_000;
 const USUAL_DAYS = 7;
 const EVERY = [1, 2, 3, 0];
 const TYPED = ["calls", "note"];

@@ -1,4 +1,5 @@
 /** A new task, or changes to one, by tiles and steps: what, where, how often, which days, what time; then in words. */
+import { DAY } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
 import { LAST_DAY, fields_of, first_form, form_of } from "../advice/tasks/task_form.js";
@@ -18,7 +19,6 @@ import { tap } from "../ui/state/tap.js";
 import { zone_here } from "../ui/tasks_due.js";
 import { TASKS, code_of, task_named, task_said } from "../ui/words/tile_words.js";
 
-const DAY = 86_400_000;
 const OFTEN = ["once", "daily", "days", "weekdays", "monthly"];
 const TIMES = [420, 480, 720, 1020, 1080, 1200];
 const STEP_MINUTES = 15;

@@ -2,6 +2,7 @@
  * A test at the tank: one parameter after another, read by tiles or a keypad, all saved together; parameters tested now
  * and then are one tap away.
  */
+import { HOUR } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
 import { minutes, short, t, when } from "../i18n/words.js";
@@ -23,7 +24,7 @@ import { left, start_timer } from "../ui/state/timers.js";
 const ANSWERS = TESTED.length;
 const STOPS = [...TESTED, null, ...SELDOM];
 /** A test that began longer ago than this belongs to another time (assumption). */
-const OLD_MS = 2 * 3_600_000;
+const OLD_MS = 2 * HOUR;
 
 /** A reading before it is saved. @typedef {ReturnType<typeof reading_of> & {at?: string}} Read */
 /**

@@ -1,6 +1,7 @@
 /**
  * A tank's trends: each figure over a week, a month, a season or a year, as a chart or a table, with the water changes.
  */
+import { HOUR } from "../figures/durations.js";
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { facts_of } from "../advice/facts.js";
 import { SPECIES } from "../advice/level.js";
@@ -25,7 +26,7 @@ export function Trends({ id }) {
   const tank = get("tank", id);
   const days = useSignal(FIRST_DAYS);
   const as_table = useSignal(false);
-  const hour = Math.floor(now.value / 3_600_000);
+  const hour = Math.floor(now.value / HOUR);
   const trends = useMemo(() => {
     if (!tank) return [];
     const facts = facts_of(live_room, tank, now.value);

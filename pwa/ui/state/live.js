@@ -1,4 +1,5 @@
 /** The open fish room and the time of day, as signals: what is read through here is drawn anew when it changes. */
+import { MINUTE } from "../../figures/durations.js";
 import { signal } from "../../vendor/preact.js";
 
 /** @typedef {import("../../data/fish_room.js").FishRoom} FishRoom */
@@ -70,7 +71,7 @@ function touch() {
 
 /** Keep `now` and `online` true. */
 export function keep_time() {
-  setInterval(tick, 60_000);
+  setInterval(tick, MINUTE);
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && tick());
   for (const event of ["online", "offline"]) addEventListener(event, () => (online.value = navigator.onLine));
 }
