@@ -18,6 +18,7 @@ import { unit_in, unit_label } from "../figures/units.js";
  * @property {any} value text of a number, choice, text or truth value as it stands
  * @property {string} [unit] the unit to print beside a number
  * @property {string} [typed_in] the unit that a text typed there now is in, by its name in the table
+ * @property {string} [usual] the figure that counts where none is typed, in the unit shown
  * @property {string} [aside] a second reading of the same number, "42 %"
  * @property {boolean} [ambiguous] the typed text could be two numbers ("1,000")
  * @property {string} [own] the tank's figure, with its unit, where something else was typed over it

@@ -1,6 +1,5 @@
 /**
- * Which animal or plant: tiles of those at hand, behind one more tap the whole table by words, or the keeper's own
- * word.
+ * Picks an animal or a plant: from tiles of those at hand, from the whole table by words, or by the keeper's own word.
  */
 import { html, useSignal } from "../vendor/preact.js";
 import { name_of } from "../advice/life/stock.js";
@@ -9,10 +8,14 @@ import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { all_of_kind, room } from "./state/live.js";
 import { tap } from "./state/tap.js";
+import { with_text } from "./state/field_text.js";
 
-/** Rows drawn at once; the words narrow the rest. */
+/** How many rows are drawn at once; the words narrow the list. */
 const MOST = 30;
-/** The record kind of the keeper's own, by table. @type {{species: "own_species", plants: "own_plant"}} */
+/**
+ * The record kind that holds the keeper's own rows of a table.
+ * @type {{species: "own_species", plants: "own_plant"}}
+ */
 const OWN_KIND = { species: "own_species", plants: "own_plant" };
 /** @typedef {import("./state/live.js").SomeRecord & {name: string}} OwnRow */
 /** @type {OwnRow[]} */
@@ -55,7 +58,7 @@ export function KindPicker({ rows, near, value, then, on_pick }) {
       <div class="drawer kinds">
         <div class="field"><label for=${`find-${rows}`}>${t("life.words")}</label>
           <input id=${`find-${rows}`} type="search" autocomplete="off" maxlength="80" value=${words.value}
-            onInput=${(/** @type {any} */ e) => (words.value = e.target.value)} /></div>
+            onInput=${with_text((text) => (words.value = text))} /></div>
         <ul class="lines">${found.slice(0, MOST).map(
           (row) => html`
           <li key=${row.key}><button type="button" class="line" onClick=${tap(() => pick(row.key))}><span>${row.name}

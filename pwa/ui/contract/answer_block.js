@@ -1,12 +1,13 @@
-/** An answer to read: the figure, the rest, what to mind, how it was worked out, where it comes from. */
+/** The answer of a calculation: its figures, cautions, working and sources. */
 import { html } from "../../vendor/preact.js";
 import { t } from "../../i18n/words.js";
 import { Icon } from "../icon.js";
 
+/** @import { VNode } from "../../vendor/preact.js" */
 /** @typedef {import("../../bench/result.js").ResultRow} ResultRow */
 
 /**
- * The figures, the first one large, and what the calculation noted.
+ * The figures, the first one large, and the calculation's notes.
  * @param {{rows: ResultRow[], notes: string[]}} props
  */
 export const AnswerFigures = ({ rows, notes }) => {
@@ -30,10 +31,10 @@ const Figure = ({ row }) => {
     ${beside && html` <span class="unit">${beside.replaceAll(" ", "\u00a0")}</span>`}</span>`;
 };
 
-/** More entries than this lie behind a tap. */
+/** A longer list opens by a tap. */
 const MANY = 6;
 
-/** @param {{row: ResultRow}} props @returns {any} */
+/** @param {{row: ResultRow}} props @returns {VNode | null} */
 const Line = ({ row }) => {
   if (!row.rows) return html`<div><dt>${row.label}</dt><dd><${Figure} row=${row} /></dd></div>`;
   if (row.rows.length === 0) return null;
@@ -55,9 +56,9 @@ const Line = ({ row }) => {
 };
 
 /**
- * One entry of a list: what it is about, then its figures.
+ * One entry of a list: its name, then its figures.
  * @param {{entry: ResultRow[], number: string}} props
- * @returns {any}
+ * @returns {VNode}
  */
 const Entry = ({ entry, number }) => {
   const [head, ...rest] = entry;
@@ -75,9 +76,9 @@ const Entry = ({ entry, number }) => {
 };
 
 /**
- * Figures of one thing beside each other, each over its word: a band and its middle.
+ * Figures of one thing side by side, each above its label: a band and its middle.
  * @param {{row: ResultRow}} props
- * @returns {any}
+ * @returns {VNode}
  */
 const Beside = ({ row }) => html`
   <p class="soft beside-of">${row.label}</p>
@@ -92,12 +93,13 @@ const Beside = ({ row }) => html`
       )}</div>`,
   )}`;
 
-/** What to mind: always shown. @param {{cautions: string[]}} props */
+/** The cautions, always shown. @param {{cautions: string[]}} props */
 export const Cautions = ({ cautions }) =>
   cautions.map((text) => html`<p class="caution"><${Icon} name="needs" size=${20} /><span>${text}</span></p>`);
 
 /**
- * The working, a tap away. @param {{steps: string[], other_units: boolean}} props
+ * The working, behind one tap.
+ * @param {{steps: string[], other_units: boolean}} props
  * `other_units`: the figures above are in other units than the working
  */
 export const Working = ({ steps, other_units }) =>
@@ -110,8 +112,8 @@ export const Working = ({ steps, other_units }) =>
     </details>`;
 
 /**
- * How far to trust it and where it comes from, a tap away.
- * @param {{spec: any, sources: {key: string, title: string, provenance: string}[]}} props
+ * How uncertain the answer is and where it comes from, behind one tap.
+ * @param {{spec: {uncertainty: string}, sources: {key: string, title: string, provenance: string}[]}} props
  */
 export const Sources = ({ spec, sources }) => html`
   <details class="more">

@@ -1,6 +1,5 @@
 /**
- * What a calculation answers within a screen: the figures asked for, what it notes, cautions, and its source within
- * reach.
+ * The answer of a calculation inside a screen: the figures asked for, notes, cautions, and its sources behind one tap.
  */
 import { html } from "../../vendor/preact.js";
 import { label_of } from "../../bench/answer.js";
@@ -16,10 +15,11 @@ import { wrong_said } from "../words/refusal_said.js";
 
 /** @typedef {import("../../contracts.js").CalculationName} CalculationName */
 /** @typedef {import("../../contracts.js").Calculations} Calculations */
+/** @typedef {ReturnType<typeof import("../../advice/setup/setting_up.js").asked>} Asked */
 
 /**
  * @template {CalculationName} K
- * @param {{name: K, found: {payload: any, answer?: any, errors: any[]}, show: string[],
+ * @param {{name: K, found: Asked, show: string[],
  *   cautions?: Calculations[K]["caution"][]}} props
  * `found`: what asked() gave; `show`: its outputs in this order, the first one large; `cautions`: the codes of those to
  * show, all if left out

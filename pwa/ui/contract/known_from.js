@@ -1,4 +1,4 @@
-/** Where a figure comes from, within reach of the thumb: how it was worked out, how sure it is, its sources. */
+/** Where a figure comes from: its working, its uncertainty, its sources, behind one tap each. */
 import { html } from "../../vendor/preact.js";
 import { working_steps } from "../../bench/working.js";
 import { table } from "../../calc/tables.js";
@@ -6,7 +6,7 @@ import { contract_of } from "../../contracts.js";
 import { t } from "../../i18n/words.js";
 import { Sources, Working } from "./answer_block.js";
 
-/** @param {{name: string, input: any, answer: any}} props of a calculation that was run */
+/** @param {{name: string, input: object, answer: object}} props of a calculation that was run */
 export function KnownFrom({ name, input, answer }) {
   const spec = contract_of(name);
   const sources = spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }));
