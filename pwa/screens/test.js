@@ -203,7 +203,7 @@ function Parameter({ tank, parameter, test, on_pick, on_type }) {
     ${
       kit.entry === "steps" && (kit.steps ?? []).length > 0
         ? html`<div class="tiles steps" role="group" aria-label=${parameter_name(parameter)}>
-          ${kit.steps.map(
+          ${(kit.steps ?? []).map(
             (/** @type {number} */ step) => html`
             <button type="button" key=${step} aria-pressed=${chosen === step}
               onClick=${tap(() => on_pick(reading_of(kit, step)))}>${short(step)}</button>`,
@@ -225,7 +225,7 @@ function Parameter({ tank, parameter, test, on_pick, on_type }) {
  * @param {{kit: ReturnType<typeof kit_for>, tank: string}} props
  */
 const Timed = ({ kit, tank }) => html`
-  <ol class="lines timed">${kit.timers.map(
+  <ol class="lines timed">${(kit.timers ?? []).map(
     (/** @type {{what: string, seconds: number}} */ timer, /** @type {number} */ i) => {
       const id = `${tank}.${kit.id}.${i}`;
       const rest = left(id);

@@ -1,4 +1,4 @@
-/** An amount by thumb: less and more in steps, and behind a tap on the figure the keypad. */
+/** An amount set by thumb: two buttons step it down and up, a tap on the figure opens the keypad. */
 import { html, useSignal } from "../vendor/preact.js";
 import { stepped } from "../advice/journal/steps.js";
 import { short, t } from "../i18n/words.js";

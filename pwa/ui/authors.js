@@ -1,9 +1,9 @@
-/** Who set a record down and who changed it last, and when. */
+/** Who made a record, who changed it last, and when. */
 import { html } from "../vendor/preact.js";
 import { t, when } from "../i18n/words.js";
 import { now, room } from "./state/live.js";
 
-/** A keeper's name, in words if there is none. @param {string | null} keeper */
+/** A keeper's name; "this phone" for a record made before joining a room. @param {string | null} keeper */
 export const who_said = (keeper) => room.value.name_of(keeper) ?? t("authors.this_phone");
 
 /**

@@ -1,4 +1,4 @@
-/** One of a few, as tiles. */
+/** A choice of one among a few, as tiles. */
 import { html } from "../vendor/preact.js";
 import { Icon } from "./icon.js";
 

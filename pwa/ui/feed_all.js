@@ -1,4 +1,4 @@
-/** Feeding the whole walk as usual by one tap: a record for each tank, one undo for all. */
+/** Feeds every tank of the round its usual meal by one tap: a record for each tank, one undo for all. */
 import { html } from "../vendor/preact.js";
 import { to_feed } from "../advice/journal/feeding.js";
 import { t } from "../i18n/words.js";
@@ -9,7 +9,8 @@ import { now, room } from "./state/live.js";
 import { new_id, record } from "./state/record.js";
 import { tap } from "./state/tap.js";
 
-/** @param {{tanks: any[]}} props in walking order */
+/** @import { Tank } from "../types/views.js" */
+/** @param {{tanks: Tank[]}} props in walking order */
 export function FeedAll({ tanks }) {
   if (!room.value.may("feeding")) return null;
   const hungry = to_feed(

@@ -1,4 +1,4 @@
-/** Figures asked one under the other: a row each, tapped open to the app's own keypad. */
+/** Figures to type, a row each: a tap on a row opens the app's own keypad. */
 import { html, useState } from "../vendor/preact.js";
 import { separator, t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
@@ -7,8 +7,9 @@ import { shown_in } from "./state/measures.js";
 import { wrong_said } from "./words/refusal_said.js";
 import { tap } from "./state/tap.js";
 
+/** @typedef {{name: string, label: string, unit?: string, help?: string}} Figure */
 /**
- * @param {{specs: any[], raw: Record<string, any>, on_raw: (more: Record<string, any>) => void, wrong?: {field: string,
+ * @param {{specs: Figure[], raw: Record<string, unknown>, on_raw: (more: Record<string, string>) => void, wrong?: {field: string,
  * message: string, allowed: string}[]}} props
  * `specs`: number fields of a contract or of one's own ({name, label, unit, help}); `raw`: figures or texts by name;
  * `wrong`: shown beside figures that are typed

@@ -1,21 +1,24 @@
 /**
- * Words that change when the forecast comes keep the room they took the last time, so that nothing below them moves
+ * Words that change when the forecast comes keep the height they took the last time, so that nothing below them moves
  * under a thumb.
  */
 import { useLayoutEffect, useRef } from "../vendor/preact.js";
 import { draft } from "./state/draft.js";
 import { settle } from "./state/tap.js";
 
-/** Heights in px by what stands there and how wide the screen is. */
+/** Heights in px, by the name of the words and the width of the screen. */
 const heights = draft("heights", () => /** @type {Record<string, number>} */ ({}));
 
-/** Whether an advice waits for nothing more. @param {any} advice */
+/**
+ * Whether nothing more is being worked out for an advice.
+ * @param {Pick<import("../types/advice.js").Advice, "from" | "reasons">} advice
+ */
 export const is_last_word = ({ from, reasons }) =>
-  from === "forecast" || reasons.some((/** @type {any} */ one) => one.code === "rule_failed");
+  from === "forecast" || reasons.some(({ code }) => code === "rule_failed");
 
 /**
- * A place for the words: it grows where it must, and gives room back only while nothing below it is on the glass.
- * Taps that were aimed before it moved are dropped.
+ * A place for the words. It grows if it must, and shrinks only while nothing below it is on the screen. Taps that were
+ * aimed before it moved are dropped.
  * @param {string} name whose words @param {boolean} last_word nothing else is worked out
  */
 export function use_held_height(name, last_word) {

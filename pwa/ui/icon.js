@@ -16,7 +16,7 @@ const LINES = {
   saved: "M7 2.5h10v19H7zM10.5 18.5h3",
   shared: "M2.5 4h7v12h-7zM14.5 8h7v12h-7zM9.5 8.5c3-1.5 3.5.5 5 2.5",
   needs: "M12 3.5 21.5 20h-19zM12 10v4.5M12 17.3v.01",
-  // What is written down at the tank.
+  // What is recorded at a tank.
   feed: "M4.5 8.5h15l-2 11h-11zM8 5.5v.01M12 3.5v.01M16 5.5v.01M10 12.5h4",
   dose: "M10 2.5h4v4l3.5 5v8a2 2 0 0 1-2 2h-7a2 2 0 0 1-2-2v-8L10 6.5zM7 14h10",
   note: "M4.5 19.5l1-4.5L16.5 4l3.5 3.5L9 18.5zM14.5 6l3.5 3.5",
@@ -25,10 +25,10 @@ const LINES = {
   stock: "M3 12c4-6 10-6 13.5 0C13 18 7 18 3 12ZM16.5 12 21 8.5v7zM7.5 11v.01",
   plants: "M12 21V9M12 9c0-4 3-6 7.5-6 0 4.5-3 6.5-7.5 6.5M12 15c0-3.5-2.5-5.5-7-5.5 0 4 2.5 6 7 6",
   search: "M10.5 4a6.5 6.5 0 1 0 .01 0M15.5 15.5 21 21",
-  // By which way tanks shared: water, a tool; plants and animals as above.
+  // What tanks shared: water, a tool; plants and animals as above.
   water: "M12 3c4 5 6 7.5 6 11a6 6 0 0 1-12 0c0-3.5 2-6 6-11Z",
   tool: "M4 20l5.5-5.5M9 8c0-2 2-4.5 6-4.5S20.5 7 20.5 9.5 18 15 14.5 15 9 11 9 8ZM9.5 9.5h10M12 5v8",
-  // Tanks by shape, seen from above but for the bowl.
+  // Tanks by shape, seen from above, the bowl from the side.
   cuboid: "M3 7.5h18v9H3z",
   bow_front: "M3 7h18v7c-5 4.5-13 4.5-18 0z",
   cylinder: "M12 4.5a7.5 7.5 0 1 0 .01 0",
@@ -38,6 +38,8 @@ const LINES = {
   bowl: "M7 5h10c3 2 4 4.5 4 7 0 4.5-3.5 7.5-7 7.5h-4c-3.5 0-7-3-7-7.5 0-2.5 1-5 4-7zM4.5 10h15",
 };
 
+/** @import { VNode } from "../vendor/preact.js" */
+
 /** @param {{name: string, size?: number}} props */
 export const Icon = ({ name, size = 24 }) => html`
   <svg width=${size} height=${size} viewBox="0 0 24 24" fill="none" stroke="currentColor" stroke-width="1.6"
@@ -45,7 +47,7 @@ export const Icon = ({ name, size = 24 }) => html`
 
 /**
  * States by shape: a level line in a ring, a diamond, a half-filled bucket, a filled triangle.
- * @type {Record<string, any>}
+ * @type {Record<string, VNode | VNode[]>}
  */
 const STATE_SHAPES = {
   steady: html`<circle cx="12" cy="12" r="8.5" /><path d="M3.8 13h16.4" />`,

@@ -1,5 +1,5 @@
 /**
- * A large keypad for figures read off a meter: no keyboard of the phone, comma or point as the keeper's language writes
+ * A large keypad for figures read off a meter, in place of the phone's keyboard; comma or point as the language writes
  * it.
  */
 import { html } from "../vendor/preact.js";

@@ -1,10 +1,17 @@
-/** Which kit reads a parameter: the keeper's own, else a plainly labelled set of common steps. */
+/** Which kit reads a parameter: the keeper's own, or else common steps that are labelled as such. */
 import { HARDNESS } from "../advice/hardness.js";
 import { all } from "./state/live.js";
 
-/** The order of a test, and the unit each is read in. */
+/** @import { View } from "../types/views.js" */
+/**
+ * How a parameter is read: by a kit, or without an `id` by `common` steps.
+ * @typedef {Omit<Partial<View<"test_kit">>, "parameter"> & {parameter: string, entry: "steps" | "keypad", common?: boolean}}
+ * Kit
+ */
+
+/** What a test asks for, in this order. */
 export const TESTED = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature"];
-/** What is tested now and then, behind those of every day. */
+/** What is tested now and then: it stands behind what is tested every day. */
 export const SELDOM = Object.keys(HARDNESS);
 /** @type {Record<string, string>} */
 export const UNITS = {
@@ -17,8 +24,8 @@ export const UNITS = {
 };
 
 /**
- * Steps of 1, 2.5 and 5, read as the ion, for a keeper who has not set down a kit yet (assumption).
- * @type {Record<string, any>}
+ * Steps of 1, 2.5 and 5, read as the ion, for a keeper without a recorded kit (assumption).
+ * @type {Record<string, Pick<Kit, "entry" | "basis" | "steps">>}
  */
 const COMMON = {
   total_ammonia: { entry: "steps", basis: "ion", steps: [0, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10] },
@@ -28,12 +35,13 @@ const COMMON = {
   temperature: { entry: "keypad" },
 };
 
-/** How a parameter is read without a kit of one's own. @param {string} parameter */
+/** How a parameter is read without a kit of the keeper's own. @param {string} parameter @returns {Kit} */
 export const common_kit = (parameter) => ({ ...(COMMON[parameter] ?? { entry: "keypad" }), parameter, common: true });
 
 /**
- * The kit used last for it, else the newest set down, else the common steps (without an id).
+ * The kit last used for a parameter, or else the newest one, or else the common steps (without an id).
  * @param {string} parameter
+ * @returns {Kit}
  */
 export function kit_for(parameter) {
   const own = all("test_kit").filter((kit) => kit.parameter === parameter && !kit.retired);
@@ -43,7 +51,7 @@ export function kit_for(parameter) {
   return own.find((kit) => kit.id === last?.kit) ?? own.toSorted((a, b) => (a.id < b.id ? 1 : -1))[0];
 }
 
-/** The fields of a reading made with a kit. @param {any} kit @param {number} value */
+/** The fields of a reading made with a kit. @param {Kit} kit @param {number} value */
 export function reading_of(kit, value) {
   const unit = kit.unit ?? UNITS[kit.parameter];
   return {

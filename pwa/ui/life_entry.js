@@ -1,6 +1,5 @@
 /**
- * What the entries of animals and plants have in common: the other tank, the day, what was wrong, and how they are
- * recorded.
+ * What the forms of animals and plants share: the other tank, choices, the note, errors, and the records they write.
  */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
@@ -34,7 +33,7 @@ export const TankTiles = ({ tank, except, value, label, on_pick }) => {
 };
 
 /**
- * Written down in the wrong tank: the one it belongs to, behind one tap.
+ * Moves an entry that was recorded in the wrong tank, behind one tap.
  * @param {{was: string, tank: string, except?: string, on_pick: (id: string) => void}} props `tank`: "" while it stays
  */
 export const WrongTank = ({ was, tank, except, on_pick }) => html`
@@ -68,7 +67,7 @@ export const NoteToo = ({ kind, raw, on_raw, errors }) => html`
     <${Fields} specs=${[find_field(kind_of(kind).fields, "note")]} raw=${raw} on_raw=${on_raw} errors=${errors} />
   </details>`;
 
-/** Errors of fields by their own labels. @param {{kind: string, errors: any[]}} props */
+/** Errors, each with the label of its field. @param {{kind: string, errors: any[]}} props */
 export const Errors = ({ kind, errors }) =>
   errors.map(
     (one) => html`<${Wrong} key=${one.field} spec=${find_field(kind_of(kind).fields, one.field)} error=${one} />`,
@@ -78,7 +77,7 @@ export const Errors = ({ kind, errors }) =>
 export const Failed = ({ text }) => text && html`<p class="wrong" role="alert"><${Icon} name="needs" />${text}</p>`;
 
 /**
- * The writes of one entry; where it corrects another, with all that the correction replaces.
+ * The writes of one entry; a correction also replaces the other half of a move.
  * @param {"stock_change" | "planting"} kind
  * @param {Record<string, any>} fields
  * @param {any} corrects the record that it corrects, or null

@@ -1,4 +1,4 @@
-/** What was written down about a tank's animals or plants, newest first: each can be corrected or taken out. */
+/** The records of a tank's animals or plants, newest first; each can be corrected or taken out. */
 import { html, useSignal } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
 import { LIFE_PAGE, correct_path } from "../advice/life/life_writes.js";
@@ -8,6 +8,8 @@ import { remove_life } from "./life_entry.js";
 import { life_said } from "./words/life_said.js";
 import { all, now, room } from "./state/live.js";
 import { tap } from "./state/tap.js";
+
+/** @import { View } from "../types/views.js" */
 
 const PAGE = 8;
 
@@ -49,7 +51,10 @@ export function LifeLog({ tank, kind }) {
   );
 }
 
-/** What an entry says that is being corrected; it stays behind the correction. @param {{one: any}} props */
+/**
+ * The entry that a form corrects; it stays on record behind the correction.
+ * @param {{one: View<"stock_change"> | View<"planting"> | null}} props
+ */
 export const Stands = ({ one }) =>
   one &&
   html`<p class="soft">

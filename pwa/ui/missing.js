@@ -1,4 +1,4 @@
-/** What a link names but this phone does not hold. */
+/** The page of a link to something that this phone does not hold. */
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { Page } from "./page.js";

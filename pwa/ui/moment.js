@@ -1,15 +1,16 @@
-/** When it happened: now, unless the keeper says that it was earlier; by a tile, or by day and time. */
+/** When something happened: now, unless the keeper picks an earlier moment by a tile or by day and time. */
 import { html } from "../vendor/preact.js";
 import { cannot_be, field_text, moment_in, moments_offered } from "../advice/journal/moment.js";
 import { ago, t, when } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { now, room } from "./state/live.js";
 import { tap } from "./state/tap.js";
+import { with_text } from "./state/field_text.js";
 
-/** Now as records will hold it, in ms. */
+/** Now by the clock that records are written by, in ms. */
 const by_the_server = () => Date.parse(room.value.now());
 
-/** Whether nothing can be written down with this moment. @param {string | undefined} at */
+/** Whether no record can hold this moment. @param {string | undefined} at */
 export const no_moment = (at) => cannot_be(at, by_the_server());
 
 /**
@@ -33,7 +34,7 @@ export function Moment({ at, was, on_at }) {
       <div class="field section"><label for="moment">${t("moment.day_and_time")}</label>
         <input id="moment" type="datetime-local" max=${field_text(new Date(recorded).toISOString())}
           value=${stands ? field_text(stands) : ""}
-          aria-invalid=${no_moment(at)} onInput=${(/** @type {any} */ e) => on_at(moment_in(e.target.value))} />
+          aria-invalid=${no_moment(at)} onInput=${with_text((text) => on_at(moment_in(text)))} />
         <div aria-live="polite">${
           no_moment(at) &&
           html`<p class="wrong"><${Icon} name="needs" size=${20} /><span>

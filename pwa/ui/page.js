@@ -1,6 +1,4 @@
-/**
- * The frame of every page: heading, what is on it, the action at the thumb, the four places, the note with its undo.
- */
+/** The frame of every page: heading, content, the note with its undo, the action at the thumb, the four places. */
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
@@ -18,8 +16,8 @@ const PLACES = [
 ];
 
 /**
- * @param {{title: string, place?: string, up?: string, act?: any, children?: any, book?: boolean, aside?: any, news?:
- * any}} props `up`: where back leads to from outside; `news`: what to know before the action
+ * @param {{title: string, place?: string, up?: string, act?: unknown, children?: unknown, book?: boolean, aside?: unknown,
+ * news?: unknown}} props `up`: where back leads to from outside; `news`: what to know before the action
  */
 export const Page = ({ title, place, up, act, children, book, aside, news }) => html`
   <div class="page">
@@ -54,7 +52,7 @@ const Places = ({ here }) => html`
     )}
   </nav>`;
 
-/** How far this phone is shared, in one glance and in true words. */
+/** How far this phone is shared, by an icon and in words. */
 const Sharing = () => {
   const { waiting, sending, needs_you, photos_waiting, photos_need_you, joined } = sharing();
   const left = waiting + sending + photos_waiting;

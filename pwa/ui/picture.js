@@ -1,9 +1,9 @@
-/** A kept picture on the screen: its bytes from this phone or fetched once, or in words that they are not here. */
+/** Shows a photo: its bytes are on this phone or are fetched once; without them words say that they are not here. */
 import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { room } from "./state/live.js";
 
-/** @param {{photo: any, said: string, large?: boolean}} props `said`: what a screen reader hears */
+/** @param {{photo: import("../types/views.js").View<"photo">, said: string, large?: boolean}} props `said`: what a screen reader hears */
 export function Picture({ photo, said, large = false }) {
   const source = useSignal(/** @type {string | null} */ (null));
   const missing = useSignal(false);
@@ -29,7 +29,7 @@ export function Picture({ photo, said, large = false }) {
   }</span>`;
 }
 
-/** A picture that is not kept yet. @param {{picture: Blob, said: string}} props */
+/** A picture that is not recorded yet. @param {{picture: Blob, said: string}} props */
 export function Loose({ picture, said }) {
   const source = useSignal(/** @type {string | null} */ (null));
   useEffect(() => {

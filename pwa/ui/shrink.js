@@ -1,8 +1,6 @@
-/**
- * A picture made small enough to keep and to send; what a camera writes into it (place, device) is left out with that.
- */
+/** Makes a picture small enough to keep and to send. This also drops what a camera writes into it (place, device). */
 
-/** The longer side, and how much of the detail is kept (assumptions: sharp on a phone, about 300 kB). */
+/** The longer side, and the JPEG quality (assumptions: sharp on a phone, about 300 kB). */
 const LONGEST_PX = 1600;
 const QUALITY = 0.8;
 

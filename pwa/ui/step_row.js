@@ -1,5 +1,5 @@
 /**
- * One figure moved up and down by two buttons, its words beside it; held in `unit`, shown in the units of this phone.
+ * A figure with its label and two buttons that step it down and up; held in `unit`, shown in the units of this phone.
  */
 import { html } from "../vendor/preact.js";
 import { short, t } from "../i18n/words.js";
@@ -7,7 +7,7 @@ import { Icon } from "./icon.js";
 import { shown_in } from "./state/measures.js";
 
 /**
- * @param {{label: string, value: number, unit?: string, step?: number, min?: number, max?: number, also?: any,
+ * @param {{label: string, value: number, unit?: string, step?: number, min?: number, max?: number, also?: unknown,
  * on_value: (value: number) => void}} props
  */
 export function StepRow({ label, value, unit = "", step = 1, min = 0, max = 1000, also, on_value }) {

@@ -1,4 +1,6 @@
-/** Tasks on the screens: the reader of rules, fetched once there is a task; what is due; done by one tap. */
+/**
+ * Tasks on the screens: which are due, and done by one tap. The reader of their rules is fetched once there is a task.
+ */
 import { html, signal } from "../vendor/preact.js";
 import { due_now, remembering, standing } from "../advice/tasks/tasks.js";
 import { clock, t, when } from "../i18n/words.js";
@@ -8,17 +10,22 @@ import { new_id, record } from "./state/record.js";
 import { tap } from "./state/tap.js";
 import { task_said } from "./words/tile_words.js";
 
+/** @typedef {import("../types/views.js").View<"task">} Task */
+
 /** @type {import("../vendor/preact.js").Signal<import("../advice/tasks/tasks.js").Expand | null>} */
 const reader = signal(null);
 let asked = false;
 
-/** What expands rules, null until it is here. */
+/** What expands the rules of tasks; null until it is fetched. */
 export function rule_reader() {
   if (!asked) {
     asked = true;
     import("../advice/tasks/recurrence.js").then(
       ({ occurrences }) => (reader.value = remembering(occurrences)),
-      (failed) => ((asked = false), console.warn("The reader of rules could not be fetched:", failed)),
+      (error) => {
+        asked = false;
+        console.warn("The reader of rules could not be fetched:", error);
+      },
     );
   }
   return reader.value;
@@ -39,22 +46,22 @@ export const tasks_here = (tank) =>
 /** @param {import("../types/views.js").Tank | null} tank */
 const in_round = (tank) => tank !== null && !tank.resting;
 
-/** What is due today, of one tank or of all. @param {string | null} [tank] */
+/** The tasks that are due today, of one tank or of all. @param {string | null} [tank] */
 export function due_here(tank) {
   const tasks = tasks_here(tank);
   const expand = tasks.length > 0 ? rule_reader() : null;
   return expand ? due_now(tasks, all("task_done"), now.value, zone_here(), expand) : [];
 }
 
-/** Where one task stands, null until rules can be read. @param {any} task */
+/** Where one task stands; null until rules can be read. @param {Task} task */
 export function standing_here(task) {
   const expand = rule_reader();
   return expand && standing(task, all("task_done"), now.value, zone_here(), expand);
 }
 
 /**
- * Write down that it was done, or left out.
- * @param {any} task
+ * Record that a task was done, or left out.
+ * @param {Task} task
  * @param {number | null} at the occurrence
  * @param {{skipped?: boolean}} [how]
  */
@@ -77,7 +84,7 @@ export const close_task = (task, at, { skipped = false } = {}) =>
 
 /**
  * One due task with its tap.
- * @param {{task: any, at: number, overdue?: boolean, named?: boolean}} props `named`: its tank is said
+ * @param {{task: Task, at: number, overdue?: boolean, named?: boolean}} props `named`: its tank is said
  */
 export const DueTask = ({ task, at, overdue = false, named = false }) => html`
   <li><div class="line due">
@@ -98,7 +105,7 @@ export const DueTask = ({ task, at, overdue = false, named = false }) => html`
   </div></li>`;
 
 /**
- * The due tasks of one tank, or of the room, as a list; nothing where none is due.
+ * The due tasks of one tank, or of the room, as a list; nothing if none is due.
  * @param {{tank: string | null, label: string}} props
  */
 export function DueTasks({ tank, label }) {

@@ -1,4 +1,4 @@
-/** The new water as warm as the tank's: how much of the cold and the hot tap, by thumb. */
+/** How much water from the cold and the hot tap makes the new water as warm as the tank's. */
 import { html } from "../vendor/preact.js";
 import { tap_mix, warmth_of } from "../advice/warmth.js";
 import { caution } from "../contracts.js";
@@ -8,10 +8,10 @@ import { litres_said, temperature_said } from "./words/figures.js";
 import { KnownFrom } from "./contract/known_from.js";
 import { StepRow } from "./step_row.js";
 
-/** What taps often give; the keeper's own stay on the phone once set (common practice). */
+/** Usual temperatures of taps (common practice); the phone remembers the keeper's own once set. */
 const TAPS = { cold: 12, hot: 50 };
 
-/** @param {{facts: any, litres: number}} props litres that the contract takes */
+/** @param {{facts: import("../types/advice.js").Facts, litres: number}} props litres that the contract takes */
 export function TemperatureMatch({ facts, litres }) {
   const taps = use_draft("taps", () => TAPS);
   const warm = warmth_of(facts);

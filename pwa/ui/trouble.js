@@ -1,4 +1,4 @@
-/** Above every page but the Room's own: what only the keeper can mend before this phone is shared again. */
+/** A bar above every page outside the Room place: what only the keeper can mend before this phone shares again. */
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";

@@ -1,4 +1,4 @@
-/** A page that writes, opened by who may only look. */
+/** What a viewer sees instead of a form. */
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { Page } from "./page.js";

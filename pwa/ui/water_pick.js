@@ -1,19 +1,24 @@
-/** Which source water and which dechlorinator a tank uses: picked, set down anew, or edited and come back from. */
+/** Which source water and which dechlorinator a tank uses: pick one, add one, or edit one and come back. */
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { all, room } from "./state/live.js";
 import { record } from "./state/record.js";
 
-/** @param {{tank: any, here: string}} props `here`: the path to come back to */
+/** @import { Tank } from "../types/views.js" */
+/** @param {{tank: Tank, here: string}} props `here`: the path to come back to */
 export const WaterPick = ({ tank, here }) => html`
   <${Pick} tank=${tank} here=${here} field="source_water" kind="source_water" records=${all("source_water")} />
   <${Pick} tank=${tank} here=${here} field="dechlorinator" kind="label"
     records=${all("label").filter((label) => label.use === "dechlorinator")} />`;
 
-/** @param {{tank: any, here: string, field: string, kind: string, records: any[]}} props */
+/** @typedef {{id: string, name: string}} Named */
+/**
+ * @param {{tank: Tank, here: string, field: "source_water" | "dechlorinator", kind: string, records: Named[]}}
+ * props
+ */
 function Pick({ tank, here, field, kind, records }) {
-  const choose = (/** @type {any} */ one) =>
+  const choose = (/** @type {Named} */ one) =>
     record(
       [{ type: "put", kind: "tank", id: tank.id, fields: { [field]: one.id } }],
       t("saved.uses", { tank: tank.name, name: one.name }),

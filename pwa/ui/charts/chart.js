@@ -1,32 +1,32 @@
-/**
- * One chart of one parameter, drawn by uPlot on a canvas: it is for the eye alone, the same figures stand in its table.
- */
+/** The chart of one parameter, drawn by uPlot on a canvas. Screen readers skip it: its table holds the same figures. */
 import { html, useEffect, useRef } from "../../vendor/preact.js";
 import { span } from "../../advice/forecast/chart_lines.js";
 import { paint_over, paint_under } from "./chart_marks.js";
 import { axes, plot, token } from "./plot.js";
 
+/** @import uPlot from "../../vendor/uplot.js" */
+
 const DAY_S = 86_400;
+
+/** @type {("p10" | "p50" | "p90")[]} */
+const QUANTILES = ["p10", "p50", "p90"];
 
 /** @param {{lines: import("../../advice/forecast/chart_lines.js").Lines}} props */
 export function Chart({ lines }) {
-  const place = useRef(/** @type {any} */ (null));
-  useEffect(() => plot(place.current, () => options(lines), data(lines)), [lines]);
+  const place = useRef(/** @type {HTMLElement | null} */ (null));
+  useEffect(() => plot(/** @type {HTMLElement} */ (place.current), () => options(lines), data(lines)), [lines]);
   return html`<div class="chart" ref=${place} aria-hidden="true"></div>`;
 }
 
 /**
- * Seconds, then one in ten below, the middle, one in ten above.
+ * The columns that uPlot draws: time in seconds, then the 10 %, 50 % and 90 % quantiles.
  * @param {import("../../advice/forecast/chart_lines.js").Lines} lines
  */
 const data = ({ fan, from, now }) => {
   const points = fan.length ? fan : [{ at: now, p10: null, p50: null, p90: null }];
   const past = { at: from, p10: null, p50: null, p90: null };
   const all = [past, ...points];
-  return [
-    all.map(({ at }) => at / 1000),
-    ...["p10", "p50", "p90"].map((point) => all.map((/** @type {any} */ one) => one[point])),
-  ];
+  return [all.map(({ at }) => at / 1000), ...QUANTILES.map((quantile) => all.map((point) => point[quantile]))];
 };
 
 /** @param {import("../../advice/forecast/chart_lines.js").Lines} lines */
@@ -43,8 +43,8 @@ function options(lines) {
     bands: [{ series: [3, 1], fill: () => token("--fan") }],
     axes: axes(),
     hooks: {
-      drawAxes: [(/** @type {any} */ chart) => paint_under(chart, lines, token)],
-      draw: [(/** @type {any} */ chart) => paint_over(chart, lines, token)],
+      drawAxes: [(/** @type {uPlot} */ chart) => paint_under(chart, lines, token)],
+      draw: [(/** @type {uPlot} */ chart) => paint_over(chart, lines, token)],
     },
   };
 }

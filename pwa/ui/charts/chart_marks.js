@@ -1,13 +1,15 @@
-/** What a chart shows beside the fan: now, changes and feedings, the limit, readings as dots with their kit's span. */
+/** Paints what a chart shows beside the fan: now, changes, feedings, the limit, and readings with their kit's span. */
 
-/** @typedef {import("../../advice/forecast/chart_lines.js").Lines} Lines @typedef {(name: string) => string} Token */
+/** @import { Lines } from "../../advice/forecast/chart_lines.js" */
+/** @import uPlot from "../../vendor/uplot.js" */
+/** @typedef {(name: string) => string} Token */
 
 const DOT = 5;
 
 /**
- * Below the fan: changes as lines with a bucket, feedings as ticks, the line of now.
- * @param {any} chart
- * @param {Lines} lines
+ * Paint below the fan: changes as lines with a bucket, feedings as ticks, now as a line.
+ * @param {uPlot} chart
+ * @param {{marks: {at: number, kind: string}[], now: number, to: number}} lines
  * @param {Token} token
  */
 export function paint_under(chart, { marks, now, to }, token) {
@@ -32,7 +34,10 @@ export function paint_under(chart, { marks, now, to }, token) {
   });
 }
 
-/** Above the fan: the limit, and the readings. @param {any} chart @param {Lines} lines @param {Token} token */
+/**
+ * Paint above the fan: the limit, and the readings as dots.
+ * @param {uPlot} chart @param {Lines} lines @param {Token} token
+ */
 export function paint_over(chart, { dots, limit }, token) {
   const { ctx, bbox } = chart;
   const px = devicePixelRatio;
@@ -62,7 +67,7 @@ export function paint_over(chart, { dots, limit }, token) {
   });
 }
 
-/** @param {any} ctx @param {number} x @param {number} top @param {number} px */
+/** @param {CanvasRenderingContext2D} ctx @param {number} x @param {number} top @param {number} px */
 function bucket(ctx, x, top, px) {
   ctx.beginPath();
   ctx.moveTo(x - 6 * px, top);
@@ -73,7 +78,7 @@ function bucket(ctx, x, top, px) {
 }
 
 /**
- * @param {any} ctx
+ * @param {CanvasRenderingContext2D} ctx
  * @param {number} x
  * @param {number} y
  * @param {number} to_x
@@ -91,7 +96,10 @@ function line(ctx, x, y, to_x, to_y, width, dash = []) {
   ctx.setLineDash([]);
 }
 
-/** Paint inside the plot only (dots at its edge whole). @param {any} chart @param {() => void} paint */
+/**
+ * Paint inside the plot only; the margin keeps dots at its edge whole.
+ * @param {uPlot} chart @param {() => void} paint
+ */
 function within({ ctx, bbox }, paint) {
   ctx.save();
   ctx.beginPath();

@@ -1,13 +1,10 @@
-/**
- * The outlook's other parts: what the charts' marks mean, when the tank is ready, how much more it could carry,
- * cautions.
- */
+/** The parts of the outlook below its charts: the key, when the tank is ready, how much more it can carry, cautions. */
 import { html } from "../../vendor/preact.js";
 import { cautions_of, contracts } from "../../contracts.js";
 import { day, number, short, t } from "../../i18n/words.js";
 
 /**
- * What the marks of the charts mean, each drawn as it stands there.
+ * The key to the charts: each mark as it is drawn there, and what it means.
  * @param {{doubted: boolean}} props whether any reading is
  */
 export const Key = ({ doubted }) => html`

@@ -1,6 +1,5 @@
 /**
- * One parameter of the outlook: its chance in words, its chart, and the same figures as a table, in the units of this
- * phone.
+ * One parameter of the outlook in the units of this phone: its chance in words, its chart, and the figures as a table.
  */
 import { html, useMemo } from "../../vendor/preact.js";
 import { lines_in } from "../../advice/forecast/chart_lines.js";
@@ -11,15 +10,19 @@ import { Chart } from "./chart.js";
 import { as_ion, litres_said, nitrogen, parameter_name } from "../words/figures.js";
 import { measures, shown_in } from "../state/measures.js";
 
+/** @import { Watched } from "../../types/advice.js" */
 /** @typedef {import("../../advice/forecast/chart_lines.js").Lines} Lines */
 
-/** Which of the outlook’s chances is whose. @type {Record<string, "nh3" | "nitrite" | "nitrate">} */
+/**
+ * The name under which the outlook gives the chance of a parameter.
+ * @type {Record<string, "nh3" | "nitrite" | "nitrate">}
+ */
 export const CHANCE_OF = { total_ammonia: "nh3", nitrite: "nitrite", nitrate: "nitrate" };
-/** So many of the fan's points stand in the table. */
+/** How many points of the fan the table lists. */
 const POINTS = 6;
 
 /**
- * @param {{lines: Lines, next: any, as_table: boolean, now: number}} props `next`: the outlook until the next test, if
+ * @param {{lines: Lines, next: import("../../types/advice.js").AheadAnswer | undefined, as_table: boolean, now: number}} props `next`: the outlook until the next test, if
  * it is there
  */
 export function Parameter({ lines: held, next, as_table, now }) {
@@ -36,7 +39,7 @@ export function Parameter({ lines: held, next, as_table, now }) {
         next &&
         parameter in CHANCE_OF &&
         html`<${Chance} lines=${lines}
-        chance=${next.pass_chance[CHANCE_OF[parameter]]} standing=${next.now[`${parameter}_mg_n_l`]} />`
+        chance=${next.pass_chance[CHANCE_OF[parameter]]} standing=${next.now[`${/** @type {Watched} */ (parameter)}_mg_n_l`]} />`
       }
       ${!as_table && html`<${Chart} lines=${lines} />`}
       <div class=${as_table ? "" : "unseen"}><${Table} lines=${lines} now=${now} /></div>
@@ -121,7 +124,7 @@ function Table({ lines, now }) {
 }
 
 /**
- * What the kit cannot tell apart.
+ * The span of values that the kit cannot tell apart.
  * @param {import("../../advice/forecast/chart_lines.js").Dot} dot
  * @param {(value: number) => string} said
  */

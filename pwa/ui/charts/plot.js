@@ -1,22 +1,21 @@
-/**
- * What every chart shares: uPlot fetched when first drawn with, its size, its axes of days and figures, colours by
- * meaning.
- */
+/** What every chart shares: uPlot, fetched with the first chart; size, axes of days and figures, colours by meaning. */
 import { chosen, short } from "../../i18n/words.js";
+
+/** @import uPlot from "../../vendor/uplot.js" */
 
 const HEIGHT = 220;
 const FONT = "15px system-ui, -apple-system, Roboto, sans-serif";
 const DAY_S = 86_400;
 
 /**
- * Draw into `place`; what is answered takes it away again.
+ * Draw a chart into `place`; call the answer to remove it.
  * @param {HTMLElement} place
- * @param {(uPlot: any) => any} options uPlot's own, without size
+ * @param {(library: typeof uPlot) => Record<string, unknown>} options uPlot's own, without size
  * @param {(number | null)[][]} data
  */
 export function plot(place, options, data) {
   const left = new AbortController();
-  void import("../../vendor/uplot.js").then(({ default: uPlot }) => {
+  void import("../../vendor/uplot.js").then(({ default: Plot }) => {
     if (left.signal.aborted) return;
     const bare = {
       width: place.clientWidth,
@@ -26,7 +25,7 @@ export function plot(place, options, data) {
       legend: { show: false },
       select: { show: false },
     };
-    const chart = new uPlot({ ...bare, ...options(uPlot) }, data, place);
+    const chart = new Plot({ ...bare, ...options(Plot) }, data, place);
     const fit = new ResizeObserver(() => chart.setSize({ width: place.clientWidth, height: HEIGHT }));
     fit.observe(place);
     matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => chart.redraw(), {
@@ -40,7 +39,7 @@ export function plot(place, options, data) {
   return () => left.abort();
 }
 
-/** Days below, figures at the left. */
+/** The two axes: days below, figures at the left. */
 export function axes() {
   const quiet = {
     stroke: () => token("--text-soft"),
@@ -55,18 +54,21 @@ export function axes() {
       gap: 8,
       space: 64,
       splits: days_between,
-      values: (/** @type {any} */ _, /** @type {number[]} */ splits) => splits.map(day),
+      values: (/** @type {uPlot} */ _, /** @type {number[]} */ splits) => splits.map(day),
     },
     {
       ...quiet,
       size: 50,
       space: 36,
-      values: (/** @type {any} */ _, /** @type {number[]} */ splits) => splits.map((one) => short(one, 3)),
+      values: (/** @type {uPlot} */ _, /** @type {number[]} */ splits) => splits.map((one) => short(one, 3)),
     },
   ];
 }
 
-/** Midnights, as many as have room. @param {any} chart @param {number} _ @param {number} from @param {number} to */
+/**
+ * The midnights to mark, as many as fit.
+ * @param {uPlot} chart @param {number} _ @param {number} from @param {number} to
+ */
 function days_between(chart, _, from, to) {
   const most = Math.max(2, Math.floor(chart.width / 72));
   const every = Math.ceil((to - from) / DAY_S / most);
@@ -85,5 +87,5 @@ function days_between(chart, _, from, to) {
 const day = (seconds) =>
   new Intl.DateTimeFormat(chosen(), { day: "numeric", month: "short" }).format(new Date(seconds * 1000));
 
-/** A colour by its meaning, as light or dark has it now. @param {string} name */
+/** The colour of a meaning in the light or dark scheme, whichever is in force. @param {string} name */
 export const token = (name) => getComputedStyle(document.documentElement).getPropertyValue(name).trim();

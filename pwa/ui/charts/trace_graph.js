@@ -1,6 +1,6 @@
 /**
- * The trace as a small graph: a line down for each tank, time running down, an arrow for each thing shared. The table
- * beside it says the same.
+ * The trace as a small graph: a vertical line for each tank, time running down, an arrow for each thing shared. Screen
+ * readers skip it: the table beside it says the same.
  */
 import { html } from "../../vendor/preact.js";
 import { when } from "../../i18n/words.js";
@@ -9,7 +9,7 @@ import { tank_name } from "../life_entry.js";
 import { now } from "../state/live.js";
 import { ICON_OF, what_said } from "../words/trace_said.js";
 
-/** So wide a tank's line wants to be at least. */
+/** Least width of a tank's lane. */
 const LANE_PX = 84;
 const HEAD = 7;
 
@@ -21,7 +21,7 @@ export function TraceGraph({ tank, to, from }) {
   const links = unique([...from, ...to].flatMap((one) => one.by)).sort((a, b) =>
     a.at < b.at ? -1 : a.at > b.at ? 1 : 0,
   );
-  // Those it could have come from stand to the left, those it could have reached to the right.
+  // Tanks that it can have come from stand to the left, tanks that it can have reached to the right.
   const left = from.map((one) => one.tank).reverse();
   const lanes = [...left, tank, ...to.map((one) => one.tank).filter((one) => !left.includes(one))];
   const exposed = new Map(to.map((one) => [one.tank, one.at]));
@@ -62,14 +62,15 @@ function Row({ link, lanes, x, tank, exposed }) {
 }
 
 /**
- * The tanks' lines through one row: thick where the tank asked for, or what it passed on, already is.
- * @param {any} props
+ * The tanks' lines through one row: thick for the tank in question, and for each tank that it has reached by then.
+ * @param {{lanes: string[], x: (lane: string) => string, tank: string, exposed: Map<string, string>, at: string,
+ * children?: unknown}} props
  */
 const Lanes = ({ lanes, x, tank, exposed, at, children }) => html`
   <svg class="trace-lanes">
     ${lanes.map(
-      (/** @type {string} */ lane) => html`<line key=${lane}
-      class=${lane === tank || (exposed.has(lane) && exposed.get(lane) < at) ? "thick" : "thin"} x1=${x(lane)} y1="0"
+      (lane) => html`<line key=${lane}
+      class=${lane === tank || (exposed.has(lane) && String(exposed.get(lane)) < at) ? "thick" : "thin"} x1=${x(lane)} y1="0"
       x2=${x(lane)} y2="100%" />`,
     )}
     ${children}

@@ -1,4 +1,4 @@
-/** Setting up, what lies in the glass: the bed with food for roots under a cap, and a little stone or wood. */
+/** Two steps of setting up a tank: the substrate, with food for roots under a cap, and the stones and wood. */
 import { html } from "../../vendor/preact.js";
 import {
   asked,
@@ -15,20 +15,23 @@ import { litres_said, measured } from "../words/figures.js";
 import { Calculated } from "../contract/calculated.js";
 import { ChoiceTiles } from "../choice_tiles.js";
 import { FigureRows } from "../figure_rows.js";
-import { Next, SetupStep, use_step } from "./setup_step.js";
+import { Next, SetupStep, measures_of, use_step } from "./setup_step.js";
 import { StepRow } from "../step_row.js";
 
+/** @import { Answer, ChoiceSpec, Named } from "../../types/contract.js" */
+/** @import { Tank } from "../../types/views.js" */
+/** @import { Raw } from "./setup_step.js" */
 const BEDS = ["capped", "plain", "bare"];
-/** Which materials are offered where. @type {Record<string, string[]>} */
+/** The materials that are offered for each layer. @type {Record<string, string[]>} */
 const OFFERED = {
   nutrient: ["garden_soil", "potting_soil", "baked_clay"],
   cap: ["sand", "gravel", "lava", "baked_clay"],
 };
 
-/** @param {{tank: any}} props */
+/** @param {{tank: Tank}} props */
 export function SubstrateStep({ tank }) {
   const { raw, said, set, save, problem } = use_step(tank, "substrate");
-  const found = asked("substrate", substrate_input(tank.measures, said));
+  const found = asked("substrate", substrate_input(measures_of(tank), said));
   const layer = input_of("substrate", "layers").item;
   const material = field_named(layer.fields, "material");
   return html`
@@ -59,19 +62,20 @@ export function SubstrateStep({ tank }) {
         <${Calculated} name="substrate" found=${found}
           show=${["litres", "kg", ...(raw.support_bags > 0 ? ["support_l"] : []), "front_cm", "back_cm", "slope_deg"]}
           />
-        ${tank.measures.shape !== "cuboid" && html`<p class="soft small">${t("setup.as_rectangle")}</p>`}`
+        ${measures_of(tank).shape !== "cuboid" && html`<p class="soft small">${t("setup.as_rectangle")}</p>`}`
       }
     <//>`;
 }
 
 /**
- * @param {{of: string, title: string, material: any, raw: Record<string, any>, set: (more: any) => void, layer: any}}
+ * @param {{of: "nutrient" | "cap", title: string, material: ChoiceSpec & Named, raw: Raw, set: (more: Raw) => void,
+ * layer?: Answer<"substrate">["layers"][number]}}
  * props
  */
 const Layer = ({ of, title, material, raw, set, layer }) => html`
   <section class="section"><h2>${title}</h2>
     <${ChoiceTiles} label=${material.label} name=${`${of}-material`}
-      choices=${material.choices.filter((/** @type {any} */ one) => OFFERED[of].includes(one.value))} value=${raw[of]}
+      choices=${material.choices.filter((one) => OFFERED[of].includes(one.value))} value=${raw[of]}
       on_value=${(/** @type {string} */ value) => set({ [of]: value })} />
     <${StepRow} label=${t("setup.front")} unit="cm" step=${0.5} max=${20} value=${Number(raw[`${of}_front_cm`])}
       on_value=${(/** @type {number} */ value) => set({ [`${of}_front_cm`]: value })} />
@@ -92,7 +96,7 @@ const Layer = ({ of, title, material, raw, set, layer }) => html`
 
 const KINDS = ["stone", "lava", "wood"];
 
-/** @param {{tank: any}} props */
+/** @param {{tank: Tank}} props */
 export function HardscapeStep({ tank }) {
   const { raw, said, set, save, problem } = use_step(tank, "hardscape");
   const stones = hardscape_of(said);

@@ -1,6 +1,5 @@
 /**
- * Setting up, the first filling: the litres that go in, the dose for exactly those, and the plants that went in with
- * them.
+ * A step of setting up a tank, the first filling: the litres that go in, the dechlorinator for them, and the plants.
  */
 import { html, useSignal } from "../../vendor/preact.js";
 import { brought } from "../../advice/level.js";
@@ -16,8 +15,14 @@ import { new_id } from "../state/record.js";
 import { plant_name } from "./setup_plants.js";
 import { Next, SetupStep, use_step } from "./setup_step.js";
 import { WaterPick } from "../water_pick.js";
+import { with_tick } from "../state/field_text.js";
 
-/** @param {{tank: any}} props */
+/** @import { LabelDose } from "../../types/advice.js" */
+/** @import { Tank } from "../../types/views.js" */
+/** @import { Write } from "../state/record.js" */
+/** @typedef {{species: string, portions: number}} Portions */
+
+/** @param {{tank: Tank}} props */
 export function FillStep({ tank }) {
   const { raw, said, set, save, problem } = use_step(tank, "fill");
   const busy = useSignal(false);
@@ -26,7 +31,8 @@ export function FillStep({ tank }) {
   const source = get("source_water", tank.source_water);
   const label = get("label", tank.dechlorinator);
   const dose = litres ? dose_for({ tank: { ...tank, water_l: litres }, source, label }, litres) : null;
-  const plants = said_at(tank, "plants").list.filter((/** @type {any} */ one) => one.portions > 0);
+  /** @type {Portions[]} */ const listed = said_at(tank, "plants").list;
+  const plants = listed.filter(({ portions }) => portions > 0);
   const metered = input_of("volume", "metered_l");
   const parts = { litres: whole(litres_said(litres)), dose: dose?.amount !== undefined ? whole(dose_said(dose)) : "" };
 
@@ -35,39 +41,10 @@ export function FillStep({ tank }) {
     busy.value = true;
     const at = room.value.now();
     const freed = brought(source, "total_ammonia", label);
-    /** @type {any[]} */ const more = [];
-    if (dose?.amount !== undefined) {
-      const fields = {
-        tank: tank.id,
-        at,
-        label: dose.label.id,
-        what: dose.label.name,
-        amount: dose.amount,
-        unit: dose.unit,
-        for_litres: litres,
-      };
-      more.push({
-        type: "put",
-        kind: "dose",
-        id: new_id(),
-        fields: freed > 0 ? { ...fields, tan_mg_n_l: freed } : fields,
-      });
-    }
-    if (raw.plants_in)
-      for (const { species, portions } of plants)
-        more.push({
-          type: "put",
-          kind: "planting",
-          id: new_id(),
-          fields: {
-            tank: tank.id,
-            at,
-            change: "plant",
-            species,
-            amount: t("setup.portions_in", { count: portions }),
-            portions,
-          },
-        });
+    const more = [
+      ...dose_writes(tank, at, dose, litres, freed),
+      ...(raw.plants_in ? planting_writes(tank, at, plants) : []),
+    ];
     const { water_l, gross_l } = found.answer;
     await save(
       "done",
@@ -88,9 +65,9 @@ export function FillStep({ tank }) {
         plants.length > 0 &&
         html`
         <label class="check"><input type="checkbox" checked=${Boolean(raw.plants_in)}
-          onChange=${(/** @type {any} */ e) => set({ plants_in: e.target.checked })} />
+          onChange=${with_tick((plants_in) => set({ plants_in }))} />
           ${t("setup.plants_in", { count: plants.length })}</label>
-        <p class="soft small">${plants.map((/** @type {any} */ one) => plant_name(one.species)).join(", ")}</p>`
+        <p class="soft small">${plants.map(({ species }) => plant_name(species)).join(", ")}</p>`
       }
       <${WaterPick} tank=${tank} here=${`/tank/${tank.id}/setup/fill`} />
       <${Dose} dose=${dose} payload=${
@@ -99,14 +76,43 @@ export function FillStep({ tank }) {
     <//>`;
 }
 
-/** A figure and its unit that no line break parts. @param {string} text */
+/**
+ * The record of the dechlorinator that goes in with the water, if any is known.
+ * @param {Tank} tank @param {string} at @param {LabelDose | null} dose @param {number} litres
+ * @param {number} freed ammonia that it frees from chloramine, mg N/L
+ * @returns {Write[]}
+ */
+function dose_writes(tank, at, dose, litres, freed) {
+  if (dose?.amount === undefined) return [];
+  const { label, amount, unit } = dose;
+  const fields = { tank: tank.id, at, label: label.id, what: label.name, amount, unit, for_litres: litres };
+  return [{ type: "put", kind: "dose", id: new_id(), fields: freed > 0 ? { ...fields, tan_mg_n_l: freed } : fields }];
+}
+
+/** The records of the planned plants. @param {Tank} tank @param {string} at @param {Portions[]} plants @returns {Write[]} */
+const planting_writes = (tank, at, plants) =>
+  plants.map(({ species, portions }) => ({
+    type: "put",
+    kind: "planting",
+    id: new_id(),
+    fields: {
+      tank: tank.id,
+      at,
+      change: "plant",
+      species,
+      amount: t("setup.portions_in", { count: portions }),
+      portions,
+    },
+  }));
+
+/** A figure with its unit on the same line. @param {string} text */
 const whole = (text) => text.replaceAll(" ", "\u00a0");
 
-/** @param {{dose: any, payload: any}} props */
+/** @param {{dose: LabelDose | null, payload: object | null}} props */
 const Dose = ({ dose, payload }) => {
   if (!dose) return null;
   if (!dose.needed) return html`<p class="dose">${t("dose.none")}</p>`;
-  if (dose.missing)
+  if (dose.amount === undefined)
     return html`<p class="soft">${t(dose.missing === "source" ? "setup.dose_source" : "setup.dose_label")}</p>`;
   return html`
     <p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span class="soft small">

@@ -1,5 +1,6 @@
 /**
- * Setting up, the first animals: what the tank can bear today, a start without them, and the record of those that come.
+ * The last step of setting up a tank, the first animals: what the tank can bear today, a start without animals, and the
+ * record of those that come.
  */
 import { html, useSignal } from "../../vendor/preact.js";
 import { of_tank } from "../../advice/of_tank.js";
@@ -25,12 +26,15 @@ import { tap } from "../state/tap.js";
 import { ammonia_named } from "../words/tile_words.js";
 import { trouble_said } from "../words/trouble_said.js";
 
-/** The animals that live in a tank by its records. @param {string} id */
+/** @import { Tank } from "../../types/views.js" */
+/** @import { Raw } from "./setup_step.js" */
+/** @import { Write } from "../state/record.js" */
+/** The animals that live in a tank, by its records. @param {string} id */
 export const inside_of = (id) => stock_of(of_tank(all("stock_change"), id), now.value).animals;
 
 /**
- * When the planned animals may come, by the forecast of this tank; null while it is worked out.
- * @param {any} tank @returns {{code: string, planned_g: number, low_g: number} | null}
+ * When the planned animals can come, by the tank's forecast; null until it is there.
+ * @param {Tank} tank @returns {{code: string, planned_g: number, low_g: number} | null}
  */
 export function first_fish(tank) {
   const { headroom } = outlook_for(tank).forecast.answers;
@@ -39,7 +43,7 @@ export function first_fish(tank) {
   return { code: planned_g ? bears(planned_g, headroom) : "no_plan", planned_g, low_g: headroom.fish_g_now.p10 };
 }
 
-/** @param {{tank: any}} props */
+/** @param {{tank: Tank}} props */
 export const FirstFishSaid = ({ tank }) => {
   const known = first_fish(tank);
   const { advice } = outlook_for(tank);
@@ -58,49 +62,34 @@ export const FirstFishSaid = ({ tank }) => {
       }</p></div>`;
 };
 
-/** @param {{tank: any}} props */
-export function FirstFishStep({ tank }) {
+/** @typedef {{species: string, count: number, length_cm?: number}} Coming */
+/** @typedef {{species: string, count: number, length_cm: number}} Arriving */
+
+/** @param {{tank: Tank}} props */
+export const FirstFishStep = ({ tank }) =>
+  planned(tank) ? html`<${NotFilled} tank=${tank} />` : html`<${FirstFish} tank=${tank} />`;
+
+/** @param {{tank: Tank}} props */
+const NotFilled = ({ tank }) => html`
+  <${SetupStep} step="first_fish" name=${tank.name} up=${`/tank/${tank.id}`}
+    act=${html`<a class="main" href=${`/tank/${tank.id}/setup/fill`}>${t("setup.step.fill")}</a>`}>
+    <p class="sentence">${t("first_fish.not_filled")}</p><${Welfare} /><${Cautions} />
+  <//>`;
+
+/** @param {{tank: Tank}} props */
+function FirstFish({ tank }) {
   const { raw, said, set } = use_step(tank, "first_fish");
   const failed = useSignal("");
   const inside = inside_of(tank.id);
-  const coming = still_to_come(tank.planned_stock ?? [], inside);
-  /** @type {Record<string, number>} */ const counts = raw.counts ?? {};
-  /** @type {Record<string, number>} */ const lengths = raw.lengths ?? {};
-  const length_of = (/** @type {any} */ one) => lengths[one.species] ?? one.length_cm ?? half_grown(one.species);
-  const arriving = coming
-    .filter(({ species }) => counts[species] > 0)
-    .map((one) => ({ species: one.species, count: counts[one.species], length_cm: length_of(one) }));
+  const animals = tank.planned_stock ?? [];
+  const coming = still_to_come(animals, inside);
+  const arriving = arriving_of(coming, raw);
   const many = arriving.reduce((sum, { count }) => sum + count, 0);
   const up = `/tank/${tank.id}`;
-  if (planned(tank)) {
-    return html`
-      <${SetupStep} step="first_fish" name=${tank.name} up=${up}
-        act=${html`<a class="main" href=${`/tank/${tank.id}/setup/fill`}>${t("setup.step.fill")}</a>`}>
-        <p class="sentence">${t("first_fish.not_filled")}</p><${Welfare} /><${Cautions} />
-      <//>`;
-  }
   const arrive = async () => {
-    const at = room.value.now();
-    const writes = arriving.map((fields) => ({
-      type: /** @type {const} */ ("put"),
-      kind: "stock_change",
-      id: new_id(),
-      fields: { tank: tank.id, at, change: "arrival", ...fields },
-    }));
-    const words = t("first_fish.saved", { count: many, tank: tank.name });
-    // A helper may record arrivals, but not change the tank.
-    const plan = room.value.may("tank")
-      ? [
-          {
-            type: /** @type {const} */ ("put"),
-            kind: "tank",
-            id: tank.id,
-            fields: { [field_of("first_fish")]: { state: "done" } },
-          },
-        ]
-      : [];
     try {
-      if (!(await record([...writes, ...plan], words))) return;
+      const words = t("first_fish.saved", { count: many, tank: tank.name });
+      if (!(await record(arrival_writes(tank, arriving), words))) return;
       forget(`setup.${tank.id}.first_fish`);
       go(up);
     } catch (error) {
@@ -117,44 +106,78 @@ export function FirstFishStep({ tank }) {
       <${FirstFishSaid} tank=${tank} />
       <p class="soft small">${contracts().stock_headroom.uncertainty}</p>
       <${Welfare} rich=${done(tank, "substrate") && said_at(tank, "substrate").bed === "capped"} />
+      ${coming.length > 0 && html`<${ComeToday} tank=${tank} coming=${coming} raw=${raw} set=${set} />`}
       ${
-        coming.length > 0 &&
-        html`<section class="section"><h2>${t("first_fish.come_today")}</h2>
-        ${coming.map(
-          (one) => html`<div class="chosen" key=${one.species}>
-          <${StepRow} label=${animal_name(one.species)} also=${t("first_fish.of_planned", { count: one.count })}
-            max=${one.count} value=${counts[one.species] ?? 0} on_value=${(/** @type {number} */ value) =>
-              set({ counts: { ...counts, [one.species]: value } })} />
-          ${
-            counts[one.species] > 0 &&
-            html`<${StepRow}
-            label=${t("first_fish.length", { who: animal_name(one.species) })} unit="cm" step=${0.5} min=${0.5}
-            max=${100} value=${length_of(one)} on_value=${(/** @type {number} */ value) =>
-              set({ lengths: { ...lengths, [one.species]: value } })} />`
-          }</div>`,
-        )}
-        <p><a class="quiet" href=${`/bench/acclimation?tank=${tank.id}`}>${contracts().acclimation.title}</a></p>
-          </section>`
-      }
-      ${
-        (tank.planned_stock ?? []).length === 0 &&
+        animals.length === 0 &&
         inside.length === 0 &&
-        html`<p><a class="quiet"
-        href=${`/tank/${tank.id}/setup/stock`}>${t("setup.step.stock")}</a></p>`
+        html`<p><a class="quiet" href=${`/tank/${tank.id}/setup/stock`}>${t("setup.step.stock")}</a></p>`
       }
       ${
         inside.length === 0 &&
-        (tank.planned_stock ?? []).length > 0 &&
-        html`<${WithoutFish} tank=${tank} raw=${raw}
-        said=${said} set=${set} />`
+        animals.length > 0 &&
+        html`<${WithoutFish} tank=${tank} raw=${raw} said=${said} set=${set} />`
       }
       <${Cautions} />
     <//>`;
 }
 
+/** The animals that come today, as typed. @param {Coming[]} coming @param {Raw} raw @returns {Arriving[]} */
+const arriving_of = (coming, { counts = {}, lengths }) =>
+  coming
+    .filter(({ species }) => counts[species] > 0)
+    .map((one) => ({ species: one.species, count: counts[one.species], length_cm: length_of(one, lengths) }));
+
+/** @param {Coming} animal @param {Record<string, number>} [lengths] said here, by species */
+const length_of = ({ species, length_cm }, lengths = {}) => lengths[species] ?? length_cm ?? half_grown(species);
+
+/**
+ * The writes of an arrival. A helper may record arrivals, but not change the tank.
+ * @param {Tank} tank @param {Arriving[]} arriving @returns {Write[]}
+ */
+function arrival_writes(tank, arriving) {
+  const at = room.value.now();
+  /** @type {Write[]} */
+  const writes = arriving.map((fields) => ({
+    type: "put",
+    kind: "stock_change",
+    id: new_id(),
+    fields: { tank: tank.id, at, change: "arrival", ...fields },
+  }));
+  if (!room.value.may("tank")) return writes;
+  return [
+    ...writes,
+    { type: "put", kind: "tank", id: tank.id, fields: { [field_of("first_fish")]: { state: "done" } } },
+  ];
+}
+
+/**
+ * How many of each planned kind come today, and how long they are.
+ * @param {{tank: Tank, coming: Coming[], raw: Raw, set: (more: Raw) => void}} props
+ */
+function ComeToday({ tank, coming, raw, set }) {
+  const { counts = {}, lengths = {} } = raw;
+  return html`
+    <section class="section"><h2>${t("first_fish.come_today")}</h2>
+      ${coming.map(
+        (one) => html`<div class="chosen" key=${one.species}>
+        <${StepRow} label=${animal_name(one.species)} also=${t("first_fish.of_planned", { count: one.count })}
+          max=${one.count} value=${counts[one.species] ?? 0} on_value=${(/** @type {number} */ value) =>
+            set({ counts: { ...counts, [one.species]: value } })} />
+        ${
+          counts[one.species] > 0 &&
+          html`<${StepRow}
+          label=${t("first_fish.length", { who: animal_name(one.species) })} unit="cm" step=${0.5} min=${0.5}
+          max=${100} value=${length_of(one, lengths)} on_value=${(/** @type {number} */ value) =>
+            set({ lengths: { ...lengths, [one.species]: value } })} />`
+        }</div>`,
+      )}
+      <p><a class="quiet" href=${`/bench/acclimation?tank=${tank.id}`}>${contracts().acclimation.title}</a></p>
+    </section>`;
+}
+
 /**
  * A start without animals: ammonia in place of their food.
- * @param {{tank: any, raw: any, said: any, set: (more: any) => void}} props
+ * @param {{tank: Tank, raw: Raw, said: Raw, set: (more: Raw) => void}} props
  */
 function WithoutFish({ tank, raw, said, set }) {
   const { input, days } = starter(tank.water_l, planned_feed(tank, all("own_species")), said.ammonia_percent);
@@ -216,7 +239,7 @@ const Welfare = ({ rich = false }) => html`
 const Cautions = () =>
   cautions_of("stocking_limit").map((text) => html`<p class="caution small" key=${text}>${text}</p>`);
 
-/** Animals of the shops are about half grown (assumption). @param {string} species */
+/** Animals from shops are about half grown (assumption). @param {string} species */
 const half_grown = (species) => Math.max(0.5, Math.round(table("species").rows[species]?.length_cm ?? 4) / 2);
 
 const grams = (/** @type {number} */ value) => `${short(value, value < 10 ? 1 : 0)}\u00a0g`;

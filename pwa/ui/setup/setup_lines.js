@@ -1,4 +1,4 @@
-/** Tanks that are still plans: where each stands in its setting-up, and the way on. */
+/** Tanks that are being set up: the next step of each, and the overview of one tank's steps. */
 import { html } from "../../vendor/preact.js";
 import { as_planned, next_step, planned, steps_of } from "../../advice/setup/setting_up.js";
 import { t } from "../../i18n/words.js";
@@ -6,7 +6,8 @@ import { litres_said } from "../words/figures.js";
 import { all, room } from "../state/live.js";
 import { Page } from "../page.js";
 
-/** All that are being set up. */
+/** @import { Tank } from "../../types/views.js" */
+/** All tanks that are being set up. */
 export const plans = () =>
   all("tank")
     .filter((tank) => planned(tank) && !tank.resting)
@@ -29,10 +30,10 @@ export const BeingSetUp = ({ book = false }) => {
   );
 };
 
-/** @param {any} tank */
+/** @param {Tank} tank */
 const next_said = (tank) => t("setup.next_is", { step: t(`setup.step.${next_step(tank) ?? "fill"}`) });
 
-/** One tank's setting-up: its steps, what is done, the way on. @param {{tank: any}} props */
+/** The steps of setting one tank up, which are done, and the link to the next. @param {{tank: Tank}} props */
 export function SetupOverview({ tank }) {
   const may = room.value.may("tank");
   const on = next_step(tank) ?? (planned(tank) ? "fill" : null);

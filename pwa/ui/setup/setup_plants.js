@@ -1,4 +1,4 @@
-/** Setting up, warmth and light, then plants: watts and hours, how many portions the floor wants, and which. */
+/** Two steps of setting up a tank: warmth and light with watts and hours, and plants with their kinds and portions. */
 import { html } from "../../vendor/preact.js";
 import { asked, heater_input, light_input, said_at } from "../../advice/setup/setting_up.js";
 import { plants_for, portions_for } from "../../advice/setup/setting_up_life.js";
@@ -9,14 +9,14 @@ import { measured, temperature_said } from "../words/figures.js";
 import { Calculated } from "../contract/calculated.js";
 import { ChoiceTiles } from "../choice_tiles.js";
 import { FigureRows } from "../figure_rows.js";
-import { Icon } from "../icon.js";
 import { KindPicker } from "../kind_picker.js";
 import { all } from "../state/live.js";
-import { Next, SetupStep, use_step } from "./setup_step.js";
+import { ChosenList, FittingList } from "./chosen_list.js";
+import { Next, SetupStep, measures_of, use_step } from "./setup_step.js";
 import { StepRow } from "../step_row.js";
-import { tap } from "../state/tap.js";
 
-/** @param {{tank: any}} props */
+/** @import { Tank } from "../../types/views.js" */
+/** @param {{tank: Tank}} props */
 export function WarmthStep({ tank }) {
   const { raw, said, set, save, problem } = use_step(tank, "warmth");
   const heat = asked("heater_power", heater_input(tank, said));
@@ -64,15 +64,15 @@ export function WarmthStep({ tank }) {
     <//>`;
 }
 
-/** So many suggestions are shown at once. */
+/** How many suggestions are shown. */
 const SHOWN = 8;
 
-/** @param {{tank: any}} props */
+/** @param {{tank: Tank}} props */
 export function PlantsStep({ tank }) {
   const { raw, said, set, save, problem } = use_step(tank, "plants");
   const planting = record_field("tank", "planting");
   const practice = constants("planting_practice");
-  const wanted = portions_for(tank.measures, raw.planting);
+  const wanted = portions_for(measures_of(tank), raw.planting);
   const warmth = said_at(tank, "warmth");
   /** @type {{species: string, portions: number}[]} */ const list = raw.list;
   const have = list.reduce((sum, one) => sum + one.portions, 0);
@@ -105,28 +105,15 @@ export function PlantsStep({ tank }) {
       ${
         list.length > 0 &&
         html`<section class="section"><h2>${t("setup.plants_chosen", { have, wanted })}</h2>
-        ${list.map(
-          ({ species, portions }) => html`
-          <div class="chosen" key=${species}>
-            <${StepRow} label=${plant_name(species)} also=${about(species)} max=${500} value=${portions}
-              on_value=${(/** @type {number} */ value) => put(species, value)} />
-            ${
-              portions === 0 &&
-              html`<button class="quiet" type="button"
-              onClick=${tap(() => set({ list: list.filter((one) => one.species !== species) }))}><${Icon} name="remove"
-              size=${20} />${t("remove_named", { what: plant_name(species) })}</button>`
-            }
-          </div>`,
-        )}</section>`
+        <${ChosenList} chosen=${list.map(({ species, portions }) => ({ species, count: portions }))} named=${plant_name}
+          about=${about} on_count=${put}
+          on_remove=${(/** @type {string} */ key) => set({ list: list.filter(({ species }) => species !== key) })} />
+        </section>`
       }
       <section class="section"><h2>${t("setup.plants_fit")}</h2>
         <p class="soft small">${t("setup.plants_order")}</p>
-        <ul class="lines">${open.slice(0, SHOWN).map(
-          ({ key }) => html`
-          <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, 1))}><span class="grow">
-            ${plant_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon} name="plus" /></button>
-            </li>`,
-        )}</ul>
+        <${FittingList} kinds=${open.slice(0, SHOWN).map(({ key }) => key)} named=${plant_name} about=${about}
+          on_pick=${(/** @type {string} */ key) => put(key, 1)} />
         <h3>${t("setup.plant_other")}</h3>
         <${KindPicker} rows="plants" near=${all("own_plant").map(({ name }) => name)} value=""
           then=${`/tank/${tank.id}/setup/plants`} on_pick=${(/** @type {string} */ key) => put(key, 1)} />
@@ -137,7 +124,7 @@ export function PlantsStep({ tank }) {
 /** @param {string} species */
 export const plant_name = (species) => table("plants").rows[species]?.name ?? species;
 
-/** How it grows, where it stands, and its water. @param {string} species */
+/** How a plant grows, where it stands, and the water it needs. @param {string} species */
 function about(species) {
   const row = table("plants").rows[species];
   if (!row) return "";

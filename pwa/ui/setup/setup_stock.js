@@ -1,5 +1,5 @@
 /**
- * Setting up, who shall live in it: the planned animals, what the tank can bear of them, and whether they suit each
+ * A step of setting up a tank, the planned animals: how many of them the tank can bear, and whether they suit each
  * other and the water.
  */
 import { html, useMemo } from "../../vendor/preact.js";
@@ -12,25 +12,23 @@ import { cautions_of, choice_label, entry_field, entry_fields, output_of } from 
 import { chosen, number, short, t } from "../../i18n/words.js";
 import { measured, temperature_said } from "../words/figures.js";
 import { Calculated } from "../contract/calculated.js";
-import { Icon } from "../icon.js";
 import { KindPicker } from "../kind_picker.js";
 import { all, get, now } from "../state/live.js";
 import { measures } from "../state/measures.js";
+import { ChosenList, FittingList } from "./chosen_list.js";
 import { Next, SetupStep, use_step } from "./setup_step.js";
-import { StepRow } from "../step_row.js";
-import { tap } from "../state/tap.js";
 
-/** So many suggestions are shown at once. */
+/** @import { Answer } from "../../types/contract.js" */
+/** @import { Tank } from "../../types/views.js" */
+/** How many suggestions are shown. */
 const SHOWN = 8;
 
-/** @param {string} of @param {number} value @param {number} places */
-const water_said = (of, value, places) => (of === "temperature" ? temperature_said(value) : number(value, places));
+/** @typedef {{species: string, count: number, length_cm?: number}} Planned */
 
-/** @param {{tank: any}} props */
+/** @param {{tank: Tank}} props */
 export function StockStep({ tank }) {
   const { raw, set, save, problem } = use_step(tank, "stock");
-  /** @type {{species: string, count: number, length_cm?: number}[]} */ const list =
-    raw.list ?? tank.planned_stock ?? [];
+  /** @type {Planned[]} */ const list = raw.list ?? tank.planned_stock ?? [];
   const stock = list.filter(({ count }) => count > 0);
   const put = (/** @type {string} */ species, /** @type {number} */ count) =>
     set({
@@ -38,120 +36,100 @@ export function StockStep({ tank }) {
         ? list.map((one) => (one.species === species ? { ...one, count } : one))
         : [...list, { species, count }],
     });
+  const put_a_group = (/** @type {string} */ key) => put(key, table("species").rows[key]?.group_min ?? 1);
   const own = all("own_species");
   const unknown = unweighed(stock, own);
   const source = get("source_water", tank.source_water);
-  const young = asked("stocking_limit", limit_input(tank, stock, maturity_of(tank, now.value), own));
-  const grown = asked("stocking_limit", limit_input(tank, stock, "mature", own));
-  const fitting = useMemo(() => suggested(tank, source, stock, own), [tank, source, own, JSON.stringify(stock)]).slice(
-    0,
-    SHOWN,
-  );
-  const together = asked("compatibility", together_input(tank, source, stock, own));
+  const fitting = useMemo(() => suggested(tank, source, stock, own), [tank, source, own, JSON.stringify(stock)]);
   return html`
     <${SetupStep} step="stock" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
       skip=${() => void save("skipped")}
       act=${html`<${Next} onClick=${() => void save("done", { planned_stock: stock })} />`}>
       <p>${t("setup.stock_why")}</p>
-      ${list.map(
-        ({ species, count }) => html`
-        <div class="chosen" key=${species}>
-          <${StepRow} label=${animal_name(species)} also=${about(species)} max=${500} value=${count}
-            on_value=${(/** @type {number} */ value) => put(species, value)} />
-          ${
-            count === 0 &&
-            html`<button class="quiet" type="button"
-            onClick=${tap(() => set({ list: list.filter((one) => one.species !== species) }))}><${Icon} name="remove"
-            size=${20} />${t("remove_named", { what: animal_name(species) })}</button>`
-          }
-        </div>`,
-      )}
+      <${ChosenList} chosen=${list} named=${animal_name} about=${about} on_count=${put}
+        on_remove=${(/** @type {string} */ key) => set({ list: list.filter(({ species }) => species !== key) })} />
       ${
         fitting.length > 0 &&
         html`<section class="section"><h2>${t("setup.animals_fit")}</h2>
         <p class="soft small">${t("setup.animals_order")}</p>
-        <ul class="lines">${fitting.map(
-          ({ key, row }) => html`
-          <li key=${key}><button class="line whole" type="button" onClick=${tap(() => put(key, row.group_min))}><span
-            class="grow">${animal_name(key)}<br /><span class="soft small">${about(key)}</span></span><${Icon}
-            name="plus" /></button></li>`,
-        )}</ul></section>`
+        <${FittingList} kinds=${fitting.slice(0, SHOWN).map(({ key }) => key)} named=${animal_name} about=${about}
+          on_pick=${put_a_group} /></section>`
       }
       <section class="section"><h2>${t("setup.animal_other")}</h2>
         <${KindPicker} rows="species" near=${own.map(({ name }) => name)} value=""
-          then=${`/tank/${tank.id}/setup/stock`}
-          on_pick=${(/** @type {string} */ key) => put(key, table("species").rows[key]?.group_min ?? 1)} /></section>
+          then=${`/tank/${tank.id}/setup/stock`} on_pick=${put_a_group} /></section>
       ${unknown.length > 0 && html`<p class="caution">${t("setup.unweighed", { who: unknown.join(", ") })}</p>`}
-      ${
-        young.answer &&
-        grown.answer &&
-        html`
-        <p class="sentence">
-          ${t(tank.started_at ? "setup.bears_today" : "setup.bears_plan", {
-            planned: whole(young.answer.present_g),
-            now: whole(young.answer.limit_g),
-            later: whole(grown.answer.limit_g),
-          })}
-          ${" "}${t(
-            grown.answer.present_g > grown.answer.limit_g
-              ? "setup.bears_too_many"
-              : young.answer.present_g > young.answer.limit_g
-                ? "setup.bears_later"
-                : "setup.bears_small_lots",
-          )}</p>
-        ${young.answer.notes
-          .concat(grown.answer.notes)
-          .filter(
-            (/** @type {string} */ note, /** @type {number} */ i, /** @type {string[]} */ all) =>
-              all.indexOf(note) === i,
-          )
-          .map((/** @type {string} */ note) => html`<p class="soft small" key=${note}>${note}</p>`)}
-        <details class="more"><summary>${t("setup.bears_grown")}</summary><${Calculated} name="stocking_limit"
-          found=${grown} show=${["limit_g", "binding", "more", "nitrogen_g", "oxygen_g", "room_g"]} cautions=${[]} />
-          </details>
-        <${Together} answer=${together.answer} />
-        <${Calculated} name="compatibility" found=${together} show=${[]} cautions=${[]} />
-        ${[...cautions_of("stocking_limit"), ...cautions_of("compatibility")].map(
-          (text) => html`<p class="caution small" key=${text}>${text}</p>`,
-        )}`
-      }
+      <${Borne} tank=${tank} stock=${stock} />
     <//>`;
 }
 
-/** The water that suits all: output, unit in its name, decimals. */
-const WATER = /** @type {[string, string, number][]} */ ([
-  ["temperature", "_c", 0],
-  ["ph", "", 1],
-  ["gh", "_dgh", 0],
-]);
+/**
+ * How many of the planned animals the tank can bear today and later, and whether they suit each other.
+ * @param {{tank: Tank, stock: Planned[]}} props
+ */
+function Borne({ tank, stock }) {
+  const own = all("own_species");
+  const young = asked("stocking_limit", limit_input(tank, stock, maturity_of(tank, now.value), own));
+  const grown = asked("stocking_limit", limit_input(tank, stock, "mature", own));
+  if (!young.answer || !grown.answer) return null;
+  const together = asked("compatibility", together_input(tank, get("source_water", tank.source_water), stock, own));
+  const notes = [...new Set([...young.answer.notes, ...grown.answer.notes])];
+  const cautions = [...cautions_of("stocking_limit"), ...cautions_of("compatibility")];
+  return html`
+    <p class="sentence">
+      ${t(tank.started_at ? "setup.bears_today" : "setup.bears_plan", {
+        planned: whole(young.answer.present_g),
+        now: whole(young.answer.limit_g),
+        later: whole(grown.answer.limit_g),
+      })}
+      ${" "}${t(
+        grown.answer.present_g > grown.answer.limit_g
+          ? "setup.bears_too_many"
+          : young.answer.present_g > young.answer.limit_g
+            ? "setup.bears_later"
+            : "setup.bears_small_lots",
+      )}</p>
+    ${notes.map((note) => html`<p class="soft small" key=${note}>${note}</p>`)}
+    <details class="more"><summary>${t("setup.bears_grown")}</summary><${Calculated} name="stocking_limit"
+      found=${grown} show=${["limit_g", "binding", "more", "nitrogen_g", "oxygen_g", "room_g"]} cautions=${[]} />
+      </details>
+    <${Together} answer=${together.answer} />
+    <${Calculated} name="compatibility" found=${together} show=${[]} cautions=${[]} />
+    ${cautions.map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}`;
+}
 
-/** The verdict, and each finding in the contract's words. @param {{answer: any}} props */
+/** The water that suits all, in words; a part that no animal asks for is left out. @param {Answer<"compatibility">} answer */
+const water_for_all = (answer) =>
+  [
+    water_said("temperature", answer.temperature_low_c, answer.temperature_high_c, temperature_said),
+    water_said("ph", answer.ph_low, answer.ph_high, (value) => number(value, 1)),
+    water_said("gh", answer.gh_low_dgh, answer.gh_high_dgh, (value) => number(value, 0)),
+  ]
+    .filter(Boolean)
+    .join("\u00a0· ");
+
+/** @param {string} of @param {number | undefined} low @param {number | undefined} high @param {(value: number) => string} said */
+const water_said = (of, low, high, said) =>
+  low !== undefined && high !== undefined && t(`setup.water_${of}`, { low: said(low), high: said(high) });
+
+/** The verdict, and each finding in the contract's words. @param {{answer?: Answer<"compatibility">}} props */
 function Together({ answer }) {
   if (!answer) return null;
   const verdict = output_of("compatibility", "verdict");
   const findings = output_of("compatibility", "findings");
   return html`
     <section class="section"><h2>${verdict.label}: ${choice_label(verdict, answer.verdict)}</h2>
-      <p>${WATER.flatMap(([of, unit, places]) =>
-        answer[`${of}_low${unit}`] === undefined
-          ? []
-          : [
-              t(`setup.water_${of}`, {
-                low: water_said(of, answer[`${of}_low${unit}`], places),
-                high: water_said(of, answer[`${of}_high${unit}`], places),
-              }),
-            ],
-      ).join("\u00a0· ")}</p>
+      <p>${water_for_all(answer)}</p>
       <ul class="why">${answer.findings.map(
-        (/** @type {any} */ one, /** @type {number} */ i) => html`<li key=${i}>
+        (one, i) => html`<li key=${i}>
         ${finding_said(one, choice_label(entry_field(findings, "kind"), one.kind))}</li>`,
       )}</ul>
     </section>`;
 }
 
 /**
- * Who, what, and the figures that speak of it.
- * @param {any} found
+ * Whom a finding is about, what it says, and its figures.
+ * @param {Answer<"compatibility">["findings"][number]} found
  * @param {string} what
  */
 function finding_said(found, what) {

@@ -1,10 +1,10 @@
-/** Asking the server while the keeper waits: one question at a time, and why not in plain words. */
+/** Asks the server while the keeper waits: one question at a time; a failure is said in plain words. */
 import { html, useSignal } from "../../vendor/preact.js";
 import { Icon } from "../icon.js";
 import { trouble_said } from "../words/trouble_said.js";
 import { offer, say } from "./record.js";
 
-/** In a component: `ask` runs one thing at a time and answers whether it went well; `problem` says why not. */
+/** For a component: `ask` runs one thing at a time and answers whether it went well; `problem` says why not. */
 export function use_ask() {
   const problem = useSignal("");
   const busy = useSignal(false);

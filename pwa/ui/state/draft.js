@@ -1,16 +1,19 @@
-/** What is half typed: kept on the phone at every keystroke, so a reload or a flat battery loses nothing. */
+/** What is half typed: saved on the phone at every keystroke, so that a reload or a flat battery loses nothing. */
 import { signal, useMemo } from "../../vendor/preact.js";
 
 const PREFIX = "limnary.draft.";
 const OPENED = ".opened";
-/** @type {Map<string, any>} */
+/**
+ * `any`, because each form has a draft of its own type.
+ * @type {Map<string, import("../../vendor/preact.js").Signal<any>>}
+ */
 const open = new Map();
-/** Forms that were typed in on this page; those of before lie in the storage. @type {Set<string>} */
+/** Forms that were typed in since the app was opened; earlier ones are in the storage. @type {Set<string>} */
 const typed = new Set();
 const is_typed = (/** @type {string} */ name) => typed.has(name) || read(name) !== null;
 
 /**
- * The draft of that name as a signal that keeps itself; `first` if there is none.
+ * The draft of that name as a signal that saves itself; `first` if there is none.
  * @template T @param {string} name @param {() => T} first @returns {import("../../vendor/preact.js").Signal<T>}
  */
 export function draft(name, first) {
@@ -23,8 +26,8 @@ export function draft(name, first) {
 }
 
 /**
- * A form's draft: kept from the first key on. One that was only looked at is begun anew, or it would offer
- * the days, tanks and figures of another day.
+ * A form's draft, saved from the first keystroke. An untouched form starts fresh, so that it shows no stale dates,
+ * tanks or figures.
  * @template T @param {string} name @param {() => T} first @returns {import("../../vendor/preact.js").Signal<T>}
  */
 export function form_draft(name, first) {
@@ -46,8 +49,8 @@ export function form_draft(name, first) {
 export const use_draft = (name, first) => useMemo(() => form_draft(name, first), [name]);
 
 /**
- * The record as it stood when its draft was begun, kept beside the draft until `forget`: only what the form changed
- * since then is the form's own. Null where the draft is of a new record.
+ * The record as it was when its draft began, saved beside the draft until `forget`: only what differs from it was
+ * changed by the form. Null for the draft of a new record.
  * @template T @param {string} name of the draft @param {T} held @returns {T}
  */
 export const use_opened = (name, held) => useMemo(() => opened_draft(name, held), [name]).value ?? held;
@@ -58,7 +61,7 @@ export function opened_draft(name, held) {
   return draft(name + OPENED, () => held);
 }
 
-/** It was recorded, or thrown away. @param {string} name */
+/** Drop a draft that was recorded or thrown away. @param {string} name */
 export function forget(name) {
   for (const its of [name, name + OPENED]) {
     open.delete(its);
@@ -66,7 +69,7 @@ export function forget(name) {
     try {
       localStorage.removeItem(PREFIX + its);
     } catch {
-      // Storage is off: then there was nothing kept.
+      // Storage is off, so nothing was saved.
     }
   }
 }
@@ -80,12 +83,12 @@ function read(name) {
   }
 }
 
-/** @param {string} name @param {any} value */
+/** @param {string} name @param {unknown} value */
 function write(name, value) {
   if (!open.has(name) && read(name) === null && value === undefined) return;
   try {
     localStorage.setItem(PREFIX + name, JSON.stringify(value));
   } catch {
-    // Storage is off or full: the draft lives as long as this page.
+    // Storage is off or full: the draft lasts as long as this page.
   }
 }

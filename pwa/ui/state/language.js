@@ -1,6 +1,5 @@
 /**
- * The language on this phone: chosen once or as the phone speaks, kept, applied to the screens and to /shared.json at
- * once.
+ * The language of this phone: the phone's own or the keeper's choice, saved, for the screens and /shared.json alike.
  */
 import { effect, signal } from "../../vendor/preact.js";
 import { marks_of, typed_form } from "../../figures/number_text.js";
@@ -14,13 +13,13 @@ import { draft } from "./draft.js";
  * @type {import("../../vendor/preact.js").Signal<string>}
  */
 export const wanted_language = draft("language", () => "phone");
-/** The locale that is spoken now; everything is drawn afresh when it changes. */
+/** The locale in use; everything is drawn again when it changes. */
 export const spoken = signal("");
 
-/** @type {any} */
+/** @type {import("../../contracts.js").Bundle | null} */
 let english = null;
 
-/** Speak the language that is wanted now, and from now on whatever will be. */
+/** Speak the wanted language, and each one that is wanted later. */
 export async function keep_language() {
   english = await (await fetch("/shared.json")).json();
   await speak(wanted_language.peek());
@@ -43,17 +42,14 @@ async function speak(wanted) {
   spoken.value = chosen();
 }
 
-/**
- * The phone's own locales, those of the wanted language alone if one is: "de-AT" before "de".
- * @param {string} wanted
- */
+/** The phone's own locales, or only those of the wanted language: "de-AT" before "de". @param {string} wanted */
 function locales(wanted) {
   if (wanted === "phone") return navigator.languages;
   return [...navigator.languages.filter((one) => one.split("-")[0] === wanted), wanted];
 }
 
 /**
- * Without them what the contracts say stays English: better than nothing.
+ * The shared texts in a language; without them the contracts speak English, which is better than nothing.
  * @param {string} of
  * @returns {Promise<Record<string, string>>}
  */

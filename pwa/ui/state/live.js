@@ -1,4 +1,4 @@
-/** The open fish room and the time of day, as signals: what is read through here is drawn anew when it changes. */
+/** The open fish room and the time of day, as signals: what a component reads here is drawn again when it changes. */
 import { MINUTE } from "../../figures/durations.js";
 import { signal } from "../../vendor/preact.js";
 
@@ -7,7 +7,9 @@ import { signal } from "../../vendor/preact.js";
 /** The open fish room. Nothing is drawn before `show` has put one here. */
 export const room = signal(/** @type {FishRoom} */ (/** @type {unknown} */ (null)));
 const changes = signal(0);
-/** Now in ms by the clock that records are written by, moved on by the minute and when the app comes back into view. */
+/**
+ * Now in ms by the clock that records are written by; it moves on by the minute and when the app comes back into view.
+ */
 export const now = signal(Date.now());
 export const online = signal(navigator.onLine);
 
@@ -26,8 +28,8 @@ export function show(opened) {
 }
 
 /**
- * The server's clock as far as it is known: where the phone's own is slow, what was just read would lie ahead and count
- * for nothing.
+ * By the server's clock as far as it is known: on a phone whose own clock is slow, a reading just made would lie in the
+ * future and be ignored.
  */
 function tick() {
   now.value = Date.parse(room.peek().now());
@@ -62,7 +64,7 @@ export function sharing() {
   return room.value.sharing();
 }
 
-/** The room with its readers live, for functions that gather from it. */
+/** The room for functions that gather from it, read live. */
 export const live_room = { all, get };
 
 function touch() {

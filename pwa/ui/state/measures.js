@@ -1,20 +1,20 @@
-/** The system of measures on this phone: chosen once, kept, shown everywhere; records hold litres and °C. */
+/** The system of measures on this phone: chosen once, saved, shown everywhere. Records always hold litres and °C. */
 import { shown_number } from "../../bench/draft.js";
 import { convert, unit_in, unit_label } from "../../figures/units.js";
 import { draft } from "./draft.js";
 
-/** Countries where a tank is sold by the US gallon; elsewhere litres stand on the glass. */
+/** US gallons where tanks are sold by them, litres elsewhere. */
 const guess = () => (navigator.language.endsWith("-US") || navigator.language.endsWith("-LR") ? "us" : "metric");
 
 /** @type {import("../../vendor/preact.js").Signal<string>} */
 export const measures = draft("measures", guess);
 
-/** What the keypad writes. */
+/** How the keypad writes numbers. */
 const KEYPAD = { decimal: ".", group: "" };
 
 /**
- * How a figure held in `unit` is shown and keyed in on this phone: `show` and `hold` convert there and back,
- * `text` gives what was keyed in, in the unit shown now, whatever unit it was keyed in.
+ * How a figure held in `unit` is shown and typed on this phone: `show` and `hold` convert there and back; `text` gives
+ * what was typed in the unit shown now, whichever unit it was typed in.
  * @param {string} unit
  */
 export function shown_in(unit) {

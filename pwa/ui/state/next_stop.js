@@ -1,14 +1,15 @@
-/** The tank that comes next in the walk of the round, once this one wants nothing more. */
+/** The next tank of the round that wants something. */
 import { walk } from "../../advice/facts.js";
 import { next_stop, wants } from "../../advice/next_stop.js";
 import { advice_for } from "./forecast.js";
 import { live_room } from "./live.js";
 import { due_here } from "../tasks_due.js";
 
-/** @param {string} id the tank on the screen @returns {any} the next one's record, or null */
+/** @import { Tank } from "../../types/views.js" */
+/** @param {string} id the tank on the screen @returns {Tank | null} the next one's record, or null */
 export const next_tank = (id) => next_stop(walk(live_room), id, wanting);
 
-/** @param {any} tank */
+/** @param {Tank} tank */
 function wanting(tank) {
   const { advice, facts } = advice_for(tank);
   return wants(advice, due_here(tank.id).length, facts);

@@ -1,13 +1,10 @@
-/**
- * The room's people as the server names them now, for the pages that show them: asked anew on each visit and when
- * signal returns.
- */
+/** The people of the room as the server names them now; each page that shows them asks again when signal returns. */
 import { useEffect, useSignal } from "../../vendor/preact.js";
 import { people } from "../../data/people.js";
 import { use_ask } from "./ask.js";
 import { online, room } from "./live.js";
 
-/** `found` is null until the server has answered; `again` asks once more; `problem`, `busy`, `ask` as in ask.js. */
+/** `found` is null until the server answers; `again` asks once more; `problem`, `busy`, `ask` as in ask.js. */
 export function use_people() {
   const found = useSignal(/** @type {import("../../data/people.js").Person[] | null} */ (null));
   const asking = use_ask();

@@ -1,4 +1,4 @@
-/** Recording: one transaction, once however often it is tapped, with an undo instead of a question. */
+/** Records in one transaction, once however often the button is tapped, and offers an undo instead of asking first. */
 import { signal } from "../../vendor/preact.js";
 import { NotSaved } from "../../data/fish_room.js";
 import { uuid7 } from "../../data/uuid7.js";
@@ -10,8 +10,8 @@ const UNDO_MS = 12_000;
 /** @typedef {{type: "put" | "del" | "restore", kind: string, id: string, fields?: Record<string, any>}} Write */
 
 /**
- * What was just recorded, and how to take it back.
- * @type {import("../../vendor/preact.js").Signal<{said: string, undo: (() => Promise<void>) | null} | null>}
+ * The note about what was just recorded, and how to take it back.
+ * @type {import("../../vendor/preact.js").Signal<{said: string, undo: (() => Promise<unknown>) | null} | null>}
  */
 export const just_done = signal(null);
 /** @type {ReturnType<typeof setTimeout> | undefined} */
@@ -27,8 +27,8 @@ export const new_id = () => uuid7(Date.now(), (count) => crypto.getRandomValues(
  */
 
 /**
- * Write all of it or nothing, then offer the undo. A second call while the first still runs does nothing.
- * Where the phone itself fails, the note says so and stays: what is typed is still there to be saved again.
+ * Write all of it or nothing, then offer the undo. A second call while the first still runs does nothing. If the
+ * phone's storage fails, the note says so and stays, and what is typed can be saved again.
  * @param {Write[]} writes
  * @param {string} said what the note says
  * @param {Picture[]} [pictures] saved in the same transaction
@@ -58,13 +58,13 @@ export async function record(writes, said, pictures = []) {
 export const say = (said) => note(said, null);
 
 /**
- * Say what was done where it can be taken back by other means than a write.
+ * Say what was done, with an undo that is more than a write.
  * @param {string} said
- * @param {() => Promise<any>} undoing
+ * @param {() => Promise<unknown>} undoing
  */
 export const offer = (said, undoing) => note(said, undoing);
 
-/** Take it back; where the phone fails at it, the undo stays on offer. */
+/** Take back what was just done; if that fails, the undo stays on offer. */
 export async function undo() {
   const done = just_done.value;
   just_done.value = null;
@@ -79,7 +79,7 @@ export function close_note() {
   just_done.value = null;
 }
 
-/** @param {string} said @param {(() => Promise<any>) | null} undoing */
+/** @param {string} said @param {(() => Promise<unknown>) | null} undoing */
 function note(said, undoing) {
   clearTimeout(fading);
   just_done.value = { said, undo: undoing };
@@ -87,16 +87,16 @@ function note(said, undoing) {
 }
 
 /**
- * Say why it was not done, until the keeper closes the note.
+ * Say why something was not done, until the keeper closes the note.
  * @param {unknown} caught
- * @param {(() => Promise<any>) | null} undoing
+ * @param {(() => Promise<unknown>) | null} undoing
  */
 function not_done(caught, undoing) {
   note(trouble_said(caught), undoing);
   clearTimeout(fading);
 }
 
-/** The write that takes a write back, as the records stand before it. @param {Write} write @returns {Write} */
+/** The write that takes a write back; call it before the write. @param {Write} write @returns {Write} */
 function inverse({ type, kind, id, fields }) {
   if (type === "del") return { type: "restore", kind, id };
   if (type === "restore") return { type: "del", kind, id };

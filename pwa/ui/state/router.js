@@ -1,18 +1,19 @@
-/** Pages by path: links stay links, the app answers them without leaving. */
+/** Pages by path: links stay plain links, and the app turns the page without leaving it. */
 import { signal } from "../../vendor/preact.js";
 import { is_echo, settle } from "./tap.js";
 
 const here = () => location.pathname + location.search + location.hash;
 
 export const address = signal(here());
-/** The address of the page that stands on the screen: behind `address` while a page's code is still fetched. */
+/** The address of the page on the screen; it lags behind `address` while a page's code is fetched. */
 let shown = "";
 
-/** Whether a page was asked for and the one before still stands on the screen. */
+/** Whether the page of the address is still being fetched. */
 export const is_turning = () => shown !== address.peek();
 
 /**
- * Go to a page. With `replace` this page is done with: where one came from `to`, that is simply the way back.
+ * Go to a page. With `replace` this page leaves the history; if it was reached from `to`, that is the browser's way
+ * back.
  * @param {string} to a path of this app @param {{replace?: boolean}} [how]
  */
 export function go(to, { replace = false } = {}) {
@@ -22,7 +23,7 @@ export function go(to, { replace = false } = {}) {
   arrive();
 }
 
-/** Take over links and the browser's own back. */
+/** Answer links and the browser's own back. */
 export function start() {
   addEventListener("popstate", arrive);
   document.addEventListener("click", (event) => {
@@ -58,7 +59,7 @@ function arrive() {
   address.value = here();
 }
 
-/** The page of the address is on the screen now. @param {{first: boolean}} how `first`: as the app opened */
+/** Tell that the page of the address is on the screen now. @param {{first: boolean}} how `first`: as the app opened */
 export function arrived({ first }) {
   shown = address.peek();
   if (first) return;

@@ -1,15 +1,15 @@
-/** Wet hands: a double tap counts once, and drops or a second finger never count. */
+/** Taps of wet hands: a double tap counts once; a drop or a second finger never counts. */
 
-/** A second tap within this long after a first, or after a page has changed, is the same tap. */
+/** A tap within this long after another one, or after the page turned, is its echo. */
 const SAME_TAP_MS = 350;
 let settled_at = 0;
 
-/** Let the screen settle: taps that follow at once are ignored. */
+/** Ignore the taps that follow at once, until the screen has settled. */
 export function settle(ms = SAME_TAP_MS) {
   settled_at = performance.now() + ms;
 }
 
-/** Whether a tap now is the echo of one before. */
+/** Whether a tap now is the echo of an earlier one. */
 export const is_echo = () => performance.now() < settled_at;
 
 /**
@@ -24,7 +24,7 @@ export const tap = (work) => (event) => {
   work(event);
 };
 
-/** Taps made while more than one finger (or a drop) lies on the glass are dropped before any part hears them. */
+/** Drop taps made while more than one finger (or a drop) lies on the glass, before any component hears them. */
 export function ignore_ghosts() {
   /** @type {Set<number>} */ const down = new Set();
   let crowded = 0;

@@ -1,4 +1,7 @@
-/** Timed steps of a test: several at once, kept as the time they end, so lock and reload do not stop them. */
+/**
+ * Timers of a test's steps, several at once. Each is saved as the time it ends, so that neither lock nor reload stops
+ * it.
+ */
 import { computed, effect, html, signal } from "../../vendor/preact.js";
 import { minutes, t } from "../../i18n/words.js";
 import { draft } from "./draft.js";
@@ -30,7 +33,7 @@ function stop_timer(id) {
   timers.value = timers.value.filter((one) => one.id !== id);
 }
 
-/** Seconds left, negative when over; null when it does not run. @param {string} id */
+/** Seconds left, negative once it is over; null if there is no such timer. @param {string} id */
 export function left(id) {
   const timer = timers.value.find((one) => one.id === id);
   return timer ? (timer.ends_at - second.value) / 1000 : null;
@@ -51,9 +54,9 @@ export const TimerStrip = () =>
     })}
   </div>`;
 
-/** Ring what is over, keep the screen awake while something runs. Called once. */
+/** Ring when a timer is over, and keep the screen awake while one runs. Called once. */
 export function keep_timers() {
-  /** @type {any} */ let lock = null;
+  /** @type {WakeLockSentinel | null} */ let lock = null;
   const wake = async () => {
     if (!going.value || document.visibilityState !== "visible") return;
     lock = await navigator.wakeLock?.request("screen").catch(() => null);

@@ -1,11 +1,13 @@
-/** An event of the timeline in words: what it is called, and a line for each thing it says. */
-import { LIFE_PAGE } from "../../advice/life/life_writes.js";
-import { choice_label, find_field, kind_of, records } from "../../contracts.js";
+/** An event of the timeline in words: its name, and a line for each thing it says. */
+import { choice_label, record_field } from "../../contracts.js";
 import { t, when } from "../../i18n/words.js";
 import { dose_said, figure, grams_said, litres_said, parameter_name } from "./figures.js";
 import { life_said } from "./life_said.js";
 import { get, now } from "../state/live.js";
 import { dosed_said, note_said, task_said } from "./tile_words.js";
+
+/** @import { Happened, Recorded } from "../../advice/journal/timeline.js" */
+/** @import { View } from "../../types/views.js" */
 
 /** @param {{kind: string}} event */
 export const event_name = ({ kind }) => NAMES[kind]?.() ?? t(`kind.${kind}`);
@@ -20,14 +22,14 @@ const NAMES = {
 
 /**
  * The lines of an event; photos say nothing unless they have a caption.
- * @param {{records: any[]}} event
+ * @param {{records: Recorded[]}} event
  * @returns {string[]}
  */
 export const event_lines = ({ records: all }) =>
   all.flatMap((one) => [...record_lines(one), ...(one.note ? one.note.split("\n") : [])]);
 
 /**
- * What it said before it was corrected, and of when and which tank, where that was corrected.
+ * What an event said before it was corrected, with its former time and tank if those were corrected.
  * @param {import("../../advice/journal/timeline.js").Event} event
  * @returns {string[]}
  */
@@ -40,8 +42,9 @@ export function earlier_lines({ at, tank, earlier }) {
   return [...new Set(said)];
 }
 
-/** @param {any} one a record @returns {string[]} */
-export function record_lines(one) {
+/** @param {Recorded} record @returns {string[]} */
+export function record_lines(record) {
+  const one = /** @type {Happened} */ (record);
   if (one.kind === "reading") return [reading_said(one)];
   if (one.kind === "water_change") return [t("history.changed", { litres: litres_said(one.litres) })];
   if (one.kind === "dose") return [`${dose_said(one)} ${dosed_said(one)}`];
@@ -52,24 +55,24 @@ export function record_lines(one) {
   if (one.kind === "shared_tool")
     return [
       t("history.shared_tool", {
-        tool: choice_said(one, "tool"),
+        tool: choice_label(record_field("shared_tool", "tool"), one.tool),
         tanks: [one.tank, one.other_tank]
           .map((id) => get("tank", id)?.name)
           .filter(Boolean)
           .join("\u00a0· "),
       }),
     ];
-  if (one.kind in LIFE_PAGE) return [life_said(one)];
+  if (one.kind === "stock_change" || one.kind === "planting") return [life_said(one)];
   return [];
 }
 
-/** @param {any} reading */
+/** @param {View<"reading">} reading */
 function reading_said(reading) {
   const { value, unit } = figure(reading);
   return `${parameter_name(reading.parameter)} ${value} ${unit}`.trim();
 }
 
-/** @param {any} meal */
+/** @param {View<"feeding">} meal */
 function fed({ feed_g, food }) {
   if (feed_g === 0) return t("history.fed_none");
   return food
@@ -77,12 +80,9 @@ function fed({ feed_g, food }) {
     : t("history.fed", { amount: grams_said(feed_g) });
 }
 
-/** @param {any} one */
+/** @param {View<"task_done">} one */
 function closed_said({ task, skipped }) {
   const its = get("task", task);
   const title = its ? task_said(its) : t("kind.task_done");
   return skipped ? t("history.task_skipped", { title }) : title;
 }
-
-/** What is chosen in a field, in its words. @param {any} one @param {string} name */
-const choice_said = (one, name) => choice_label(find_field(kind_of(one.kind).fields, name), one[name]);

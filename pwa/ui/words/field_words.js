@@ -1,4 +1,4 @@
-/** How the screens say what a field of a record holds: in the units, the language and by the clock of this phone. */
+/** How the screens say what a field of a record holds, in the units, the language and the time zone of this phone. */
 import { t, when } from "../../i18n/words.js";
 import { measured } from "./figures.js";
 import { get_of_kind, now } from "../state/live.js";

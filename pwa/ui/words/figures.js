@@ -1,6 +1,4 @@
-/**
- * Figures as they are said, none parted from its unit: a reading as its kit wrote it and as nitrogen, doses, litres.
- */
+/** Figures in words, each on one line with its unit: readings as the kit wrote them and as nitrogen, doses, litres. */
 import { choice_label, record_field, short_choice_label } from "../../contracts.js";
 import { HARDNESS, in_degrees } from "../../advice/hardness.js";
 import { SPECIES, both_ways } from "../../advice/level.js";
@@ -16,7 +14,7 @@ export const parameter_name = (parameter) => choice_label(record_field("reading"
 /** "Ammonia" for "Ammonia (total)". @param {string} parameter */
 export const parameter_short_name = (parameter) => short_choice_label(record_field("reading", "parameter"), parameter);
 
-/** "as NH₄" or "as N"; nothing for what has no such choice. @param {string} parameter @param {string} [basis] */
+/** "as NH₄" or "as N"; empty for a parameter without that choice. @param {string} parameter @param {string} [basis] */
 export function read_as(parameter, basis) {
   const species = SPECIES[/** @type {keyof typeof SPECIES} */ (parameter)];
   if (!species) return "";
@@ -24,8 +22,9 @@ export function read_as(parameter, basis) {
 }
 
 /**
- * The figure as read; for the nitrogen three the other way too, for hardness on another scale in our degrees.
- * @param {any} reading
+ * A reading as it was read. The nitrogen three are also said the other way (ion or nitrogen), hardness also in our
+ * degrees.
+ * @param {{parameter: string, value: number, basis?: "ion" | "n", unit?: string}} reading
  * @returns {{value: string, unit: string, also: string | null}}
  */
 export function figure(reading) {
@@ -53,7 +52,7 @@ export function figure(reading) {
   return { ...plain, also: `= ${nitrogen(other)} mg/L ${read_as(parameter, basis === "n" ? "ion" : "n")}` };
 }
 
-/** mg N/L with the places that matter at its size. @param {number} value */
+/** mg N/L with as many decimals as its size needs. @param {number} value */
 export const nitrogen = (value) => number(value, value >= 10 ? 0 : value >= 2 ? 1 : 2);
 
 /** "= 0.33 mg/L as NO₂" of mg N/L. @param {string} parameter @param {number} mg_n_l */
@@ -67,7 +66,7 @@ export const litres_said = (litres) => measured(litres, "L", 1);
 export const temperature_said = (celsius) => measured(celsius, "°C", 1);
 
 /**
- * A figure held in a unit of ours, said in the units of this phone.
+ * A figure held in `unit`, in the units of this phone.
  * @param {number} value
  * @param {string} unit
  * @param {number} most decimals at most, in either unit

@@ -5,6 +5,8 @@ import { short, t } from "../../i18n/words.js";
 import { tank_name } from "../life_entry.js";
 import { amount_said, cause_said } from "./tile_words.js";
 
+/** @import { View } from "../../types/views.js" */
+
 /** "6 × zebra danio". @param {string} species @param {number} count */
 export const counted = (species, count) => {
   const name = name_of("species", species);
@@ -15,11 +17,11 @@ export const counted = (species, count) => {
 export const plant_said = (species, amount) =>
   amount ? t("life.amount_of", { amount, name: name_of("plants", species) }) : name_of("plants", species);
 
-/** "2 × zebra danio, died: old age". @param {any} one a stock_change or planting record */
+/** "2 × zebra danio, died: old age". @param {View<"stock_change"> | View<"planting">} one */
 export function life_said(one) {
   const animals = one.kind === "stock_change";
   const what = animals ? counted(one.species, one.count) : plant_said(one.species, amount_said(one));
-  const parts = { what, tank: tank_name(one.other_tank), cause: cause_said(one) };
+  const parts = { what, tank: tank_name(one.other_tank), cause: one.kind === "stock_change" ? cause_said(one) : "" };
   if (one.change === "move_out" && one.other_tank) return t("life.moved_to", parts);
   if (one.change === "move_in" && one.other_tank) return t("life.moved_from", parts);
   if (one.change === "death" && parts.cause) return t("life.died_of", parts);

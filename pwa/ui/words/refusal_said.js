@@ -1,4 +1,4 @@
-/** A refusal in words: its field by its label, the range in the unit shown, what is allowed. */
+/** A refusal in words: the label of its field, the range in the unit shown, what is allowed. */
 import { marks_of } from "../../figures/number_text.js";
 import { wrong_words } from "../../bench/wrong_words.js";
 import { chosen, t } from "../../i18n/words.js";
@@ -6,7 +6,7 @@ import { measures } from "../state/measures.js";
 
 /**
  * "must be from 0.4 to 118 in. Allowed: ..."
- * @param {any} spec of the field, undefined where none is known
+ * @param {import("../../types/contract.js").Item | {label?: string} | undefined} spec of the field, undefined where none is known
  * @param {{message: string, allowed: string}} error
  */
 export function wrong_said(spec, error) {
@@ -15,9 +15,9 @@ export function wrong_said(spec, error) {
 }
 
 /**
- * All that was refused, in one line.
+ * Everything that was refused, in one line.
  * @param {import("../../contracts.js").InvalidInput} no
- * @param {any[]} specs the fields that may be meant
+ * @param {readonly import("../../types/contract.js").Field[]} specs the fields that may be meant
  */
 export const refusal_said = (no, specs) =>
   no.errors

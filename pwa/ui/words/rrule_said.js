@@ -1,4 +1,4 @@
-/** A task's repeat said back in words. */
+/** How often a task repeats, in words. */
 import { LAST_DAY, form_of } from "../../advice/tasks/task_form.js";
 import { WEEKDAYS } from "../../advice/tasks/rrule_text.js";
 import { date_said, listed, t, time_of_day, weekday_name } from "../../i18n/words.js";
@@ -18,7 +18,7 @@ export function form_said(form, rule = "") {
   return days.length === 7 ? t("task.said_daily", parts) : t("task.said_weekdays", { ...parts, days: listed(days) });
 }
 
-/** @param {any} task */
+/** @param {import("../../advice/tasks/tasks.js").Task} task */
 export function rule_said(task) {
   const said = form_said(form_of(task), task.rule);
   const zone = task.zone || "UTC";

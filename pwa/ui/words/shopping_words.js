@@ -12,7 +12,10 @@ export function thing_said({ code, key: _, ...parts }) {
   return t(`buy.${code}`, said);
 }
 
-/** Each part as it stands in a sentence. @type {Record<string, (value: any, parts: any) => any>} */
+/**
+ * Each part in words; `any`, because each part has its own type.
+ * @type {Record<string, (value: any, parts: any) => any>}
+ */
 const SAID = {
   material: (value) => substrate_material(value),
   litres: (value) => whole(litres_said(value)),
@@ -29,7 +32,7 @@ const SAID = {
   parameter: (value) => parameter_name(value),
 };
 
-/** A figure and its unit that no line break parts. @param {string} text */
+/** A figure with its unit on the same line. @param {string} text */
 const whole = (text) => text.replaceAll(" ", "\u00a0");
 
 /** @param {number} kg */

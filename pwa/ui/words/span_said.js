@@ -1,4 +1,4 @@
-/** A day as it is said on paper: weekday, day and month, by this phone's clock. */
+/** A day on paper: weekday, day and month, in this phone's time zone. */
 import { wall_of } from "../../advice/tasks/local_time.js";
 import { date_said } from "../../i18n/words.js";
 import { zone_here } from "../tasks_due.js";

@@ -1,17 +1,15 @@
 /**
- * What was picked from tiles: a record holds the words as its keeper read them, and beside them the tile's code, by
- * which
- * another keeper's phone says it in its own language. Without a code, or with one not known here, the words stand as
- * written.
+ * Words that were picked from tiles. A record holds the words as its keeper read them and the code of the tile, by
+ * which another phone says them in its own language. Without a code that is known here the words stand as written.
  */
 import { table } from "../../calc/tables.js";
 import { t } from "../../i18n/words.js";
 
-/** Common causes of a death; a keeper's own words stand beside them. */
+/** Common causes of a death; a keeper can also write another. */
 export const CAUSES = ["not_known", "age", "illness", "water", "bullied", "jumped", "temperature", "arrival"];
 /** Common amounts of plants. */
 export const AMOUNTS = ["one_pot", "some_pots", "stems", "handful", "portion", "half"];
-/** What keepers note most. */
+/** What keepers note most often. */
 export const QUICK = [
   "well",
   "pearling",
@@ -27,9 +25,9 @@ export const QUICK = [
   "filter_slow",
 ];
 
-/** What is done again and again. */
+/** Common tasks. */
 export const TASKS = ["feed", "change", "trim", "glass", "top_up", "sponge", "heater", "fertilise"];
-/** Ammonia for a tank without animals. */
+/** Ammonia that feeds a tank without animals. */
 export const AMMONIA = ["ammonium_chloride", "household_ammonia"];
 
 /** @param {string} code */
@@ -44,7 +42,7 @@ export const task_named = (code) => t(`task_form.common.${code}`);
 export const ammonia_named = (code) => t(`dosing.${code}`);
 
 /**
- * The code whose tile says these words, nothing if none does.
+ * The code of the tile that says these words, undefined if none does.
  * @param {string[]} codes
  * @param {(code: string) => string} named
  * @param {string} words
@@ -58,20 +56,20 @@ export const cause_said = ({ cause = "", cause_code }) => said(CAUSES, cause_nam
 export const amount_said = ({ amount = "", amount_code, portions }) =>
   said(AMOUNTS, amount_named, amount_code) ?? (portions ? t("setup.portions_in", { count: portions }) : amount);
 
-/** A note's words: its first lines are those of the tiles. @param {{text: string, quick?: string[]}} note */
+/** The words of a note: its first lines come from the tiles. @param {{text: string, quick?: string[]}} note */
 export const note_said = ({ text, quick = [] }) =>
   text
     .split("\n")
     .map((line, i) => said(QUICK, quick_named, quick[i]) ?? line)
     .join("\n");
 
-/** What was dosed: ammonia and salts by their own names. @param {{what: string, what_code?: string}} dose */
+/** What was dosed; ammonia and salts in the words of this phone. @param {{what: string, what_code?: string}} dose */
 export const dosed_said = ({ what, what_code = "" }) =>
   said(AMMONIA, ammonia_named, what_code) ??
   (Object.hasOwn(table("salts").rows, what_code) ? table("salts").rows[what_code].label : what);
 
 /**
- * A task's title; one that was typed anew since its tile was picked stands as typed.
+ * The title of a task; one that was retyped after its tile was picked stands as typed.
  * @param {{title: string, from_tile?: {code: string, words: string}}} task
  */
 export const task_said = ({ title, from_tile }) =>

@@ -1,4 +1,4 @@
-/** One thing that two tanks shared, in words and with its sign. */
+/** One thing that two tanks shared, in words and with its icon. */
 import { choice_label, record_field } from "../../contracts.js";
 import { name_of } from "../../advice/life/stock.js";
 import { t } from "../../i18n/words.js";

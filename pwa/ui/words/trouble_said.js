@@ -10,7 +10,7 @@ import { refusal_said } from "./refusal_said.js";
  * A refusal in its own words. Anything else is a fault of the app: it goes to the console, and the keeper reads that
  * the app failed and that nothing typed is lost.
  * @param {unknown} caught
- * @param {any[]} [specs] of the fields that a refused input may name
+ * @param {readonly import("../../types/contract.js").Field[]} [specs] of the fields that a refused input may name
  */
 export function trouble_said(caught, specs = []) {
   if (caught instanceof InvalidInput) return refusal_said(caught, specs);
