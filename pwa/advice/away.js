@@ -11,7 +11,7 @@ import { open_between } from "./tasks/tasks.js";
 /** @import { View } from "../types/views.js" */
 /** @import { Done, Expand, Task } from "./tasks/tasks.js" */
 
-/** A test that reads over a limit while nobody knows the tank: half, the most at once (common practice). */
+/** What a helper changes when a test reads over a limit: half, the most at once (common practice). */
 const HALF = 0.5;
 
 /**
@@ -36,7 +36,7 @@ export function away_tank({ facts, advice, meal }, span, tasks, dones, expand) {
 }
 
 /**
- * Tasks with their days within the span.
+ * The tasks that fall due within the span, with their days.
  * @template {Task} T
  * @param {readonly T[]} tasks
  * @param {readonly Done[]} dones
@@ -59,7 +59,7 @@ const first_test = (now, { test_due, levels, next_test_hours }, from) =>
   Math.max(test_due ? now : last_test(levels) + next_test_hours * HOUR, from);
 
 /**
- * The sheet that is in force: of those not over yet, the one that begins first.
+ * The sheet in force: of those that are not over, the one that begins first.
  * @param {readonly View<"away_sheet">[]} sheets
  * @param {number} now
  */
@@ -68,7 +68,7 @@ export const sheet_now = (sheets, now) =>
   null;
 
 /**
- * Whether it is shown in the round: from two days before it begins, so that helper and keeper go through it together.
+ * Whether the Round shows it: from two days before it begins, so that keeper and helper can read it together.
  * @param {View<"away_sheet"> | null} sheet
  * @param {number} now
  */

@@ -52,5 +52,5 @@ export function walk(room, { resting = false } = {}) {
     .toSorted((a, b) => (a.walk_order ?? 1e9) - (b.walk_order ?? 1e9) || a.name.localeCompare(b.name));
 }
 
-/** The place in the walk of one more tank: after all the others. @param {Pick<Records, "all">} room */
+/** The place in the walk of a new tank: after all the others. @param {Pick<Records, "all">} room */
 export const last_place = (room) => room.all("tank").reduce((most, one) => Math.max(most, one.walk_order ?? 0), 0) + 1;

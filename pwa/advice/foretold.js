@@ -11,7 +11,7 @@ import { bucket_litres, dose_for } from "./litres.js";
 /** @import { Advice, AheadAnswer, Answers, Asked, BeliefLimits, Doubt, Facts, Forecast } from "../types/advice.js" */
 /** @import { PlanAnswer, Reason, Rule, Species, Watched } from "../types/advice.js" */
 
-/** Half the risk that is allowed is watched before it is reached (assumption). */
+/** The chance of passing a limit that is allowed; at half of it the tank is watched (assumption). */
 const RISK = 0.1;
 /** Where no change is enough, the next test comes this soon (assumption). */
 const SOON_HOURS = 12;
@@ -31,14 +31,14 @@ const QUICK_SPECIES = QUICK.map((parameter) => SPECIES_OF[parameter]);
  *   says: "nothing" | "doubt" | "plan"}[]}
  */
 const DECISIONS = [
-  // Nobody carries water for what is only usual: the first test comes first.
+  // Without any test the forecast only says what is usual: test before carrying water.
   { when: (it) => it.untested, state: "watch", act: "test", says: "nothing" },
   // A change for nitrate alone is not worth ammonia or nitrite over its limit.
   { when: (it) => it.brings.length > 0, state: "change today", act: "hold", says: "doubt" },
   { when: (it) => it.doubted && it.urgent, state: "act now", act: "retest", says: "plan" },
   { when: (it) => it.doubted, state: "watch", act: "retest", says: "plan" },
   { when: (it) => it.urgent, state: "act now", act: "change", says: "plan" },
-  // A test takes ten minutes and says more than any forecast: where one is due it comes first.
+  // A test takes ten minutes and says more than any forecast: a test that is due comes first.
   { when: (it) => it.test_due && it.changing, state: "change today", act: "test", says: "plan" },
   { when: (it) => it.test_due, state: "watch", act: "test", says: "plan" },
   { when: (it) => it.changing, state: "change today", act: "change", says: "plan" },

@@ -1,7 +1,7 @@
 /** Hardness as a kit prints it, and in the German degrees that the calculations take. Pure. */
 import { hardness_units } from "../calc/hardness_units.js";
 
-/** Ours, by parameter. @type {Record<string, string>} */
+/** The units of records without a unit, by parameter. @type {Record<string, string>} */
 export const HARDNESS = { kh: "°dKH", gh: "°dGH" };
 /**
  * Scales of tables/hardness_scales.json that carbonate and general hardness share, by the unit a kit may print.
@@ -9,7 +9,7 @@ export const HARDNESS = { kh: "°dKH", gh: "°dGH" };
  */
 const SHARED = { "mg/L CaCO₃": "ppm_caco3", "°fH": "fh", "°Clark": "clark", gpg: "gpg" };
 /**
- * Millimoles are those of calcium and magnesium in general hardness; carbonate hardness given so counts charges.
+ * General hardness may be given in millimoles of calcium and magnesium, carbonate hardness in milliequivalents.
  * @type {Record<string, Record<string, string>>}
  */
 const SCALES = {
@@ -17,7 +17,7 @@ const SCALES = {
   gh: { "°dGH": "dh", ...SHARED, "mmol/L": "mmol_l" },
 };
 /**
- * The units a kit for it may be set down with, ours first.
+ * The units that a kit for it may print, the usual one first.
  * @param {string} parameter
  * @returns {string[] | undefined}
  */
@@ -25,7 +25,7 @@ export const hardness_printed = (parameter) =>
   Object.hasOwn(SCALES, parameter) ? Object.keys(SCALES[parameter]) : undefined;
 
 /**
- * A reading of hardness in degrees; without a unit it is in them; undefined where its unit is not known.
+ * A reading of hardness in German degrees, which it is in if it has no unit; undefined for an unknown unit.
  * @param {{parameter: string, value: number, unit?: string}} reading
  * @returns {number | undefined}
  */

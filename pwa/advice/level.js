@@ -8,7 +8,7 @@ import { answered, input_of, run } from "../contracts.js";
  */
 /** @import { Reading } from "../types/views.js" */
 
-/** The three that a change must hold down, and the species a kit reads when it reads the ion. */
+/** The three that a water change lowers, with the ion that a kit reads. */
 export const SPECIES = /** @type {const} */ ({ total_ammonia: "nh4", nitrite: "no2", nitrate: "no3" });
 /** @type {readonly Watched[]} */
 export const WATCHED = ["total_ammonia", "nitrite", "nitrate"];
@@ -19,13 +19,12 @@ export const QUICK = ["total_ammonia", "nitrite"];
 export const is_watched = (parameter) => Object.hasOwn(SPECIES, parameter);
 
 /**
- * A reading says something about today for this long (assumption: daily rises at most double a low level in three
- * days).
+ * A reading counts for today for this long (assumption: in three days a low level at most doubles).
  */
 const RECENT = 3 * DAY;
 /**
- * The rise is taken over the readings of the last days, or the last two readings if they are further apart; two within
- * hours differ by chance, two weeks apart by much else (assumptions).
+ * The rise is taken over the readings of the last days, or over the last two if they are further apart. Readings within
+ * hours differ by chance, readings weeks apart for other reasons (assumptions).
  */
 const RISE_WINDOW = 3 * DAY;
 const RISE_OLDEST = 14 * DAY;
@@ -55,8 +54,8 @@ export function both_ways(parameter, value, basis) {
 }
 
 /**
- * Whether a reading of ammonia, nitrite or nitrate can be one: a record may hold less than nothing, or more than any
- * water (a meter's drift, another program). It stays in the record; nothing is advised by it.
+ * Whether the value is possible. A record may hold a negative value or more than any water has (a drifting meter,
+ * another program); it stays recorded, but the advice ignores it.
  * @param {{value: number}} reading
  */
 export function possible({ value }) {
@@ -65,7 +64,7 @@ export function possible({ value }) {
 }
 
 /**
- * Nitrogen that a source water brings, mg N/L; of ammonia with what chloramine frees, unless the label binds it.
+ * Nitrogen in a source water, mg N/L; ammonia includes what chloramine frees, unless the dechlorinator binds it.
  * @param {Source | null | undefined} source
  * @param {Watched} parameter
  * @param {Pick<Label, "binds_ammonia"> | null} [label]
@@ -78,7 +77,7 @@ export function brought(source, parameter, label) {
 }
 
 /**
- * mg N/L that its chloramine frees in the new water; null when nobody knows how much is in it.
+ * Ammonia that its chloramine frees in the new water, mg N/L; null if the amount of chloramine is not known.
  * @param {Source | null | undefined} source
  * @returns {number | null}
  */
@@ -101,7 +100,7 @@ export const last_test = (levels) =>
 export const is_known = (one) => one.now_mg_n_l !== null;
 
 /**
- * One of the three, now: the last reading, carried through the changes since, plus the rise.
+ * One of the three now: the last reading, diluted by the changes since, plus the rise.
  * @param {Watched} parameter
  * @param {Pick<Facts, "now" | "readings" | "changes" | "label">} facts
  * @param {number} [recent] ms a reading stays good for
@@ -126,7 +125,7 @@ export function level(parameter, facts, recent = RECENT) {
   const since = between(facts.changes, time(last), now);
   const carried = through(read, since, parameter, label);
   const known = rise(readings, facts.changes, parameter, label);
-  // One reading only: on the careful side, ammonia and nitrite may rise by as much again in a day (assumption).
+  // With one reading only, assume carefully that ammonia and nitrite double in a day.
   const guess = parameter === "nitrate" ? 0 : read;
   const per_day = known ?? guess;
   return {
@@ -141,7 +140,7 @@ export function level(parameter, facts, recent = RECENT) {
 }
 
 /**
- * mg N/L a day over the last days, corrected for changes; never below 0; null when one reading stands alone.
+ * The rise over the last days in mg N/L a day, corrected for changes; at least 0; null with one reading only.
  * @param {Reading[]} readings oldest first
  * @param {readonly Change[]} changes
  * @param {Watched} parameter
@@ -166,7 +165,7 @@ function rise(readings, changes, parameter, label) {
 }
 
 /**
- * A level carried through changes, each with the water it used.
+ * A level after changes, each with its own water.
  * @param {number} before_mg_l
  * @param {readonly Change[]} changes
  * @param {Watched} parameter

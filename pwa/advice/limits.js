@@ -1,11 +1,11 @@
-/** Which limits hold for one tank now: ammonia by its pH and temperature, nitrite and nitrate by the working limits. */
+/** The limits of one tank now: ammonia's by pH and temperature, nitrite's and nitrate's from the working limits. */
 import { DAY } from "../figures/durations.js";
 import { input_of, run } from "../contracts.js";
 import { table } from "../calc/tables.js";
 
 /** pH and temperature of a tank hardly move in a week (common practice: measured weekly). */
 const RECENT = 7 * DAY;
-/** Where nothing is known (assumption, on the careful side: warmer and higher pH make more of the ammonia toxic). */
+/** Where nothing is known (careful assumption: warmth and a high pH make more of the ammonia toxic). */
 export const CAREFUL = { ph: 8, temperature_c: 26 };
 
 /** @import { Facts, Figure, Limits, Reason, Watched } from "../types/advice.js" */
@@ -34,7 +34,7 @@ export function limits_at(facts) {
 }
 
 /**
- * The pH and temperature that ammonia's limit was made with, where nobody read them this week.
+ * The pH and temperature behind ammonia's limit, where nobody read them this week.
  * @param {Limits} limits
  * @param {Watched | undefined} parameter the one that is spoken of
  * @returns {Reason[]}

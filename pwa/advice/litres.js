@@ -1,4 +1,4 @@
-/** Litres that a bucket can do, and the dechlorinator for exactly those litres. */
+/** Litres rounded to what a bucket can measure, and the dechlorinator for exactly those litres. */
 import { convert } from "../figures/units.js";
 import { InvalidInput, answered, input_of, run } from "../contracts.js";
 
@@ -7,13 +7,13 @@ import { InvalidInput, answered, input_of, run } from "../contracts.js";
 /** @import { FieldError } from "../contracts.js" */
 
 /**
- * Steps in which water is said, for a small, a middling and a large tank (assumption: what a bucket with marks can do).
+ * Steps of water for a small, a medium and a large tank (assumption: what a marked bucket can measure).
  * @type {Record<string, [number, number, number]>}
  */
 const STEPS = { L: [0.5, 1, 5], "US gal": [0.1, 0.5, 1], "UK gal": [0.1, 0.5, 1] };
 
 /**
- * The step in which water is said, in litres, a whole step of the unit that the phone shows.
+ * The step for a tank, in litres; it is a round step of the unit that the phone shows.
  * @param {number} water_l
  * @param {string} [unit]
  */
@@ -21,7 +21,7 @@ export const bucket_step = (water_l, unit = "L") =>
   convert(STEPS[unit][water_l < 30 ? 0 : water_l < 300 ? 1 : 2], unit, "L");
 
 /**
- * Litres rounded up to what a bucket can do, never more than the tank holds.
+ * Litres rounded up to the step, at most what the tank holds.
  * @param {number} litres
  * @param {number} water_l
  * @param {string} [unit]
@@ -32,8 +32,8 @@ export function bucket_litres(litres, water_l, unit) {
 }
 
 /**
- * The dose of the tank's own dechlorinator label for a change of `litres`.
- * `missing` names what must be set down first; none of it is guessed.
+ * The dose of the tank's own dechlorinator for a change of `litres`. `missing` names what must be recorded first;
+ * nothing is guessed.
  * @param {{tank: {water_l: number}, source: Source | null, label: Label | null}} facts
  * @param {number} litres
  * @returns {LabelDose}
@@ -47,7 +47,7 @@ export function dose_for({ tank, source, label }, litres) {
 }
 
 /**
- * The field of a change's litres: no more than this tank holds.
+ * The field for a change's litres, at most what this tank holds.
  * @param {{water_l: number}} tank
  * @param {string} label
  */
@@ -58,7 +58,7 @@ export const litres_spec = (tank, label) => ({
 });
 
 /**
- * Litres that the calculation refuses for this tank, in its words.
+ * Why the calculation refuses these litres, in its words; null if it does not.
  * @param {{water_l: number}} tank
  * @param {number} litres
  * @returns {FieldError | null}
@@ -74,7 +74,7 @@ export function litres_refused(tank, litres) {
 }
 
 /**
- * The question to `dechlorinator_dose`.
+ * The input of `dechlorinator_dose`.
  * @param {{water_l: number}} tank
  * @param {Source | null} source
  * @param {Label} label

@@ -1,14 +1,13 @@
-/** The walk of the round: which tank wants something now, and which one comes next. Pure. */
+/** The walk through the tanks: which one needs something now, and which one comes next. Pure. */
 import { HOUR } from "../figures/durations.js";
 
 /** @import { Advice, Facts } from "../types/advice.js" */
 
-/** Water that was changed, or tested, this lately is not asked for again on the same walk (assumption). */
+/** After a change or a test this recent, the same walk asks for no other (assumption). */
 const JUST_MS = 3 * HOUR;
 
 /**
- * Whether a tank asks for hands now: a test, a change, or a task of today. What was just done waits for its effect,
- * whatever comes later today.
+ * Whether a tank needs a test, a change or one of today's tasks now. What was just done first takes effect.
  * @param {Pick<Advice, "act" | "test_due">} advice
  * @param {number} tasks_due
  * @param {Pick<Facts, "now" | "readings" | "changes">} facts
@@ -22,8 +21,8 @@ export function wants({ act, test_due }, tasks_due, { now, readings, changes }) 
 }
 
 /**
- * The next in walking order that wants something, from the one after `id` on and round again; null if none does, or
- * while `id` itself still wants something.
+ * The next tank in walking order that needs something, starting after `id` and wrapping around; null if there is none,
+ * or while `id` itself still needs something.
  * @template {{id: string}} T
  * @param {T[]} tanks in walking order
  * @param {string} id

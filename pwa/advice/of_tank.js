@@ -3,7 +3,7 @@
 /** @typedef {{at: string, tank?: string}} Dated */
 
 /**
- * By the array that a room's `all` answers: it stays the same until a record of its kind changes.
+ * Keyed by the array that a room's `all` answers, which stays the same until a record of its kind changes.
  * @type {WeakMap<readonly Dated[], Map<string | undefined, readonly Dated[]>>}
  */
 const known = new WeakMap();

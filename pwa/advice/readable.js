@@ -27,7 +27,7 @@ export function figure_spec({ parameter, unit = "" }, label) {
 }
 
 /**
- * Why a figure cannot be one, in the words of every refusal.
+ * Why a figure is refused, in the usual words; null if it is not.
  * @param {Field} spec
  * @param {number} value
  * @returns {FieldError | null}

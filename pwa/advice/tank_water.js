@@ -1,4 +1,4 @@
-/** Water that came out of another tank, as a source water: what that tank's last tests before the change read. Pure. */
+/** Water out of another tank as a source water, from that tank's last tests before the change. Pure. */
 import { as_nitrogen, is_watched, possible } from "./level.js";
 
 /** @import { Source } from "../types/advice.js" */

@@ -1,6 +1,6 @@
 /**
- * What one tank wants today: a rule from limits and recent readings, not yet a forecast.
- * Pure: facts in, advice out, no words; the words stand in the catalogue and are put together in ui/words/sentence.js.
+ * What one tank needs today by a rule from limits and recent readings, not by a forecast. Pure: facts in, advice out.
+ * The words are in the catalogue; ui/words/sentence.js puts them together.
  */
 import { DAY, HOUR } from "../figures/durations.js";
 import { answered, run } from "../contracts.js";
@@ -20,11 +20,11 @@ const MOST_AT_ONCE = 0.5;
  */
 const SETTLED_DAYS = 10;
 const SETTLED_TESTS = 3;
-/** A test that comes half a day late is not late yet (assumption). */
+/** A test is overdue only after half a day (assumption). */
 const GRACE = 12 * HOUR;
 /** Where a change was not enough, or no test has shown what it did, the next test comes this soon (assumption). */
 const SOON_HOURS = 12;
-/** So little over a limit is the computer's rounding: a change against it would be of no litres. */
+/** Tolerance for float rounding at a limit: a change for less would be 0 litres. */
 const ROUNDING = 1e-6;
 
 /** How long from one test to the next. */
@@ -32,7 +32,7 @@ const DAILY_HOURS = 24;
 const WEEKLY_HOURS = 168;
 
 /**
- * What is decided, with its own reasons; `about` is the level that its limit is spoken of.
+ * What is decided, with its own reasons; `about` is the level whose limit is explained.
  * @typedef {Pick<Advice, "state" | "act"> & Partial<Pick<Advice, "litres" | "exact_litres" | "fraction" | "dose" | "by"
  *   | "again" | "unhurried" | "next_test_hours">> & {because?: Reason[], about?: Judgement}} Decision
  */
@@ -93,7 +93,7 @@ function judged_levels(facts, limits, settled, days) {
 }
 
 /**
- * The level beside its limit: expected at the next test, and the share of the limit that is.
+ * The level beside its limit: what is expected at the next test, and its share of the limit.
  * @param {Level} one
  * @param {Limits} limits
  * @param {Facts} facts
@@ -120,7 +120,7 @@ const no_change = (known, test_due) => ({
 });
 
 /**
- * After a change that should have been enough, a test tells what it did before more water is asked for.
+ * After a change that should have been enough, ask for a test before asking for more water.
  * @param {KnownJudgement[]} over
  * @param {Facts} facts
  * @returns {Decision | null}
@@ -142,7 +142,7 @@ function just_changed(over, facts) {
  */
 function change(over, levels, facts, limits, usual_test_hours) {
   const { water_l } = facts.tank;
-  // Nitrate harms over weeks: a change for it alone is for today, at no hour.
+  // Nitrate harms over weeks: a change for it alone has the whole day.
   const poisons = over.filter((one) => one.parameter !== "nitrate");
   const unhurried = poisons.length === 0;
   const urgent = over.some((one) => one.now_mg_n_l > limits.act_at[one.parameter]);

@@ -1,4 +1,4 @@
-/** New water as warm as the tank's: how warm that is by the records, and how much cold and hot water make it. */
+/** New water as warm as the tank: its temperature from the records, and the cold and hot water that make it. */
 import { DAY } from "../figures/durations.js";
 import { answered, run } from "../contracts.js";
 
@@ -20,8 +20,8 @@ export function warmth_of({ readings, tank, now }) {
 }
 
 /**
- * Cold and hot water that make so many litres of that warmth, by the contract `water_blend`; `met` says whether it
- * is reached within half a degree.
+ * Cold and hot water that make so many litres of that temperature, by `water_blend`; `met`: reached within half a
+ * degree.
  * @param {number} litres
  * @param {number} celsius
  * @param {{cold: number, hot: number}} taps in °C

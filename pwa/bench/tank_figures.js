@@ -49,7 +49,7 @@ export function tank_figures(facts, source_waters = []) {
 }
 
 /**
- * The water's surface by the tank's measures, where they are whole.
+ * The water's surface from the tank's measures; undefined if they are incomplete.
  * @param {unknown} measures
  * @returns {number | undefined}
  */
@@ -66,7 +66,7 @@ function surface_of(measures) {
 const newest_readings = (readings) => Object.fromEntries(readings.map((reading) => [reading.parameter, reading]));
 
 /**
- * A reading in mg N/L; one that does not say what it reads counts as the ion, as most kits read.
+ * A reading in mg N/L; without a basis it counts as the ion, which most kits read.
  * @param {Reading | undefined} reading
  * @param {string} per_n
  */
@@ -105,8 +105,8 @@ const known = (figures) =>
   Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== undefined && value !== null));
 
 /**
- * The figures that this contract has a field for and would take as they are: a choice or key it does not know,
- * or a list entry that lacks a needed field, is left to the keeper.
+ * The figures that this contract has a field for and accepts as they are. An unknown choice or a list entry that lacks
+ * a needed field is left to the keeper.
  * @param {Field[]} inputs
  * @param {Figures} figures
  * @returns {Figures}

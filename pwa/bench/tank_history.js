@@ -4,7 +4,7 @@ import { belief_input, source_of } from "../advice/forecast/belief_input.js";
 /** @import { Facts } from "../types/advice.js" */
 
 /**
- * What the tank's record does not say is left to the form; the forecast's own assumptions are not taken over.
+ * What the tank's record does not say stays empty in the form; the forecast's own assumptions are not copied.
  * @param {Facts} facts
  * @param {Record<string, unknown>} figures the tank's own, by field name
  */

@@ -3,7 +3,7 @@ import { choice_label, contracts, input_of } from "../contracts.js";
 import { answer_of } from "./answer.js";
 
 /**
- * The salt worked out last on the Bench, for this tank's water; null if there is none.
+ * The dose for this tank's water; null if the form holds no complete calculation.
  * @param {any} tank @param {any} draft what stands in the Bench's form @param {{system: string, marks: any}} manner
  * @returns {{what: string, what_code: string, amount: number, unit: "g", input: any, answer: any} | null}
  */

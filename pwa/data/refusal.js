@@ -1,4 +1,4 @@
-/** Why something asked of the server did not happen, as a code that has words, or in the server's own. Pure. */
+/** Why a request to the server failed: as a code that has a text, or in the server's own words. Pure. */
 import { Refused, Unreachable } from "./api.js";
 
 /** @type {Record<number, string>} */

@@ -2,7 +2,7 @@
 
 const LOWERED = { "₀": "0", "₁": "1", "₂": "2", "₃": "3", "₄": "4" };
 
-/** Without accents, soft hyphens, case and small figures: "CO₂" is found by "co2". @param {string} text */
+/** The text without accents, soft hyphens, capitals and subscripts, so that "co2" finds "CO₂". @param {string} text */
 export const plain = (text) =>
   text
     .normalize("NFD")

@@ -3,7 +3,7 @@
 /** @import { Bundle } from "../contracts.js" */
 /** @import { Answered, Question } from "./outlook_worker.js" */
 
-/** A phone that has not answered by now will not (assumption: ten times what the slowest needs). */
+/** A worker that has not answered by then never will (assumption: ten times what the slowest phone needs). */
 const PATIENCE_MS = 30_000;
 
 /**

@@ -1,8 +1,8 @@
-/** Workers that calculate what would hold up the screen, in the language spoken now. */
+/** Workers for calculations that would block the screen, in the language of now. */
 import { belief_worker } from "./asking.js";
 import { installed } from "../contracts.js";
 
-/** One more of them, started at its first question. */
+/** A new worker, started at its first question. */
 export const outlook_worker = () =>
   belief_worker({
     start: () => new Worker("/workers/outlook_worker.js", { type: "module" }),

@@ -61,11 +61,11 @@ export function forecasts({ ask, load, save, changed }) {
    */
   async function answered(tank_id, tank, { name, input }) {
     try {
-      // The worker remembers the tanks it has followed; only its first question brings the stored belief.
+      // The worker remembers the tanks it has calculated; only the first question carries the stored belief.
       const stored = tank.woken ? undefined : await load(tank_id).catch(() => undefined);
       const { answer, errors, kept } = await ask({ tank_id, name, input, ...(stored ? { kept: stored } : {}) });
       tank.woken = true;
-      // A belief that cannot be stored is followed anew the next time.
+      // A belief that cannot be stored is calculated again the next time.
       if (kept) await save(tank_id, kept).catch(() => undefined);
       return errors ? { problem: errors.map((one) => `${one.field} ${one.message}`.trim()).join("; ") } : { answer };
     } catch (error) {

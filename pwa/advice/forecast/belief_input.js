@@ -15,11 +15,11 @@ import { stock_g, stock_of } from "../life/stock.js";
 /** @import { Label, LeftOut, Limits, Source } from "../../types/advice.js" */
 /** @import { Reading, Tank, View } from "../../types/views.js" */
 
-/** A phone whose clock is a little slow still counts what it has just recorded (assumption). */
+/** Records this far ahead still count, for a phone whose clock is a little slow (assumption). */
 const CLOCK_ERROR = HOUR;
 /**
- * A tank that ran for so long before its first record is a running tank: what was changed and fed before, nobody
- * wrote down, so the belief begins shortly before the records, with mature bacteria (assumptions).
+ * A tank that ran this long before its first record is a running tank. Nobody recorded the changes and meals before, so
+ * the belief begins shortly before the records, with mature bacteria (assumptions).
  */
 const RUNNING_H = 60 * 24;
 const RUN_IN_H = 14 * 24;
@@ -38,8 +38,8 @@ export function belief_input(facts) {
   const { tank, filled } = tank_of(facts);
   const until = facts.now + CLOCK_ERROR;
   const dated = (/** @type {BeliefList} */ list) => facts[list].map(time).filter((at) => at <= until);
-  // One record of a wrong year must not take the whole forecast: what lies before the longest that the contracts take
-  // is left out, and named.
+  // One record with a wrong year must not break the whole forecast: records older than the contracts accept are left
+  // out and named.
   const oldest = until - input_of("outlook", "now_h").max * HOUR;
   const first = Math.min(...LISTS.flatMap((list) => dated(list).filter((at) => at >= oldest)), facts.now);
   const said = Date.parse(facts.tank.started_at ?? "");
@@ -61,7 +61,7 @@ export function belief_input(facts) {
       changes: changes.entries,
       doses: doses.entries,
       feedings: feedings.entries,
-      // By the hour, so that the answer stands still between records.
+      // Whole hours, so that the answer does not change from minute to minute.
       now_h: Math.max(Math.floor((facts.now - start) / HOUR), last_h),
     },
     start,

@@ -1,6 +1,5 @@
 /**
- * What a tank's charts and their tables show, of one parameter each: readings with their kit's uncertainty, marks,
- * limit, fan. Pure.
+ * What one chart and its table show of one parameter: readings with their kit's uncertainty, marks, limit, fan. Pure.
  */
 import { HOUR } from "../../figures/durations.js";
 import { interval } from "../../calc/kit_reading.js";
@@ -72,7 +71,7 @@ export function chart_lines(parameter, facts, asked, ahead, limits, days) {
 const mark = (at, kind, said) => ({ at: Date.parse(at), kind, said });
 
 /**
- * A reading as nitrogen with the span that its kit's steps leave open; a meter of pH or temperature has none.
+ * A reading as nitrogen, with the span that the kit's steps leave open; a meter leaves none.
  * @param {Asked["records"]["readings"][number]} reading
  */
 function read(reading) {
@@ -90,7 +89,7 @@ function read(reading) {
 }
 
 /**
- * The same lines in another unit: all that is drawn and said of them.
+ * The same lines in another unit.
  * @param {Lines} lines
  * @param {(value: number) => number} show
  * @returns {Lines}
@@ -105,7 +104,7 @@ export function lines_in(lines, show) {
 }
 
 /**
- * The span of values that all of it needs, from 0 up for concentrations.
+ * The span of values to draw; for concentrations it starts at 0.
  * @param {Lines} lines
  * @returns {[number, number]}
  */

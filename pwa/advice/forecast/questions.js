@@ -1,6 +1,5 @@
 /**
- * What the belief is asked about one tank: the smallest change, the chances until the next test, and what lies further
- * ahead.
+ * What the belief is asked about one tank: the smallest change, the chances until the next test, and the days after.
  */
 import { HOUR } from "../../figures/durations.js";
 import { belief_input, limits_of, source_of } from "./belief_input.js";
@@ -9,19 +8,18 @@ import { QUICK, is_known, last_test } from "../level.js";
 /** @import { Asked, Facts, Question, Rule } from "../../types/advice.js" */
 
 /**
- * A test is rarely made sooner than this after the last, and where one is overdue, it is made within a day
- * (assumptions).
+ * A test is rarely made sooner than this after the last; an overdue one is made within a day (assumptions).
  */
 const SOONEST_H = 12;
 const OVERDUE_H = 24;
 /**
- * The most that is changed at once where ammonia and nitrite do not press (common practice: half, so that temperature
- * and hardness do not jump).
+ * The most to change at once while ammonia and nitrite are far from their limits (common practice: half, so that
+ * temperature and hardness do not jump).
  */
 const MOST_AT_LEISURE = 0.5;
-/** Where they press, as much as leaves the fish water to lie in (assumption). */
+/** The most to change where they are near: it leaves the fish some water (assumption). */
 const MOST_IN_NEED = 0.9;
-/** A nitrate reading says something about today for so long (assumption). */
+/** A nitrate reading says something about today for this long (assumption). */
 const NITRATE_STANDS_H = 60 * 24;
 /** The highest limit that the contracts take. */
 const NO_LIMIT = 1000;
@@ -31,7 +29,7 @@ const FAN_H = 72;
 /** @param {Facts} facts @param {Rule} rule what today.js says of them @returns {Asked} */
 export function ask_of(facts, rule) {
   const known = belief_input(facts);
-  // Nobody writes down every change of years before: without a test, nitrate is anyone's guess.
+  // Nobody records every change of earlier years, so without a test nitrate is not known.
   const nitrate_known = known.records.readings.some(
     ({ parameter, at_h }) => parameter === "nitrate" && at_h > known.records.now_h - NITRATE_STANDS_H,
   );

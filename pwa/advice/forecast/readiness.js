@@ -1,6 +1,5 @@
 /**
- * When a tank will be processing its load, and how much more it could: the outlook's answers made ready to be said.
- * Pure.
+ * When a tank will process its load, and how much more it could, taken from the outlook's answers. Pure.
  */
 import { HOUR } from "../../figures/durations.js";
 import { settings } from "../../calc/kinetics.js";
@@ -25,7 +24,7 @@ export function ready(settled_h, now_h, start) {
   const { p10 } = settled_h;
   const [p50, p90] = [settled_h.p50 ?? null, settled_h.p90 ?? null];
   const ms = (/** @type {number} */ at_h) => start + at_h * HOUR;
-  // So wide a band may begin now and have no end: then there is no date to name, and none that has passed is named.
+  // A wide band may begin now and have no end: then no date is named, and never one that has passed.
   if (p50 === null) return p10 <= now_h ? { code: "not_in_sight" } : { code: "not_before", from: ms(p10) };
   if (p90 === null) return p50 <= now_h ? { code: "even_now" } : { code: "even", likely: ms(p50) };
   if (p90 <= now_h) return { code: "now" };

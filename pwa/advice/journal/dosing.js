@@ -6,11 +6,14 @@ import { planned_feed, starter as planned_starter } from "../setup/setting_up_li
 /** @import { Dose, Label } from "../../types/advice.js" */
 /** @import { Tank, View } from "../../types/views.js" */
 
-/** Where no change is known, a quarter is what new water usually means (common practice). */
+/** The share of new water where no change is recorded: a quarter (common practice). */
 const USUAL_CHANGE = 0.25;
-/** What is added to start without fish where no food is planned yet (common practice). */
+/** The ammonia for a start without fish where no food is planned yet (common practice). */
 const USUAL_TAN_MG_N_L = 1;
-/** Which changes of stock bring animals in, and which take them out. @type {Record<View<"stock_change">["change"], number>} */
+/**
+ * Which stock changes bring animals in (1) and which take them out (-1).
+ * @type {Record<View<"stock_change">["change"], number>}
+ */
 const ANIMALS = { arrival: 1, birth: 1, move_in: 1, death: -1, removal: -1, move_out: -1 };
 
 /**
@@ -35,7 +38,7 @@ export const litres_for = (tank, label, changes) =>
     : (changes.at(-1)?.litres ?? bucket_litres(USUAL_CHANGE * tank.water_l, tank.water_l));
 
 /**
- * A label's dose for so much water; drops are counted whole, at least one.
+ * A label's dose for so many litres; drops are whole, at least one.
  * @param {Label} label
  * @param {number} litres
  * @returns {{amount: number, unit: Label["unit"]}}
@@ -53,7 +56,7 @@ export function label_dose(label, litres) {
 }
 
 /**
- * Ammonia for the bacteria, as much nitrogen as is wanted.
+ * Ammonia for the bacteria, by the nitrogen that is wanted.
  * @param {Tank} tank
  * @param {number} tan_mg_n_l
  * @param {number} [ammonia_percent] of household ammonia; left out: ammonium chloride
@@ -73,7 +76,7 @@ export function starter(tank, tan_mg_n_l, ammonia_percent) {
 }
 
 /**
- * A day's load of the food this tank is to get, else as its planned animals want, else what is usual.
+ * The nitrogen of one day's food: this tank's own, else that of its planned animals, else what is usual.
  * @param {Tank} tank
  * @param {View<"own_species">[]} [own]
  */
@@ -85,6 +88,6 @@ export function wanted_tan(tank, own = []) {
   return run("starter_dose", { volume_l, feed_g_day, protein_fraction }).tan_mg_n_l;
 }
 
-/** Whether the records know of animals in a tank. @param {readonly View<"stock_change">[]} stock_changes of the tank */
+/** Whether the records show animals in a tank. @param {readonly View<"stock_change">[]} stock_changes of the tank */
 export const animals_known = (stock_changes) =>
   stock_changes.reduce((sum, { change, count }) => sum + (ANIMALS[change] ?? 0) * (count ?? 0), 0) > 0;

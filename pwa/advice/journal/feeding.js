@@ -8,7 +8,7 @@ import { nice_step } from "./steps.js";
 
 /** The median of the last few meals is usual: one treat does not move it (assumption). */
 const MEALS = 5;
-/** Where nothing is known yet, a pinch for a few small fish (assumption). */
+/** A pinch for a few small fish, where nothing is recorded yet (assumption). */
 const PINCH_G = 0.1;
 /** At most this many foods have a tile. */
 const FOODS = 4;
@@ -39,11 +39,11 @@ export function usual_meal(tank, feedings) {
   return { feed_g: PINCH_G, from: "pinch", ...food };
 }
 
-/** The step in which a meal is set: about a tenth of it, never under a hundredth of a gram. @param {number} feed_g */
+/** The step of a meal's stepper: about a tenth of it, at least a hundredth of a gram. @param {number} feed_g */
 export const feed_step = (feed_g) => Math.max(nice_step(feed_g / 10), 0.01);
 
 /**
- * The room's foods with the protein they were last fed with, those fed last first.
+ * The room's foods with their last recorded protein, the latest first.
  * @param {View<"feeding">[]} feedings of the room
  * @returns {Food[]}
  */
@@ -72,9 +72,10 @@ export function becomes(tank, feed_g, protein_fraction) {
 }
 
 /**
- * The tanks to be fed as usual in one go: a meal is known of them, none is written down today, and nothing is amiss
+ * The tanks that can be fed as usual in one go: their usual meal is known, none is recorded today, and nothing is wrong
  * that food would make worse.
- * @param {{tank: Tank, advice: Pick<Advice, "act">, feedings: readonly View<"feeding">[]}[]} stops feedings oldest first
+ * @param {{tank: Tank, advice: Pick<Advice, "act">, feedings: readonly View<"feeding">[]}[]} stops feedings oldest
+ * first
  * @param {number} now
  * @returns {{tank: Tank, meal: Meal}[]}
  */

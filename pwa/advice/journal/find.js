@@ -1,6 +1,6 @@
 /**
- * Finding by words what a room holds: tanks, animals, plants, notes, tasks, labels, calculations. Pure; accents and
- * case do not matter.
+ * Finding by words what a room holds: tanks, animals, plants, notes, tasks, labels, calculations. Accents and case do
+ * not matter. Pure.
  */
 import { plain } from "../../figures/plain_text.js";
 import { plants_of } from "../life/plants.js";
@@ -93,7 +93,7 @@ const entry = (kind, title, also = "", path, more = [], at = "") => ({
 const bench_path = (calculation) => `/bench/${calculation}`;
 
 /**
- * Entries that hold every word; where a title begins with the words it comes first, then where it holds them, then the
+ * Entries that hold every word. Titles that begin with the words come first, then titles that hold them, then the
  * newest.
  * @param {Entry[]} entries
  * @param {string} words

@@ -23,7 +23,7 @@ export function field_text(at) {
 }
 
 /**
- * What the field says, as records hold it.
+ * The field's moment as records hold it.
  * @param {string} text
  * @returns {string | undefined} undefined while it says no moment
  */
@@ -32,7 +32,7 @@ export function moment_in(text) {
   return Number.isNaN(ms) ? undefined : new Date(ms).toISOString();
 }
 
-/** Whether a moment is still to come or in another century. @param {string | undefined} at @param {number} now ms */
+/** Whether a moment lies in the future or before this century. @param {string | undefined} at @param {number} now ms */
 export const cannot_be = (at, now) => at !== undefined && !(Date.parse(at) >= FIRST && Date.parse(at) < now + MINUTE);
 
 /** A time shifted as far as another one was. @param {string} at @param {string} from @param {string} to */

@@ -1,6 +1,6 @@
-/** Steps that a thumb counts in: one, two or five of a power of ten. Pure. */
+/** Round steps for steppers: one, two or five times a power of ten. Pure. */
 
-/** The smallest such step that is not under `size`. @param {number} size above nothing */
+/** The smallest such step of at least `size`. @param {number} size above nothing */
 export function nice_step(size) {
   const power = Math.floor(Math.log10(size) + 1e-9);
   const nice = [1, 2, 5, 10].find((one) => one * 10 ** power >= size * (1 - 1e-9)) ?? 10;
@@ -8,7 +8,7 @@ export function nice_step(size) {
 }
 
 /**
- * One step up or down onto a whole step, within bounds.
+ * The next multiple of the step, up or down, within bounds.
  * @param {number} value
  * @param {number} step
  * @param {1 | -1} by

@@ -1,6 +1,6 @@
 /**
- * What happened, newest first: records written together as one event, by groups and by days, and how one is taken out
- * or corrected. Pure.
+ * What happened, newest first: records that were written together form one event. Also how an event is removed or
+ * corrected. Pure.
  */
 import { shifted } from "./moment.js";
 
@@ -58,7 +58,7 @@ export function timeline(room, { tank, group } = {}) {
     .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
 }
 
-/** The other tank that a shared tool's event belongs to as well. @param {Event} event */
+/** The second tank of a shared tool's event. @param {Event} event */
 const shared_with = ({ kind, records }) => (kind === "shared_tool" ? records[0].other_tank : null);
 
 /**
@@ -77,7 +77,7 @@ export function by_day(events) {
 }
 
 /**
- * The writes that take an event out, with what stood before its corrections: none of it comes back.
+ * The writes that remove an event and everything it said before corrections.
  * @param {Event} event
  * @returns {Write[]}
  */

@@ -7,9 +7,9 @@ import { is_watched } from "../level.js";
 /** @import { Facts } from "../../types/advice.js" */
 /** @import { Reading } from "../../types/views.js" */
 
-/** How many days back one may look. */
+/** The spans offered, in days. */
 export const SPANS = [7, 30, 90, 365];
-/** What has a trend, in the order shown, and the unit it is held in. @type {Record<string, string>} */
+/** What has a trend, in the order shown, with the unit of its points. @type {Record<string, string>} */
 export const TRENDS = {
   total_ammonia: "mg N/L",
   nitrite: "mg N/L",
@@ -47,7 +47,7 @@ export function trend(what, facts, days) {
     marks: what === "changed" ? [] : changes.map(({ at }) => Date.parse(at)),
   };
   if (what === "feed") {
-    // A day on which nothing was written down is not known to be a fast.
+    // A day without a record is not known to be a fast, so it gets no point.
     const fed = facts.feedings.filter(within).map((one) => ({ at: midnight(Date.parse(one.at)), value: one.feed_g }));
     return { ...shared, points: sums(fed), bars: true, step: DAY };
   }
@@ -87,7 +87,7 @@ export function in_brief({ points }) {
   };
 }
 
-/** The span of values to draw, from nothing up for amounts. @param {Trend} trend @returns {[number, number]} */
+/** The span of values to draw; for amounts it starts at 0. @param {Trend} trend @returns {[number, number]} */
 export function span({ what, points }) {
   const values = points.map(({ value }) => value);
   const most = Math.max(...values);
@@ -109,7 +109,7 @@ function sums(points) {
 }
 
 /**
- * A week in which no change is written down stands at nothing.
+ * A week without a recorded change counts as 0.
  * @param {Point[]} weeks
  * @param {number} last
  * @returns {Point[]}

@@ -9,7 +9,7 @@ import { other_half } from "./stock.js";
 /** @import { Move } from "./stock.js" */
 /** @import { Write } from "../journal/timeline.js" */
 
-/** A tank's page of such entries. @type {Record<string, string>} */
+/** The page of a tank that lists such entries. @type {Record<string, string>} */
 export const LIFE_PAGE = { stock_change: "stock", planting: "plants" };
 
 /**
@@ -40,8 +40,7 @@ export function life_writes(kind, fields, new_id, corrects, half, earlier = []) 
 export const is_life = (record) => record.kind in LIFE_PAGE;
 
 /**
- * The writes that take an entry out: the other half of its move too, and what both said before corrections, so that
- * none of it comes back.
+ * The writes that remove an entry, the other half of its move, and everything both said before corrections.
  * @param {RecordsAndEarlier} room
  * @param {Move} one
  * @returns {Write[]}

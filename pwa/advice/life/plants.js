@@ -1,4 +1,4 @@
-/** What grows in a tank by what was planted, trimmed, taken out and moved. Pure. */
+/** What grows in a tank, from its records of planting, trimming, removing and moving. Pure. */
 
 const IN = ["plant", "move_in"];
 
@@ -11,8 +11,8 @@ const IN = ["plant", "move_in"];
  */
 
 /**
- * The plants of one tank now, and those that are gone. Amounts are the keeper's words, so nothing is added up:
- * a plant is gone when it was taken out or moved without an amount, which means all of it.
+ * The plants of one tank now, and those that are gone. Amounts are the keeper's words and cannot be added up: a plant
+ * is gone when it was removed or moved without an amount, which means all of it.
  * @param {readonly Planting[]} plantings of the tank, in any order
  * @returns {{growing: Growing[], gone: Growing[]}} in the order in which they came
  */
@@ -28,7 +28,7 @@ export function plants_of(plantings) {
       if (amount) plant.amounts.push(planting);
     } else if (change === "trim") {
       plant.last_trim = at;
-      // A plant that is trimmed grows here, whether its planting was written down or not.
+      // A trimmed plant grows here, even if its planting was never recorded.
       plant.here = true;
     } else if (!amount) plant.here = false;
   }
@@ -39,7 +39,7 @@ export function plants_of(plantings) {
   };
 }
 
-/** By time; of the same moment what came in stands first. @param {Planting} a @param {Planting} b */
+/** By time; at the same moment arrivals come first. @param {Planting} a @param {Planting} b */
 const in_order = (a, b) =>
   a.at < b.at
     ? -1

@@ -1,11 +1,11 @@
-/** What lives in a tank by its arrivals, births, losses and moves: a ledger that never goes below zero. Pure. */
+/** What lives in a tank, from its arrivals, births, losses and moves. The ledger never goes below zero. Pure. */
 import { DAY } from "../../figures/durations.js";
 import { table } from "../../calc/tables.js";
 import { InvalidInput, check_fields, field_named, input_of, run } from "../../contracts.js";
 
 const IN = ["arrival", "birth", "move_in"];
 const MOVES = ["move_in", "move_out"];
-/** So long births and deaths are counted as recent (assumption). */
+/** Births and deaths count as recent for this long (assumption). */
 const RECENT_DAYS = 30;
 
 /** @import { CompatibilityInput } from "../../types/calculations.js" */
@@ -25,7 +25,8 @@ const RECENT_DAYS = 30;
  */
 
 /**
- * The animals of one tank now, those that are gone, and losses of more than were known: these are said, never dropped.
+ * The animals of one tank now, those that are gone, and losses of more than were known, which are reported and never
+ * dropped.
  * @param {readonly StockChange[]} changes of the tank, in any order @param {number} now ms
  * @returns {{animals: Living[], gone: Living[], short: Short[]}} kinds in the order in which they came
  */
@@ -55,7 +56,7 @@ export function stock_of(changes, now) {
 }
 
 /**
- * By time; of the same moment what came stands before what went, then always alike.
+ * By time; at the same moment arrivals come before losses, then by id so that the order is fixed.
  * @param {StockChange} a
  * @param {StockChange} b
  */
@@ -88,7 +89,7 @@ export function other_half(one, all) {
 }
 
 /**
- * The name to read: the table's, else as the keeper wrote it.
+ * The name to show: the table's, else the keeper's.
  * @param {"species" | "plants"} rows
  * @param {string} species
  */
@@ -96,7 +97,7 @@ export const name_of = (rows, species) =>
   Object.hasOwn(table(rows).rows, species) ? table(rows).rows[species].name : species;
 
 /**
- * The animals as calculations take them: rows of the table by their key, the keeper's own with their columns.
+ * The animals as calculations take them: those of the table by key, the keeper's own with their columns.
  * @param {readonly Counted[]} animals
  * @param {readonly View<"own_species">[]} own
  * @returns {Animal[]}
@@ -109,7 +110,7 @@ export function as_animals(animals, own) {
   });
 }
 
-/** A kind of the keeper's own without what makes it a record. @param {View<"own_species"> | undefined} own */
+/** The columns of a keeper's own species. @param {View<"own_species"> | undefined} own */
 function columns_of(own) {
   if (!own) return {};
   const { note: _note, id: _id, kind: _kind, meta: _meta, ...columns } = own;
@@ -117,7 +118,7 @@ function columns_of(own) {
 }
 
 /**
- * The same with only the fields that this contract's animals have.
+ * The same animals with only the fields that this contract knows.
  * @param {Weighing} name of the contract
  * @param {Animal[]} animals
  * @returns {Animal[]}
@@ -134,9 +135,9 @@ export function animals_for(name, animals) {
 export const has_length = (animal) => animal.species !== undefined || animal.length_cm !== undefined;
 
 /**
- * What the animals weigh by `animal_mass`; of a table's animal without a length the grown length is taken.
- * Null where none can be weighed. `unknown`: kinds without any length, or that the calculation refuses, left out;
- * `measured`: a keeper recorded at least one length.
+ * The mass of the animals by `animal_mass`; without a recorded length, the table's grown length is used. Null if none
+ * can be weighed. `unknown`: kinds left out because they have no length or the calculation refuses them; `measured`: at
+ * least one length was recorded.
  * @param {readonly Counted[]} animals
  * @param {readonly View<"own_species">[]} own
  */
@@ -159,7 +160,7 @@ export function mass_of(animals, own) {
 }
 
 /**
- * Whether the calculation takes this kind: a record may hold more animals, a longer name or half a mass law.
+ * Whether the calculation accepts this kind. A record may hold more animals, a longer name or half a mass law.
  * @param {Animal} animal
  */
 function weighable(animal) {
@@ -173,7 +174,7 @@ function weighable(animal) {
 }
 
 /**
- * Grams of animals by the stock list, where it says lengths and leaves none out.
+ * Grams of animals from recorded lengths; undefined if no length is recorded or a kind has to be left out.
  * @param {readonly StockChange[]} changes
  * @param {readonly View<"own_species">[]} own
  * @param {number} now ms
@@ -185,7 +186,7 @@ export function stock_g(changes, own, now) {
 }
 
 /**
- * Kinds written down in this room, the newest first, each once.
+ * Kinds recorded in this room, the newest first, each once.
  * @param {readonly {species: string, at: string}[]} changes
  * @param {number} most
  */

@@ -1,6 +1,6 @@
 /**
- * Which tanks shared water, plants, animals or tools, and who was exposed to whom: forward in time only, directly and
- * by one more step. Pure.
+ * Which tanks shared water, plants, animals or tools, and which tank was exposed to which: forward in time only,
+ * directly or through one other tank. Pure.
  */
 import { DAY } from "../../figures/durations.js";
 
@@ -66,7 +66,7 @@ export function trace(tank, shared, { now, days }) {
   const within = shared.filter(({ at }) => at >= start);
   return {
     to: reached(tank, within, "from", "to", (first, then) => first.at <= then.at),
-    // The same walk against the arrows and against time.
+    // The same walk backwards, against the links and against time.
     from: reached(tank, within.toReversed(), "to", "from", (first, then) => first.at >= then.at),
   };
 }

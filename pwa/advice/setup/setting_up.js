@@ -1,4 +1,4 @@
-/** Setting a tank up from the empty glass: its steps, and what each step asks of the calculations. Pure. */
+/** Setting a tank up from the empty glass: its steps, and the calculations' input at each step. Pure. */
 import { DAY } from "../../figures/durations.js";
 import { constants, table } from "../../calc/tables.js";
 import { InvalidInput, run } from "../../contracts.js";
@@ -10,10 +10,10 @@ import { InvalidInput, run } from "../../contracts.js";
 /** @import { Material, OldSetup, Said, Step, StepHeld, StepState } from "../../types/setup.js" */
 /** @import { Tank } from "../../types/views.js" */
 
-/** In this order, though each may be skipped and come back to. @type {readonly Step[]} */
+/** In this order; a keeper may skip a step and return to it. @type {readonly Step[]} */
 export const STEPS = ["glass", "place", "substrate", "hardscape", "warmth", "plants", "stock", "fill", "first_fish"];
 /**
- * What stands at a step before anything is said (assumptions about a usual home, to be changed).
+ * What a step shows at first (assumptions about a usual home).
  * @type {Said}
  */
 const FIRST = {
@@ -53,7 +53,7 @@ export const field_of = (step) => `setup_${step}`;
 
 /** @typedef {Omit<Tank, "id" | "kind" | "meta">} Plan a tank's record, or what will be written of one */
 
-/** The measures: a tank that is set up here begins with them. @param {Plan} tank */
+/** The measures, which every tank that is set up here has. @param {Plan} tank */
 export const measures_of = (tank) => /** @type {VolumeInput} */ (/** @type {unknown} */ (tank.measures));
 
 /**
@@ -92,7 +92,7 @@ export const next_step = (tank) => steps_of(tank).find(({ state }) => state === 
 export const after = (step) => STEPS[STEPS.indexOf(step) + 1] ?? null;
 
 /**
- * What was said at a step, over what stands there at first.
+ * What was said at a step; what was not said is as at first.
  * @template {Step} S
  * @param {Plan} tank
  * @param {S} step
@@ -133,7 +133,7 @@ export function asked(name, payload) {
 }
 
 /**
- * From front to back, on the outside or inside as measured.
+ * The depth from front to back, outside or inside as measured.
  * @type {Record<VolumeInput["shape"], (m: Record<keyof VolumeInput, number>) => number>}
  */
 const DEPTH = {
@@ -147,8 +147,7 @@ const DEPTH = {
 };
 
 /**
- * The floor inside, as a rectangle: a cuboid's own, for any other shape the one of the same area and the same depth
- * from front to back.
+ * The floor inside as a rectangle. For other shapes than a cuboid it has the same area and the same depth.
  * @param {VolumeInput} measures
  */
 export function floor_of(measures) {
@@ -199,7 +198,7 @@ export function substrate_input(measures, said) {
 export const pack_unit = (material) => (BY_WEIGHT.includes(material) ? "kg" : "L");
 
 /**
- * Stone, lava and wood together: their mass, what they push out, and the density that both make.
+ * Stone, lava and wood together: their mass, the litres they displace, and the density of both.
  * @param {Partial<Said["hardscape"]>} said
  */
 export function hardscape_of(said) {
@@ -219,8 +218,8 @@ const bed_of = (tank) =>
 const stones_of = (tank) => hardscape_of(done(tank, "hardscape") ? said_at(tank, "hardscape") : {});
 
 /**
- * The measures without those that a step of the plan says. The steps of the older form wrote into them, so of that
- * form only the glass stays.
+ * The measures without those that come from a step of the plan. Steps of the older form wrote into the measures, so of
+ * that form only the glass stays.
  * @param {Plan} tank
  * @param {VolumeInput} [measures]
  * @returns {VolumeInput}
@@ -266,7 +265,7 @@ export function as_planned(tank) {
 }
 
 /**
- * What all of it weighs, filled. Shapes other than a box are given by their empty weight.
+ * The input of the filled weight. Other shapes than a box are given by their empty weight.
  * @param {Plan} tank
  * @param {Said["place"]} place
  * @returns {FilledWeightInput}
@@ -300,7 +299,7 @@ export function weight_input(tank, place) {
   };
 }
 
-/** How much of the surface lies open: a lid leaves a slit for cables (assumption). */
+/** The open share of the surface: a lid leaves a slit for cables (assumption). */
 const OPEN = { open: 1, lid: 0.05 };
 
 /** @param {Plan} tank @param {Said["warmth"]} said @returns {HeaterPowerInput} */

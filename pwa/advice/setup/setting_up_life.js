@@ -27,7 +27,7 @@ import { animals_for, as_animals, has_length, mass_of, most_kinds } from "../lif
 
 const BRIGHTNESS = ["low", "medium", "high"];
 const SPEED = ["fast", "medium", "slow"];
-/** Rooted in nothing: they feed on the water alone. */
+/** They have no roots in the bed and feed on the water alone. */
 const FREE = ["free", "floating"];
 /** @returns {[string, SpeciesRow][]} */
 const species_rows = () => Object.entries(table("species").rows);
@@ -46,8 +46,8 @@ export function portions_for(measures, planting) {
 }
 
 /**
- * Plants that bear the planned warmth and light, those that feed on the most first: fast ones carry a new tank, and of
- * those the ones that float or drift.
+ * Plants that suit the planned warmth and light, those that take up most first: fast growers carry a new tank, above
+ * all those that float or drift.
  * @param {Pick<Said["warmth"], "temperature_c" | "light">} warmth
  */
 export function plants_for({ temperature_c, light }) {
@@ -67,7 +67,7 @@ const rank = (row) =>
   100 * SPEED.indexOf(row.growth) + 10 * (FREE.includes(row.form) ? 0 : 1) + BRIGHTNESS.indexOf(row.light);
 
 /**
- * The planned animals, grown, as a calculation takes them; kinds without any known length are left out.
+ * The planned animals at grown length, as a calculation takes them; kinds without a known length are left out.
  * @param {Weighing} name of the contract
  * @param {readonly Counted[]} stock
  * @param {OwnSpecies} own
@@ -99,7 +99,7 @@ export function maturity_of(tank, now) {
 const BOTTOM = /** @type {const} */ ({ bare: "bare", plain: "sand", capped: "soil" });
 
 /**
- * What the tank carries of these animals.
+ * The input of the stocking limit for these animals.
  * @param {Plan} tank
  * @param {readonly Counted[]} stock
  * @param {Maturity} maturity
@@ -158,7 +158,7 @@ export function suggested(tank, source, stock, own = []) {
       "stocking_limit",
       limit_input(tank, [...stock, ...lot.map(([species]) => ({ species, count: 0 }))], "mature", own),
     );
-    // What is planned may be more than the calculation takes; the step must open all the same, or nobody could mend it.
+    // The plan may hold more than the calculation takes. The step must still open, or nobody could correct it.
     if (!answer) return [];
     lot.forEach(([key, row], j) => {
       const fits = answer.more[before + j];
@@ -183,7 +183,7 @@ const water_of = (tank, source) => ({
 });
 
 /**
- * Whether they suit each other and the water.
+ * The input of `compatibility`: whether they suit each other and the water.
  * @param {Plan} tank
  * @param {Source | null} source
  * @param {readonly Counted[]} stock
@@ -198,7 +198,7 @@ export function together_input(tank, source, stock, own = []) {
 }
 
 /**
- * Protein in the food of the planned animals: what the stocking limit assumes, so that every sum counts with the same.
+ * Protein in the food of the planned animals: the stocking limit's assumption, so that all figures agree.
  */
 const protein = () => /** @type {number} */ (input_of("stocking_limit", "protein_fraction").default);
 
@@ -206,7 +206,7 @@ const protein = () => /** @type {number} */ (input_of("stocking_limit", "protein
 const LEAST_STARTER_MG_N_L = 0.5;
 
 /**
- * Ammonia in place of the planned animals' food: a day's, or of as many days as can be weighed and read.
+ * Ammonia in place of the planned animals' food: one day's, or that of enough days to weigh and test it.
  * @param {number} water_l
  * @param {number} feed_g_day
  * @param {number} [ammonia_percent]
@@ -223,11 +223,11 @@ export function starter(water_l, feed_g_day, ammonia_percent) {
   };
 }
 
-/** Food a day of the planned animals as they come. @param {Plan} tank @param {OwnSpecies} own */
+/** Food a day of the planned animals at the length they come with. @param {Plan} tank @param {OwnSpecies} own */
 export const planned_feed = (tank, own) => mass_of(tank.planned_stock ?? [], own)?.answer.feed_g_day ?? 0;
 
 /**
- * When the tank can bear so many grams of animals, by what it processes: held to the lower end of each band.
+ * When the tank can bear so many grams of animals: judged by the lower end of each band of what it processes.
  * @param {number} planned_g
  * @param {StockHeadroomAnswer} headroom
  * @returns {"now" | "perhaps" | "in_7" | "in_14" | "later"}
@@ -240,7 +240,7 @@ export function bears(planned_g, headroom) {
 }
 
 /**
- * Of the plan, what is not in the tank yet.
+ * The planned animals that are not in the tank yet.
  * @param {readonly Planned[]} planned
  * @param {readonly {species: string, count: number}[]} inside
  */

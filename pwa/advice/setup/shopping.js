@@ -53,7 +53,7 @@ export function to_buy(tank, { kits, source, label }) {
   ];
 }
 
-/** What it will weigh, filled; null while a measure is missing. @param {Plan} tank @returns {number | null} */
+/** The weight of the filled tank in kg; null while a measure is missing. @param {Plan} tank @returns {number | null} */
 export const weight_of = (tank) =>
   asked("filled_weight", weight_input(tank, said_at(tank, "place"))).answer?.total_kg ?? null;
 

@@ -6,7 +6,7 @@ import { label_of, value_said } from "./field_said.js";
 /** @import { Kind } from "../../types/contract.js" */
 /** @import { Words } from "./field_said.js" */
 
-/** Reasons that have their own words; the others are quoted. */
+/** Reasons with a text of their own; others are quoted. */
 export const REASONS = [
   "role",
   "fields",
@@ -53,7 +53,7 @@ function refusal_of({ op, by, at, creates = false, reason = "", errors = [] }, h
   const { fields = {} } = op;
   const doing = op.type === "put" ? (creates ? "new" : "change") : op.type === "del" ? "remove" : "restore";
   const tank_id = text(fields.tank) ?? record?.tank;
-  // They are said above what else it says.
+  // These are shown above the other fields.
   const said_above = ["tank", "at", ...(doing === "new" ? ["name"] : [])];
   return {
     op: op.op,

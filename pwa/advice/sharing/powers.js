@@ -1,4 +1,4 @@
-/** What one may do to a member of the room, by the roles: the server holds to the same and has the last word. Pure. */
+/** What a person may do to a member of the room, by their roles. The server checks the same and decides. Pure. */
 
 export const ROLES = ["owner", "keeper", "helper", "viewer"];
 
@@ -13,7 +13,7 @@ export function powers(person, { people, me, role }) {
   const last_owner = person.role === "owner" && people.filter((one) => one.role === "owner").length === 1;
   return {
     self,
-    /** A room is never without an owner. */
+    /** The last owner stays: a room always has one. */
     last_owner,
     change_role: owner && !last_owner,
     hand_over: owner && !self && person.role !== "owner",

@@ -1,4 +1,4 @@
-/** How far this phone is shared, line by line, in the true words of the outbox. Pure. */
+/** How far this phone's records are shared, line by line, in the states of the outbox. Pure. */
 import { MINUTE } from "../../figures/durations.js";
 
 /**

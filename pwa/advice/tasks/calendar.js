@@ -1,6 +1,6 @@
 /**
- * The tasks as an iCalendar file (RFC 5545), written on the phone: the twin of limnary/calendar_file.py.
- * Pure; how a rule is expanded is given.
+ * The tasks as an iCalendar file (RFC 5545), written on the phone: the twin of limnary/calendar_file.py. Pure; the
+ * caller passes how an RRULE is expanded.
  */
 import { DAY } from "../../figures/durations.js";
 import { wall_of } from "./local_time.js";
@@ -59,7 +59,7 @@ function event(task, tanks, dones, now, expand, until_of) {
   /** @type {number | undefined} */ let first;
   /** @type {string[]} */ let rrule = [];
   try {
-    // RFC 5545, 3.8.5.3: the start counts, so it must be one that the rule says.
+    // RFC 5545, 3.8.5.3: DTSTART counts as an occurrence, so it must be one of the RRULE's.
     first = expand(task, start, start + REACH, 1)[0];
     if (task.rule && first !== undefined) rrule = [`RRULE:${rrule_text(task.rule, zone, until_of)}`];
   } catch (error) {

@@ -1,4 +1,4 @@
-/** Wall time and instants: what the clock shows in a place (IANA time zone), and when that is. Pure. */
+/** Wall time and instants: what a clock in an IANA time zone shows, and the instant of that. Pure. */
 import { DAY } from "../../figures/durations.js";
 
 /** @type {Map<string, Intl.DateTimeFormat>} */

@@ -10,8 +10,8 @@ import { BadRrule, NUMBERS, WEEKDAYS, parse_rrule } from "./rrule_text.js";
 const FOREVER = 1e14;
 
 /**
- * Instants from `from` to `to`, both included, oldest first, at most `most`. Without a rule it falls due once;
- * the start counts only if the rule says it too.
+ * Instants from `from` to `to`, both included, oldest first, at most `most`. Without an RRULE the task falls due once,
+ * at its start; with one, the start counts only if the RRULE includes it.
  * @param {{rule?: string | null, starts_at: string, zone?: string | null}} task
  * @param {number} from ms
  * @param {number} to ms
@@ -46,7 +46,7 @@ function zone_of(zone) {
 }
 
 /**
- * Wall times; around a change of clocks instants may swap their order by an hour, never by a day.
+ * Wall times. Around a change of the clocks, instants may swap their order by an hour, never by a day.
  * @param {Rrule} parts
  * @param {number} start
  * @param {number} after
@@ -77,7 +77,7 @@ function walls(parts, start, after, before) {
 }
 
 /**
- * The last instant of a rule's UNTIL, a date to its end.
+ * The last instant of an RRULE's UNTIL; a date counts to its end.
  * @param {Rrule} parts
  * @param {string} zone
  */

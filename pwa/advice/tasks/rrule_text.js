@@ -3,7 +3,7 @@
 const FREQUENCIES = /** @type {const} */ (["DAILY", "WEEKLY", "MONTHLY", "YEARLY"]);
 export const WEEKDAYS = ["MO", "TU", "WE", "TH", "FR", "SA", "SU"];
 /**
- * Parts that hold whole numbers: least, most, whether below zero counts from the end.
+ * Parts that hold whole numbers: least, most, whether a negative number counts from the end.
  */
 export const NUMBERS = /** @type {const} */ ({
   BYMONTHDAY: [1, 31, true],

@@ -1,11 +1,11 @@
 /**
- * A task as tiles and steps instead of a rule: how often, which days, what time; and back into a rule (RFC 5545). Pure.
+ * A task as tiles instead of an RRULE (how often, which days, what time), and back into an RRULE (RFC 5545). Pure.
  */
 import { DAY, MINUTE } from "../../figures/durations.js";
 import { instant_of, wall_of } from "./local_time.js";
 import { BadRrule, WEEKDAYS, parse_rrule } from "./rrule_text.js";
 
-/** Days of the month that every month has; after them comes "the last". */
+/** The tile after the days that every month has: the last day of the month. */
 export const LAST_DAY = 29;
 
 /**
@@ -62,7 +62,7 @@ function said_by(text) {
 }
 
 /**
- * The record's fields; `rule` null empties it. A form that says `own` leaves the rule alone.
+ * The record's fields; `rule` null removes the RRULE. The form `own` leaves it as it is.
  * @param {Form} form @param {string} zone @returns {{starts_at: string, zone: string, rule?: string | null}}
  */
 export function fields_of(form, zone) {

@@ -21,8 +21,8 @@ const REACHES = [40, 400, 4000];
  */
 
 /**
- * One task on the day that `now` falls on in `zone`. What was missed on an earlier day is asked for once, and no
- * longer once the next one has come: nobody feeds five days at once.
+ * One task on the day of `now` in `zone`. Of the occurrences missed on earlier days only the latest is due, and only
+ * until the next comes: nobody feeds for five days at once.
  * @param {Task} task
  * @param {readonly Done[]} dones of any task
  * @param {number} now ms
@@ -57,11 +57,11 @@ export function standing(task, dones, now, zone, expand) {
   }
 }
 
-/** More answers than this are forgotten all at once. */
+/** With more answers than this, all are forgotten. */
 const MOST_REMEMBERED = 2000;
 
 /**
- * The same expansion, each question worked out once: pages are drawn far more often than a day or a rule changes.
+ * The same expansion with remembered answers: pages are drawn far more often than a day or a task changes.
  * @param {Expand} expand
  * @returns {Expand}
  */
@@ -95,7 +95,7 @@ export const due_now = (tasks, dones, now, zone, expand) =>
     .toSorted((a, b) => a.at - b.at || a.task.title.localeCompare(b.task.title));
 
 /**
- * The days to come, tomorrow first, each with what falls due and is not done already; days without any are left out.
+ * The days ahead, tomorrow first, each with what falls due and is not done yet; empty days are left out.
  * @param {readonly Task[]} tasks
  * @param {readonly Done[]} dones
  * @param {number} now
@@ -119,7 +119,7 @@ export function days_ahead(tasks, dones, now, zone, days, expand) {
 }
 
 /**
- * What falls due within a span and is not closed.
+ * The occurrences within a span that are neither done nor skipped.
  * @param {Task} task
  * @param {readonly Done[]} dones
  * @param {number} from

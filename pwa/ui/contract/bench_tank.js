@@ -4,8 +4,11 @@ import { as_planned } from "../../advice/setup/setting_up.js";
 import { tank_figures } from "../../bench/tank_figures.js";
 import { all, get, live_room, now } from "../state/live.js";
 
-/** @param {string} id a tank's @returns {import("../../bench/tank_figures.js").Figures} its figures by field name; none if it is gone */
-export function figures_of(id) {
-  const record = get("tank", id);
+/**
+ * @param {string} tank_id
+ * @returns {import("../../bench/tank_figures.js").Figures} none if the tank is gone
+ */
+export function figures_of(tank_id) {
+  const record = get("tank", tank_id);
   return record ? tank_figures(facts_of(live_room, as_planned(record), now.peek()), all("source_water")) : {};
 }

@@ -35,7 +35,7 @@ const answers = signal(0);
 const { load, save, keep_only } = belief_store();
 const board = forecasts({ ask: outlook_worker(), load, save, changed: () => (answers.value += 1) });
 
-/** From now on this phone keeps beliefs of the open room's tanks only. */
+/** From now on, store beliefs of the open room's tanks only. */
 export function keep_to_this_room() {
   let before = "";
   effect(() => {
@@ -69,7 +69,7 @@ function told(tank_id, questions) {
 }
 
 /**
- * Facts, rule and questions, made anew only when a record or the hour changed.
+ * Facts, rule and questions, made again only when a record changed or ten minutes passed.
  * @param {Tank} tank
  * @returns {Gathered}
  */

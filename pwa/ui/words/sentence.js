@@ -34,7 +34,7 @@ export function sentence(advice, now) {
 }
 
 /**
- * What goes with it: a second step, what else to do, or what is still to be set down.
+ * What goes with it: a second step, what else to do, or what must still be recorded.
  * @param {Advice} advice
  * @param {number} now
  */
@@ -51,7 +51,7 @@ function further(advice, now) {
 }
 
 /**
- * The change that stands in for a test that cannot be made, or follows one that says the same again.
+ * The change to make if no test can be made, or if the second test reads the same.
  * @param {Advice} advice
  */
 function change_instead({ act, litres = 0, dose }) {
@@ -73,11 +73,11 @@ export const Sentence = ({ advice, now }) => {
   return html`<p class="sentence">${sentence(advice, now)}</p>${more && html`<p class="further">${more}</p>`}`;
 };
 
-/** A day where it is far, or else a time to the quarter hour. @param {number} at @param {number} now */
+/** The weekday if it is far ahead, else the time to the quarter hour. @param {number} at @param {number} now */
 const until_said = (at, now) =>
   at - now > 1.5 * DAY ? weekday(at, now) : when(Math.ceil(at / QUARTER_MS) * QUARTER_MS, now);
 
-/** A time to the quarter hour, the earlier one. @param {number | undefined} by @param {number} now */
+/** A time rounded down to the quarter hour. @param {number | undefined} by @param {number} now */
 function by_time(by, now) {
   if (by === undefined) return t("say.today");
   const at = by - (by % QUARTER_MS);
@@ -96,7 +96,7 @@ export const State = ({ advice }) => html`
     ${t(`state.${advice.state}`)}</span>`;
 
 /**
- * How the rule came to its levels: not read in the moment before the forecast comes in its place.
+ * How the rule came to its levels: left out in the moments before the forecast replaces it.
  * @type {ReasonCode[]}
  */
 const CAME_BY = ["rise_known", "rise_none", "rise_doubling", "rise_unknown", "carried"];
@@ -150,7 +150,7 @@ const FORMS = {
   chance: chance_said,
   until: (value, _, now) => until_said(value, now),
   filled: (/** @type {Filled[]} */ listed) => listed.map(filled_said).join(", "),
-  // The text around it brings the full stop.
+  // The text around it ends with the full stop.
   first: (/** @type {LeftOut} */ { at, message, allowed, parameter }, _, now) =>
     `${when(at, now)}: ${
       parameter ? `${parameter_name(parameter)} ` : ""
