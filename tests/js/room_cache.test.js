@@ -52,15 +52,19 @@ test("a read that began earlier and takes longer does not replace a later one", 
   const { phone, cache } = await with_tanks("tank-0001");
   const real = phone.database.read;
   let slow = true;
+  let read_rows = () => {};
+  const has_read = new Promise((resolve) => (read_rows = () => resolve(null)));
   phone.database.read = async (stores, work) => {
     const result = real(stores, work);
     if (!slow || !stores.includes("rows")) return result;
     slow = false;
     await result;
-    await new Promise((resolve) => setImmediate(() => setImmediate(resolve)));
+    read_rows();
+    for (let turn = 0; turn < 100; turn++) await new Promise((resolve) => setImmediate(resolve));
     return result;
   };
   const first = cache.refresh(null);
+  await has_read;
   await rename(phone, "tank-0001", "Later");
   await cache.refresh([TANK_KEY]);
   await first;
@@ -72,11 +76,13 @@ test("what is told by another tab is read here, and not told once more", async (
   const told = [];
   phone.tell = (message) => told.push(message);
   await rename(phone, "tank-0001", "From the other tab");
-  const heard = new Promise((resolve) => cache.on_change(resolve));
+  let changes = 0;
+  cache.on_change(() => changes++);
   phone.heard({ room: "another-room", keys: null });
   phone.heard({ room: ROOM, keys: [TANK_KEY] });
-  await heard;
+  await cache.reread([]);
   assert.deepEqual([names(cache), told], [["From the other tab"], []]);
+  assert.equal(changes, 2, "what was told, and our own reading; nothing of another room");
   cache.close();
   phone.heard({ room: ROOM, keys: null });
   await cache.refresh([TANK_KEY]);
