@@ -72,7 +72,7 @@ test("taking the same archive in twice has one effect", async () => {
   assert.deepEqual(await stored(other, "outbox", "photos"), before);
 });
 
-test("a new record's first op is whole, later stamps follow, and each field ends with its own", async () => {
+test("a new record's first op is complete, ops of later stamps follow, and each field ends with its own stamp", async () => {
   const stamp = (ms) => `${ms}-00000-device-b`;
   const whole = {
     ...row(9, "tank", "tank-0009", { ...TANK, place: null, note: "later" }),
@@ -134,7 +134,7 @@ test("beside a row that is here, only what is newer is taken in", async () => {
   assert.equal(room.get("tank", "tank-0001").place, "cellar");
 });
 
-test("refused ops can be taken out by themselves, with what was wrong", async () => {
+test("refused ops can be exported alone, with what was wrong", async () => {
   const { room, phone, cache, server } = await filled();
   server.handlers.push = ({ body }) =>
     pushed(body.ops.map((op) => ({ op: op.op, status: "forbidden", reason: "role" })));
@@ -211,17 +211,17 @@ for (const [why, text, says] of [
     const { room } = await open_room("local", phone);
     await assert.rejects(
       room.import(new Blob([text])),
-      (no) => no instanceof ArchiveBroken && (assert.match(no.message, says), true),
+      (error) => error instanceof ArchiveBroken && (assert.match(error.message, says), true),
     );
     assert.deepEqual(await stored(phone, "outbox"), []);
   });
 }
 
-test("CRC-32: the check value that its catalogues print for 123456789", () => {
+test("CRC-32: the check value for 123456789 that catalogues of CRCs print", () => {
   assert.equal(crc32(new TextEncoder().encode("123456789")), 0xcbf43926);
 });
 
-test("our ZIP is whole to Python's zipfile, and Python's deflated ZIP is whole to us", async () => {
+test("Python's zipfile reads our ZIP, and we read Python's deflated ZIP", async () => {
   const folder = mkdtempSync(path(tmpdir(), "limnary-zip-"));
   try {
     const files = [
@@ -253,7 +253,7 @@ with zipfile.ZipFile(sys.argv[2], "w", zipfile.ZIP_DEFLATED) as out:
   }
 });
 
-test("a damaged ZIP is refused, a picture that is not what its name says too", async () => {
+test("a damaged ZIP is refused, and so is a picture that does not match its name", async () => {
   const { room } = await open_room("local", await test_phone());
   const { room: source } = await filled();
   const bytes = new Uint8Array(await (await source.export()).arrayBuffer());

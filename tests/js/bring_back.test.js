@@ -1,4 +1,4 @@
-/** After a restore: what the phone held before is put aside, compared once the pull is through, and given back. */
+/** After a restore: the phone puts aside what it held, compares it after the pull, and gives back what is missing. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
@@ -76,7 +76,7 @@ test("rows of others that the restored server lacks are given back, and are seen
   assert.equal(room.sharing().not_back, 0);
 });
 
-test("what the server has as it was is not sent, only the row with a later field", async () => {
+test("rows that the server has unchanged are not sent, only the row with a later field", async () => {
   const { share, sent, before, former } = await restored({
     after: [
       row(1, "tank", "tank-0001", TANK, "1000000000000-00000-device-b"),
@@ -105,7 +105,7 @@ test("nothing is given back before the pull has reached its end", async () => {
   assert.deepEqual([sent().length, (await former()).length], [0, 2]);
 });
 
-test("an answer that is lost, is strange or speaks of another epoch lets go of nothing", async () => {
+test("an answer that is lost, malformed or of another epoch deletes nothing that was put aside", async () => {
   const { share, server, former } = await restored();
   for (const back of [
     () => Promise.reject(new Unreachable("lost")),
@@ -154,7 +154,7 @@ test("a row that the server finds invalid is kept, is not sent at every round, a
   assert.deepEqual(await former(), []);
 });
 
-test("a second restore on the way: both former rows of a record are kept, and both are given back", async () => {
+test("a second restore meanwhile: both former rows of a record are kept, and both are given back", async () => {
   const { share, server, on, former, sent } = await restored({
     after: [row(1, "tank", "tank-0001", { ...TANK, name: "Of the second epoch" }, "1000000000000-00000-device-b")],
     back: () => Promise.reject(new Unreachable("lost")),
@@ -172,7 +172,7 @@ test("a second restore on the way: both former rows of a record are kept, and bo
   assert.deepEqual(await former(), []);
 });
 
-test("rows that are left of a mirror are put aside too, though it was to be mended", async () => {
+test("the rows that are left of a damaged mirror are put aside too", async () => {
   const { phone, share, former } = await restored({ role: "viewer" });
   await phone.database.write(["rows"], (t) => t.rows.delete([ROOM, "tank", "tank-0001"]));
   await share();
@@ -202,7 +202,7 @@ test("many rows go in several requests of at most 500", async () => {
   assert.deepEqual(await former(), []);
 });
 
-test("an ended membership takes what was put aside with it; the archive holds it until then", async () => {
+test("the end of the membership deletes what was put aside; until then the archive holds it", async () => {
   const { room, share, server, former, before } = await restored({ role: "viewer" });
   await share();
   const { rows } = await read_archive(new Uint8Array(await (await room.export()).arrayBuffer()));
@@ -242,7 +242,7 @@ for (const [what, here, former, more] of [
   test(`whether a former row holds more: ${what}`, () => assert.equal(holds_more(here, former), more));
 }
 
-test("an op keeps how it was written, through several places, and never moves forward", () => {
+test("an op keeps its written stamp through several moves, and never moves forward", () => {
   const op = { op: "x", stamp: AT(9) };
   const once = taken_as(op, AT(5));
   assert.deepEqual(once, { op: "x", stamp: AT(5), moved: { [AT(9)]: AT(5) } });
@@ -258,7 +258,7 @@ test("an edit tells the moved stamps that its author sees, and no others", () =>
   assert.deepEqual(moved_in(undefined), {});
 });
 
-test("an op of this phone carries them", async () => {
+test("an op of this phone carries the moved stamps", async () => {
   const { phone, room, share, server } = await restored();
   const moved = { "9000000000000-00000-device-b": row(1, "tank", "tank-0001", TANK).stamps.name };
   server.handlers.pull = (request) =>

@@ -10,7 +10,7 @@ import { TANK, WELCOME, page, row, scripted, share, stored, test_phone } from ".
 
 const NOW = Date.UTC(2026, 4, 4, 7, 30);
 
-test("a stamp follows the time while time moves on, and counts while it does not", () => {
+test("a stamp follows the time while time advances, and counts while it does not", () => {
   assert.equal(following(null, NOW, "a"), stamp_of(NOW, 0, "a"));
   assert.equal(following(stamp_of(NOW - 1, 9, "b"), NOW, "a"), stamp_of(NOW, 0, "a"));
   assert.equal(following(stamp_of(NOW, 9, "b"), NOW, "a"), stamp_of(NOW, 10, "a"));
@@ -89,7 +89,7 @@ test("on load a clock that is stored is trusted: no row is read", async () => {
   assert.equal(await clock_of(phone), before);
 });
 
-test("ids are UUID version 7: RFC 9562's own example, and their order is that of time", () => {
+test("ids are UUID version 7: the example of RFC 9562, and they sort by time", () => {
   // RFC 9562, appendix A.6: 2022-02-22 14:22:22.000 GMT-5, rand_a 0xCC3, rand_b 0x18C4DC0C0C07398F.
   const bytes = [0x0c, 0xc3, 0x18, 0xc4, 0xdc, 0x0c, 0x0c, 0x07, 0x39, 0x8f];
   assert.equal(

@@ -1,4 +1,4 @@
-/** The phone's storage when it misbehaves: full, lost, held by an older tab, of an older version, cut off half way. */
+/** The phone's storage when it fails: full, lost, held by an older tab, of an older version, cut off halfway. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { openDB } from "../../pwa/vendor/idb.js";
@@ -33,7 +33,7 @@ test("a write that is cut off at any request leaves nothing behind", async () =>
   assert.equal((await stored(phone, "outbox")).length, 3);
 });
 
-/** Stores of which the request number `cut` (and all after it) fails. */
+/** Stores whose request number `cut`, and every later one, fails. */
 function cutting(stores, cut) {
   let count = 0;
   const watch = (target) =>
@@ -60,10 +60,10 @@ test("a full phone says so in plain words, and nothing is half saved", async () 
       await work(stores);
       throw new DOMException("full", "QuotaExceededError");
     });
-  await assert.rejects(room.write([{ type: "put", kind: "tank", fields: TANK }]), (no) => {
-    assert.ok(no instanceof NotSaved);
-    assert.equal(no.reason, "no-space");
-    assert.match(no.message, /no room left.*not saved/);
+  await assert.rejects(room.write([{ type: "put", kind: "tank", fields: TANK }]), (error) => {
+    assert.ok(error instanceof NotSaved);
+    assert.equal(error.reason, "no-space");
+    assert.match(error.message, /no room left.*not saved/);
     return true;
   });
   phone.database.write = real;
@@ -77,11 +77,11 @@ test("a transaction that the browser aborts is not reported as saved", async () 
     await t.device.put({ name: "x" });
     t.device.transaction.abort();
   });
-  await assert.rejects(writing, (no) => no instanceof NotSaved && no.reason === "storage");
+  await assert.rejects(writing, (error) => error instanceof NotSaved && error.reason === "storage");
   assert.deepEqual(await database.read(["device"], (t) => t.device.getAll()), []);
 });
 
-test("a connection that was lost in the background is opened anew", async () => {
+test("a connection that was lost in the background is opened again", async () => {
   const name = fresh();
   const phone = await test_phone({ name });
   const { room } = await open_room("local", phone);
@@ -90,7 +90,7 @@ test("a connection that was lost in the background is opened anew", async () => 
   assert.equal(room.all("tank").length, 1);
 });
 
-test("an upgrade that an older tab blocks is told, and goes on when that tab lets go", async () => {
+test("an upgrade that an older tab blocks is reported, and goes on when that tab closes its connection", async () => {
   const name = fresh();
   // An older app that does not listen for newer versions.
   const older = await openDB(name, 1, { upgrade: (db, _from, _to, transaction) => MIGRATIONS[0](db, transaction) });
@@ -103,7 +103,7 @@ test("an upgrade that an older tab blocks is told, and goes on when that tab let
   assert.deepEqual(await database.read(["photos"], (t) => t.photos.getAll()), []);
 });
 
-test("a tab lets go when a newer app wants the database, and says that it must be reloaded", async () => {
+test("a tab closes its connection when a newer app needs the database, and says that it must be reloaded", async () => {
   const name = fresh();
   let outdated = false;
   await open_database({ name, on_outdated: () => (outdated = true) });

@@ -1,4 +1,4 @@
-/** The door of the phone's data: what a screen writes, sees and is told. */
+/** The door to the phone's data: what a screen writes, sees and is told. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { InvalidInput } from "../../pwa/contracts.js";
@@ -10,7 +10,7 @@ async function opened(how) {
   return { phone, ...(await open_room("local", phone)) };
 }
 
-test("a tank and its readings are seen at once, and still after the app is opened anew", async () => {
+test("a tank and its readings are shown at once, and still after the app is opened again", async () => {
   const { phone, room } = await opened();
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   await room.write([
@@ -38,15 +38,15 @@ test("one refused record refuses the whole write, in the API's words, and nothin
       { type: "put", kind: "reading", fields: reading(tank) },
       { type: "put", kind: "reading", fields: { tank, parameter: "ph", value: "seven", colour: "blue" } },
     ]),
-    (no) => {
-      assert.ok(no instanceof InvalidInput);
-      assert.deepEqual(no.errors[0], {
+    (error) => {
+      assert.ok(error instanceof InvalidInput);
+      assert.deepEqual(error.errors[0], {
         field: "value",
         message: "must be a number",
         allowed: "a number from -5 to 100000",
       });
-      assert.equal(no.errors[1].field, "colour");
-      assert.equal(no.index, 1);
+      assert.equal(error.errors[1].field, "colour");
+      assert.equal(error.index, 1);
       return true;
     },
   );
@@ -54,7 +54,7 @@ test("one refused record refuses the whole write, in the API's words, and nothin
   assert.equal(room.all("reading").length, 0);
 });
 
-test("a day that never comes is refused", async () => {
+test("an impossible date is refused", async () => {
   const { room } = await opened();
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   for (const at of [
@@ -66,7 +66,7 @@ test("a day that never comes is refused", async () => {
   ]) {
     await assert.rejects(
       room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at }) }]),
-      (no) => no instanceof InvalidInput && no.errors[0].field === "at",
+      (error) => error instanceof InvalidInput && error.errors[0].field === "at",
       at,
     );
   }
@@ -95,18 +95,18 @@ test("removing and undoing", async () => {
   await room.write([{ type: "del", kind: "tank", id: tank }]);
   assert.equal(room.get("tank", tank), null);
   await room.write([{ type: "put", kind: "tank", id: tank, fields: { name: "Later" } }]);
-  assert.equal(room.get("tank", tank), null, "a change never lifts a removal");
+  assert.equal(room.get("tank", tank), null, "a change never undoes a removal");
   await room.write([{ type: "restore", kind: "tank", id: tank }]);
   assert.equal(room.get("tank", tank).name, "Later");
   await assert.rejects(room.write([{ type: "del", kind: "tank", id: "nothing-here" }]), InvalidInput);
   for (const kind of ["boat", "toString"])
     await assert.rejects(
       room.write([{ type: "put", kind, fields: {} }]),
-      (no) => no instanceof InvalidInput && no.errors[0].field === "kind",
+      (error) => error instanceof InvalidInput && error.errors[0].field === "kind",
     );
 });
 
-test("an event is never changed; its correction hides it, and hides it no more when removed", async () => {
+test("an event is never changed; its correction hides it until the correction is removed", async () => {
   const { room } = await opened();
   const [first] = await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001") }]);
   await assert.rejects(room.write([{ type: "put", kind: "reading", id: first, fields: { value: 1 } }]), InvalidInput);
@@ -124,7 +124,7 @@ test("an event is never changed; its correction hides it, and hides it no more w
   assert.deepEqual(values(), [0.5]);
 });
 
-test("a time that was left out is now, by the server's clock as far as it is known", async () => {
+test("a time that is left out becomes now, by the server's clock as far as it is known", async () => {
   const { phone, room } = await opened();
   await phone.database.write(["device"], (t) => t.device.put({ name: "offset", ms: 3_600_000 }));
   await room.write([{ type: "put", kind: "reading", fields: reading("tank-0001") }]);
@@ -145,7 +145,7 @@ test("listeners hear every change, and `all` gives the same array until then", a
   const [first] = room.all("tank");
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   assert.equal(heard, 1);
-  assert.ok(room.all("tank").includes(first), "what did not change is not made anew");
+  assert.ok(room.all("tank").includes(first), "the view of an unchanged record is the same object");
 });
 
 test("two tabs write at the same time: no stamp twice, and each sees what the other wrote", async () => {
@@ -180,7 +180,7 @@ test("a read that fails after the write was saved is not told as a failed write;
   assert.equal(room.get("tank", tank).water_l, 60);
 });
 
-test("many changes at once are read in one go", async () => {
+test("many changes at once are read together", async () => {
   const { phone, cache } = await opened();
   const real = phone.database.read;
   let readings = 0;

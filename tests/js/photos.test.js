@@ -1,4 +1,4 @@
-/** Pictures: saved with their record, sent apart, and never in anyone's way. */
+/** Pictures: saved with their record, sent apart, and never holding up anything else. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
@@ -72,7 +72,7 @@ test("after a restore pictures are offered again", async () => {
   assert.deepEqual(await states(phone), ["shared"]);
 });
 
-test("another's picture is fetched once, checked against its hash, and kept", async () => {
+test("another keeper's picture is fetched once, checked against its hash, and stored", async () => {
   const { phone, room, server } = await joined();
   const { room: other } = await open_room("local", await test_phone());
   await other.add_photo(picture(9), {});
@@ -84,7 +84,7 @@ test("another's picture is fetched once, checked against its hash, and kept", as
     () => ({ status: 404, body: { title: "There is no such photo in this room" } }),
   ]) {
     server.handlers.blobs = none;
-    assert.equal(await room.photo(sha256), null, "cannot be had now");
+    assert.equal(await room.photo(sha256), null, "it cannot be fetched now");
   }
   server.handlers.blobs = () => ({ body: picture(9) });
   assert.equal((await room.photo(sha256)).size, 4);
@@ -133,7 +133,7 @@ test("a note and its pictures are saved together or not at all", async () => {
   assert.equal((await states(phone)).length, 2);
 });
 
-test("a refused picture can be let go of, alone, and that taken back", async () => {
+test("a refused picture can be deleted alone, and that can be undone", async () => {
   const { phone, room, server, share } = await joined();
   await room.add_photo(picture(1), {});
   await room.add_photo(picture(2), {});
@@ -156,10 +156,10 @@ test("a refused picture can be let go of, alone, and that taken back", async () 
   assert.equal((await stored(phone, "photos")).length, 2);
   await share();
   await (await room.discard_photo("0".repeat(64)))();
-  assert.equal(room.all("photo").length, 2, "what is not refused is not let go of");
+  assert.equal(room.all("photo").length, 2, "a picture that is not refused is not deleted");
 });
 
-test("pictures taken but not saved outlive the page, each draft its own", async () => {
+test("pictures that are taken but not saved outlive the page, each with its draft", async () => {
   const drafts = photo_drafts("drafts-test");
   const first = await drafts.add("note.tank-0001", { picture: picture(1), width: 8, height: 6 });
   await drafts.add("note.tank-0001", { picture: picture(2), width: 8, height: 6 });

@@ -1,4 +1,4 @@
-/** Several rooms on one phone: listed, switched between, ended and let go; readings as a table. */
+/** Several rooms on one phone: listed, switched between, ended and deleted; readings as a table. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { forget_room, join, make_room, open_room, room_list, use_room } from "../../pwa/data/fish_room.js";
@@ -64,7 +64,7 @@ test("what waits in a room that is not on the screen is shared too", async () =>
   );
 });
 
-test("a room that has ended stays listed with what it still holds, opens, and goes when it is let go", async () => {
+test("a room that has ended stays listed with what it still holds, opens, and can be deleted", async () => {
   const { phone, server } = await joined();
   const { room, cache } = await open_room("room-1", phone);
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
@@ -86,12 +86,12 @@ test("a room that has ended stays listed with what it still holds, opens, and go
     ],
   );
   await use_room("local", phone);
-  assert.equal((await open_room(undefined, phone)).room.id, "local", "one may go on alone");
+  assert.equal((await open_room(undefined, phone)).room.id, "local", "the keeper may go on alone");
   await make_room("Attic", phone);
   assert.deepEqual(
     (await room_list(phone)).map(({ id }) => id),
     ["room-2", "room-1"],
-    "beside an open one the empty one of one's own is not offered",
+    "`local` is not offered where it is empty and a room is open",
   );
   await forget_room("room-1", phone);
   const { rooms, ...rest } = await stored(phone, "rooms", "rows", "outbox", "kept", "photos");

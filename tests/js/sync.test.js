@@ -1,4 +1,4 @@
-/** When the phone shares, and how it speaks to the server. */
+/** When the phone shares, and how it talks to the server. */
 import assert from "node:assert/strict";
 import { createServer } from "node:http";
 import { afterEach, test } from "node:test";
@@ -52,7 +52,7 @@ test("it shares on load, soon after a write, and by timer", async () => {
   assert.ok(room.sharing().lastShared);
 });
 
-test("a write during failures does not hurry it; success resets the wait", async () => {
+test("a write during failures does not shorten the wait; success resets it", async () => {
   const { room, phone, server, wait } = await started({ pull: () => Promise.reject(new Unreachable("no signal")) });
   const waits = [wait()[0]];
   for (let tries = 0; tries < 3; tries++) {
@@ -70,7 +70,7 @@ test("a write during failures does not hurry it; success resets the wait", async
   assert.deepEqual(await stored(phone, "outbox"), []);
 });
 
-test("the server's Retry-After is kept to; what only a person can mend is not asked every moment", async () => {
+test("the server's Retry-After is obeyed; what only a person can mend is tried rarely", async () => {
   const { server, wait } = await started({ pull: () => ({ status: 503, retry_after_ms: 90_000 }) });
   assert.equal(wait()[0], 90_000);
   server.handlers.pull = () => ({ status: 401, body: {} });
@@ -88,7 +88,7 @@ test("after stopping nothing is sent and no timer is left", async () => {
   assert.deepEqual(wait(), []);
 });
 
-test("a room that had ended and is open again goes on by itself", async () => {
+test("a room that had ended and is open again is shared again by itself", async () => {
   const { server, room, phone } = await started();
   await room.write(tank);
   server.handlers.push = server.handlers.pull = () => ({ status: 410, body: {} });
@@ -129,7 +129,7 @@ const json =
     response.end(JSON.stringify(body));
   };
 
-test("a small body travels as it is, a large one packed, both with the key in a header and no cache", async () => {
+test("a small body travels as it is, a large one compressed, both with the key in a header and without cache", async () => {
   const { got, base } = await listening(json(200, { fine: true }));
   const ops = Array.from({ length: 60 }, (_, at) => ({ op: `op-${at}`, fields: TANK }));
   for (const body of [{ ops: [] }, { ops }]) {
@@ -173,20 +173,23 @@ test("refusals carry their problem, failures their status and when to come back"
   );
   await assert.rejects(
     ask(phone, { method: "GET", path: refused.base }),
-    (no) =>
-      no instanceof Refused && no.status === 422 && no.message === "name is needed" && no.errors[0].field === "name",
+    (error) =>
+      error instanceof Refused &&
+      error.status === 422 &&
+      error.message === "name is needed" &&
+      error.errors[0].field === "name",
   );
   const busy = await listening(json(503, { title: "later" }, { "Retry-After": "7" }));
   await assert.rejects(
     ask(phone, { method: "GET", path: busy.base }),
-    (no) => no instanceof Unreachable && no.status === 503 && no.retry_after_ms === 7000,
+    (error) => error instanceof Unreachable && error.status === 503 && error.retry_after_ms === 7000,
   );
   const proxy = await listening((response) =>
     response.writeHead(502, { "Content-Type": "text/html" }).end("<h1>Bad gateway</h1>"),
   );
   await assert.rejects(
     ask(phone, { method: "GET", path: proxy.base }),
-    (no) => no instanceof Unreachable && no.status === 502,
+    (error) => error instanceof Unreachable && error.status === 502,
   );
   const empty = await listening((response) => response.writeHead(204).end());
   assert.equal(await ask(phone, { method: "DELETE", path: empty.base }), null);

@@ -1,4 +1,4 @@
-/** A phone for Node: the real data core on fake-indexeddb, with a clock, randomness and transport the test holds. */
+/** A phone for Node: the real data core on fake-indexeddb; the test holds its clock, randomness and transport. */
 import "fake-indexeddb/auto";
 import { install } from "../../pwa/contracts.js";
 import { open_database } from "../../pwa/data/database.js";
@@ -56,7 +56,7 @@ export const stored = (phone, ...names) =>
 export const TANK = { name: "Moss corner", water_l: 54.2 };
 export const reading = (tank, value = 0.5, more = {}) => ({ tank, parameter: "total_ammonia", value, ...more });
 
-/** What a scripted server hands out on joining. */
+/** What a scripted server answers to a join. */
 export const WELCOME = {
   key: "k".repeat(43),
   device: "device-a",
@@ -68,8 +68,8 @@ export const WELCOME = {
 
 /**
  * A transport that answers from a script: handlers by the last word of the path (join, me, push, pull, blobs).
- * A handler gets the request and gives `{status?, body}`; `push` and `pull` have honest defaults: every op
- * is ok, nothing is new. `sent` lists what was asked.
+ * A handler gets the request and returns `{status?, body}`. By default every pushed op is ok, and a pull brings nothing
+ * new. `sent` lists the requests.
  */
 export function scripted(handlers = {}) {
   const sent = [];
@@ -112,7 +112,7 @@ export const pushed = (results, more = {}) => ({
   body: { epoch: "epoch-1", server_time: "2026-05-04T07:30:00.000Z", results, ...more },
 });
 
-/** A page of rows for a pull, from just where it asked unless told otherwise. */
+/** A page of rows for a pull, from where it asked unless `more` says otherwise. */
 export function page(request, rows, more = {}) {
   const query = new URLSearchParams(request.path.split("?")[1]);
   const since = Number(query.get("since"));
@@ -129,7 +129,7 @@ export function page(request, rows, more = {}) {
   return { body: { ...body, ...more } };
 }
 
-/** A row as the server says it. */
+/** A row as the server sends it. */
 export function row(
   seq,
   kind,

@@ -1,4 +1,4 @@
-/** The view of records: the server's row with this phone's ops in it, and which of several corrections is seen. */
+/** The view of records: the server's row with this phone's ops folded in, and which of several corrections is shown. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { fold, show } from "../../pwa/data/view.js";
@@ -14,7 +14,7 @@ const made = (id, ms, supersedes, more = {}) => [
 ];
 const seen = (...records) => show(SPEC, new Map(records)).map(({ id }) => id);
 
-test("of two corrections of one reading made offline on two phones the later is seen, in either order", () => {
+test("of two corrections of one reading, made offline on two phones, the later is shown, in either order", () => {
   const both = [made("first", 1), made("ada", 2, "first"), made("bo", 3, "first")];
   assert.deepEqual([seen(...both), seen(...both.toReversed())], [["bo"], ["bo"]]);
   assert.deepEqual(
@@ -29,13 +29,13 @@ test("of two corrections of one reading made offline on two phones the later is 
   );
 });
 
-test("a ring of corrections, which no phone writes, ends the search for what stands", () => {
+test("a cycle of corrections, which no phone writes, does not loop for ever", () => {
   assert.deepEqual(seen(made("a", 1, "b"), made("b", 2, "a")), []);
   assert.deepEqual(seen(made("a", 1, "b", { deleted: stamp(5) }), made("b", 2, "a")), ["b"]);
   assert.deepEqual(seen(made("self", 1, "self")), ["self"]);
 });
 
-test("who changed a record last is who wrote the latest op, here or on the server", () => {
+test("a record's last author is the author of the latest op, here or on the server", () => {
   const server = {
     ...row(1, "tank", "tank-0001", { name: "Sill" }, stamp(1)),
     changed_by: "keeper-b",

@@ -1,6 +1,6 @@
 /**
- * The phone's side of test_archive_between.py: `export FILE` writes a room's archive, `import FILE` prints what it then
- * shows.
+ * The phone's side of test_archive_between.py: `export FILE` writes a room's archive; `import FILE` takes one in and
+ * prints what the room then shows.
  */
 import { readFileSync, writeFileSync } from "node:fs";
 import { join, open_room } from "../../pwa/data/fish_room.js";

@@ -1,4 +1,4 @@
-/** What becomes of a message under way: it arrives, gets lost, comes twice, or the server dies over it. */
+/** What becomes of a message on its way: it arrives, gets lost, comes twice, or the server crashes over it. */
 
 export async function deliver(world, at, fate) {
   const message = world.network.take(at);
@@ -33,7 +33,7 @@ export async function deliver(world, at, fate) {
   return world.settle();
 }
 
-/** The request arrives at the server. */
+/** Let the request arrive at the server. */
 async function reach(world, phone, asked, crash = null) {
   // Small pages, so that a pull takes several.
   const request = { ...asked, path: asked.path.replace("limit=1000", "limit=4") };
@@ -53,7 +53,7 @@ async function reach(world, phone, asked, crash = null) {
   return answer;
 }
 
-/** The same request once more, at once: it must change nothing. */
+/** Send the same request again at once: it must change nothing. */
 async function twice(world, phone, request) {
   const before = await world.server.ask("dump");
   await reach(world, phone, request);

@@ -1,4 +1,4 @@
-/** What must hold, whatever happened. Each check names itself in the Violation it throws. */
+/** What must hold, whatever happened. Each check says in its Violation what was broken. */
 import assert from "node:assert/strict";
 
 const AHEAD_MS = 60_000;
@@ -8,7 +8,7 @@ export class Violation extends Error {}
 export class Invariants {
   constructor(world) {
     this.world = world;
-    // Every op any phone ever stored, by id: {phone, op, seen: {field: value shown when it was written}}.
+    // Every op that any phone ever stored, by id: {phone, op, seen: {field: the value shown when it was written}}.
     this.ops = new Map();
     this.stores = new Map();
     this.failed = null;
@@ -26,14 +26,14 @@ export class Invariants {
   same(one, other, words) {
     try {
       assert.deepEqual(other, one);
-    } catch (unlike) {
-      this.broken(`${words}: ${unlike.message}`);
+    } catch (difference) {
+      this.broken(`${words}: ${difference.message}`);
     }
   }
 
-  // Membership: nobody in who should be out, nobody out who should be in.
+  // Membership: the server lets in all members, and nobody else.
 
-  /** `joining`: a join of this phone met a dying server, and may have been stored or not. */
+  /** `joining`: the server crashed during a join of this phone, so the join may be stored or not. */
   answered(request, { status, body }, joining) {
     if (!/\/(push|pull|bring-back)(\?|$)/.test(request.path)) return;
     const refusal = this.world.membership.refusal(request.key);
@@ -49,7 +49,7 @@ export class Invariants {
     );
   }
 
-  // Writing: what was said to be saved is stored, and beats what its author saw.
+  // Writing: what was reported as saved is stored, and its stamp is later than what its author saw.
 
   before_write(phone, room, changes) {
     phone.seen = new Map();
@@ -73,7 +73,7 @@ export class Invariants {
     }));
   }
 
-  /** A connection of our own, past the tabs. */
+  /** A connection of the test's own, beside the tabs. */
   async reader(phone) {
     if (!this.stores.has(phone))
       this.stores.set(phone, await this.world.core.open_database({ name: phone.database_name }));
@@ -131,7 +131,7 @@ export class Invariants {
     }
   }
 
-  /** Every op is on the server, in the outbox, in "needs you", or kept for a server that was restored. */
+  /** Every op is on the server, in the outbox ("needs you" too), or kept for a server that is restored. */
   nothing_lost(phone, { outbox, kept, room, identity }, on_server, at_end) {
     const waiting = new Set(outbox.map(({ op }) => op.op));
     const spare = new Set(kept.map(({ op }) => op.op));
@@ -143,7 +143,7 @@ export class Invariants {
   }
 
   /**
-   * Rows go when the membership has; and no op here breaks its kind, so only a role or an ended membership refuses any.
+   * No rows stay after the membership. And no op here breaks its kind, so only a role or the membership's end refuses it.
    */
   only_what_is_ours(phone, { outbox, rows, former, room }) {
     this.hold(!room?.ended || !(rows.length || former.length), `${phone.name} keeps rows of a room it is no longer in`);
@@ -155,10 +155,10 @@ export class Invariants {
     }
   }
 
-  /** Whatever the server holds up to the cursor, the mirror holds just so. */
+  /** Up to the cursor, the mirror holds every row as the server does. */
   cursor_passes_nothing(phone, { rows, room }, server) {
     if (!room || room.epoch !== server.epoch || room.ended) return;
-    // Rows taken away from outside are asked for again at the next round; until then there is a gap.
+    // Evicted rows are pulled again when the phone next shares; until then there is a gap.
     if (room.count !== rows.length) return;
     const mirror = new Map(rows.map((row) => [row.id, row]));
     for (const record of server.records) {
@@ -172,8 +172,7 @@ export class Invariants {
   }
 
   /**
-   * An oracle of its own: all the server took, ops and rows, folded one after the other, the later stamp winning by
-   * field.
+   * An independent fold of all ops and rows that the server took: field by field, the later stamp wins.
    */
   last_writer_wins({ records, ops }) {
     const oracle = new Map();
@@ -181,9 +180,9 @@ export class Invariants {
       const record = oracle.get(id) ?? { fields: {}, stamps: {}, deleted: null, restored: null };
       oracle.set(id, record);
       if (type === "row") {
-        for (const [name, its] of Object.entries(stored.stamps)) {
-          if (record.stamps[name] > its) continue;
-          record.stamps[name] = its;
+        for (const [name, stamp_of_field] of Object.entries(stored.stamps)) {
+          if (record.stamps[name] > stamp_of_field) continue;
+          record.stamps[name] = stamp_of_field;
           record.fields[name] = stored.fields[name];
         }
         for (const register of ["deleted", "restored"])
@@ -219,7 +218,7 @@ export class Invariants {
     }
   }
 
-  /** An edit's stamp is later than that of the value its author was looking at. */
+  /** An edit's stamp is later than the stamp of the value that its author saw. */
   edits_beat_what_was_seen({ ops }) {
     const stamps = new Map(ops.map(({ op, stamp }) => [op, stamp]));
     const writer = new Map();
@@ -237,7 +236,7 @@ export class Invariants {
     }
   }
 
-  /** A restore: whatever a phone's mirror holds now must not be lost, as long as this phone can give it back. */
+  /** The server is restored: what each phone's mirror holds now must come back, if that phone can give it back. */
   async restored() {
     for (const phone of this.world.phones) {
       const { rows, former } = await this.read(phone);
@@ -245,13 +244,13 @@ export class Invariants {
     }
   }
 
-  /** Rows were taken from under a phone, or its membership has ended: only what it still holds is owed. */
+  /** A phone lost rows, or its membership ended: only what it still holds must come back. */
   async forgot(phone) {
     const { former } = await this.read(phone);
     phone.shown = former.map((entry) => entry.row);
   }
 
-  /** What phones showed when the server was restored is back, or a later edit of it, whoever had written it. */
+  /** What phones showed when the server was restored is back, or a later edit of it, whoever wrote it. */
   async brought_back({ records }) {
     const written = this.world.core.written_by();
     const found = new Map(records.map((record) => [record.id, record]));
@@ -282,7 +281,7 @@ export class Invariants {
     }
   }
 
-  /** All who may see have the same rows as the server, and their screens show the same. */
+  /** All members have the same rows as the server, and their screens show the same. */
   async converged(server) {
     const rows = server.records.map((record) => JSON.stringify(in_order(record))).sort();
     let shown = null;
@@ -308,7 +307,7 @@ export class Invariants {
     }
   }
 
-  /** Changes when anything stored on a phone does, times of the last sharing left out. */
+  /** Differs when anything stored on a phone does, except the time it last shared. */
   async fingerprint() {
     const phones = [];
     for (const phone of this.world.phones) {
@@ -327,11 +326,11 @@ export class Invariants {
   }
 }
 
-/** Where a stamp of a row stands in another that knows what became of those in the future. */
-function place_of(stamp, its, known) {
-  const written = Object.keys(its).find((one) => its[one] === stamp) ?? stamp;
+/** The stamp that `known` gives to a stamp of a row whose moved stamps are `moved`. */
+function place_of(stamp, moved, known) {
+  const written = Object.keys(moved).find((name) => moved[name] === stamp) ?? stamp;
   return known[written] ?? stamp;
 }
 
-/** The row's members by name, so that rows compare as text. */
+/** The row with its members sorted by name, so that rows compare as text. */
 const in_order = (row) => Object.fromEntries(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)));

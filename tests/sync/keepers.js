@@ -1,4 +1,4 @@
-/** What the keepers do: they write, open a second tab, and wait for the phone to share. */
+/** What the keepers do: they write, open a second tab, and let the phone share. */
 
 export async function write(world, phone = world.pick(world.phones)) {
   const tab = world.pick([...phone.tabs]);
@@ -9,7 +9,7 @@ export async function write(world, phone = world.pick(world.phones)) {
   world.invariants.before_write(phone, tab.room, changes);
   const writing = tab.room.write(changes).then(
     () => world.invariants.saved(phone, changes.length),
-    // A second tab may have changed what this one saw; then nothing was saved and the person is told.
+    // A second tab may have changed what this one saw; then nothing is saved, and the person is told.
     (refused) => refused.errors ?? world.invariants.broken(`a write failed: ${refused.stack}`),
   );
   void writing;

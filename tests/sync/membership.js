@@ -1,4 +1,4 @@
-/** Who may share, as the world knows it from its own acts: what the server's answers are held against. */
+/** Who may share, by the world's own acts: the server's answers are compared with this. */
 
 export class Membership {
   constructor() {
@@ -14,7 +14,7 @@ export class Membership {
   }
 
   /**
-   * What holds after this backup came back now: as it was then, but what was closed since stays closed.
+   * The memberships after this backup is restored: as they were then, but what was closed since stays closed.
    * @param {Membership} now
    */
   restored_over(now) {
@@ -29,7 +29,7 @@ export class Membership {
     this.roles.set(keeper.id, role);
   }
 
-  /** The status that a push or a pull with this key must be answered with, or null if it may come in. */
+  /** The status that must answer a push or a pull with this key; null if it is let in. */
   refusal(key) {
     const device = this.devices.get(key);
     if (!device || device.revoked) return 401;

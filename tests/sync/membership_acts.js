@@ -1,4 +1,4 @@
-/** Who belongs to the room: joining on the phone, and what the owner does straight on the server. */
+/** Who belongs to the room: joining on a phone, and what the owner does on the server. */
 import { deliver } from "./delivery.js";
 
 function ask(world, request) {
@@ -16,7 +16,7 @@ export async function invite(world, how) {
   return (await ask(world, { method: "POST", path: `/api/v1/rooms/${world.room}/invites`, key, body: how })).body;
 }
 
-/** Join; an answer may be lost and the page may die, then the same secret is tried again. */
+/** Join. If an answer is lost or the page dies, try the same secret again. */
 export async function join_now(world, phone, secret, fates = ["well"]) {
   for (let tries = 0; ; tries++) {
     const tab = [...phone.tabs][0] ?? (await world.open_tab(phone));
@@ -42,7 +42,7 @@ export async function rejoin(world, phone) {
   if (!secret) return;
   world.note("rejoin", phone.name);
   if (!phone.tabs.size) await world.open_tab(phone);
-  // A phone that was told that its membership is over has let go of the room: of a restored server too.
+  // A phone that was told that its membership has ended has deleted the room, also that of a restored server.
   if ((await world.invariants.read(phone)).room?.ended) await world.invariants.forgot(phone);
   await join_now(world, phone, secret, ["well", "well", "lost answer", "server crash"]);
 }
@@ -86,7 +86,7 @@ export async function change_role(world) {
 
 export async function rejoin_someone(world) {
   const out = world.phones.filter((phone) => !world.membership.may_share(phone.key));
-  // Joining takes the network for itself, so what is under way is lost first.
+  // Joining needs the network to be idle, so lose first what is on its way.
   while (world.network.parked.length) await deliver(world, 0, "lost request");
   if (out.length && owner(world)) await rejoin(world, world.pick(out));
 }

@@ -1,4 +1,4 @@
-/** What goes wrong beside the network: crashes, evictions, lost phones, clocks, and the server put back to a backup. */
+/** What goes wrong besides the network: crashes, evictions, lost phones, clocks, and a server restored from a backup. */
 import { deliver } from "./delivery.js";
 import { write } from "./keepers.js";
 
@@ -30,7 +30,7 @@ export async function evict(world) {
   await world.invariants.forgot(phone);
 }
 
-/** A phone falls into the water, with all that was on it. Its keeper comes back with a new one. */
+/** A phone is lost with everything on it. Its keeper comes back with a new one. */
 export async function lose_phone(world) {
   const at = 1 + world.below(world.phones.length - 1);
   const lost = world.phones[at];
@@ -53,14 +53,14 @@ export function crash_phone(world) {
   tab.die_at = tab.steps + 1 + world.below(40);
 }
 
-/** A phone's clock is set anew, by seconds or by days. */
+/** Set a phone's clock, off by seconds or by days. */
 export function jump(world) {
   const phone = world.pick(world.phones);
   phone.skew = world.skew();
   world.note("clock jump", phone.name, phone.skew);
 }
 
-/** A phone's clock leaps days ahead, and its keeper writes before the server has set it right. */
+/** A phone's clock jumps days ahead, and its keeper writes before the offset to the server is corrected. */
 export async function leap(world) {
   const phone = world.pick(world.phones);
   phone.skew += world.below(4 * DAY);

@@ -1,10 +1,10 @@
-/** The network: requests wait here until the world decides their fate, and old ones may come back. */
+/** The network: requests wait here until the world decides their fate; old ones may come again. */
 
 export class Network {
   constructor(core) {
     this.core = core;
     this.parked = [];
-    // Copies of what was sent and answered: late doubles, and stale answers of a cache.
+    // Copies of what was sent and answered, for late doubles and for stale answers from a cache.
     this.sent = [];
     this.answered = [];
   }

@@ -1,6 +1,6 @@
 /**
- * Run seeds: node run.js --from 1 --seeds 100 [--every 5] --steps 80 --pwa DIR --server DIR --python PATH [--trace]
- * [--seconds 3600]. Prints one JSON line.
+ * Run seeds and print one JSON line:
+ * node run.js --from 1 --seeds 100 [--every 5] --steps 80 --pwa DIR --server DIR --python PATH [--trace] [--seconds 60]
  */
 import { parseArgs } from "node:util";
 import { load_core } from "./core.js";
@@ -31,7 +31,7 @@ const report = { from: first, seeds: 0, violation: null };
 const until = Date.now() + 1000 * Number(values.seconds);
 for (let seed = first; seed < first + Number(values.seeds) && Date.now() < until; seed += Number(values.every)) {
   const world = new World(core, server, seed, { trace: values.trace });
-  // What fails after a promise was let go of still counts against the seed.
+  // An unhandled rejection fails the seed too.
   const stray = (failed) => (world.invariants.failed ??= failed);
   process.on("unhandledRejection", stray);
   try {

@@ -1,4 +1,4 @@
-/** The real server as a child process (server_process.py): one JSON line there, one back, in turn. */
+/** The real server as a child process (server_process.py): one JSON line to it, one back, in turn. */
 import { spawn } from "node:child_process";
 import { createInterface } from "node:readline";
 

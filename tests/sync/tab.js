@@ -1,6 +1,6 @@
 /**
- * One tab of one phone: the real data core on a database that can die under it at any await.
- * A death is what a closed or crashed page is: the open transaction aborts and nothing after it ever runs.
+ * One tab of one phone: the real data core on a database that can die at any await.
+ * A death is like a closed or crashed page: the open transaction aborts, and nothing after it ever runs.
  */
 
 const never = () => new Promise(() => {});
@@ -53,7 +53,7 @@ export class Tab {
     this.stop = this.core.start(this.surroundings, room.id, cache);
   }
 
-  /** Every await of the core passes here, before and after it. */
+  /** Called before and after every await of the core. */
   step() {
     this.steps++;
     if (this.steps >= this.die_at) this.die();
@@ -74,7 +74,7 @@ export class Tab {
     return this.step() ? never() : result;
   }
 
-  /** Stores whose every request is a place to die. */
+  /** Stores at whose every request the tab may die. */
   watched(stores) {
     const watch = (target) =>
       new Proxy(target, {
@@ -115,7 +115,7 @@ export class Tab {
     }
   }
 
-  /** A timer comes due: whichever is first. */
+  /** Let the timer that is due first fire. */
   fire() {
     const [first] = [...this.timers].sort((a, b) => a.ms - b.ms);
     if (!first) return false;
@@ -131,7 +131,7 @@ export class Tab {
     this.timers.clear();
     this.listeners.clear();
     this.owner.tabs.delete(this);
-    // What it changed last it may not have told; its sisters look again when they come into view.
+    // It may not have told what it changed last; its sister tabs read again when they come into view.
     for (const sister of this.owner.tabs) sister.stale = true;
   }
 }

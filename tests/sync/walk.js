@@ -1,4 +1,4 @@
-/** One seed's walk: which act comes next, and the peace at its end. */
+/** One seed's walk: which act comes next, and how it quiesces at the end. */
 import { deliver, fate, late_double } from "./delivery.js";
 import { fire_timer, open_another, try_again, write } from "./keepers.js";
 import { change_role, owner, rejoin, rejoin_someone, revoke } from "./membership_acts.js";
@@ -37,7 +37,7 @@ export async function act(world) {
   return acts.find(([share]) => which < share)[1]();
 }
 
-/** Peace: everything works, half of those who lost their way in get it back, and all share until nothing moves. */
+/** Quiesce: heal the network, re-admit about half of the removed members, and share until nothing changes. */
 export async function heal(world) {
   world.note("heal");
   for (const phone of world.phones) {
@@ -50,8 +50,8 @@ export async function heal(world) {
     if (!phone.tabs.size) await world.open_tab(phone);
     for (const tab of phone.tabs) if (tab.stale) void tab.cache.reread();
   }
-  for (let round = 0, calm = 0; calm < 2; round++) {
-    if (round > 40) return world.invariants.broken("sharing never comes to rest");
+  for (let tries = 0, calm = 0; calm < 2; tries++) {
+    if (tries > 40) return world.invariants.broken("sharing never comes to rest");
     world.now += 60_000;
     const before = await world.invariants.fingerprint();
     for (const phone of world.phones) {

@@ -1,7 +1,7 @@
 /**
  * One seed: four phones of three keepers, one server, and everything that can come between them.
- * Every choice comes from the seed, and a choice is made only when nothing is running, so a seed runs again alike.
- * Every fifth seed is a storm: clocks leap ahead, all edit the same name, answers get lost, the server is often
+ * Every choice comes from the seed and is made only when nothing is running, so a seed can be repeated exactly.
+ * Every fifth seed is a storm: clocks jump ahead, all edit the same name, answers get lost, the server is often
  * restored.
  */
 import { IDBFactory } from "fake-indexeddb";
@@ -45,7 +45,7 @@ export class World {
     await this.invariants.at_end();
   }
 
-  /** Let go of everything, so that many seeds fit one process. */
+  /** Close all tabs, so that many seeds fit into one process. */
   close() {
     for (const phone of this.phones ?? []) {
       for (const tab of [...phone.tabs]) tab.die();
@@ -75,7 +75,7 @@ export class World {
     this.counts[what] = (this.counts[what] ?? 0) + 1;
   }
 
-  /** Wait until every transaction has ended and what follows from it has run. */
+  /** Wait until every transaction has ended and everything that follows from it has run. */
   async settle() {
     for (let calm = 0, turns = 0; calm < 3; calm = this.load.running ? 0 : calm + 1) {
       await new Promise((resolve) => setImmediate(resolve));
@@ -112,7 +112,7 @@ export class World {
     return phone;
   }
 
-  /** Open a tab on the phone's room, or on `local` before it has joined. It may die on the way. */
+  /** Open a tab on the phone's room, or on `local` before it has joined. The tab may die while it opens. */
   async open_tab(phone, die_after = Infinity) {
     const tab = new Tab(phone, this.core, this.network, this.load);
     this.load.running++;

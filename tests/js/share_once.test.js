@@ -1,6 +1,4 @@
-/**
- * The rules of one round of sharing, each against a scripted server: what is applied, what is ignored, what is kept.
- */
+/** The rules of sharing once, each against a scripted server: what is applied, what is ignored, what is kept. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
@@ -46,7 +44,7 @@ test("what was written before joining moves into the room and is shared", async 
   assert.equal((await open_room("local", phone)).room.all("tank").length, 0);
 });
 
-test("a shared record stays to be seen until a pull has brought its row", async () => {
+test("a shared record stays visible until a pull has brought its row", async () => {
   const { room, share, server } = await joined();
   const [tank] = await add_tank(room);
   await share();
@@ -57,7 +55,7 @@ test("a shared record stays to be seen until a pull has brought its row", async 
   assert.equal(room.get("tank", tank).name, "Renamed");
 });
 
-// A dropped cursor check shows in about one of 1,500 random runs only, hence these four.
+// These four are here because only about one in 1,500 random runs shows a missing cursor check.
 for (const [why, more] of [
   ["an earlier place", { since: 3, next: 9 }],
   ["a later place", { since: 6, next: 9 }],
@@ -161,7 +159,7 @@ test("a restored server: mirror dropped, cursor back to 0, acknowledged ops sent
     [2, 1],
   );
   assert.equal((await cursor()).epoch, "epoch-2");
-  assert.equal(room.get("tank", "tank-b"), null, "the restored server has not said that row");
+  assert.equal(room.get("tank", "tank-b"), null, "the restored server has not sent that row");
   assert.equal(room.get("tank", tank).water_l, 50);
   assert.deepEqual(await states(phone), []);
 });
@@ -270,7 +268,7 @@ test("one refused op blocks no other; the keeper can let it try again", async ()
   assert.equal(waiting, 0);
   assert.equal(needs_you[0].op.fields.value, 0.5);
   assert.equal(needs_you[0].errors[0].field, "value");
-  assert.equal(room.all("reading").length, 3, "what was recorded is still to be seen");
+  assert.equal(room.all("reading").length, 3, "what was recorded is still visible");
   server.handlers.push = undefined;
   await room.try_again();
   await share();
@@ -355,7 +353,7 @@ test("two tabs without locks push the same op twice and end in the same place", 
   assert.equal((await cursor()).since, 2);
 });
 
-test("rows that were cleared under us are asked for again from the first", async () => {
+test("after rows were cleared by the browser, all are pulled again from the first", async () => {
   const { phone, room, share, server, cursor } = await joined();
   server.handlers.pull = (request) =>
     page(request, request.path.includes("since=0") ? [row(3, "tank", TANK_ID, TANK)] : []);
@@ -373,7 +371,7 @@ test("rows that were cleared under us are asked for again from the first", async
   );
 });
 
-test("the offset to the server's clock is learnt and used for new stamps and times", async () => {
+test("the offset to the server's clock is measured and used for new stamps and times", async () => {
   const { phone, room, share, server } = await joined();
   phone.clock -= 3 * 86_400_000;
   server.handlers.pull = (request) => page(request, [], { server_time: "2026-05-04T07:30:00.000Z" });
@@ -384,7 +382,7 @@ test("the offset to the server's clock is learnt and used for new stamps and tim
   assert.equal(Number(entry.op.stamp.slice(0, 13)), Date.UTC(2026, 4, 4, 7, 30));
 });
 
-test("a stamp that the server moved back lets the clock come back too", async () => {
+test("after the server moved a stamp back, the clock steps back too", async () => {
   const { phone, room, share, server } = await joined();
   phone.clock += 3 * 86_400_000;
   await add_tank(room);
@@ -401,7 +399,7 @@ test("while writes from the future wait, no stamp is given a second time", async
   for (const name of ["One", "Two", "Three"]) await add_tank(room, { name });
   const stamps = (await stored(phone, "outbox")).map(({ op }) => op.stamp);
   const moved = `${Date.UTC(2026, 4, 4, 7, 31)}-00000-device-a`;
-  // The third is taken, the others wait still.
+  // The third is taken, the others still wait.
   server.handlers.push = ({ body }) =>
     pushed(
       body.ops.filter((op) => op.stamp === stamps[2]).map((op) => ({ op: op.op, status: "ok", stamp: moved, seq: 1 })),
@@ -413,7 +411,7 @@ test("while writes from the future wait, no stamp is given a second time", async
   assert.ok(later[2] > stamps[2], `${later[2]} was given before`);
 });
 
-test("a join whose answer was lost is asked again with the same key, and a revoked key is left behind", async () => {
+test("a join whose answer was lost is repeated with the same key, and a revoked key is replaced", async () => {
   const keys = [];
   const { phone, server } = await joined();
   server.handlers.join = ({ key, body }) => {
@@ -432,7 +430,7 @@ test("a join whose answer was lost is asked again with the same key, and a revok
   assert.notEqual(keys[2], keys[1], "a finished join is not repeated with its key");
 });
 
-test("ops acknowledged long ago are let go of", async () => {
+test("ops that were acknowledged long ago are deleted", async () => {
   const { phone, room, share } = await joined();
   await add_tank(room);
   await share();
