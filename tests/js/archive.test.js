@@ -72,7 +72,7 @@ test("taking the same archive in twice has one effect", async () => {
   assert.deepEqual(await stored(other, "outbox", "photos"), before);
 });
 
-test("a new record's first op is complete, ops of later stamps follow, and each field ends with its own stamp", async () => {
+test("a new record's first op is complete, later stamps follow, and each field ends with its own", async () => {
   const stamp = (ms) => `${ms}-00000-device-b`;
   const whole = {
     ...row(9, "tank", "tank-0009", { ...TANK, place: null, note: "later" }),

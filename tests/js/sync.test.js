@@ -129,7 +129,7 @@ const json =
     response.end(JSON.stringify(body));
   };
 
-test("a small body travels as it is, a large one compressed, both with the key in a header and without cache", async () => {
+test("a small body travels as it is, a large one compressed, each with the key in a header, never cached", async () => {
   const { got, base } = await listening(json(200, { fine: true }));
   const ops = Array.from({ length: 60 }, (_, at) => ({ op: `op-${at}`, fields: TANK }));
   for (const body of [{ ops: [] }, { ops }]) {

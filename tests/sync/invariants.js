@@ -143,7 +143,7 @@ export class Invariants {
   }
 
   /**
-   * No rows stay after the membership. And no op here breaks its kind, so only a role or the membership's end refuses it.
+   * No rows stay after the membership. No op here breaks its kind, so only a role or the membership's end refuses it.
    */
   only_what_is_ours(phone, { outbox, rows, former, room }) {
     this.hold(!room?.ended || !(rows.length || former.length), `${phone.name} keeps rows of a room it is no longer in`);

@@ -1,4 +1,4 @@
-/** What goes wrong besides the network: crashes, evictions, lost phones, clocks, and a server restored from a backup. */
+/** What goes wrong besides the network: crashes, evictions, lost phones, clocks, and a server restored from backup. */
 import { deliver } from "./delivery.js";
 import { write } from "./keepers.js";
 
