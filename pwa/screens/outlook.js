@@ -4,7 +4,7 @@
  */
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { chart_lines } from "../advice/forecast/chart_lines.js";
-import { ready, room_for } from "../advice/forecast/readiness.js";
+import { ready, headroom_by_week } from "../advice/forecast/readiness.js";
 import { t } from "../i18n/words.js";
 import { outlook_for } from "../ui/state/forecast.js";
 import { get, now } from "../ui/state/live.js";
@@ -66,7 +66,7 @@ function Drawn({ tank }) {
       )}
       ${!as_table.value && html`<${Key} doubted=${lines.some(({ dots }) => dots.some((dot) => dot.doubted))} />`}
       ${ahead && html`<${Ready} ready=${ready(ahead.settled_h, asked.records.now_h, asked.start)} />`}
-      ${headroom && html`<${Room} rooms=${room_for(headroom)} expected=${headroom.feed_g_day_expected} />`}
+      ${headroom && html`<${Room} rooms=${headroom_by_week(headroom)} expected=${headroom.feed_g_day_expected} />`}
       <${Cautions} />
     <//>`;
 }

@@ -5,7 +5,7 @@
 import { DAY } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import { room_for } from "../advice/forecast/readiness.js";
+import { headroom_by_week } from "../advice/forecast/readiness.js";
 import { mass_of, name_of, stock_of } from "../advice/life/stock.js";
 import { short, t, when } from "../i18n/words.js";
 import { measured } from "../ui/words/figures.js";
@@ -118,5 +118,5 @@ function Mass({ animals }) {
  */
 function Headroom({ tank }) {
   const { headroom } = outlook_for(tank).forecast.answers;
-  return headroom && html`<${Room} rooms=${room_for(headroom)} expected=${headroom.feed_g_day_expected} />`;
+  return headroom && html`<${Room} rooms=${headroom_by_week(headroom)} expected=${headroom.feed_g_day_expected} />`;
 }

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { chart_lines, lines_in, span } from "../../pwa/advice/forecast/chart_lines.js";
-import { ready, room_for } from "../../pwa/advice/forecast/readiness.js";
+import { ready, headroom_by_week } from "../../pwa/advice/forecast/readiness.js";
 import { install } from "../../pwa/contracts.js";
 import { shared_bundle } from "./shared_bundle.js";
 
@@ -43,7 +43,7 @@ test("a range of days, what lies behind, and what is not in sight", () => {
 
 test("fish beyond today's are the feed beyond today's by the share they eat, never less than none", () => {
   const band = (p10, p50, p90) => ({ p10, p50, p90 });
-  const rooms = room_for({
+  const rooms = headroom_by_week({
     feed_g_day_now: band(0.1, 0.4, 1),
     feed_g_day_in_7_days: band(0.5, 1, 2),
     feed_g_day_in_14_days: band(1, 2, 3),

@@ -10,7 +10,7 @@ import { settings } from "../../calc/kinetics.js";
  * @typedef {{code: "now" | "likely" | "soon" | "between" | "even_now" | "even" | "not_before" | "not_in_sight", from?:
  * number, likely?: number, to?: number}} Ready times in ms
  * @typedef {{days: number, feed_g_day: {p10: number, p50: number, p90: number}, more_fish_g: {p10: number, p50: number,
- * p90: number}}} Room
+ * p90: number}}} WeekHeadroom
  */
 
 /**
@@ -36,9 +36,9 @@ export function ready(settled_h, now_h, start) {
 /**
  * Food a day and fish beyond today's, now and in one and two weeks.
  * @param {StockHeadroomAnswer} headroom
- * @returns {Room[]}
+ * @returns {WeekHeadroom[]}
  */
-export function room_for(headroom) {
+export function headroom_by_week(headroom) {
   const share = settings().feed_of_fish;
   const bands = [headroom.feed_g_day_now, headroom.feed_g_day_in_7_days, headroom.feed_g_day_in_14_days];
   return bands.map((feed_g_day, week) => {

@@ -38,7 +38,7 @@ export const Ready = ({ ready: { code, from, likely, to } }) => {
     </section>`;
 };
 
-/** @param {{rooms: import("../../advice/forecast/readiness.js").Room[], expected: number}} props */
+/** @param {{rooms: import("../../advice/forecast/readiness.js").WeekHeadroom[], expected: number}} props */
 export function Room({ rooms, expected }) {
   const [first] = rooms;
   return html`
