@@ -83,7 +83,13 @@ export const views_of = (specs, raw, { all = specs, ...manner }, path = []) =>
     .filter((spec) => matters(spec, all, raw))
     .map((spec) => view_of(spec, raw[spec.name], manner, [...path, spec.name]));
 
-/** @param {Item} spec @param {any} typed see Raw @param {{system: string, marks: Marks}} manner @param {Path} path @returns {FieldView} */
+/**
+ * @param {Item} spec
+ * @param {any} typed see Raw
+ * @param {{system: string, marks: Marks}} manner
+ * @param {Path} path
+ * @returns {FieldView}
+ */
 function view_of(spec, typed, manner, path) {
   /** @type {FieldView} */
   const view = {
@@ -164,7 +170,13 @@ export function add_row(specs, raw, path) {
   return put(specs, raw, path, [...list_at(raw, path), empty]);
 }
 
-/** What is typed without one entry of a list. @param {Field[]} specs @param {Raw} raw @param {Path} path @param {number} index */
+/**
+ * What is typed without one entry of a list.
+ * @param {Field[]} specs
+ * @param {Raw} raw
+ * @param {Path} path
+ * @param {number} index
+ */
 export const remove_row = (specs, raw, path, index) => put(specs, raw, path, list_at(raw, path).toSpliced(index, 1));
 
 /**

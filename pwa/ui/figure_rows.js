@@ -9,7 +9,8 @@ import { tap } from "./state/tap.js";
 
 /** @typedef {{name: string, label: string, unit?: string, help?: string}} Figure */
 /**
- * @param {{specs: Figure[], raw: Record<string, unknown>, on_raw: (more: Record<string, string>) => void, wrong?: {field: string,
+ * @param {{specs: Figure[], raw: Record<string, unknown>, on_raw: (more: Record<string, string>) => void, wrong?:
+ * {field: string,
  * message: string, allowed: string}[]}} props
  * `specs`: number fields of a contract or of one's own ({name, label, unit, help}); `raw`: figures or texts by name;
  * `wrong`: shown beside figures that are typed

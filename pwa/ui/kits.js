@@ -5,7 +5,8 @@ import { all } from "./state/live.js";
 /** @import { View } from "../types/views.js" */
 /**
  * How a parameter is read: by a kit, or without an `id` by `common` steps.
- * @typedef {Omit<Partial<View<"test_kit">>, "parameter"> & {parameter: string, entry: "steps" | "keypad", common?: boolean}}
+ * @typedef {Omit<Partial<View<"test_kit">>, "parameter"> & {parameter: string, entry: "steps" | "keypad", common?:
+ * boolean}}
  * Kit
  */
 

@@ -13,6 +13,9 @@ import { all, get, live_room, room } from "./state/live.js";
 import { new_id, record } from "./state/record.js";
 import { tap } from "./state/tap.js";
 
+/** @import { FieldError } from "../contracts.js" */
+/** @import { Raw } from "../bench/record_fields.js" */
+
 /**
  * The other tanks as tiles.
  * @param {{tank: string, except?: string, value: string, label: string, on_pick: (id: string) => void}} props
@@ -59,7 +62,7 @@ export const ChoiceTiles = ({ label, choices, value, on_pick }) => html`
 
 /**
  * A note, behind one tap.
- * @param {{kind: string, raw: Record<string, any>, on_raw: (raw: any) => void, errors: any[]}} props
+ * @param {{kind: string, raw: Raw, on_raw: (raw: Raw) => void, errors: FieldError[]}} props
  */
 export const NoteToo = ({ kind, raw, on_raw, errors }) => html`
   <details class="more section" open=${Boolean(raw.note)}>
@@ -67,7 +70,7 @@ export const NoteToo = ({ kind, raw, on_raw, errors }) => html`
     <${Fields} specs=${[find_field(kind_of(kind).fields, "note")]} raw=${raw} on_raw=${on_raw} errors=${errors} />
   </details>`;
 
-/** Errors, each with the label of its field. @param {{kind: string, errors: any[]}} props */
+/** Errors, each with the label of its field. @param {{kind: string, errors: FieldError[]}} props */
 export const Errors = ({ kind, errors }) =>
   errors.map(
     (one) => html`<${Wrong} key=${one.field} spec=${find_field(kind_of(kind).fields, one.field)} error=${one} />`,

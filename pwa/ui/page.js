@@ -16,7 +16,8 @@ const PLACES = [
 ];
 
 /**
- * @param {{title: string, place?: string, up?: string, act?: unknown, children?: unknown, book?: boolean, aside?: unknown,
+ * @param {{title: string, place?: string, up?: string, act?: unknown, children?: unknown, book?: boolean, aside?:
+ * unknown,
  * news?: unknown}} props `up`: where back leads to from outside; `news`: what to know before the action
  */
 export const Page = ({ title, place, up, act, children, book, aside, news }) => html`

@@ -3,7 +3,10 @@ import { html, useEffect, useSignal } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { room } from "./state/live.js";
 
-/** @param {{photo: import("../types/views.js").View<"photo">, said: string, large?: boolean}} props `said`: what a screen reader hears */
+/**
+ * @param {{photo: import("../types/views.js").View<"photo">, said: string, large?: boolean}} props `said`: what a
+ * screen reader hears
+ */
 export function Picture({ photo, said, large = false }) {
   const source = useSignal(/** @type {string | null} */ (null));
   const missing = useSignal(false);

@@ -98,7 +98,8 @@ const LeftOut = ({ names }) =>
  * @template {"stocking_limit" | "compatibility"} K
  * @param {K} name
  * @param {Tank} tank
- * @returns {{input: object, answer: Answer<K> | null, missing: string[], left_out: string[]} | null} `missing`: labels of
+ * @returns {{input: object, answer: Answer<K> | null, missing: string[], left_out: string[]} | null} `missing`: labels
+ * of
  * figures that the tank lacks
  */
 function ask(name, tank) {

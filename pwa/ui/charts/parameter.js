@@ -22,7 +22,8 @@ export const CHANCE_OF = { total_ammonia: "nh3", nitrite: "nitrite", nitrate: "n
 const POINTS = 6;
 
 /**
- * @param {{lines: Lines, next: import("../../types/advice.js").AheadAnswer | undefined, as_table: boolean, now: number}} props `next`: the outlook until the next test, if
+ * @param {{lines: Lines, next: import("../../types/advice.js").AheadAnswer | undefined, as_table: boolean, now:
+ * number}} props `next`: the outlook until the next test, if
  * it is there
  */
 export function Parameter({ lines: held, next, as_table, now }) {

@@ -61,5 +61,8 @@ function focus_last(path) {
 /** @param {{label?: string} | undefined} spec @param {FieldError} error */
 const wrong_words = (spec, error) => `${spec?.label ?? error.field} ${wrong_said(spec, error)}`;
 
-/** The same words as the API, for an error that stands on its own. @param {{spec?: {label?: string}, error: FieldError}} props */
+/**
+ * The same words as the API, for an error that stands on its own.
+ * @param {{spec?: {label?: string}, error: FieldError}} props
+ */
 export const Wrong = ({ spec, error }) => html`<${WrongWords} text=${wrong_words(spec, error)} />`;

@@ -89,7 +89,13 @@ function dose_writes(tank, at, dose, litres, freed) {
   return [{ type: "put", kind: "dose", id: new_id(), fields: freed > 0 ? { ...fields, tan_mg_n_l: freed } : fields }];
 }
 
-/** The records of the planned plants. @param {Tank} tank @param {string} at @param {Portions[]} plants @returns {Write[]} */
+/**
+ * The records of the planned plants.
+ * @param {Tank} tank
+ * @param {string} at
+ * @param {Portions[]} plants
+ * @returns {Write[]}
+ */
 const planting_writes = (tank, at, plants) =>
   plants.map(({ species, portions }) => ({
     type: "put",

@@ -28,7 +28,10 @@ const RULER = ["length_cm", "width_cm", "diameter_cm", "bow_cm", "height_cm", "g
 /** What a tank is called until the keeper names it. */
 const first_name = () => t("setup.name_first", { count: all("tank").length + 1 });
 
-/** The first step makes the tank; a keeper who goes back to it measures the tank again. @param {{tank: Tank | null}} props */
+/**
+ * The first step makes the tank; a keeper who goes back to it measures the tank again.
+ * @param {{tank: Tank | null}} props
+ */
 export function GlassStep({ tank }) {
   const draft_name = `setup.${tank?.id ?? "new"}.glass`;
   const kept = use_draft(draft_name, () => /** @type {Raw} */ ({}));

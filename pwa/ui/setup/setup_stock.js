@@ -98,7 +98,10 @@ function Borne({ tank, stock }) {
     ${cautions.map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}`;
 }
 
-/** The water that suits all, in words; a part that no animal asks for is left out. @param {Answer<"compatibility">} answer */
+/**
+ * The water that suits all, in words; a part that no animal asks for is left out.
+ * @param {Answer<"compatibility">} answer
+ */
 const water_for_all = (answer) =>
   [
     water_said("temperature", answer.temperature_low_c, answer.temperature_high_c, temperature_said),
@@ -108,7 +111,12 @@ const water_for_all = (answer) =>
     .filter(Boolean)
     .join("\u00a0· ");
 
-/** @param {string} of @param {number | undefined} low @param {number | undefined} high @param {(value: number) => string} said */
+/**
+ * @param {string} of
+ * @param {number | undefined} low
+ * @param {number | undefined} high
+ * @param {(value: number) => string} said
+ */
 const water_said = (of, low, high, said) =>
   low !== undefined && high !== undefined && t(`setup.water_${of}`, { low: said(low), high: said(high) });
 

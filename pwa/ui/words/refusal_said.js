@@ -6,7 +6,8 @@ import { measures } from "../state/measures.js";
 
 /**
  * "must be from 0.4 to 118 in. Allowed: ..."
- * @param {import("../../types/contract.js").Item | {label?: string} | undefined} spec of the field, undefined where none is known
+ * @param {import("../../types/contract.js").Item | {label?: string} | undefined} spec of the field, undefined where
+ * none is known
  * @param {{message: string, allowed: string}} error
  */
 export function wrong_said(spec, error) {
