@@ -89,7 +89,10 @@ async function enter(id) {
   show(opened);
   const stop_this = sync.start(phone, opened.id, cache);
   const stop_others = await share_others(phone, opened.id);
-  stop_sharing = () => (stop_this(), stop_others());
+  stop_sharing = () => {
+    stop_this();
+    stop_others();
+  };
 }
 
 async function main() {

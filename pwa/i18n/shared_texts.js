@@ -40,7 +40,10 @@ export function said_by(bundle, say) {
 /** Every text of the bundle, once, in its order. @param {any} bundle @returns {string[]} */
 export function texts_of(bundle) {
   /** @type {Set<string>} */ const texts = new Set();
-  said_by(bundle, (english) => (texts.add(english), english));
+  said_by(bundle, (english) => {
+    texts.add(english);
+    return english;
+  });
   return [...texts];
 }
 

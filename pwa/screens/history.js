@@ -30,7 +30,11 @@ export function History({ id }) {
   const groups = GROUPS.filter((group) => events.some((event) => event.group === group));
   const wanted = groups.includes(shown_group.value ?? "") ? shown_group.value : null;
   const found = wanted ? events.filter(({ group }) => group === wanted) : events;
-  const look = (/** @type {string | null} */ group) => tap(() => ((shown_group.value = group), (shown.value = PAGE)));
+  const look = (/** @type {string | null} */ group) =>
+    tap(() => {
+      shown_group.value = group;
+      shown.value = PAGE;
+    });
   return html`
     <${Page} title=${t(id ? "history.title" : "history.all_tanks")} up=${id ? `/tank/${id}` : "/tanks"}
       aside=${tank && html`<span class="soft">${tank.name}</span>`}>

@@ -190,16 +190,20 @@ function HowMuch({ value, change, on_value }) {
   const known = AMOUNTS.map(amount_named);
   const typed = own.value || (value !== "" && !known.includes(value));
   const none = ["remove", "move_out"].includes(change) ? "plants.all_of_it" : "plants.no_amount";
+  const set = (/** @type {boolean} */ in_own_words, /** @type {string} */ text) => {
+    own.value = in_own_words;
+    on_value(text);
+  };
   return html`
     <section class="section"><h2>${t("plants.how_much")}</h2>
       <div class="tiles two" role="group" aria-label=${t("plants.how_much")}>
         <button type="button" aria-pressed=${!typed && value === ""}
-          onClick=${tap(() => ((own.value = false), on_value("")))}>${t(none)}</button>
+          onClick=${tap(() => set(false, ""))}>${t(none)}</button>
         ${known.map(
           (text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text}
-          onClick=${tap(() => ((own.value = false), on_value(text)))}>${text}</button>`,
+          onClick=${tap(() => set(false, text))}>${text}</button>`,
         )}
-        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), on_value("")))}>
+        <button type="button" aria-pressed=${typed} onClick=${tap(() => set(true, ""))}>
           ${t("life.own_words")}</button>
       </div>
       ${

@@ -241,14 +241,18 @@ function Cause({ value, on_value }) {
   const own = useSignal(false);
   const known = CAUSES.map(cause_named);
   const typed = own.value || (value !== "" && !known.includes(value));
+  const set = (/** @type {boolean} */ in_own_words, /** @type {string} */ text) => {
+    own.value = in_own_words;
+    on_value(text);
+  };
   return html`
     <section class="section"><h2>${t("stock.cause")}</h2>
       <div class="tiles two" role="group" aria-label=${t("stock.cause")}>
         ${known.map(
           (text) => html`<button type="button" key=${text} aria-pressed=${!own.value && value === text}
-          onClick=${tap(() => ((own.value = false), on_value(value === text ? "" : text)))}>${text}</button>`,
+          onClick=${tap(() => set(false, value === text ? "" : text))}>${text}</button>`,
         )}
-        <button type="button" aria-pressed=${typed} onClick=${tap(() => ((own.value = true), on_value("")))}>
+        <button type="button" aria-pressed=${typed} onClick=${tap(() => set(true, ""))}>
           ${t("life.own_words")}</button>
       </div>
       ${

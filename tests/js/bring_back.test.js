@@ -263,10 +263,10 @@ test("an op of this phone carries the moved stamps", async () => {
   const moved = { "9000000000000-00000-device-b": row(1, "tank", "tank-0001", TANK).stamps.name };
   server.handlers.pull = (request) =>
     page(request, since0(request) ? [{ ...row(1, "tank", "tank-0001", TANK), moved }] : [], {});
-  await phone.database.write(
-    ["rooms", "rows"],
-    async (t) => (await t.rows.clear(), t.rooms.put({ ...(await t.rooms.get(ROOM)), since: 0, count: 0 })),
-  );
+  await phone.database.write(["rooms", "rows"], async (t) => {
+    await t.rows.clear();
+    return t.rooms.put({ ...(await t.rooms.get(ROOM)), since: 0, count: 0 });
+  });
   await share();
   await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { name: "Mine" } }]);
   const [entry] = await stored(phone, "outbox");

@@ -10,7 +10,13 @@ const { now, show } = await import("../../pwa/ui/state/live.js");
 test("now follows the room's clock when it opens and with each change", () => {
   /** @type {() => void} */ let changed = () => {};
   let at = "2026-05-04T08:00:00.000Z";
-  show({ now: () => at, on_change: (/** @type {() => void} */ listener) => ((changed = listener), () => {}) });
+  show({
+    now: () => at,
+    on_change: (/** @type {() => void} */ listener) => {
+      changed = listener;
+      return () => {};
+    },
+  });
   assert.equal(new Date(now.value).toISOString(), at);
   at = "2026-05-06T08:00:01.000Z";
   changed();

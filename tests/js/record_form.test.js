@@ -42,7 +42,10 @@ beforeEach(() => {
   room.value = /** @type {typeof room.value} */ (
     /** @type {unknown} */ ({
       get: () => null,
-      write: async (/** @type {unknown[]} */ writes) => (await phone(), void written.push(writes)),
+      write: async (/** @type {unknown[]} */ writes) => {
+        await phone();
+        written.push(writes);
+      },
     })
   );
 });

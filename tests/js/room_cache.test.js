@@ -135,7 +135,10 @@ test("a push that takes long is shown as sending, and as shared once it is answe
 test("after a push that failed, what was shown as sending waits again", async () => {
   const { phone, room, share, server } = await with_tanks();
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
-  phone.later = (_ms, work) => (work(), () => {});
+  phone.later = (_ms, work) => {
+    work();
+    return () => {};
+  };
   server.handlers.push = () => ({ status: 503, body: null });
   await share();
   assert.deepEqual([room.get("tank", tank).meta.state, room.sharing().sending], ["waiting", 0]);
@@ -156,7 +159,10 @@ test("of a room that is not on the screen, other tabs are told", async () => {
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   const told = [];
   const answered = new Promise((resolve) => {
-    phone.tell = (message) => (told.push(message), message.keys?.length === 0 && resolve(null));
+    phone.tell = (message) => {
+      told.push(message);
+      if (message.keys?.length === 0) resolve(null);
+    };
   });
   const stop = start(phone, ROOM, null);
   await answered;

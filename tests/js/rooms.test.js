@@ -158,10 +158,11 @@ test("handing over makes the other owner first; one who has left already has lef
   const asked = [];
   const { phone } = await joined();
   const { room } = await open_room("room-1", phone);
-  phone.send = async ({ method, path, body }) => (
-    asked.push([method, path.split("/").at(-1), body?.role]),
-    { status: method === "DELETE" ? 410 : 200, body: method === "DELETE" ? GONE.body : {}, retry_after_ms: null }
-  );
+  phone.send = async ({ method, path, body }) => {
+    asked.push([method, path.split("/").at(-1), body?.role]);
+    const gone = method === "DELETE";
+    return { status: gone ? 410 : 200, body: gone ? GONE.body : {}, retry_after_ms: null };
+  };
   await hand_over(room, "keeper-b", "keeper-a");
   await leave(room, "keeper-a");
   assert.deepEqual(asked, [
@@ -175,10 +176,10 @@ test("an owner steps back only once the other is owner; a refusal is told, each 
   const asked = [];
   const { phone } = await joined();
   const { room } = await open_room("room-1", phone);
-  phone.send = async ({ path, key }) => (
-    asked.push([path.split("/").at(-1), key]),
-    { status: 403, body: { type: "/problems/not-allowed", title: "Not allowed" }, retry_after_ms: null }
-  );
+  phone.send = async ({ path, key }) => {
+    asked.push([path.split("/").at(-1), key]);
+    return { status: 403, body: { type: "/problems/not-allowed", title: "Not allowed" }, retry_after_ms: null };
+  };
   for (const tried of [hand_over(room, "keeper-b", "keeper-a"), leave(room, "keeper-a")])
     await assert.rejects(tried, /Not allowed/);
   assert.deepEqual(asked, [

@@ -332,7 +332,12 @@ test("an answer that comes twice has one effect", async () => {
 test("two tabs: the second does not sync while the first does", async () => {
   let release = () => {};
   const gate = new Promise((resolve) => (release = resolve));
-  const { phone, room, share, server } = await joined({ pull: async (request) => (await gate, page(request, [])) });
+  const { phone, room, share, server } = await joined({
+    pull: async (request) => {
+      await gate;
+      return page(request, []);
+    },
+  });
   await add_tank(room);
   const first = phone.alone("lock", share);
   assert.deepEqual(await phone.alone("lock", share), { held: false });

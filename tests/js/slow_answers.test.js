@@ -36,7 +36,15 @@ function by_hand() {
   const told = [];
   const board = newest({
     ask: (one) =>
-      new Promise((settle) => asked.push({ key: one.key, settle: (answer) => (settle({ answer }), turn()) })),
+      new Promise((settle) =>
+        asked.push({
+          key: one.key,
+          settle: (answer) => {
+            settle({ answer });
+            return turn();
+          },
+        }),
+      ),
     told: (one, found) => told.push([one.key, found.answer]),
   });
   return { board, asked, told, keys: () => asked.map(({ key }) => key) };
@@ -87,7 +95,13 @@ test("a question that breaks does not silence those after it", async () => {
 const real = async () => {
   const worker = await a_worker();
   const made = [];
-  const ask = belief_worker({ start: () => (made.push(worker), worker), shared: async () => installed() });
+  const ask = belief_worker({
+    start: () => {
+      made.push(worker);
+      return worker;
+    },
+    shared: async () => installed(),
+  });
   return { made, worker, ...away_or_here({ worker: ask, here: () => assert.fail("the worker is there") }) };
 };
 

@@ -168,7 +168,10 @@ test("a rule that tiles cannot say is left alone", () => {
 
 test("what was worked out is not worked out again, until the task or the days change", () => {
   let asked = 0;
-  const expand = remembering((...question) => ((asked += 1), occurrences(...question)));
+  const expand = remembering((...question) => {
+    asked += 1;
+    return occurrences(...question);
+  });
   const week = (task, from = "2026-03-01T00:00:00Z") => expand(task, ms(from), ms(from) + 7 * 86_400_000);
   assert.deepEqual(week(DAILY), occurrences(DAILY, ms("2026-03-01T00:00:00Z"), ms("2026-03-08T00:00:00Z")));
   week(DAILY);

@@ -15,7 +15,11 @@ for (const [name, spec] of Object.entries(contracts())) {
       if (vector.errors) {
         assert.throws(
           () => run(name, vector.input),
-          (/** @type {any} */ no) => no instanceof InvalidInput && (assert.deepEqual(no.errors, vector.errors), true),
+          (/** @type {any} */ no) => {
+            assert.ok(no instanceof InvalidInput);
+            assert.deepEqual(no.errors, vector.errors);
+            return true;
+          },
         );
       } else {
         const got = run(name, vector.input);

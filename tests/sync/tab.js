@@ -36,7 +36,10 @@ export class Tab {
         this.owner.tabs.forEach(
           (other) => other !== this && other.listeners.forEach((hear) => hear(structuredClone(message))),
         ),
-      hear: (listener) => (this.listeners.add(listener), () => this.listeners.delete(listener)),
+      hear: (listener) => {
+        this.listeners.add(listener);
+        return () => this.listeners.delete(listener);
+      },
       later: (ms, work) => {
         const timer = { ms, work };
         this.timers.add(timer);
