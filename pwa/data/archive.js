@@ -1,4 +1,7 @@
-/** The open archive of a room: its form, and reading one that came from anywhere. README.md here describes it. */
+/**
+ * The open archive of a room: its form, and reading one that came from anywhere. server/limnary/store/README.md
+ * describes it.
+ */
 /** @import { Kind } from "../types/contract.js" */
 /** @import { Fields, Op, RecordKey, Row } from "../types/stores.js" */
 /** @import { Bytes } from "./zip.js" */

@@ -16,7 +16,7 @@ const BY_STATUS = {
  * @param {unknown} failed what a call threw
  * @returns {{code: string} | {words: string}} `code` is one of unreachable, server-full, server-failed, last-owner,
  * invite-spent and the statuses' above
- * @throws whatever came from neither network nor server: a fault of ours
+ * @throws what came from neither network nor server: a fault of this app
  */
 export function refusal(failed) {
   if (failed instanceof Unreachable)
