@@ -1,4 +1,4 @@
-"""Fixtures of the browser stories: one Chromium, a real server each, phones as many as the story needs."""
+"""Fixtures of the browser stories: one Chromium and one server for all, a room for each story, phones as needed."""
 
 import sys
 from contextlib import ExitStack
@@ -21,21 +21,37 @@ def browser():
         opened.close()
 
 
+@pytest.fixture(scope="session")
+def shared_server(tmp_path_factory):
+    """The server of all stories that leave it running; rooms keep them apart."""
+    started = RealServer(tmp_path_factory.mktemp("shared") / "data").start()
+    yield started
+    started.stop()
+
+
 @pytest.fixture
-def server(tmp_path):
+def own_server(tmp_path):
+    """A server for one story alone, which may stop it."""
     started = RealServer(tmp_path / "data").start()
     yield started
     started.stop()
 
 
 @pytest.fixture
-def new_phone(browser, server):
+def served_room(request):
+    """A new room, on the story's own server if it asks for one."""
+    server = "own_server" if "own_server" in request.fixturenames else "shared_server"
+    return request.getfixturevalue(server).new_room()
+
+
+@pytest.fixture
+def new_phone(browser, served_room):
     """Makes phones: each call is another one, with nothing on it."""
     with ExitStack() as held:
         thumbs = []
 
         def make(**how) -> Thumb:
-            context = held.enter_context(phone(browser, server.origin, **how))
+            context = held.enter_context(phone(browser, served_room.origin, **how))
             thumbs.append(Thumb(context.new_page()))
             return thumbs[-1]
 

@@ -1,7 +1,5 @@
 """What keepers do in the Room place, in words: join, invite, share, look at a person."""
 
-import sqlite3
-
 INVITE = """async (role) => {
   const [{ room }, { invite }] = await Promise.all([import("/ui/state/live.js"), import("/data/people.js")]);
   return (await invite(room.value, { role, hours: 1 })).link;
@@ -55,14 +53,3 @@ def read_ammonia(thumb, tank, step="0.1"):
     thumb.tap("button", step, exact=True)
     thumb.tap("button", "Save 1 reading")
     thumb.sees("1 reading saved on this phone")
-
-
-def members(server):
-    """Who is in which room with which role, asked of the server's file past the app."""
-    with sqlite3.connect(f"file:{server.data / 'people.sqlite'}?mode=ro", uri=True) as db:
-        found = db.execute(
-            "SELECT keepers.name, memberships.role, memberships.ended_at IS NULL FROM memberships"
-            " JOIN keepers ON keepers.id = memberships.keeper"
-        ).fetchall()
-    db.close()
-    return {name: role if here else None for name, role, here in found}

@@ -17,7 +17,7 @@ sys.path[:0] = [str(HERE), str(HERE.parent / "server")]
 from bench_hands import type_input  # noqa: E402
 from limnary.contracts import contracts  # noqa: E402
 from phones import LARGE, SMALL, Thumb, chromium, phone  # noqa: E402
-from real_server import RealServer  # noqa: E402
+from real_server import RealServer, ServedRoom  # noqa: E402
 from setup_hands import OF_PLAN, plan_tank  # noqa: E402
 
 OUT = HERE / "shots"
@@ -56,6 +56,7 @@ def main(wanted: list[str]) -> None:
         browser = chromium(playwright)
         server = RealServer(Path(folder) / "demo", "--demo").start()
         try:
+            room = server.printed_room()
             for size in (SMALL, LARGE):
                 for dark in (False, True):
                     name = f"{size['width']}-{'dark' if dark else 'light'}"
@@ -64,13 +65,13 @@ def main(wanted: list[str]) -> None:
                     with phone(browser, server.origin, size=size, dark=dark) as context:
                         _empty(Thumb(context.new_page()), name)
                     with phone(browser, server.origin, size=size, dark=dark) as context:
-                        _full(Thumb(context.new_page()), name, server)
+                        _full(Thumb(context.new_page()), name, room)
             for width in (NARROW, SMALL["width"]):
                 name = f"{width}-german"
                 if wanted and name not in wanted:
                     continue
                 with phone(browser, server.origin, size={**SMALL, "width": width}, locale="de-DE") as context:
-                    _german(Thumb(context.new_page()), name, server)
+                    _german(Thumb(context.new_page()), name, room)
         finally:
             server.stop()
         browser.close()
@@ -82,8 +83,8 @@ def _empty(thumb: Thumb, name: str) -> None:
         _shoot(thumb, path, f"{name}-empty")
 
 
-def _full(thumb: Thumb, name: str, server: RealServer) -> None:
-    link = server.invite("owner")
+def _full(thumb: Thumb, name: str, room: ServedRoom) -> None:
+    link = room.invite("owner")
     thumb.open(link[link.index("/join") :])
     thumb.type("Your name", "Marit")
     thumb.type("A name for this phone", "Marit's phone")
@@ -121,7 +122,7 @@ def _full(thumb: Thumb, name: str, server: RealServer) -> None:
     for path in ("/", tanks[0], "/room", "/room/people"):
         _shoot(thumb, path, f"{name}-offline", "tank" if path == tanks[0] else None)
     thumb.page.context.set_offline(False)
-    _trouble(thumb, name, server)
+    _trouble(thumb, name, room)
 
 
 def _plan(thumb: Thumb, name: str) -> None:
@@ -133,9 +134,9 @@ def _plan(thumb: Thumb, name: str) -> None:
     _shoot(thumb, "/tanks/setup", name)
 
 
-def _german(thumb: Thumb, name: str, server: RealServer) -> None:
+def _german(thumb: Thumb, name: str, room: ServedRoom) -> None:
     """The screens in the longest words, whole; a page wider than the phone is named."""
-    link = server.invite("owner")
+    link = room.invite("owner")
     thumb.open(link[link.index("/join") :])
     thumb.type("Dein Name", "Marit")
     thumb.type("Ein Name für dieses Handy", "Marits Handy")
@@ -165,7 +166,7 @@ def _room(thumb: Thumb, name: str) -> None:
     _snap(thumb, f"{name}-invite", whole=True)
 
 
-def _trouble(thumb: Thumb, name: str, server: RealServer) -> None:
+def _trouble(thumb: Thumb, name: str, room: ServedRoom) -> None:
     """A phone that was made helper while it held a change of a tank, and is then taken out."""
     thumb.open("/tanks")
     thumb.page.locator("main a.line").first.tap()
@@ -174,13 +175,13 @@ def _trouble(thumb: Thumb, name: str, server: RealServer) -> None:
     thumb.type("Name", "Night pool")
     thumb.tap("button", "Save tank")
     thumb.title("Night pool")
-    server.set_role("Marit", "helper")
+    room.set_role("Marit", "helper")
     thumb.page.context.set_offline(False)
     thumb.open("/room")
     thumb.page.get_by_role("link", name="Needs you").wait_for()
     _snap(thumb, f"{name}-refused")
     _shoot(thumb, "/room/needs-you", name)
-    server.take_out("Marit")
+    room.take_out("Marit")
     thumb.open("/room")
     thumb.sees("You are no longer in this room.")
     _snap(thumb, f"{name}-ended-room")

@@ -11,7 +11,6 @@ from bench_hands import expected_texts, figures_shown, tap, type_input, typed
 from limnary.contracts import contracts
 from phones import Thumb, phone
 from playwright.sync_api import expect
-from real_server import RealServer
 from test_touch_and_access import TARGETS, WIDER
 
 pytestmark = pytest.mark.browser
@@ -19,17 +18,9 @@ NAMES = sorted(contracts())
 POND = {"name": "Heron pool", "water_l": 148.5, "temperature_c": 23.5, "ph": 7.25}
 
 
-@pytest.fixture(scope="module")
-def still_server(tmp_path_factory):
-    """One server for all of these: nothing here changes what it holds for another test."""
-    started = RealServer(tmp_path_factory.mktemp("bench") / "data").start()
-    yield started
-    started.stop()
-
-
 @pytest.fixture
-def context(browser, still_server):
-    with phone(browser, still_server.origin) as held:
+def context(browser, shared_server):
+    with phone(browser, shared_server.origin) as held:
         yield held
 
 
@@ -43,10 +34,10 @@ def bench(context):
 
 
 @pytest.fixture
-def ask_server(still_server):
+def ask_server(shared_server):
     def ask(name: str, given: dict) -> dict:
         request = urllib.request.Request(
-            f"{still_server.origin}/api/v1/calc/{name}",
+            f"{shared_server.origin}/api/v1/calc/{name}",
             data=json.dumps(given).encode(),
             headers={"Content-Type": "application/json"},
         )
@@ -81,9 +72,9 @@ def tank(bench):
 
 
 @pytest.fixture(scope="module")
-def forms(browser, still_server):
+def forms(browser, shared_server):
     """One phone that goes from form to form."""
-    with phone(browser, still_server.origin) as held:
+    with phone(browser, shared_server.origin) as held:
         thumb = Thumb(held.new_page())
         thumb.open("/bench")
         yield thumb
@@ -128,8 +119,8 @@ def fits(bench):
     bench.evaluate("() => { document.documentElement.style.fontSize = ''; }")
 
 
-def test_reads_and_writes_the_readers_own_comma(browser, still_server):
-    with phone(browser, still_server.origin, locale="en-DE") as context:
+def test_reads_and_writes_the_readers_own_comma(browser, shared_server):
+    with phone(browser, shared_server.origin, locale="en-DE") as context:
         page = context.new_page()
         page.goto("/bench/free_ammonia")
         type_input(page, contracts()["free_ammonia"], {"tan_mg_n_l": 1, "ph": 8.0, "temperature_c": 25})

@@ -13,15 +13,15 @@ from tank_hands import have_tank, set_down_water_and_label, set_up_tank
 pytestmark = pytest.mark.browser
 
 
-def test_a_day_without_signal_and_a_second_phone(server, new_phone):
+def test_a_day_without_signal_and_a_second_phone(own_server, served_room, new_phone):
     thumb = new_phone()
-    join(thumb, server.links[0], "Aino", "Aino's phone")
+    join(thumb, served_room.link, "Aino", "Aino's phone")
     set_up_tank(thumb, "Reed pool")
     litres_in = water_litres(thumb)
     set_down_water_and_label(thumb)
     thumb.stored()
 
-    server.stop()
+    own_server.stop()
     thumb.open("/")
     before = thumb.taps
     thumb.tap("link", "Test")
@@ -53,7 +53,7 @@ def test_a_day_without_signal_and_a_second_phone(server, new_phone):
     thumb.sees(f"Changed {litres:g} L")
     expect(thumb.page.get_by_text("saved on this phone").first).to_be_visible()
 
-    server.start()
+    own_server.start()
     thumb.open("/room")
     thumb.tap("button", "Share now")
     thumb.sees("Everything on this phone is shared.")
@@ -69,20 +69,22 @@ def test_a_day_without_signal_and_a_second_phone(server, new_phone):
     other.sees(f"{dose:g} ml Tap safe")
     expect(other.page.get_by_text(re.compile("Aino")).first).to_be_visible()
 
-    kinds = [row["kind"] for row in server.rows("SELECT kind FROM records WHERE deleted IS NULL")]
+    kinds = [row["kind"] for row in served_room.rows("SELECT kind FROM records WHERE deleted IS NULL")]
     assert {kind: kinds.count(kind) for kind in set(kinds)} == {
         "tank": 1, "source_water": 1, "label": 1, "reading": 5, "water_change": 1, "dose": 1,
     }  # fmt: skip
-    readings = [json.loads(row["fields"]) for row in server.rows("SELECT fields FROM records WHERE kind = 'reading'")]
+    readings = [
+        json.loads(row["fields"]) for row in served_room.rows("SELECT fields FROM records WHERE kind = 'reading'")
+    ]
     assert {one["parameter"]: one["value"] for one in readings} == {
         "total_ammonia": 0.5, "nitrite": 0.5, "ph": 7.8, "temperature": 25, "kh": 3,
     }  # fmt: skip
     assert len({one["test"] for one in readings}) == 1
-    (change,) = server.rows("SELECT fields FROM records WHERE kind = 'water_change'")
+    (change,) = served_room.rows("SELECT fields FROM records WHERE kind = 'water_change'")
     assert json.loads(change["fields"])["litres"] == litres
 
 
-def test_taking_back_a_change_takes_back_its_dose(server, new_phone):
+def test_taking_back_a_change_takes_back_its_dose(new_phone):
     thumb = new_phone()
     thumb.open("/")
     have_tank(thumb, "Reed pool")
@@ -95,7 +97,7 @@ def test_taking_back_a_change_takes_back_its_dose(server, new_phone):
     thumb.sees("Nothing recorded yet.")
 
 
-def test_a_double_tap_records_once(server, new_phone):
+def test_a_double_tap_records_once(new_phone):
     thumb = new_phone()
     thumb.open("/")
     have_tank(thumb, "Reed pool")
@@ -116,7 +118,7 @@ def test_a_double_tap_records_once(server, new_phone):
     expect(thumb.page.get_by_role("button", name="Remove Test")).to_have_count(1)
 
 
-def test_a_half_made_test_survives_the_reload(server, new_phone):
+def test_a_half_made_test_survives_the_reload(new_phone):
     thumb = new_phone()
     thumb.open("/")
     have_tank(thumb, "Reed pool")
@@ -128,7 +130,7 @@ def test_a_half_made_test_survives_the_reload(server, new_phone):
     thumb.sees("1 reading saved on this phone")
 
 
-def test_a_figure_that_no_water_has_is_asked_for_again(server, new_phone):
+def test_a_figure_that_no_water_has_is_asked_for_again(new_phone):
     thumb = new_phone()
     thumb.open("/")
     have_tank(thumb, "Reed pool")
@@ -148,7 +150,7 @@ def test_a_figure_that_no_water_has_is_asked_for_again(server, new_phone):
     thumb.sees("7.2")
 
 
-def test_bad_measures_are_refused_in_the_calculations_words_and_stay_typed(server, new_phone):
+def test_bad_measures_are_refused_in_the_calculations_words_and_stay_typed(new_phone):
     thumb = new_phone()
     thumb.open("/tanks/new")
     thumb.pick("rectangular")

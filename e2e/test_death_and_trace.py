@@ -11,14 +11,14 @@ from tank_hands import have_tank
 pytestmark = pytest.mark.browser
 
 
-def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(server, new_phone):
+def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(own_server, served_room, new_phone):
     thumb = new_phone()
-    join(thumb, server.links[0], "Aino", "Aino's phone")
+    join(thumb, served_room.link, "Aino", "Aino's phone")
     sill = tank(thumb, "Sill")
     for name in ("Shelf", "Shed"):
         tank(thumb, name)
     thumb.stored()
-    server.stop()
+    own_server.stop()
 
     thumb.open(sill)
     thumb.tap("link", "Animals", exact=True)
@@ -92,9 +92,9 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(server, new
     thumb.title("All tanks")
     expect(thumb.page.get_by_text(re.compile("before: ditch moss, a handful, moved"))).to_have_count(2)
 
-    server.start()
+    own_server.start()
     share(thumb)
-    rows = server.rows("SELECT kind, fields FROM records WHERE deleted IS NULL")
+    rows = served_room.rows("SELECT kind, fields FROM records WHERE deleted IS NULL")
     written = [{"kind": row["kind"], **json.loads(row["fields"])} for row in rows]
     stock = [(one["change"], one["count"]) for one in written if one["kind"] == "stock_change"]
     assert sorted(stock) == [("arrival", 6), ("death", 1), ("death", 2)]

@@ -13,7 +13,7 @@ READINGS = """() => import("/ui/state/live.js").then(({ room }) =>
   room.value.all("reading").map(({ parameter, value, meta }) => [parameter, value, meta.state]))"""
 
 
-def test_from_an_empty_phone_to_a_first_record_and_a_daily_one(server, new_phone):
+def test_from_an_empty_phone_to_a_first_record_and_a_daily_one(own_server, new_phone):
     thumb = new_phone()
     thumb.open("/")
     thumb.sees("No tank yet.")
@@ -23,7 +23,7 @@ def test_from_an_empty_phone_to_a_first_record_and_a_daily_one(server, new_phone
     assert not not_yet & set(loaded), "the app opens with more than its first page needs"
     thumb.stored()
 
-    server.stop()
+    own_server.stop()
     thumb.page.context.set_offline(True)
     thumb.open("/")
     expect(thumb.page.get_by_role("link", name="Set up the first tank")).to_be_visible()

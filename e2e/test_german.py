@@ -10,9 +10,9 @@ from playwright.sync_api import expect
 pytestmark = pytest.mark.browser
 
 
-def test_a_day_in_german(server, new_phone):
+def test_a_day_in_german(served_room, new_phone):
     thumb = new_phone(locale="de-DE")
-    link = server.links[0]
+    link = served_room.link
     thumb.open(link[link.index("/join") :])
     thumb.type("Dein Name", "Aino")
     thumb.type("Ein Name für dieses Handy", "Ainos Handy")
@@ -68,7 +68,7 @@ def test_a_day_in_german(server, new_phone):
     thumb.open("/room")
     thumb.tap("button", "Jetzt teilen")
     thumb.sees("Alles auf diesem Handy ist geteilt.")
-    held = {row["kind"]: json.loads(row["fields"]) for row in server.rows("SELECT kind, fields FROM records")}
+    held = {row["kind"]: json.loads(row["fields"]) for row in served_room.rows("SELECT kind, fields FROM records")}
     assert held["tank"]["water_l"] == pytest.approx(80 * 35 * 36.5 / 1000)
     assert (held["water_change"]["litres"], held["dose"]["amount"]) == (20.5, pytest.approx(5.125))
     assert (held["note"]["text"], held["note"]["quick"]) == ("Pflanzen perlen\nDrei Stück", ["pearling"])

@@ -16,7 +16,7 @@ CHLORAMINE = {"disinfectant": "chloramine", "disinfectant_mg_l": 1}
 FISH = "Tanichthys albonubes"
 
 
-def test_from_the_glass_to_the_first_fish(server, new_phone):
+def test_from_the_glass_to_the_first_fish(new_phone):
     thumb = new_phone()
     thumb.open("/")
     thumb.stored()

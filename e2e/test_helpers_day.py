@@ -15,9 +15,9 @@ from test_six_tanks import NAMES, room
 pytestmark = pytest.mark.browser
 
 
-def test_the_away_sheet_and_a_helpers_day(server, new_phone):
+def test_the_away_sheet_and_a_helpers_day(served_room, new_phone):
     owner = new_phone()
-    join(owner, server.links[0], "Aino", "Aino's phone")
+    join(owner, served_room.link, "Aino", "Aino's phone")
     write(owner, room())
     owner.open("/room")
     owner.tap("link", "Away sheet")
@@ -67,7 +67,7 @@ def test_the_away_sheet_and_a_helpers_day(server, new_phone):
     label = helper.page.get_by_role("img", name=f"QR code of {NAMES[2]}")
     label.scroll_into_view_if_needed()
     (code,) = zxingcpp.read_barcodes(Image.open(io.BytesIO(label.locator("..").screenshot())))
-    assert code.text == f"{server.origin}/tank/tank-0002"
+    assert code.text == f"{served_room.origin}/tank/tank-0002"
     helper.page.goto(code.text)
     helper.title(NAMES[2])
     helper.open("/task/task-0001")
@@ -75,14 +75,14 @@ def test_the_away_sheet_and_a_helpers_day(server, new_phone):
     helper.page.context.set_offline(False)
     share(helper)
     helper.sees("Everything on this phone is shared.")
-    kinds = [row["kind"] for row in server.rows("SELECT kind FROM records WHERE deleted IS NULL")]
+    kinds = [row["kind"] for row in served_room.rows("SELECT kind FROM records WHERE deleted IS NULL")]
     assert [kinds.count(kind) for kind in ("away_sheet", "task_done", "feeding", "reading")] == [1, 1, 1, 2]
-    (sheet,) = server.rows("SELECT fields FROM records WHERE kind = 'away_sheet'")
+    (sheet,) = served_room.rows("SELECT fields FROM records WHERE kind = 'away_sheet'")
     kept = json.loads(sheet["fields"])
     assert (len(kept["tanks"]), kept["calls"][0]["who"]) == (6, "Aino, on the train")
 
 
-def test_a_label_on_a_phone_that_is_not_in_the_room(server, new_phone):
+def test_a_label_on_a_phone_that_is_not_in_the_room(new_phone):
     stranger = new_phone()
     stranger.open("/tank/tank-0002")
     stranger.sees("This phone does not hold that tank.")

@@ -14,9 +14,9 @@ from tank_hands import have_tank
 pytestmark = pytest.mark.browser
 
 
-def test_a_photo_and_a_correction_reach_the_other_phone(server, new_phone):
+def test_a_photo_and_a_correction_reach_the_other_phone(served_room, new_phone):
     thumb = new_phone()
-    join(thumb, server.links[0], "Aino", "Aino's phone")
+    join(thumb, served_room.link, "Aino", "Aino's phone")
     have_tank(thumb, "Reed pool")
     thumb.stored()
     thumb.page.context.set_offline(True)
@@ -46,14 +46,16 @@ def test_a_photo_and_a_correction_reach_the_other_phone(server, new_phone):
     assert large.evaluate("(one) => one.decode().then(() => [one.naturalWidth, one.naturalHeight])") == [64, 48]
     other.sees("Plants pearling")
 
-    readings = [json.loads(row["fields"]) for row in server.rows("SELECT fields FROM records WHERE kind = 'reading'")]
+    readings = [
+        json.loads(row["fields"]) for row in served_room.rows("SELECT fields FROM records WHERE kind = 'reading'")
+    ]
     assert sorted((one["value"], "supersedes" in one) for one in readings) == [(0.1, True), (0.25, False)]
-    photos = server.rows("SELECT sha256, bytes FROM photos")
+    photos = served_room.rows("SELECT sha256, bytes FROM photos")
     assert len(photos) == 2
     assert all(hashlib.sha256(row["bytes"]).hexdigest() == row["sha256"] for row in photos)
 
 
-def test_a_change_written_down_late_and_in_the_wrong_tank(server, new_phone):
+def test_a_change_written_down_late_and_in_the_wrong_tank(new_phone):
     thumb = new_phone()
     thumb.open("/")
     have_tank(thumb, "Moss corner")

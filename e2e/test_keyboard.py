@@ -13,7 +13,7 @@ MOTION = """() => [...document.querySelectorAll("*")].map((one) => getComputedSt
 MOST_TABS = 40
 
 
-def test_a_test_is_recorded_by_keyboard_alone(server, new_phone):
+def test_a_test_is_recorded_by_keyboard_alone(new_phone):
     thumb = new_phone()
     thumb.open()
     have_tank(thumb, "Reed pool")
@@ -30,7 +30,7 @@ def test_a_test_is_recorded_by_keyboard_alone(server, new_phone):
     thumb.sees("Nothing recorded yet.")
 
 
-def test_motion_only_where_it_is_welcome(server, new_phone):
+def test_motion_only_where_it_is_welcome(new_phone):
     thumb = new_phone()
     thumb.open()
     have_tank(thumb, "Reed pool")

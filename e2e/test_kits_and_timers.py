@@ -9,7 +9,7 @@ from tank_hands import have_tank
 pytestmark = pytest.mark.browser
 
 
-def test_own_kit_gives_its_tiles_and_timers(server, new_phone):
+def test_own_kit_gives_its_tiles_and_timers(new_phone):
     thumb = new_phone()
     thumb.page.clock.install()
     thumb.open("/")

@@ -30,9 +30,9 @@ def test_language_and_units_change_at_once_and_keep_what_is_typed(new_phone):
     expect(thumb.page.get_by_label("Length").first).to_have_value("24.213")
 
 
-def test_a_phone_in_gallons_says_gallons_and_records_litres(server, new_phone):
+def test_a_phone_in_gallons_says_gallons_and_records_litres(served_room, new_phone):
     thumb = new_phone(locale="en-US")
-    join(thumb, server.links[0], "Ada", "Ada's phone")
+    join(thumb, served_room.link, "Ada", "Ada's phone")
     thumb.open("/tanks/new")
     thumb.pick("rectangular")
     for label, figure in (("Length", "30"), ("Width", "12.5"), ("Height", "16")):
@@ -54,7 +54,7 @@ def test_a_phone_in_gallons_says_gallons_and_records_litres(server, new_phone):
     thumb.tap("button", "Log 7.5 US gal")
     thumb.sees("7.5 US gal saved on this phone")
     share(thumb)
-    held = {row["kind"]: json.loads(row["fields"]) for row in server.rows("SELECT kind, fields FROM records")}
+    held = {row["kind"]: json.loads(row["fields"]) for row in served_room.rows("SELECT kind, fields FROM records")}
     assert held["tank"]["water_l"] == pytest.approx(30 * 12.5 * 16 * 16.387064 / 1000)
     assert held["reading"]["value"] == 25 and held["reading"]["unit"] == "°C"
     assert held["water_change"]["litres"] == pytest.approx(7.5 * 3.785411784)

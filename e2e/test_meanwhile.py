@@ -20,9 +20,9 @@ SHARE_NOW = """async () => { const { now } = await import("/data/sync.js"); awai
 RECORD = """async (id) => (await import("/ui/state/live.js")).room.value.get("tank", id)"""
 
 
-def test_the_form_says_what_another_keeper_changed_since_it_was_opened(server, new_phone):
+def test_the_form_says_what_another_keeper_changed_since_it_was_opened(served_room, new_phone):
     aino, ben = new_phone(), new_phone()
-    join(aino, server.links[0], "Aino", "Aino's phone")
+    join(aino, served_room.link, "Aino", "Aino's phone")
     join(ben, invite(aino), "Ben", "Ben's phone")
     write(aino, [("tank", TANK, FIELDS)])
     for thumb in (aino, ben):

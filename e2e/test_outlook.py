@@ -20,9 +20,9 @@ AMMONIA = [0.1, 0.2, 0.2, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4]
 NITRITE = [0, 0, 0, 0, 0, 0.1, 0.1, 0.2, 0.2, 0.4, 0.4, 0.8]
 
 
-def test_the_sentence_names_the_litres_of_change_plan_without_signal(server, new_phone):
+def test_the_sentence_names_the_litres_of_change_plan_without_signal(own_server, new_phone):
     thumb = a_phone_with_a_diary(new_phone)
-    server.stop()
+    own_server.stop()
     thumb.open(f"/tank/{TANK}")
     forecast_is_there(thumb)
     said = plain(thumb.page.locator(".sentence").first)
@@ -32,12 +32,12 @@ def test_the_sentence_names_the_litres_of_change_plan_without_signal(server, new
     assert len(asked["readings"]) == 4 * DAYS
     assert len(asked["changes"]) == 1
 
-    server.start()
-    plan = ask(server, "change_plan", asked)
+    own_server.start()
+    plan = ask(own_server, "change_plan", asked)
     assert plan["fraction"] > 0
     assert float(hit[1]) == bucket(plan["litres"], 110)
     dose = ask(
-        server, "dechlorinator_dose", {"change_l": float(hit[1]), "tank_l": 110, "label_ml": 2, "label_per_l": 10}
+        own_server, "dechlorinator_dose", {"change_l": float(hit[1]), "tank_l": 110, "label_ml": 2, "label_per_l": 10}
     )
     assert float(hit[2]) == pytest.approx(dose["label_dose_ml"], abs=0.005)
     thumb.tap("link", "Change")
@@ -47,7 +47,7 @@ def test_the_sentence_names_the_litres_of_change_plan_without_signal(server, new
     )
 
 
-def test_the_charts_are_drawn_and_the_same_stands_in_a_table(server, new_phone):
+def test_the_charts_are_drawn_and_the_same_stands_in_a_table(new_phone):
     thumb = a_phone_with_a_diary(new_phone)
     thumb.open(f"/tank/{TANK}")
     thumb.tap("link", "Outlook")
@@ -81,7 +81,7 @@ def test_the_charts_are_drawn_and_the_same_stands_in_a_table(server, new_phone):
     thumb.page.wait_for_function("() => window.written.some((text) => text.startsWith('75'))")
 
 
-def test_a_reading_that_does_not_fit_is_doubted_out_loud(server, new_phone):
+def test_a_reading_that_does_not_fit_is_doubted_out_loud(new_phone):
     thumb = a_phone_with_a_diary(new_phone, quiet=True)
     thumb.open(f"/tank/{TANK}")
     forecast_is_there(thumb)
@@ -101,7 +101,7 @@ def test_a_reading_that_does_not_fit_is_doubted_out_loud(server, new_phone):
     forecast_is_there(thumb)
 
 
-def test_a_tank_without_a_test_says_that_it_knows_only_what_is_usual(server, new_phone):
+def test_a_tank_without_a_test_says_that_it_knows_only_what_is_usual(new_phone):
     thumb = new_phone()
     at(thumb, NOW)
     thumb.open("/")
@@ -112,7 +112,7 @@ def test_a_tank_without_a_test_says_that_it_knows_only_what_is_usual(server, new
     thumb.sees("No test of this tank yet: this is only what is usual for a tank like it")
 
 
-def test_nothing_below_moves_when_the_forecast_comes(server, new_phone):
+def test_nothing_below_moves_when_the_forecast_comes(new_phone):
     thumb = a_phone_with_a_diary(new_phone)
     write(thumb, [["tank", "tank-shelf", {"name": "Shelf", "water_l": 40}]])
     thumb.page.add_init_script(HELD_BACK)
@@ -160,7 +160,7 @@ STANDING = """() => ({
 })"""
 
 
-def test_what_the_forecast_has_to_assume_can_be_set_down(server, new_phone):
+def test_what_the_forecast_has_to_assume_can_be_set_down(new_phone):
     thumb = new_phone()
     at(thumb, NOW)
     thumb.open("/")

@@ -5,17 +5,17 @@ import re
 
 import pytest
 from playwright.sync_api import expect
-from room_hands import invite, join, link_for, made_link, members, person, read_ammonia, share
+from room_hands import invite, join, link_for, made_link, person, read_ammonia, share
 from tank_hands import have_tank
 
 pytestmark = pytest.mark.browser
 
 
 @pytest.fixture
-def owner(server, new_phone):
+def owner(served_room, new_phone):
     """Aino's phone, with a tank that is shared."""
     thumb = new_phone()
-    join(thumb, server.links[0], "Aino", "Aino's phone")
+    join(thumb, served_room.link, "Aino", "Aino's phone")
     have_tank(thumb, "Reed pool")
     share(thumb)
     thumb.sees("Everything on this phone is shared.")
@@ -32,7 +32,7 @@ def helper(owner, new_phone):
     return thumb
 
 
-def test_a_helper_records_but_changes_no_tank(server, owner, helper):
+def test_a_helper_records_but_changes_no_tank(served_room, owner, helper):
     read_ammonia(helper, "Reed pool")
     helper.open("/")
     helper.tap("link", "Reed pool")
@@ -65,7 +65,7 @@ def test_a_helper_records_but_changes_no_tank(server, owner, helper):
     helper.sees("Nothing needs you.")
     share(helper)
     helper.sees("Everything on this phone is shared.")
-    assert names_on_the_server(server) == ["Night pool"]
+    assert names_on_the_server(served_room) == ["Night pool"]
     share(owner)
     owner.open("/")
     owner.tap("link", "Night pool")
@@ -74,7 +74,7 @@ def test_a_helper_records_but_changes_no_tank(server, owner, helper):
     expect(owner.page.get_by_text(re.compile("· Bo")).first).to_be_visible()
 
 
-def test_discarding_for_good_brings_back_what_the_others_see(server, owner, helper):
+def test_discarding_for_good_brings_back_what_the_others_see(owner, helper):
     refused_change(owner, helper)
     helper.tap("link", "Needs you")
     helper.tap("button", "Discard")
@@ -85,11 +85,11 @@ def test_discarding_for_good_brings_back_what_the_others_see(server, owner, help
     helper.sees("Everything on this phone is shared.")
 
 
-def test_a_role_is_changed_and_changed_back(server, owner, helper):
+def test_a_role_is_changed_and_changed_back(served_room, owner, helper):
     person(owner, "Bo")
     owner.tap("button", "viewer")
     owner.sees("Bo is viewer now")
-    assert members(server)["Bo"] == "viewer"
+    assert served_room.members()["Bo"] == "viewer"
     share(helper)
     helper.sees("You are viewer here")
     helper.open("/")
@@ -107,10 +107,10 @@ def test_a_role_is_changed_and_changed_back(server, owner, helper):
     helper.sees("Your role in this room does not change this.")
     owner.tap("button", "Undo")
     expect(owner.page.get_by_role("button", name="helper")).to_have_attribute("aria-pressed", "true")
-    assert members(server)["Bo"] == "helper"
+    assert served_room.members()["Bo"] == "helper"
 
 
-def test_a_link_is_withdrawn_and_opens_nothing(server, owner, new_phone):
+def test_a_link_is_withdrawn_and_opens_nothing(served_room, owner, new_phone):
     link = invite(owner, "viewer", "a week")
     owner.sees("It lets one viewer in, once")
     expect(owner.page.get_by_role("img", name="QR code")).to_be_visible()
@@ -125,10 +125,10 @@ def test_a_link_is_withdrawn_and_opens_nothing(server, owner, new_phone):
     other.type("A name for this phone", "Cai's phone")
     other.tap("button", "Join")
     expect(other.page.get_by_role("alert")).to_contain_text("used, withdrawn or is too old")
-    assert "Cai" not in members(server)
+    assert "Cai" not in served_room.members()
 
 
-def test_a_lost_phone_is_shut_out_keeps_everything_and_comes_in_again(server, owner, helper):
+def test_a_lost_phone_is_shut_out_keeps_everything_and_comes_in_again(served_room, owner, helper):
     person(owner, "Bo")
     owner.sees("This cannot be undone, but a new link lets it in again.")
     owner.tap("button", "Shut out Bo's phone")
@@ -142,7 +142,7 @@ def test_a_lost_phone_is_shut_out_keeps_everything_and_comes_in_again(server, ow
     helper.open("/")
     helper.sees("The server no longer knows this phone")
     helper.sees("Reed pool")
-    assert readings_on_the_server(server) == 0
+    assert readings_on_the_server(served_room) == 0
 
     person(owner, "Bo")
     owner.tap("link", "Add a phone")
@@ -155,16 +155,16 @@ def test_a_lost_phone_is_shut_out_keeps_everything_and_comes_in_again(server, ow
     helper.title("Round")
     share(helper)
     helper.sees("Everything on this phone is shared.")
-    assert readings_on_the_server(server) == 1
+    assert readings_on_the_server(served_room) == 1
 
 
-def test_a_person_is_taken_out_and_what_waited_is_kept(server, owner, helper):
+def test_a_person_is_taken_out_and_what_waited_is_kept(served_room, owner, helper):
     helper.page.context.set_offline(True)
     read_ammonia(helper, "Reed pool")
     person(owner, "Bo")
     owner.tap("button", "Take Bo out")
     owner.sees("Bo is no longer in the room")
-    assert members(server) == {"Aino": "owner", "Bo": None}
+    assert served_room.members() == {"Aino": "owner", "Bo": None}
 
     helper.page.context.set_offline(False)
     helper.open("/room")
@@ -178,10 +178,10 @@ def test_a_person_is_taken_out_and_what_waited_is_kept(server, owner, helper):
     join_again(helper, link_for(owner, "helper"))
     share(helper)
     helper.sees("Everything on this phone is shared.")
-    assert readings_on_the_server(server) == 1
+    assert readings_on_the_server(served_room) == 1
 
 
-def test_a_room_is_handed_over_and_left(server, owner, helper):
+def test_a_room_is_handed_over_and_left(served_room, owner, helper):
     person(owner, "Aino")
     owner.sees("The room’s only owner.")
     expect(owner.page.get_by_role("button", name="Leave")).to_have_count(0)
@@ -189,13 +189,13 @@ def test_a_room_is_handed_over_and_left(server, owner, helper):
     owner.sees("Only Bo can give it back.")
     owner.tap("button", "Hand over to Bo")
     owner.sees("Bo is the owner now, and you are keeper")
-    assert members(server) == {"Aino": "keeper", "Bo": "owner"}
+    assert served_room.members() == {"Aino": "keeper", "Bo": "owner"}
 
     person(owner, "Aino")
     owner.tap("button", "Leave")
     owner.sees("You have left")
     owner.sees("You are no longer in this room.")
-    assert members(server) == {"Aino": None, "Bo": "owner"}
+    assert served_room.members() == {"Aino": None, "Bo": "owner"}
     owner.open("/")
     expect(owner.page.get_by_text("Reed pool")).to_have_count(0)
     owner.open("/room/rooms")
@@ -208,14 +208,14 @@ def test_a_room_is_handed_over_and_left(server, owner, helper):
     helper.sees("You are owner here")
 
 
-def test_a_link_goes_by_the_phones_own_sheet(server, owner):
+def test_a_link_goes_by_the_phones_own_sheet(owner):
     owner.page.add_init_script("navigator.share = async (what) => { window.sent = what; }")
     link = invite(owner, "viewer", "30 days")
     owner.tap("button", "Send the link")
     assert owner.page.evaluate("() => window.sent.url") == link
 
 
-def test_an_app_of_another_age_says_so_and_loses_nothing(server, owner):
+def test_an_app_of_another_age_says_so_and_loses_nothing(served_room, owner):
     problem = {"type": "/problems/schema", "title": "The app on this phone and the server are of different ages"}
     answer = {"status": 426, "content_type": "application/problem+json", "body": json.dumps(problem)}
     owner.page.context.route("**/push", lambda route: route.fulfill(**answer))
@@ -228,7 +228,7 @@ def test_an_app_of_another_age_says_so_and_loses_nothing(server, owner):
     owner.page.context.unroute("**/push")
     share(owner)
     owner.sees("Everything on this phone is shared.")
-    assert readings_on_the_server(server) == 1
+    assert readings_on_the_server(served_room) == 1
 
 
 def join_again(thumb, link):
@@ -264,9 +264,11 @@ def change_tank(thumb, name):
     thumb.title(name)
 
 
-def names_on_the_server(server):
-    return [json.loads(row["fields"])["name"] for row in server.rows("SELECT fields FROM records WHERE kind = 'tank'")]
+def names_on_the_server(served_room):
+    return [
+        json.loads(row["fields"])["name"] for row in served_room.rows("SELECT fields FROM records WHERE kind = 'tank'")
+    ]
 
 
-def readings_on_the_server(server):
-    return len(server.rows("SELECT id FROM records WHERE kind = 'reading' AND deleted IS NULL"))
+def readings_on_the_server(served_room):
+    return len(served_room.rows("SELECT id FROM records WHERE kind = 'reading' AND deleted IS NULL"))

@@ -27,9 +27,9 @@ RECORD = """async (id) => (await import("/ui/state/live.js")).room.value.get("ta
         pytest.param({"setup": {"steps": {"place": "skipped"}}}, id="by an older app"),
     ],
 )
-def test_steps_of_two_keepers_both_stand(server, new_phone, written):
+def test_steps_of_two_keepers_both_stand(served_room, new_phone, written):
     aino, ben = new_phone(), new_phone()
-    join(aino, server.links[0], "Aino", "Aino's phone")
+    join(aino, served_room.link, "Aino", "Aino's phone")
     join(ben, invite(aino), "Ben", "Ben's phone")
     write(aino, [("tank", PLAN, {**TANK, **written})])
     for thumb in (aino, ben):

@@ -11,9 +11,9 @@ from tank_hands import have_tank
 pytestmark = pytest.mark.browser
 
 
-def test_two_rooms_are_kept_apart_and_both_are_shared(server, new_phone):
+def test_two_rooms_are_kept_apart_and_both_are_shared(served_room, new_phone):
     thumb = new_phone()
-    join(thumb, server.links[0], "Aino", "Aino's phone")
+    join(thumb, served_room.link, "Aino", "Aino's phone")
     have_tank(thumb, "Reed pool")
     thumb.open("/room/rooms")
     thumb.type("Name of this room", "Cellar")
@@ -48,7 +48,7 @@ def test_two_rooms_are_kept_apart_and_both_are_shared(server, new_phone):
     expect(thumb.page.get_by_text("Jar on the sill")).to_have_count(0)
 
 
-def test_a_copy_of_one_phone_is_taken_in_by_another(server, new_phone, tmp_path):
+def test_a_copy_of_one_phone_is_taken_in_by_another(new_phone, tmp_path):
     first, second = new_phone(), new_phone()
     first.open("/")
     have_tank(first, "Reed pool")

@@ -18,9 +18,9 @@ NAMES = ("Moss bowl", "Reed pool", "Stone stream", "Fern corner", "Lily trough",
 READ = {name: ("0", "0") for name in NAMES} | {"Stone stream": ("0.5", "0.25"), "Nursery": ("0.5", "0.25")}
 
 
-def test_six_tanks_in_under_ninety_taps(server, new_phone):
+def test_six_tanks_in_under_ninety_taps(served_room, new_phone):
     thumb = new_phone()
-    join(thumb, server.links[0], "Aino", "Aino's phone")
+    join(thumb, served_room.link, "Aino", "Aino's phone")
     write(thumb, room())
     thumb.stored()
     thumb.open("/")
@@ -56,12 +56,12 @@ def test_six_tanks_in_under_ninety_taps(server, new_phone):
     thumb.page.context.set_offline(False)
     share(thumb)
     thumb.sees("Everything on this phone is shared.")
-    kinds = [row["kind"] for row in server.rows("SELECT kind FROM records WHERE deleted IS NULL")]
+    kinds = [row["kind"] for row in served_room.rows("SELECT kind FROM records WHERE deleted IS NULL")]
     assert {kind: kinds.count(kind) for kind in ("reading", "water_change", "dose", "task_done")} == {
         "reading": 12, "water_change": changes, "dose": changes, "task_done": 1,
     }  # fmt: skip
     tanks = [
-        json.loads(row["fields"])["tank"] for row in server.rows("SELECT fields FROM records WHERE kind='reading'")
+        json.loads(row["fields"])["tank"] for row in served_room.rows("SELECT fields FROM records WHERE kind='reading'")
     ]
     assert {tank: tanks.count(tank) for tank in tanks} == {f"tank-000{place}": 2 for place in range(6)}
 

@@ -13,9 +13,9 @@ from room_hands import join, share
 pytestmark = pytest.mark.browser
 
 
-def test_a_task_from_its_tiles_to_its_end(server, new_phone):
+def test_a_task_from_its_tiles_to_its_end(served_room, new_phone):
     thumb = new_phone()
-    join(thumb, server.links[0], "Aino", "Aino's phone")
+    join(thumb, served_room.link, "Aino", "Aino's phone")
     write(thumb, [["tank", "tank-0001", {"name": "Reed pool", "water_l": 80, "walk_order": 1}]])
     thumb.stored()
     thumb.open("/")
@@ -71,11 +71,11 @@ def test_a_task_from_its_tiles_to_its_end(server, new_phone):
     gone.value.close()
     assert gone.value.code == 404
 
-    (task,) = kept(server, "task")
+    (task,) = kept(served_room, "task")
     assert (task["title"], task["rule"], task["zone"], task["over"]) == (
         "Wipe the glass", "FREQ=DAILY;INTERVAL=3", "Europe/Berlin", True,
     )  # fmt: skip
-    dones = kept(server, "task_done")
+    dones = kept(served_room, "task_done")
     assert sorted(one.get("skipped", False) for one in dones) == [False, True]
     assert len({one["due_at"] for one in dones}) == 2
 
@@ -92,12 +92,12 @@ def test_a_task_from_its_tiles_to_its_end(server, new_phone):
     thumb.open("/room")
     thumb.tap("button", "Jetzt teilen")
     thumb.sees("Alles auf diesem Handy ist geteilt.")
-    (later,) = kept(server, "task")
+    (later,) = kept(served_room, "task")
     assert later["starts_at"] != task["starts_at"]
     assert (later["title"], later["from_tile"]) == ("Wipe the glass", {"code": "glass", "words": "Wipe the glass"})
 
 
-def kept(server, kind):
+def kept(served_room, kind):
     """The fields of a kind's records that stand on the server."""
-    rows = server.rows("SELECT fields FROM records WHERE kind = ? AND deleted IS NULL", kind)
+    rows = served_room.rows("SELECT fields FROM records WHERE kind = ? AND deleted IS NULL", kind)
     return [json.loads(row["fields"]) for row in rows]

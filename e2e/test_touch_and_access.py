@@ -10,7 +10,7 @@ from foretold import write
 from journal_hands import write_note
 from phones import Thumb, phone
 from playwright.sync_api import expect
-from real_server import ROOT, RealServer
+from real_server import ROOT
 from room_hands import join, share
 from setup_hands import OF_PLAN, PLAN, plan_tank
 from tank_hands import MEASURES
@@ -126,15 +126,13 @@ SHOWS = """async (path) => {
 
 
 @pytest.fixture(scope="module")
-def furnished(browser, tmp_path_factory):
+def furnished(browser, shared_server):
     """A phone in a room where every screen has something to show; the tests leave it as it is."""
-    server = RealServer(tmp_path_factory.mktemp("furnished") / "data").start()
-    with phone(browser, server.origin) as context:
+    with phone(browser, shared_server.origin) as context:
         thumb = Thumb(context.new_page())
-        furnish(thumb, server)
+        furnish(thumb, shared_server.new_room())
         yield thumb
         assert thumb.troubles == []
-    server.stop()
 
 
 @pytest.fixture(scope="module")
@@ -149,17 +147,17 @@ def ids(furnished):
     }""")
 
 
-def furnish(thumb, server):
-    join(thumb, server.invite("owner"), "Aino", "Aino's phone")
+def furnish(thumb, served_room):
+    join(thumb, served_room.invite("owner"), "Aino", "Aino's phone")
     write(thumb, lived_in())
     plan_tank(thumb)
     share(thumb)
     # A helper's change of a tank is refused, and needs its author from then on.
-    server.set_role("Aino", "helper")
+    served_room.set_role("Aino", "helper")
     write(thumb, [["tank", SHELF, {"place": "Landing"}]])
     share(thumb)
     thumb.sees("1 entry was refused and needs you.")
-    server.set_role("Aino", "owner")
+    served_room.set_role("Aino", "owner")
     share(thumb)
     thumb.open(f"/tank/{TANK}")
     write_note(thumb, "All is well")

@@ -117,7 +117,7 @@ HELD = """async () => {
 }"""
 
 
-def test_whatever_is_done_can_be_taken_back(server, new_phone):
+def test_whatever_is_done_can_be_taken_back(new_phone):
     thumb = new_phone()
     thumb.open("/")
     write(thumb, RECORDS)
@@ -140,7 +140,7 @@ def test_whatever_is_done_can_be_taken_back(server, new_phone):
     assert len(left) == 2, f"besides the note and its photo: {left}"
 
 
-def test_a_photo_not_saved_yet_can_be_taken_out_put_back_and_outlives_a_reload(server, new_phone):
+def test_a_photo_not_saved_yet_can_be_taken_out_put_back_and_outlives_a_reload(new_phone):
     thumb = new_phone()
     thumb.open("/")
     write(thumb, RECORDS)
