@@ -3,16 +3,14 @@
 import re
 
 from limnary.calc.rounding import display
-from playwright.sync_api import Page, expect
+from phones import tap
+from playwright.sync_api import Page, TimeoutError, expect
 
-# A second tap sooner than this counts as the echo of the first.
-ECHO_MS = 400
-
-
-def tap(target) -> None:
-    """One tap, far enough from the last not to count as its echo."""
-    target.page.wait_for_timeout(ECHO_MS)
-    target.tap()
+SHOWN = """(texts) => {
+  const figures = [...document.querySelectorAll(".answer .figure")];
+  const shown = figures.map((one) => one.checkVisibility({ visibilityProperty: true }) && one.firstChild.textContent);
+  return JSON.stringify(shown) === JSON.stringify(texts);
+}"""
 
 
 def type_input(page: Page, spec: dict, value: dict, comma: bool = True) -> None:
@@ -54,8 +52,7 @@ def _type_field(page: Page, field: dict, key: str, value: object, comma: bool) -
     else:
         for index, entry in enumerate(value):
             if not place.locator("> .entry-row").nth(index).count():
-                page.wait_for_timeout(ECHO_MS)
-                place.locator("> button.add").click()
+                tap(place.locator("> button.add"))
                 expect(place.locator("> .entry-row")).to_have_count(index + 1)
             _type_field(page, field["item"], f"{key}.{index}", entry, comma)
 
@@ -78,13 +75,11 @@ def _tick(page: Page, key: str, value: str) -> None:
 
 
 def _pick(page: Page, button, key: str) -> None:
-    page.wait_for_timeout(ECHO_MS)
-    button.click()
+    tap(button)
     drawer = button.locator("xpath=following-sibling::*[contains(@class, 'drawer')]")
     drawer.get_by_role("searchbox").fill(key)
-    page.wait_for_timeout(ECHO_MS)
     row = drawer.get_by_role("listitem").filter(has_text=re.compile(re.escape(key), re.IGNORECASE)).first
-    row.get_by_role("button").click()
+    tap(row.get_by_role("button"))
     expect(drawer).to_have_count(0)
 
 
@@ -93,7 +88,6 @@ def _unfold(page: Page, place) -> None:
     folds = page.locator("form.contract details:not([open]) > summary")
     while not place.count() and folds.count():
         folds.first.click()
-        page.wait_for_timeout(50)
 
 
 def expected_texts(spec: dict, answer: dict) -> list[str]:
@@ -119,6 +113,14 @@ def _texts(output: dict, value: object) -> list[str]:
         return [text for field in output.get("fields", []) for text in _texts(field, value.get(field["name"]))]
     labels = {choice["value"]: choice["label"] for choice in output.get("choices", [])}
     return [labels.get(value, value)]
+
+
+def shows_figures(page: Page, texts: list[str]) -> None:
+    """Wait until these are the figures of the answer."""
+    try:
+        page.wait_for_function(SHOWN, arg=texts)
+    except TimeoutError:
+        assert figures_shown(page) == texts
 
 
 def figures_shown(page: Page) -> list[str]:

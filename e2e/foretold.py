@@ -17,10 +17,8 @@ ASK = """async (name) => {
   return questions.find((one) => one.label === "plan").input;
 }"""
 WRITE = """async (records) => {
-  const { open_room } = await import("/data/fish_room.js");
-  const { room } = await open_room();
-  await room.write(records.map(([kind, id, fields]) => ({ type: "put", kind, id, fields })));
-  room.close();
+  const { room } = await import("/ui/state/live.js");
+  await room.value.write(records.map(([kind, id, fields]) => ({ type: "put", kind, id, fields })));
 }"""
 
 

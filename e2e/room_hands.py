@@ -16,7 +16,7 @@ def join(thumb, link, keeper, phone):
 
 def invite(owner, role="keeper", hours="two days"):
     """A link from the Room place of an owner's phone."""
-    owner.open("/room/people")
+    owner.turn_to("/room/people")
     owner.tap("link", "Invite someone")
     owner.pick(role)
     owner.pick(hours)
@@ -34,20 +34,26 @@ def made_link(owner):
 
 
 def share(thumb):
-    thumb.open("/room")
+    thumb.turn_to("/room")
     thumb.tap("button", "Share now")
     thumb.page.get_by_role("button", name="Share now").wait_for()
 
 
+def hear_of_role(thumb):
+    """Open the app again: it asks for its role when it opens, and then every quarter of an hour."""
+    thumb.open("/room")
+    share(thumb)
+
+
 def person(thumb, name):
-    thumb.open("/room/people")
+    thumb.turn_to("/room/people")
     thumb.tap("link", name)
     thumb.title(name)
 
 
 def read_ammonia(thumb, tank, step="0.1"):
     """One reading of a tank, from the round."""
-    thumb.open("/")
+    thumb.turn_to("/")
     thumb.tap("link", tank)
     thumb.tap("link", "Test")
     thumb.tap("button", step, exact=True)

@@ -209,9 +209,7 @@ def size_of(thumb: Thumb) -> dict:
 
 def _shoot(thumb: Thumb, path: str, name: str, what: str | None = None) -> None:
     thumb.open(path)
-    thumb.page.wait_for_timeout(300)
-    if path == "/" or path.startswith("/tank/demo"):
-        thumb.page.wait_for_timeout(1500)  # for the forecast
+    thumb.settled()
     _snap(thumb, f"{name}-{what or path}")
     if path.endswith("/outlook") and "demo" in path:
         thumb.page.locator(".chart").first.evaluate("(one) => one.scrollIntoView({ block: 'center' })")

@@ -10,12 +10,12 @@ def have_tank(thumb, name):
     """A tank of these measures, and its page."""
     tank = f"tank-{name.lower().replace(' ', '-')}"
     write(thumb, [("tank", tank, {"name": name, "measures": MEASURES, "water_l": 102.2, "gross_l": 112})])
-    thumb.open(f"/tank/{tank}")
+    thumb.turn_to(f"/tank/{tank}")
     thumb.title(name)
 
 
 def set_up_tank(thumb, name):
-    thumb.open("/tanks/new")
+    thumb.turn_to("/tanks/new")
     thumb.pick("rectangular")
     for label, figure in (("Length", "80"), ("Width", "35"), ("Height", "40"), ("Water stands", "36,5")):
         thumb.type(label, figure)

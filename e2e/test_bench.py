@@ -7,9 +7,9 @@ import urllib.request
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from bench_hands import expected_texts, figures_shown, tap, type_input, typed
+from bench_hands import expected_texts, figures_shown, shows_figures, type_input, typed
 from limnary.contracts import contracts
-from phones import Thumb, phone
+from phones import Thumb, phone, tap, turn_to
 from playwright.sync_api import expect
 from test_touch_and_access import TARGETS, WIDER
 
@@ -42,7 +42,7 @@ def ask_server(shared_server):
             headers={"Content-Type": "application/json"},
         )
         try:
-            with urllib.request.urlopen(request, timeout=30) as answer:
+            with urllib.request.urlopen(request, timeout=60) as answer:
                 return json.load(answer)
         except urllib.error.HTTPError as refused:
             return json.load(refused)
@@ -91,7 +91,7 @@ def test_form_gives_the_servers_figures_to_every_thumb_and_eye(name, forms, ask_
     expect(bench.get_by_role("heading", level=1)).to_have_text(spec["title"])
     type_input(bench, spec, given)
     expect(bench.locator(".answer .figure").first).to_be_visible()
-    assert figures_shown(bench) == expected_texts(spec, answer)
+    shows_figures(bench, expected_texts(spec, answer))
     bench.evaluate("() => document.querySelectorAll('details').forEach((one) => (one.open = true))")
     for text in [
         *(one["text"] for one in spec["cautions"]),
@@ -143,7 +143,7 @@ def test_calculates_without_signal_after_a_reload(bench, context):
     expect(bench.get_by_label("pH")).to_have_value("8,")
     expect(bench.locator(".answer-main .figure")).to_contain_text("0.0537")
     for name in NAMES:
-        bench.goto(f"/bench/{name}")
+        turn_to(bench, f"/bench/{name}")
         expect(bench.get_by_role("heading", level=1)).to_have_text(contracts()[name]["title"])
 
 
@@ -161,7 +161,7 @@ def test_switching_units_there_and_back_keeps_what_was_typed(bench):
     units.select_option("metric")
     expect(bench.get_by_label("Length")).to_have_value("80,5")
     expect(bench.get_by_label("Height")).to_have_value("40,")
-    assert figures_shown(bench) == metric
+    shows_figures(bench, metric)
 
 
 def test_a_figure_typed_in_inches_and_fahrenheit_means_them(bench, ask_server):
@@ -170,7 +170,7 @@ def test_a_figure_typed_in_inches_and_fahrenheit_means_them(bench, ask_server):
     type_input(bench, contracts()["volume"], {"shape": "cuboid", "length_cm": 30, "width_cm": 12.5, "height_cm": 18})
     answer = ask_server("volume", {"shape": "cuboid", "length_cm": 76.2, "width_cm": 31.75, "height_cm": 45.72})
     bench.get_by_label("Units").select_option("metric")
-    assert figures_shown(bench) == expected_texts(contracts()["volume"], answer)
+    shows_figures(bench, expected_texts(contracts()["volume"], answer))
     expect(bench.get_by_label("Width")).to_have_value("31.75")
 
 
@@ -193,7 +193,7 @@ def test_bad_input_is_refused_in_the_servers_words_and_kept(bench, ask_server):
 
 
 def test_a_tank_fills_the_form_and_the_answer_is_kept_in_its_journal(bench, tank):
-    bench.goto(f"/bench/free_ammonia?tank={tank['id']}")
+    turn_to(bench, f"/bench/free_ammonia?tank={tank['id']}")
     expect(bench.get_by_label("For")).to_have_value(tank["id"])
     expect(bench.get_by_label("pH")).to_have_value(typed(tank["ph"], comma=False))
     expect(bench.get_by_label("Water temperature")).to_have_value(typed(tank["temperature_c"], comma=False))
@@ -211,7 +211,7 @@ def test_a_tank_fills_the_form_and_the_answer_is_kept_in_its_journal(bench, tank
     bench.reload()
     expect(bench.locator(".answer .figure").first).to_be_visible()
     assert bench.evaluate(NOTES, tank["id"]) == kept
-    bench.goto(f"/tank/{tank['id']}/history")
+    turn_to(bench, f"/tank/{tank['id']}/history")
     expect(bench.get_by_text("Worked out from")).to_be_visible()
 
 
@@ -225,7 +225,7 @@ def test_found_by_a_word_and_remembered(bench):
     expect(bench.locator(".lines a")).to_have_count(1)
     tap(bench.get_by_role("link", name=re.compile("^Free ammonia")))
     expect(bench.get_by_role("heading", level=1)).to_have_text("Free ammonia")
-    bench.goto("/bench")
+    turn_to(bench, "/bench")
     expect(bench.locator(".section").first).to_contain_text("Opened last")
     expect(bench.locator(".section").first).to_contain_text("Free ammonia")
 
@@ -238,7 +238,7 @@ def test_emptying_the_form_can_be_taken_back(bench):
     expect(bench.get_by_label("In the tank now")).to_have_value("")
     tap(bench.get_by_role("button", name="Undo"))
     expect(bench.get_by_label("In the tank now")).to_have_value("40")
-    assert figures_shown(bench) == before
+    shows_figures(bench, before)
     assert json.loads(bench.evaluate("() => localStorage.getItem('limnary.draft.bench.dilution')"))
 
 
@@ -275,13 +275,13 @@ def test_a_slow_answer_comes_from_a_worker_without_signal_and_never_of_older_fig
     bench.goto(f"/bench/{name}")
     type_input(bench, spec, given)
     expect(bench.locator(".answer .figure").first).to_be_visible()
-    assert figures_shown(bench) == expected_texts(spec, answer)
+    shows_figures(bench, expected_texts(spec, answer))
     assert [worker.url.rsplit("/", 1)[1] for worker in bench.workers] == ["outlook_worker.js"]
     after = bench.evaluate(AFTER_A_KEY, {"label": label, "text": typed(given[field] + 1, comma=False)})
     assert after == {"moved": False, "seen": False, "said": "Working it out …", "keep": True}
     bench.get_by_label(label).fill(typed(given[field], comma=False))
     expect(bench.locator(".answer .figure").first).to_be_visible()
-    assert figures_shown(bench) == expected_texts(spec, answer)
+    shows_figures(bench, expected_texts(spec, answer))
 
 
 def test_a_slow_answer_comes_where_no_worker_can_start(bench, context, ask_server):
@@ -291,5 +291,5 @@ def test_a_slow_answer_comes_where_no_worker_can_start(bench, context, ask_serve
     bench.goto("/bench/stock_headroom")
     type_input(bench, spec, given)
     expect(bench.locator(".answer .figure").first).to_be_visible()
-    assert figures_shown(bench) == expected_texts(spec, ask_server("stock_headroom", given))
+    shows_figures(bench, expected_texts(spec, ask_server("stock_headroom", given)))
     assert bench.workers == []

@@ -31,7 +31,7 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(own_server,
     thumb.tap("button", "6 × zebra danio: arrived")
     thumb.sees("Sill: 6 × zebra danio arrived, saved on this phone")
 
-    thumb.open(f"{sill}/plants/new")
+    thumb.turn_to(f"{sill}/plants/new")
     thumb.tap("button", "planted")
     thumb.tap("button", "Find the plant")
     thumb.type("Name, or a part of it", "ditch moss")
@@ -48,13 +48,13 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(own_server,
     thumb.sees("moved from Sill to Shelf")
     thumb.sees("ditch moss, a handful, moved to Shelf")
 
-    thumb.open(f"{sill}/tool")
+    thumb.turn_to(f"{sill}/tool")
     thumb.tap("button", "Shed")
     thumb.tap("button", "here first")
     thumb.tap("button", "Save: net, here and in Shed")
     thumb.title("Trace")
 
-    thumb.open(f"{sill}/stock")
+    thumb.turn_to(f"{sill}/stock")
     thumb.tap("link", "zebra danio")
     died(thumb)
     expect(thumb.page.get_by_role("link", name="zebra danio 5")).to_have_count(0)
@@ -71,19 +71,19 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(own_server,
     thumb.tap("button", "7 days")
     expect(exposed.get_by_role("row")).to_have_count(2)
 
-    thumb.open("/tanks")
+    thumb.turn_to("/tanks")
     thumb.tap("link", "Search")
     thumb.type("What are you looking for?", "DÁNIO")
     thumb.tap("link", "zebra danio")
     thumb.title("Animals")
 
-    thumb.open(f"{sill}/history")
+    thumb.turn_to(f"{sill}/history")
     thumb.tap("link", "Correct Animals")
     thumb.tap("button", "1 more")
     thumb.tap("button", "2 × zebra danio: died")
     thumb.title("History")
     thumb.sees("Corrected; before: 1 × zebra danio, died: old age")
-    thumb.open("/timeline")
+    thumb.turn_to("/timeline")
     thumb.tap("button", "Plants", exact=True)
     # Both halves of the move stand there; either is corrected where the move began.
     thumb.tap("link", "Correct Plants")
@@ -114,7 +114,7 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(own_server,
 
 def tank(thumb, name):
     """A new tank; its page's path."""
-    thumb.open("/tanks")
+    thumb.turn_to("/tanks")
     have_tank(thumb, name)
     return thumb.page.url[thumb.page.url.index("/tank/") :]
 

@@ -55,7 +55,7 @@ def test_when_every_tank_is_put_away_the_round_says_so(new_phone):
     task = {"title": "Wipe the floor", "starts_at": "2026-05-04T07:00:00.000Z", "rule": "FREQ=DAILY", "zone": "UTC"}
     tank = {"name": "Reed pool", "water_l": 90, "resting": True}
     write(thumb, [("tank", "tank-0001", tank), ("task", "task-0001", task)])
-    thumb.open("/")
+    thumb.turn_to("/")
     thumb.sees("Wipe the floor")
     expect(thumb.page.get_by_text("No tank yet")).to_have_count(0)
     thumb.tap("link", "Every tank is put away")

@@ -14,7 +14,7 @@ def test_language_and_units_change_at_once_and_keep_what_is_typed(new_phone):
     thumb.open("/tanks/new")
     thumb.pick("rectangular")
     thumb.type("Length", "61.5")
-    thumb.open("/room")
+    thumb.turn_to("/room")
     thumb.tap("link", "Words and units")
     thumb.sees("Change 22.5 L at 24.5 °C.")
     thumb.pick("US gallons")
@@ -26,14 +26,14 @@ def test_language_and_units_change_at_once_and_keep_what_is_typed(new_phone):
     expect(thumb.page.locator("html")).to_have_attribute("lang", "de")
     thumb.page.locator("label").filter(has_text="English").tap()
     expect(thumb.page.locator("html")).to_have_attribute("lang", "en-GB")
-    thumb.open("/tanks/new")
+    thumb.turn_to("/tanks/new")
     expect(thumb.page.get_by_label("Length").first).to_have_value("24.213")
 
 
 def test_a_phone_in_gallons_says_gallons_and_records_litres(served_room, new_phone):
     thumb = new_phone(locale="en-US")
     join(thumb, served_room.link, "Ada", "Ada's phone")
-    thumb.open("/tanks/new")
+    thumb.turn_to("/tanks/new")
     thumb.pick("rectangular")
     for label, figure in (("Length", "30"), ("Width", "12.5"), ("Height", "16")):
         thumb.type(label, figure)

@@ -27,12 +27,12 @@ def test_the_form_says_what_another_keeper_changed_since_it_was_opened(served_ro
     write(aino, [("tank", TANK, FIELDS)])
     for thumb in (aino, ben):
         share(thumb)
-    aino.open(f"/tank/{TANK}/edit")
+    aino.turn_to(f"/tank/{TANK}/edit")
     aino.type("Name", "Reed shore")
     news = aino.page.locator(".news")
     expect(news).to_have_count(0)
 
-    ben.open(f"/tank/{TANK}/edit")
+    ben.turn_to(f"/tank/{TANK}/edit")
     ben.type("Usual pH", "7.4")
     ben.page.get_by_label("Where it stands").fill("")
     ben.tap("button", "Save tank")
@@ -52,6 +52,6 @@ def test_the_form_says_what_another_keeper_changed_since_it_was_opened(served_ro
     aino.title("Reed shore")
     record = aino.page.evaluate(RECORD, TANK)
     assert (record["name"], record["ph"], "place" in record) == ("Reed shore", 7.4, False)
-    aino.open(f"/tank/{TANK}/edit")
+    aino.turn_to(f"/tank/{TANK}/edit")
     expect(aino.page.get_by_label("Usual pH")).to_have_value("7.4")
     expect(news).to_have_count(0)

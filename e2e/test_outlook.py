@@ -49,7 +49,7 @@ def test_the_sentence_names_the_litres_of_change_plan_without_signal(own_server,
 
 def test_the_charts_are_drawn_and_the_same_stands_in_a_table(new_phone):
     thumb = a_phone_with_a_diary(new_phone)
-    thumb.open(f"/tank/{TANK}")
+    thumb.turn_to(f"/tank/{TANK}")
     thumb.tap("link", "Outlook")
     thumb.title("Outlook")
     expect(thumb.page.get_by_role("heading", name="When it will be ready")).to_be_visible()
@@ -83,7 +83,7 @@ def test_the_charts_are_drawn_and_the_same_stands_in_a_table(new_phone):
 
 def test_a_reading_that_does_not_fit_is_doubted_out_loud(new_phone):
     thumb = a_phone_with_a_diary(new_phone, quiet=True)
-    thumb.open(f"/tank/{TANK}")
+    thumb.turn_to(f"/tank/{TANK}")
     forecast_is_there(thumb)
     thumb.tap("link", "Test")
     thumb.tap("button", "5", exact=True)
@@ -106,7 +106,7 @@ def test_a_tank_without_a_test_says_that_it_knows_only_what_is_usual(new_phone):
     at(thumb, NOW)
     thumb.open("/")
     write(thumb, things())
-    thumb.open(f"/tank/{TANK}")
+    thumb.turn_to(f"/tank/{TANK}")
     forecast_is_there(thumb)
     thumb.sees("Test ammonia and nitrite today")
     thumb.sees("No test of this tank yet: this is only what is usual for a tank like it")
@@ -165,12 +165,12 @@ def test_what_the_forecast_has_to_assume_can_be_set_down(new_phone):
     at(thumb, NOW)
     thumb.open("/")
     write(thumb, [["tank", TANK, {"name": "Reed pool", "water_l": 110}]])
-    thumb.open(f"/tank/{TANK}")
+    thumb.turn_to(f"/tank/{TANK}")
     thumb.sees("Not set down, so counted with: ")
     thumb.sees("a start on the day of its first record")
     measures = {"shape": "cuboid", "length_cm": 80, "width_cm": 40, "height_cm": 40, "measures": "inside"}
     write(thumb, [["tank", TANK, {"measures": measures}]])
-    thumb.open(f"/tank/{TANK}/edit")
+    thumb.turn_to(f"/tank/{TANK}/edit")
     thumb.page.get_by_label("First filled").fill("2026-05-08")
     thumb.type("Feed a day", "0,4")
     thumb.type("Usual temperature", "24")

@@ -5,7 +5,7 @@ import re
 
 import pytest
 from playwright.sync_api import expect
-from room_hands import invite, join, link_for, made_link, person, read_ammonia, share
+from room_hands import hear_of_role, invite, join, link_for, made_link, person, read_ammonia, share
 from tank_hands import have_tank
 
 pytestmark = pytest.mark.browser
@@ -34,7 +34,7 @@ def helper(owner, new_phone):
 
 def test_a_helper_records_but_changes_no_tank(served_room, owner, helper):
     read_ammonia(helper, "Reed pool")
-    helper.open("/")
+    helper.turn_to("/")
     helper.tap("link", "Reed pool")
     helper.sees("History")
     expect(helper.page.get_by_role("link", name="About this tank")).to_have_count(0)
@@ -59,7 +59,7 @@ def test_a_helper_records_but_changes_no_tank(served_room, owner, helper):
     person(owner, "Bo")
     owner.tap("button", "keeper")
     owner.sees("Bo is keeper now")
-    share(helper)
+    hear_of_role(helper)
     helper.tap("link", "Needs you")
     helper.tap("button", "Try all again")
     helper.sees("Nothing needs you.")
@@ -67,7 +67,7 @@ def test_a_helper_records_but_changes_no_tank(served_room, owner, helper):
     helper.sees("Everything on this phone is shared.")
     assert names_on_the_server(served_room) == ["Night pool"]
     share(owner)
-    owner.open("/")
+    owner.turn_to("/")
     owner.tap("link", "Night pool")
     owner.tap("link", "History")
     owner.sees("Ammonia (total) 0.1")
@@ -79,9 +79,9 @@ def test_discarding_for_good_brings_back_what_the_others_see(owner, helper):
     helper.tap("link", "Needs you")
     helper.tap("button", "Discard")
     helper.sees("Nothing needs you.")
-    helper.open("/")
+    helper.turn_to("/")
     helper.sees("Reed pool")
-    helper.open("/room")
+    helper.turn_to("/room")
     helper.sees("Everything on this phone is shared.")
 
 
@@ -90,20 +90,20 @@ def test_a_role_is_changed_and_changed_back(served_room, owner, helper):
     owner.tap("button", "viewer")
     owner.sees("Bo is viewer now")
     assert served_room.members()["Bo"] == "viewer"
-    share(helper)
+    hear_of_role(helper)
     helper.sees("You are viewer here")
-    helper.open("/")
+    helper.turn_to("/")
     helper.sees("Reed pool")
     expect(helper.page.get_by_role("link", name="Test", exact=True)).to_have_count(0)
     helper.tap("link", "Reed pool")
     expect(helper.page.locator("footer .act a")).to_have_count(0)
     page = helper.page.url
     for form in ("test", "change"):
-        helper.open(f"{page}/{form}")
+        helper.turn_to(f"{page}/{form}")
         helper.sees("In this room you may look, not write.")
-    helper.open("/tanks/new")
+    helper.turn_to("/tanks/new")
     helper.sees("Your role in this room does not change this.")
-    helper.open("/room/source_water/new")
+    helper.turn_to("/room/source_water/new")
     helper.sees("Your role in this room does not change this.")
     owner.tap("button", "Undo")
     expect(owner.page.get_by_role("button", name="helper")).to_have_attribute("aria-pressed", "true")
@@ -139,7 +139,7 @@ def test_a_lost_phone_is_shut_out_keeps_everything_and_comes_in_again(served_roo
     share(helper)
     helper.sees("The server no longer knows this phone")
     helper.sees("1 entry is saved on this phone and waits to be shared.")
-    helper.open("/")
+    helper.turn_to("/")
     helper.sees("The server no longer knows this phone")
     helper.sees("Reed pool")
     assert readings_on_the_server(served_room) == 0
@@ -167,12 +167,12 @@ def test_a_person_is_taken_out_and_what_waited_is_kept(served_room, owner, helpe
     assert served_room.members() == {"Aino": "owner", "Bo": None}
 
     helper.page.context.set_offline(False)
-    helper.open("/room")
+    helper.turn_to("/room")
     helper.sees("You are no longer in this room. What was not shared is still here.")
     helper.tap("link", "Needs you")
     helper.sees("Reading: new")
     helper.sees("You were no longer in this room when it was to be shared.")
-    helper.open("/")
+    helper.turn_to("/")
     helper.sees("You are no longer in this room.")
 
     join_again(helper, link_for(owner, "helper"))
@@ -196,15 +196,15 @@ def test_a_room_is_handed_over_and_left(served_room, owner, helper):
     owner.sees("You have left")
     owner.sees("You are no longer in this room.")
     assert served_room.members() == {"Aino": None, "Bo": "owner"}
-    owner.open("/")
+    owner.turn_to("/")
     expect(owner.page.get_by_text("Reed pool")).to_have_count(0)
-    owner.open("/room/rooms")
+    owner.turn_to("/room/rooms")
     owner.tap("button", "Take it off this phone")
     owner.sees("is off this phone")
-    owner.open("/room")
+    owner.turn_to("/room")
     owner.sees("Everything is saved on this phone, and only here.")
 
-    share(helper)
+    hear_of_role(helper)
     helper.sees("You are owner here")
 
 
@@ -223,7 +223,7 @@ def test_an_app_of_another_age_says_so_and_loses_nothing(served_room, owner):
     share(owner)
     owner.sees("The server needs another version of this app. Nothing is lost")
     owner.sees("1 entry is saved on this phone and waits to be shared.")
-    owner.open("/")
+    owner.turn_to("/")
     owner.sees("The server needs another version of this app.")
     owner.page.context.unroute("**/push")
     share(owner)
@@ -243,20 +243,18 @@ def refused_change(owner, helper):
     person(owner, "Bo")
     owner.tap("button", "keeper")
     owner.sees("Bo is keeper now")
-    helper.open("/room")
-    helper.page.reload()
-    share(helper)
+    hear_of_role(helper)
     helper.sees("You are keeper here")
     helper.page.context.set_offline(True)
     change_tank(helper, "Night pool")
     owner.tap("button", "helper")
     owner.sees("Bo is helper now")
     helper.page.context.set_offline(False)
-    share(helper)
+    hear_of_role(helper)
 
 
 def change_tank(thumb, name):
-    thumb.open("/")
+    thumb.turn_to("/")
     thumb.tap("link", "Reed pool")
     thumb.tap("link", "About this tank")
     thumb.type("Name", name)

@@ -34,7 +34,7 @@ def test_steps_of_two_keepers_both_stand(served_room, new_phone, written):
     write(aino, [("tank", PLAN, {**TANK, **written})])
     for thumb in (aino, ben):
         share(thumb)
-        thumb.open(f"/tank/{PLAN}")
+        thumb.turn_to(f"/tank/{PLAN}")
         thumb.stored()
         thumb.page.context.set_offline(True)
 
@@ -53,7 +53,7 @@ def test_steps_of_two_keepers_both_stand(served_room, new_phone, written):
         share(thumb)
     for thumb in (aino, ben):
         share(thumb)
-        thumb.open(f"/tank/{PLAN}")
+        thumb.turn_to(f"/tank/{PLAN}")
         for step, state in (("2. Where it stands", "skipped"), ("3. Substrate", "done"), ("4. Stone and wood", "done")):
             expect(thumb.page.get_by_role("link", name=f"{step} {state}")).to_be_visible()
         thumb.sees(f"{BOTH['water_l']:.1f}")

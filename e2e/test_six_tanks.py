@@ -23,7 +23,7 @@ def test_six_tanks_in_under_ninety_taps(served_room, new_phone):
     join(thumb, served_room.link, "Aino", "Aino's phone")
     write(thumb, room())
     thumb.stored()
-    thumb.open("/")
+    thumb.turn_to("/")
     thumb.page.context.set_offline(True)
     thumb.page.evaluate("() => addEventListener('input', () => (window.typed = true), true)")
 

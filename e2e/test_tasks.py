@@ -18,7 +18,7 @@ def test_a_task_from_its_tiles_to_its_end(served_room, new_phone):
     join(thumb, served_room.link, "Aino", "Aino's phone")
     write(thumb, [["tank", "tank-0001", {"name": "Reed pool", "water_l": 80, "walk_order": 1}]])
     thumb.stored()
-    thumb.open("/")
+    thumb.turn_to("/")
     thumb.page.context.set_offline(True)
     thumb.tap("link", "Tasks")
     thumb.sees("No task yet.")
@@ -36,7 +36,7 @@ def test_a_task_from_its_tiles_to_its_end(served_room, new_phone):
     thumb.tap("button", "Save task")
     thumb.sees("Wipe the glass saved on this phone")
 
-    thumb.open("/")
+    thumb.turn_to("/")
     thumb.tap("button", "Done Wipe the glass")
     thumb.sees("Wipe the glass: done, saved on this phone")
     expect(thumb.page.get_by_role("button", name="Done Wipe the glass")).to_have_count(0)
@@ -55,7 +55,7 @@ def test_a_task_from_its_tiles_to_its_end(served_room, new_phone):
     thumb.page.context.set_offline(False)
     share(thumb)
     thumb.sees("Everything on this phone is shared.")
-    thumb.open("/calendar")
+    thumb.turn_to("/calendar")
     with thumb.page.expect_download() as held:
         thumb.tap("button", "Keep the file")
     assert Calendar.from_ical(held.value.path().read_bytes())["version"] == "2.0"
@@ -80,16 +80,16 @@ def test_a_task_from_its_tiles_to_its_end(served_room, new_phone):
     assert len({one["due_at"] for one in dones}) == 2
 
     # On a German phone the tile's title is German; setting another time there does not write the title anew.
-    thumb.open("/room/display")
+    thumb.turn_to("/room/display")
     thumb.pick("Deutsch")
     expect(thumb.page.locator("html")).to_have_attribute("lang", "de")
-    thumb.open("/tasks")
+    thumb.turn_to("/tasks")
     thumb.tap("link", "Scheiben putzen")
     thumb.tap("link", "Diese Aufgabe ändern")
     thumb.pick("12:00")
     thumb.tap("button", "Aufgabe speichern")
     thumb.title("Scheiben putzen")
-    thumb.open("/room")
+    thumb.turn_to("/room")
     thumb.tap("button", "Jetzt teilen")
     thumb.sees("Alles auf diesem Handy ist geteilt.")
     (later,) = kept(served_room, "task")

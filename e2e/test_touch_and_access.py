@@ -11,9 +11,9 @@ from journal_hands import write_note
 from phones import Thumb, phone
 from playwright.sync_api import expect
 from real_server import ROOT
-from room_hands import join, share
+from room_hands import hear_of_role, join, share
 from setup_hands import OF_PLAN, PLAN, plan_tank
-from tank_hands import MEASURES
+from tank_hands import MEASURES, have_tank
 
 pytestmark = pytest.mark.browser
 
@@ -118,7 +118,7 @@ FETCHED = {
 # Opens a page, and answers the route that the app takes for it and the title of the page that names nothing held.
 SHOWS = """async (path) => {
   const [{ ROUTES }, { go, match }, { t }] = await Promise.all(
-    ["routes", "ui/router", "i18n/words"].map((one) => import(`/${one}.js`)));
+    ["routes", "ui/state/router", "i18n/words"].map((one) => import(`/${one}.js`)));
   go(path);
   const routes = ROUTES.map(([route]) => [route, route]);
   return { route: match(routes, new URL(path, location.origin).pathname)?.found, missing: t("missing.title") };
@@ -155,11 +155,11 @@ def furnish(thumb, served_room):
     # A helper's change of a tank is refused, and needs its author from then on.
     served_room.set_role("Aino", "helper")
     write(thumb, [["tank", SHELF, {"place": "Landing"}]])
-    share(thumb)
+    hear_of_role(thumb)
     thumb.sees("1 entry was refused and needs you.")
     served_room.set_role("Aino", "owner")
-    share(thumb)
-    thumb.open(f"/tank/{TANK}")
+    hear_of_role(thumb)
+    thumb.turn_to(f"/tank/{TANK}")
     write_note(thumb, "All is well")
     thumb.title("Reed pool")
 
@@ -277,20 +277,24 @@ def cut_off(page):
     page.set_viewport_size(size)
 
 
-def test_a_second_finger_records_nothing(furnished):
-    furnished.open(f"/tank/{TANK}/test")
-    furnished.settled()
-    box = furnished.page.get_by_role("button", name="0.5", exact=True).bounding_box()
-    touch = furnished.page.context.new_cdp_session(furnished.page)
+def test_a_second_finger_records_nothing(new_phone):
+    thumb = new_phone()
+    thumb.open()
+    have_tank(thumb, "Reed pool")
+    thumb.tap("link", "Test")
+    thumb.settled()
+    box = thumb.page.get_by_role("button", name="0.5", exact=True).bounding_box()
+    touch = thumb.page.context.new_cdp_session(thumb.page)
     finger = {"x": box["x"] + 10, "y": box["y"] + 10, "id": 0}
     drop = {"x": 30, "y": 500, "id": 1}
-    touch.send("Input.dispatchTouchEvent", {"type": "touchStart", "touchPoints": [drop]})
-    touch.send("Input.dispatchTouchEvent", {"type": "touchStart", "touchPoints": [drop, finger]})
-    touch.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": [drop]})
-    touch.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": []})
-    furnished.settled()
-    furnished.sees("1 of 5")
-    expect(furnished.page.get_by_role("button", name="Nothing read yet")).to_be_disabled()
+    with thumb.in_no_time():
+        touch.send("Input.dispatchTouchEvent", {"type": "touchStart", "touchPoints": [drop]})
+        touch.send("Input.dispatchTouchEvent", {"type": "touchStart", "touchPoints": [drop, finger]})
+        touch.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": [drop]})
+        touch.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": []})
+    thumb.settled()
+    thumb.sees("1 of 5")
+    expect(thumb.page.get_by_role("button", name="Nothing read yet")).to_be_disabled()
 
 
 # Every English text of more than two words that a German screen must not show: its longest stretch between two parts.

@@ -7,7 +7,7 @@ test_people.py and test_rooms.py, that of an emptied form in test_bench.py.
 import pytest
 from foretold import write
 from journal_hands import picture, take, write_note
-from playwright.sync_api import expect
+from playwright.sync_api import TimeoutError, expect
 
 pytestmark = pytest.mark.browser
 
@@ -112,22 +112,25 @@ ACTS = {
 HELD = """async () => {
   const { room } = await import("/ui/state/live.js");
   const { records } = await import("/contracts.js");
-  const all = Object.keys(records()).flatMap((kind) => room.value.all(kind).map(({ meta, ...said }) => said));
+  const plain = ({ meta, ...said }) => Object.fromEntries(Object.entries(said).sort());
+  const all = Object.keys(records()).flatMap((kind) => room.value.all(kind).map(plain));
   return all.sort((a, b) => (a.id < b.id ? -1 : 1));
 }"""
+
+COMES_TO = f"async (records) => JSON.stringify(await ({HELD})()) === JSON.stringify(records)"
 
 
 def test_whatever_is_done_can_be_taken_back(new_phone):
     thumb = new_phone()
     thumb.open("/")
     write(thumb, RECORDS)
-    thumb.open(f"/tank/{TANK}")
+    thumb.turn_to(f"/tank/{TANK}")
     write_note(thumb, "New leaves")
     thumb.stored()
     thumb.page.context.set_offline(True)
     (photo,) = (one["id"] for one in held(thumb) if one["kind"] == "photo")
     for act, (where, taps, said) in ACTS.items():
-        thumb.open(where.format(photo=f"/photo/{photo}"))
+        thumb.turn_to(where.format(photo=f"/photo/{photo}"))
         before = held(thumb)
         for name in taps:
             thumb.tap("button", name, exact=name[0].isdigit() or name == "Remove it")
@@ -135,7 +138,7 @@ def test_whatever_is_done_can_be_taken_back(new_phone):
         assert held(thumb) != before, f"{act} does nothing"
         thumb.tap("button", "Undo")
         expect(thumb.page.get_by_role("button", name="Undo"), act).to_have_count(0)
-        assert comes_to(thumb, before), f"{act} is not taken back"
+        comes_to(thumb, before, act)
     left = {one["id"] for one in held(thumb)} - {record for _, record, _ in RECORDS}
     assert len(left) == 2, f"besides the note and its photo: {left}"
 
@@ -144,7 +147,7 @@ def test_a_photo_not_saved_yet_can_be_taken_out_put_back_and_outlives_a_reload(n
     thumb = new_phone()
     thumb.open("/")
     write(thumb, RECORDS)
-    thumb.open(f"/tank/{TANK}/note")
+    thumb.turn_to(f"/tank/{TANK}/note")
     take(thumb, picture("roots.png"), picture("leaf.png", grey=200))
     shown = thumb.page.locator(".pictures img")
     thumb.tap("button", "Remove Photo 1")
@@ -163,10 +166,9 @@ def held(thumb):
     return thumb.page.evaluate(HELD)
 
 
-def comes_to(thumb, records):
-    """Whether the phone comes to hold these records again, within a few seconds."""
-    for _ in range(100):
-        if held(thumb) == records:
-            return True
-        thumb.page.wait_for_timeout(100)
-    return False
+def comes_to(thumb, records, act):
+    """Wait until the phone holds these records again."""
+    try:
+        thumb.page.wait_for_function(COMES_TO, arg=records)
+    except TimeoutError:
+        assert held(thumb) == records, f"{act} is not taken back"
