@@ -92,6 +92,14 @@ def test_files_for_developers_are_not_served(client, name):
     assert client.get(f"/{name}").status_code == 404
 
 
+@pytest.mark.parametrize(
+    "path", ["/../secret.js", "/styles/../../secret.js", "/%2e%2e/secret.js", "/./app.js", "/app.js/"]
+)
+def test_no_file_beside_the_app_is_served(client, pwa, path):
+    (pwa.parent / "secret.js").write_text("export {};")
+    assert client.get(path).status_code == 404
+
+
 def test_packed_and_unchanged(client):
     plain, packed = client.get("/app.js"), client.get("/app.js", headers={"Accept-Encoding": "gzip"})
     assert gzip.decompress(packed.data) == plain.data

@@ -5,7 +5,7 @@ import hashlib
 import json
 from dataclasses import dataclass
 from functools import cache, cached_property
-from pathlib import Path
+from pathlib import Path, PurePosixPath
 
 from flask import Blueprint, Response, request
 
@@ -93,7 +93,7 @@ def file(path: str):
     """One file. Any other address that a browser opens as a page belongs to the app, so it gets index.html."""
     if path.startswith("api/"):
         raise NotFound()
-    if path in _served():
+    if PurePosixPath(path).as_posix() == path and _is_served(PurePosixPath(path)):
         return _serve(_file(path))
     named = "." in path.rsplit("/", 1)[-1]
     if not named and request.accept_mimetypes["text/html"] and "text/html" in request.headers.get("Accept", ""):
@@ -111,12 +111,16 @@ def manifest() -> list[dict]:
 def _served() -> list[str]:
     """The paths below pwa/ that a browser may ask for."""
     root = pwa_dir()
-    found = (path.relative_to(root) for path in root.rglob("*") if path.suffix in ENDINGS and path.is_file())
-    return sorted(path.as_posix() for path in found if "node_modules" not in path.parts and not _developers(path))
+    found = (PurePosixPath(path.relative_to(root).as_posix()) for path in root.rglob("*"))
+    return sorted(path.as_posix() for path in found if _is_served(path))
 
 
-def _developers(path: Path) -> bool:
-    return path.name in FOR_DEVELOPERS or path.name.startswith(".") or path.name.endswith(".d.ts")
+def _is_served(path: PurePosixPath) -> bool:
+    """Whether a browser may ask for this path below pwa/. Asked at every request, so it looks at this file alone."""
+    if path.suffix not in ENDINGS or {"/", "..", "node_modules"} & set(path.parts):
+        return False
+    for_developers = path.name in FOR_DEVELOPERS or path.name.startswith(".") or path.name.endswith(".d.ts")
+    return not for_developers and (pwa_dir() / path).is_file()
 
 
 def _file(path: str) -> Page:
