@@ -10,22 +10,24 @@ RUN = Path(__file__).parent / "run"
 
 PYTHON = """#!/bin/bash
 case "$*" in
-  "-m pytest -m browser "*) echo "the stories' last words"; exit "$STORIES" ;;
-  "-m pytest "*) echo "the rest's last words"; exit "$REST" ;;
+  "-m pytest "*) echo "$LIMNARY_PACE: $*"; echo "the tests' last words"; exit "$TESTS" ;;
+  "-m ruff "*) exit "$STYLE" ;;
 esac
 """
 
 
 @pytest.fixture
 def tree(tmp_path):
-    """A tree whose Python, Node and type check only say their lines and end as told."""
+    """A tree whose Python, npm and checkers only say their lines and end as told."""
     (tmp_path / "tests/node_modules/.bin").mkdir(parents=True)
     (tmp_path / "venv/bin").mkdir(parents=True)
     (tmp_path / "tests/run").write_text(RUN.read_text())
+    (tmp_path / "tests/package.json").write_text("{}")
     programs = {
         "venv/bin/python": PYTHON,
-        "venv/bin/node": '#!/bin/bash\nexit "$NODE"\n',
-        "tests/node_modules/.bin/tsc": "#!/bin/bash\n",
+        "venv/bin/npm": '#!/bin/bash\necho "tools installed"\n',
+        "tests/check_types": '#!/bin/bash\nexit "$TYPES"\n',
+        "tests/node_modules/.bin/biome": '#!/bin/bash\nexit "$FORMAT"\n',
     }
     for name, text in programs.items():
         (tmp_path / name).write_text(text)
@@ -33,7 +35,7 @@ def tree(tmp_path):
     return tmp_path
 
 
-def ran(tree, *arguments, stories=0, rest=0, node=0):
+def ran(tree, *arguments, tests=0, style=0, types=0, form=0):
     venv = tree / "venv"
     set_here = {
         "PATH": f"{venv / 'bin'}:{os.environ['PATH']}",
@@ -41,7 +43,7 @@ def ran(tree, *arguments, stories=0, rest=0, node=0):
         "LIMNARY_CHROMIUM": "none is started",
         "TMPDIR": str(tree),
     }
-    ends = {"STORIES": str(stories), "REST": str(rest), "NODE": str(node)}
+    ends = {"TESTS": str(tests), "STYLE": str(style), "TYPES": str(types), "FORMAT": str(form)}
     return subprocess.run(
         ["bash", tree / "tests/run", *arguments],
         env=os.environ | set_here | ends,
@@ -51,27 +53,39 @@ def ran(tree, *arguments, stories=0, rest=0, node=0):
     )
 
 
-@pytest.mark.parametrize("arguments", [[], ["--quick"]])
+@pytest.mark.parametrize("arguments", [[], ["--quick"], ["--long"]])
 def test_all_passed_is_0(tree, arguments):
     run = ran(tree, *arguments)
     assert (run.returncode, run.stderr) == (0, "")
-    assert "the rest's last words" in run.stdout
-    assert ("the stories' last words" in run.stdout) == (arguments == [])
+    pace = arguments[0].strip("-") if arguments else "usual"
+    assert f"\n{pace}: -m pytest -n 2 " in run.stdout
+    assert ("-m not browser" in run.stdout) == (pace == "quick")
 
 
-@pytest.mark.parametrize("failed", [{"rest": 1}, {"node": 1}])
+@pytest.mark.parametrize("failed", [{"tests": 1}, {"style": 1}, {"types": 1}, {"form": 1}])
 @pytest.mark.parametrize("arguments", [[], ["--quick"]])
-def test_a_failure_without_the_browser_is_not_0(tree, arguments, failed):
+def test_a_failure_is_not_0(tree, arguments, failed):
     assert ran(tree, *arguments, **failed).returncode != 0
 
 
-def test_a_failed_story_is_not_0_and_is_said_last(tree):
-    run = ran(tree, stories=1)
-    assert run.returncode != 0
-    assert run.stdout.endswith("== the browser, once more\nthe stories' last words\n")
+def test_what_failed_is_said_last(tree):
+    assert ran(tree, tests=1).stdout.endswith("the tests' last words\n")
 
 
-@pytest.mark.parametrize("stories", [0, 1])
-def test_nothing_is_left_behind(tree, stories):
-    ran(tree, stories=stories)
+def test_what_is_asked_for_in_other_words_is_refused(tree):
+    run = ran(tree, "--quik")
+    assert (run.returncode, run.stdout) == (2, "")
+    assert "--quick" in run.stderr
+
+
+def test_tools_are_installed_once_and_again_when_others_are_wanted(tree):
+    assert "tools installed" in ran(tree).stdout
+    assert "tools installed" not in ran(tree).stdout
+    (tree / "tests/package.json").write_text('{"type": "module"}')
+    assert "tools installed" in ran(tree).stdout
+
+
+@pytest.mark.parametrize("tests", [0, 1])
+def test_nothing_is_left_behind(tree, tests):
+    ran(tree, tests=tests)
     assert {path.name for path in tree.iterdir()} == {"tests", "venv"}

@@ -8,8 +8,9 @@ from hypothesis import HealthCheck, given, settings
 from limnary.commands.calc import answer
 from limnary.contracts import contracts
 from node_lines import NodeLines
+from pace import by_pace
 
-DRAWS = 500
+DRAWS = by_pace(quick=20, usual=150, long=500)
 
 
 @pytest.fixture(scope="module")
@@ -27,7 +28,7 @@ def test_twins_agree(name, phone):
     tolerance = spec.get("twin_tolerance", 1e-9)
 
     @settings(
-        max_examples=spec.get("twin_draws", DRAWS),
+        max_examples=min(DRAWS, spec.get("twin_draws", DRAWS)),
         deadline=None,
         derandomize=True,
         database=None,

@@ -1,9 +1,9 @@
 """A copy of the product with a bug in it, and runs of the simulator, over the product or over such a copy.
 
 planted_bugs.json lists bugs that sync protocols are known to have, each as edits of our own code. An edit's
-text must occur exactly once in its file, so that a bug that no longer fits the code fails loudly. `seed` is
-where the search for it starts: a seed found to show it, to save time. `caught_by` marks what random runs show too
-rarely: with "rules" a test of the phone's, with "server rules" one of the server's has to see it.
+text must occur exactly once in its file, so that a bug that no longer fits the code fails loudly. `seed` is one
+that shows the bug; if it no longer does, a search finds another. `caught_by` marks bugs that seeds show too rarely:
+with "rules" a test of the phone's rules has to see it, with "server rules" one of the server's.
 """
 
 import json
