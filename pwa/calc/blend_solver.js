@@ -16,7 +16,7 @@ const SLACK = 1e-9;
  * @param {number[]} wanted @param {number[]} caps @returns {number[] | null}
  */
 export function best_shares(rows, wanted, caps) {
-  let best = null;
+  /** @type {number[] | null} */ let best = null;
   let best_miss = 0;
   let best_used = 0;
   for (const states of faces(caps.length)) {

@@ -30,7 +30,7 @@ export function plan_of(
   const trial = new Trial(c, even(belief), plans, tank, source, working_limits(limits), next_test_h);
   let { fraction, watch } = trial.smallest(risk, max_fraction);
   let enough = watch.chance_of_any() <= risk;
-  let halves = null;
+  /** @type {ReturnType<Trial["two_changes"]>} */ let halves = null;
   if (!enough || fraction > c.lean_from) {
     // Half the food asks less of tank, animals and keeper than a second change, or than most of the water.
     trial.feed = c.lean_feed;

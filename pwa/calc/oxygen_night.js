@@ -60,7 +60,7 @@ export function oxygen_night({
   const dawn = Math.max(0, usual);
   const lowest = Math.min(night.evening_mg_l, dawn);
   const settle = dawn_settles_at(night, breathing + bacteria);
-  let hours = null;
+  /** @type {number | null} */ let hours = null;
   if (night.evening_mg_l > least_mg_l && least_mg_l > settle) {
     const reached = Math.log1p((night.evening_mg_l - least_mg_l) / (least_mg_l - settle)) / night.per_hour;
     hours = reached <= dark_hours ? reached : null;

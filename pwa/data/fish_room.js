@@ -28,7 +28,7 @@ const WRITE_AND_PHOTOS = /** @type {const} */ ([...WRITE_STORES, "photos"]);
 /**
  * Open a room; `local` before the first one is joined. `room` is for the screens, `cache` for sync.js.
  * @param {string} [room_id] the room used last, if left out
- * @param {Phone | Promise<Phone>} [given] this browser's phone, unless a test brings another
+ * @param {Given} [given]
  */
 export async function open_room(room_id, given = this_phone()) {
   const phone = await given;
@@ -267,16 +267,25 @@ export class FishRoom {
 /** The id of the record that this one corrects. @param {import("./view.js").Folded | undefined} record */
 const superseded_by = (record) => /** @type {string | undefined} */ (record?.fields.supersedes);
 
-/** Remember the room to open next time. @param {string} room_id */
+/** @typedef {Phone | Promise<Phone>} Given this browser's phone, unless a test brings another */
+
+/** Remember the room to open next time. @param {string} room_id @param {Given} [given] */
 export const use_room = async (room_id, given = this_phone()) => remember(await given, room_id);
 
-/** Every room of this phone with how far it is shared; `local` too where it holds something or is all there is. */
+/**
+ * Every room of this phone with how far it is shared; `local` too where it holds something or is all there is.
+ * @param {Given} [given]
+ */
 export const room_list = async (given = this_phone()) => list(await given);
 
-/** Delete a room that has ended from this phone, with everything of it. @param {string} room_id */
+/**
+ * Delete a room that has ended from this phone, with everything of it.
+ * @param {string} room_id
+ * @param {Given} [given]
+ */
 export const forget_room = async (room_id, given = this_phone()) => forget(await given, room_id);
 
-/** Who holds this phone. */
+/** Who holds this phone. @param {Given} [given] */
 export async function who(given = this_phone()) {
   const phone = await given;
   const { device, keeper, key } = (await identity(phone)) ?? (await wake(phone));
@@ -285,7 +294,9 @@ export async function who(given = this_phone()) {
 
 /**
  * Join a room by an invite's secret.
- * @param {{secret: string, keeper_name?: string, device_name: string}} how @returns {Promise<string>} its id
+ * @param {{secret: string, keeper_name?: string, device_name: string}} how
+ * @param {Given} [given]
+ * @returns {Promise<string>} its id
  */
 export async function join(how, given = this_phone()) {
   const phone = await given;
@@ -293,5 +304,10 @@ export async function join(how, given = this_phone()) {
   return join_by(phone, how);
 }
 
-/** Make a room on the server, with this keeper as its owner. @param {string} name @returns {Promise<string>} its id */
+/**
+ * Make a room on the server, with this keeper as its owner.
+ * @param {string} name
+ * @param {Given} [given]
+ * @returns {Promise<string>} its id
+ */
 export const make_room = async (name, given = this_phone()) => make_by(await given, name);

@@ -7,30 +7,51 @@ import { test } from "node:test";
 import { level } from "../../pwa/advice/level.js";
 import { bucket_litres } from "../../pwa/advice/litres.js";
 import { today } from "../../pwa/advice/today.js";
-import { install, run } from "../../pwa/contracts.js";
+import { answered, install, run } from "../../pwa/contracts.js";
+import { as_facts, reasons_of, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 
+/** @typedef {import("./fixtures.js").Facts} Facts */
+/**
+ * @template {import("./fixtures.js").RecordKind} K
+ * @typedef {import("./fixtures.js").View<K>} View
+ */
+/**
+ * @template T
+ * @typedef {import("./fixtures.js").Some<T>} Some
+ */
+
 const NOW = Date.parse("2026-05-10T08:00:00.000Z");
 const ago = (hours) => new Date(NOW - hours * 3_600_000).toISOString();
-const read = (parameter, value, hours = 0, basis = "n") => ({
-  parameter,
-  value,
-  at: ago(hours),
-  ...(parameter in { ph: 1, temperature: 1 } ? {} : { basis }),
+const read = (parameter, value, hours = 0, basis = /** @type {"n" | "ion"} */ ("n")) =>
+  view("reading", {
+    parameter,
+    value,
+    at: ago(hours),
+    ...(parameter in { ph: 1, temperature: 1 } ? {} : { basis }),
+  });
+const TAP = view("source_water", { id: "tap-water-1", disinfectant: "chlorine" });
+const LABEL = view("label", {
+  id: "label-one-1",
+  name: "Bottle",
+  basis: "new_water",
+  amount: 2,
+  unit: "ml",
+  per_l: 10,
 });
-const TAP = { id: "tap-water-1", disinfectant: "chlorine" };
-const LABEL = { id: "label-one-1", name: "Bottle", basis: "new_water", amount: 2, unit: "ml", per_l: 10 };
-const facts = (readings, more = {}) => ({
-  now: NOW,
-  tank: { id: "tank-one-1", water_l: 100 },
-  readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
-  changes: [],
-  source: TAP,
-  label: LABEL,
-  ...more,
-});
+/** @param {View<"reading">[]} readings @param {Some<Facts>} [more] */
+const facts = (readings, more = {}) =>
+  as_facts({
+    now: NOW,
+    tank: { id: "tank-one-1", water_l: 100 },
+    readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
+    changes: [],
+    source: TAP,
+    label: LABEL,
+    ...more,
+  });
 const codes = (advice) => advice.reasons.map((one) => one.code);
 const near = (got, wanted, room = 1e-9) =>
   assert.ok(Math.abs(got - wanted) <= room * Math.max(1, Math.abs(wanted)), `${got} is not ${wanted}`);
@@ -39,7 +60,7 @@ test("a tank without readings asks for a test and says which are missing", () =>
   const advice = today(facts([]));
   assert.deepEqual([advice.state, advice.act], ["watch", "test"]);
   assert.deepEqual(
-    advice.reasons.filter((one) => one.code === "no_reading").map((one) => one.parameter),
+    reasons_of(advice, "no_reading").map(({ parameter }) => parameter),
     ["total_ammonia", "nitrite"],
   );
 });
@@ -71,7 +92,8 @@ test("litres and millilitres are what dilution and dechlorinator_dose answer", (
   const advice = today(facts(readings));
   const limits = run("ammonia_limits", { ph: 7.8, temperature_c: 25 });
   const limit = Math.min(limits.eifac_tan_mg_n_l, limits.chronic_tan_mg_n_l);
-  const { fraction_needed } = run("dilution", { before_mg_l: 0.45, source_mg_l: 0, target_mg_l: limit - 0.2 });
+  const answer = run("dilution", { before_mg_l: 0.45, source_mg_l: 0, target_mg_l: limit - 0.2 });
+  const fraction_needed = answered(answer, "fraction_needed");
   assert.deepEqual([advice.state, advice.act], ["change today", "change"]);
   near(advice.exact_litres, fraction_needed * 100);
   assert.equal(advice.litres, Math.ceil(fraction_needed * 100));
@@ -81,8 +103,8 @@ test("litres and millilitres are what dilution and dechlorinator_dose answer", (
     label_ml: 2,
     label_per_l: 10,
   });
-  assert.equal(advice.dose.amount, label_dose_ml);
-  near(advice.dose.amount, (2 * advice.litres) / 10);
+  assert.equal(advice.dose?.amount, label_dose_ml);
+  near(advice.dose?.amount, (2 * advice.litres) / 10);
   // By when: before the limit is passed at that rise.
   near(advice.by, NOW + ((limit - 0.45) / 0.2) * 24 * 3_600_000);
 });
@@ -102,13 +124,13 @@ test("the change asked for holds the worst under its limit until the next test; 
     Math.max(
       ...[advice.levels.total_ammonia, advice.levels.nitrite].map(
         (one) =>
-          (run("dilution", { before_mg_l: one.now_mg_n_l, fractions: [litres / 100] }).after_mg_l +
+          (run("dilution", { before_mg_l: there(one.now_mg_n_l), fractions: [litres / 100] }).after_mg_l +
             one.rise_mg_n_l_day) /
           one.limit_mg_n_l,
       ),
     );
   assert.ok(tomorrow(advice.litres) <= 1);
-  if (advice.litres > 1) assert.ok(tomorrow(advice.exact_litres - 1) > 1);
+  if (there(advice.litres) > 1) assert.ok(tomorrow(there(advice.exact_litres) - 1) > 1);
 });
 
 test("a rise is corrected for the change between two readings", () => {
@@ -157,12 +179,12 @@ test("chloramine's freed ammonia counts against the change, unless the label bin
     read("ph", 7.8),
     read("temperature", 25),
   ];
-  const source = { id: "tap-water-2", disinfectant: "chloramine", disinfectant_mg_l: 1 };
+  const source = view("source_water", { id: "tap-water-2", disinfectant: "chloramine", disinfectant_mg_l: 1 });
   const plain = today(facts(readings));
   const freed = today(facts(readings, { source }));
   const bound = today(facts(readings, { source, label: { ...LABEL, binds_ammonia: true } }));
   near(freed.levels.total_ammonia.source_mg_n_l, 0.19756, 1e-4);
-  assert.ok(freed.exact_litres > plain.exact_litres);
+  assert.ok(there(freed.exact_litres) > there(plain.exact_litres));
   near(bound.exact_litres, plain.exact_litres);
   assert.ok(codes(freed).includes("freed") && codes(bound).includes("freed_bound"));
   const unknown = today(facts(readings, { source: { id: "tap-water-3", disinfectant: "chloramine" } }));
@@ -187,7 +209,7 @@ test("when no single change can hold it: half, said to be not enough, and a test
 });
 
 test("water that holds as much as the tank is not to be changed in", () => {
-  const source = { id: "tap-water-4", disinfectant: "none", nitrate_mg_n_l: 25 };
+  const source = view("source_water", { id: "tap-water-4", disinfectant: "none", nitrate_mg_n_l: 25 });
   const advice = today(
     facts([read("total_ammonia", 0), read("nitrite", 0), read("nitrate", 20), read("ph", 7), read("temperature", 25)], {
       source,
@@ -204,7 +226,7 @@ test("water that holds as much as the tank is not to be changed in", () => {
 });
 
 test("a change for nitrate that would bring ammonia over its limit is held back", () => {
-  const source = { id: "tap-water-5", disinfectant: "chloramine", disinfectant_mg_l: 4 };
+  const source = view("source_water", { id: "tap-water-5", disinfectant: "chloramine", disinfectant_mg_l: 4 });
   const readings = [
     read("total_ammonia", 0),
     read("nitrite", 0),
@@ -252,19 +274,19 @@ test("right after the change it asks for a test, not for more water", () => {
   near(
     close.by,
     NOW +
-      ((close.levels.total_ammonia.limit_mg_n_l - close.levels.total_ammonia.now_mg_n_l) /
+      ((close.levels.total_ammonia.limit_mg_n_l - there(close.levels.total_ammonia.now_mg_n_l)) /
         close.levels.total_ammonia.rise_mg_n_l_day) *
         24 *
         3_600_000,
   );
-  assert.ok(close.by < advice.by);
+  assert.ok(there(close.by) < there(advice.by));
 });
 
 test("no recent pH or temperature: the usual ones, else careful ones, and it says which", () => {
   const ammonia = [read("total_ammonia", 0.4), read("nitrite", 0)];
   const assumed = today(facts(ammonia));
   assert.deepEqual(
-    assumed.reasons.filter(({ code }) => code.startsWith("assumed_")).map(({ code, value }) => [code, value]),
+    assumed.reasons.flatMap((reason) => ("value" in reason ? [[reason.code, reason.value]] : [])),
     [
       ["assumed_ph", 8],
       ["assumed_temperature_c", 26],
@@ -273,7 +295,7 @@ test("no recent pH or temperature: the usual ones, else careful ones, and it say
   const usual = today(facts(ammonia, { tank: { id: "tank-one-1", water_l: 100, ph: 6.8, temperature_c: 24 } }));
   assert.ok(codes(usual).includes("usual_ph") && codes(usual).includes("usual_temperature_c"));
   assert.ok(usual.limits.total_ammonia.mg_n_l > assumed.limits.total_ammonia.mg_n_l);
-  const stray = today(facts([...ammonia, { parameter: "ph", value: 70, at: ago(1) }]));
+  const stray = today(facts([...ammonia, view("reading", { parameter: "ph", value: 70, at: ago(1) })]));
   assert.equal(stray.limits.ph.from, "assumed");
   assert.equal(today(facts(ammonia, { tank: { id: "tank-one-1", water_l: 100, ph: 70 } })).limits.ph.from, "assumed");
   assert.equal(
@@ -336,8 +358,8 @@ test("a settled tank is tested weekly, a young one daily; an old reading is not 
 
 test("what is not set down is asked for, not guessed", () => {
   const readings = [read("total_ammonia", 0.5), read("nitrite", 0), read("ph", 7.8), read("temperature", 25)];
-  assert.equal(today(facts(readings, { source: null })).dose.missing, "source");
-  assert.equal(today(facts(readings, { label: null })).dose.missing, "label");
+  assert.equal(today(facts(readings, { source: null })).dose?.missing, "source");
+  assert.equal(today(facts(readings, { label: null })).dose?.missing, "label");
   assert.deepEqual(today(facts(readings, { source: { id: "rain-barrel", disinfectant: "none" }, label: null })).dose, {
     needed: false,
   });

@@ -131,7 +131,7 @@ test("beside a row that is here, only what is newer is taken in", async () => {
     [[{ place: "cellar" }, later, "keeper-a"]],
     "brought in by this phone's keeper",
   );
-  assert.equal(room.get("tank", "tank-0001").place, "cellar");
+  assert.equal(room.get("tank", "tank-0001")?.place, "cellar");
 });
 
 test("refused ops can be exported alone, with what was wrong", async () => {

@@ -6,29 +6,46 @@ import { test } from "node:test";
 import { install } from "../../pwa/contracts.js";
 import { away_tank, in_round, sheet_now } from "../../pwa/advice/away.js";
 import { occurrences } from "../../pwa/advice/tasks/recurrence.js";
+import { as_facts, some, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 const ms = (iso) => Date.parse(iso);
 const NOW = ms("2026-05-04T08:00:00Z");
-const facts = {
+const facts = as_facts({
   now: NOW,
   tank: { id: "tank-0001", name: "Reed pool", water_l: 81 },
   source: { disinfectant: "chlorine" },
   label: { amount: 2, unit: "ml", per_l: 10, basis: "new_water", name: "Tap safe" },
-};
-const advice = {
+});
+/** @typedef {import("../../pwa/types/advice.js").Advice} Advice */
+/** @type {Advice} */
+const advice = some({
   usual_test_hours: 168,
   next_test_hours: 168,
   test_due: false,
   levels: { total_ammonia: { reading: null }, nitrite: { reading: { at: "2026-05-02T08:00:00.000Z" } } },
   limits: { total_ammonia: { mg_n_l: 0.4 }, nitrite: { mg_n_l: 0.1 } },
-};
+});
 const span = { from: ms("2026-05-08T00:00:00Z"), to: ms("2026-05-15T00:00:00Z"), feed_every_days: 2 };
-const weekly = { id: "task-0001", title: "Wipe the glass", starts_at: "2026-05-02T08:00:00.000Z", rule: "FREQ=WEEKLY" };
+const weekly = view("task", {
+  id: "task-0001",
+  title: "Wipe the glass",
+  starts_at: "2026-05-02T08:00:00.000Z",
+  rule: "FREQ=WEEKLY",
+});
+/**
+ * @template T
+ * @typedef {import("./fixtures.js").Some<T>} Some
+ */
+/** @param {{facts?: Some<import("./fixtures.js").Facts>, advice?: Some<Advice>, span?: Partial<typeof span>}} [more] */
 const said = (more = {}, tasks = [weekly]) =>
   away_tank(
-    { facts: { ...facts, ...more.facts }, advice: { ...advice, ...more.advice }, meal: { feed_g: 0.3, from: "tank" } },
+    some({
+      facts: { ...facts, ...more.facts },
+      advice: { ...advice, ...more.advice },
+      meal: { feed_g: 0.3, from: "tank" },
+    }),
     { ...span, ...more.span },
     tasks,
     [],
@@ -68,7 +85,8 @@ test("food as usual, every few days or none; tasks with their days", () => {
 });
 
 test("the sheet in force is the first that is not over; the round shows it from two days before", () => {
-  const sheet = (from, to) => ({ from_at: `2026-05-${from}T12:00:00.000Z`, to_at: `2026-05-${to}T22:00:00.000Z` });
+  const sheet = (from, to) =>
+    view("away_sheet", { from_at: `2026-05-${from}T12:00:00.000Z`, to_at: `2026-05-${to}T22:00:00.000Z` });
   const sheets = [sheet("20", "25"), sheet("01", "03"), sheet("06", "10")];
   assert.equal(sheet_now(sheets, NOW), sheets[2]);
   assert.equal(sheet_now([sheets[1]], NOW), null);

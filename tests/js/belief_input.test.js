@@ -4,6 +4,7 @@ import { test } from "node:test";
 import { belief_input, limits_of } from "../../pwa/advice/forecast/belief_input.js";
 import { limits_at } from "../../pwa/advice/limits.js";
 import { check, contracts, install, run } from "../../pwa/contracts.js";
+import { as_facts, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -11,7 +12,7 @@ install(shared_bundle());
 const START = Date.parse("2026-05-01T06:00:00.000Z");
 const NOW = START + 100.5 * 3_600_000;
 const at = (hours) => new Date(START + hours * 3_600_000).toISOString();
-const TANK = {
+const TANK = view("tank", {
   id: "tank-one-1",
   water_l: 84,
   started_at: at(0),
@@ -22,18 +23,21 @@ const TANK = {
   protein_fraction: 0.4,
   planting: "dense",
   seeded: "starter",
-};
-const facts = (more = {}) => ({
-  now: NOW,
-  tank: TANK,
-  readings: [],
-  changes: [],
-  doses: [],
-  feedings: [],
-  source: null,
-  label: null,
-  ...more,
 });
+/** @param {import("./fixtures.js").Some<import("./fixtures.js").Facts>} [more] */
+const facts = (more = {}) =>
+  as_facts({
+    now: NOW,
+    tank: TANK,
+    readings: [],
+    changes: [],
+    doses: [],
+    feedings: [],
+    source: null,
+    label: null,
+    ...more,
+  });
+/** @param {import("./fixtures.js").Some<import("./fixtures.js").View<"reading">>} [more] */
 const reading = (hours, parameter, value, more = {}) => ({
   id: `reading-${hours}-${parameter}`,
   at: at(hours),
@@ -74,11 +78,17 @@ test("what it makes is what the three contracts take, to the field", () => {
     feedings: [{ at_h: 23, feed_g: 0.2, protein_fraction: 0.45 }],
   });
   assert.deepEqual([known.start, known.filled, known.left_out], [START, [], []]);
-  for (const name of ["outlook", "change_plan", "stock_headroom"]) assert.ok(check(contracts()[name], known.records));
+  for (const name of ["outlook", "change_plan", "stock_headroom"])
+    assert.ok(check(there(contracts()[name]), known.records));
 });
 
 test("chloramine frees ammonia into the new water unless the label of that change's own dose binds it", () => {
-  const chloramine = { id: "tap-1", disinfectant: "chloramine", disinfectant_mg_l: 1.5, tan_mg_n_l: 0.1 };
+  const chloramine = view("source_water", {
+    id: "tap-1",
+    disinfectant: "chloramine",
+    disinfectant_mg_l: 1.5,
+    tan_mg_n_l: 0.1,
+  });
   const binding = { id: "label-1", binds_ammonia: true };
   const change = (id, hours) => ({ id, at: at(hours), litres: 21, fraction: 0.25, source: chloramine });
   const { records } = belief_input(
@@ -90,8 +100,8 @@ test("chloramine frees ammonia into the new water unless the label of that chang
     }),
   );
   // Stoichiometry: NH2Cl holds 14.007 of nitrogen to 70.906 of Cl2 (IUPAC atomic weights).
-  assert.ok(Math.abs(records.changes[0].source.tan_mg_n_l - (0.1 + (1.5 * 14.007) / 70.906)) < 1e-4);
-  assert.equal(records.changes[1].source.tan_mg_n_l, 0.1);
+  assert.ok(Math.abs(there(records.changes[0]?.source?.tan_mg_n_l) - (0.1 + (1.5 * 14.007) / 70.906)) < 1e-4);
+  assert.equal(records.changes[1]?.source?.tan_mg_n_l, 0.1);
 });
 
 test("a change that names no water is taken as made with the tank's own", () => {
@@ -101,7 +111,7 @@ test("a change that names no water is taken as made with the tank's own", () => 
       changes: [{ id: "change-1", at: at(20), litres: 21, fraction: 0.25, source: null }],
     }),
   );
-  assert.equal(records.changes[0].source.nitrate_mg_n_l, 5);
+  assert.equal(records.changes[0]?.source?.nitrate_mg_n_l, 5);
 });
 
 test("what is missing is filled and said: first readings before assumptions, the start from the first record", () => {
@@ -172,7 +182,7 @@ test("carbonate hardness counts from its first reading, in degrees, also for a t
   const odd = belief_input(
     facts({ tank: bare, readings: [reading(5, "kh", 4, { unit: "spoons" }), reading(6, "kh", 75), ...readings] }),
   );
-  assert.ok(Math.abs(odd.records.tank.kh_dkh - 4) < 0.01);
+  assert.ok(Math.abs(there(odd.records.tank.kh_dkh) - 4) < 0.01);
   assert.deepEqual(
     [odd.records.readings.length, odd.left_out.map((one) => one.id)],
     [2, ["reading-5-kh", "reading-6-kh"]],

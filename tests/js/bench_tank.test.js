@@ -4,6 +4,7 @@ import { test } from "node:test";
 import { facts_of } from "../../pwa/advice/facts.js";
 import { belief_input } from "../../pwa/advice/forecast/belief_input.js";
 import { install } from "../../pwa/contracts.js";
+import { some, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -44,13 +45,15 @@ const RECORDS = {
   ],
 };
 const all = (/** @type {string} */ kind) => RECORDS[/** @type {"tank"} */ (kind)] ?? [];
+/** @type {import("../../pwa/types/views.js").Records} */
+const records = some({ all, get: (kind, id) => all(kind).find((one) => one.id === id) ?? null });
 const room = {
   all,
   get: (/** @type {string} */ kind, /** @type {string} */ id) => all(kind).find((one) => one.id === id) ?? null,
   now: () => new Date(NOW).toISOString(),
   on_change: () => () => {},
 };
-show(room);
+show(some(room));
 
 test("a change with another tank's water carries that tank's nitrate into the Bench's forecast", () => {
   const { changes } = figures_of("tank-one-1");
@@ -61,7 +64,7 @@ test("a change with another tank's water carries that tank's nitrate into the Be
 });
 
 test("the Bench asks with the history that the tank's own sentence is made from", () => {
-  const { tank: _tank, ...history } = belief_input(facts_of(room, RECORDS.tank[0], NOW)).records;
+  const { tank: _tank, ...history } = belief_input(facts_of(records, view("tank", RECORDS.tank[0]), NOW)).records;
   const figures = figures_of("tank-one-1");
   assert.deepEqual(Object.fromEntries(Object.keys(history).map((name) => [name, figures[name]])), history);
 });

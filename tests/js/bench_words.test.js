@@ -11,7 +11,7 @@ const bundle = shared_bundle();
 const pwa = new URL("../../pwa/", import.meta.url);
 const sources = ["screens", "ui"].flatMap((folder) =>
   readdirSync(new URL(`${folder}/`, pwa), { recursive: true })
-    .filter((file) => file.endsWith(".js"))
+    .filter((file) => String(file).endsWith(".js"))
     .map((file) => readFileSync(new URL(`${folder}/${file}`, pwa), "utf8")),
 );
 

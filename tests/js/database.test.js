@@ -142,12 +142,12 @@ test("a database of the first version, with ops not yet shared, loses none of th
   const server = scripted();
   const phone = await test_phone({ name, send: server.send });
   const { room: local } = await open_room("local", phone);
-  assert.equal(local.get("tank", "tank-0001").water_l, 40);
+  assert.equal(local.get("tank", "tank-0001")?.water_l, 40);
   assert.equal(local.all("reading").length, 1);
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
   const { cache } = await open_room(WELCOME.room.id, phone);
   await share(cache);
-  const { ops } = server.sent.find((one) => one.what === "push").body;
+  const { ops } = server.sent.find((one) => one.what === "push")?.body;
   assert.deepEqual(ops, waiting);
   assert.deepEqual(await stored(phone, "outbox"), []);
 });
@@ -176,7 +176,7 @@ test("ops written before a kind gained a field go out unchanged; new ones carry 
     await room.write([{ type: "put", kind: "tank", id: old.id, fields: { window_m: 2 } }]);
     await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
     await share_once(phone, WELCOME.room.id, () => {});
-    const { ops } = server.sent.find((one) => one.what === "push").body;
+    const { ops } = server.sent.find((one) => one.what === "push")?.body;
     assert.deepEqual(ops[0], old);
     assert.deepEqual(
       ops.map((op) => op.schema),

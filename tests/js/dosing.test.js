@@ -53,9 +53,9 @@ test("the last salt is worked out again for this tank: one degree in 100 L takes
   const typed = { volume_l: { text: "7", unit: "L" }, salt: "gypsum", raise: { gh_dgh: { text: "1", unit: "°dGH" } } };
   const manner = { system: "metric", marks: marks_of("en") };
   const salt = salt_of(TANK, { typed }, manner);
-  near(salt.amount, 3.07);
-  assert.equal(salt.unit, "g");
-  assert.match(salt.what, /gypsum/);
+  near(salt?.amount, 3.07);
+  assert.equal(salt?.unit, "g");
+  assert.match(salt?.what, /gypsum/);
   assert.equal(salt_of(TANK, {}, manner), null);
   assert.equal(salt_of(TANK, { typed: { salt: "gypsum" } }, manner), null, "half a form is no dose");
 });

@@ -10,6 +10,7 @@ import { today } from "../../pwa/advice/today.js";
 import { install, run } from "../../pwa/contracts.js";
 import { choose } from "../../pwa/i18n/words.js";
 import { chance_said } from "../../pwa/ui/words/chance.js";
+import { as_facts, reasons_of, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -19,9 +20,16 @@ const HOUR = 3_600_000;
 const NOW = Date.parse("2026-05-10T08:00:00.000Z");
 const ago = (hours) => new Date(NOW - hours * HOUR).toISOString();
 const STEPS = [0, 0.05, 0.1, 0.2, 0.4, 0.8, 1.6];
-const TAP = { id: "tap-water-1", disinfectant: "chlorine", nitrate_mg_n_l: 1 };
-const LABEL = { id: "label-one-1", name: "Bottle", basis: "new_water", amount: 2, unit: "ml", per_l: 10 };
-const TANK = {
+const TAP = view("source_water", { id: "tap-water-1", disinfectant: "chlorine", nitrate_mg_n_l: 1 });
+const LABEL = view("label", {
+  id: "label-one-1",
+  name: "Bottle",
+  basis: "new_water",
+  amount: 2,
+  unit: "ml",
+  per_l: 10,
+});
+const TANK = view("tank", {
   id: "tank-one-1",
   water_l: 100,
   started_at: ago(12 * 24),
@@ -30,35 +38,49 @@ const TANK = {
   feed_g_day: 0.4,
   planting: "light",
   seeded: "none",
-};
-let made = 0;
-const read = (parameter, value, hours) => ({
-  id: `reading-${++made}`,
-  at: ago(hours),
-  parameter,
-  value,
-  ...(["ph", "temperature"].includes(parameter) ? {} : { basis: "n", steps: STEPS }),
 });
+let made = 0;
+const read = (parameter, value, hours) =>
+  view("reading", {
+    id: `reading-${++made}`,
+    at: ago(hours),
+    parameter,
+    value,
+    ...(["ph", "temperature"].includes(parameter) ? {} : { basis: "n", steps: STEPS }),
+  });
 /** Twelve mornings; values from oldest to newest, the last an hour ago. */
 const mornings = (parameter, values) =>
   values.map((value, i) => read(parameter, value, (values.length - 1 - i) * 24 + 1));
 const water = (hours = 1) => [read("ph", 7.8, hours), read("temperature", 25, hours)];
-const facts = (readings, more = {}) => ({
-  now: NOW,
-  tank: TANK,
-  readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
-  changes: [],
-  doses: [],
-  feedings: [],
-  source: TAP,
-  label: LABEL,
-  ...more,
-});
+/** @param {import("./fixtures.js").Some<import("./fixtures.js").Facts>} [more] */
+const facts = (readings, more = {}) =>
+  as_facts({
+    now: NOW,
+    tank: TANK,
+    readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
+    changes: [],
+    doses: [],
+    feedings: [],
+    source: TAP,
+    label: LABEL,
+    ...more,
+  });
+
+/** @typedef {import("../../pwa/types/advice.js").Answers} Answers */
+/** @typedef {import("../../pwa/types/advice.js").Reason} Reason */
+/**
+ * @template T
+ * @typedef {import("./fixtures.js").Some<T>} Some
+ */
+
+/** @param {import("../../pwa/types/advice.js").Asked} asked @returns {Answers} */
+const answers_to = ({ questions }) =>
+  Object.fromEntries(questions.map(({ label, name, input }) => [label, run(name, input)]));
 
 function told(known) {
   const rule = today(known);
   const asked = ask_of(known, rule);
-  const answers = Object.fromEntries(asked.questions.map(({ label, name, input }) => [label, run(name, input)]));
+  const answers = answers_to(asked);
   return { rule, asked, answers, advice: foretold(known, rule, asked, { state: "ready", answers }) };
 }
 const codes = ({ reasons }) => reasons.map((one) => one.code);
@@ -70,11 +92,12 @@ const RISING = [
 test("the litres are the plan's, rounded up to a bucket, with the dose for exactly those", () => {
   const { advice, answers } = told(facts([...RISING, ...water()]));
   assert.deepEqual([advice.act, advice.from], ["change", "forecast"]);
-  assert.ok(answers.plan.enough && answers.plan.fraction > 0);
-  assert.equal(advice.exact_litres, answers.plan.fraction * 100);
-  assert.equal(advice.litres, Math.ceil(answers.plan.litres - 1e-9));
+  const plan = there(answers.plan);
+  assert.ok(plan.enough && plan.fraction > 0);
+  assert.equal(advice.exact_litres, plan.fraction * 100);
+  assert.equal(advice.litres, Math.ceil(plan.litres - 1e-9));
   assert.equal(
-    advice.dose.amount,
+    advice.dose?.amount,
     run("dechlorinator_dose", { change_l: advice.litres, tank_l: 100, label_ml: 2, label_per_l: 10 }).label_dose_ml,
   );
   assert.equal(advice.by, NOW, "nitrite is over its limit rather than not: now");
@@ -107,7 +130,7 @@ test("a reading that does not fit asks for the test again, until the next one se
     ...water(),
   ];
   const doubted = told(facts([...quiet, read("nitrite", 1.6, 0.5)])).advice;
-  assert.deepEqual([doubted.act, doubted.doubt.parameter, doubted.doubt.value_mg_n_l], ["retest", "nitrite", 1.6]);
+  assert.deepEqual([doubted.act, doubted.doubt?.parameter, doubted.doubt?.value_mg_n_l], ["retest", "nitrite", 1.6]);
   assert.equal(codes(doubted)[0], "doubt");
   const settled = told(facts([...quiet, read("nitrite", 1.6, 0.5), read("nitrite", 0, 0.25)])).advice;
   assert.notEqual(settled.act, "retest");
@@ -131,7 +154,7 @@ test("a test that is overdue comes before a change, with the change for whoever 
   const old = RISING.map((one) => ({ ...one, at: new Date(Date.parse(one.at) - 60 * HOUR).toISOString() }));
   const { advice } = told(facts([...old, ...water(61)]));
   assert.equal(advice.act, advice.state === "act now" ? "change" : "test");
-  assert.ok(advice.litres > 0);
+  assert.ok(there(advice.litres) > 0);
 });
 
 test("nitrate that nobody tested is not guessed at, and its missing is said", () => {
@@ -141,8 +164,12 @@ test("nitrate that nobody tested is not guessed at, and its missing is said", ()
     }),
   );
   assert.equal(asked.limits.nitrate_mg_n_l, 1000);
-  assert.ok(advice.reasons.some(({ code, parameter }) => code === "no_reading" && parameter === "nitrate"));
-  assert.ok(!advice.reasons.some(({ code, parameter }) => code !== "no_reading" && parameter === "nitrate"));
+  assert.ok(reasons_of(advice, "no_reading").some(({ parameter }) => parameter === "nitrate"));
+  assert.ok(
+    !advice.reasons.some(
+      (reason) => reason.code !== "no_reading" && "parameter" in reason && reason.parameter === "nitrate",
+    ),
+  );
 });
 
 test("nitrate alone is no matter of the hour: today, half at the most, and not with water that brings ammonia", () => {
@@ -153,12 +180,21 @@ test("nitrate alone is no matter of the hour: today, half at the most, and not w
     ...water(),
   ];
   const steps = (one) => (one.parameter === "nitrate" ? { ...one, steps: [0, 5, 10, 14, 20] } : one);
+  /** @type {import("./fixtures.js").Some<import("./fixtures.js").Facts>} */
   const settled = { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1, planting: "dense" } };
   const { advice, asked } = told(facts(high.map(steps), settled));
-  assert.equal(asked.questions[0].input.max_fraction, 0.5);
+  assert.deepEqual(
+    asked.questions.flatMap(({ input }) => ("max_fraction" in input ? [input.max_fraction] : [])),
+    [0.5],
+  );
   assert.deepEqual([advice.act, advice.by, advice.state], ["change", undefined, "change today"]);
-  assert.ok(advice.litres <= 50);
-  const chloramine = { id: "tap-water-2", disinfectant: "chloramine", disinfectant_mg_l: 8, nitrate_mg_n_l: 1 };
+  assert.ok(there(advice.litres) <= 50);
+  const chloramine = view("source_water", {
+    id: "tap-water-2",
+    disinfectant: "chloramine",
+    disinfectant_mg_l: 8,
+    nitrate_mg_n_l: 1,
+  });
   const held = told(facts(high.map(steps), { ...settled, source: chloramine })).advice;
   assert.deepEqual([held.act, held.unhurried, held.litres], ["hold", true, undefined]);
   assert.ok(codes(held).includes("brings_over"));
@@ -170,7 +206,13 @@ test("half the food alone, where that is enough: no water is asked for and none 
     { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } },
   );
   const { rule, asked, answers } = told(known);
-  const plan = { ...answers.plan, fraction: 0, enough: false, advice: ["feed_half"], pass_chance: 0.02 };
+  const plan = /** @type {NonNullable<Answers["plan"]>} */ ({
+    ...answers.plan,
+    fraction: 0,
+    enough: false,
+    advice: ["feed_half"],
+    pass_chance: 0.02,
+  });
   const advice = foretold(known, rule, asked, { state: "ready", answers: { ...answers, plan } });
   assert.deepEqual(
     [advice.act, advice.state, advice.litres, advice.besides],
@@ -178,7 +220,10 @@ test("half the food alone, where that is enough: no water is asked for and none 
   );
 });
 
-/** A settled tank's real answers, some of them put otherwise. */
+/**
+ * The advice for a settled tank by its real answers, some of which the test replaces.
+ * @param {{plan?: Some<Answers["plan"]>, next?: Some<Answers["next"]>, rule_reasons?: Some<Reason>[]}} replaced
+ */
 function told_with({ plan = {}, next = {}, rule_reasons = [] }) {
   const known = facts(
     [
@@ -191,9 +236,13 @@ function told_with({ plan = {}, next = {}, rule_reasons = [] }) {
   );
   const rule = today(known);
   const asked = ask_of(known, rule);
-  const answers = Object.fromEntries(asked.questions.map(({ label, name, input }) => [label, run(name, input)]));
-  const put = { plan: { ...answers.plan, ...plan }, next: { ...answers.next, ...next } };
-  return foretold(known, { ...rule, reasons: [...rule_reasons, ...rule.reasons] }, asked, {
+  const answers = answers_to(asked);
+  const put = /** @type {Answers} */ ({
+    plan: { ...answers.plan, ...plan },
+    next: { ...answers.next, ...next },
+  });
+  const reasons = /** @type {Reason[]} */ (rule_reasons);
+  return foretold(known, { ...rule, reasons: [...reasons, ...rule.reasons] }, asked, {
     state: "ready",
     answers: put,
   });
@@ -217,9 +266,7 @@ test("two changes: as many litres each, the second in its hours, and the chance 
 
 test("of the three chances the greatest is said, and another from one in twenty on", () => {
   const said = (pass_chance) =>
-    told_with({ next: { pass_chance } })
-      .reasons.filter(({ code }) => code === "chance")
-      .map(({ parameter }) => parameter);
+    reasons_of(told_with({ next: { pass_chance } }), "chance").map(({ parameter }) => parameter);
   assert.deepEqual(said({ nh3: 0.045, nitrite: 0.2, nitrate: 0.06 }), ["nitrite", "nitrate"]);
   assert.deepEqual(said({ nh3: 0.01, nitrite: 0, nitrate: 0 }), ["total_ammonia"]);
 });
@@ -238,6 +285,7 @@ test("where no single limit asks for the change, it is said that all together do
 });
 
 test("where no change helps, the rule's reason is kept: the water brings more", () => {
+  /** @type {Reason} */
   const worse = { code: "source_worse", parameter: "nitrite", source: 1 };
   const advice = told_with({
     plan: { fraction: 0, enough: false, advice: [] },
@@ -263,10 +311,11 @@ test("until the forecast is there, or where it fails, the rule stands and says w
   const known = facts([...RISING, ...water()]);
   const rule = today(known);
   const asked = ask_of(known, rule);
-  for (const [state, code] of [
+  const states = /** @type {const} */ ([
     ["working", "rule_working"],
     ["failed", "rule_failed"],
-  ]) {
+  ]);
+  for (const [state, code] of states) {
     const advice = foretold(known, rule, asked, { state, answers: {}, problem: "why" });
     assert.deepEqual([advice.act, advice.litres, advice.from], [rule.act, rule.litres, undefined]);
     assert.equal(codes(advice).at(-1), code);

@@ -2,7 +2,8 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { HARDNESS, hardness_printed, in_degrees } from "../../pwa/advice/hardness.js";
-import { install, records } from "../../pwa/contracts.js";
+import { install, record_field, records } from "../../pwa/contracts.js";
+import { there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -10,12 +11,14 @@ install(shared_bundle());
 test("five degrees on each scale, by the molar masses of IUPAC and the grains of NIST Handbook 44", () => {
   // 5 °dH: 50 mg/L of CaO (56.077 g/mol), 0.8916 mmol/L, 1.7833 of charges, 89.24 mg/L as CaCO3 (100.087), 8.924 °fH,
   // 6.261 °Clark, 5.213 grains a US gallon.
+  /** @type {[number, string][]} */
   const shared = [
     [89.24, "mg/L CaCO₃"],
     [8.924, "°fH"],
     [6.261, "°Clark"],
     [5.213, "gpg"],
   ];
+  /** @type {Record<string, [number, string][]>} */
   const of = { kh: [[5, "°dKH"], ...shared, [1.7833, "meq/L"]], gh: [[5, "°dGH"], ...shared, [0.8916, "mmol/L"]] };
   for (const [parameter, said] of Object.entries(of)) {
     assert.deepEqual(
@@ -23,19 +26,18 @@ test("five degrees on each scale, by the molar masses of IUPAC and the grains of
       said.map(([, unit]) => unit),
     );
     for (const [value, unit] of said)
-      assert.ok(Math.abs(in_degrees({ parameter, value, unit }) - 5) < 0.005, `${parameter} ${unit}`);
+      assert.ok(Math.abs(there(in_degrees({ parameter, value, unit })) - 5) < 0.005, `${parameter} ${unit}`);
     assert.equal(in_degrees({ parameter, value: 5 }), 5, "without a unit it is in degrees");
     assert.equal(in_degrees({ parameter, value: 5, unit: "toString" }), undefined);
   }
 });
 
 test("a kit's unit fits its record, and hardness is what kits and readings know by these names", () => {
-  const field = (kind, name) => records()[kind].fields.find((one) => one.name === name);
   for (const parameter of Object.keys(HARDNESS)) {
-    for (const kind of ["reading", "test_kit"])
-      assert.ok(field(kind, "parameter").choices.some(({ value }) => value === parameter));
-    for (const unit of hardness_printed(parameter))
-      assert.ok([...unit].length <= field("test_kit", "unit").max_length, unit);
+    for (const kind of /** @type {const} */ (["reading", "test_kit"]))
+      assert.ok(record_field(kind, "parameter").choices.some(({ value }) => value === parameter));
+    for (const unit of there(hardness_printed(parameter)))
+      assert.ok([...unit].length <= record_field("test_kit", "unit").max_length, unit);
   }
   assert.equal(hardness_printed("ph"), undefined);
 });

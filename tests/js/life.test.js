@@ -7,6 +7,7 @@ import { other_half } from "../../pwa/advice/life/stock.js";
 import { timeline } from "../../pwa/advice/journal/timeline.js";
 import { shelf } from "../../pwa/bench/search.js";
 import { contracts, install } from "../../pwa/contracts.js";
+import { view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { open_room } from "../../pwa/data/fish_room.js";
 import { test_phone } from "./test_phone.js";
@@ -30,7 +31,7 @@ const move = {
 
 test("a move is two records of the same moment that find each other", () => {
   const writes = life_writes("stock_change", move, numbered());
-  const [out, come] = writes.map(({ id, fields }) => ({ id, ...fields }));
+  const [out, come] = writes.map(({ id, fields }) => view("stock_change", { id, ...fields }));
   assert.deepEqual(
     [come.tank, come.other_tank, come.change, come.count, come.at, "cause" in come],
     ["tank-bbbb", "tank-aaaa", "move_in", 3, AT, false],
@@ -42,7 +43,7 @@ test("a correction takes the place of both halves; where it is no move any more 
   const [out, come] = life_writes("stock_change", move, numbered()).map(({ id, fields }) => ({ id, ...fields }));
   const elsewhere = life_writes("stock_change", { ...move, other_tank: "tank-cccc" }, numbered(), out, come);
   assert.deepEqual(
-    elsewhere.map(({ type, fields }) => [type, fields.tank, fields.supersedes]),
+    elsewhere.map(({ type, fields }) => [type, fields?.tank, fields?.supersedes]),
     [
       ["put", "tank-aaaa", "written-0"],
       ["put", "tank-cccc", "written-1"],
@@ -50,7 +51,7 @@ test("a correction takes the place of both halves; where it is no move any more 
   );
   const begun_elsewhere = life_writes("stock_change", { ...move, tank: "tank-dddd" }, numbered(), out, come);
   assert.deepEqual(
-    begun_elsewhere.map(({ fields }) => [fields.tank, fields.other_tank]),
+    begun_elsewhere.map(({ fields }) => [fields?.tank, fields?.other_tank]),
     [
       ["tank-dddd", "tank-bbbb"],
       ["tank-bbbb", "tank-dddd"],
@@ -69,7 +70,7 @@ test("a correction takes the place of both halves; where it is no move any more 
     id: "old",
   });
   assert.deepEqual(
-    planted.map(({ fields }) => fields.supersedes),
+    planted.map(({ fields }) => fields?.supersedes),
     ["old"],
   );
 });
@@ -157,7 +158,8 @@ test("the timeline tells a corrected move once a tank, with its earlier words; a
       ])
       .sort();
   const first = told();
-  const correct = (said) => {
+  /** @returns {Promise<import("../../pwa/data/write.js").Change[]>} */
+  const correct = async (said) => {
     const [out] = room.all("planting").filter((one) => one.tank === tanks[0]);
     const half = other_half(out, room.all("planting"));
     const writes = life_writes(
@@ -214,6 +216,7 @@ const records = {
 };
 const room = { all: (kind) => records[kind] ?? [], get: () => null };
 /** How this phone says them: what was picked from tiles in its own language. */
+/** @type {Parameters<typeof findable>[3]} */
 const said = {
   note: ({ text, quick }) => (quick ? text.replace("New leaves", "Neue Blätter") : text),
   task: ({ title }) => title.replace("Feed", "Füttere"),

@@ -3,6 +3,7 @@
  */
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { some } from "./fixtures.js";
 
 globalThis.navigator ??= /** @type {any} */ ({ onLine: true });
 const { now, show } = await import("../../pwa/ui/state/live.js");
@@ -10,13 +11,15 @@ const { now, show } = await import("../../pwa/ui/state/live.js");
 test("now follows the room's clock when it opens and with each change", () => {
   /** @type {() => void} */ let changed = () => {};
   let at = "2026-05-04T08:00:00.000Z";
-  show({
-    now: () => at,
-    on_change: (/** @type {() => void} */ listener) => {
-      changed = listener;
-      return () => {};
-    },
-  });
+  show(
+    some({
+      now: () => at,
+      on_change: (/** @type {() => void} */ listener) => {
+        changed = listener;
+        return () => {};
+      },
+    }),
+  );
   assert.equal(new Date(now.value).toISOString(), at);
   at = "2026-05-06T08:00:01.000Z";
   changed();

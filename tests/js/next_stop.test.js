@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { next_stop, wants } from "../../pwa/advice/next_stop.js";
+import { as_facts } from "./fixtures.js";
 
 const tanks = ["a", "b", "c", "d"].map((id) => ({ id }));
 const from = (id, ...wanting) => next_stop(tanks, id, (tank) => wanting.includes(tank.id))?.id ?? null;
@@ -22,7 +23,7 @@ test("nobody is sent on while this tank wants something, nor when no other does,
 test("what counts as wanting something", () => {
   const now = Date.parse("2026-05-04T18:00:00.000Z");
   const at = (time) => [{ at: `2026-05-04T${time}:00.000Z` }];
-  const facts = { now, readings: at("07:00"), changes: [] };
+  const facts = as_facts({ now, readings: at("07:00"), changes: [] });
   const asks = (act, more = {}, test_due = false, tasks = 0) => wants({ act, test_due }, tasks, { ...facts, ...more });
   assert.deepEqual(
     ["nothing", "test", "change", "hold", "confirm", "retest"].map((act) => asks(act)),

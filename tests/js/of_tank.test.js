@@ -38,6 +38,6 @@ test("they are sorted once, and anew when the room answers another array", () =>
 });
 
 test("what all share cannot be altered by one", () => {
-  assert.throws(() => of_tank(ALL, "one").sort(), TypeError);
-  assert.throws(() => of_tank(ALL, "none").push({}), TypeError);
+  assert.throws(() => /** @type {unknown[]} */ (of_tank(ALL, "one")).sort(), TypeError);
+  assert.throws(() => /** @type {unknown[]} */ (of_tank(ALL, "none")).push({}), TypeError);
 });

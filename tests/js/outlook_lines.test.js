@@ -4,6 +4,7 @@ import { test } from "node:test";
 import { chart_lines, lines_in, span } from "../../pwa/advice/forecast/chart_lines.js";
 import { ready, headroom_by_week } from "../../pwa/advice/forecast/readiness.js";
 import { install } from "../../pwa/contracts.js";
+import { as_facts, some, there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -43,12 +44,14 @@ test("a range of days, what lies behind, and what is not in sight", () => {
 
 test("fish beyond today's are the feed beyond today's by the share they eat, never less than none", () => {
   const band = (p10, p50, p90) => ({ p10, p50, p90 });
-  const rooms = headroom_by_week({
-    feed_g_day_now: band(0.1, 0.4, 1),
-    feed_g_day_in_7_days: band(0.5, 1, 2),
-    feed_g_day_in_14_days: band(1, 2, 3),
-    feed_g_day_expected: 0.4,
-  });
+  const rooms = headroom_by_week(
+    some({
+      feed_g_day_now: band(0.1, 0.4, 1),
+      feed_g_day_in_7_days: band(0.5, 1, 2),
+      feed_g_day_in_14_days: band(1, 2, 3),
+      feed_g_day_expected: 0.4,
+    }),
+  );
   // Fish eat about 1.2 % of their mass a day: 0.6 g of feed more is 50 g of fish.
   assert.deepEqual(
     Object.values(rooms[0].more_fish_g).map((grams) => Math.round(grams)),
@@ -60,37 +63,52 @@ test("fish beyond today's are the feed beyond today's by the share they eat, nev
   );
 });
 
-const facts = {
+const facts = as_facts({
   feedings: [
     { at: at(99), feed_g: 0.3 },
     { at: at(120), feed_g: 0.3 },
   ],
   changes: [{ at: at(50), litres: 20 }],
-};
-const reading = (at_h, value, parameter = "nitrite") => ({
+});
+/** @returns {import("./fixtures.js").Some<Asked["records"]["readings"][number]>} */
+const reading = (at_h, value, parameter = /** @type {const} */ ("nitrite")) => ({
   at_h,
   parameter,
   value,
   basis: "n",
   steps: [0, 0.1, 0.4, 0.8],
 });
-const asked = {
+/** @typedef {import("../../pwa/types/advice.js").Asked} Asked */
+/** @type {Asked} */
+const asked = some({
   start: START,
   nitrate_known: false,
   records: {
     now_h: 100,
     readings: [reading(98, 0.4), reading(20, 0), reading(60, 0.8), { at_h: 60, parameter: "ph", value: 7.2 }],
   },
-};
-const fan = { at_h: 100, nitrite_mg_n_l: { p10: 0.1, p50: 0.2, p90: 0.9 }, nitrate_mg_n_l: { p10: 0, p50: 1, p90: 9 } };
-const limits = { nitrite: { mg_n_l: 0.1, by: "working" }, nitrate: { mg_n_l: 10, by: "working" }, ph: { value: 7.2 } };
+});
+/** @typedef {import("../../pwa/types/calculations.js").OutlookAnswer["series"][number]} Hour */
+/** @type {Hour} */
+const fan = some({
+  at_h: 100,
+  nitrite_mg_n_l: { p10: 0.1, p50: 0.2, p90: 0.9 },
+  nitrate_mg_n_l: { p10: 0, p50: 1, p90: 9 },
+});
+const fans = /** @type {import("../../pwa/types/calculations.js").OutlookAnswer["series"]} */ ([fan]);
+/** @type {import("../../pwa/types/advice.js").Limits} */
+const limits = some({
+  nitrite: { mg_n_l: 0.1, by: "working" },
+  nitrate: { mg_n_l: 10, by: "working" },
+  ph: { value: 7.2 },
+});
 
 test("a reading spans half the way to its kit's next steps, without a bound below the first and above the last", () => {
   const { dots, marks } = chart_lines(
     "nitrite",
     facts,
     asked,
-    { series: [fan], doubts: [{ parameter: "nitrite", at_h: 60 }] },
+    some({ series: fans, doubts: [{ parameter: "nitrite", at_h: 60 }] }),
     limits,
     14,
   );
@@ -113,7 +131,8 @@ test("a reading spans half the way to its kit's next steps, without a bound belo
 });
 
 test("a meter's figure spans its own error, never below nothing; a meter of pH has no bar", () => {
-  const meter = {
+  /** @type {Asked} */
+  const meter = some({
     ...asked,
     records: {
       now_h: 100,
@@ -122,32 +141,37 @@ test("a meter's figure spans its own error, never below nothing; a meter of pH h
         { at_h: 98, parameter: "ph", value: 7.2 },
       ],
     },
-  };
-  const [dot] = chart_lines("nitrite", facts, meter, null, limits, 14).dots;
-  assert.ok(dot.low === 0 && dot.high > 0 && dot.high < 0.02);
-  const [ph] = chart_lines("ph", facts, meter, null, limits, 14).dots;
+  });
+  const [dot] = chart_lines("nitrite", facts, meter, undefined, limits, 14).dots;
+  assert.ok(dot.low === 0 && there(dot.high) > 0 && there(dot.high) < 0.02);
+  const [ph] = chart_lines("ph", facts, meter, undefined, limits, 14).dots;
   assert.deepEqual([ph.low, ph.high], [7.2, 7.2]);
-  const strip = {
+  /** @type {Asked} */
+  const strip = some({
     ...asked,
     records: { now_h: 100, readings: [{ at_h: 98, parameter: "ph", value: 7.2, steps: [6.4, 6.8, 7.2, 7.6] }] },
-  };
+  });
   assert.deepEqual(
-    chart_lines("ph", facts, strip, null, limits, 14).dots.map(({ low, high }) => [low.toFixed(3), high.toFixed(3)]),
+    chart_lines("ph", facts, strip, undefined, limits, 14).dots.map(({ low, high }) => [
+      low?.toFixed(3),
+      high?.toFixed(3),
+    ]),
     [["7.000", "7.400"]],
   );
 });
 
 test("a chart draws its window only, limit and fan always fit, and nitrate that nobody tested has no fan", () => {
-  const lines = chart_lines("nitrite", facts, asked, { series: [fan], doubts: [] }, limits, 1);
+  const lines = chart_lines("nitrite", facts, asked, some({ series: fans, doubts: [] }), limits, 1);
   assert.equal(lines.dots.length, 1, "older readings lie outside");
   assert.ok(span(lines)[0] === 0 && span(lines)[1] > 0.9);
-  assert.deepEqual(chart_lines("nitrate", facts, asked, { series: [fan], doubts: [] }, limits, 14).fan, []);
-  const ph = chart_lines("ph", facts, asked, { series: [fan], doubts: [] }, limits, 14);
+  assert.deepEqual(chart_lines("nitrate", facts, asked, some({ series: fans, doubts: [] }), limits, 14).fan, []);
+  const ph = chart_lines("ph", facts, asked, some({ series: fans, doubts: [] }), limits, 14);
   assert.deepEqual([ph.limit, ph.fan, span(ph).map((edge) => Number(edge.toFixed(9)))], [null, [], [6.7, 7.7]]);
 });
 
 test("a temperature is drawn in the phone's unit, dots and axis alike", () => {
-  const warm = {
+  /** @type {Asked} */
+  const warm = some({
     ...asked,
     records: {
       now_h: 100,
@@ -156,8 +180,8 @@ test("a temperature is drawn in the phone's unit, dots and axis alike", () => {
         { at_h: 98, parameter: "temperature", value: 25, steps: [20, 25, 30] },
       ],
     },
-  };
-  const lines = chart_lines("temperature", facts, warm, null, limits, 14);
+  });
+  const lines = chart_lines("temperature", facts, warm, undefined, limits, 14);
   // 20 °C are 68 °F and 25 °C are 77 °F exactly (NIST SP 811).
   const shown = lines_in(lines, (celsius) => (celsius * 9) / 5 + 32);
   assert.deepEqual(

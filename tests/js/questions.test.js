@@ -4,6 +4,7 @@ import { test } from "node:test";
 import { ask_of } from "../../pwa/advice/forecast/questions.js";
 import { today } from "../../pwa/advice/today.js";
 import { check, contracts, install } from "../../pwa/contracts.js";
+import { as_facts, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -11,7 +12,7 @@ install(shared_bundle());
 const HOUR = 3_600_000;
 const NOW = Date.parse("2026-05-10T08:00:00.000Z");
 const ago = (hours) => new Date(NOW - hours * HOUR).toISOString();
-const TANK = {
+const TANK = view("tank", {
   id: "tank-one-1",
   water_l: 100,
   started_at: ago(100 * 24),
@@ -20,7 +21,7 @@ const TANK = {
   feed_g_day: 0.1,
   planting: "dense",
   seeded: "none",
-};
+});
 const read = (parameter, hours, value = 0) => ({
   id: `${parameter}-${hours}`,
   parameter,
@@ -31,7 +32,7 @@ const read = (parameter, hours, value = 0) => ({
 const both = (...hours) => hours.flatMap((one) => [read("total_ammonia", one), read("nitrite", one)]);
 
 function asked(readings) {
-  const facts = {
+  const facts = as_facts({
     now: NOW,
     tank: TANK,
     readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
@@ -40,8 +41,9 @@ function asked(readings) {
     feedings: [],
     source: { disinfectant: "none" },
     label: null,
-  };
+  });
   const all = ask_of(facts, today(facts));
+  /** @type {Record<string, any>} by label; each question has the input of its own calculation */
   const inputs = Object.fromEntries([...all.questions, ...all.further].map(({ label, input }) => [label, input]));
   return { ...all, inputs };
 }
@@ -101,7 +103,7 @@ test("half the water at the most, nine tenths where ammonia or nitrite may come 
 test("every question about a tank of any pH and temperature is one that its contract takes", () => {
   for (const ph of [3, 4, 4.5, 5, 6, 8, 10, 11]) {
     for (const temperature_c of [0, 2, 10, 25, 40, 45]) {
-      const facts = {
+      const facts = as_facts({
         now: NOW,
         tank: { ...TANK, ph, temperature_c },
         readings: [],
@@ -110,7 +112,7 @@ test("every question about a tank of any pH and temperature is one that its cont
         feedings: [],
         source: null,
         label: null,
-      };
+      });
       const { questions, further } = ask_of(facts, today(facts));
       for (const { name, input } of [...questions, ...further])
         assert.ok(check(contracts()[name], input), `pH ${ph}, ${temperature_c} °C`);

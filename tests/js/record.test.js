@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { afterEach, mock, test } from "node:test";
 import { NotSaved } from "../../pwa/data/fish_room.js";
 import { choose } from "../../pwa/i18n/words.js";
+import { some } from "./fixtures.js";
 
 globalThis.navigator ??= /** @type {any} */ ({ onLine: true, language: "en-GB" });
 mock.timers.enable({ apis: ["setTimeout"] });
@@ -15,7 +16,7 @@ afterEach(close_note);
 
 test("a full phone is said in the language of the words, and the form hears that nothing was recorded", async () => {
   await choose(["de-DE"]);
-  room.value = { get: () => null, write: full };
+  room.value = some({ get: () => null, write: full });
   assert.equal(await record([WRITE], "saved"), false);
   assert.match(just_done.value?.said ?? "", /kein Platz mehr.*nicht gespeichert/);
   assert.equal(just_done.value?.undo, null);
@@ -27,10 +28,10 @@ test("an undo that the phone did not take stays on offer", async () => {
   await choose(["en-GB"]);
   /** @type {any[]} */ const written = [];
   let broken = false;
-  room.value = {
+  room.value = some({
     get: () => null,
-    write: async (/** @type {any} */ writes) => (broken ? full() : void written.push(writes)),
-  };
+    write: async (/** @type {any} */ writes) => (broken ? full() : [String(written.push(writes))]),
+  });
   assert.equal(await record([WRITE], "saved"), true);
   broken = true;
   await undo();
@@ -42,7 +43,7 @@ test("an undo that the phone did not take stays on offer", async () => {
 });
 
 test("what is no fault of the phone's storage goes on to who asked", async () => {
-  room.value = { get: () => null, write: async () => Promise.reject(new RangeError("no such kind")) };
+  room.value = some({ get: () => null, write: async () => Promise.reject(new RangeError("no such kind")) });
   await assert.rejects(record([WRITE], "saved"), RangeError);
   assert.equal(just_done.value, null);
 });
@@ -50,10 +51,10 @@ test("what is no fault of the phone's storage goes on to who asked", async () =>
 test("an undo that the app itself fails at is said in plain words and stays on offer", async () => {
   mock.method(console, "error", () => {});
   let broken = false;
-  room.value = {
+  room.value = some({
     get: () => null,
-    write: async () => (broken ? Promise.reject(new RangeError("no such kind")) : undefined),
-  };
+    write: async () => (broken ? Promise.reject(new RangeError("no such kind")) : []),
+  });
   await record([WRITE], "saved");
   broken = true;
   await undo();

@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { install } from "../../pwa/contracts.js";
 import { choose } from "../../pwa/i18n/words.js";
+import { some } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 globalThis.navigator ??= /** @type {any} */ ({ language: "en-GB", onLine: true });
@@ -11,17 +12,20 @@ install(shared_bundle());
 const NOW = Date.parse("2026-05-04T08:00:00.000Z");
 
 test("a record that is not counted is named by what it measured, and the sentence ends once", async () => {
-  const first = {
+  /** @type {import("../../pwa/types/advice.js").LeftOut} */
+  const first = some({
     at: "2026-05-04T06:00:00.000Z",
     parameter: "ph",
     message: "must be from 4 to 10",
     allowed: "a number from 4 to 10",
-  };
-  for (const [locale, end] of [
+  });
+  /** @type {[string, RegExp][]} */
+  const ends = [
     ["en-GB", /: pH must be from 4 to 10\. Allowed: a number from 4 to 10\.$/],
     ["de-DE", /: pH .*[^.]\.$/],
     ["fr-FR", /pH .*[^.]\.$/],
-  ]) {
+  ];
+  for (const [locale, end] of ends) {
     await choose([locale]);
     assert.match(reason({ code: "left_out", count: 1, first }, NOW), end, locale);
   }

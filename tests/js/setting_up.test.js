@@ -39,7 +39,8 @@ import {
   unweighed,
 } from "../../pwa/advice/setup/setting_up_life.js";
 import { to_buy, weight_of } from "../../pwa/advice/setup/shopping.js";
-import { check, contracts, install, records, run } from "../../pwa/contracts.js";
+import { check, contracts, input_of, install, records, run } from "../../pwa/contracts.js";
+import { some, there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -58,6 +59,7 @@ const near = (a, b, what) =>
   assert.ok(Math.abs(a - b) < 1e-6 * Math.max(1, Math.abs(b)), `${what ?? ""} ${a} is not ${b}`);
 const LONG = { id: "tank-plan-1", name: "Long tank", measures: GLASS, water_l: 180 };
 /** A plan as it is written: a field a step, `steps` how far each is, beside it what was said there. */
+/** @param {any} setup @param {any} [more] @returns {import("../../pwa/types/views.js").Tank} */
 const tank_of = ({ steps = {}, ...said }, more = {}) => ({
   ...LONG,
   setup_glass: { state: "done" },
@@ -77,7 +79,8 @@ test("a tank is a plan until it is filled, and a plan is not in the walk", () =>
   assert.ok(planned(plan));
   assert.ok(!planned({ ...plan, started_at: "2026-05-01T08:00:00.000Z" }));
   assert.ok(!planned({ id: "tank-quick-1", name: "Quick" }), "the quick form's tank needs no first filling");
-  const room = { all: () => [plan, { id: "tank-quick-1", name: "Quick", walk_order: 4 }] };
+  /** @type {import("../../pwa/types/views.js").Records} */
+  const room = some({ all: () => [plan, { id: "tank-quick-1", name: "Quick", walk_order: 4 }] });
   assert.deepEqual(
     walk(room).map(({ name }) => name),
     ["Quick"],
@@ -129,7 +132,7 @@ test("the floor of a box is its inside; of any other shape a rectangle as large 
     [51, 30, 70],
     "from front to back where it is deepest",
   );
-  for (const shape of contracts().volume.inputs[0].choices.map(({ value }) => value)) {
+  for (const shape of input_of("volume", "shape").choices.map(({ value }) => value)) {
     const glass = {
       shape,
       measures: "outside",
@@ -200,7 +203,7 @@ test("water is what glass, bed and stones leave, and the weight is the sum of it
   near(answer.total_kg, answer.empty_tank_kg + answer.water_kg + 32 + 5.2 + 40 + 5);
   const { measures: _, ...unsaid } = GLASS;
   assert.deepEqual(
-    [GLASS, unsaid].map((measures) => weight_input(tank_of({}, { measures }), {}).measures),
+    [GLASS, unsaid].map((measures) => /** @type {any} */ (weight_input(tank_of({}, { measures }), {})).measures),
     ["outside", "inside"],
     "as the volume takes them",
   );
@@ -355,7 +358,7 @@ test("the starting dose is a day of the planned food, or so many days' as scales
   near(run("starter_dose", day.input).tan_mg_n_l, (2 * 0.42 * 92) / 100);
   const little = starter(100, 0.1, 9.5);
   assert.deepEqual([little.days, run("starter_dose", little.input).tan_mg_n_l], [13, 0.5]);
-  assert.ok(run("starter_dose", little.input).household_ammonia_ml > 0);
+  assert.ok(there(run("starter_dose", little.input).household_ammonia_ml) > 0);
   // Forty angelfish as grown: their own day's food is what the page of doses offers too.
   const tank = { water_l: 100, planned_stock: [{ species: "Pterophyllum scalare", count: 40 }] };
   near(wanted_tan(tank), (planned_feed(tank, []) * 0.42 * 92) / 100);
@@ -460,6 +463,7 @@ test("the belief counts no food while no animal lives in a tank set up here", ()
     { steps: {} },
     { started_at: "2026-05-03T08:00:00.000Z", temperature_c: 23, ph: 7, planting: "dense", seeded: "none" },
   );
+  /** @returns {import("../../pwa/types/views.js").Records} */
   const room = (stock) => ({ get: () => null, all: (kind) => (kind === "stock_change" ? stock : []) });
   const arrival = {
     id: "stock-1",
@@ -469,12 +473,13 @@ test("the belief counts no food while no animal lives in a tank set up here", ()
     species: "Danio rerio",
     count: 6,
   };
+  /** @param {any[]} stock */
   const known = (stock, of = tank) => belief_input(facts_of(room(stock), of, NOW));
   assert.equal(known([]).records.tank.feed_g_day, 0);
   assert.deepEqual(known([]).filled, [{ code: "no_animals" }]);
   assert.notEqual(known([arrival]).records.tank.feed_g_day, 0);
   assert.equal(known([], { ...tank, feed_g_day: 0.4 }).records.tank.feed_g_day, 0.4, "what the keeper says stands");
-  const { setup_glass: _, ...quick } = tank;
+  const quick = { ...tank, setup_glass: undefined };
   assert.equal(known([], quick).records.tank.feed_g_day, undefined, "others need not keep a list of animals");
 });
 

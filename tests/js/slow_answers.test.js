@@ -11,6 +11,7 @@ import { node_of } from "../../pwa/bench/draft.js";
 import { away_or_here, newest } from "../../pwa/bench/slow_answers.js";
 import { contracts, install, installed } from "../../pwa/contracts.js";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
+import { there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { a_worker } from "./worker_here.js";
 
@@ -30,6 +31,12 @@ const typed = (spec, input) => ({
   },
 });
 
+/** @param {import("../../pwa/bench/slow_answers.js").Found} found */
+function answer_in(found) {
+  assert.ok("answer" in found);
+  return found.answer;
+}
+
 /** A board whose answers come when the test lets them. */
 function by_hand() {
   const asked = [];
@@ -45,7 +52,7 @@ function by_hand() {
           },
         }),
       ),
-    told: (one, found) => told.push([one.key, found.answer]),
+    told: (one, found) => told.push([one.key, answer_in(found)]),
   });
   return { board, asked, told, keys: () => asked.map(({ key }) => key) };
 }
@@ -82,7 +89,7 @@ test("a question that breaks does not silence those after it", async () => {
   const told = [];
   const board = newest({
     ask: async ({ key }) => (key === "bad" ? Promise.reject(new Error("broke")) : { answer: key }),
-    told: (_, { answer }) => told.push(answer),
+    told: (_, found) => told.push(answer_in(found)),
   });
   const broken = board.want(question("bad"));
   void board.want(question("typed meanwhile"));
@@ -108,7 +115,7 @@ const real = async () => {
 test("the worker answers each slow calculation as this thread does", async () => {
   const { ask } = await real();
   for (const name of SLOW) {
-    const [{ input }] = contracts()[name].examples;
+    const [{ input }] = there(contracts()[name]).examples;
     assert.deepEqual(await ask({ key: "", name, input }), found_of(name, input), name);
   }
 });
@@ -127,10 +134,11 @@ test("what the worker refuses is said on the form in the same words as without i
     const [{ input }] = spec.examples;
     const filling = typed(spec, {
       ...input,
-      readings: [{ at_h: input.now_h + 1, parameter: "nitrite", value: 0.5, basis: "n" }],
+      readings: [{ at_h: Number(input.now_h) + 1, parameter: "nitrite", value: 0.5, basis: "n" }],
     });
     const { payload } = checked_of(spec, filling);
     const found = await ask({ key: "", name: "outlook", input: payload });
+    assert.ok("errors" in found);
     const outcome = refused_of(spec, filling, payload, found.errors);
     assert.equal(outcome.wrong[0].message, spec.refusals.reading_after_now.message);
     assert.deepEqual(outcome, answer_of(spec, filling));
@@ -170,5 +178,5 @@ test("a worker that once answered and then failed is asked again", async () => {
   found.push(await ask(question("2")));
   well = true;
   found.push(await ask(question("3")));
-  assert.deepEqual([found.map(({ answer }) => answer), holds_up()], [["away", "here", "away"], false]);
+  assert.deepEqual([found.map(answer_in), holds_up()], [["away", "here", "away"], false]);
 });

@@ -19,6 +19,7 @@ import {
 import { tank_water } from "../../pwa/advice/tank_water.js";
 import { tank_figures } from "../../pwa/bench/tank_figures.js";
 import { check, contracts, install, run } from "../../pwa/contracts.js";
+import { as_facts, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -26,15 +27,16 @@ install(shared_bundle());
 const NOW = Date.parse("2026-06-01T12:00:00.000Z");
 const at = (day) => new Date(NOW - (60 - day) * 86_400_000).toISOString();
 let made = 0;
-const change = (day, what, species, count, more = {}) => ({
-  id: `change-${made++}`,
-  tank: "tank-aaa",
-  at: at(day),
-  change: what,
-  species,
-  count,
-  ...more,
-});
+const change = (day, what, species, count, more = {}) =>
+  view("stock_change", {
+    id: `change-${made++}`,
+    tank: "tank-aaa",
+    at: at(day),
+    change: what,
+    species,
+    count,
+    ...more,
+  });
 const DANIO = "Danio rerio";
 
 test("arrivals and births less deaths and moves, with the latest length and the last month's births and deaths", () => {
@@ -99,11 +101,11 @@ test("masses are those of FishBase's length-weight pair, quoted for the neon tet
     ],
     [],
   );
-  assert.ok(Math.abs(mass.total_g - 8 * 0.01202 * 3 ** 3.08) < 1e-9);
-  assert.deepEqual([mass.unknown, mass.measured], [["blue wonder"], true]);
+  assert.ok(Math.abs(there(mass).total_g - 8 * 0.01202 * 3 ** 3.08) < 1e-9);
+  assert.deepEqual([mass?.unknown, mass?.measured], [["blue wonder"], true]);
   assert.equal(mass_of([{ species: "blue wonder", count: 2 }], []), null);
   assert.equal(
-    mass_of([{ species: DANIO, count: 2, length_cm: 150 }], []).measured,
+    mass_of([{ species: DANIO, count: 2, length_cm: 150 }], [])?.measured,
     false,
     "a length that no calculation takes is no length",
   );
@@ -164,13 +166,13 @@ test("a keeper's own animal goes into every calculation that takes animals, with
 
 test("grams come from the list only where it says lengths and leaves none out", () => {
   const measured = [change(0, "arrival", DANIO, 6, { length_cm: 3 })];
-  assert.ok(stock_g(measured, [], NOW) > 0);
+  assert.ok(there(stock_g(measured, [], NOW)) > 0);
   assert.equal(stock_g([change(0, "arrival", DANIO, 6)], [], NOW), undefined);
   assert.equal(stock_g([...measured, change(1, "arrival", "blue wonder", 1)], [], NOW), undefined);
 });
 
 test("the forecast prefers weighed animals to the tank's own figure, and says so where they stand for the food", () => {
-  const tank = {
+  const tank = view("tank", {
     id: "tank-aaa",
     water_l: 84,
     started_at: at(0),
@@ -179,8 +181,17 @@ test("the forecast prefers weighed animals to the tank's own figure, and says so
     planting: "dense",
     seeded: "starter",
     fish_g: 50,
-  };
-  const facts = { now: NOW, tank, readings: [], changes: [], doses: [], feedings: [], source: null, label: null };
+  });
+  const facts = as_facts({
+    now: NOW,
+    tank,
+    readings: [],
+    changes: [],
+    doses: [],
+    feedings: [],
+    source: null,
+    label: null,
+  });
   const stock = [change(0, "arrival", DANIO, 6, { length_cm: 3 })];
   const grams = stock_g(stock, [], NOW);
   const known = belief_input({ ...facts, stock, own_species: [] });
@@ -192,20 +203,14 @@ test("the forecast prefers weighed animals to the tank's own figure, and says so
 });
 
 test("water out of another tank brings what that tank's last test before it read", () => {
-  const reading = (day, value) => ({
-    id: `r-${day}`,
-    tank: "tank-bbb",
-    at: at(day),
-    parameter: "nitrate",
-    value,
-    basis: "n",
-  });
+  const reading = (day, value) =>
+    view("reading", { id: `r-${day}`, tank: "tank-bbb", at: at(day), parameter: "nitrate", value, basis: "n" });
   const records = {
     reading: [reading(1, 4), reading(5, 9), reading(20, 30)],
     water_change: [{ id: "w", tank: "tank-aaa", at: at(10), litres: 8, fraction: 0.1, from_tank: "tank-bbb" }],
   };
   const room = { all: (kind) => records[kind] ?? [], get: () => null };
-  assert.deepEqual(facts_of(room, { id: "tank-aaa", water_l: 80 }, NOW).changes[0].source, {
+  assert.deepEqual(facts_of(room, view("tank", { id: "tank-aaa", water_l: 80 }), NOW).changes[0].source, {
     disinfectant: "none",
     nitrate_mg_n_l: 9,
   });
@@ -270,7 +275,7 @@ test("kinds written down last come first, each once", () => {
 });
 
 test("animals that the calculation refuses are left out and named; the forecast goes on without their mass", () => {
-  const own = [{ name: "Half a law", length_cm: 3, shape: "deep", mass_a: 0.02 }];
+  const own = [view("own_species", { name: "Half a law", length_cm: 3, shape: "deep", mass_a: 0.02 })];
   for (const [species, count] of [
     [DANIO, 10_001],
     ["Half a law", 2],
@@ -281,9 +286,9 @@ test("animals that the calculation refuses are left out and named; the forecast 
       change(1, "arrival", species, count, { length_cm: 2 }),
     ];
     const mass = mass_of(stock_of(changes, NOW).animals, own);
-    assert.deepEqual([mass.unknown, mass.answer.each.length], [[species], 1]);
+    assert.deepEqual([mass?.unknown, mass?.answer.each.length], [[species], 1]);
     assert.equal(stock_g(changes, own, NOW), undefined);
-    const facts = {
+    const facts = as_facts({
       now: NOW,
       tank: { id: "tank-aaa", water_l: 100 },
       readings: [],
@@ -294,13 +299,14 @@ test("animals that the calculation refuses are left out and named; the forecast 
       own_species: own,
       source: null,
       label: null,
-    };
+    });
     assert.ok(check(contracts().outlook, belief_input(facts).records));
   }
 });
 
 test("water out of a tank whose test cannot be one brings what the last that can read", () => {
-  const read = (day, value) => ({ tank: "tank-bbb", at: at(day), parameter: "nitrate", value, basis: "n" });
+  const read = (day, value) =>
+    view("reading", { tank: "tank-bbb", at: at(day), parameter: "nitrate", value, basis: "n" });
   assert.equal(
     tank_water([read(1, 12), read(2, -5), read(3, 100_000)], { from_tank: "tank-bbb", at: at(4) }).nitrate_mg_n_l,
     12,

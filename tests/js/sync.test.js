@@ -116,7 +116,7 @@ async function listening(answer) {
   await new Promise((resolve) => server.listen(0, "127.0.0.1", resolve));
   stops.push(() => server.closeAllConnections?.() ?? server.close());
   stops.push(() => server.close());
-  return { got, base: `http://127.0.0.1:${server.address().port}` };
+  return { got, base: `http://127.0.0.1:${server.address()?.port}` };
 }
 
 const json =

@@ -11,11 +11,29 @@ install(shared_bundle());
 
 let made = 0;
 
-/** Phones made with the same `name` share a database, as two tabs do. */
+/** @typedef {import("../../pwa/data/phone.js").Phone} Phone */
+/** @typedef {import("../../pwa/data/api.js").Outgoing} Outgoing */
+/** A request with the last word of its path. @typedef {Outgoing & {what: string, body: any}} Sent */
+/** @typedef {{status?: number, body?: any, retry_after_ms?: number | null}} Reply */
+/** @typedef {Record<string, (request: Sent) => Reply | Promise<Reply>>} Handlers */
+/** @typedef {import("../../pwa/data/phone.js").Message} Message */
+/** @typedef {import("../../pwa/types/records.js").ReadingFields} ReadingFields */
+/**
+ * A phone of which the test sets the clock and the other tabs.
+ * @typedef {Phone & {name: string, clock: number, others: Pick<TestPhone, "heard">[],
+ * heard: (message: Message) => void}} TestPhone
+ */
+
+/**
+ * Phones made with the same `name` share a database, as two tabs do.
+ * @param {{name?: string, seed?: number, send?: Phone["send"], database?: Phone["database"]}} [how]
+ * @returns {Promise<TestPhone>}
+ */
 export async function test_phone({ name = `test-${++made}`, seed = made, send, database } = {}) {
   const chance = seeded(seed);
   const held = new Set();
-  const listeners = new Set();
+  /** @type {Set<(message: Message) => void>} */ const listeners = new Set();
+  /** @type {TestPhone} */
   const phone = {
     name,
     clock: Date.UTC(2026, 4, 4, 7, 30),
@@ -34,7 +52,7 @@ export async function test_phone({ name = `test-${++made}`, seed = made, send, d
       }
     },
     tell: (message) => phone.others.forEach((other) => other.heard(message)),
-    others: /** @type {any[]} */ ([]),
+    others: [],
     heard: (message) => listeners.forEach((listener) => listener(message)),
     hear(listener) {
       listeners.add(listener);
@@ -45,15 +63,19 @@ export async function test_phone({ name = `test-${++made}`, seed = made, send, d
   return phone;
 }
 
-/** Everything in some stores. */
+/**
+ * Everything in some stores.
+ * @param {{database: Phone["database"]}} phone @param {string[]} names @returns {Promise<any>}
+ */
 export const stored = (phone, ...names) =>
   phone.database.read(names, async (t) => {
-    const all = {};
+    /** @type {Record<string, unknown[]>} */ const all = {};
     for (const name of names) all[name] = await t[name].getAll();
     return names.length === 1 ? all[names[0]] : all;
   });
 
 export const TANK = { name: "Moss corner", water_l: 54.2 };
+/** @param {string} tank @param {number} [value] @param {Partial<ReadingFields>} [more] */
 export const reading = (tank, value = 0.5, more = {}) => ({ tank, parameter: "total_ammonia", value, ...more });
 
 /** What a scripted server answers to a join. */
@@ -70,10 +92,12 @@ export const WELCOME = {
  * A transport that answers from a script: handlers by the last word of the path (join, me, push, pull, blobs).
  * A handler gets the request and returns `{status?, body}`. By default every pushed op is ok, and a pull brings nothing
  * new. `sent` lists the requests.
+ * @param {Handlers} [handlers]
  */
 export function scripted(handlers = {}) {
-  const sent = [];
+  /** @type {Sent[]} */ const sent = [];
   let seq = 1000;
+  /** @type {Handlers} */
   const usual = {
     join: () => ({ status: 201, body: WELCOME }),
     me: () => ({
@@ -85,7 +109,7 @@ export function scripted(handlers = {}) {
     }),
     push: ({ body }) =>
       pushed(
-        body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: ++seq })),
+        body.ops.map((/** @type {any} */ op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: ++seq })),
         { epoch: body.epoch },
       ),
     pull: (request) => page(request, []),
@@ -93,16 +117,17 @@ export function scripted(handlers = {}) {
       body: {
         epoch: body.epoch,
         server_time: "2026-05-04T07:30:00.000Z",
-        results: body.rows.map(({ ref }) => ({ ref, status: "ok" })),
+        results: body.rows.map((/** @type {any} */ { ref }) => ({ ref, status: "ok" })),
       },
     }),
     blobs: () => ({ status: 201, body: null }),
   };
-  const send = async (request) => {
-    const what = request.path.includes("/blobs/") ? "blobs" : request.path.split("?")[0].split("/").at(-1);
-    sent.push({ what, ...request });
+  const send = async (/** @type {Outgoing} */ request) => {
+    const what = request.path.includes("/blobs/") ? "blobs" : (request.path.split("?")[0].split("/").at(-1) ?? "");
+    const asked = /** @type {Sent} */ ({ what, ...request });
+    sent.push(asked);
     const handler = handlers[what] ?? usual[what];
-    const { status = 200, body = null, retry_after_ms = null } = await handler(request);
+    const { status = 200, body = null, retry_after_ms = null } = await handler(asked);
     return { status, body, retry_after_ms };
   };
   return { send, sent, handlers, usual };

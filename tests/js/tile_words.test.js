@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
 import { choose, t } from "../../pwa/i18n/words.js";
-import { install, records } from "../../pwa/contracts.js";
+import { install, record_field, records } from "../../pwa/contracts.js";
 import {
   AMMONIA,
   AMOUNTS,
@@ -27,6 +27,7 @@ import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 
+/** @type {[string[], (code: string) => string][]} */
 const FAMILIES = [
   [CAUSES, cause_named],
   [AMOUNTS, amount_named],
@@ -108,13 +109,12 @@ test("ammonia and salts by their names in this language", async () => {
 });
 
 test("every tile's words are its own, and fit their records", async () => {
-  const fits = (kind, name) => records()[kind].fields.find((field) => field.name === name);
-  const code = new RegExp(`^(?:${fits("stock_change", "cause_code").pattern})$`);
+  const code = new RegExp(`^(?:${record_field("stock_change", "cause_code").pattern})$`);
   for (const language of ["en-GB", "de", "fr"]) {
     await choose([language]);
     for (const [codes, named] of FAMILIES)
       for (const one of codes)
         assert.ok(code.test(one) && code_of(codes, named, named(one)) === one, `${language} ${one}`);
   }
-  assert.ok(QUICK.length <= fits("note", "quick").max_items);
+  assert.ok(QUICK.length <= record_field("note", "quick").max_items);
 });

@@ -5,10 +5,12 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { shared_between, trace } from "../../pwa/advice/life/trace.js";
+import { view } from "./fixtures.js";
 
 const at = (day) => `2026-05-0${day}T08:00:00.000Z`;
-const water = (id, day, from_tank, tank) => ({ id, at: at(day), from_tank, tank });
-const tool = (id, day, tank, other_tank, order) => ({ id, at: at(day), tank, other_tank, order, tool: "net" });
+const water = (id, day, from_tank, tank) => view("water_change", { id, at: at(day), from_tank, tank });
+const tool = (id, day, tank, other_tank, order) =>
+  view("shared_tool", { id, at: at(day), tank, other_tank, order, tool: "net" });
 const records = {
   water_changes: [water("w3", 3, "a", "b"), water("w1", 1, "a", "b"), water("w4", 4, "b", "c")],
   plantings: [],

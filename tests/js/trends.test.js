@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { SPANS, TRENDS, in_brief, span, trend } from "../../pwa/advice/journal/trends.js";
 import { install } from "../../pwa/contracts.js";
+import { some } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -106,10 +107,10 @@ test("marks say when water was changed, the amounts themselves need none", () =>
 
 test("in brief, and the span to draw", () => {
   const points = [1, 3, 2].map((value, i) => ({ at: i, value }));
-  assert.deepEqual(in_brief({ points }), { count: 3, last: points[2], low: 1, high: 3, mean: 2 });
-  assert.equal(in_brief({ points: [] }), null);
-  assert.deepEqual(span({ what: "feed", points }), [0, 3 * 1.12]);
-  assert.deepEqual(span({ what: "ph", points: [{ value: 7 }, { value: 7 }] }), [6.5, 7.5]);
-  assert.deepEqual(span({ what: "nitrite", points: [{ value: 0 }] }), [0, 1]);
+  assert.deepEqual(in_brief(some({ points })), { count: 3, last: points[2], low: 1, high: 3, mean: 2 });
+  assert.equal(in_brief(some({ points: [] })), null);
+  assert.deepEqual(span(some({ what: "feed", points })), [0, 3 * 1.12]);
+  assert.deepEqual(span(some({ what: "ph", points: [{ value: 7 }, { value: 7 }] })), [6.5, 7.5]);
+  assert.deepEqual(span(some({ what: "nitrite", points: [{ value: 0 }] })), [0, 1]);
   assert.deepEqual([SPANS.length, Object.keys(TRENDS).length], [4, 9]);
 });

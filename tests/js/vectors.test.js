@@ -1,7 +1,8 @@
 /** The shared vectors, run by the phone's calculations. tests/test_vectors.py runs the same on the server's. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { InvalidInput, contracts, install, run } from "../../pwa/contracts.js";
+import { InvalidInput, contracts, install, run_named } from "../../pwa/contracts.js";
+import { there } from "./fixtures.js";
 import { folder, shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -10,19 +11,19 @@ const vectors = folder("vectors");
 for (const [name, spec] of Object.entries(contracts())) {
   const { cases, count } = vectors[name];
   test(`${name}: the vector file holds as many cases as it says`, () => assert.equal(cases.length, count));
-  for (const vector of [...spec.examples, ...cases]) {
+  for (const vector of [...there(spec).examples, ...cases]) {
     test(`${vector.id}: ${vector.why}`, () => {
       if (vector.errors) {
         assert.throws(
-          () => run(name, vector.input),
-          (/** @type {any} */ no) => {
-            assert.ok(no instanceof InvalidInput);
-            assert.deepEqual(no.errors, vector.errors);
+          () => run_named(name, vector.input),
+          (/** @type {unknown} */ error) => {
+            assert.ok(error instanceof InvalidInput);
+            assert.deepEqual(error.errors, vector.errors);
             return true;
           },
         );
       } else {
-        const got = run(name, vector.input);
+        const got = run_named(name, vector.input);
         agrees(got, vector.expected, vector.tolerance, vector.id);
         assert.deepEqual(
           (vector.absent ?? []).filter((path) => holds(got, path)),

@@ -3,28 +3,30 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { tap_mix, warmth_of } from "../../pwa/advice/warmth.js";
 import { InvalidInput, install } from "../../pwa/contracts.js";
+import { view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 
 const now = Date.parse("2026-05-10T08:00:00.000Z");
-const read = (value, at) => ({ parameter: "temperature", value, at });
+const read = (value, at) => view("reading", { parameter: "temperature", value, at });
+const usual = (/** @type {number} */ temperature_c) => view("tank", { temperature_c });
 
 test("a reading of the last two days counts, then the usual figure, then an older reading", () => {
   const fresh = read(24.5, "2026-05-09T08:00:00.000Z");
   const old = read(21, "2026-05-01T08:00:00.000Z");
-  assert.deepEqual(warmth_of({ now, readings: [old, fresh], tank: { temperature_c: 23 } }), {
+  assert.deepEqual(warmth_of({ now, readings: [old, fresh], tank: usual(23) }), {
     celsius: 24.5,
     at: fresh.at,
   });
-  assert.deepEqual(warmth_of({ now, readings: [old], tank: { temperature_c: 23 } }), { celsius: 23, at: null });
+  assert.deepEqual(warmth_of({ now, readings: [old], tank: usual(23) }), { celsius: 23, at: null });
   const hours_ago = (hours) => read(24.5, new Date(now - hours * 3_600_000).toISOString());
   assert.deepEqual(
-    [47, 49].map((hours) => warmth_of({ now, readings: [hours_ago(hours)], tank: { temperature_c: 23 } }).celsius),
+    [47, 49].map((hours) => warmth_of({ now, readings: [hours_ago(hours)], tank: usual(23) })?.celsius),
     [24.5, 23],
   );
-  assert.deepEqual(warmth_of({ now, readings: [old], tank: {} }), { celsius: 21, at: old.at });
-  assert.equal(warmth_of({ now, readings: [], tank: {} }), null);
+  assert.deepEqual(warmth_of({ now, readings: [old], tank: view("tank", {}) }), { celsius: 21, at: old.at });
+  assert.equal(warmth_of({ now, readings: [], tank: view("tank", {}) }), null);
 });
 
 test("cold and hot by the lever rule: 40 L of 24 °C from 12 °C and 52 °C are 28 L and 12 L", () => {

@@ -11,7 +11,7 @@ const sources = [
   "routes.js",
   ...["screens", "ui"].flatMap((folder) =>
     readdirSync(new URL(folder, pwa), { recursive: true })
-      .filter((file) => file.endsWith(".js"))
+      .filter((file) => String(file).endsWith(".js"))
       .map((file) => `${folder}/${file}`),
   ),
 ].map((path) => [path, readFileSync(new URL(path, pwa), "utf8")]);

@@ -2,19 +2,28 @@
 
 /** The real worker's code, run in this process; `posts` counts what reached it. */
 export async function a_worker() {
-  const heard = [];
-  globalThis.self = { addEventListener: (_, listener) => heard.push(listener), postMessage: () => {} };
+  /** @type {((event: {data: unknown}) => void)[]} */ const heard = [];
+  // The part of a worker's own world that its code uses.
+  const world = /** @type {{self: any}} */ (/** @type {unknown} */ (globalThis));
+  world.self = { addEventListener: (_, listener) => heard.push(listener), postMessage: () => {} };
   await import(`../../pwa/workers/outlook_worker.js?${Math.random()}`);
-  const self_now = globalThis.self;
-  const worker = { posts: [], onmessage: null, onerror: null, terminated: false };
-  worker.terminate = () => (worker.terminated = true);
-  worker.postMessage = (data) => {
-    worker.posts.push(data);
+  const self_now = world.self;
+  /** @type {any[]} */ const posts = [];
+  /** @type {((event: {data: any}) => void) | null} */ const onmessage = null;
+  const worker = { posts, onmessage, onerror: null, terminated: false, terminate, postMessage };
+  return /** @type {Worker & typeof worker} */ (/** @type {unknown} */ (worker));
+
+  function terminate() {
+    worker.terminated = true;
+  }
+
+  /** @param {unknown} data */
+  function postMessage(data) {
+    posts.push(data);
     setTimeout(() => {
       self_now.postMessage = (answer) => !worker.terminated && worker.onmessage?.({ data: structuredClone(answer) });
-      globalThis.self = self_now;
+      world.self = self_now;
       heard.forEach((listener) => listener({ data: structuredClone(data) }));
     });
-  };
-  return worker;
+  }
 }

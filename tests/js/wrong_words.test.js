@@ -4,7 +4,8 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { wrong_words } from "../../pwa/bench/wrong_words.js";
-import { InvalidInput, contracts, install, run } from "../../pwa/contracts.js";
+import { InvalidInput, contracts, input_of, install, run } from "../../pwa/contracts.js";
+import { there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 const MARKS = { decimal: ".", group: "," };
@@ -15,8 +16,9 @@ const refused = (input, field) => {
     run("volume", input);
   } catch (no) {
     assert.ok(no instanceof InvalidInput);
-    return no.errors.find((one) => one.field === field);
+    return there(no.errors.find((one) => one.field === field));
   }
+  return assert.fail("it is refused");
 };
 const GLASS = { shape: "cuboid", measures: "inside", length_cm: 60, width_cm: 30 };
 
@@ -38,7 +40,7 @@ test("what is no number keeps its words", () => {
 });
 
 test("choices are named as the form names them", () => {
-  const labels = spec("shape")
+  const labels = input_of("volume", "shape")
     .choices.map((one) => one.label)
     .join(", ");
   assert.ok(labels.startsWith("rectangular, "));

@@ -34,7 +34,7 @@ export async function act(world) {
       () => write(world),
     ])();
   const which = world.chance();
-  return acts.find(([share]) => which < share)[1]();
+  return acts.find(([share]) => which < share)?.[1]();
 }
 
 /** Quiesce: heal the network, re-admit about half of the removed members, and share until nothing changes. */

@@ -1,0 +1,55 @@
+/** Records and facts as a test says them: a misspelt field or a wrong type fails the type check. */
+import assert from "node:assert/strict";
+
+/** @typedef {import("../../pwa/types/records.js").RecordKind} RecordKind */
+/** @typedef {import("../../pwa/types/advice.js").Facts} Facts */
+/**
+ * @template {RecordKind} K
+ * @typedef {import("../../pwa/types/views.js").View<K>} View
+ */
+/**
+ * Some of it, at any depth.
+ * @template T
+ * @typedef {T extends readonly (infer E)[] ? readonly Some<E>[] : T extends object ? {[P in keyof T]?: Some<T[P]>} : T}
+ * Some
+ */
+
+/**
+ * A record, as far as the test says it: other fields are not there.
+ * @template {RecordKind} K
+ * @param {K} _kind
+ * @param {Some<View<K>>} fields
+ */
+export const view = (_kind, fields) => /** @type {View<K>} */ (/** @type {unknown} */ (fields));
+
+/**
+ * What its place asks for, as far as the test says it.
+ * @template T
+ * @param {NoInfer<Some<T>>} fields
+ */
+export const some = (fields) => /** @type {T} */ (/** @type {unknown} */ (fields));
+
+/** Facts of a tank, as far as the test says them. @param {Some<Facts>} fields */
+export const as_facts = (fields) => /** @type {Facts} */ (/** @type {unknown} */ (fields));
+
+/**
+ * A value that must be there.
+ * @template T
+ * @param {T} value
+ * @returns {NonNullable<T>}
+ */
+export function there(value) {
+  assert.ok(value !== null && value !== undefined, "it must be there");
+  return value;
+}
+
+/**
+ * The reasons of these codes, with the parts that those have.
+ * @template {import("../../pwa/types/advice.js").ReasonCode} C
+ * @param {Pick<import("../../pwa/types/advice.js").Advice, "reasons">} advice
+ * @param {C[]} codes
+ */
+export const reasons_of = ({ reasons }, ...codes) =>
+  /** @type {Extract<import("../../pwa/types/advice.js").Reason, {code: C}>[]} */ (
+    reasons.filter(({ code }) => /** @type {string[]} */ (codes).includes(code))
+  );
