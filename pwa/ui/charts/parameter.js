@@ -40,7 +40,8 @@ export function Parameter({ lines: held, next, as_table, now }) {
         next &&
         parameter in CHANCE_OF &&
         html`<${Chance} lines=${lines}
-        chance=${next.pass_chance[CHANCE_OF[parameter]]} standing=${next.now[`${/** @type {Watched} */ (parameter)}_mg_n_l`]} />`
+        chance=${next.pass_chance[CHANCE_OF[parameter]]}
+          standing=${next.now[`${/** @type {Watched} */ (parameter)}_mg_n_l`]} />`
       }
       ${!as_table && html`<${Chart} lines=${lines} />`}
       <div class=${as_table ? "" : "unseen"}><${Table} lines=${lines} now=${now} /></div>

@@ -70,7 +70,8 @@ const Lanes = ({ lanes, x, tank, exposed, at, children }) => html`
   <svg class="trace-lanes">
     ${lanes.map(
       (lane) => html`<line key=${lane}
-      class=${lane === tank || (exposed.has(lane) && String(exposed.get(lane)) < at) ? "thick" : "thin"} x1=${x(lane)} y1="0"
+      class=${lane === tank || (exposed.has(lane) && String(exposed.get(lane)) < at) ? "thick" : "thin"} x1=${x(lane)}
+        y1="0"
       x2=${x(lane)} y2="100%" />`,
     )}
     ${children}

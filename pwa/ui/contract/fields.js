@@ -223,7 +223,11 @@ const ListField = ({ choices, pick, ...props }) => {
     <div class="field"><${Label} view=${view} />
       <select id=${id_of(view.key)} ...${described(props)}
         onChange=${with_text(pick)}>
-        ${(unchosen || hands.look.unchosen) && html`<option value="" selected=${unchosen}>${t(hands.look.choose)}</option>`}
+        ${
+          (unchosen || hands.look.unchosen) &&
+          html`<option value="" selected=${unchosen}>${t(hands.look.choose)}
+          </option>`
+        }
         ${choices.map(
           ({ value, label }) => html`<option value=${value} selected=${value === view.value}>${label}</option>`,
         )}
