@@ -7,6 +7,7 @@ import { join, open_room } from "../../pwa/data/fish_room.js";
 import { share_once } from "../../pwa/data/share_once.js";
 import { install } from "../../pwa/contracts.js";
 import { shared_bundle } from "./shared_bundle.js";
+import { there } from "./fixtures.js";
 import { TANK, WELCOME, reading, scripted, share, stored, test_phone } from "./test_phone.js";
 
 let made = 0;
@@ -147,7 +148,7 @@ test("a database of the first version, with ops not yet shared, loses none of th
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
   const { cache } = await open_room(WELCOME.room.id, phone);
   await share(cache);
-  const { ops } = server.sent.find((one) => one.what === "push")?.body;
+  const { ops } = there(server.sent.find((one) => one.what === "push")).body;
   assert.deepEqual(ops, waiting);
   assert.deepEqual(await stored(phone, "outbox"), []);
 });
@@ -176,7 +177,7 @@ test("ops written before a kind gained a field go out unchanged; new ones carry 
     await room.write([{ type: "put", kind: "tank", id: old.id, fields: { window_m: 2 } }]);
     await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
     await share_once(phone, WELCOME.room.id, () => {});
-    const { ops } = server.sent.find((one) => one.what === "push")?.body;
+    const { ops } = there(server.sent.find((one) => one.what === "push")).body;
     assert.deepEqual(ops[0], old);
     assert.deepEqual(
       ops.map((op) => op.schema),

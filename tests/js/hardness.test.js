@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { HARDNESS, hardness_printed, in_degrees } from "../../pwa/advice/hardness.js";
-import { install, record_field, records } from "../../pwa/contracts.js";
+import { install, record_field } from "../../pwa/contracts.js";
 import { there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 

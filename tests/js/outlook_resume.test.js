@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { settings } from "../../pwa/calc/kinetics.js";
 import { believed } from "../../pwa/calc/tank_events.js";
-import { install, run, run_named } from "../../pwa/contracts.js";
+import { install, run_named } from "../../pwa/contracts.js";
 import { outlook_of } from "../../pwa/calc/outlook.js";
 import { shared_bundle } from "./shared_bundle.js";
 

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
 import { choose, t } from "../../pwa/i18n/words.js";
-import { install, record_field, records } from "../../pwa/contracts.js";
+import { install, record_field } from "../../pwa/contracts.js";
 import {
   AMMONIA,
   AMOUNTS,
