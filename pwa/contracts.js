@@ -20,7 +20,7 @@ import { install as installTables, table } from "./calc/tables.js";
 /** @typedef {{field: string, message: string, allowed: string}} FieldError */
 /** @typedef {Record<string, unknown>} Values field values by name */
 /**
- * @typedef {{calc: Record<string, Contract>, tables: Record<string, any>, messages: Record<string, string>,
+ * @typedef {{calc: Record<string, Contract>, tables: import("./types/tables.js").Tables, messages: Record<string, string>,
  *   records: Record<string, import("./types/contract.js").Kind>, formats: Record<string, {pattern: string}>}} Bundle
  */
 
@@ -34,7 +34,7 @@ export class InvalidInput extends Error {
 }
 
 /** @type {Bundle} */
-let bundle = { calc: {}, tables: {}, messages: {}, records: {}, formats: {} };
+let bundle = { calc: {}, tables: /** @type {import("./types/tables.js").Tables} */ ({}), messages: {}, records: {}, formats: {} };
 
 /**
  * How a number stands in a refusal; as the API writes it unless a screen says otherwise.
@@ -236,7 +236,11 @@ export const run = (name, payload) => /** @type {import("./types/contract.js").A
  * @throws {InvalidInput} naming each field and what is allowed
  * @throws {RangeError} if there is no such calculation
  */
-export function run_named(name, payload, calculate = calculations[name]) {
+export function run_named(
+  name,
+  payload,
+  calculate = /** @type {Record<string, (values: any) => Record<string, any>>} */ (calculations)[name],
+) {
   const spec = contract_of(name);
   const values = check(spec, payload);
   let outputs;

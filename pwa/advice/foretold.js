@@ -130,7 +130,7 @@ function planned_change(facts, asked, { plan, next }) {
   const litres = bucket_litres(exact_litres, water_l, facts.water_unit);
   const above = QUICK_SPECIES.some((name) => over(next, name, asked.limits, 0, "p50"));
   const besides = plan.advice.filter((code) => code !== "no_change" && code !== "two_changes");
-  const second = plan.two_changes && { at: facts.now + plan.two_changes.after_h * HOUR, litres };
+  const second = plan.two_changes ? { at: facts.now + plan.two_changes.after_h * HOUR, litres } : undefined;
   if (!(exact_litres > 0)) return { besides, second };
   return {
     besides,

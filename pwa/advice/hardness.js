@@ -3,14 +3,15 @@ import { hardness_units } from "../calc/hardness_units.js";
 
 /** The units of records without a unit, by parameter. @type {Record<string, string>} */
 export const HARDNESS = { kh: "°dKH", gh: "°dGH" };
+/** @typedef {import("../types/calculations.js").HardnessUnitsInput["unit"]} Unit */
 /**
  * Scales of tables/hardness_scales.json that carbonate and general hardness share, by the unit a kit may print.
- * @type {Record<string, string>}
+ * @type {Record<string, Unit>}
  */
 const SHARED = { "mg/L CaCO₃": "ppm_caco3", "°fH": "fh", "°Clark": "clark", gpg: "gpg" };
 /**
  * General hardness may be given in millimoles of calcium and magnesium, carbonate hardness in milliequivalents.
- * @type {Record<string, Record<string, string>>}
+ * @type {Record<string, Record<string, Unit>>}
  */
 const SCALES = {
   kh: { "°dKH": "dh", ...SHARED, "meq/L": "meq_l" },

@@ -9,15 +9,16 @@ import { plain } from "../figures/plain_text.js";
 
 /**
  * All rows of a table and those the keepers set down themselves, by name.
- * @param {string} name
+ * @param {"species" | "plants" | "salts"} name
  * @param {{name: string}[]} [own]
  * @returns {PickRow[]}
  */
 export function pick_rows(name, own = []) {
-  const rows = /** @type {[string, any][]} */ (Object.entries(table(name).rows));
-  return [...rows, ...own.map((one) => /** @type {[string, any]} */ ([one.name, one]))]
-    .map(([key, row]) => pick_row(key, row))
-    .sort((a, b) => a.name.localeCompare(b.name));
+  const { rows } = table(name);
+  return [
+    ...Object.entries(rows).map(([key, row]) => pick_row(key, row)),
+    ...own.map((one) => pick_row(one.name, one)),
+  ].sort((a, b) => a.name.localeCompare(b.name));
 }
 
 /** @param {string} key @param {{name?: string, label?: string}} row @returns {PickRow} */

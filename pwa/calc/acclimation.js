@@ -3,10 +3,12 @@ import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * Minutes to float, then the water to add in equal steps. Equations, units and source: the Python twin.
- * @param {{bag_l: number, bag_temperature_c: number, tank_temperature_c: number, bag_ph?: number, tank_ph?: number,
- *   bag_gh_dgh?: number, tank_gh_dgh?: number, method?: string, vessel_l?: number, hours_in_bag?: number}} input
+ * @param {Input<"acclimation">} input
+ * @returns {Outputs<"acclimation">}
  */
 export function acclimation({
   bag_l,

@@ -2,12 +2,15 @@
 import { free_ammonia } from "./free_ammonia.js";
 import { constants, table } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 const PUBLISHED_PH = [6.5, 9];
 const PUBLISHED_TEMPERATURE_C = [0, 30];
 
 /**
  * Acute and chronic criteria as total ammonia nitrogen. Equations, units and source: the Python twin.
- * @param {{ph: number, temperature_c: number}} input
+ * @param {Input<"ammonia_limits">} input
+ * @returns {Outputs<"ammonia_limits">}
  */
 export function ammonia_limits({ ph, temperature_c }) {
   const epa = constants("epa_2013");

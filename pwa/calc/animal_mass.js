@@ -1,9 +1,12 @@
 /** What the animals weigh by their length, and the food that mass eats in a day. */
 import { resolve } from "./animals.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * The mass of a list of animals and their dry food a day. Equations, units and sources: the Python twin.
- * @param {{animals: import("./animals.js").Animal[], feed_share_day?: number}} input
+ * @param {Input<"animal_mass">} input
+ * @returns {Outputs<"animal_mass">}
  */
 export function animal_mass({ animals, feed_share_day = 0.012 }) {
   const each = resolve(animals).map(({ name, count, length_cm, mass_g }) => ({

@@ -2,12 +2,13 @@
 import { Refusal } from "./refusal.js";
 import { table } from "./tables.js";
 
+/** @typedef {import("../types/tables.js").SpeciesRow} SpeciesRow */
 /**
  * @typedef {{species?: string, name?: string, count: number, length_cm?: number, shape?: string, mass_a?: number,
- * mass_b?: number, [more: string]: any}} Animal
+ * mass_b?: number}} Animal
  */
 /**
- * @typedef {{name: string, kind: string, shape: string, row: any, count: number, length_cm: number, mass_g: number,
+ * @typedef {{name: string, kind: string, shape: string, row: SpeciesRow | null, count: number, length_cm: number, mass_g: number,
  * adult_cm: number, adult_g: number}} Resolved
  */
 
@@ -44,7 +45,7 @@ function one(index, animal) {
   }
   const a = animal.mass_a ?? law.a;
   const b = animal.mass_b ?? law.b;
-  const length = animal.length_cm ?? row.length_cm;
+  const length = animal.length_cm ?? Number(row?.length_cm);
   const adult = row ? Math.max(length, row.length_cm) : length;
   return {
     name: animal.name || (row ? row.name : (animal.species ?? "own animal")),

@@ -7,8 +7,11 @@ import { blur, interval, share_below } from "./kit_reading.js";
 import { normals, uniform } from "./random_numbers.js";
 
 /** @typedef {import("./kinetics.js").Settings} Settings */
+/** @typedef {import("./tank_events.js").Tank} Tank */
+/** @typedef {"total_ammonia" | "nitrite" | "nitrate"} Nitrogen what a reading of nitrogen measures */
+/** @typedef {{tan_mg_n_l?: number, nitrite_mg_n_l?: number, nitrate_mg_n_l?: number}} Source */
 /**
- * @typedef {{at_h: number, parameter: string, value_mg_n_l: number, expected_p10_mg_n_l: number, expected_p90_mg_n_l:
+ * @typedef {{at_h: number, parameter: Nitrogen, value_mg_n_l: number, expected_p10_mg_n_l: number, expected_p90_mg_n_l:
  * number}} Doubt
  */
 /**
@@ -17,7 +20,7 @@ import { normals, uniform } from "./random_numbers.js";
  *   readings: number, doubts: Doubt[], begun_h: number, fresh: number[]}} Belief
  */
 
-/** @type {Record<string, number>} */
+/** @type {Record<Nitrogen, number>} */
 const ROW_OF = { total_ammonia: k.TAN, nitrite: k.NITRITE, nitrate: k.NITRATE };
 const JITTERED = [k.CAPACITY_1, k.CAPACITY_2, k.INPUT, k.UPTAKE, k.GROWTH_1, k.GROWTH_2, k.HALF_1, k.HALF_2, k.DECAY];
 /** @type {[number, string][]} */
@@ -53,7 +56,7 @@ export function draw(belief, rows) {
 /**
  * [mg N/L/day to expect from the feed, spread of its logarithm].
  * @param {Settings} c
- * @param {any} tank
+ * @param {Tank} tank
  * @returns {[number, number]}
  */
 export function nominal_input(c, tank) {
@@ -66,7 +69,7 @@ export function nominal_input(c, tank) {
 /**
  * The belief before any reading.
  * @param {Settings} c
- * @param {any} tank
+ * @param {Tank} tank
  * @param {number} seed
  * @param {number} at_h
  * @returns {Belief}
@@ -174,13 +177,14 @@ function wander(c, belief) {
  * Exchanges `fraction` of the water for source water.
  * @param {Belief} belief
  * @param {number} fraction
- * @param {Record<string, number>} source
+ * @param {Source} source
  */
 export function change_water(belief, fraction, source) {
   belief.fresh = [];
-  ["tan_mg_n_l", "nitrite_mg_n_l", "nitrate_mg_n_l"].forEach((name, row) => {
+  const { tan_mg_n_l = 0, nitrite_mg_n_l = 0, nitrate_mg_n_l = 0 } = source;
+  [tan_mg_n_l, nitrite_mg_n_l, nitrate_mg_n_l].forEach((mg_n_l, row) => {
     const values = belief.cloud[row];
-    const brought = fraction * (source[name] ?? 0);
+    const brought = fraction * mg_n_l;
     for (let i = 0; i < values.length; i += 1) values[i] = values[i] * (1 - fraction) + brought;
   });
 }
@@ -189,7 +193,7 @@ export function change_water(belief, fraction, source) {
  * Weighs the draws by one reading, mg N/L; doubts it out loud when it does not fit.
  * @param {Settings} c
  * @param {Belief} belief
- * @param {string} parameter
+ * @param {Nitrogen} parameter
  * @param {number} value
  * @param {number[] | undefined} steps
  */

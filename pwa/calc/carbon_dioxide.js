@@ -2,11 +2,14 @@
 import { Refusal } from "./refusal.js";
 import { constants, table } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 const PAIRING_ROUNDS = 8;
 
 /**
  * Dissolved CO2, and how far the rule 3 x KH x 10^(7 - pH) is off. Equations, units and source: the Python twin.
- * @param {{ph: number, kh_dkh: number, temperature_c: number, gh_dgh?: number}} input
+ * @param {Input<"carbon_dioxide">} input
+ * @returns {Outputs<"carbon_dioxide">}
  */
 export function carbon_dioxide({ ph, kh_dkh, temperature_c, gh_dgh = 0 }) {
   const kelvin = temperature_c + constants("kelvin").zero_celsius_k;

@@ -4,12 +4,19 @@ import * as k from "./kinetics.js";
 import { Watch, band, even, notes_of, recent_doubts, working_limits } from "./outlook.js";
 import { believed, follow } from "./tank_events.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /** @typedef {import("./kinetics.js").Settings} Settings */
 /** @typedef {import("./belief.js").Belief} Belief */
+/** @typedef {import("./belief.js").Source} Source */
+/** @typedef {import("./outlook.js").Limits} Limits */
+/** @typedef {import("./tank_events.js").Event} Event */
+/** @typedef {import("./tank_events.js").Tank} Tank */
 
 /**
  * What to change now, and what then remains. Fields, units, sources: the contract and the Python twin.
- * @param {any} input
+ * @param {Input<"change_plan">} input
+ * @returns {Outputs<"change_plan">}
  */
 export function change_plan(input) {
   const c = k.settings();
@@ -19,15 +26,11 @@ export function change_plan(input) {
 
 /**
  * The answer of `change_plan` from a belief that has reached now.
- * @param {Settings} c @param {Belief} belief @param {any[]} plans @param {any} input
+ * @param {Settings} c @param {Belief} belief @param {Event[]} plans @param {Input<"change_plan">} input
+ * @returns {Outputs<"change_plan">}
  */
-export function plan_of(
-  c,
-  belief,
-  plans,
-  { tank, source = {}, limits, risk = 0.1, next_test_h = 24, max_fraction = 0.9 },
-) {
-  const trial = new Trial(c, even(belief), plans, tank, source, working_limits(limits), next_test_h);
+export function plan_of(c, belief, plans, { tank, source, limits, risk = 0.1, next_test_h = 24, max_fraction = 0.9 }) {
+  const trial = new Trial(c, even(belief), plans, tank, source ?? {}, working_limits(limits), next_test_h);
   let { fraction, watch } = trial.smallest(risk, max_fraction);
   let enough = watch.chance_of_any() <= risk;
   /** @type {ReturnType<Trial["two_changes"]>} */ let halves = null;
@@ -63,10 +66,10 @@ class Trial {
   /**
    * @param {Settings} c
    * @param {Belief} belief
-   * @param {any[]} plans
-   * @param {any} tank
-   * @param {Record<string, number>} source
-   * @param {Record<string, number>} limits @param {number} hours
+   * @param {Event[]} plans
+   * @param {Tank} tank
+   * @param {Source} source
+   * @param {Limits} limits @param {number} hours
    */
   constructor(c, belief, plans, tank, source, limits, hours) {
     this.c = c;
@@ -90,7 +93,10 @@ class Trial {
     let plans = this.plans.map((plan) => (plan.kind === "feeding" ? { ...plan, feed_g: plan.feed_g * feed } : plan));
     const watch = new Watch(ahead, this.limits);
     if (again) {
-      plans = [...plans, { kind: "change", at_h: now_h + hours / 2, fraction: again, source: this.source }];
+      plans = [
+        ...plans,
+        /** @type {Event} */ ({ kind: "change", at_h: now_h + hours / 2, fraction: again, source: this.source }),
+      ];
       plans.sort((one, other) => one.at_h - other.at_h);
     }
     if (feed !== 1) {
@@ -169,12 +175,15 @@ function tenths(max_fraction) {
  * @param {Watch} watch
  * @param {number} fraction
  * @param {boolean} enough
- * @param {any} halves
+ * @param {Outputs<"change_plan">["two_changes"]} halves
  * @param {number} risk
+ * @returns {Outputs<"change_plan">["advice"]}
  */
 function advice_of(trial, watch, fraction, enough, halves, risk) {
   const { source, limits } = trial;
-  const dirty = ["nitrite_mg_n_l", "nitrate_mg_n_l"].some((name) => (source[name] ?? 0) > limits[name]);
+  const { nitrite_mg_n_l = 0, nitrate_mg_n_l = 0 } = source;
+  const dirty = nitrite_mg_n_l > limits.nitrite_mg_n_l || nitrate_mg_n_l > limits.nitrate_mg_n_l;
+  /** @type {Outputs<"change_plan">["advice"]} */
   const advice = dirty ? ["source_over_limit"] : [];
   if (fraction > 0.5) advice.push("large_change");
   if (enough) return fraction ? advice : [...advice, "no_change"];

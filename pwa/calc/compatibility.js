@@ -4,11 +4,25 @@ import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants, table } from "./tables.js";
 
-/** @typedef {Record<string, any>} Kept a resolved animal with what it needs */
-/** @typedef {Record<string, any>} Finding */
+/** @import {Input, Outputs} from "../types/contract.js" */
 
+/** @typedef {Outputs<"compatibility">} Answer */
+/** @typedef {Answer["findings"][number]} Finding */
+/** @typedef {Finding["kind"]} Kind */
+/** @typedef {Input<"compatibility">["animals"][number]} Given an animal as it is given */
+/** @typedef {"temperature" | "ph" | "hardness"} Property of the water */
+/** @typedef {"temperature_low_c" | "ph_low" | "gh_low_dgh"} Low */
+/** @typedef {"temperature_high_c" | "ph_high" | "gh_high_dgh"} High */
+/** @typedef {[number, number]} Range */
+/**
+ * @typedef {import("./animals.js").Resolved & Record<Property, Range | null> & {social: string, group_min: number,
+ *   level: string, temperament: string, mouth: string, traits: string[], genus: string, family: string}} Kept
+ *   a resolved animal with what it needs
+ */
+
+const PROPERTIES = /** @type {Property[]} */ (["temperature", "ph", "hardness"]);
 // Each range: its key in the species table, the fields of the keeper's own animal.
-/** @type {Record<string, [string, string, string]>} */
+/** @type {Record<Property, ["temperature_c" | "ph" | "gh_dgh", Low, High]>} */
 const RANGES = {
   temperature: ["temperature_c", "temperature_low_c", "temperature_high_c"],
   ph: ["ph", "ph_low", "ph_high"],
@@ -32,12 +46,12 @@ const NOTE_OF = {
 
 /**
  * What stands against keeping these animals together. Rules and sources: the Python twin.
- * @param {{animals: any[], temperature_c?: number, ph?: number, gh_dgh?: number, planting?: string, cover?: string}}
- * input
+ * @param {Input<"compatibility">} input
+ * @returns {Outputs<"compatibility">}
  */
 export function compatibility({ animals, temperature_c, ph, gh_dgh, planting = "medium", cover = "lid" }) {
   const kept = resolve(animals).map((one, index) => needs(index, one, animals[index]));
-  /** @type {Record<string, number | undefined>} */
+  /** @type {Record<Property, number | undefined>} */
   const tank = { temperature: temperature_c, ph, hardness: gh_dgh };
   const findings = kept.flatMap((one) => alone(one, tank, planting, cover));
   kept.forEach((one, index) => {
@@ -45,10 +59,11 @@ export function compatibility({ animals, temperature_c, ph, gh_dgh, planting = "
       findings.push(...water_between(one, other), ...company(one, other), ...mouth(one, other), ...mouth(other, one));
     }
   });
-  /** @type {Record<string, number | null>} */
+  /** @type {Pick<Answer, Low | High>} */
   const windows = {};
-  for (const [name, [, low_field, high_field]] of Object.entries(RANGES)) {
-    const known = kept.filter((one) => one[name]).map((one) => one[name]);
+  for (const name of PROPERTIES) {
+    const [, low_field, high_field] = RANGES[name];
+    const known = kept.flatMap((one) => (one[name] ? [one[name]] : []));
     const low = Math.max(...known.map((range) => range[0]));
     const high = Math.min(...known.map((range) => range[1]));
     const met = known.length > 0 && low <= high;
@@ -65,38 +80,42 @@ export function compatibility({ animals, temperature_c, ph, gh_dgh, planting = "
   };
 }
 
-/** A resolved animal with what it needs. @param {number} index @param {any} one @param {any} animal @returns {Kept} */
+/**
+ * A resolved animal with what it needs.
+ * @param {number} index @param {import("./animals.js").Resolved} one @param {Given} animal @returns {Kept}
+ */
 function needs(index, one, animal) {
+  /** @type {Partial<import("./animals.js").SpeciesRow>} */
   const row = one.row ?? {};
-  /** @type {Record<string, [number, number] | null>} */
-  const ranges = {};
-  for (const [name, [column, low_field, high_field]] of Object.entries(RANGES)) {
-    const given = row[column] ?? [null, null];
-    const low = animal[low_field] ?? given[0];
-    const high = animal[high_field] ?? given[1];
-    if ((low === null) !== (high === null)) {
-      throw new Refusal("range_half", `animals.${index}.${low === null ? low_field : high_field}`);
-    }
-    if (low !== null && low > high) throw new Refusal("range_turned", `animals.${index}.${low_field}`);
-    ranges[name] = low === null ? null : [low, high];
-  }
+  const range = (/** @type {Property} */ name) => {
+    const [column, low_field, high_field] = RANGES[name];
+    const low = animal[low_field] ?? row[column]?.[0];
+    const high = animal[high_field] ?? row[column]?.[1];
+    if (low === undefined && high === undefined) return null;
+    if (low === undefined) throw new Refusal("range_half", `animals.${index}.${low_field}`);
+    if (high === undefined) throw new Refusal("range_half", `animals.${index}.${high_field}`);
+    if (low > high) throw new Refusal("range_turned", `animals.${index}.${low_field}`);
+    return /** @type {Range} */ ([low, high]);
+  };
   return {
     ...one,
-    ...ranges,
+    temperature: range("temperature"),
+    ph: range("ph"),
+    hardness: range("hardness"),
     social: row.social ?? ((animal.group_min ?? 1) > 1 ? "gregarious" : "unknown"),
     group_min: animal.group_min ?? row.group_min ?? 1,
     level: row.level ?? "all",
     temperament: animal.temperament ?? row.temperament ?? "peaceful",
     mouth: animal.mouth ?? row.mouth ?? "picker",
     traits: row.traits ?? [],
-    genus: one.row ? animal.species.split(" ")[0] : "",
+    genus: one.row ? String(animal.species).split(" ")[0] : "",
     family: row.family ?? one.kind,
   };
 }
 
 /**
- * @param {string} kind
- * @param {string} severity
+ * @param {Kind} kind
+ * @param {Finding["severity"]} severity
  * @param {Kept} a
  * @param {Kept | null} [b]
  * @param {number[]} [ranges]
@@ -108,20 +127,21 @@ function finding(kind, severity, a, b = null, ranges = []) {
   return { kind, severity, a: a.name, b: b ? b.name : "", ...figures };
 }
 
-/** @param {Kept} one @param {Record<string, number | undefined>} tank @param {string} planting @param {string} cover */
+/** @param {Kept} one @param {Record<Property, number | undefined>} tank @param {string} planting @param {string} cover */
 function alone(one, tank, planting, cover) {
-  const found = [];
+  /** @type {Finding[]} */ const found = [];
   const margins = constants("compatibility_margins");
-  for (const [name, here] of Object.entries(tank)) {
-    if (!one[name] || here === undefined) continue;
-    const [low, high] = one[name];
+  for (const name of PROPERTIES) {
+    const [range, here] = [one[name], tank[name]];
+    if (!range || here === undefined) continue;
+    const [low, high] = range;
     const off = Math.max(low - here, here - high);
     if (off > 0)
       found.push(
         finding(`tank_${name}`, off > margins[name] + TOLERANCE ? "bar" : "care", one, null, [low, high, here, here]),
       );
   }
-  if (!Object.keys(RANGES).every((name) => one[name])) found.push(finding("not_known", "unknown", one));
+  if (!PROPERTIES.every((name) => one[name])) found.push(finding("not_known", "unknown", one));
   const few = one.count > 0 && one.count < one.group_min;
   if (few && ["shoal", "gregarious"].includes(one.social)) {
     found.push(finding("group_small", "care", one, null, [one.count, one.group_min]));
@@ -133,7 +153,8 @@ function alone(one, tank, planting, cover) {
     found.push(finding("too_many_rivals", "care", one, null, [one.count, 2]));
   }
   if (planting !== "none") {
-    for (const trait of ["eats_plants", "digs"]) if (harms_plants(one, trait)) found.push(finding(trait, "care", one));
+    for (const trait of /** @type {("eats_plants" | "digs")[]} */ (["eats_plants", "digs"]))
+      if (harms_plants(one, trait)) found.push(finding(trait, "care", one));
   }
   if (cover === "open" && one.traits.includes("jumps")) found.push(finding("jumps", "care", one));
   return found;
@@ -144,17 +165,15 @@ const harms_plants = (one, trait) => one.traits.includes(trait) && (trait === "e
 
 /** @param {Kept} one @param {Kept} other */
 function water_between(one, other) {
-  const found = [];
+  /** @type {Finding[]} */ const found = [];
   const margins = constants("compatibility_margins");
-  for (const name of Object.keys(RANGES)) {
-    if (!one[name] || !other[name]) continue;
-    const gap = Math.max(one[name][0] - other[name][1], other[name][0] - one[name][1]);
+  for (const name of PROPERTIES) {
+    const [mine, theirs] = [one[name], other[name]];
+    if (!mine || !theirs) continue;
+    const gap = Math.max(mine[0] - theirs[1], theirs[0] - mine[1]);
     if (gap <= 0) continue;
     found.push(
-      finding(`${name}_apart`, gap > margins[name] + TOLERANCE ? "bar" : "care", one, other, [
-        ...one[name],
-        ...other[name],
-      ]),
+      finding(`${name}_apart`, gap > margins[name] + TOLERANCE ? "bar" : "care", one, other, [...mine, ...theirs]),
     );
   }
   return found;
@@ -162,7 +181,7 @@ function water_between(one, other) {
 
 /** @param {Kept} one @param {Kept} other */
 function company(one, other) {
-  const found = [];
+  /** @type {Finding[]} */ const found = [];
   const same_place = one.level === other.level || [one.level, other.level].includes("all");
   const both_fish = one.kind === "fish" && other.kind === "fish";
   if (both_fish && same_place && FIERCE.includes(one.temperament) && FIERCE.includes(other.temperament)) {

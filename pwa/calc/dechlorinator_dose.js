@@ -2,10 +2,12 @@
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * The dose by the keeper's own label, and by chemistry. Equations, units and refusals: the Python twin.
- * @param {{change_l: number, tank_l?: number, basis?: string, label_ml?: number, label_per_l?: number,
- *   disinfectant?: string, disinfectant_mg_l?: number}} input
+ * @param {Input<"dechlorinator_dose">} input
+ * @returns {Outputs<"dechlorinator_dose">}
  */
 export function dechlorinator_dose({
   change_l,
@@ -20,8 +22,9 @@ export function dechlorinator_dose({
   if (tank_l === undefined && basis === "whole_tank") throw new Refusal("tank_needed");
   if (tank_l !== undefined && change_l > tank_l) throw new Refusal("change_above_tank");
   const treated_l = basis === "whole_tank" ? /** @type {number} */ (tank_l) : change_l;
-  /** @type {Record<string, any>} */
-  const answer = { treated_l, notes: [] };
+  /** @type {Outputs<"dechlorinator_dose">} */
+  const answer = { treated_l };
+  const notes = [];
   if (label_ml !== undefined) answer.label_dose_ml = (label_ml * treated_l) / label_per_l;
   if (disinfectant !== undefined) {
     const ratio = constants("dechlorination");
@@ -32,7 +35,7 @@ export function dechlorinator_dose({
     const freed_mg_n_l = disinfectant === "chloramine" ? ratio.chloramine_n * disinfectant_mg_l : 0;
     answer.freed_ammonia_mg_n_l = freed_mg_n_l;
     if (tank_l !== undefined) answer.freed_ammonia_in_tank_mg_n_l = (freed_mg_n_l * change_l) / tank_l;
-    if (freed_mg_n_l > 0) answer.notes.push("ammonia_freed");
+    if (freed_mg_n_l > 0) notes.push("ammonia_freed");
   }
-  return answer;
+  return { ...answer, notes };
 }

@@ -1,14 +1,16 @@
 /** What partial water changes leave of a substance, and the change that a target needs. */
 import { Refusal } from "./refusal.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 // A level counts as settled with this share of the way left (assumption).
 const SETTLED_SHARE = 0.05;
 
 /**
  * The level after changes one after another; for a target, the one more change that reaches it.
  * Equations, units and refusals: the Python twin.
- * @param {{before_mg_l: number, source_mg_l?: number, fractions?: number[], target_mg_l?: number,
- *   load_mg_l_day?: number, every_days?: number, routine_fraction?: number}} input
+ * @param {Input<"dilution">} input
+ * @returns {Outputs<"dilution">}
  */
 export function dilution({
   before_mg_l,
@@ -24,7 +26,7 @@ export function dilution({
     after_mg_l = after_mg_l * (1 - fraction) + source_mg_l * fraction;
     return after_mg_l;
   });
-  /** @type {Record<string, any>} */
+  /** @type {Outputs<"dilution">} */
   const answer = { after_mg_l };
   if (after_each_mg_l.length) answer.after_each_mg_l = after_each_mg_l;
   if (target_mg_l !== undefined) answer.fraction_needed = needed(after_mg_l, source_mg_l, target_mg_l);

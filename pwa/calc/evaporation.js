@@ -2,14 +2,15 @@
 import { constants } from "./tables.js";
 import { density_kg_m3, latent_heat_kj_kg, saturation_kpa } from "./water_properties.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 const SECONDS_PER_DAY = 86400;
 const DAYS_PER_MONTH = 30;
 
 /**
  * Evaporation from the open part of a quiet surface. Equations, units and source: the Python twin.
- * @param {{temperature_c: number, room_c: number, length_cm?: number, width_cm?: number, surface_cm2?: number,
- * humidity_percent?: number, air_speed_m_s?: number, open_fraction?: number, water_l?: number, source_gh_dgh?: number}}
- * input
+ * @param {Input<"evaporation">} input
+ * @returns {Outputs<"evaporation">}
  */
 export function evaporation({
   temperature_c,
@@ -31,7 +32,7 @@ export function evaporation({
   const heat_w = w_m2_kpa * Math.max(gap_kpa, 0) * open_m2;
   const kg_day = (heat_w / 1000 / latent_heat_kj_kg(temperature_c)) * SECONDS_PER_DAY;
   const litres_day = (kg_day / density_kg_m3(temperature_c)) * 1000;
-  /** @type {Record<string, any>} */
+  /** @type {Outputs<"evaporation">} */
   const out = {
     litres_day,
     litres_week: litres_day * 7,

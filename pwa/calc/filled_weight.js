@@ -4,9 +4,12 @@ import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 import { density_kg_m3 } from "./water_properties.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * Total mass, and its weight over the footprint. Equations, units, refusals and source: the Python twin.
- * @param {any} input as the contract describes it
+ * @param {Input<"filled_weight">} input
+ * @returns {Outputs<"filled_weight">}
  */
 export function filled_weight({
   length_cm,
@@ -34,7 +37,14 @@ export function filled_weight({
     if (water_l === undefined) throw new Refusal("water_needed");
     if (footprint_length_cm === undefined) throw new Refusal("footprint_needed");
   } else {
-    const box = box_of(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_mm ?? glass_mm);
+    const box = box_of(
+      Number(length_cm),
+      Number(width_cm),
+      Number(height_cm),
+      measures,
+      Number(glass_mm),
+      base_glass_mm ?? Number(glass_mm),
+    );
     tank_kg = (box.glass_l / 1000) * constants("solids").glass_kg_m3;
     if (footprint_length_cm === undefined) [footprint_length_cm, footprint_width_cm] = [box.length_cm, box.width_cm];
     if (water_l === undefined) {
@@ -46,7 +56,7 @@ export function filled_weight({
   }
   const water_kg = (water_l * density) / 1000;
   const total_kg = tank_kg + water_kg + substrate_kg + hardscape_kg + equipment_kg + stand_kg;
-  const footprint_m2 = (footprint_length_cm * footprint_width_cm) / 10_000;
+  const footprint_m2 = (footprint_length_cm * Number(footprint_width_cm)) / 10_000;
   const footprint_kpa = (total_kg * constants("standard_gravity").g_m_s2) / 1000 / footprint_m2;
   if (total_kg > constants("floor").heavy_kg) notes.push("heavy");
   if (footprint_kpa > constants("floor").dwelling_kpa) notes.push("over_room_figure");

@@ -1,9 +1,12 @@
 /** Free (un-ionised) ammonia from total ammonia, pH, temperature and ionic strength. */
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * The share of total ammonia that is NH3. Equations, units and source: the Python twin.
- * @param {{tan_mg_n_l: number, ph: number, temperature_c: number, ionic_strength_mol_l?: number}} input
+ * @param {Input<"free_ammonia">} input
+ * @returns {Outputs<"free_ammonia">}
  */
 export function free_ammonia({ tan_mg_n_l, ph, temperature_c, ionic_strength_mol_l = 0 }) {
   const emerson = constants("emerson_1975");

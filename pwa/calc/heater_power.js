@@ -3,13 +3,14 @@ import { evaporation } from "./evaporation.js";
 import { constants } from "./tables.js";
 import { density_kg_m3 } from "./water_properties.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 const LID_M = 0.004; // a common cover glass; its own resistance hardly counts
 
 /**
  * Steady heat loss, and a heater with some reserve. Equations, units and source: the Python twin.
- * @param {{length_cm: number, width_cm: number, height_cm: number, temperature_c: number, room_c: number, glass_mm?:
- * number,
- *   humidity_percent?: number, open_fraction?: number, reserve?: number, water_l?: number}} input
+ * @param {Input<"heater_power">} input
+ * @returns {Outputs<"heater_power">}
  */
 export function heater_power({
   length_cm,
@@ -41,7 +42,7 @@ export function heater_power({
   const practice = constants("heaters_in_practice");
   const steps = Math.ceil((Math.max(loss_w, 0) * reserve) / practice.step_w - 1e-9);
   const heater_w = Math.max(steps, 0) * practice.step_w;
-  /** @type {Record<string, any>} */
+  /** @type {Outputs<"heater_power">} */
   const out = {
     heater_w,
     loss_w,

@@ -28,7 +28,9 @@ import { substrate } from "./substrate.js";
 import { volume } from "./volume.js";
 import { water_blend } from "./water_blend.js";
 
-/** @type {Record<string, (input: any) => Record<string, any>>} */
+/** @import {CalculationName, Input, Outputs} from "../types/contract.js" */
+
+/** @type {{[K in CalculationName]: (input: Input<K>) => Outputs<K>}} */
 export const calculations = {
   acclimation,
   ammonia_limits,

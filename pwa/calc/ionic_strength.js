@@ -1,9 +1,12 @@
 /** Ionic strength of fresh water from its conductivity or its dissolved solids. */
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * The ionic strength by the rule of thumb of water chemistry. Rule, units and sources: the Python twin.
- * @param {{conductivity_us_cm?: number, tds_mg_l?: number}} input one of the two
+ * @param {Input<"ionic_strength">} input
+ * @returns {Outputs<"ionic_strength">}
  */
 export function ionic_strength({ conductivity_us_cm, tds_mg_l = 0 }) {
   const rule = constants("ionic_strength_rules");

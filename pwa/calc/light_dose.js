@@ -3,19 +3,22 @@ import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 const SECONDS_PER_HOUR = 3600;
 const UMOL_PER_MOL = 1_000_000;
 
 /**
  * Daily light integral of a lamp that fades in and out. Equations, units and source: the Python twin.
- * @param {{ppfd_umol_m2_s: number, hours: number, ramp_minutes?: number, wanted_mol_m2_day?: number}} input
+ * @param {Input<"light_dose">} input
+ * @returns {Outputs<"light_dose">}
  */
 export function light_dose({ ppfd_umol_m2_s, hours, ramp_minutes = 0, wanted_mol_m2_day }) {
   const ramp_hours = ramp_minutes / 60;
   if (2 * ramp_hours > hours) throw new Refusal("ramp_too_long");
   const full_hours = hours - ramp_hours;
   const mol_m2_hour = (ppfd_umol_m2_s * SECONDS_PER_HOUR) / UMOL_PER_MOL;
-  /** @type {Record<string, any>} */
+  /** @type {Outputs<"light_dose">} */
   const out = { dli_mol_m2_day: mol_m2_hour * full_hours, full_hours, band: band(ppfd_umol_m2_s) };
   const notes = notes_on(ppfd_umol_m2_s, hours);
   if (wanted_mol_m2_day !== undefined) {

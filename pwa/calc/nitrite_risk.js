@@ -1,12 +1,15 @@
 /** How dangerous this nitrite is beside the chloride in the water, and the chloride that shields. */
 import { constants, table } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 // Under a billionth of a milligram, far below any test, a ratio to it says nothing and may be no finite number.
 const NIL_MG_L = 1e-9;
 
 /**
  * Limits of nitrite at this chloride, and salt for a tenfold of chloride. Equations, units and source: the Python twin.
- * @param {{nitrite_mg_n_l: number, chloride_mg_l?: number, volume_l?: number}} input
+ * @param {Input<"nitrite_risk">} input
+ * @returns {Outputs<"nitrite_risk">}
  */
 export function nitrite_risk({ nitrite_mg_n_l, chloride_mg_l = 0, volume_l }) {
   const nitrite_mg_l = nitrite_mg_n_l * constants("nitrogen_species").no2_per_n;
@@ -17,7 +20,7 @@ export function nitrite_risk({ nitrite_mg_n_l, chloride_mg_l = 0, volume_l }) {
   const { rows, ions } = table("salts");
   const salt_mg_l = (to_add_mg_l * rows.sodium_chloride.g_mol) / ions.cl.g_mol;
   const risk = nitrite_mg_n_l <= sensitive ? "below_both" : nitrite_mg_n_l <= other ? "between" : "above_both";
-  /** @type {Record<string, any>} */
+  /** @type {Outputs<"nitrite_risk">} */
   const answer = {
     risk,
     sensitive_limit_mg_n_l: sensitive,

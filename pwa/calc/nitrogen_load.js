@@ -1,9 +1,12 @@
 /** Ammonia from food, and what its oxidation to nitrate takes from the water. */
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * Total ammonia that a day's food becomes. Equations, units and source: the Python twin.
- * @param {{feed_g_day: number, protein_fraction: number, volume_l: number, uneaten_fraction?: number}} input
+ * @param {Input<"nitrogen_load">} input
+ * @returns {Outputs<"nitrogen_load">}
  */
 export function nitrogen_load({ feed_g_day, protein_fraction, volume_l, uneaten_fraction = 0 }) {
   const eaten = (1 - uneaten_fraction) * constants("timmons_ebeling").tan_per_protein;

@@ -1,9 +1,12 @@
 /** One reading of a nitrogen species, as nitrogen and as the ion or molecule itself. */
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * The same amount on both bases. Units and source: the Python twin.
- * @param {{value: number, species: string, basis: string}} input
+ * @param {Input<"nitrogen_units">} input
+ * @returns {Outputs<"nitrogen_units">}
  */
 export function nitrogen_units({ value, species, basis }) {
   const ion_per_n = constants("nitrogen_species")[`${species}_per_n`];

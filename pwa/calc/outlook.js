@@ -5,17 +5,21 @@ import * as k from "./kinetics.js";
 import { constants, table } from "./tables.js";
 import { believed, follow } from "./tank_events.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /** @typedef {import("./kinetics.js").Settings} Settings */
 /** @typedef {import("./belief.js").Belief} Belief */
 
-/** @type {[string, number][]} */
-const BAND = [
-  ["p10", 0.1],
-  ["p50", 0.5],
-  ["p90", 0.9],
-];
+/** @typedef {import("./tank_events.js").Event} Event */
+/** @typedef {import("./tank_events.js").Change} Change */
+/** @typedef {{p10: number, p50: number, p90: number}} Band */
+/** @typedef {{nh3_mg_n_l: number, nitrite_mg_n_l: number, nitrate_mg_n_l: number}} Limits */
 
-/** Bands, chances and ready date. Fields, units, sources: the contract and the Python twin. @param {any} input */
+/**
+ * Bands, chances and ready date. Fields, units, sources: the contract and the Python twin.
+ * @param {Input<"outlook">} input
+ * @returns {Outputs<"outlook">}
+ */
 export function outlook(input) {
   const c = k.settings();
   const { belief, plans } = believed(c, input);
@@ -24,7 +28,8 @@ export function outlook(input) {
 
 /**
  * The answer of `outlook` from a belief that has reached `now_h`.
- * @param {Settings} c @param {Belief} belief @param {any[]} plans @param {any} input
+ * @param {Settings} c @param {Belief} belief @param {Event[]} plans @param {Input<"outlook">} input
+ * @returns {Outputs<"outlook">}
  */
 export function outlook_of(c, belief, plans, { tank, now_h, horizon_h = 72, changes = [], limits }) {
   const cloud = even(belief);
@@ -57,8 +62,8 @@ export function outlook_of(c, belief, plans, { tank, now_h, horizon_h = 72, chan
 
 /**
  * The limits to keep, mg N/L, the working ones where none is given.
- * @param {Record<string, number>} [limits]
- * @returns {Record<string, number>}
+ * @param {Partial<Limits>} [limits]
+ * @returns {Limits}
  */
 export function working_limits(limits) {
   const known = table("limits").limits;
@@ -87,16 +92,17 @@ export const conditions_of = (c, belief) => k.conditions(c, belief.temperature_c
 /**
  * The 10 %, 50 % and 90 % points of equally weighted draws.
  * @param {Float64Array} values
- * @returns {Record<string, number>}
+ * @returns {Band}
  */
 export function band(values) {
   const ranked = values.slice().sort();
-  return Object.fromEntries(BAND.map(([name, share]) => [name, ranked[Math.ceil(share * ranked.length - 1e-9) - 1]]));
+  const at = (/** @type {number} */ share) => ranked[Math.ceil(share * ranked.length - 1e-9) - 1];
+  return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
 }
 
 /** Which draws passed which limit, how long and how far, while the belief moves. */
 export class Watch {
-  /** @param {Belief} belief @param {Record<string, number>} limits */
+  /** @param {Belief} belief @param {Limits} limits */
   constructor(belief, limits) {
     const n = belief.weight.length;
     this.limits = [limits.nh3_mg_n_l, limits.nitrite_mg_n_l, limits.nitrate_mg_n_l];
@@ -166,8 +172,8 @@ const share_of = (flags) => flags.reduce((sum, flag) => sum + flag, 0) / flags.l
  * When the tank will likely process its load; null: not within `far_h`.
  * @param {Settings} c
  * @param {Belief} even_belief
- * @param {any[]} changes
- * @returns {Record<string, number | null> | null}
+ * @param {Change[]} changes
+ * @returns {Outputs<"outlook">["settled_h"]}
  */
 export function settled_band(c, even_belief, changes) {
   const n = even_belief.weight.length / c.far_every;
@@ -208,10 +214,9 @@ export function settled_band(c, even_belief, changes) {
   }
   // A date errs in proportion to how far off it is.
   const dates = ready_at.map((at_h, i) => now_h + (at_h - now_h) * stretch[i]);
-  const found = Object.fromEntries(
-    Object.entries(band(dates)).map(([name, at_h]) => [name, Number.isFinite(at_h) ? at_h : null]),
-  );
-  return found.p10 === null ? null : found;
+  const { p10, p50, p90 } = band(dates);
+  const known = (/** @type {number} */ at_h) => (Number.isFinite(at_h) ? at_h : null);
+  return Number.isFinite(p10) ? { p10, p50: known(p50), p90: known(p90) } : null;
 }
 
 /** Readings of the last days that did not fit what was expected. @param {Settings} c @param {Belief} belief */

@@ -3,6 +3,8 @@ import { resolve } from "./animals.js";
 import { oxygen_saturation } from "./oxygen_saturation.js";
 import { constants, table } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * @typedef {{water_l: number, surface_cm2: number, temperature_c: number, altitude_m: number, dark_hours: number,
  * evening_percent: number, planting: string, floating_cover: number, substrate: string, filter: string, cover: string}}
@@ -19,8 +21,8 @@ export const DOUBTS = ["exchange", "dry", "plants", "substrate", "animals"];
 
 /**
  * Dissolved oxygen at the end of a night without light. Equation, units and sources: the Python twin.
- * @param {Partial<Tank> & {water_l: number, surface_cm2: number, temperature_c: number, animals:
- * import("./animals.js").Animal[], nitrified_mg_n_day?: number, least_mg_l?: number}} input
+ * @param {Input<"oxygen_night">} input
+ * @returns {Outputs<"oxygen_night">}
  */
 export function oxygen_night({
   water_l,
@@ -51,7 +53,7 @@ export function oxygen_night({
     filter,
     cover,
   };
-  const stock = resolve(animals);
+  const stock = resolve(animals ?? []);
   const breathing = stock.reduce((sum, one) => sum + one.count * breathing_mg_h(one.mass_g, temperature_c), 0);
   const bacteria = (nitrified_mg_n_day / 24) * constants("ebeling_2006").oxygen_per_n;
   const night = still_night(tank);

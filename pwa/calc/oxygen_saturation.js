@@ -1,16 +1,19 @@
 /** How much oxygen water holds beside air, by temperature and altitude or barometer. */
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 const KPA_PER_ATM = 101.325;
 
 /**
  * Saturation of fresh water, and a measured oxygen as a share of it. Equations, units and source: the Python twin.
- * @param {{temperature_c: number, altitude_m?: number, pressure_kpa?: number, oxygen_mg_l?: number}} input
+ * @param {Input<"oxygen_saturation">} input
+ * @returns {Outputs<"oxygen_saturation">}
  */
 export function oxygen_saturation({ temperature_c, altitude_m = 0, pressure_kpa, oxygen_mg_l }) {
   const air_pressure_kpa = pressure_kpa ?? pressure_at_kpa(altitude_m);
   const saturation_mg_l = saturation_at_mg_l(temperature_c, air_pressure_kpa);
-  /** @type {Record<string, number>} */
+  /** @type {Outputs<"oxygen_saturation">} */
   const answer = { saturation_mg_l, air_pressure_kpa };
   if (oxygen_mg_l !== undefined) answer.saturation_percent = (oxygen_mg_l / saturation_mg_l) * 100;
   return answer;

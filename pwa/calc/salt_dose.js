@@ -2,21 +2,24 @@
 import { Refusal } from "./refusal.js";
 import { table } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 // More degrees than this are added in steps (common practice).
 const STEP_DH = 2;
 
 /**
  * Grams for the volume, and what each litre gains. Equations, units and refusals: the Python twin.
- * @param {{volume_l: number, salt: string, raise: {gh_dgh?: number, kh_dkh?: number, ion?: string, mg_l?: number}}}
- * input
+ * @param {Input<"salt_dose">} input
+ * @returns {Outputs<"salt_dose">}
  */
 export function salt_dose({ volume_l, salt, raise }) {
   const [name, amount] = asked(raise);
   const { ions, rows } = table("salts");
   const row = rows[salt];
   const per_dh = table("hardness_scales").scales.dh.mmol_l;
-  const gives = /** @type {[string, number][]} */ (Object.entries(row.gives));
-  const sum = (/** @type {string} */ counted) => gives.reduce((total, [ion, n]) => total + n * ions[ion][counted], 0);
+  const gives = Object.entries(row.gives);
+  const sum = (/** @type {"hardness" | "charges"} */ counted) =>
+    gives.reduce((total, [ion, n]) => total + n * ions[ion][counted], 0);
   /** @type {Record<string, number>} */
   const effects = {
     gh_dgh: sum("hardness") / per_dh,
@@ -25,7 +28,9 @@ export function salt_dose({ volume_l, salt, raise }) {
   };
   if (!effects[name]) throw new Refusal("not_in_salt");
   const mmol_l = amount / effects[name];
-  const adds = Object.fromEntries(Object.entries(effects).map(([key, effect]) => [key, effect * mmol_l]));
+  const adds = /** @type {Outputs<"salt_dose">["adds"]} */ (
+    /** @type {unknown} */ (Object.fromEntries(Object.entries(effects).map(([key, effect]) => [key, effect * mmol_l])))
+  );
   const notes = row.slow ? ["slow"] : [];
   if (Math.max(adds.gh_dgh, adds.kh_dkh) > STEP_DH) notes.push("in_steps");
   return { grams: (mmol_l * row.g_mol * volume_l) / 1000, adds, notes };
@@ -33,11 +38,13 @@ export function salt_dose({ volume_l, salt, raise }) {
 
 /**
  * The one thing to raise, by the name it has among the effects, and by how much.
- * @param {Record<string, any>} wanted @returns {[string, number]}
+ * @param {Input<"salt_dose">["raise"]} wanted @returns {[string, number]}
  */
 function asked(wanted) {
   if ("ion" in wanted !== "mg_l" in wanted) throw new Refusal("ion_with_amount");
   const given = ["gh_dgh", "kh_dkh", "ion"].filter((name) => name in wanted);
   if (given.length !== 1) throw new Refusal("raise_one");
-  return given[0] === "ion" ? [`${wanted.ion}_mg_l`, wanted.mg_l] : [given[0], wanted[given[0]]];
+  const { ion, mg_l = 0, gh_dgh, kh_dkh = 0 } = wanted;
+  if (ion) return [`${ion}_mg_l`, mg_l];
+  return gh_dgh !== undefined ? ["gh_dgh", gh_dgh] : ["kh_dkh", kh_dkh];
 }

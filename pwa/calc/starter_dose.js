@@ -3,10 +3,12 @@ import { nitrogen_load } from "./nitrogen_load.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * Ammonium chloride, or household ammonia, for one dose. Equations, units and source: the Python twin.
- * @param {{volume_l: number, tan_mg_n_l?: number, feed_g_day?: number, protein_fraction?: number,
- *   ammonia_percent?: number, ammonia_density_kg_l?: number}} input
+ * @param {Input<"starter_dose">} input
+ * @returns {Outputs<"starter_dose">}
  */
 export function starter_dose({
   volume_l,

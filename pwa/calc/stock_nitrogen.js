@@ -35,7 +35,7 @@ export function nitrogen_room(given, doubt = "", place = USUAL) {
   const nitrate_g = (Math.max(0, given.changed_mg_n_day) + taken_up) / nitrate;
   return {
     limit_g: Math.min(processing_g, nitrate_g),
-    by: processing_g <= nitrate_g ? "processing" : "nitrate",
+    by: /** @type {"processing" | "nitrate"} */ (processing_g <= nitrate_g ? "processing" : "nitrate"),
     tan_mg_n_g_day: tan,
     nitrate_mg_n_g_day: nitrate,
     capacity,

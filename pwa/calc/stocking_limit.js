@@ -5,11 +5,14 @@ import { NITROGEN_DOUBTS, nitrogen_room } from "./stock_nitrogen.js";
 import { long_enough, surface_asked_cm2 } from "./stock_room.js";
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /** @typedef {{g: number, mg_h: number, cm2: number, fits: boolean}} Asked */
 
 /**
  * Three limits in grams of grown animals, and how many more of each fit. Equations, units, sources: the Python twin.
- * @param {any} input
+ * @param {Input<"stocking_limit">} input
+ * @returns {Outputs<"stocking_limit">}
  */
 export function stocking_limit({
   animals,
@@ -79,7 +82,7 @@ export function stocking_limit({
     DOUBTS.flatMap((doubt) => [LOW, HIGH].map((place) => oxygen_g_in(doubt, place))),
   );
   const room_g = lot.cm2 > 0 ? (lot.fits ? (surface_cm2 / lot.cm2) * lot.g : 0) : null;
-  /** @type {[string, number][]} */
+  /** @type {["nitrogen" | "oxygen" | "room", number][]} */
   const limits = [
     ["nitrogen", nitrogen_g],
     ["oxygen", oxygen_g],

@@ -3,6 +3,8 @@ import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 /**
  * @typedef {{role?: string, material: string, front_cm: number, back_cm: number, density_kg_l?: number, pack_l?:
  * number, pack_kg?: number}} Layer
@@ -10,8 +12,8 @@ import { constants } from "./tables.js";
 
 /**
  * Amounts of each layer of a bed. Equations, units, refusals and source: the Python twin.
- * @param {{length_cm: number, width_cm: number, layers: Layer[], support_bags?: number, support_bag_l?: number,
- * support_fill?: number}} input
+ * @param {Input<"substrate">} input
+ * @returns {Outputs<"substrate">}
  */
 export function substrate({ length_cm, width_cm, layers, support_bags = 0, support_bag_l, support_fill = 0.5 }) {
   if (support_bags > 0 && support_bag_l === undefined) throw new Refusal("bag_size_needed");
@@ -28,7 +30,7 @@ export function substrate({ length_cm, width_cm, layers, support_bags = 0, suppo
   const front_cm = sum(layers.map((layer) => layer.front_cm));
   const back_cm = sum(layers.map((layer) => layer.back_cm));
   const rise = (back_cm - front_cm) / width_cm;
-  /** @type {Record<string, any>} */
+  /** @type {Outputs<"substrate">} */
   const out = {
     litres: sum(amounts.map((amount) => amount.litres)),
     kg: sum(amounts.map((amount) => amount.kg)),

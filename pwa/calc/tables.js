@@ -1,20 +1,28 @@
 /** The shared tables (constants, limits, species ...) as the calculations read them. */
 
-/** @type {Record<string, any>} */
+/** @import {TableName, Tables} from "../types/tables.js" */
+
+/** @type {Partial<Tables>} */
 let installed = {};
 /** @type {Map<string, Readonly<Record<string, number>>>} */
 const plain = new Map();
 
-/** Make the tables known; once, before the first calculation. @param {Record<string, any>} tables */
+/** Make the tables known; once, before the first calculation. @param {Tables} tables */
 export function install(tables) {
   installed = tables;
   plain.clear();
 }
 
-/** One table, shared_schema/tables/NAME.json, as it stands. @param {string} name @returns {any} */
+/**
+ * One table, the content of shared_schema/tables/NAME.json.
+ * @template {TableName} T
+ * @param {T} name
+ * @returns {Tables[T]}
+ */
 export function table(name) {
-  if (!(name in installed)) throw new Error(`table ${name} is not installed`);
-  return installed[name];
+  const found = installed[name];
+  if (!found) throw new Error(`table ${name} is not installed`);
+  return found;
 }
 
 /** The plain values of one group of constants.json, by name. @param {string} group */
@@ -22,9 +30,7 @@ export function constants(group) {
   let values = plain.get(group);
   if (!values) {
     const entries = Object.entries(table("constants").groups[group].values);
-    values = Object.freeze(
-      Object.fromEntries(entries.map(([name, entry]) => [name, /** @type {any} */ (entry).value])),
-    );
+    values = Object.freeze(Object.fromEntries(entries.map(([name, entry]) => [name, entry.value])));
     plain.set(group, values);
   }
   return values;

@@ -4,8 +4,21 @@ import { TAN } from "./kinetics.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
+/** @import {Input} from "../types/contract.js" */
 /** @typedef {import("./kinetics.js").Settings} Settings */
 /** @typedef {import("./belief.js").Belief} Belief */
+
+/** @typedef {Input<"outlook">} Records what all forecasts ask for; each has more beside it */
+/** @typedef {Pick<Records, "tank" | "now_h" | "readings" | "changes" | "doses" | "feedings" | "seed">} Known */
+/** @typedef {Records["tank"]} Tank */
+/** @typedef {NonNullable<Records["readings"]>[number]} Reading */
+/** @typedef {NonNullable<Records["changes"]>[number]} Change */
+/** @typedef {NonNullable<Records["doses"]>[number]} Dose */
+/** @typedef {NonNullable<Records["feedings"]>[number]} Feeding */
+/**
+ * @typedef {(Reading & {kind: "reading"}) | (Dose & {kind: "dose"}) | (Feeding & {kind: "feeding"}) |
+ *   (Change & {kind: "change"})} Event a record with its kind
+ */
 
 // At the same hour the test comes before the dose, the feeding and the change that it led to.
 /** @type {Record<string, number>} */
@@ -20,7 +33,8 @@ const PER_N = { total_ammonia: "nh4_per_n", nitrite: "no2_per_n", nitrate: "no3_
 /**
  * The belief at `now_h`, the records after it, and what to keep to go on from the last record.
  * `kept` is gone on from when it holds the same tank and only later records came; else all is followed anew.
- * @param {Settings} c @param {any} input @param {Kept} [kept] @returns {{belief: Belief, plans: any[], kept: Kept}}
+ * @param {Settings} c @param {Known} input @param {Kept} [kept]
+ * @returns {{belief: Belief, plans: Event[], kept: Kept}}
  */
 export function believed(c, { tank, now_h, readings = [], changes = [], doses = [], feedings = [], seed = 1 }, kept) {
   const events = ordered(c, now_h, readings, changes, doses, feedings);
@@ -49,11 +63,11 @@ const begins_h = (c, now_h) => Math.max(0, Math.floor((now_h - c.look_back_h) / 
  * Every record that counts, in order of time; readings after `now_h` are refused, other later records are plans.
  * @param {Settings} c
  * @param {number} now_h
- * @param {any[]} readings
- * @param {any[]} changes
- * @param {any[]} doses
- * @param {any[]} feedings
- * @returns {any[]}
+ * @param {Reading[]} readings
+ * @param {Change[]} changes
+ * @param {Dose[]} doses
+ * @param {Feeding[]} feedings
+ * @returns {Event[]}
  */
 export function ordered(c, now_h, readings, changes, doses, feedings) {
   readings.forEach(({ at_h, parameter, value }, index) => {
@@ -63,14 +77,14 @@ export function ordered(c, now_h, readings, changes, doses, feedings) {
   });
   const start = begins_h(c, now_h);
   return Object.entries({ reading: readings, dose: doses, feeding: feedings, change: changes })
-    .flatMap(([kind, records]) => records.map((record) => ({ ...record, kind })))
+    .flatMap(([kind, records]) => records.map((record) => /** @type {Event} */ ({ ...record, kind })))
     .filter((event) => event.at_h >= start)
     .sort((one, other) => one.at_h - other.at_h || ORDER[one.kind] - ORDER[other.kind]);
 }
 
 /**
  * Advances the belief through `events` (all at or after its hour) to `until_h`, in place.
- * @param {Settings} c @param {Belief} belief @param {any} tank @param {any[]} events @param {number} until_h
+ * @param {Settings} c @param {Belief} belief @param {Tank} tank @param {Event[]} events @param {number} until_h
  * @param {(belief: Belief, hours: number) => void} [seen]
  */
 export function follow(c, belief, tank, events, until_h, seen) {
@@ -86,8 +100,8 @@ export function follow(c, belief, tank, events, until_h, seen) {
  * Lets one record act on the belief.
  * @param {Settings} c
  * @param {Belief} belief
- * @param {any} tank
- * @param {any} event
+ * @param {Tank} tank
+ * @param {Event} event
  */
 export function apply(c, belief, tank, event) {
   if (event.kind === "dose") {
@@ -110,14 +124,14 @@ export function apply(c, belief, tank, event) {
 
 /**
  * Value and steps of a reading as mg N/L.
- * @param {any} reading
- * @returns {{value: number, steps: number[] | undefined}}
+ * @param {{parameter: string, value: number, basis?: string, steps?: number[]}} reading
+ * @returns {{value: number, steps?: number[]}}
  */
 export function in_nitrogen(reading) {
   if (reading.basis === "n") return reading;
   const per_n = constants("nitrogen_species")[PER_N[reading.parameter]];
   return {
     value: reading.value / per_n,
-    steps: reading.steps?.map((/** @type {number} */ step) => step / per_n),
+    steps: reading.steps?.map((step) => step / per_n),
   };
 }

@@ -3,13 +3,14 @@ import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { floor_cm2 } from "./tank_shapes.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
 const CM3_PER_L = 1000;
 
 /**
  * Gross litres to the rim and litres of water at the fill height. Equations, units and refusals: the Python twin.
- * @param {{shape: string, height_cm: number, measures?: string, glass_mm?: number, fill_height_cm?: number,
- *   substrate_l?: number, substrate_porosity?: number, hardscape_kg?: number, hardscape_density_kg_l?: number,
- *   metered_l?: number, length_cm?: number, width_cm?: number, diameter_cm?: number, bow_cm?: number}} input
+ * @param {Input<"volume">} input
+ * @returns {Outputs<"volume">}
  */
 export function volume({
   shape,

@@ -2,6 +2,10 @@
 import { best_shares } from "./blend_solver.js";
 import { Refusal } from "./refusal.js";
 
+/** @import {Input, Outputs} from "../types/contract.js" */
+
+/** @typedef {"gh_dgh" | "kh_dkh" | "temperature_c"} Property */
+/** @type {Property[]} */
 const PROPERTIES = ["gh_dgh", "kh_dkh", "temperature_c"];
 // Nearer than this, in degrees of either kind, nobody measures (assumption).
 const CLOSE_ENOUGH = 0.1;
@@ -9,7 +13,8 @@ const CLOSE_ENOUGH = 0.1;
 /**
  * Litres of each source for the target, or as near as these waters come. Equations, units and refusals: the Python
  * twin.
- * @param {{sources: Record<string, any>[], target: Record<string, number>, litres: number}} input
+ * @param {Input<"water_blend">} input
+ * @returns {Outputs<"water_blend">}
  */
 export function water_blend({ sources, target, litres }) {
   const wanted = PROPERTIES.filter((name) => name in target);
@@ -17,16 +22,13 @@ export function water_blend({ sources, target, litres }) {
   sources.forEach((source, index) => {
     for (const name of wanted) if (!(name in source)) throw new Refusal("source_unknown", `sources.${index}.${name}`);
   });
-  const caps = sources.map((source) => ("litres" in source ? Math.min(1, source.litres / litres) : 1));
-  const rows = wanted.map((name) => sources.map((source) => source[name]));
-  const shares = best_shares(
-    rows,
-    wanted.map((name) => target[name]),
-    caps,
-  );
+  const caps = sources.map((source) => (source.litres === undefined ? 1 : Math.min(1, source.litres / litres)));
+  const rows = wanted.map((name) => sources.map((source) => Number(source[name])));
+  const goals = wanted.map((name) => Number(target[name]));
+  const shares = best_shares(rows, goals, caps);
   if (!shares) throw new Refusal("not_enough_water");
   const reached = reached_by(sources, shares);
-  const missed = wanted.some((name) => Math.abs(reached[name] - target[name]) > CLOSE_ENOUGH);
+  const missed = wanted.some((name, place) => Math.abs(Number(reached[name]) - goals[place]) > CLOSE_ENOUGH);
   const amounts = shares.map((share) => share * litres);
   const pour = sources.flatMap((source, index) =>
     amounts[index] > 0 ? [{ name: source.name || `water ${index + 1}`, litres: amounts[index] }] : [],
@@ -36,14 +38,14 @@ export function water_blend({ sources, target, litres }) {
 
 /**
  * What the mixture has, property by property, where every water used says it.
- * @param {Record<string, any>[]} sources @param {number[]} shares
+ * @param {Input<"water_blend">["sources"]} sources @param {number[]} shares
  */
 function reached_by(sources, shares) {
-  /** @type {Record<string, number>} */ const reached = {};
+  /** @type {Outputs<"water_blend">["reached"]} */ const reached = {};
   const used = sources.flatMap((source, index) => (shares[index] > 0 ? [{ source, share: shares[index] }] : []));
   for (const name of PROPERTIES) {
     if (!used.every(({ source }) => name in source)) continue;
-    reached[name] = used.reduce((total, { source, share }) => total + share * source[name], 0);
+    reached[name] = used.reduce((total, { source, share }) => total + share * Number(source[name]), 0);
   }
   return reached;
 }

@@ -66,7 +66,7 @@ export interface AcclimationAnswer {
   /** Share of their old water at the end */
   bag_share_left: number;
   /** The mixing, step by step */
-  plan: {
+  plan: ({
     /** After; min */
     minute: number;
     /** pour off first; L */
@@ -74,14 +74,14 @@ export interface AcclimationAnswer {
     /** tank water in; L */
     add_l: number;
     /** that is; ml/min */
-    ml_minute?: number;
+    ml_minute?: number | null;
     /** drops a second, while they can be counted; 1/s */
-    drops_s?: number;
+    drops_s?: number | null;
     /** pH then, about */
-    ph?: number;
+    ph?: number | null;
     /** hardness then; °dGH */
-    gh_dgh?: number;
-  }[];
+    gh_dgh?: number | null;
+  })[];
 }
 
 /** Input of ammonia_limits: How much total ammonia this pH and temperature allow, for an hour and for weeks. */
@@ -439,7 +439,7 @@ export interface ChangePlanAnswer {
     after_h: number;
     /** Chance of passing a limit; 1 */
     pass_chance: number;
-  };
+  } | null;
   /** And besides */
   advice: ("no_change" | "large_change" | "feed_half" | "two_changes" | "feed_nothing" | "feed_less" | "test_at_half_time" | "test_sooner" | "nitrate_slowly" | "source_over_limit")[];
   /** Highest before the next test */
@@ -590,17 +590,17 @@ export interface CompatibilityAnswer {
   /** Together */
   verdict: "together" | "with_care" | "not_together";
   /** Water for all, from; °C */
-  temperature_low_c?: number;
+  temperature_low_c?: number | null;
   /** to; °C */
-  temperature_high_c?: number;
+  temperature_high_c?: number | null;
   /** pH for all, from */
-  ph_low?: number;
+  ph_low?: number | null;
   /** to */
-  ph_high?: number;
+  ph_high?: number | null;
   /** Hardness for all, from; °dGH */
-  gh_low_dgh?: number;
+  gh_low_dgh?: number | null;
   /** to; °dGH */
-  gh_high_dgh?: number;
+  gh_high_dgh?: number | null;
   /** Findings */
   findings: ({
     /** What */
@@ -612,13 +612,13 @@ export interface CompatibilityAnswer {
     /** Beside */
     b: string;
     /** Figure */
-    a_low?: number;
+    a_low?: number | null;
     /** and */
-    a_high?: number;
+    a_high?: number | null;
     /** Against */
-    b_low?: number;
+    b_low?: number | null;
     /** and */
-    b_high?: number;
+    b_high?: number | null;
   })[];
 }
 
@@ -664,17 +664,17 @@ export interface DechlorinatorDoseValues {
 /** What dechlorinator_dose answers. */
 export interface DechlorinatorDoseAnswer {
   /** Dose by the label (ml, or g of a powder); ml */
-  label_dose_ml?: number;
+  label_dose_ml?: number | null;
   /** Sodium thiosulfate pentahydrate, field ratio; mg */
-  thiosulfate_pentahydrate_mg?: number;
+  thiosulfate_pentahydrate_mg?: number | null;
   /** Sodium thiosulfate pentahydrate, enough in any case; mg */
-  thiosulfate_pentahydrate_safe_mg?: number;
+  thiosulfate_pentahydrate_safe_mg?: number | null;
   /** Or ascorbic acid; mg */
-  ascorbic_acid_mg?: number;
+  ascorbic_acid_mg?: number | null;
   /** Ammonia freed in the new water, as nitrogen; mg N/L */
-  freed_ammonia_mg_n_l?: number;
+  freed_ammonia_mg_n_l?: number | null;
   /** The same once mixed in the tank; mg N/L */
-  freed_ammonia_in_tank_mg_n_l?: number;
+  freed_ammonia_in_tank_mg_n_l?: number | null;
   /** Water the label's dose is for; L */
   treated_l: number;
 }
@@ -720,15 +720,15 @@ export interface DilutionAnswer {
   /** After the changes; mg/L */
   after_mg_l: number;
   /** Change that reaches what is wanted, as a share of the water; 1 */
-  fraction_needed?: number;
+  fraction_needed?: number | null;
   /** With the routine it settles, just before a change, at; mg/L */
-  settles_before_mg_l?: number;
+  settles_before_mg_l?: number | null;
   /** and just after a change at; mg/L */
-  settles_after_mg_l?: number;
+  settles_after_mg_l?: number | null;
   /** Nineteen twentieths of the way there takes; days */
-  settles_in_days?: number;
+  settles_in_days?: number | null;
   /** After each change in turn */
-  after_each_mg_l?: number[];
+  after_each_mg_l?: number[] | null;
 }
 
 /**
@@ -793,7 +793,7 @@ export interface EvaporationAnswer {
   /** Heat it takes from the water; W */
   heat_w: number;
   /** Hardness gained in 30 days by topping up alone; °dGH */
-  gh_rise_dgh_month?: number;
+  gh_rise_dgh_month?: number | null;
   /** Vapour pressure, water less room; kPa */
   pressure_gap_kpa: number;
   /** Open surface; m² */
@@ -1022,9 +1022,9 @@ export interface HeaterPowerAnswer {
   /** Heat lost at that temperature; W */
   loss_w: number;
   /** With this heater it warms, near the end; °C/hour */
-  warming_c_hour?: number;
+  warming_c_hour?: number | null;
   /** Without power it cools, at first; °C/hour */
-  cooling_c_hour?: number;
+  cooling_c_hour?: number | null;
   /** Through sides and bottom; W */
   glass_loss_w: number;
   /** From the top, without evaporation; W */
@@ -1093,7 +1093,7 @@ export interface LightDoseAnswer {
   /** How strong this light is */
   band: "low" | "medium" | "high";
   /** Hours a day for the light wanted; h */
-  hours_needed?: number;
+  hours_needed?: number | null;
 }
 
 /**
@@ -1130,13 +1130,13 @@ export interface NitriteRiskAnswer {
   /** The reading as NO₂; mg/L */
   nitrite_mg_l: number;
   /** Chloride for each NO₂, by mass (10 shields); 1 */
-  chloride_per_nitrite?: number;
+  chloride_per_nitrite?: number | null;
   /** Chloride missing to ten times the nitrite; mg/L */
   chloride_to_add_mg_l: number;
   /** That is sodium chloride; mg/L */
   salt_mg_l: number;
   /** For the whole tank; g */
-  salt_g?: number;
+  salt_g?: number | null;
 }
 
 /** Input of nitrogen_load: How much ammonia a day's food becomes, and what its oxidation takes from the water. */
@@ -1438,10 +1438,10 @@ export interface OutlookAnswer {
     /** one in ten below; h */
     p10: number;
     /** middle; h */
-    p50?: number;
+    p50?: number | null;
     /** one in ten above; h */
-    p90?: number;
-  };
+    p90?: number | null;
+  } | null;
   /** What it processes now, with ammonia and nitrite at 0.25 mg N/L */
   capacity_mg_n_day: {
     /** one in ten below; mg N/day */
@@ -1614,7 +1614,7 @@ export interface OxygenNightAnswer {
   /** Lowest of the night; mg/L */
   lowest_mg_l: number;
   /** Hours after lights out until the limit is passed; h */
-  hours_to_limit?: number;
+  hours_to_limit?: number | null;
   /** Saturation; mg/L */
   saturation_mg_l: number;
   /** At lights out; mg/L */
@@ -1662,7 +1662,7 @@ export interface OxygenSaturationAnswer {
   /** Oxygen at saturation; mg/L */
   saturation_mg_l: number;
   /** The measured oxygen is; % of that */
-  saturation_percent?: number;
+  saturation_percent?: number | null;
   /** Air pressure; kPa */
   air_pressure_kpa: number;
 }
@@ -1716,25 +1716,25 @@ export interface SaltDoseAnswer {
     /** carbonate hardness; °dKH */
     kh_dkh: number;
     /** calcium; mg/L */
-    ca_mg_l?: number;
+    ca_mg_l?: number | null;
     /** magnesium; mg/L */
-    mg_mg_l?: number;
+    mg_mg_l?: number | null;
     /** sodium; mg/L */
-    na_mg_l?: number;
+    na_mg_l?: number | null;
     /** potassium; mg/L */
-    k_mg_l?: number;
+    k_mg_l?: number | null;
     /** chloride; mg/L */
-    cl_mg_l?: number;
+    cl_mg_l?: number | null;
     /** sulfate; mg/L */
-    so4_mg_l?: number;
+    so4_mg_l?: number | null;
     /** bicarbonate; mg/L */
-    hco3_mg_l?: number;
+    hco3_mg_l?: number | null;
     /** carbonate; mg/L */
-    co3_mg_l?: number;
+    co3_mg_l?: number | null;
     /** nitrate; mg/L */
-    no3_mg_l?: number;
+    no3_mg_l?: number | null;
     /** phosphate; mg/L */
-    po4_mg_l?: number;
+    po4_mg_l?: number | null;
   };
 }
 
@@ -1777,13 +1777,13 @@ export interface StarterDoseAnswer {
   /** Ammonium chloride; g */
   ammonium_chloride_g: number;
   /** Or household ammonia; ml */
-  household_ammonia_ml?: number;
+  household_ammonia_ml?: number | null;
   /** Ammonia after the dose, as nitrogen; mg N/L */
   tan_mg_n_l: number;
   /** Nitrogen in the dose; mg N */
   tan_mg_n: number;
   /** Density counted with; kg/L */
-  density_kg_l?: number;
+  density_kg_l?: number | null;
 }
 
 /**
@@ -2154,7 +2154,7 @@ export interface StockingLimitAnswer {
   /** Still to spare; g */
   more_g: number;
   /** How many more, if only these are added */
-  more: {
+  more: ({
     /** Animal */
     name: string;
     /** Now */
@@ -2166,14 +2166,14 @@ export interface StockingLimitAnswer {
     /** by oxygen */
     oxygen: number;
     /** by room */
-    room?: number;
+    room?: number | null;
     /** Grown, each; g */
     each_g: number;
     /** Grown length; cm */
     adult_cm: number;
     /** Tank long enough for it */
     long_enough: boolean;
-  }[];
+  })[];
   /** By nitrogen; g */
   nitrogen_g: number;
   /** as little as; g */
@@ -2189,11 +2189,11 @@ export interface StockingLimitAnswer {
   /** as much as; g */
   oxygen_high_g: number;
   /** By room; g */
-  room_g?: number;
+  room_g?: number | null;
   /** as little as; g */
-  room_low_g?: number;
+  room_low_g?: number | null;
   /** as much as; g */
-  room_high_g?: number;
+  room_high_g?: number | null;
   /** Food a day; g/day */
   feed_g_day: number;
   /** Ammonia from a gram of animals; mg N/g/day */
@@ -2286,14 +2286,14 @@ export interface SubstrateAnswer {
   /** All layers, dry; kg */
   kg: number;
   /** Each layer */
-  layers: {
+  layers: ({
     /** Volume; L */
     litres: number;
     /** Weight, dry; kg */
     kg: number;
     /** Bags to buy */
-    packs?: number;
-  }[];
+    packs?: number | null;
+  })[];
   /** Filling of the mesh bags; L */
   support_l: number;
   /** Bed at the front; cm */
@@ -2303,9 +2303,9 @@ export interface SubstrateAnswer {
   /** Slope of the surface; ° */
   slope_deg: number;
   /** Cap over the nutrient layer, front; cm */
-  cap_front_cm?: number;
+  cap_front_cm?: number | null;
   /** Cap over the nutrient layer, back; cm */
-  cap_back_cm?: number;
+  cap_back_cm?: number | null;
 }
 
 /** Input of volume: How many litres the tank holds to the rim, and how much water is really in it. */
@@ -2458,11 +2458,11 @@ export interface WaterBlendAnswer {
   /** The mixture has */
   reached: {
     /** general hardness; °dGH */
-    gh_dgh?: number;
+    gh_dgh?: number | null;
     /** carbonate hardness; °dKH */
-    kh_dkh?: number;
+    kh_dkh?: number | null;
     /** temperature; °C */
-    temperature_c?: number;
+    temperature_c?: number | null;
   };
   /** Of each water in order */
   litres: number[];

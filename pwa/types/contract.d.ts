@@ -179,6 +179,14 @@ export interface Said {
   notes: string[];
   sources: Source[];
 }
+/** What a calculation takes: its contract's input once it is checked, where usual values may still be left out. */
+export type Input<K extends CalculationName> = {
+  [N in keyof Calculations[K]["input"]]: N extends keyof Calculations[K]["values"]
+    ? Calculations[K]["values"][N]
+    : never;
+};
+/** What a calculation gives: the outputs of its contract, and the codes of its notes. */
+export type Outputs<K extends CalculationName> = Calculations[K]["answer"] & { notes?: string[] };
 /** What `run` answers: the outputs, and what is said with them. */
 export type Answer<K extends CalculationName> = Calculations[K]["answer"] & Said;
 export type { CalculationName, Calculations, RecordFields, RecordKind };

@@ -53,7 +53,8 @@ function body(fields, may_lack, indent = "") {
   const lines = fields.map((field) => {
     const label = [field.label, field.unit].filter(Boolean).join("; ");
     const name = `${field.name}${may_lack(field) ? "?" : ""}`;
-    return `${said(label, inner)}\n${inner}${name}: ${type_of(field, may_lack, inner)};`;
+    const type = type_of(field, may_lack, inner) + (field.optional ? " | null" : "");
+    return `${said(label, inner)}\n${inner}${name}: ${type};`;
   });
   return `{\n${lines.join("\n")}\n${indent}}`;
 }

@@ -18,9 +18,8 @@ import { animals_for, as_animals, has_length, mass_of, most_kinds } from "../lif
 
 /**
  * @typedef {[number, number]} Range
- * @typedef {{name: string, temperature_c: Range, light: Light, growth: string, form: string}} PlantRow
- * @typedef {{kind: string, temperament: string, temperature_c: Range, ph: Range, gh_dgh: Range, group_min: number,
- *   length_cm: number}} SpeciesRow
+ * @typedef {import("../../types/tables.js").PlantRow} PlantRow
+ * @typedef {import("../../types/tables.js").SpeciesRow} SpeciesRow
  * @typedef {readonly View<"own_species">[]} OwnSpecies
  * @typedef {NonNullable<StockingLimitInput["maturity"]>} Maturity
  */

@@ -217,7 +217,7 @@ function WithoutFish({ tank, raw, said, set }) {
             onClick=${tap(() => void log("ammonium_chloride", answer.ammonium_chloride_g, "g"))}>
             ${t("first_fish.log_salt", { amount: short(answer.ammonium_chloride_g, 2) })}</button>
           ${
-            household_ml !== undefined &&
+            typeof household_ml === "number" &&
             html`<button class="quiet tall" type="button"
             onClick=${tap(() => void log("household_ammonia", household_ml, "ml"))}>
             ${t("first_fish.log_household", { amount: short(household_ml, 2) })}</button>`
