@@ -34,7 +34,13 @@ export class InvalidInput extends Error {
 }
 
 /** @type {Bundle} */
-let bundle = { calc: {}, tables: /** @type {import("./types/tables.js").Tables} */ ({}), messages: {}, records: {}, formats: {} };
+let bundle = {
+  calc: {},
+  tables: /** @type {import("./types/tables.js").Tables} */ ({}),
+  messages: {},
+  records: {},
+  formats: {},
+};
 
 /**
  * How a number stands in a refusal; as the API writes it unless a screen says otherwise.

@@ -8,8 +8,8 @@ import { table } from "./tables.js";
  * mass_b?: number}} Animal
  */
 /**
- * @typedef {{name: string, kind: string, shape: string, row: SpeciesRow | null, count: number, length_cm: number, mass_g: number,
- * adult_cm: number, adult_g: number}} Resolved
+ * @typedef {{name: string, kind: string, shape: string, row: SpeciesRow | null, count: number, length_cm: number,
+ * mass_g: number, adult_cm: number, adult_g: number}} Resolved
  */
 
 /**

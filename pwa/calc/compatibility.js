@@ -127,7 +127,10 @@ function finding(kind, severity, a, b = null, ranges = []) {
   return { kind, severity, a: a.name, b: b ? b.name : "", ...figures };
 }
 
-/** @param {Kept} one @param {Record<Property, number | undefined>} tank @param {string} planting @param {string} cover */
+/**
+ * @param {Kept} one @param {Record<Property, number | undefined>} tank @param {string} planting
+ * @param {string} cover
+ */
 function alone(one, tank, planting, cover) {
   /** @type {Finding[]} */ const found = [];
   const margins = constants("compatibility_margins");

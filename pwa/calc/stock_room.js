@@ -14,7 +14,8 @@ export function surface_asked_cm2(one) {
 
 /**
  * Whether the tank is long enough for one grown fish to swim; shrimp and snails need not.
- * @param {{kind: string, adult_cm: number, row: import("./animals.js").SpeciesRow | null}} one @param {number} length_cm
+ * @param {{kind: string, adult_cm: number, row: import("./animals.js").SpeciesRow | null}} one
+ * @param {number} length_cm
  */
 export function long_enough(one, length_cm) {
   const rule = constants("room_practice");
