@@ -20,8 +20,9 @@ import { install as installTables, table } from "./calc/tables.js";
 /** @typedef {{field: string, message: string, allowed: string}} FieldError */
 /** @typedef {Record<string, unknown>} Values field values by name */
 /**
- * @typedef {{calc: Record<string, Contract>, tables: import("./types/tables.js").Tables, messages: Record<string, string>,
- *   records: Record<string, import("./types/contract.js").Kind>, formats: Record<string, {pattern: string}>}} Bundle
+ * @typedef {{calc: Record<string, Contract>, tables: import("./types/tables.js").Tables,
+ *   messages: Record<string, string>, records: Record<string, import("./types/contract.js").Kind>,
+ *   formats: Record<string, {pattern: string}>}} Bundle
  */
 
 /** The input breaks its contract; `errors` is never empty. */

@@ -99,10 +99,10 @@ function Borne({ tank, stock }) {
 }
 
 /**
- * The water that suits all, in words; a part that no animal asks for is left out.
+ * The water that suits all, in words; a property that no animal asks for, or in which they part, is left out.
  * @param {Answer<"compatibility">} answer
  */
-const water_for_all = (answer) =>
+export const water_for_all = (answer) =>
   [
     water_said("temperature", answer.temperature_low_c, answer.temperature_high_c, temperature_said),
     water_said("ph", answer.ph_low, answer.ph_high, (value) => number(value, 1)),
@@ -112,13 +112,11 @@ const water_for_all = (answer) =>
     .join("\u00a0· ");
 
 /**
- * @param {string} of
- * @param {number | undefined} low
- * @param {number | undefined} high
+ * @param {string} of @param {number | null | undefined} low @param {number | null | undefined} high
  * @param {(value: number) => string} said
  */
 const water_said = (of, low, high, said) =>
-  low !== undefined && high !== undefined && t(`setup.water_${of}`, { low: said(low), high: said(high) });
+  typeof low === "number" && typeof high === "number" && t(`setup.water_${of}`, { low: said(low), high: said(high) });
 
 /** The verdict, and each finding in the contract's words. @param {{answer?: Answer<"compatibility">}} props */
 function Together({ answer }) {
