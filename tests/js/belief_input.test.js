@@ -262,3 +262,51 @@ test("a record of a wrong year is left out and named; the forecast stands on the
     );
   }
 });
+
+test("a tank that ran for more than sixty days before its first record is a running one, for sixty it is not", () => {
+  const DAY = 24 * 3_600_000;
+  const of = (days, hours = 0) =>
+    belief_input(
+      facts({
+        tank: { ...TANK, started_at: new Date(START - days * DAY - hours * 3_600_000).toISOString() },
+        readings: [reading(0, "nitrite", 0)],
+      }),
+    );
+  assert.deepEqual([of(60).records.tank.seeded, of(60, 1).records.tank.seeded], ["starter", "mature_media"]);
+  assert.deepEqual([of(60).start, of(60, 1).start], [START - 60 * DAY, START - 14 * DAY]);
+});
+
+test("a tank begins no earlier than the longest that the contracts take", () => {
+  const most_h = contracts().outlook.inputs.find(({ name }) => name === "now_h").max;
+  const oldest = NOW + 3_600_000 - most_h * 3_600_000;
+  const { start } = belief_input(
+    facts({
+      tank: { ...TANK, started_at: new Date(oldest - 240 * 3_600_000).toISOString() },
+      readings: [{ ...reading(0, "nitrite", 0), at: new Date(oldest + 24 * 3_600_000).toISOString() }],
+    }),
+  );
+  assert.equal(start, oldest);
+});
+
+test("two readings of one hour and one kind stand in the order of their ids, whichever was written first", () => {
+  const two = [reading(5, "nitrite", 0.1, { id: "a" }), reading(5, "nitrite", 0.2, { id: "b" })];
+  const values = (readings) => belief_input(facts({ readings })).records.readings.map(({ value }) => value);
+  assert.deepEqual(
+    [values(two), values(two.toReversed())],
+    [
+      [0.1, 0.2],
+      [0.1, 0.2],
+    ],
+  );
+});
+
+test("no steps and no share of protein are named where there are none", () => {
+  const { records } = belief_input(
+    facts({
+      readings: [reading(5, "nitrite", 0.1), reading(6, "nitrite", 0.1, { steps: [] })],
+      feedings: [{ id: "feeding-1", at: at(7), feed_g: 0.5 }],
+    }),
+  );
+  assert.deepEqual(records.readings.map(Object.keys), Array(2).fill(["at_h", "parameter", "value", "basis"]));
+  assert.deepEqual(records.feedings.map(Object.keys), [["at_h", "feed_g"]]);
+});

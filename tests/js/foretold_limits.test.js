@@ -1,0 +1,398 @@
+/** Where the advice by the forecast turns: hand-made answers of the belief, each limit from both sides. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { foretold } from "../../pwa/advice/foretold.js";
+import { ask_of } from "../../pwa/advice/forecast/questions.js";
+import { today } from "../../pwa/advice/today.js";
+import { install } from "../../pwa/contracts.js";
+import { shared_bundle } from "./shared_bundle.js";
+
+install(shared_bundle());
+
+const HOUR = 3_600_000;
+const NOW = Date.parse("2026-05-10T08:00:00.000Z");
+const START = NOW - 240 * HOUR;
+const ago = (hours) => new Date(NOW - hours * HOUR).toISOString();
+const TAP = { id: "tap-water-1", disinfectant: "chlorine" };
+const LABEL = { id: "label-one-1", name: "Bottle", basis: "new_water", amount: 2, unit: "ml", per_l: 10 };
+const TANK = {
+  id: "tank-one-1",
+  water_l: 100,
+  started_at: ago(240),
+  ph: 7.5,
+  temperature_c: 25,
+  feed_g_day: 0.3,
+  planting: "light",
+  seeded: "none",
+};
+const read = (parameter, value, hours) => ({
+  id: `${parameter}-${hours}`,
+  parameter,
+  value,
+  basis: "n",
+  at: ago(hours),
+});
+const TESTED = [read("total_ammonia", 0, 1), read("nitrite", 0, 1), read("nitrate", 2, 1)];
+const facts = (more = {}) => ({
+  now: NOW,
+  tank: TANK,
+  readings: TESTED,
+  changes: [],
+  doses: [],
+  feedings: [],
+  source: TAP,
+  label: LABEL,
+  ...more,
+});
+const band = (p10, p50 = p10, p90 = p50) => ({ p10, p50, p90 });
+const codes = ({ reasons }) => reasons.map(({ code }) => code);
+const reason = ({ reasons }, code) => reasons.find((one) => one.code === code);
+
+/** One row of the outlook's series: shares of the limits that the belief was asked with. */
+const row = (limits, at_h, { nh3 = [0, 0, 0], nitrite = [0, 0, 0], nitrate = [0, 0, 0] } = {}) => ({
+  at_h,
+  ...Object.fromEntries(
+    Object.entries({ nh3, nitrite, nitrate }).map(([name, shares]) => [
+      `${name}_mg_n_l`,
+      band(...shares.map((share) => share * limits[`${name}_mg_n_l`])),
+    ]),
+  ),
+});
+
+/** The advice by answers that say nothing unless they are put otherwise. */
+function told({
+  plan = {},
+  pass_chance = {},
+  now = {},
+  rows = [{}],
+  doubts = [],
+  rule: ruled = {},
+  asked: put = {},
+  ...more
+} = {}) {
+  const known = facts(more);
+  const rule = { ...today(known), ...ruled };
+  const asked = { ...ask_of(known, rule), ...put };
+  const none = band(0);
+  const answers = {
+    plan: {
+      fraction: 0,
+      enough: true,
+      advice: ["no_change"],
+      pass_chance: 0.01,
+      two_changes: null,
+      doubts,
+      notes: [],
+      peak: { nh3_mg_n_l: none, nitrite_mg_n_l: none, nitrate_mg_n_l: none },
+      ...plan,
+    },
+    next: {
+      series: rows.map((shares, i) => row(asked.limits, 240 + 3 * i, shares)),
+      now: { total_ammonia_mg_n_l: none, nitrite_mg_n_l: none, nitrate_mg_n_l: none, ...now },
+      pass_chance: { nh3: 0, nitrite: 0, nitrate: 0, ...pass_chance },
+    },
+  };
+  return { advice: foretold(known, rule, asked, { state: "ready", answers }), rule, asked };
+}
+const CHANGE = { plan: { fraction: 0.3, advice: [] }, pass_chance: { nitrite: 0.4 } };
+const OVER = [0, 0.5, 1.01];
+const AT = [0, 0.5, 1];
+
+test("a change is due by the hour at which one draw in ten is over a limit, not now and not when half are", () => {
+  const by = (...rows) => told({ ...CHANGE, rows }).advice.by;
+  assert.equal(by({}, { nitrite: AT }, { nitrite: OVER }, { nitrite: [0, 1.2, 2] }), NOW + 6 * HOUR);
+  assert.equal(by({}, { nh3: OVER }, { nitrite: OVER }), NOW + 3 * HOUR, "whichever comes first");
+  assert.equal(by({ nitrite: OVER }, {}), NOW, "perhaps already");
+  assert.equal(by({ nitrite: [0, 1, 1] }, { nitrite: OVER }), NOW + 3 * HOUR, "at a limit is not over it");
+  assert.equal(by({}, { nitrate: OVER }), undefined, "nitrate is for no hour");
+});
+
+test("what is over its limit by more than half of the draws is for now", () => {
+  assert.equal(told({ ...CHANGE, rows: [{ nitrite: [0, 1.01, 1.5] }, {}] }).advice.by, NOW);
+  assert.equal(told({ ...CHANGE, rows: [{ nitrate: [0, 1.01, 1.5] }, { nitrite: OVER }] }).advice.by, NOW + 3 * HOUR);
+});
+
+test("an hour that has passed is now", () => {
+  const { advice } = told({ ...CHANGE, rows: [{}, { nitrite: OVER }], asked: { start: START - 9 * HOUR } });
+  assert.equal(advice.by, NOW);
+});
+
+test("the change is the plan's, in a bucket's litres, with the dose for those", () => {
+  const { advice } = told({ ...CHANGE, plan: { fraction: 0.302, advice: ["large_change"] } });
+  assert.deepEqual([advice.act, advice.state, advice.from], ["change", "change today", "forecast"]);
+  assert.deepEqual([advice.exact_litres, advice.litres, advice.fraction], [30.2, 31, 0.31]);
+  assert.equal(advice.dose.amount, 6.2);
+  assert.deepEqual([advice.besides, advice.second, advice.again, advice.brings], [["large_change"], null, false, []]);
+  const none = told({}).advice;
+  assert.deepEqual(
+    [none.act, none.state, none.litres, none.by, none.dose],
+    ["nothing", "steady", undefined, undefined, undefined],
+  );
+});
+
+test("two changes: the first now, the second in its hours", () => {
+  const two_changes = { fraction_each: 0.4, after_h: 12, pass_chance: 0.07 };
+  const { advice } = told({
+    ...CHANGE,
+    plan: { fraction: 0.9, enough: false, advice: ["two_changes", "feed_less"], two_changes },
+  });
+  assert.deepEqual(
+    [advice.litres, advice.second, advice.besides],
+    [40, { at: NOW + 12 * HOUR, litres: 40 }, ["feed_less"]],
+  );
+  assert.equal(reason(advice, "after_two").chance, 0.07);
+});
+
+test("over the level to act on now it is for now, at it for today", () => {
+  const at = (now) => told({ ...CHANGE, now }).advice.state;
+  assert.deepEqual(
+    [at({ nitrite_mg_n_l: band(0, 0.3) }), at({ nitrite_mg_n_l: band(0, 0.31) })],
+    ["change today", "act now"],
+  );
+  assert.equal(at({ nitrite_mg_n_l: band(0, 0.1, 0.9) }), "change today", "by the middle of the belief");
+  assert.equal(at({ total_ammonia_mg_n_l: band(0, 9) }), "act now");
+  assert.equal(at({ nitrate_mg_n_l: band(0, 90) }), "change today");
+  assert.equal(told({ now: { nitrite_mg_n_l: band(0, 0.31) } }).advice.state, "steady", "no change is planned");
+});
+
+test("a test that is due comes before a change, and before anything but danger", () => {
+  const due = { test_due: true };
+  const said = ({ act, state }) => [act, state];
+  assert.deepEqual(said(told({ ...CHANGE, rule: due }).advice), ["test", "change today"]);
+  assert.deepEqual(said(told({ rule: due }).advice), ["test", "watch"]);
+  assert.deepEqual(said(told({ ...CHANGE, rule: due, now: { nitrite_mg_n_l: band(0, 0.4) } }).advice), [
+    "change",
+    "act now",
+  ]);
+  assert.equal(told({ ...CHANGE, rule: due }).advice.litres, 30, "with the litres for whoever cannot test");
+});
+
+test("one chance in twenty is steady, more is watched", () => {
+  const at = (pass_chance) => told({ plan: { pass_chance } }).advice.state;
+  assert.deepEqual([at(0.05), at(0.051)], ["steady", "watch"]);
+});
+
+test("where nothing helps it is held, and tested again in twelve hours; half the food is a help", () => {
+  const hold = told({ plan: { enough: false, advice: ["feed_less"] } }).advice;
+  assert.deepEqual([hold.act, hold.state, hold.next_test_hours], ["hold", "change today", 12]);
+  const half = told({ plan: { enough: false, advice: ["feed_half"] } }).advice;
+  assert.deepEqual([half.act, half.state, half.next_test_hours], ["nothing", "watch", 24]);
+});
+
+test("without a test of ammonia or nitrite a test comes first", () => {
+  const only = (readings) => told({ ...CHANGE, readings }).advice;
+  assert.deepEqual([only([read("nitrate", 5, 1)]).act, only([read("nitrate", 5, 1)]).litres], ["test", undefined]);
+  assert.equal(only([read("nitrate", 5, 1)]).unhurried, false);
+  assert.equal(only([read("nitrite", 0, 1), read("total_ammonia", 0, 1)]).act, "change");
+  assert.equal(only([read("total_ammonia", 0, 1), read("nitrite", 0, 1)]).act, "change");
+});
+
+test("one chance in ten of ammonia and nitrite is no hurry, more is", () => {
+  const at = (pass_chance) => told({ plan: CHANGE.plan, pass_chance }).advice.unhurried;
+  assert.deepEqual(
+    [at({ nh3: 0.1, nitrite: 0.1, nitrate: 1 }), at({ nh3: 0.11 }), at({ nitrite: 0.11 })],
+    [true, false, false],
+  );
+});
+
+test("a change for nitrate that would bring nitrite over its limit is held; to its limit it is not", () => {
+  const at = (share, more = {}) => {
+    const { asked } = told();
+    const p90 = share * asked.limits.nitrite_mg_n_l;
+    const peak = { nh3_mg_n_l: band(0), nitrite_mg_n_l: band(0, 0, p90), nitrate_mg_n_l: band(0) };
+    return told({ plan: { fraction: 0.3, enough: false, advice: [], peak, ...more }, pass_chance: { nitrate: 0.9 } })
+      .advice;
+  };
+  assert.deepEqual([at(1).act, at(1.01).act], ["change", "hold"]);
+  const held = at(1.5);
+  assert.deepEqual(
+    [held.litres, held.state, held.next_test_hours, held.unhurried],
+    [undefined, "change today", 24, true],
+  );
+  assert.deepEqual([held.brings.length, held.brings[0].parameter], [1, "nitrite"]);
+  assert.ok(Math.abs(reason(held, "brings_over").expected - 0.15) < 1e-9 && reason(held, "brings_over").limit === 0.1);
+  assert.equal(at(1.5, { enough: true }).act, "change", "where it is enough, it is worth it");
+});
+
+test("a doubted reading asks for the test again until a later one of the same is there", () => {
+  const doubt = {
+    at_h: 239,
+    parameter: "nitrite",
+    value_mg_n_l: 2,
+    expected_p10_mg_n_l: 0.01,
+    expected_p90_mg_n_l: 0.2,
+  };
+  const at = (readings, more = {}) => told({ doubts: [doubt], readings, ...more }).advice;
+  const found = at(TESTED);
+  assert.deepEqual([found.act, found.state, found.doubt.at], ["retest", "watch", NOW - HOUR]);
+  assert.deepEqual(found.reasons[0], {
+    code: "doubt",
+    parameter: "nitrite",
+    read: 2,
+    low: 0.01,
+    high: 0.2,
+    at: NOW - HOUR,
+  });
+  assert.equal(at([...TESTED, read("nitrite", 0, 0.5)]).act, "nothing");
+  assert.equal(at([...TESTED, read("total_ammonia", 0, 0.5)]).act, "retest", "of the same");
+  assert.equal(at(TESTED, { ...CHANGE, now: { nitrite_mg_n_l: band(0, 0.4) } }).state, "act now");
+  const two = told({ doubts: [{ ...doubt, parameter: "total_ammonia", at_h: 200 }, doubt] }).advice;
+  assert.equal(two.doubt.parameter, "nitrite", "the last one");
+});
+
+test("of each, whether it stands over its limit, perhaps does, or what the chance is", () => {
+  const at = (p10, p50, more = CHANGE) => {
+    const { advice, asked } = told({
+      ...more,
+      now: { nitrite_mg_n_l: band(p10, p50, 0.5) },
+      pass_chance: { nitrite: 0.4 },
+    });
+    const [first] = advice.reasons;
+    assert.deepEqual(
+      [first.parameter, first.low, first.high, first.limit, first.until],
+      ["nitrite", p10, 0.5, 0.1, asked.next_test_at],
+    );
+    return first.code;
+  };
+  assert.deepEqual(
+    [at(0.11, 0.2), at(0.1, 0.2), at(0.1, 0.11), at(0, 0.1)],
+    ["stands_over", "perhaps_over", "perhaps_over", "chance_without"],
+  );
+  assert.equal(at(0, 0.1, {}), "chance");
+});
+
+test("the greatest chance is said first, others above one in twenty; nitrate only where it is known", () => {
+  const at = (pass_chance, more = {}) =>
+    told({ pass_chance, ...more })
+      .advice.reasons.filter(({ code }) => code === "chance")
+      .map(({ parameter, chance }) => [parameter, chance]);
+  assert.deepEqual(at({ nh3: 0.05, nitrite: 0.2, nitrate: 0.06 }), [
+    ["nitrite", 0.2],
+    ["nitrate", 0.06],
+  ]);
+  assert.deepEqual(at({ nh3: 0.02, nitrite: 0.01 }), [["total_ammonia", 0.02]]);
+  assert.deepEqual(at({ nitrate: 0.9 }, { readings: TESTED.slice(0, 2) }), [["total_ammonia", 0]]);
+});
+
+test("what the change does: enough, with half the food, not enough, or all of the limits together", () => {
+  const after = (plan, nitrite = 0.4) =>
+    codes(told({ plan: { fraction: 0.3, advice: [], ...plan }, pass_chance: { nitrite } }).advice).filter(
+      (code) => code.startsWith("after") || code === "together",
+    );
+  assert.deepEqual(after({}), ["after"]);
+  assert.deepEqual(after({ enough: false, advice: ["feed_half"] }), ["after_half_food"]);
+  assert.deepEqual(after({ enough: false }), ["after_not_enough"]);
+  assert.deepEqual([after({}, 0.1), after({}, 0.11)], [["together", "after"], ["after"]]);
+  assert.equal(
+    reason(
+      told({ plan: { fraction: 0.3, advice: [], pass_chance: 0.08 }, pass_chance: { nitrite: 0.1 } }).advice,
+      "together",
+    ).chance,
+    0.1,
+  );
+  const over = told({ ...CHANGE, pass_chance: { nitrite: 0.1 }, now: { nitrite_mg_n_l: band(0.2) } }).advice;
+  assert.ok(!codes(over).includes("together"), "not where one stands over its limit");
+});
+
+test("what the chloramine of the new water frees is said with a change only", () => {
+  const chloramine = { id: "tap-water-2", disinfectant: "chloramine", disinfectant_mg_l: 1 };
+  const freed = (more) => codes(told({ ...CHANGE, ...more }).advice).filter((code) => code.startsWith("freed"));
+  assert.deepEqual(freed({ source: chloramine }), ["freed"]);
+  assert.deepEqual(freed({ source: chloramine, label: { ...LABEL, binds_ammonia: true } }), ["freed_bound"]);
+  assert.deepEqual(freed({ source: { id: "tap-water-3", disinfectant: "chloramine" } }), ["freed_unknown"]);
+  assert.deepEqual(freed({}), []);
+  assert.deepEqual(
+    codes(told({ source: chloramine }).advice).filter((code) => code.startsWith("freed")),
+    [],
+  );
+});
+
+test("how much the forecast rests on: no test, few, and what was never read", () => {
+  const known = (more) => codes(told(more).advice).filter((code) => ["prior", "few", "no_reading"].includes(code));
+  assert.deepEqual(known({ readings: [] }), ["prior"]);
+  assert.deepEqual(known({ readings: [{ ...read("ph", 7, 1), basis: undefined }] }), ["prior"]);
+  assert.deepEqual(known({}), []);
+  assert.deepEqual(known({ plan: { notes: ["few"] } }), ["few"]);
+  const doubts = [{ at_h: 200, parameter: "nitrite", value_mg_n_l: 2, expected_p10_mg_n_l: 0, expected_p90_mg_n_l: 1 }];
+  assert.deepEqual(known({ plan: { notes: ["doubted"] }, doubts }), []);
+  assert.deepEqual(known({ plan: { notes: ["few", "doubted"] }, doubts }), ["few"]);
+  assert.deepEqual(known({ readings: TESTED.slice(0, 2) }), ["no_reading"]);
+});
+
+test("what was filled in or left out is said, and where there is none, nothing", () => {
+  const said = (more) => codes(told(more).advice).filter((code) => ["filled", "left_out"].includes(code));
+  assert.deepEqual(said({}), []);
+  assert.deepEqual(said({ tank: { ...TANK, planting: undefined } }), ["filled"]);
+  const { advice } = told({ readings: [...TESTED, read("nitrite", 5000, 2)] });
+  assert.deepEqual([reason(advice, "left_out").count, reason(advice, "left_out").first.id], [1, "nitrite-2"]);
+  assert.equal(advice.reasons.at(-1).code, "forecast");
+});
+
+test("the levels are the belief's, but nitrate only where it was tested", () => {
+  const now = { total_ammonia_mg_n_l: band(0, 0.2), nitrite_mg_n_l: band(0, 0.03), nitrate_mg_n_l: band(0, 7) };
+  const level = ({ advice }, parameter) => advice.levels[parameter].now_mg_n_l;
+  const found = told({ now });
+  assert.deepEqual(
+    ["total_ammonia", "nitrite", "nitrate"].map((parameter) => level(found, parameter)),
+    [0.2, 0.03, 7],
+  );
+  assert.equal(level(told({ now, readings: TESTED.slice(0, 2) }), "nitrate"), null);
+});
+
+test("held: the rule's reason is kept where the water brings more, not where the change itself does", () => {
+  const worse = { code: "source_worse", parameter: "nitrite", source: 1 };
+  const rule = { reasons: [worse, { code: "brings_over", parameter: "nitrite" }, { code: "carried" }] };
+  const held = told({ plan: { enough: false, advice: [] }, rule }).advice;
+  assert.deepEqual(
+    codes(held).filter((code) => ["source_worse", "brings_over", "carried"].includes(code)),
+    ["source_worse", "brings_over"],
+  );
+  assert.deepEqual(
+    codes(told({ rule }).advice).filter((code) => code === "source_worse"),
+    [],
+  );
+});
+
+test("the assumed pH is said where ammonia is spoken of first", () => {
+  const said = (pass_chance) => codes(told({ pass_chance }).advice).filter((code) => code.startsWith("usual_"));
+  assert.deepEqual(said({ nh3: 0.2 }), ["usual_ph", "usual_temperature_c"]);
+  assert.deepEqual(said({ nitrite: 0.2 }), []);
+});
+
+test("the questions: the hour of the next test, the most to change, and how long nitrate is known", () => {
+  const asked = (more = {}, ruled = {}) => {
+    const known = facts(more);
+    return ask_of(known, { ...today(known), ...ruled });
+  };
+  const tested = (hours) => [read("total_ammonia", 0, hours), read("nitrite", 0, hours)];
+  assert.deepEqual([asked().next_test_h, asked().next_test_at], [23, NOW + 23 * HOUR]);
+  assert.equal(asked({ readings: tested(13) }).next_test_h, 12, "not sooner than twelve hours");
+  assert.deepEqual(
+    [asked({ readings: tested(23.5) }).next_test_h, asked({ readings: tested(23.5) }).next_test_at],
+    [12, NOW + 0.5 * HOUR],
+  );
+  assert.deepEqual(
+    [asked({ readings: tested(24) }).next_test_h, asked({ readings: tested(24) }).next_test_at],
+    [24, NOW + 24 * HOUR],
+  );
+  const most = (share) => {
+    const levels = today(facts()).levels;
+    const put = { ...levels, nitrite: { ...levels.nitrite, share } };
+    return asked({}, { levels: put }).questions[0].input.max_fraction;
+  };
+  assert.deepEqual([most(0.5), most(0.51)], [0.5, 0.9]);
+  assert.equal(asked({ readings: [read("nitrite", 0, 1)] }).questions[0].input.max_fraction, 0.9, "not known");
+  const nitrate = (hours) =>
+    asked({
+      tank: { ...TANK, started_at: ago(2400) },
+      readings: [...TESTED.slice(0, 2), read("nitrate", 2, hours)],
+      feedings: [{ id: "f", at: ago(2000), feed_g: 0.1 }],
+    });
+  assert.deepEqual([nitrate(1439).nitrate_known, nitrate(1440).nitrate_known], [true, false]);
+  assert.deepEqual([nitrate(1439).limits.nitrate_mg_n_l, nitrate(1441).limits.nitrate_mg_n_l], [10, 1000]);
+  assert.deepEqual(
+    asked().further.map(({ input }) => input.horizon_h),
+    [72, undefined],
+  );
+  assert.equal(asked({}, { usual_test_hours: 168 }).further[0].input.horizon_h, 167);
+});
