@@ -32,7 +32,7 @@ const WALKS = [
   [k.TAN, "walk_nitrogen"],
   [k.NITRITE, "walk_nitrogen"],
 ];
-// One buffer for all draws: they are used up before the next are taken.
+// One buffer for all draws: each set is used before the next is drawn.
 let luck = new Float64Array(0);
 
 /** An independent copy. @param {Belief} belief @returns {Belief} */
@@ -151,7 +151,7 @@ export function advance(c, belief, until_h, seen) {
       if (seen) seen(belief, hours);
     }
     belief.at_h = stop;
-    // A hair before it counts as there, for the next step would count it as behind.
+    // Rounding can leave `stop` slightly before `walk_at`. That counts as reached: the next step looks beyond it.
     if (next_walk_h(c, stop) > walk_at) wander(c, belief);
   }
 }
@@ -174,7 +174,7 @@ function wander(c, belief) {
 }
 
 /**
- * Exchanges `fraction` of the water for source water.
+ * Replaces `fraction` of the water by source water with its own nitrogen; exact, without a time step.
  * @param {Belief} belief
  * @param {number} fraction
  * @param {Source} source
@@ -190,7 +190,7 @@ export function change_water(belief, fraction, source) {
 }
 
 /**
- * Weighs the draws by one reading, mg N/L; doubts it out loud when it does not fit.
+ * Weights the draws by one reading, mg N/L; records a doubt when it does not fit.
  * @param {Settings} c
  * @param {Belief} belief
  * @param {Nitrogen} parameter
@@ -259,7 +259,7 @@ function suppose_event(c, belief, row, value, offset, scale) {
 }
 
 /**
- * Whether this is the first word about `row` since the start; then half of the draws begin as it reads.
+ * True for a first reading of `row` soon after the start; half of the draws then start from that reading.
  * @param {Settings} c
  * @param {Belief} belief
  * @param {number} row
@@ -295,7 +295,7 @@ function redraw(belief, row, start, every, value, offset, scale) {
 }
 
 /**
- * Draws the cloud anew by weight, then moves each draw's unknowns a little towards a partner's.
+ * Resamples the cloud by weight, then moves each draw's unknowns a little towards a partner's.
  * @param {Settings} c
  * @param {Belief} belief
  */

@@ -1,4 +1,4 @@
-/** The smallest water change now that keeps every limit, with the keeper's risk, until the next test. */
+/** The smallest water change now that keeps every limit until the next test, within the keeper's risk. */
 import { change_water, copy } from "./belief.js";
 import * as k from "./kinetics.js";
 import { Watch, band, even, notes_of, recent_doubts, working_limits } from "./outlook.js";
@@ -35,7 +35,7 @@ export function plan_of(c, belief, plans, { tank, source, limits, risk = 0.1, ne
   let enough = watch.chance_of_any() <= risk;
   /** @type {ReturnType<Trial["two_changes"]>} */ let halves = null;
   if (!enough || fraction > c.lean_from) {
-    // Half the food asks less of tank, animals and keeper than a second change, or than most of the water.
+    // Half the food is easier on tank, animals and keeper than a second change or a change of most of the water.
     trial.feed = c.lean_feed;
     const lean = trial.smallest(risk, max_fraction);
     if (enough && lean.fraction > fraction - c.lean_gain) trial.feed = 1;
@@ -61,7 +61,7 @@ export function plan_of(c, belief, plans, { tank, source, limits, risk = 0.1, ne
   };
 }
 
-/** Tries changes on one and the same belief, with one and the same luck. */
+/** Tries changes on copies of one belief with the same random numbers, so that they can be compared. */
 class Trial {
   /**
    * @param {Settings} c
@@ -100,7 +100,7 @@ class Trial {
       plans.sort((one, other) => one.at_h - other.at_h);
     }
     if (feed !== 1) {
-      // What was eaten today is still to come.
+      // Food already eaten still releases its nitrogen, so the smaller ration counts only from `turn_h` on.
       const turn_h = now_h + Math.min(this.c.lean_after_h, hours);
       follow(this.c, ahead, this.tank, plans, turn_h, watch.see);
       ahead.base *= feed;
@@ -111,7 +111,8 @@ class Trial {
   }
 
   /**
-   * The smallest fraction, in hundredths, that keeps the risk; else the one that leaves least time over.
+   * The smallest fraction, in hundredths, that keeps the risk. If none does: the smallest tenth whose time over a limit
+   * is within `plan_slack` of the least.
    * @param {number} risk @param {number} max_fraction
    */
   smallest(risk, max_fraction) {
@@ -147,7 +148,7 @@ class Trial {
    */
   refine(fraction, watch, risk, run) {
     if (fraction === 0) return { fraction, watch };
-    // `fraction` may be a most that is no whole hundredth: the hundredth above it is not tried, the one below is.
+    // `max_fraction` may not be a whole hundredth: try the hundredth below it, never the one above.
     let high = Math.ceil(fraction * 100 - 1e-9);
     let low = Math.max(0, Math.ceil(fraction * 10 - 1e-9) * 10 - 10);
     while (high - low > 1) {
@@ -163,14 +164,14 @@ class Trial {
   }
 }
 
-/** 0, 0.1, ... up to `max_fraction`, itself the last. @param {number} max_fraction */
+/** 0, 0.1, ... below `max_fraction`, then `max_fraction` itself. @param {number} max_fraction */
 function tenths(max_fraction) {
   const all = Array.from({ length: 10 }, (_, tenth) => tenth / 10);
   return [...all.filter((fraction) => fraction < max_fraction), max_fraction];
 }
 
 /**
- * Codes of what to do besides, each tried on the belief before it is given.
+ * Codes of what else to do; the effect of feeding or testing differently is tried on the belief first.
  * @param {Trial} trial
  * @param {Watch} watch
  * @param {number} fraction

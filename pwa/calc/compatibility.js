@@ -209,7 +209,7 @@ function company(one, other) {
 }
 
 /**
- * Whether `eater` swallows `eaten`; shrimp young and snails besides.
+ * Findings if `eater` may eat `eaten`, also where it eats only snails or the young of shrimp.
  * @param {Kept} eater
  * @param {Kept} eaten
  * @returns {Finding[]}
@@ -232,7 +232,7 @@ function mouth(eater, eaten) {
   if (fits && ((hunts && ratio <= limits.length_largest) || (takes && ratio <= limits.length_any))) {
     return [finding("may_be_eaten", "care", eater, eaten, lengths)];
   }
-  // Claws reach what rests on the bottom, whatever its length.
+  // Claws reach animals that rest on the bottom, whatever their length.
   const in_reach = eaten.kind === "shrimp" || (eaten.kind === "fish" && eaten.level === "bottom");
   if (eater.kind === "crayfish" && in_reach) return [finding("may_be_eaten", "care", eater, eaten, lengths)];
   if (eater.kind === "fish" && eater.mouth !== "grazer" && eaten.kind === "shrimp") {

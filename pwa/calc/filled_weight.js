@@ -82,7 +82,7 @@ function box_of(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_m
   const base_cm = base_glass_mm / 10;
   const given = [length_cm, width_cm, height_cm];
   const glass = [walls_cm, walls_cm, base_cm];
-  // Never there and back: 40 + 0.8 - 0.8 is a hair off 40, and a fill to the rim would be refused.
+  // Do not add and subtract the glass: 40 + 0.8 - 0.8 is not quite 40, and a fill to the rim would be refused.
   const [length, width, height] = measures === "inside" ? given.map((side, i) => side + glass[i]) : given;
   const inside = measures === "inside" ? given : given.map((side, i) => side - glass[i]);
   const [inside_length, inside_width, inside_height_cm] = inside;

@@ -40,7 +40,8 @@ export function outlook_of(c, belief, plans, { tank, now_h, horizon_h = 72, chan
   const count = Math.ceil(horizon_h / every - 1e-9);
   for (let i = 0, before_h = now_h; i < count; i += 1) {
     const at_h = Math.min(now_h + (i + 1) * every, now_h + horizon_h);
-    // From the hour asked for: the one reached may lie a hair before it, and a plan between would act twice.
+    // Start at `before_h`, not at the hour reached: rounding can leave that slightly earlier, and a plan in the gap
+    // would act twice.
     const due = plans.filter((event) => before_h < event.at_h && event.at_h <= at_h);
     follow(c, ahead, tank, due, at_h, watch.see);
     series.push(watch.bands(ahead));
@@ -100,7 +101,7 @@ export function band(values) {
   return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
 }
 
-/** Which draws passed which limit, how long and how far, while the belief moves. */
+/** Records which draws passed which limit, for how long and how far, while the belief moves. */
 export class Watch {
   /** @param {Belief} belief @param {Limits} limits */
   constructor(belief, limits) {
@@ -191,7 +192,7 @@ export function settled_band(c, even_belief, changes) {
   const kept = Math.exp((-(daily / 7) * c.walk_h) / 24);
   const water = conditions_of(c, thinned);
   const ready_at = new Float64Array(n).fill(Infinity);
-  // Steps that add up a hair short of the horizon have reached it: `advance` goes no nearer.
+  // Steps can add up to slightly less than the horizon. That counts as reached: `advance` comes no closer.
   const far_h = now_h + c.far_h;
   for (let ready = 0; ; ) {
     const rates = k.processed(thinned.cloud, water, c);
@@ -212,7 +213,7 @@ export function settled_band(c, even_belief, changes) {
       }
     }
   }
-  // A date errs in proportion to how far off it is.
+  // The error of a date grows in proportion to how far off it is.
   const dates = ready_at.map((at_h, i) => now_h + (at_h - now_h) * stretch[i]);
   const { p10, p50, p90 } = band(dates);
   const known = (/** @type {number} */ at_h) => (Number.isFinite(at_h) ? at_h : null);

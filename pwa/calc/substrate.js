@@ -72,7 +72,7 @@ function amount_of(layer, litres, place) {
   return amount;
 }
 
-/** Whole bags; a billionth of a bag more is the computer's rounding, not the keeper's need. @param {number} exact */
+/** Whole bags, rounded up; an excess of 1e-9 bag is float rounding and needs no further bag. @param {number} exact */
 const packs = (exact) => Math.ceil(exact - 1e-9) + 0;
 
 /** @param {number} front_cm @param {number} back_cm @returns {string[]} */

@@ -28,11 +28,11 @@ const RANGE = { ph: [4, 10], temperature: [2, 40], kh: [0, 60] };
 /** @type {Record<string, string>} */
 const PER_N = { total_ammonia: "nh4_per_n", nitrite: "no2_per_n", nitrate: "no3_per_n" };
 
-/** @typedef {{tank: string, applied: string[], belief: Belief}} Kept the belief at the last record, to go on from */
+/** @typedef {{tank: string, applied: string[], belief: Belief}} Kept the belief at the last record, to resume from */
 
 /**
  * The belief at `now_h`, the records after it, and what to keep to go on from the last record.
- * `kept` is gone on from when it holds the same tank and only later records came; else all is followed anew.
+ * If `kept` holds the same tank and only later records came, it resumes from there; else it follows all records again.
  * @param {Settings} c @param {Known} input @param {Kept} [kept]
  * @returns {{belief: Belief, plans: Event[], kept: Kept}}
  */
@@ -97,7 +97,7 @@ export function follow(c, belief, tank, events, until_h, seen) {
 }
 
 /**
- * Lets one record act on the belief.
+ * Applies one record to the belief.
  * @param {Settings} c
  * @param {Belief} belief
  * @param {Tank} tank
