@@ -4,6 +4,10 @@
  */
 
 /** @typedef {(english: string) => string} Say */
+/**
+ * @typedef {Record<string, any>} Part a part of the bundle in whatever form its schema gives it: any, because only its
+ * texts are read here and all else is copied as it is
+ */
 
 /** Fields of a contract or a record kind that are words, wherever they stand in inputs, outputs and choices. */
 const OF_FIELD = ["label", "short_label", "help"];
@@ -21,7 +25,7 @@ const TABLES = {
 const OURS = ["common practice", "assumption"];
 
 /**
- * @template {{calc: any, records: any, tables: any, messages: any}} B
+ * @template {{calc: Part, records: Part, tables: Part, messages: Part}} B
  * @param {B} bundle
  * @param {Say} say
  * @returns {B} a copy whose texts are said by `say`
@@ -37,7 +41,7 @@ export function said_by(bundle, say) {
   };
 }
 
-/** Every text of the bundle, once, in its order. @param {any} bundle @returns {string[]} */
+/** Every text of the bundle, once, in its order. @param {Parameters<typeof said_by>[0]} bundle @returns {string[]} */
 export function texts_of(bundle) {
   /** @type {Set<string>} */ const texts = new Set();
   said_by(bundle, (english) => {
@@ -49,13 +53,14 @@ export function texts_of(bundle) {
 
 /**
  * The bundle with what `words` holds; the rest stays English.
- * @param {any} bundle
+ * @template {Parameters<typeof said_by>[0]} B
+ * @param {B} bundle
  * @param {Record<string, string>} words
  */
 export const in_words = (bundle, words) =>
   said_by(bundle, (english) => (Object.hasOwn(words, english) ? words[english] : english));
 
-/** @param {any} spec @param {Say} say */
+/** @param {Part} spec @param {Say} say */
 function contract(spec, say) {
   return {
     ...spec,
@@ -65,7 +70,7 @@ function contract(spec, say) {
     outputs: fields(spec.outputs, say),
     working: (spec.working ?? []).map(say),
     uncertainty: say(spec.uncertainty),
-    cautions: spec.cautions.map((/** @type {any} */ one) => ({ ...one, text: say(one.text) })),
+    cautions: spec.cautions.map((/** @type {Part} */ one) => ({ ...one, text: say(one.text) })),
     ...(spec.notes ? { notes: each(spec.notes, say) } : {}),
     ...(spec.refusals
       ? { refusals: each(spec.refusals, (one) => ({ ...one, message: say(one.message), allowed: say(one.allowed) })) }
@@ -73,18 +78,18 @@ function contract(spec, say) {
   };
 }
 
-/** @param {any} spec @param {Say} say */
+/** @param {Part} spec @param {Say} say */
 const kind = (spec, say) => ({ ...spec, title: say(spec.title), fields: fields(spec.fields, say) });
 
-/** @param {any[]} specs @param {Say} say @returns {any[]} */
+/** @param {Part[]} specs @param {Say} say @returns {Part[]} */
 const fields = (specs, say) => specs.map((spec) => field(spec, say));
 
-/** @param {any} spec @param {Say} say @returns {any} */
+/** @param {Part} spec @param {Say} say @returns {Part} */
 function field(spec, say) {
   const made = { ...spec };
   for (const name of OF_FIELD) if (made[name]) made[name] = say(made[name]);
   if (made.choices)
-    made.choices = made.choices.map((/** @type {any} */ one) => ({
+    made.choices = made.choices.map((/** @type {Part} */ one) => ({
       ...one,
       label: say(one.label),
       ...(one.short_label ? { short_label: say(one.short_label) } : {}),
@@ -95,7 +100,7 @@ function field(spec, say) {
   return made;
 }
 
-/** @param {Record<string, any>} tables @param {Say} say */
+/** @param {Part} tables @param {Say} say */
 function with_tables(tables, say) {
   const made = each(tables, (table, name) => (name in TABLES ? named(table, TABLES[name], say) : table));
   // A citation stands in its own language; practice and assumptions are sentences of ours.
@@ -107,10 +112,10 @@ function with_tables(tables, say) {
 
 /**
  * Every `key` that holds a text, at any depth.
- * @param {any} value
+ * @param {unknown} value
  * @param {string} key
  * @param {Say} say
- * @returns {any}
+ * @returns {unknown}
  */
 function named(value, key, say) {
   if (Array.isArray(value)) return value.map((one) => named(one, key, say));
@@ -118,5 +123,5 @@ function named(value, key, say) {
   return each(value, (one, name) => (name === key && typeof one === "string" ? say(one) : named(one, key, say)));
 }
 
-/** @param {Record<string, any>} of @param {(one: any, name: string) => any} make @returns {Record<string, any>} */
+/** @param {Part} of @param {(one: Part[string], name: string) => unknown} make @returns {Part} */
 const each = (of, make) => Object.fromEntries(Object.entries(of).map(([name, one]) => [name, make(one, name)]));

@@ -34,6 +34,7 @@ export async function keep_language() {
 /** @param {string} wanted */
 async function speak(wanted) {
   await choose(locales(wanted));
+  if (english === null) return; // /shared.json is not read yet
   const shared = language() === "en" ? english : in_words(english, await shared_words(language()));
   if (wanted !== wanted_language.peek()) return;
   const marks = { ...marks_of(chosen()), group: "" };
