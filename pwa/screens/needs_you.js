@@ -19,7 +19,7 @@ export function NeedsYou() {
   const list = refusals(needs_you, {
     ...field_words,
     kinds: records(),
-    may: here.may,
+    may: (kind) => here.may(kind),
     held: here.unshared(),
   });
   const some = list.length + photos_need_you > 0;
