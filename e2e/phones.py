@@ -21,21 +21,32 @@ TURN = "async (path) => { const { go } = await import('/ui/state/router.js'); go
     for path in (ROOT / "pwa").rglob("record.js")
     for found in re.finditer(r"UNDO_MS = ([\d_]+);", path.read_text("utf-8"))
 )
-# On a phone of these stories the offer stays for good, however long a busy machine takes to reach for it. Beside it,
-# clicks are counted, and whether the app took the last one for the echo of a tap before it.
+# On a phone of these stories
+# - the offer of an undo never ends, however long a busy machine takes to reach for it;
+# - clicks are counted, and whether the app took the last one for the echo of a tap before it;
+# - the worker that stores the shell starts only when a story asks for it: it fetches the whole app.
 STEADY = f"""(() => {{
   let wait = setTimeout;
-  const steady = (work, ms, ...more) => wait.call(window, work, ms === {UNDO_MS} ? 2 ** 31 - 1 : ms, ...more);
-  Object.defineProperty(window, "setTimeout", {{ get: () => steady, set: (other) => (wait = other) }});
+  const steady = (wait) => (work, ms, ...more) =>
+    wait.call(window, work, ms === {UNDO_MS} ? 2 ** 31 - 1 : ms, ...more);
+  // Playwright's clock sets another one.
+  Object.defineProperty(window, "setTimeout", {{ get: () => steady(wait), set: (other) => (wait = other) }});
   window.clicks = 0;
   addEventListener("click", () => {{
     window.clicks += 1;
     window.echoed = Boolean(window.is_echo?.());
   }}, true);
+  const workers = window.ServiceWorkerContainer?.prototype;
+  const register = workers?.register;
+  if (workers) workers.register = function (...given) {{
+    return new Promise((resolve, reject) => {{
+      window.store_shell = () => register.apply(this, given).then(resolve, reject);
+    }});
+  }};
 }})();"""
 CLICKS = "() => [performance.timeOrigin, window.clicks]"
 CLICKED = "([page, clicks]) => performance.timeOrigin !== page || window.clicks > clicks"
-# A machine that does much else beside may take its time.
+# Long enough for a machine that is busy with other work.
 PATIENCE_MS = 60_000
 expect.set_options(timeout=PATIENCE_MS)
 SMALL = {"width": 360, "height": 740}
@@ -51,7 +62,7 @@ def chromium(playwright: Playwright) -> Browser:
 
 @contextmanager
 def phone(browser: Browser, origin: str, *, size=None, dark=False, locale="en-GB", **more) -> Iterator[BrowserContext]:
-    """A phone of its own: own storage, touch, no mouse."""
+    """A phone with storage of its own, touch, and no mouse."""
     context = browser.new_context(
         base_url=origin,
         viewport=size or SMALL,
@@ -124,8 +135,7 @@ class Thumb:
         expect(self.page.get_by_role("heading", level=1)).to_have_text(text)
 
     def stored(self) -> None:
-        """Wait until the shell is stored for use without signal."""
-        self.page.evaluate("() => navigator.serviceWorker.ready.then(() => null)")
+        stored(self.page)
 
     def settled(self) -> None:
         settled(self.page)
@@ -138,17 +148,22 @@ def turn_to(page: Page, path: str) -> None:
     expect(page.get_by_role("heading", level=1)).to_be_visible()
 
 
+def stored(page: Page) -> None:
+    """Store the shell for use without signal, and wait until it is there."""
+    page.wait_for_function("() => window.store_shell")
+    page.evaluate("() => Promise.all([window.store_shell(), navigator.serviceWorker.ready]).then(() => null)")
+
+
 def settled(page: Page) -> None:
     """Wait until a tap counts."""
-    # Words move once more when their forecast comes, and taps at that moment are dropped:
-    # a keeper taps what stands still.
+    # Words move once more when their forecast arrives, and the app drops taps at that moment.
     expect(page.locator("[aria-busy=true]")).to_have_count(0)
-    # The app drops taps that follow a change of page at once, as it does for a real thumb's double tap.
+    # The app also drops taps right after a change of page, as it does the second tap of a double tap.
     page.evaluate(SETTLED)
 
 
 def tap(target: Locator) -> None:
-    """Tap it as it stands still, and wait until the page heard it."""
+    """Tap it once it stands still, and wait until the page has heard the tap."""
     page = target.page
     while True:
         target.wait_for()
@@ -156,6 +171,6 @@ def tap(target: Locator) -> None:
         before = page.evaluate(CLICKS)
         target.tap()
         page.wait_for_function(CLICKED, arg=before)
-        # The app drops a tap if the page changed just before it: a keeper taps again.
+        # If the page changed just before the tap, the app dropped it: tap again, as a keeper would.
         if not page.evaluate("() => window.echoed"):
             return

@@ -2,7 +2,7 @@
 
 from foretold import write
 
-# What the form writes of the measures below: 80 x 35 cm, water 36.5 cm deep.
+# What the form stores of the measures typed below: 80 x 35 cm, water 36.5 cm deep.
 MEASURES = {"shape": "cuboid", "length_cm": 80, "width_cm": 35, "height_cm": 40, "fill_height_cm": 36.5}
 
 

@@ -1,4 +1,4 @@
-"""The bench on a phone: every calculation's form gives the server's figures, without signal, losing nothing."""
+"""The bench on a phone: every form shows the server's figures, works without signal and loses nothing typed."""
 
 import json
 import re
@@ -9,7 +9,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from bench_hands import expected_texts, figures_shown, shows_figures, type_input, typed
 from limnary.contracts import contracts
-from phones import Thumb, phone, tap, turn_to
+from phones import Thumb, phone, stored, tap, turn_to
 from playwright.sync_api import expect
 from test_touch_and_access import TARGETS, WIDER
 
@@ -81,6 +81,7 @@ def forms(browser, shared_server):
         assert thumb.troubles == []
 
 
+@pytest.mark.xdist_group("forms")
 @pytest.mark.parametrize("name", NAMES)
 def test_form_gives_the_servers_figures_to_every_thumb_and_eye(name, forms, ask_server):
     bench = forms.page
@@ -133,7 +134,7 @@ def test_reads_and_writes_the_readers_own_comma(browser, shared_server):
 
 def test_calculates_without_signal_after_a_reload(bench, context):
     bench.goto("/bench")
-    bench.evaluate("() => navigator.serviceWorker.ready.then(() => null)")
+    stored(bench)
     context.set_offline(True)
     bench.goto("/bench/free_ammonia")
     type_input(bench, contracts()["free_ammonia"], {"tan_mg_n_l": 1, "ph": 8, "temperature_c": 25})
@@ -242,7 +243,7 @@ def test_emptying_the_form_can_be_taken_back(bench):
     assert json.loads(bench.evaluate("() => localStorage.getItem('limnary.draft.bench.dilution')"))
 
 
-# The page as it stands right after a key, before the pause that a worker's question waits for.
+# The page right after a key is pressed, before the pause after which the worker is asked.
 AFTER_A_KEY = """async ({ label, text }) => {
   const top = (what) => document.querySelector(what).getBoundingClientRect().top + scrollY;
   const place = () => [".answer .caution", ".act .main"].map(top).join();
@@ -270,7 +271,7 @@ def test_a_slow_answer_comes_from_a_worker_without_signal_and_never_of_older_fig
     answer = ask_server(name, given)
     label = next(one["label"] for one in spec["inputs"] if one["name"] == field)
     bench.goto("/bench")
-    bench.evaluate("() => navigator.serviceWorker.ready.then(() => null)")
+    stored(bench)
     context.set_offline(True)
     bench.goto(f"/bench/{name}")
     type_input(bench, spec, given)

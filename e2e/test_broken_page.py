@@ -26,8 +26,6 @@ def serve_search(thumb, module: str | None) -> None:
 
 def test_a_broken_page_lets_the_keeper_go_on(new_phone):
     thumb = new_phone()
-    # A stored shell would answer before the route below does.
-    thumb.page.add_init_script("delete Navigator.prototype.serviceWorker")
     for how, (module, says) in BROKEN.items():
         serve_search(thumb, module)
         thumb.open("/tanks/new")

@@ -1,4 +1,4 @@
-"""The daily loop whole: set up a tank, lose the server, test, be told, change; a second phone finds it, once."""
+"""A whole day: set up a tank, lose the server, test, get advice, change water; a second phone receives it once."""
 
 import json
 import re
@@ -33,7 +33,7 @@ def test_a_day_without_signal_and_a_second_phone(own_server, served_room, new_ph
     thumb.key_in("7.8")
     thumb.tap("button", "Next")
     thumb.key_in("25")
-    # Hardness is tested now and then: behind a tap of its own.
+    # Hardness is tested less often, so it takes one more tap.
     thumb.tap("button", "Carbonate hardness")
     thumb.key_in("3")
     thumb.tap("button", "Save 5 readings")

@@ -1,4 +1,4 @@
-"""A death and who else was exposed: three tanks, plants moved, a net shared, all of it without signal."""
+"""A death and the tanks that it exposed: three tanks, plants moved, a net shared, all without signal."""
 
 import json
 import re
@@ -42,7 +42,7 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(own_server,
     thumb.tap("button", "moved to another tank")
     thumb.tap("button", "Shelf")
     thumb.tap("button", "a handful")
-    # What is half written survives the reload.
+    # A half-written entry survives the reload.
     thumb.page.reload()
     thumb.tap("button", "Move ditch moss, a handful")
     thumb.sees("moved from Sill to Shelf")
@@ -85,7 +85,7 @@ def test_a_death_is_written_down_and_the_trace_shows_who_was_exposed(own_server,
     thumb.sees("Corrected; before: 1 × zebra danio, died: old age")
     thumb.turn_to("/timeline")
     thumb.tap("button", "Plants", exact=True)
-    # Both halves of the move stand there; either is corrected where the move began.
+    # Both halves of the move are listed; either one is corrected in the tank that the move left.
     thumb.tap("link", "Correct Plants")
     thumb.tap("button", "a few pots")
     thumb.tap("button", "Move ditch moss, a few pots")

@@ -1,4 +1,4 @@
-"""The first run: an empty phone, no room joined, no signal after the first load; then a daily record in few taps."""
+"""The first run on an empty phone, without a room or signal; then a daily record in few taps."""
 
 import pytest
 from foretold import write
@@ -30,7 +30,7 @@ def test_from_an_empty_phone_to_a_first_record_and_a_daily_one(own_server, new_p
     set_up_tank(thumb, "Reed pool")
     read(thumb, "0.1", "0.05")
 
-    # The next day: from opening the app, counted.
+    # The next day: count the taps from the opening of the app.
     thumb.page.close()
     thumb.page = thumb.page.context.new_page()
     thumb.open("/")

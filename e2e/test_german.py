@@ -1,4 +1,4 @@
-"""A German phone speaks German, commas and all; what its tiles wrote down is said in English on an English phone."""
+"""A German phone speaks German, commas too; an English phone shows in English what its tiles recorded."""
 
 import json
 import re

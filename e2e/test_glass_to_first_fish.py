@@ -1,4 +1,4 @@
-"""A new tank from the empty glass to its first fish, without signal; figures as the server's calculations say them."""
+"""A new tank from the empty glass to the first fish, without signal, with the server's figures."""
 
 import re
 
@@ -48,7 +48,7 @@ def measures_the_glass(thumb):
         keyed(thumb, label, figure)
     thumb.sees("Still needed: Thickness of the glass")
     keyed(thumb, "Thickness of the glass", "8")
-    # The battery dies here: nothing of it is lost.
+    # A reload stands for an empty battery: nothing typed is lost.
     thumb.page.reload()
     keyed(thumb, "Water stands this high", "40")
     answer(thumb, "Litres in the tank", run("volume", FILLED)["gross_l"], 1)

@@ -1,4 +1,4 @@
-"""A helper's day: the keeper makes the away sheet, lets a helper in, who reads it, tests, feeds, does what is due."""
+"""A helper's day: the keeper makes the away sheet and lets a helper in, who tests, feeds and does what is due."""
 
 import io
 import json

@@ -1,4 +1,4 @@
-"""What two keepers write down of one tank, a photo and a correction: each sees what the other did, and when."""
+"""Two keepers record notes, photos and corrections of one tank; each sees what the other did, and when."""
 
 import hashlib
 import json

@@ -1,4 +1,4 @@
-"""A keeper without a touch screen: a test by keyboard alone, each page announced; no motion where none is wanted."""
+"""A keeper without a touch screen tests by keyboard alone; pages are announced; motion only where it is wanted."""
 
 import pytest
 from playwright.sync_api import expect

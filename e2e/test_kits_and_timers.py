@@ -1,4 +1,4 @@
-"""A keeper's own kit: its steps become the tiles, its waits timers that outlive a reload; drops are counted."""
+"""A keeper's own kit: its steps become tiles, its waits become timers that survive a reload; drops are counted."""
 
 from datetime import UTC, datetime, timedelta
 

@@ -1,4 +1,4 @@
-"""Other words and units: a German phone speaks German, a US phone says gallons, and records still hold litres."""
+"""Other words and units: a German phone speaks German, a US phone shows gallons, and records still hold litres."""
 
 import json
 

@@ -1,4 +1,4 @@
-"""A half typed form says what another keeper changed in its record meanwhile, and takes none of it back."""
+"""A half-typed form shows what another keeper changed meanwhile, and saving it undoes none of that."""
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe

@@ -1,4 +1,4 @@
-"""A new version of the app waits until the keeper wants it, and takes nothing half typed with it."""
+"""A new version of the app waits until the keeper wants it, and keeps what is half typed."""
 
 import shutil
 
@@ -28,6 +28,7 @@ def test_a_new_version_waits_until_it_is_wanted(browser, tmp_path, own_code):
             thumb.open("/tanks/new")
             thumb.stored()
             thumb.page.reload()
+            thumb.stored()
             thumb.pick("cylinder")
             thumb.type("Diameter", "40")
 

@@ -1,4 +1,4 @@
-"""The outlook at the tank: the forecast’s sentence without signal, charts and their table, a reading that misfits."""
+"""The outlook: the forecast without signal, charts and their table, a reading that does not fit."""
 
 import json
 import re
@@ -15,13 +15,14 @@ NOW = datetime(2026, 5, 20, 10, 20, tzinfo=UTC)
 DAYS = 12
 TANK, TAP, BOTTLE = "tank-reed-pool", "water-kitchen-tap", "label-tap-safe"
 STEPS = [0, 0.1, 0.2, 0.4, 0.8, 1.6]
-# What the invented keeper read each morning, as the ion.
+# The invented keeper's readings, one each morning, in mg/L of the ion.
 AMMONIA = [0.1, 0.2, 0.2, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.4]
 NITRITE = [0, 0, 0, 0, 0, 0.1, 0.1, 0.2, 0.2, 0.4, 0.4, 0.8]
 
 
 def test_the_sentence_names_the_litres_of_change_plan_without_signal(own_server, new_phone):
     thumb = a_phone_with_a_diary(new_phone)
+    thumb.stored()
     own_server.stop()
     thumb.open(f"/tank/{TANK}")
     forecast_is_there(thumb)
@@ -61,7 +62,7 @@ def test_the_charts_are_drawn_and_the_same_stands_in_a_table(new_phone):
     thumb.sees("chance that it passes its limit before the next test")
 
     nitrite = thumb.page.get_by_role("region", name="Nitrite")
-    # A screen reader has the table beside the chart; the eye has it after a tap.
+    # Screen readers find the table beside the chart; it becomes visible after a tap.
     expect(nitrite.get_by_role("table")).to_have_count(1)
     assert nitrite.locator(".unseen").filter(has=thumb.page.get_by_role("table")).bounding_box()["width"] < 2
     thumb.tap("button", "As a table")
@@ -74,7 +75,7 @@ def test_the_charts_are_drawn_and_the_same_stands_in_a_table(new_phone):
     expect(nitrite.get_by_role("row").filter(has_text="Changed 30 L")).to_have_count(1)
     thumb.tap("button", "6 weeks")
     expect(nitrite.get_by_role("row").filter(has_text="read")).to_have_count(DAYS)
-    # On a phone in US units the temperature's axis is in °F too: 24 °C are 75.2 °F.
+    # In US units the temperature axis is in °F: 24 °C is 75.2 °F.
     thumb.page.evaluate(IN_US_UNITS)
     thumb.tap("button", "As a table")
     expect(thumb.page.get_by_role("heading", name="Temperature °F")).to_be_visible()
@@ -207,7 +208,6 @@ def a_phone_with_a_diary(new_phone, *, quiet=False):
     thumb = new_phone()
     at(thumb, NOW)
     thumb.open("/")
-    thumb.stored()
     write(thumb, things() + diary(quiet))
     return thumb
 

@@ -1,4 +1,4 @@
-"""A room's people and phones, as stories on two phones: let in, refused, promoted, shut out, handed over, left."""
+"""The people of a room, as stories on two phones: let in, refused, promoted, shut out, handed over, left."""
 
 import json
 import re
@@ -209,7 +209,7 @@ def test_a_room_is_handed_over_and_left(served_room, owner, helper):
 
 
 def test_a_link_goes_by_the_phones_own_sheet(owner):
-    owner.page.add_init_script("navigator.share = async (what) => { window.sent = what; }")
+    owner.page.evaluate("() => { navigator.share = async (what) => { window.sent = what; }; }")
     link = invite(owner, "viewer", "30 days")
     owner.tap("button", "Send the link")
     assert owner.page.evaluate("() => window.sent.url") == link

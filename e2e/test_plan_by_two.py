@@ -1,4 +1,4 @@
-"""Two keepers plan different steps of one tank, each without signal: both steps stand on both phones."""
+"""Two keepers plan different steps of one tank without signal; both phones then show both steps."""
 
 import pytest
 from foretold import write

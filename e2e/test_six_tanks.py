@@ -14,7 +14,7 @@ pytestmark = pytest.mark.browser
 
 MOST_TAPS = 90
 NAMES = ("Moss bowl", "Reed pool", "Stone stream", "Fern corner", "Lily trough", "Nursery")
-# What the kit's tiles show in each; two of the tanks stand high enough to ask for a change.
+# The tile that the keeper taps in each tank; two tanks read high enough to need a change.
 READ = {name: ("0", "0") for name in NAMES} | {"Stone stream": ("0.5", "0.25"), "Nursery": ("0.5", "0.25")}
 
 

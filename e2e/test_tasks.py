@@ -1,4 +1,4 @@
-"""Tasks, as one story: set down by tiles, due in the round, done by one tap, taken back, skipped, ended."""
+"""A task, as one story: made from tiles, due in the round, done by one tap, undone, skipped, ended."""
 
 import json
 import urllib.error
@@ -79,7 +79,7 @@ def test_a_task_from_its_tiles_to_its_end(served_room, new_phone):
     assert sorted(one.get("skipped", False) for one in dones) == [False, True]
     assert len({one["due_at"] for one in dones}) == 2
 
-    # On a German phone the tile's title is German; setting another time there does not write the title anew.
+    # A German phone shows the tile's title in German; changing the time there leaves the stored title as it was.
     thumb.turn_to("/room/display")
     thumb.pick("Deutsch")
     expect(thumb.page.locator("html")).to_have_attribute("lang", "de")

@@ -1,4 +1,4 @@
-"""Every screen for wet hands and for every keeper: sizes of what is tapped, axe's rules, text at 200 %, ghosts."""
+"""Every screen for wet hands and every keeper: target sizes, axe, 200 % text, stray touches, no English in German."""
 
 import json
 import subprocess
@@ -17,7 +17,7 @@ from tank_hands import MEASURES, have_tank
 
 pytestmark = pytest.mark.browser
 
-# Everything that can be tapped, with its box; a tick or radio counts by the label around it, a line of its own.
+# Everything that can be tapped, with its box. A check box or radio button counts as the label around it.
 TARGETS = """() => {
   const tapped = "a[href], button, summary, input:not(.unseen), textarea, select, label:has(.unseen)";
   return [...document.querySelectorAll(tapped)]
@@ -32,7 +32,7 @@ TARGETS = """() => {
 }"""
 UNFOLD = "() => document.querySelectorAll('main details').forEach((one) => (one.open = true))"
 WIDER = "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
-# The innermost things that reach over the right edge.
+# The innermost elements that reach over the right edge.
 OVER = """() => [...document.querySelectorAll("body *")]
   .filter((one) => one.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5)
   .filter((one, _, all) => !all.some((other) => other !== one && one.contains(other)))
@@ -49,7 +49,7 @@ def routes():
 
 
 TANK, SHELF = "tank-reed-pool", "tank-shelf"
-# One path or more for each route; what stands in braces is an id on the furnished phone.
+# At least one path for each route. A word in braces is an id on the furnished phone.
 EXAMPLES = {
     "/": ["/"],
     "/index.html": ["/index.html"],
@@ -110,12 +110,12 @@ EXAMPLES = {
     "/room/:kind/:id": ["/room/label/label-0001", "/room/source_water/water-0001"],
     "/join": ["/join#secret"],
 }
-# What these pages fetch from the server, and show after their title.
+# What these pages fetch from the server and show after their title.
 FETCHED = {
     "/room/people": "main a[href^='/room/person/']",
     "/room/person/:id": "main section",
 }
-# Opens a page, and answers the route that the app takes for it and the title of the page that names nothing held.
+# Opens a page; answers the route that the app takes for it, and the title of the "not here" page.
 SHOWS = """async (path) => {
   const [{ ROUTES }, { go, match }, { t }] = await Promise.all(
     ["routes", "ui/state/router", "i18n/words"].map((one) => import(`/${one}.js`)));
@@ -152,7 +152,7 @@ def furnish(thumb, served_room):
     write(thumb, lived_in())
     plan_tank(thumb)
     share(thumb)
-    # A helper's change of a tank is refused, and needs its author from then on.
+    # A helper may not change a tank, so the server refuses this and the entry needs its author.
     served_room.set_role("Aino", "helper")
     write(thumb, [["tank", SHELF, {"place": "Landing"}]])
     hear_of_role(thumb)
@@ -201,6 +201,7 @@ def test_every_route_has_an_example():
     assert set(EXAMPLES) - set(routes()) == set(), "no such route"
 
 
+@pytest.mark.xdist_group("furnished")
 @pytest.mark.parametrize("route", routes())
 def test_every_screen_suits_wet_hands_and_every_keeper(route, furnished, ids):
     """Sizes and gaps of what is tapped, axe in light and dark, nothing cut off at 320 px and at twice the text."""
@@ -212,6 +213,7 @@ def test_every_screen_suits_wet_hands_and_every_keeper(route, furnished, ids):
     assert not wrong, "\n".join(wrong)
 
 
+@pytest.mark.xdist_group("furnished")
 def test_a_made_link_suits_wet_hands_and_every_keeper(furnished):
     furnished.turn_to("/room/invite")
     furnished.tap("button", "Make the link")
@@ -245,7 +247,7 @@ def cramped(page):
             yield f"{target['name']!r} is {size:.0f} px, not {least}"
     for one, other in combinations(targets, 2):
         gap = gap_between(one["box"], other["box"])
-        # What stands at the foot lies over the page, which is scrolled away under it.
+        # The foot covers the page, and the page scrolls under it.
         if gap is not None and gap < GAP_PX - 0.5 and one["foot"] == other["foot"]:
             yield f"{one['name']!r} and {other['name']!r} stand {gap:.0f} px apart, not {GAP_PX}"
 
@@ -258,7 +260,7 @@ def gap_between(one, other):
 
 
 def refused_by_axe(page):
-    # Between light and dark nothing differs but the colours.
+    # Only colours differ between light and dark.
     for scheme, options in (("dark", {"runOnly": ["color-contrast"]}), ("light", {})):
         page.emulate_media(color_scheme=scheme)
         for one in Axe().run(page, options=options).response["violations"]:
@@ -297,7 +299,7 @@ def test_a_second_finger_records_nothing(new_phone):
     expect(thumb.page.get_by_role("button", name="Nothing read yet")).to_be_disabled()
 
 
-# Every English text of more than two words that a German screen must not show: its longest stretch between two parts.
+# Every English text of more than two words that a German screen must not show, as its longest part without a variable.
 ENGLISH = """async () => {
   const [{ en }, { de }, { texts_of }] = await Promise.all(
     ["en", "de", "shared_texts"].map((one) => import(`/i18n/${one}.js`)));
@@ -318,7 +320,7 @@ SPEAK = """async (language) => {
   const { wanted_language } = await import("/ui/state/language.js");
   wanted_language.value = language;
 }"""
-# What keepers wrote down in the story is theirs, in their own language.
+# Texts that the keeper wrote stay in the keeper's own language.
 WRITTEN = {"All is well", "Wipe the glass"}
 
 
@@ -344,6 +346,7 @@ def speak(thumb, language):
     expect(thumb.page.locator(f"html[lang^={language}]")).to_have_count(1)
 
 
+@pytest.mark.xdist_group("furnished")
 @pytest.mark.parametrize("route", routes())
 def test_no_english_is_left_on_a_german_phone(route, german, ids, english):
     left = []

@@ -1,4 +1,4 @@
-"""Undo of whatever takes something away or writes something down: after it the phone holds what it held before.
+"""Undo of every act that removes or records something: afterwards the phone holds what it held before.
 
 Undo of what only the server can do (roles, invitations, phones, rooms' names, refused entries) stands in
 test_people.py and test_rooms.py, that of an emptied form in test_bench.py.
@@ -69,7 +69,7 @@ RECORDS = [
         {"tank": TANK, "at": FED, "what": "Tap safe", "amount": 4, "unit": "ml", "water_change": "change-01"},
     ),
 ]
-# What is done: where, what is tapped, what the app says to it. {photo} is the photo's page.
+# Each act: the page, the buttons tapped, what the app says. {photo} is the photo's page.
 ACTS = {
     "a meal taken out": (f"/tank/{TANK}/history", ["Remove Feeding"], "Feeding removed"),
     "a test taken out": (f"/tank/{TANK}/history", ["Remove Test"], "Test removed"),
