@@ -61,3 +61,12 @@ test("an undo that the app itself fails at is said in plain words and stays on o
   assert.match(just_done.value?.said ?? "", /^Something went wrong inside the app/);
   assert.ok(just_done.value?.undo);
 });
+
+test("an undo is on offer for twelve seconds", async () => {
+  room.value = /** @type {any} */ ({ get: () => null, write: async () => {} });
+  assert.equal(await record([WRITE], "saved"), true);
+  mock.timers.tick(11_999);
+  assert.ok(just_done.value?.undo);
+  mock.timers.tick(1);
+  assert.equal(just_done.value, null);
+});
