@@ -65,7 +65,8 @@ export async function test_phone({ name = `test-${++made}`, seed = made, send, d
 
 /**
  * Everything in some stores.
- * @param {{database: Phone["database"]}} phone @param {string[]} names @returns {Promise<any>}
+ * @param {{database: Phone["database"]}} phone @param {Parameters<Phone["database"]["read"]>[0][number][]} names
+ * @returns {Promise<any>}
  */
 export const stored = (phone, ...names) =>
   phone.database.read(names, async (t) => {

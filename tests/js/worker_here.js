@@ -10,7 +10,8 @@ export async function a_worker() {
   const self_now = world.self;
   /** @type {any[]} */ const posts = [];
   /** @type {((event: {data: any}) => void) | null} */ const onmessage = null;
-  const worker = { posts, onmessage, onerror: null, terminated: false, terminate, postMessage };
+  /** @type {{posts: any[], onmessage: ((event: {data: any}) => void) | null, [part: string]: unknown}} */
+  const worker = { posts, onmessage: null, onerror: null, terminated: false, terminate, postMessage };
   return /** @type {Worker & typeof worker} */ (/** @type {unknown} */ (worker));
 
   function terminate() {
