@@ -5,7 +5,7 @@ import { brought, freed_ammonia, last_test, level, possible } from "../../pwa/ad
 import { assumed_for, limits_at } from "../../pwa/advice/limits.js";
 import { bucket_step, dose_for, dose_input, litres_refused, litres_spec } from "../../pwa/advice/litres.js";
 import { today } from "../../pwa/advice/today.js";
-import { ready, room_for } from "../../pwa/advice/forecast/readiness.js";
+import { ready, headroom_by_week } from "../../pwa/advice/forecast/readiness.js";
 import { next_stop, wants } from "../../pwa/advice/next_stop.js";
 import { install, run } from "../../pwa/contracts.js";
 import { shared_bundle } from "./shared_bundle.js";
@@ -366,7 +366,7 @@ test("room for fish is what the food beyond today's feeds, never less than none"
     tank: { volume_l: 90, temperature_c: 24, ph: 7.4, planting: "light", seeded: "mature_media", feed_g_day: 0.1 },
     now_h: 0,
   });
-  const found = room_for(headroom);
+  const found = headroom_by_week(headroom);
   assert.deepEqual(
     found.map(({ days }) => days),
     [0, 7, 14],

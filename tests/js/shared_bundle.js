@@ -12,10 +12,12 @@ export function folder(name) {
   return Object.fromEntries(files.map((file) => [file.slice(0, -5), json(`${name}/${file}`)]));
 }
 
-export const shared_bundle = () => ({
-  calc: folder("calc"),
-  tables: folder("tables"),
-  records: folder("records"),
-  messages: json("messages.json"),
-  formats: json("formats.json"),
-});
+/** @returns {import("../../pwa/contracts.js").Bundle} */
+export const shared_bundle = () =>
+  /** @type {any} */ ({
+    calc: folder("calc"),
+    tables: folder("tables"),
+    records: folder("records"),
+    messages: json("messages.json"),
+    formats: json("formats.json"),
+  });
