@@ -9,7 +9,6 @@ export async function a_worker() {
   await import(`../../pwa/workers/outlook_worker.js?${Math.random()}`);
   const self_now = world.self;
   /** @type {any[]} */ const posts = [];
-  /** @type {((event: {data: any}) => void) | null} */ const onmessage = null;
   /** @type {{posts: any[], onmessage: ((event: {data: any}) => void) | null, [part: string]: unknown}} */
   const worker = { posts, onmessage: null, onerror: null, terminated: false, terminate, postMessage };
   return /** @type {Worker & typeof worker} */ (/** @type {unknown} */ (worker));
