@@ -1,17 +1,21 @@
-/** What the calculation says to a form: the answer, or which fields are still needed and which are wrong and why. */
-import { InvalidInput, check, run_named } from "../contracts.js";
-import { node_at } from "./draft.js";
+/** What a calculation tells a form: its answer, or which fields are still needed and which are wrong and why. */
+import { InvalidInput, check, choice_label, find_field, run_named } from "../contracts.js";
+import { node_at, number_in } from "./draft.js";
 import { form_of, payload_of } from "./form.js";
 import { parts_of, with_parts } from "./refusal_parts.js";
 
-/** @typedef {import("../contracts.js").FieldError} FieldError */
+/** @import { FieldError, Values } from "../contracts.js" */
+/** @import { Contract, Field, Item, Said } from "../types/contract.js" */
+/** @import { Path } from "./draft.js" */
+/** @import { Filling } from "./form.js" */
+/** @typedef {Values & Said} Answered the outputs of a calculation whose name is only known at run time */
 /**
- * @typedef {{answer: any, payload: Record<string, any>} | {needed: string[], wrong: FieldError[], payload:
- * Record<string, any>}} Outcome
- * `needed` labels of fields left empty; `wrong` errors in the API's words, field names read out as labels
+ * @typedef {{needed: string[], wrong: FieldError[], payload: Values}} Refused
+ * `needed` holds the labels of empty fields, `wrong` the errors in the API's words with labels for the fields' names
  */
+/** @typedef {{answer: Answered, payload: Values} | Refused} Outcome */
 
-/** @param {any} spec the contract @param {import("./form.js").Filling} filling @returns {Outcome} */
+/** @param {Contract} spec @param {Filling} filling @returns {Outcome} */
 export function answer_of(spec, filling) {
   const payload = payload_of(spec, filling);
   const found = found_of(spec.name, payload);
@@ -19,10 +23,10 @@ export function answer_of(spec, filling) {
 }
 
 /**
- * What can be said before anything is calculated: the input to ask with, or what is still needed or wrong.
- * @param {any} spec the contract
- * @param {import("./form.js").Filling} filling
- * @returns {Exclude<Outcome, {answer: any}> | {payload: Record<string, any>}}
+ * What is known before anything is calculated: the checked input, or what is still needed or wrong.
+ * @param {Contract} spec
+ * @param {Filling} filling
+ * @returns {Refused | {payload: Values}}
  */
 export function checked_of(spec, filling) {
   const payload = payload_of(spec, filling);
@@ -36,10 +40,10 @@ export function checked_of(spec, filling) {
 }
 
 /**
- * The answer, or the errors, as a worker tells them too.
+ * The answer or the errors, as a worker gives them too.
  * @param {string} name
  * @param {unknown} payload
- * @returns {{answer: any} | {errors: FieldError[]}}
+ * @returns {{answer: Answered} | {errors: FieldError[]}}
  */
 export function found_of(name, payload) {
   try {
@@ -51,11 +55,12 @@ export function found_of(name, payload) {
 }
 
 /**
- * Errors as the form says them.
- * @param {any} spec
- * @param {import("./form.js").Filling} filling
- * @param {Record<string, any>} payload
+ * The errors in the form's words.
+ * @param {Contract} spec
+ * @param {Filling} filling
+ * @param {Values} payload
  * @param {FieldError[]} errors
+ * @returns {Refused}
  */
 export function refused_of(spec, filling, payload, errors) {
   const needed = errors.map((error) => empty_of(spec, filling, error));
@@ -69,9 +74,9 @@ export function refused_of(spec, filling, payload, errors) {
 }
 
 /**
- * Labels of the fields whose emptiness is the error, or [] if something typed is wrong. A calculation's own
- * refusal is said in full, but not to a form that nobody has touched.
- * @param {any} spec @param {import("./form.js").Filling} filling @param {FieldError} error @returns {string[]}
+ * The labels of the empty fields that cause an error, [] if something typed is wrong. A calculation's own refusal
+ * counts as wrong, unless nothing is typed yet.
+ * @param {Contract} spec @param {Filling} filling @param {FieldError} error @returns {string[]}
  */
 function empty_of(spec, filling, error) {
   const untouched = Object.keys(filling.draft.typed ?? {}).length === 0;
@@ -82,41 +87,48 @@ function empty_of(spec, filling, error) {
   return keys.filter((key) => is_empty(spec, filling, key)).map((key) => label_of(spec, key));
 }
 
-/** @param {any} spec @param {import("./form.js").Filling} filling @param {string} key */
+/** @param {Contract} spec @param {Filling} filling @param {string} key */
 function is_empty(spec, { draft, tank = {} }, key) {
   const path = path_of(key);
-  if (!spec.inputs.some((/** @type {any} */ field) => field.name === path[0])) return false;
+  if (!spec.inputs.some((field) => field.name === path[0])) return false;
   const { spec: field, node } = node_at(spec.inputs, draft, tank, path);
-  if (field.type === "number" || field.type === "integer") return "text" in node && node.text.trim() === "";
+  if (field.type === "number" || field.type === "integer") {
+    const number = number_in(node);
+    return "text" in number && number.text.trim() === "";
+  }
   if (field.type === "object") return Object.keys(node).length === 0;
-  return node === "" || (field.type === "list" && node.length === 0);
+  return node === "" || (Array.isArray(node) && node.length === 0);
 }
 
 /**
- * A field by its error key, "sources.0.gh_dgh" -> ["sources", 0, "gh_dgh"].
+ * The path to the field that an error names, "sources.0.gh_dgh" -> ["sources", 0, "gh_dgh"].
  * @param {string} key
- * @returns {(string | number)[]}
+ * @returns {Path}
  */
 const path_of = (key) => key.split(".").map((step) => (/^\d+$/.test(step) ? Number(step) : step));
 
 /**
- * The words on a field, with its row inside a list: "Water 1: General hardness".
- * @param {any} spec
+ * The label of a field, with its row inside a list, "Water 1: General hardness"; the key itself if there is no such
+ * field.
+ * @param {Contract} spec
  * @param {string} key
  * @returns {string}
  */
 export function label_of(spec, key) {
-  let here = /** @type {any} */ ({ type: "object", fields: spec.inputs });
+  /** @type {Item} */ let here = { type: "object", fields: spec.inputs };
   /** @type {string[]} */ const words = [];
   for (const step of path_of(key)) {
     if (typeof step === "number") {
       const list = words.pop();
+      if (here.type !== "list") return key;
       here = here.item;
       words.push(`${here.label ?? list} ${step + 1}`);
     } else {
-      here = here.fields?.find((/** @type {any} */ one) => one.name === step);
-      if (!here) return key;
-      words.push(here.label);
+      /** @type {Field | undefined} */
+      const field = here.type === "object" ? find_field(here.fields, step) : undefined;
+      if (!field) return key;
+      here = field;
+      words.push(field.label);
     }
   }
   return words.join(": ");
@@ -124,7 +136,7 @@ export function label_of(spec, key) {
 
 const RULES = ["exactly_one", "at_most_one", "together"];
 
-/** The rule between fields that the message tells of, with the names it lists. @param {string} message */
+/** The rule between fields that a message states, with the names in it. @param {string} message */
 function between_fields(message) {
   for (const rule of RULES) {
     const parts = parts_of(rule, message);
@@ -134,8 +146,8 @@ function between_fields(message) {
 }
 
 /**
- * The API's sentence with the labels of the form where the API names its fields.
- * @param {any} spec
+ * The API's sentence with the form's labels for the fields' names.
+ * @param {Contract} spec
  * @param {string} message
  */
 function read_out(spec, message) {
@@ -143,8 +155,7 @@ function read_out(spec, message) {
   if (between)
     return with_parts(between.rule, { fields: between.names.map((name) => label_of(spec, name)).join(", ") });
   const beside = parts_of("missing_when", message);
-  const other = beside && spec.inputs.find((/** @type {any} */ one) => one.name === beside.other);
+  const other = beside && find_field(spec.inputs, beside.other);
   if (!other) return message;
-  const choice = other.choices?.find((/** @type {any} */ one) => one.value === beside.value);
-  return with_parts("missing_when", { other: other.label, value: choice?.label ?? beside.value });
+  return with_parts("missing_when", { other: other.label, value: choice_label(other, beside.value) });
 }

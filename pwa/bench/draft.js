@@ -1,24 +1,42 @@
 /**
- * A half-filled form: what was typed, field by field, over the tank's own figures, over the usual ones.
+ * A half-filled form: what is typed, field by field, over the tank's own figures, over the usual values.
  * A number keeps its text and the unit it was typed in, so that no switch of units can change or lose it.
  */
+import { field_named } from "../contracts.js";
 import { read_number, typed_form } from "../figures/number_text.js";
 import { convert } from "../figures/units.js";
 
+/** @import { Field, Item } from "../types/contract.js" */
+/** @typedef {import("../contracts.js").Values} Values */
 /** @typedef {import("../figures/number_text.js").Marks} Marks */
+/** @typedef {(string | number)[]} Path to a node: names of fields and indices of rows */
 /** @typedef {{text: string, unit: string}} TypedNumber */
-/** @typedef {{value: number, unit: string}} GivenNumber a tank's or usual figure: no keeper's text yet */
+/** @typedef {{value: number, unit: string}} GivenNumber a tank's figure or a usual value, of which no text is typed */
+/** @typedef {{[name: string]: Node | undefined}} Nodes by field name */
 /**
- * @typedef {{typed?: Record<string, any>, chosen?: Record<string, string>, tank?: string | null}} Draft
- * `typed` a tree like the input, `chosen` which side of an either-or is used, `tank` whose figures fill the rest
+ * @typedef {TypedNumber | GivenNumber | string | boolean | Node[] | Nodes} Node
+ * what stands in a field. The type of the field decides the form: a number, the text of a text or a choice, a truth
+ * value, the rows of a list, the nodes of an object
  */
-/** @typedef {{node: any, from: "typed" | "tank" | "usual" | "empty"}} Filled */
+/**
+ * @typedef {{typed?: Nodes, chosen?: Record<string, string>, tank?: string | null}} Draft
+ * `typed` is a tree like the input, `chosen` the side of each either-or, `tank` the tank whose figures fill the rest
+ */
+/** @typedef {"typed" | "tank" | "usual" | "empty"} Origin */
+/** @typedef {{node: Node, from: Origin}} Filled */
+
+/** The node of a number or an integer. @param {Node | undefined} node */
+export const number_in = (node) => /** @type {TypedNumber | GivenNumber} */ (node);
+/** The node of a list. @param {Node | undefined} node */
+export const rows_in = (node) => /** @type {Node[]} */ (node);
+/** The node of an object. @param {Node | undefined} node */
+export const nodes_in = (node) => /** @type {Nodes} */ (node);
 
 /**
  * What stands in a field now, and where it comes from.
- * @param {any} spec
- * @param {any} typed
- * @param {any} tank
+ * @param {Item} spec
+ * @param {Node | undefined} typed
+ * @param {unknown} tank the tank's own value, in the contract's unit
  * @returns {Filled}
  */
 export function filled(spec, typed, tank) {
@@ -28,7 +46,7 @@ export function filled(spec, typed, tank) {
   return { node: blank(spec), from: "empty" };
 }
 
-/** An untouched field. @param {any} spec @returns {any} */
+/** The node of an untouched field. @param {Item} spec @returns {Node} */
 function blank(spec) {
   if (spec.type === "number" || spec.type === "integer") return { text: "", unit: spec.unit ?? "" };
   if (spec.type === "list") return Array.from({ length: spec.required ? spec.min_items : 0 }, () => blank(spec.item));
@@ -36,32 +54,36 @@ function blank(spec) {
   return "";
 }
 
-/** A value of the contract as a node of the form. @param {any} spec @param {any} value @returns {any} */
+/** A value of the contract as a node of the form. @param {Item} spec @param {unknown} value @returns {Node} */
 export function node_of(spec, value) {
-  if (spec.type === "number" || spec.type === "integer") return { value, unit: spec.unit ?? "" };
-  if (spec.type === "list") return value.map((/** @type {any} */ entry) => node_of(spec.item, entry));
+  if (spec.type === "number" || spec.type === "integer")
+    return { value: /** @type {number} */ (value), unit: spec.unit ?? "" };
+  if (spec.type === "list") return /** @type {unknown[]} */ (value).map((entry) => node_of(spec.item, entry));
   if (spec.type === "object") {
-    const known = spec.fields.filter((/** @type {any} */ field) => value[field.name] !== undefined);
-    return Object.fromEntries(known.map((/** @type {any} */ field) => [field.name, node_of(field, value[field.name])]));
+    const values = /** @type {Values} */ (value);
+    const known = spec.fields.filter((field) => values[field.name] !== undefined);
+    return Object.fromEntries(known.map((field) => [field.name, node_of(field, values[field.name])]));
   }
-  return value;
+  return /** @type {string | boolean} */ (value);
 }
 
 /**
- * The contract's value of a field, or undefined if it is left empty. A text that is no number stays text,
- * so that the contract itself refuses it in its own words.
- * @param {any} spec @param {any} node @param {Marks} marks @returns {any}
+ * The contract's value of a field, or undefined if the field is empty. A text that is no number stays a text,
+ * so that the contract refuses it in its own words.
+ * @param {Item} spec @param {Node} node @param {Marks} marks @returns {unknown}
  */
 export function value_of(spec, node, marks) {
   if (spec.type !== "number" && spec.type !== "integer") return node === "" ? undefined : node;
-  const read = "value" in node ? node : read_number(node.text, marks);
+  const number = number_in(node);
+  const read = "value" in number ? number : read_number(number.text, marks);
   if ("empty" in read) return undefined;
-  return "problem" in read ? node.text : convert(read.value, node.unit, spec.unit ?? "");
+  if ("problem" in read) return /** @type {TypedNumber} */ (number).text;
+  return convert(read.value, number.unit, spec.unit ?? "");
 }
 
 /**
- * The text of a number field in the unit shown: exactly what was typed while the unit is the one it was typed in,
- * else converted to five significant digits; a text that is no number stays as it is, in its own unit.
+ * The text of a number field in the unit shown. A number typed in that unit keeps its text; any other is converted to
+ * five significant digits. A text that is no number stays as it is, in its own unit.
  * @param {TypedNumber | GivenNumber} node @param {string} unit @param {Marks} marks @returns {TypedNumber}
  */
 export function shown_number(node, unit, marks) {
@@ -74,77 +96,87 @@ export function shown_number(node, unit, marks) {
 }
 
 /**
- * The draft with one node put in place; lists and objects on the way start from what is shown there now.
- * @param {any[]} inputs @param {Draft} draft @param {Record<string, any>} tank figures by field name
- * @param {(string | number)[]} path @param {any} node undefined gives the field back to the tank's or usual figure
+ * The draft with one node put in place; lists and objects on the way start from what they show now.
+ * @param {Field[]} inputs
+ * @param {Draft} draft
+ * @param {Values} tank its figures by field name
+ * @param {Path} path
+ * @param {Node | undefined} node undefined gives the field back to the tank's figure or the usual value
  * @returns {Draft}
  */
-export function put(inputs, draft, tank, [name, ...rest], node) {
-  const spec = inputs.find((field) => field.name === name);
+export function put(inputs, draft, tank, [step, ...rest], node) {
+  const name = String(step);
   const typed = { ...draft.typed };
   if (rest.length === 0) typed[name] = node;
-  else typed[name] = within(spec, filled(spec, typed[name], tank[name]).node, rest, node);
+  else {
+    const spec = field_named(inputs, name);
+    typed[name] = within(spec, filled(spec, typed[name], tank[name]).node, rest, node);
+  }
   if (typed[name] === undefined) delete typed[name];
   return { ...draft, typed };
 }
 
-/** @param {any} spec @param {any} old @param {(string | number)[]} path @param {any} node @returns {any} */
+/** @param {Item} spec @param {Node} old @param {Path} path @param {Node | undefined} node @returns {Node} */
 function within(spec, old, [step, ...rest], node) {
   if (spec.type === "list") {
-    const rows = [...old];
-    rows[Number(step)] = rest.length ? within(spec.item, rows[Number(step)], rest, node) : node;
+    const rows = [...rows_in(old)];
+    const at = Number(step);
+    // A row is never given back: `remove_row` takes it away.
+    rows[at] = rest.length ? within(spec.item, rows[at], rest, node) : /** @type {Node} */ (node);
     return rows;
   }
-  const field = spec.fields.find((/** @type {any} */ one) => one.name === step);
-  const inner = filled(field, old[step], undefined).node;
-  return { ...old, [step]: rest.length ? within(field, inner, rest, node) : node };
+  const name = String(step);
+  const nodes = nodes_in(old);
+  if (rest.length === 0) return { ...nodes, [name]: node };
+  const field = inner_field(spec, name);
+  return { ...nodes, [name]: within(field, filled(field, nodes[name], undefined).node, rest, node) };
 }
 
+/** A field of an object. @param {Item} spec @param {string} name @throws {RangeError} if there is none */
+const inner_field = (spec, name) => field_named(spec.type === "object" ? spec.fields : [], name);
+
 /**
- * The node at a path as it is shown now.
- * @param {any[]} inputs
+ * The node that a path shows now, with its field.
+ * @param {Field[]} inputs
  * @param {Draft} draft
- * @param {Record<string, any>} tank
- * @param {(string | number)[]} path
+ * @param {Values} tank
+ * @param {Path} path
+ * @returns {{spec: Item, node: Node}}
+ * @throws {RangeError} if there is no such field
  */
-export function node_at(inputs, draft, tank, [name, ...rest]) {
-  const spec = inputs.find((field) => field.name === name);
-  let node = filled(spec, draft.typed?.[name], tank[name]).node;
-  let here = spec;
+export function node_at(inputs, draft, tank, [first, ...rest]) {
+  const name = String(first);
+  /** @type {Item} */ let spec = field_named(inputs, name);
+  let { node } = filled(spec, draft.typed?.[name], tank[name]);
   for (const step of rest) {
-    here = here.type === "list" ? here.item : here.fields.find((/** @type {any} */ one) => one.name === step);
-    node = typeof step === "number" ? node[step] : filled(here, node[step], undefined).node;
+    spec = spec.type === "list" ? spec.item : inner_field(spec, String(step));
+    node = typeof step === "number" ? rows_in(node)[step] : filled(spec, nodes_in(node)[step], undefined).node;
   }
-  return { spec: here, node };
+  return { spec, node };
 }
 
 /**
  * The draft with one more empty row.
- * @param {any[]} inputs
+ * @param {Field[]} inputs
  * @param {Draft} draft
- * @param {Record<string, any>} tank
- * @param {(string | number)[]} path
+ * @param {Values} tank
+ * @param {Path} path to a list
  */
 export function add_row(inputs, draft, tank, path) {
   const { spec, node } = node_at(inputs, draft, tank, path);
-  return put(inputs, draft, tank, path, [...node, blank({ ...spec.item, required: true })]);
+  if (spec.type !== "list") throw new RangeError(`${path.join(".")} has no rows`);
+  return put(inputs, draft, tank, path, [...rows_in(node), blank({ ...spec.item, required: true })]);
 }
 
 /**
  * The draft without one row.
- * @param {any[]} inputs
+ * @param {Field[]} inputs
  * @param {Draft} draft
- * @param {Record<string, any>} tank
- * @param {(string | number)[]} path
+ * @param {Values} tank
+ * @param {Path} path to a list
  * @param {number} index
  */
 export function remove_row(inputs, draft, tank, path, index) {
   const { node } = node_at(inputs, draft, tank, path);
-  return put(
-    inputs,
-    draft,
-    tank,
-    path,
-    node.filter((/** @type {any} */ _, /** @type {number} */ at) => at !== index),
-  );
+  return put(inputs, draft, tank, path, rows_in(node).toSpliced(index, 1));
 }

@@ -1,43 +1,46 @@
-/** The form of one calculation, made from its contract alone: what to show, and what to hand to the calculation. */
-import { filled, shown_number, value_of } from "./draft.js";
+/** The form of one calculation, made from its contract alone: what it shows, and what it hands to the calculation. */
+import { field_named } from "../contracts.js";
+import { filled, nodes_in, number_in, rows_in, shown_number, value_of } from "./draft.js";
 import { marks_of, read_number, typed_form } from "../figures/number_text.js";
 import { relevant, when_shown } from "./relevance.js";
 import { unit_in, unit_label } from "../figures/units.js";
 
-/** @typedef {import("./draft.js").Draft} Draft */
+/** @import { Contract, Field, Item, NumberSpec } from "../types/contract.js" */
+/** @import { Draft, Filled, Node, Nodes, Origin, Path } from "./draft.js" */
+/** @typedef {import("../contracts.js").Values} Values */
 /** @typedef {import("../figures/number_text.js").Marks} Marks */
 /**
- * @typedef {{draft: Draft, tank?: Record<string, any>, system?: string, marks?: Marks}} Filling
- * `tank` the tank's own figures by field name, in the contract's units
+ * @typedef {{draft: Draft, tank?: Values, system?: string, marks?: Marks}} Filling
+ * `tank` holds the tank's own figures by field name, in the contract's units
  */
 /**
  * @typedef {object} FieldView
- * @property {(string | number)[]} path @property {string} key the path as errors name it, "sources.0.gh_dgh"
- * @property {any} spec @property {string} kind the contract's type, or "table" for a pick from a table
- * @property {string} label @property {boolean} optional @property {"typed" | "tank" | "usual" | "empty"} from
- * @property {any} value text of a number, choice, text or truth value as it stands
+ * @property {Path} path @property {string} key the path as errors name it, "sources.0.gh_dgh"
+ * @property {any} spec its Item; `any`, because each control reads the properties of its own kind
+ * @property {string} kind the contract's type, or "table" for a pick from a table
+ * @property {string} label @property {boolean} optional @property {Origin} from
+ * @property {any} value the text of a number, else what stands there; `any` as `spec`
  * @property {string} [unit] the unit to print beside a number
- * @property {string} [typed_in] the unit that a text typed there now is in, by its name in the table
- * @property {string} [usual] the figure that counts where none is typed, in the unit shown
- * @property {string} [aside] a second reading of the same number, "42 %"
- * @property {boolean} [ambiguous] the typed text could be two numbers ("1,000")
- * @property {string} [own] the tank's figure, with its unit, where something else was typed over it
- * @property {FieldView[][]} [rows] of a list: one list of fields a row
+ * @property {string} [typed_in] the unit of a text that is typed now, by its name in the table of units
+ * @property {string} [usual] the value that counts where none is typed, in the unit shown
+ * @property {string} [aside] the same number read another way, "42 %"
+ * @property {boolean} [ambiguous] the typed text can be read as two numbers ("1,000")
+ * @property {string} [own] the tank's figure, with its unit, where another is typed over it
+ * @property {FieldView[][]} [rows] of a list: the fields of each row
  * @property {FieldView[]} [fields] of an object
- * @property {any[]} [beside] of a pick from a table inside a list: the fields of its entry, which a keeper's own row
+ * @property {Field[]} [beside] of a pick from a table inside a list: the fields of its entry, which a keeper's own row
  * fills
  */
 /** @typedef {{choice: import("./relevance.js").EitherOr, labels: string[]}} ChoiceView */
 
 /**
  * The fields to show now, in the contract's order; an either-or stands before its first field.
- * @param {any} spec the contract @param {Filling} filling @returns {(FieldView | ChoiceView)[]}
+ * @param {Contract} spec @param {Filling} filling @returns {(FieldView | ChoiceView)[]}
  */
 export function form_of(spec, filling) {
   const { draft, tank = {}, marks = marks_of() } = filling;
   const { shown, choices } = relevant(spec, draft, tank, marks);
-  const label_of = (/** @type {string} */ name) =>
-    spec.inputs.find((/** @type {any} */ one) => one.name === name).label;
+  const label_of = (/** @type {string} */ name) => field_named(spec.inputs, name).label;
   const sides = chosen_sides(spec.rules ?? [], choices);
   const waiting = [...choices];
   /** @type {(FieldView | ChoiceView)[]} */ const out = [];
@@ -57,7 +60,7 @@ export function form_of(spec, filling) {
 }
 
 /**
- * The chosen side of each either-or that must be answered, and what belongs together with it: needed, not optional.
+ * The chosen side of each either-or that must be answered, and the fields that belong to it. They are needed.
  * @param {{rule: string, fields: string[]}[]} rules
  * @param {import("./relevance.js").EitherOr[]} choices
  * @returns {Set<string>}
@@ -69,9 +72,9 @@ function chosen_sides(rules, choices) {
 }
 
 /**
- * @param {any} spec
- * @param {(string | number)[]} path
- * @param {import("./draft.js").Filled} now
+ * @param {Item} spec
+ * @param {Path} path
+ * @param {Filled} now
  * @param {Filling} filling
  * @returns {FieldView}
  */
@@ -89,7 +92,7 @@ function view_of(spec, path, { node, from }, filling) {
     optional: !spec.required && !("default" in spec),
   };
   if (spec.type === "number" || spec.type === "integer") {
-    const shown = shown_number(node, unit_in(spec, system), marks);
+    const shown = shown_number(number_in(node), unit_in(spec, system), marks);
     const read = read_number(shown.text, marks);
     const ambiguous = "problem" in read && read.problem === "ambiguous";
     return {
@@ -101,12 +104,13 @@ function view_of(spec, path, { node, from }, filling) {
       ambiguous,
     };
   }
-  if (spec.type === "object") return { ...view, fields: fields_of(spec.fields, path, node, filling) };
+  if (spec.type === "object") return { ...view, fields: fields_of(spec.fields, path, nodes_in(node), filling) };
   if (spec.type === "list") {
-    const rows = node.map((/** @type {any} */ row, /** @type {number} */ index) =>
-      spec.item.type === "object"
-        ? fields_of(spec.item.fields, [...path, index], row, filling)
-        : [view_of({ ...spec.item, required: true }, [...path, index], { node: row, from }, filling)],
+    const { item } = spec;
+    const rows = rows_in(node).map((row, index) =>
+      item.type === "object"
+        ? fields_of(item.fields, [...path, index], nodes_in(row), filling)
+        : [view_of({ ...item, required: true }, [...path, index], { node: row, from }, filling)],
     );
     return { ...view, rows };
   }
@@ -114,9 +118,9 @@ function view_of(spec, path, { node, from }, filling) {
 }
 
 /**
- * The tank's figure beside what was typed over it; none if both say the same.
- * @param {any} spec
- * @param {any} figure
+ * The tank's figure beside what is typed over it; none if both are the same.
+ * @param {Field} spec
+ * @param {unknown} figure
  * @param {FieldView} typed
  * @param {Filling} filling
  */
@@ -124,24 +128,24 @@ function own_figure(spec, figure, typed, filling) {
   if (figure === undefined || ["list", "object", "boolean"].includes(spec.type)) return undefined;
   const own = view_of(spec, typed.path, filled(spec, undefined, figure), filling);
   if (own.value === typed.value) return undefined;
-  const choice = spec.choices?.find((/** @type {any} */ one) => one.value === own.value);
+  const choice = spec.type === "choice" ? spec.choices.find((one) => one.value === own.value) : undefined;
   return `${choice?.label ?? own.value}${own.unit ? ` ${own.unit}` : ""}`;
 }
 
-/** @param {any[]} fields @param {(string | number)[]} path @param {any} node @param {Filling} filling */
-function fields_of(fields, path, node, filling) {
-  const shown = when_shown(fields, node, {}, filling.marks ?? marks_of());
+/** @param {Field[]} fields @param {Path} path @param {Nodes} nodes @param {Filling} filling @returns {FieldView[]} */
+function fields_of(fields, path, nodes, filling) {
+  const shown = when_shown(fields, nodes, {}, filling.marks ?? marks_of());
   return fields
     .filter((field) => shown.has(field.name))
     .map((field) => ({
-      ...view_of(field, [...path, field.name], filled(field, node[field.name], undefined), filling),
-      ...(field.table ? { beside: fields } : {}),
+      ...view_of(field, [...path, field.name], filled(field, nodes[field.name], undefined), filling),
+      ...(field.type === "text" && field.table ? { beside: fields } : {}),
     }));
 }
 
 /**
- * A fraction said as a percentage too, for bags and labels print those.
- * @param {any} spec @param {import("../figures/number_text.js").Reading} read @param {Marks} marks
+ * A fraction as a percentage too, because bags and labels print percentages.
+ * @param {NumberSpec} spec @param {import("../figures/number_text.js").Reading} read @param {Marks} marks
  */
 function percent(spec, read, marks) {
   const is_share = !unit_label(spec.unit) && spec.max <= 1 && spec.min >= 0;
@@ -150,12 +154,12 @@ function percent(spec, read, marks) {
 }
 
 /**
- * The input for the calculation: relevant fields with something in them, in the contract's units.
- * @param {any} spec the contract @param {Filling} filling @returns {Record<string, any>}
+ * The input for the calculation: the relevant fields that are not empty, in the contract's units.
+ * @param {Contract} spec @param {Filling} filling @returns {Values}
  */
 export function payload_of(spec, { draft, tank = {}, marks = marks_of() }) {
   const { shown } = relevant(spec, draft, tank, marks);
-  /** @type {Record<string, any>} */ const out = {};
+  /** @type {Values} */ const out = {};
   for (const field of spec.inputs) {
     if (!shown.has(field.name)) continue;
     const now = filled(field, draft.typed?.[field.name], tank[field.name]);
@@ -166,17 +170,19 @@ export function payload_of(spec, { draft, tank = {}, marks = marks_of() }) {
   return out;
 }
 
-/** @param {any} spec @param {any} node @param {Marks} marks @returns {any} */
+/** @param {Item} spec @param {Node} node @param {Marks} marks @returns {unknown} */
 function content_of(spec, node, marks) {
   if (spec.type === "list") {
-    if (node.length === 0 && !spec.required) return undefined;
-    return node.map((/** @type {any} */ row) => content_of({ ...spec.item, required: true }, row, marks) ?? "");
+    const rows = rows_in(node);
+    if (rows.length === 0 && !spec.required) return undefined;
+    return rows.map((row) => content_of({ ...spec.item, required: true }, row, marks) ?? "");
   }
   if (spec.type !== "object") return value_of(spec, node, marks);
-  const shown = when_shown(spec.fields, node, {}, marks);
-  /** @type {Record<string, any>} */ const out = {};
+  const nodes = nodes_in(node);
+  const shown = when_shown(spec.fields, nodes, {}, marks);
+  /** @type {Values} */ const out = {};
   for (const field of spec.fields) {
-    const now = filled(field, node[field.name], undefined);
+    const now = filled(field, nodes[field.name], undefined);
     if (!shown.has(field.name) || now.from === "usual") continue;
     const value = content_of(field, now.node, marks);
     if (value !== undefined) out[field.name] = value;
@@ -185,8 +191,8 @@ function content_of(spec, node, marks) {
 }
 
 /**
- * A contract's range in the unit shown, or "" where it is the contract's own.
- * @param {any} spec
+ * The range of a number in the unit shown, "" where that is the contract's own unit.
+ * @param {NumberSpec & {name?: string}} spec
  * @param {string} system
  * @param {Marks} [marks]
  */
@@ -196,8 +202,8 @@ export function range_shown(spec, system, marks = marks_of()) {
 }
 
 /**
- * The two ends of that range and their unit, null where it is the contract's own.
- * @param {any} spec
+ * The two ends of that range and their unit, null where that is the contract's own unit.
+ * @param {NumberSpec & {name?: string}} spec
  * @param {string} system
  * @param {Marks} marks
  */

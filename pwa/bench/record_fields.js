@@ -1,6 +1,6 @@
 /**
  * The form of a record kind's fields: which of them matter now, how they stand in the form, and what the record says.
- * What is typed stays as typed: a figure is a text, or a text with its unit where that is not the field's own.
+ * What is typed stays as typed: a number is a text, or a text with its unit where that is not the field's own.
  */
 import { shown_number, value_of as number_of } from "./draft.js";
 import { typed_form } from "../figures/number_text.js";
@@ -12,26 +12,28 @@ import { find_field } from "../contracts.js";
 /** @typedef {import("./form.js").FieldView} FieldView */
 /** @typedef {import("../figures/number_text.js").Marks} Marks */
 /** @typedef {(string | number)[]} Path */
-/** @typedef {{text: string, unit: string}} Typed a figure typed in another unit than the field's own */
+/** @typedef {import("./draft.js").TypedNumber} TypedNumber */
+/** @typedef {import("./draft.js").Node} Node */
+/** @typedef {import("../contracts.js").Values} Values */
 /**
- * What is typed, by field. `any`, because the specs say what each field holds: a text or `Typed`, what is chosen or
- * ticked, a list of these.
+ * What is typed, by field: a text, a `TypedNumber` in another unit than the field's own, what is chosen or ticked, a
+ * list or an object of these. `any`, because each screen knows which of them its own fields hold.
  * @typedef {Record<string, any>} Raw
  */
 
-/** More characters than this are typed into a field of several lines. */
+/** A text that may be longer than this has a field of several lines. */
 const LINE = 300;
-/** More choices than this are a list to open: there nothing is chosen until the keeper chooses. */
+/** More choices than this make a list to open, in which nothing is chosen until the keeper chooses. */
 export const TILES = 6;
 
-/** Whether a field matters beside what is chosen. @param {Field} spec @param {Field[]} specs @param {Raw} raw */
+/** Whether a field matters, given what is chosen. @param {Field} spec @param {Field[]} specs @param {Raw} raw */
 export const matters = (spec, specs, raw) =>
   Object.entries(spec.when ?? {}).every(([other, wanted]) =>
     wanted.includes(raw[other] ?? find_field(specs, other)?.default),
   );
 
 /**
- * What the form says, ready to be checked: empty fields are left out, numbers may have a comma or a point.
+ * What the form holds, ready to be checked: empty fields are left out, numbers may have a comma or a point.
  * @param {Field[]} specs @param {Raw} raw @param {Marks} marks
  */
 export function payload_of(specs, raw, marks) {
@@ -41,40 +43,40 @@ export function payload_of(specs, raw, marks) {
   return Object.fromEntries(said.filter(([, value]) => value !== undefined));
 }
 
-/** @param {Item} spec @param {any} typed see Raw @param {Marks} marks @returns {unknown} */
+/** @param {Item} spec @param {unknown} typed as in Raw @param {Marks} marks @returns {unknown} */
 function value_of(spec, typed, marks) {
   if (typed === undefined || typed === null || typed === "") return undefined;
-  if (is_figure(spec)) return number_of(spec, node_of(spec, typed), marks);
+  if (is_number(spec)) return number_of(spec, node_of(spec, typed), marks);
   if (spec.type === "list") {
-    const list = typed.map((/** @type {unknown} */ entry) => value_of(spec.item, entry, marks));
-    const filled = list.filter((/** @type {unknown} */ value) => value !== undefined);
+    const list = list_in(typed).map((entry) => value_of(spec.item, entry, marks));
+    const filled = list.filter((value) => value !== undefined);
     return filled.length ? filled : undefined;
   }
-  if (spec.type === "object") return spec.open ? typed : payload_of(spec.fields, typed, marks);
+  if (spec.type === "object") return spec.open ? typed : payload_of(spec.fields, raw_in(typed), marks);
   return typeof typed === "string" ? typed.trim() || undefined : typed;
 }
 
 /**
  * The values of a record as the form holds them typed.
- * @param {Field[]} specs @param {Record<string, any>} values @param {Marks} marks @returns {Raw}
+ * @param {Field[]} specs @param {Values} values @param {Marks} marks @returns {Raw}
  */
 export function raw_of(specs, values, marks) {
   const known = specs.filter((spec) => values[spec.name] !== undefined);
   return Object.fromEntries(known.map((spec) => [spec.name, typed_of(spec, values[spec.name], marks)]));
 }
 
-/** @param {Item} spec @param {any} value as the record holds it @param {Marks} marks @returns {unknown} */
+/** @param {Item} spec @param {unknown} value as the record holds it @param {Marks} marks @returns {unknown} */
 function typed_of(spec, value, marks) {
-  if (is_figure(spec)) return typed_form(value, marks);
-  if (spec.type === "list") return value.map((/** @type {unknown} */ entry) => typed_of(spec.item, entry, marks));
-  return spec.type === "object" && !spec.open ? raw_of(spec.fields, value, marks) : value;
+  if (is_number(spec)) return typed_form(/** @type {number} */ (value), marks);
+  if (spec.type === "list") return list_in(value).map((entry) => typed_of(spec.item, entry, marks));
+  return spec.type === "object" && !spec.open ? raw_of(spec.fields, /** @type {Values} */ (value), marks) : value;
 }
 
 /**
  * The fields to show now.
  * @param {Field[]} specs @param {Raw} raw
- * @param {{all?: Field[], system: string, marks: Marks}} manner `all`: every field of the form, where only some are
- * shown
+ * @param {{all?: Field[], system: string, marks: Marks}} manner `all` holds every field of the form, where `specs` are
+ * only some of them
  * @param {Path} [path] to them
  * @returns {FieldView[]}
  */
@@ -85,7 +87,7 @@ export const views_of = (specs, raw, { all = specs, ...manner }, path = []) =>
 
 /**
  * @param {Item} spec
- * @param {any} typed see Raw
+ * @param {unknown} typed as in Raw
  * @param {{system: string, marks: Marks}} manner
  * @param {Path} path
  * @returns {FieldView}
@@ -102,9 +104,9 @@ function view_of(spec, typed, manner, path) {
     from: typed === undefined ? "empty" : "typed",
     value: typed ?? "",
   };
-  if (is_figure(spec)) {
+  if (is_number(spec)) {
     const { system, marks } = manner;
-    const shown = shown_number(node_of(spec, typed ?? ""), unit_in({ ...spec, name: spec.name ?? "" }, system), marks);
+    const shown = shown_number(node_of(spec, typed ?? ""), unit_in(spec, system), marks);
     const usual = spec.default === undefined ? undefined : { value: Number(spec.default), unit: spec.unit ?? "" };
     return {
       ...view,
@@ -115,12 +117,12 @@ function view_of(spec, typed, manner, path) {
     };
   }
   if (spec.type === "choice" && spec.choices.length <= TILES) return { ...view, value: typed ?? spec.default };
-  if (spec.type === "object") return { ...view, fields: views_of(spec.fields, typed ?? {}, manner, path) };
+  if (spec.type === "object") return { ...view, fields: views_of(spec.fields, raw_in(typed ?? {}), manner, path) };
   if (spec.type !== "list") return view;
   const { item } = spec;
-  const rows = (typed ?? []).map((/** @type {any} */ entry, /** @type {number} */ index) =>
+  const rows = list_in(typed ?? []).map((entry, index) =>
     item.type === "object"
-      ? views_of(item.fields, entry, manner, [...path, index])
+      ? views_of(item.fields, raw_in(entry), manner, [...path, index])
       : [view_of(item, entry, manner, [...path, index])],
   );
   return { ...view, rows };
@@ -128,7 +130,7 @@ function view_of(spec, typed, manner, path) {
 
 /** @param {Item} spec */
 function kind_of(spec) {
-  if (is_figure(spec)) return "number";
+  if (is_number(spec)) return "number";
   if (spec.type === "boolean") return "tick";
   if (spec.type !== "text") return spec.type;
   if (spec.format === "date-time") return "day";
@@ -137,7 +139,7 @@ function kind_of(spec) {
 
 /**
  * What is typed with one field put in place.
- * @param {Field[]} specs @param {Raw} raw @param {Path} path @param {any} node as the form tells it, see FieldView
+ * @param {Field[]} specs @param {Raw} raw @param {Path} path @param {Node | undefined} node from the form
  * @returns {Raw}
  */
 export function put(specs, raw, [name, ...rest], node) {
@@ -145,23 +147,30 @@ export function put(specs, raw, [name, ...rest], node) {
   return spec ? { ...raw, [spec.name]: within(spec, raw[spec.name], rest, node) } : raw;
 }
 
-/** @param {Item} spec @param {any} typed see Raw @param {Path} path @param {any} node @returns {unknown} */
+/**
+ * @param {Item} spec @param {unknown} typed as in Raw @param {Path} path @param {Node | undefined} node
+ * @returns {unknown} as in Raw
+ */
 function within(spec, typed, path, node) {
   if (path.length === 0) return as_typed(spec, node);
-  if (spec.type === "object") return put(spec.fields, typed ?? {}, path, node);
+  if (spec.type === "object") return put(spec.fields, raw_in(typed ?? {}), path, node);
   if (spec.type !== "list") return typed;
   const index = Number(path[0]);
-  return typed.with(index, within(spec.item, typed[index], path.slice(1), node));
+  const list = list_in(typed);
+  return list.with(index, within(spec.item, list[index], path.slice(1), node));
 }
 
-/** @param {Item} spec @param {any} node @returns {unknown} */
+/** @param {Item} spec @param {Node | undefined} node @returns {unknown} as in Raw */
 function as_typed(spec, node) {
-  if (is_figure(spec)) return node.text === "" || node.unit === (spec.unit ?? "") ? node.text : node;
+  if (is_number(spec)) {
+    const typed = /** @type {TypedNumber} */ (node);
+    return typed.text === "" || typed.unit === (spec.unit ?? "") ? typed.text : typed;
+  }
   return spec.type === "choice" && node === "" ? undefined : node;
 }
 
-/** A list in what is typed. @param {Raw} raw @param {Path} path @returns {any[]} see Raw */
-const list_at = (raw, path) => path.reduce((node, step) => node?.[step], /** @type {any} */ (raw)) ?? [];
+/** A list in what is typed. @param {Raw} raw @param {Path} path @returns {Node[]} */
+const list_at = (raw, path) => /** @type {Node[]} */ (path.reduce((here, step) => here?.[step], raw) ?? []);
 
 /** What is typed with one more entry in a list. @param {Field[]} specs @param {Raw} raw @param {Path} path */
 export function add_row(specs, raw, path) {
@@ -180,7 +189,7 @@ export function add_row(specs, raw, path) {
 export const remove_row = (specs, raw, path, index) => put(specs, raw, path, list_at(raw, path).toSpliced(index, 1));
 
 /**
- * The field at a path; what a list holds bears the list's label if it has none of its own.
+ * The field at a path; an item of a list without a label of its own has the list's label.
  * @param {Field[]} specs @param {Path} path @returns {Item | undefined}
  */
 export function spec_at(specs, [name, ...rest]) {
@@ -193,10 +202,16 @@ export function spec_at(specs, [name, ...rest]) {
 }
 
 /** @param {Item} spec @returns {spec is Extract<Item, {type: "number" | "integer"}>} */
-const is_figure = (spec) => spec.type === "number" || spec.type === "integer";
+const is_number = (spec) => spec.type === "number" || spec.type === "integer";
+
+/** What a list holds. @param {unknown} typed */
+const list_in = (typed) => /** @type {unknown[]} */ (typed);
+/** What an object holds. @param {unknown} typed */
+const raw_in = (typed) => /** @type {Raw} */ (typed);
 
 /**
- * A figure keeps its text and the unit it was typed in; a text alone is in the field's own.
- * @param {Extract<Item, {type: "number" | "integer"}>} spec @param {string | number | Typed} typed
+ * The node of a number: its text with the unit it was typed in. A text alone is in the field's own unit.
+ * @param {Extract<Item, {type: "number" | "integer"}>} spec @param {unknown} typed as in Raw
  */
-const node_of = (spec, typed) => (typeof typed === "object" ? typed : { text: String(typed), unit: spec.unit ?? "" });
+const node_of = (spec, typed) =>
+  typeof typed === "object" ? /** @type {TypedNumber} */ (typed) : { text: String(typed), unit: spec.unit ?? "" };

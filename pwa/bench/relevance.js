@@ -1,12 +1,15 @@
-/** Which fields of a contract matter now: `when` conditions and the either-or rules, by what stands in the form. */
+/** Which fields of a contract matter now, by its `when` conditions, its either-or rules and what stands in the form. */
+import { field_named } from "../contracts.js";
 import { filled, value_of } from "./draft.js";
 
-/** @typedef {import("./draft.js").Draft} Draft */
+/** @import { Contract, Field } from "../types/contract.js" */
+/** @import { Draft, Marks, Nodes } from "./draft.js" */
+/** @typedef {import("../contracts.js").Values} Values */
 /** @typedef {{key: string, options: string[], chosen: string | null, optional: boolean}} EitherOr */
 
 /**
- * @param {{inputs: any[], rules?: {rule: string, fields: string[]}[]}} spec
- * @param {Draft} draft @param {Record<string, any>} tank @param {import("../figures/number_text.js").Marks} marks
+ * @param {Pick<Contract, "inputs" | "rules">} spec
+ * @param {Draft} draft @param {Values} tank @param {Marks} marks
  * @returns {{shown: Set<string>, choices: EitherOr[]}} fields to show, and the either-ors to offer
  */
 export function relevant(spec, draft, tank, marks) {
@@ -40,36 +43,36 @@ export function relevant(spec, draft, tank, marks) {
 }
 
 /**
- * Fields whose `when` holds; a field hidden itself counts by its usual value, as it does for the contract.
- * @param {any[]} inputs
- * @param {Record<string, any>} typed
- * @param {Record<string, any>} tank
- * @param {import("../figures/number_text.js").Marks} marks
+ * The fields whose `when` holds. A hidden field counts by its usual value, as it does for the contract.
+ * @param {Field[]} inputs
+ * @param {Nodes} typed
+ * @param {Values} tank
+ * @param {Marks} marks
  * @returns {Set<string>}
  */
 export function when_shown(inputs, typed, tank, marks) {
   /** @type {Map<string, boolean>} */ const known = new Map();
-  const by_name = new Map(inputs.map((spec) => [spec.name, spec]));
-  const is_shown = (/** @type {any} */ spec) => {
-    if (!known.has(spec.name)) {
-      known.set(spec.name, true);
-      const holds_now = Object.entries(spec.when ?? {}).every(([other, wanted]) => {
-        const beside = by_name.get(other);
-        const value = is_shown(beside) ? current(beside, typed, tank, marks) : beside.default;
-        return /** @type {any} */ (wanted).includes(value);
-      });
-      known.set(spec.name, holds_now);
-    }
-    return known.get(spec.name);
+  /** @type {(spec: Field) => boolean} */
+  const is_shown = (spec) => {
+    const before = known.get(spec.name);
+    if (before !== undefined) return before;
+    known.set(spec.name, true);
+    const holds_now = Object.entries(spec.when ?? {}).every(([other, wanted]) => {
+      const beside = field_named(inputs, other);
+      const value = is_shown(beside) ? current(beside, typed, tank, marks) : beside.default;
+      return wanted.some((choice) => choice === value);
+    });
+    known.set(spec.name, holds_now);
+    return holds_now;
   };
   return new Set(inputs.filter(is_shown).map((spec) => spec.name));
 }
 
 /**
- * @param {any} spec
- * @param {Record<string, any>} typed
- * @param {Record<string, any>} tank
- * @param {import("../figures/number_text.js").Marks} marks
+ * @param {Field} spec
+ * @param {Nodes} typed
+ * @param {Values} tank
+ * @param {Marks} marks
  */
 function current(spec, typed, tank, marks) {
   const { node } = filled(spec, typed[spec.name], tank[spec.name]);
@@ -77,14 +80,14 @@ function current(spec, typed, tank, marks) {
 }
 
 /**
- * @param {any[]} inputs
+ * @param {Field[]} inputs
  * @param {string} name
  * @param {Draft} draft
- * @param {Record<string, any>} tank
- * @param {import("../figures/number_text.js").Marks} marks
+ * @param {Values} tank
+ * @param {Marks} marks
  */
 function holds(inputs, name, draft, tank, marks) {
-  const spec = inputs.find((field) => field.name === name);
+  const spec = field_named(inputs, name);
   const value = current(spec, draft.typed ?? {}, tank, marks);
   return value !== undefined && !(Array.isArray(value) && value.length === 0) && !is_empty_object(value);
 }

@@ -1,31 +1,36 @@
-/** The answer as rows to read: each output in the unit system, rounded once, by the contract's decimals. */
+/** The answer as rows to read: each output in the units shown, rounded once, to the contract's decimals. */
 import { display } from "../calc/rounding.js";
+import { choice_label } from "../contracts.js";
 import { marks_of, typed_form } from "../figures/number_text.js";
 import { convert, decimals_in, unit_in, unit_label } from "../figures/units.js";
 
+/** @import { Values } from "../contracts.js" */
+/** @import { Contract, Item, Output, OutputItem } from "../types/contract.js" */
+/** @import { Quantity } from "../figures/units.js" */
 /** @typedef {import("../figures/number_text.js").Marks} Marks */
 /**
  * @typedef {{name: string, label: string, text: string, unit: string, aside?: string, rows?: ResultRow[][]}} ResultRow
- * `aside` the same figure read another way, a share in per cent;
- * `rows` instead of a text where the output is a list or an object: one list of rows an entry
+ * `aside` is the same figure read another way, a share in per cent. A list or an object has `rows` instead of a text:
+ * those of each entry
  */
 /** @typedef {{system?: string, marks?: Marks, yes?: string, no?: string}} Manner */
+/** @typedef {OutputItem & {share?: boolean}} Shown `share`: a figure of an object that holds shares */
 
 /**
- * @param {any} spec the contract
- * @param {any} answer of run()
+ * @param {Pick<Contract, "outputs">} spec
+ * @param {object} answer of run()
  * @param {Manner} [manner]
- * @returns {ResultRow[]} outputs that hold something, figures on the way left out
+ * @returns {ResultRow[]} the outputs that hold something, without the figures on the way
  */
 export function result_rows(spec, answer, manner = {}) {
   return rows_of(
-    spec.outputs.filter((/** @type {any} */ output) => !output.working),
-    answer,
+    spec.outputs.filter((output) => !output.working),
+    /** @type {Values} */ (answer),
     manner,
   );
 }
 
-/** @param {any[]} outputs @param {any} answer @param {Manner} manner @returns {ResultRow[]} */
+/** @param {Output[]} outputs @param {Values} answer @param {Manner} manner @returns {ResultRow[]} */
 function rows_of(outputs, answer, manner) {
   return outputs
     .flatMap((output) => as_chosen(output, outputs, answer))
@@ -34,93 +39,80 @@ function rows_of(outputs, answer, manner) {
 }
 
 /**
- * A field as the choice beside it says it: what a figure means may hang on what was found.
- * @param {any} output
- * @param {any[]} outputs
- * @param {any} answer
- * @returns {any[]}
+ * An output with the label and the unit that the choice beside it gives: what a figure means depends on what was found.
+ * @param {Output} output
+ * @param {Output[]} outputs
+ * @param {Values} answer
+ * @returns {Output[]}
  */
 function as_chosen(output, outputs, answer) {
   const chosen = outputs
-    .map((one) => one.choices?.find((/** @type {any} */ choice) => choice.value === answer[one.name]))
-    .find((choice) => choice?.said);
+    .flatMap((one) => (one.type === "choice" ? one.choices.filter(({ value }) => value === answer[one.name]) : []))
+    .find((choice) => choice.said);
   if (!chosen) return [output];
-  const label = chosen.said[output.name];
+  const label = chosen.said?.[output.name];
   if (output.type === "number") return label ? [{ ...output, label, unit: chosen.unit ?? output.unit }] : [];
   return [{ ...output, label: label ?? output.label }];
 }
 
-/** @param {any} output @param {any} value @param {Manner} manner @returns {ResultRow} */
+/** @param {Shown} output @param {unknown} value @param {Manner} manner @returns {ResultRow} */
 function row_of(output, value, manner) {
   const { system = "metric" } = manner;
   const row = { name: output.name ?? "", label: output.label ?? "", text: "", unit: "" };
-  if (output.type === "list") {
-    const entries = value.map((/** @type {any} */ entry) =>
-      output.item?.fields
-        ? rows_of(output.item.fields, entry, manner)
-        : [row_of({ ...output.item, label: "" }, entry, manner)],
-    );
-    return { ...row, rows: entries };
-  }
+  if (output.type === "list")
+    return { ...row, rows: entries_of(output.item, /** @type {unknown[]} */ (value), manner) };
   if (output.type === "object")
-    return {
-      ...row,
-      rows: [output.fields ? rows_of(shares(output), value, manner) : loose_rows(output, value, manner)],
-    };
+    return { ...row, rows: [rows_of(shares(output), /** @type {Values} */ (value), manner)] };
   const unit = typeof value === "number" ? unit_label(unit_in(output, system)) : "";
   return { ...row, text: value_text(output, value, manner), unit, aside: percent(output, value, manner) };
 }
 
+/** The rows of each entry of a list. @param {OutputItem} item @param {unknown[]} entries @param {Manner} manner */
+const entries_of = (item, entries, manner) =>
+  entries.map((entry) =>
+    item.type === "object"
+      ? rows_of(item.fields, /** @type {Values} */ (entry), manner)
+      : [row_of({ ...item, label: "" }, entry, manner)],
+  );
+
 /**
- * A share said in per cent too.
- * @param {any} output
- * @param {any} value
+ * A share in per cent too.
+ * @param {Shown} output
+ * @param {unknown} value
  * @param {Manner} manner
  * @returns {string | undefined}
  */
 function percent(output, value, { marks = marks_of() }) {
-  if (typeof value !== "number" || unit_label(output.unit ?? "") || !(output.share ?? is_share(output)))
-    return undefined;
+  if (typeof value !== "number" || (output.type !== "number" && output.type !== "integer")) return undefined;
+  if (unit_label(output.unit ?? "") || !(output.share ?? is_share(output))) return undefined;
   return `${grouped(display(value * 100, Math.max(0, (output.decimals ?? 3) - 2)), marks)}\u00a0%`;
 }
 
-/** An object's fields; where it is of shares, they are. @param {any} output @returns {any[]} */
-const shares = (output) =>
-  is_share(output) ? output.fields.map((/** @type {any} */ one) => ({ ...one, share: true })) : output.fields;
-
-/** @param {any} output */
-const is_share = ({ name, unit }) => !unit_label(unit ?? "") && /fraction|share|chance/.test(name ?? "");
-
 /**
- * An object whose names are part of the answer (ions by name): a row each.
- * @param {any} output
- * @param {Record<string, any>} value
- * @param {Manner} manner
+ * The fields of an object; if the object holds shares, each of them is one.
+ * @param {Extract<OutputItem, {type: "object"}>} output
+ * @returns {(Output & {share?: boolean})[]}
  */
-function loose_rows(output, value, manner) {
-  return Object.entries(value).map(([name, inner]) =>
-    row_of(
-      { ...output, type: typeof inner === "number" ? "number" : "text", share: is_share(output), name, label: name },
-      inner,
-      manner,
-    ),
-  );
-}
+const shares = (output) => (is_share(output) ? output.fields.map((one) => ({ ...one, share: true })) : output.fields);
+
+/** @param {OutputItem} output */
+const is_share = (output) =>
+  !unit_label(("unit" in output && output.unit) || "") && /fraction|share|chance/.test(output.name ?? "");
 
 /**
  * One value in words or figures.
- * @param {any} spec input or output
- * @param {any} value
+ * @param {Item | OutputItem} spec of an input or an output
+ * @param {unknown} value
  * @param {Manner} [manner]
  * @returns {string}
  */
 export function value_text(spec, value, { system = "metric", marks = marks_of(), yes = "yes", no = "no" } = {}) {
   if (typeof value === "boolean") return value ? yes : no;
   if (typeof value === "number") return figure(spec, value, system, marks);
-  return spec.choices?.find((/** @type {any} */ choice) => choice.value === value)?.label ?? String(value);
+  return spec.type === "choice" ? choice_label(spec, String(value)) : String(value);
 }
 
-/** @param {any} spec @param {number} value @param {string} system @param {Marks} marks */
+/** @param {Quantity} spec @param {number} value @param {string} system @param {Marks} marks */
 function figure(spec, value, system, marks) {
   const [from, to] = [spec.unit ?? "", unit_in(spec, system)];
   const there = convert(value, from, to);
@@ -135,5 +127,5 @@ function grouped(text, { decimal, group }) {
   return rest === undefined ? parted : parted + decimal + rest;
 }
 
-/** A true minus sign, which no line break parts from its figure. @param {string} text */
+/** With a true minus sign, after which no line breaks. @param {string} text */
 const minus = (text) => text.replace(/^-/, "−");

@@ -3,28 +3,32 @@ import { check } from "../contracts.js";
 import { result_rows, value_text } from "./result.js";
 import { unit_in, unit_label } from "../figures/units.js";
 
+/** @import { Values } from "../contracts.js" */
+/** @import { Contract, Item } from "../types/contract.js" */
+/** @import { Answered } from "./answer.js" */
+/** @import { Manner, ResultRow } from "./result.js" */
+
 const LONGEST_NOTE = 5000;
 
 /**
- * Title, answer, what it was worked out from; no cautions or sources, which the form shows again.
- * @param {any} spec the contract
- * @param {Record<string, any>} payload
- * @param {any} answer
- * @param {import("./result.js").Manner & {from?: string}} manner
- * `from` is the phrase before the inputs
+ * The title, the answer and the inputs; without cautions and sources, which the form shows again.
+ * @param {Contract} spec
+ * @param {Values} payload
+ * @param {Answered} answer
+ * @param {Manner & {from?: string}} manner `from` is the phrase before the inputs
  * @returns {string}
  */
 export function plain_result(spec, payload, answer, manner) {
   const out = result_rows(spec, answer, manner).map((row) => `${row.label}: ${row_text(row)}`);
   const values = check(spec, payload);
   const inputs = spec.inputs
-    .filter((/** @type {any} */ field) => payload[field.name] !== undefined)
-    .map((/** @type {any} */ field) => `${field.label}: ${input_text(field, values[field.name], manner)}`);
+    .filter((field) => payload[field.name] !== undefined)
+    .map((field) => `${field.label}: ${input_text(field, values[field.name], manner)}`);
   const notes = answer.notes ?? [];
   return [spec.title, ...out, ...notes, `${manner.from ?? "From"}:`, ...inputs].join("\n").slice(0, LONGEST_NOTE);
 }
 
-/** @param {import("./result.js").ResultRow} row @returns {string} */
+/** @param {ResultRow} row @returns {string} */
 export function row_text(row) {
   if (!row.rows) return [row.text, row.unit || (row.aside && `(${row.aside})`)].filter(Boolean).join(" ");
   return row.rows
@@ -34,13 +38,14 @@ export function row_text(row) {
     .join("; ");
 }
 
-/** @param {any} field @param {any} value @param {import("./result.js").Manner} manner @returns {string} */
+/** @param {Item} field @param {unknown} value @param {Manner} manner @returns {string} */
 function input_text(field, value, manner) {
   if (field.type === "list")
-    return value.map((/** @type {any} */ entry) => input_text(field.item, entry, manner)).join("; ");
+    return /** @type {unknown[]} */ (value).map((entry) => input_text(field.item, entry, manner)).join("; ");
   if (field.type === "object") {
-    const given = field.fields.filter((/** @type {any} */ one) => value[one.name] !== undefined);
-    return given.map((/** @type {any} */ one) => `${one.label} ${input_text(one, value[one.name], manner)}`).join(", ");
+    const values = /** @type {Values} */ (value);
+    const given = field.fields.filter((one) => values[one.name] !== undefined);
+    return given.map((one) => `${one.label} ${input_text(one, values[one.name], manner)}`).join(", ");
   }
   const unit = typeof value === "number" ? unit_label(unit_in(field, manner.system ?? "metric")) : "";
   return `${value_text(field, value, manner)}${unit ? ` ${unit}` : ""}`;

@@ -1,16 +1,19 @@
 /** Which calculation answers this? The contracts by the moment they are needed, narrowed by words. */
 import { plain } from "../figures/plain_text.js";
 
+/** @import { Contract, Item, OutputItem } from "../types/contract.js" */
+
 /** The moments in the order a tank lives through them. */
 export const MOMENTS = ["setting_up", "filling", "testing", "changing", "feeding_dosing", "stocking"];
 
 /**
- * @param {Record<string, any>} contracts by name @param {string} words
- * @returns {{moment: string, entries: any[]}[]} moments that hold something, each entry a contract
+ * @param {Record<string, Contract | undefined>} contracts by name @param {string} words
+ * @returns {{moment: string, entries: Contract[]}[]} the moments that have any
  */
 export function shelf(contracts, words = "") {
   const wanted = plain(words).split(/\s+/).filter(Boolean);
   const found = Object.values(contracts)
+    .filter((spec) => spec !== undefined)
     .map((spec) => ({ spec, rank: rank_of(spec, wanted) }))
     .filter(({ rank }) => rank > 0)
     .sort((a, b) => b.rank - a.rank || a.spec.title.localeCompare(b.spec.title));
@@ -20,7 +23,7 @@ export function shelf(contracts, words = "") {
   })).filter(({ entries }) => entries.length);
 }
 
-/** 0 if a word is nowhere; a word in the title weighs most. @param {any} spec @param {string[]} wanted */
+/** 0 if a word is nowhere; a word in the title counts most. @param {Contract} spec @param {string[]} wanted */
 function rank_of(spec, wanted) {
   const title = plain(spec.title);
   const purpose = plain(spec.purpose);
@@ -35,13 +38,12 @@ function rank_of(spec, wanted) {
   return rank;
 }
 
-/** @param {any[]} fields @returns {string[]} */
-function words_in(fields) {
-  return fields.flatMap((field) => [
+/** The words on fields and on what is in them. @param {(Item | OutputItem)[]} fields @returns {string[]} */
+const words_in = (fields) =>
+  fields.flatMap((field) => [
     field.label ?? "",
-    field.help ?? "",
-    ...(field.choices ?? []).map((/** @type {any} */ choice) => choice.label),
-    ...words_in(field.fields ?? []),
-    ...(field.item ? words_in([field.item]) : []),
+    "help" in field && field.help ? field.help : "",
+    ...(field.type === "choice" ? field.choices.map((choice) => choice.label) : []),
+    ...(field.type === "object" ? words_in(field.fields) : []),
+    ...(field.type === "list" ? words_in([field.item]) : []),
   ]);
-}

@@ -1,15 +1,16 @@
 /**
- * The answers of slow calculations, worked out away from the keys: one question at a time, and of an input
- * that is no longer wanted nothing is told. Where the worker fails, the question is answered here.
+ * The answers of slow calculations, from a worker so that typing never waits: one question at a time. An answer to an
+ * input that is no longer wanted is dropped. If the worker fails, this thread answers.
  */
 
 /** @typedef {import("../contracts.js").FieldError} FieldError */
-/** @typedef {{answer: any} | {errors: FieldError[]}} Found */
-/** @typedef {{key: string, name: string, input: any}} Question `key`: the same for the same input */
+/** @typedef {{answer: import("./answer.js").Answered} | {errors: FieldError[]}} Found */
+/** @typedef {{key: string, name: string, input: object}} Question `key` is the same for the same input */
+/** @typedef {{answer?: object, errors?: FieldError[]}} FromWorker one of the two */
 
 /**
  * @param {{ask: (question: Question) => Promise<Found>, told: (question: Question, found: Found) => void}} how
- *   `told` hears only of the question wanted last
+ *   `told` is called only for the question wanted last
  */
 export function newest({ ask, told }) {
   /** @type {Question | null} */ let wanted = null;
@@ -30,15 +31,15 @@ export function newest({ ask, told }) {
 
   return {
     /**
-     * From now on only this is of interest.
+     * Ask this question and drop any other.
      * @param {Question} question
-     * @returns {Promise<void>} rejects where answering it broke
+     * @returns {Promise<void>} rejects if `ask` does
      */
     async want(question) {
       wanted = question;
       if (!busy) await work(question);
     },
-    /** Nothing is. */
+    /** Drop the question. */
     drop() {
       wanted = null;
     },
@@ -46,10 +47,10 @@ export function newest({ ask, told }) {
 }
 
 /**
- * The worker, else this thread. One that fails before it ever answered cannot start on this phone, and is not tried
- * again.
- * @param {{worker: (question: {tank_id: string, name: string, input: any}) => Promise<any>, here: (name: string, input:
- * any) => Found}} how
+ * The worker, or this thread if the worker fails. A worker that fails before its first answer cannot start on this
+ * phone, and is not tried again.
+ * @param {{worker: (question: {tank_id: string, name: string, input: object}) => Promise<FromWorker>,
+ *   here: (name: string, input: object) => Found}} how
  */
 export function away_or_here({ worker, here }) {
   let answers = false;
@@ -59,16 +60,16 @@ export function away_or_here({ worker, here }) {
     async ask({ name, input }) {
       if (cannot_start) return here(name, input);
       try {
-        // No tank's own: the belief that the worker keeps under this name is of whatever was asked last.
+        // No tank: the belief that the worker keeps under this name belongs to the question asked last.
         const { answer, errors } = await worker({ tank_id: "bench", name, input });
         answers = true;
-        return errors ? { errors } : { answer };
+        return errors ? { errors } : { answer: /** @type {import("./answer.js").Answered} */ (answer) };
       } catch {
         cannot_start = !answers;
         return here(name, input);
       }
     },
-    /** Whether this thread answers, which then stands still for so long. */
+    /** Whether this thread answers; it takes no input meanwhile. */
     holds_up: () => cannot_start,
   };
 }

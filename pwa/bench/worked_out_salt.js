@@ -1,11 +1,14 @@
-/** The salt worked out last on the Bench, as a dose for one tank. Pure. */
+/** The salt that the Bench's form works out now, as a dose for one tank. Pure. */
 import { choice_label, contracts, input_of } from "../contracts.js";
 import { answer_of } from "./answer.js";
 
+/** @import { Answer, Calculations } from "../types/contract.js" */
+/** @import { Draft, Marks } from "./draft.js" */
+
 /**
  * The dose for this tank's water; null if the form holds no complete calculation.
- * @param {any} tank @param {any} draft what stands in the Bench's form @param {{system: string, marks: any}} manner
- * @returns {{what: string, what_code: string, amount: number, unit: "g", input: any, answer: any} | null}
+ * @param {{water_l: number}} tank @param {Draft | undefined} draft what stands in the Bench's form
+ * @param {{system: string, marks: Marks}} manner
  */
 export function salt_of(tank, draft, { system, marks }) {
   const spec = contracts().salt_dose;
@@ -13,12 +16,15 @@ export function salt_of(tank, draft, { system, marks }) {
   if (Object.keys(typed).length === 0) return null;
   const outcome = answer_of(spec, { draft: { ...draft, typed }, tank: { volume_l: tank.water_l }, system, marks });
   if (!("answer" in outcome)) return null;
+  const input = /** @type {Calculations["salt_dose"]["input"]} */ (/** @type {unknown} */ (outcome.payload));
+  const answer = /** @type {Answer<"salt_dose">} */ (/** @type {unknown} */ (outcome.answer));
+  const unit = /** @type {const} */ ("g");
   return {
-    what: choice_label(input_of("salt_dose", "salt"), outcome.payload.salt),
-    what_code: outcome.payload.salt,
-    amount: outcome.answer.grams,
-    unit: "g",
-    input: outcome.payload,
-    answer: outcome.answer,
+    what: choice_label(input_of("salt_dose", "salt"), input.salt),
+    what_code: input.salt,
+    amount: answer.grams,
+    unit,
+    input,
+    answer,
   };
 }

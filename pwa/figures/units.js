@@ -4,7 +4,7 @@
  */
 import { table } from "../calc/tables.js";
 
-/** @typedef {{name: string, unit?: string, decimals?: number}} Quantity a contract's input or output */
+/** @typedef {{name?: string, unit?: string, decimals?: number}} Quantity a contract's input or output */
 
 /** The systems a keeper may choose from, `{key, label}` each. @returns {{key: string, label: string}[]} */
 export const systems = () => table("units").systems;
@@ -16,12 +16,8 @@ export const systems = () => table("units").systems;
  */
 export function unit_in(spec, system) {
   const { by_field, shown } = table("units");
-  const own = spec.unit ?? "";
-  const other = Object.hasOwn(by_field, spec.name ?? "")
-    ? by_field[spec.name]
-    : Object.hasOwn(shown, own)
-      ? shown[own]
-      : {};
+  const { name = "", unit: own = "" } = spec;
+  const other = Object.hasOwn(by_field, name) ? by_field[name] : Object.hasOwn(shown, own) ? shown[own] : {};
   return other[system] ?? own;
 }
 

@@ -136,7 +136,7 @@ function use_copy(words, show) {
 function hands_on(spec, draft, tank) {
   const change = (/** @type {Draft} */ next) => (draft.value = next);
   return {
-    edit: (/** @type {(string | number)[]} */ path, /** @type {unknown} */ node) =>
+    edit: (/** @type {(string | number)[]} */ path, /** @type {import("../bench/draft.js").Node | undefined} */ node) =>
       change(put(spec.inputs, draft.value, tank, path, node)),
     add: (/** @type {(string | number)[]} */ path) => change(add_row(spec.inputs, draft.value, tank, path)),
     remove: (/** @type {(string | number)[]} */ path, /** @type {number} */ index) =>
@@ -246,7 +246,7 @@ const System = () => html`
 
 /**
  * Why there is no answer yet.
- * @param {{spec: Contract, outcome: Exclude<Outcome, {answer: any}>, errors: Map<string, string>}} props
+ * @param {{spec: Contract, outcome: import("../bench/answer.js").Refused, errors: Map<string, string>}} props
  */
 const NotYet = ({ spec, outcome, errors }) => html`
   ${outcome.needed.length + outcome.wrong.length === 0 && html`<p>${t("bench.working_on_it")}</p>`}

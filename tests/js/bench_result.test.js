@@ -45,7 +45,6 @@ const spec = {
       type: "object",
       fields: [{ name: "gh_dgh", label: "GH", type: "number", unit: "°dGH", decimals: 1 }],
     },
-    { name: "adds", label: "Adds", type: "object", unit: "mg/L", decimals: 2 },
     { name: "missing", label: "Missing", type: "number", unit: "L", decimals: 1, optional: true },
     { name: "between", label: "On the way", type: "number", unit: "L", decimals: 1, working: true },
   ],
@@ -61,7 +60,6 @@ const answer = {
     { day: 2, l: 20 },
   ],
   reached: { gh_dgh: 6 },
-  adds: { Ca: 4.5 },
   missing: null,
   between: 3,
   notes: [],
@@ -80,7 +78,6 @@ test("rows: figures rounded by the contract, words for choices, nested answers, 
       ["day|2|", "take|20|L"],
     ],
     [["GH|6.0|°dGH"]],
-    [["Ca|4.50|mg/L"]],
   ]);
 });
 
