@@ -146,7 +146,7 @@ test("no figure from none to ten thousand is impossible", () => {
   );
 });
 
-test("new water brings what it holds; chloramine brings ammonia unless the label binds it or nobody knows", () => {
+test("new water brings what it holds; chloramine brings ammonia unless the label binds it or is not known", () => {
   const source = {
     tan_mg_n_l: 0.1,
     nitrite_mg_n_l: 0.02,

@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { LONGEST, WIDEST, anys, long_functions, wide_lines } from "../house.js";
 
 /** Uses of the type `any` in the phone's code. */
-const MOST_ANYS = 64;
+const MOST_ANYS = 45;
 /** Functions that are still longer; each that becomes short leaves the list. */
 const STILL_LONG = ["oxygen_night", "stocking_limit"];
 
