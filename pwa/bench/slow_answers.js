@@ -9,7 +9,8 @@
 /** @typedef {{answer?: object, errors?: FieldError[]}} FromWorker one of the two */
 
 /**
- * @param {{ask: (question: Question) => Promise<Found>, told: (question: Question, found: Found) => void}} how
+ * @template F
+ * @param {{ask: (question: Question) => Promise<F>, told: (question: Question, found: F) => void}} how
  *   `told` is called only for the question wanted last
  */
 export function newest({ ask, told }) {

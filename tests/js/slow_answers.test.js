@@ -89,7 +89,7 @@ test("a question that breaks does not silence those after it", async () => {
   const told = [];
   const board = newest({
     ask: async ({ key }) => (key === "bad" ? Promise.reject(new Error("broke")) : { answer: key }),
-    told: (_, found) => told.push(answer_in(found)),
+    told: (_, found) => told.push(found.answer),
   });
   const broken = board.want(question("bad"));
   void board.want(question("typed meanwhile"));
@@ -98,6 +98,9 @@ test("a question that breaks does not silence those after it", async () => {
   await board.want(question("typed later"));
   assert.deepEqual(told, ["typed meanwhile", "typed later"]);
 });
+
+/** An answer that can be told from others. @param {string} said */
+const answer_saying = (said) => ({ answer: { said, cautions: [], notes: [], sources: [] } });
 
 const real = async () => {
   const worker = await a_worker();
@@ -149,7 +152,7 @@ test("what the worker refuses is said on the form in the same words as without i
 
 test("what can be refused before calculating is said at once, by no worker", () => {
   for (const name of SLOW) {
-    const spec = contracts()[name];
+    const spec = there(contracts()[name]);
     assert.deepEqual(checked_of(spec, { draft: {}, marks }), answer_of(spec, { draft: {}, marks }), name);
   }
 });
@@ -158,25 +161,25 @@ test("where the worker cannot start this thread answers, and it is not tried aga
   let tried = 0;
   const { ask, holds_up } = away_or_here({
     worker: async () => Promise.reject(new Error(`no worker ${(tried += 1)}`)),
-    here: (name) => ({ answer: name }),
+    here: answer_saying,
   });
   assert.equal(holds_up(), false);
   assert.deepEqual(
     [await ask(question("1")), await ask(question("2")), tried, holds_up()],
-    [{ answer: "outlook" }, { answer: "outlook" }, 1, true],
+    [answer_saying("outlook"), answer_saying("outlook"), 1, true],
   );
 });
 
 test("a worker that once answered and then failed is asked again", async () => {
   let well = true;
   const { ask, holds_up } = away_or_here({
-    worker: async () => (well ? { answer: "away" } : Promise.reject(new Error("out of memory"))),
-    here: () => ({ answer: "here" }),
+    worker: async () => (well ? answer_saying("away") : Promise.reject(new Error("out of memory"))),
+    here: () => answer_saying("here"),
   });
   const found = [await ask(question("1"))];
   well = false;
   found.push(await ask(question("2")));
   well = true;
   found.push(await ask(question("3")));
-  assert.deepEqual([found.map(answer_in), holds_up()], [["away", "here", "away"], false]);
+  assert.deepEqual([found.map((one) => answer_in(one).said), holds_up()], [["away", "here", "away"], false]);
 });
