@@ -1,8 +1,8 @@
-/** What a refusal's words were made of, read back by their own template, in whatever language is in force. */
+/** The parts of a refusal's words, read back by their own template, in the language in force. */
 import { installed } from "../contracts.js";
 
 /**
- * The parts that fill the template of `code` in this message, or null if it was not made from it.
+ * The parts that fill the template of `code` in a message, null if the message has another template.
  * @param {string} code key of messages.json @param {string} message @returns {Record<string, string> | null}
  */
 export function parts_of(code, message) {

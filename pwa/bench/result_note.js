@@ -1,4 +1,4 @@
-/** A result in plain words, to copy or to keep on a tank's journal as a note. */
+/** A result in plain words, to copy or to keep in a tank's journal as a note. */
 import { check } from "../contracts.js";
 import { result_rows, value_text } from "./result.js";
 import { unit_in, unit_label } from "../figures/units.js";

@@ -1,9 +1,9 @@
-/** Which calculation answers this? The contracts by the moment they are needed, narrowed by words. */
+/** The contracts that match some words, by the moment at which they are needed. */
 import { plain } from "../figures/plain_text.js";
 
 /** @import { Contract, Item, OutputItem } from "../types/contract.js" */
 
-/** The moments in the order a tank lives through them. */
+/** The moments in the order of a tank's life. */
 export const MOMENTS = ["setting_up", "filling", "testing", "changing", "feeding_dosing", "stocking"];
 
 /**

@@ -1,6 +1,5 @@
 /**
- * The rows of a shared table as a keeper picks from them: a name to read, a second name, the key that the contract
- * takes.
+ * The rows of a shared table, to pick from: each with its name, a second name, and the key that the contract takes.
  */
 import { table } from "../calc/tables.js";
 import { plain } from "../figures/plain_text.js";
@@ -8,7 +7,7 @@ import { plain } from "../figures/plain_text.js";
 /** @typedef {{key: string, name: string, also: string}} PickRow */
 
 /**
- * All rows of a table and those the keepers set down themselves, by name.
+ * All rows of a table and the keepers' own, by name.
  * @param {"species" | "plants" | "salts"} name
  * @param {{name: string}[]} [own]
  * @returns {PickRow[]}

@@ -1,6 +1,6 @@
 /**
- * A tank's own figures, by the field names that the contracts share: what its record says, then the newest reading
- * of each parameter, its source water, its dechlorinator's label, its animals, its history. A form takes those it has
+ * A tank's own figures, by the field names that the contracts share: from its record, the newest reading of each
+ * parameter, its source water, its dechlorinator's label, its animals and its history. A form takes those that it has
  * fields for.
  */
 import { in_degrees } from "../advice/hardness.js";
@@ -18,7 +18,7 @@ import { history_figures } from "./tank_history.js";
 /**
  * @param {Facts} facts
  * @param {View<"source_water">[]} [source_waters] of the room
- * @returns {Figures} in contract units; what is not known is not there
+ * @returns {Figures} in contract units, without those that are not known
  */
 export function tank_figures(facts, source_waters = []) {
   const { now, tank, readings, stock, own_species, source, label } = facts;
@@ -66,7 +66,7 @@ function surface_of(measures) {
 const newest_readings = (readings) => Object.fromEntries(readings.map((reading) => [reading.parameter, reading]));
 
 /**
- * A reading in mg N/L; without a basis it counts as the ion, which most kits read.
+ * A reading in mg N/L; one without a basis counts as the ion, which most kits read.
  * @param {Reading | undefined} reading
  * @param {string} per_n
  */

@@ -1,10 +1,10 @@
-/** A tank's whole history as the forecasts take it: the very input that the tank's own sentence is made from. */
+/** A tank's whole history as the forecasts take it: the same input that the tank's own forecast takes. */
 import { belief_input, source_of } from "../advice/forecast/belief_input.js";
 
 /** @import { Facts } from "../types/advice.js" */
 
 /**
- * What the tank's record does not say stays empty in the form; the forecast's own assumptions are not copied.
+ * What the tank's record lacks stays empty in the form; the forecast's own assumptions are not copied.
  * @param {Facts} facts
  * @param {Record<string, unknown>} figures the tank's own, by field name
  */

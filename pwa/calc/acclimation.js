@@ -1,4 +1,4 @@
-/** A plan that brings newcomers from the water they came in to the tank's, by drip or by swaps. */
+/** A plan that takes newcomers from the water in their bag to the tank's water, by drip or by swaps. */
 import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
@@ -6,7 +6,7 @@ import { constants } from "./tables.js";
 /** @import {Input, Outputs} from "../types/contract.js" */
 
 /**
- * Minutes to float, then the water to add in equal steps. Equations, units and source: the Python twin.
+ * Minutes to float the bag, then the tank water to add at each step. Equations, units and source: the Python twin.
  * @param {Input<"acclimation">} input
  * @returns {Outputs<"acclimation">}
  */
@@ -65,7 +65,7 @@ function minutes_to_mix(ph_gap, gh_gap) {
 const is_ph_far = (ph_gap) => ph_gap !== undefined && ph_gap > constants("acclimation_fao").ph_far + TOLERANCE;
 
 /**
- * How many steps of how many minutes: every 5 for an hour, every 15 for an evening, else every hour.
+ * The number of steps and the minutes of each: steps of 5 minutes up to 1 h, of 15 up to 4 h, else of 60.
  * @param {number} minutes
  */
 function steps_for(minutes) {

@@ -8,7 +8,8 @@ const PUBLISHED_PH = [6.5, 9];
 const PUBLISHED_TEMPERATURE_C = [0, 30];
 
 /**
- * Acute and chronic criteria as total ammonia nitrogen. Equations, units and source: the Python twin.
+ * Acute and chronic criteria as total ammonia nitrogen, and the EIFAC limit converted to the same basis. Equations,
+ * units and source: the Python twin.
  * @param {Input<"ammonia_limits">} input
  * @returns {Outputs<"ammonia_limits">}
  */
@@ -36,7 +37,7 @@ export function ammonia_limits({ ph, temperature_c }) {
 }
 
 /**
- * How the criterion of one kind falls with pH.
+ * How one criterion falls with pH.
  * @param {Readonly<Record<string, number>>} epa @param {string} kind @param {number} ph
  */
 function by_ph(epa, kind, ph) {

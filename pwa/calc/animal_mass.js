@@ -1,10 +1,11 @@
-/** What the animals weigh by their length, and the food that mass eats in a day. */
+/** Mass of animals from their length, and the food that they eat in a day. */
 import { resolve } from "./animals.js";
 
 /** @import {Input, Outputs} from "../types/contract.js" */
 
 /**
- * The mass of a list of animals and their dry food a day. Equations, units and sources: the Python twin.
+ * Mass of each animal in a list and of all together, and their dry food per day. Equations, units and sources: the
+ * Python twin.
  * @param {Input<"animal_mass">} input
  * @returns {Outputs<"animal_mass">}
  */

@@ -13,13 +13,13 @@ import { table } from "./tables.js";
  */
 
 /**
- * Each animal with its length and mass. Law, refusals and sources: the Python twin.
+ * Each animal with its length and mass. Equation, refusals and sources: the Python twin.
  * @param {Animal[]} animals @returns {Resolved[]}
  */
 export const resolve = (animals) => animals.map((animal, index) => one(index, animal));
 
 /**
- * How many of each to think of as one more lot: the counts, or one of each if all are zero.
+ * How many of each animal make one more lot: the counts, or one of each if all are zero.
  * @param {Resolved[]} animals
  */
 export function mixture(animals) {

@@ -44,7 +44,7 @@ export const copy = (belief) => ({
   fresh: [...belief.fresh],
 });
 
-/** Fresh standard normals, `rows` times as many as draws, in one buffer. @param {Belief} belief @param {number} rows */
+/** New standard normal draws, `rows` for each draw, in one buffer. @param {Belief} belief @param {number} rows */
 export function draw(belief, rows) {
   const count = rows * belief.weight.length;
   if (luck.length < count) luck = new Float64Array(count);
@@ -54,7 +54,7 @@ export function draw(belief, rows) {
 }
 
 /**
- * [mg N/L/day to expect from the feed, spread of its logarithm].
+ * [expected mg N/L/day from the feed, spread of its logarithm].
  * @param {Settings} c
  * @param {Tank} tank
  * @returns {[number, number]}
@@ -323,7 +323,7 @@ export function resample(c, belief) {
 }
 
 /**
- * Another draw for each draw, by lot, as indices: an odd stride visits each of 2^m draws once.
+ * Another draw for each draw, at random, as indices: an odd stride visits each of 2^m draws once.
  * @param {Belief} belief
  */
 function partners(belief) {

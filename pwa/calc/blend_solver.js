@@ -1,7 +1,7 @@
 /**
- * Least-squares shares of a mixture: each from nothing to its cap, all adding up to one.
- * Every face of that polytope is tried (each water absent, at its cap, or free), so the answer is exact and
- * both languages take the very same steps: only + - x / and comparisons, in one order.
+ * Least-squares shares of a mixture: each share from 0 to its cap, all shares adding up to 1.
+ * The solver tries every face of that polytope (each water absent, at its cap, or free), so the answer is exact.
+ * Both languages take the same steps: only + - x / and comparisons, in the same order.
  */
 
 const ABSENT = 0;
@@ -10,7 +10,7 @@ const CAPPED = 2;
 const SLACK = 1e-9;
 
 /**
- * Shares with the least sum over k of (rows[k] . shares - wanted[k])^2; null if the caps sum to under one.
+ * Shares with the least sum over k of (rows[k] . shares - wanted[k])^2; null if the caps sum to less than 1.
  * Among equally good answers the fewest waters, then the first.
  * @param {number[][]} rows one list for each property, a value for each water
  * @param {number[]} wanted @param {number[]} caps @returns {number[] | null}
@@ -36,7 +36,7 @@ export function best_shares(rows, wanted, caps) {
   return best;
 }
 
-/** All states of so many waters, the last changing fastest. @param {number} count @returns {Generator<number[]>} */
+/** All states of `count` waters; the last changes fastest. @param {number} count @returns {Generator<number[]>} */
 function* faces(count) {
   if (count === 0) yield [];
   else for (const first of [ABSENT, FREE, CAPPED]) for (const others of faces(count - 1)) yield [first, ...others];
@@ -77,7 +77,7 @@ function on_face(rows, wanted, caps, states) {
 }
 
 /**
- * Solve the normal equations by elimination with pivots; null if they have no single answer.
+ * Solve the normal equations by elimination with pivots; null if the solution is not unique.
  * @param {number[][]} slopes @param {number[]} goals @param {number} size
  */
 function least_squares(slopes, goals, size) {

@@ -1,4 +1,4 @@
-/** Carbon dioxide from pH and carbonate hardness, by the carbonate equilibria rather than by a rule of thumb. */
+/** Carbon dioxide from pH and carbonate hardness, by the carbonate equilibria instead of a rule of thumb. */
 import { Refusal } from "./refusal.js";
 import { constants, table } from "./tables.js";
 
@@ -7,7 +7,7 @@ import { constants, table } from "./tables.js";
 const PAIRING_ROUNDS = 8;
 
 /**
- * Dissolved CO2, and how far the rule 3 x KH x 10^(7 - pH) is off. Equations, units and source: the Python twin.
+ * Dissolved CO2, and the error of the rule 3 x KH x 10^(7 - pH). Equations, units and source: the Python twin.
  * @param {Input<"carbon_dioxide">} input
  * @returns {Outputs<"carbon_dioxide">}
  */

@@ -14,7 +14,8 @@ import { believed, follow } from "./tank_events.js";
 /** @typedef {import("./tank_events.js").Tank} Tank */
 
 /**
- * What to change now, and what then remains. Fields, units, sources: the contract and the Python twin.
+ * The fraction and litres to change now; the chance and peaks that then remain; what else to do. Fields, units,
+ * sources: the contract and the Python twin.
  * @param {Input<"change_plan">} input
  * @returns {Outputs<"change_plan">}
  */
@@ -83,7 +84,7 @@ class Trial {
   }
 
   /**
-   * What is seen until the next test after changing `fraction` now and `again` half-way.
+   * What happens until the next test after a change of `fraction` now and `again` half-way.
    * @param {number} fraction @param {{again?: number, feed?: number, hours?: number}} [besides]
    */
   run(fraction, { again = 0, feed = this.feed, hours = this.hours } = {}) {
@@ -111,8 +112,8 @@ class Trial {
   }
 
   /**
-   * The smallest fraction, in hundredths, that keeps the risk. If none does: the smallest tenth whose time over a limit
-   * is within `plan_slack` of the least.
+   * The smallest fraction, in hundredths, that keeps within the risk. If none does: the smallest tenth whose
+   * time over a limit is within `plan_slack` of the least.
    * @param {number} risk @param {number} max_fraction
    */
   smallest(risk, max_fraction) {
@@ -127,7 +128,7 @@ class Trial {
   }
 
   /**
-   * Two equal changes, in hundredths, now and half-way, that keep the risk; null if none do.
+   * Two equal changes, in hundredths, now and half-way, that keep within the risk; null if none do.
    * @param {number} risk
    * @param {number} max_fraction
    */
@@ -143,7 +144,7 @@ class Trial {
   }
 
   /**
-   * The smallest hundredth found between `fraction`, which keeps the risk, and the tenth below it.
+   * The smallest hundredth found between `fraction`, which keeps within the risk, and the tenth below it.
    * @param {number} fraction @param {Watch} watch @param {number} risk @param {(fraction: number) => Watch} run
    */
   refine(fraction, watch, risk, run) {

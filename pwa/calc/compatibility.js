@@ -29,7 +29,7 @@ const RANGES = {
   hardness: ["gh_dgh", "gh_low_dgh", "gh_high_dgh"],
 };
 const FIERCE = ["territorial", "aggressive"];
-// The note that a kind of finding calls for, worst first.
+// The note for each kind of finding, worst first.
 /** @type {Record<string, string>} */
 const NOTE_OF = {
   tank_temperature: "tank_water",
@@ -45,7 +45,8 @@ const NOTE_OF = {
 };
 
 /**
- * What stands against keeping these animals together. Rules and sources: the Python twin.
+ * Reasons against keeping these animals together, and the water that suits them all. Rules and sources: the Python
+ * twin.
  * @param {Input<"compatibility">} input
  * @returns {Outputs<"compatibility">}
  */

@@ -1,11 +1,12 @@
-/** Dechlorinator for a water change: the label's line, two plain chemicals, and the ammonia chloramine frees. */
+/** Dechlorinator for a water change: by the label, as two plain chemicals, and the ammonia freed from chloramine. */
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
 /** @import {Input, Outputs} from "../types/contract.js" */
 
 /**
- * The dose by the keeper's own label, and by chemistry. Equations, units and refusals: the Python twin.
+ * The dose by the keeper's own label, and by chemistry for a known level of disinfectant. Equations, units and
+ * refusals: the Python twin.
  * @param {Input<"dechlorinator_dose">} input
  * @returns {Outputs<"dechlorinator_dose">}
  */

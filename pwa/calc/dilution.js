@@ -1,14 +1,14 @@
-/** What partial water changes leave of a substance, and the change that a target needs. */
+/** What is left of a substance after partial water changes, and the change that reaches a target. */
 import { Refusal } from "./refusal.js";
 
 /** @import {Input, Outputs} from "../types/contract.js" */
 
-// A level counts as settled with this share of the way left (assumption).
+// A level counts as settled when this share of the way is left (assumption).
 const SETTLED_SHARE = 0.05;
 
 /**
- * The level after changes one after another; for a target, the one more change that reaches it.
- * Equations, units and refusals: the Python twin.
+ * The level after successive changes; with a target, the one further change that reaches it. Equations, units and
+ * refusals: the Python twin.
  * @param {Input<"dilution">} input
  * @returns {Outputs<"dilution">}
  */

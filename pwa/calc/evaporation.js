@@ -1,4 +1,4 @@
-/** Water that a quiet, open surface gives to the room, and the heat that goes with it. */
+/** Water that evaporates from a quiet, open surface, and the heat that it takes away. */
 import { constants } from "./tables.js";
 import { density_kg_m3, latent_heat_kj_kg, saturation_kpa } from "./water_properties.js";
 
@@ -8,7 +8,8 @@ const SECONDS_PER_DAY = 86400;
 const DAYS_PER_MONTH = 30;
 
 /**
- * Evaporation from the open part of a quiet surface. Equations, units and source: the Python twin.
+ * Evaporation from the open part of a quiet surface; zero where the room's vapour pressure is higher. Equations, units
+ * and source: the Python twin.
  * @param {Input<"evaporation">} input
  * @returns {Outputs<"evaporation">}
  */

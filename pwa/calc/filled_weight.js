@@ -1,4 +1,4 @@
-/** The weight of a filled tank with all that belongs to it, and its pressure on the floor. */
+/** The weight of a filled tank with contents, equipment and stand, and its pressure on the floor. */
 import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
@@ -7,7 +7,7 @@ import { density_kg_m3 } from "./water_properties.js";
 /** @import {Input, Outputs} from "../types/contract.js" */
 
 /**
- * Total mass, and its weight over the footprint. Equations, units, refusals and source: the Python twin.
+ * Total mass, and the pressure of its weight on the footprint. Equations, units, refusals and source: the Python twin.
  * @param {Input<"filled_weight">} input
  * @returns {Outputs<"filled_weight">}
  */
@@ -73,7 +73,7 @@ export function filled_weight({
 }
 
 /**
- * Outside and inside of a box of five panes, whatever side it was measured on.
+ * Outside and inside of a box of five panes, measured outside or inside.
  * @param {number} length_cm @param {number} width_cm @param {number} height_cm
  * @param {string} measures @param {number} glass_mm @param {number} base_glass_mm
  */
@@ -93,7 +93,7 @@ function box_of(length_cm, width_cm, height_cm, measures, glass_mm, base_glass_m
 }
 
 /**
- * Water under the fill line, less what stands in it.
+ * Water below the fill line, less what stands in it.
  * @param {{inside_cm2: number, inside_height_cm: number}} box @param {number} depth_cm @param {number} pushed_out_l
  */
 function litres_in(box, depth_cm, pushed_out_l) {

@@ -4,7 +4,7 @@ import { constants } from "./tables.js";
 /** @import {Input, Outputs} from "../types/contract.js" */
 
 /**
- * The share of total ammonia that is NH3. Equations, units and source: the Python twin.
+ * The share of total ammonia that is NH3, and its concentration. Equations, units and source: the Python twin.
  * @param {Input<"free_ammonia">} input
  * @returns {Outputs<"free_ammonia">}
  */

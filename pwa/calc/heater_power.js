@@ -1,4 +1,4 @@
-/** Watts that keep a tank warm: heat through its panes and top, and by evaporation. */
+/** Watts that keep a tank warm: heat lost through panes and top, and by evaporation. */
 import { evaporation } from "./evaporation.js";
 import { constants } from "./tables.js";
 import { density_kg_m3 } from "./water_properties.js";
@@ -8,7 +8,8 @@ import { density_kg_m3 } from "./water_properties.js";
 const LID_M = 0.004; // a common cover glass; its own resistance hardly counts
 
 /**
- * Steady heat loss, and a heater with some reserve. Equations, units and source: the Python twin.
+ * Steady heat loss at the wanted temperature, and a heater with some reserve, rounded up to 5 W. Equations, units and
+ * source: the Python twin.
  * @param {Input<"heater_power">} input
  * @returns {Outputs<"heater_power">}
  */

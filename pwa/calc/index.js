@@ -1,4 +1,4 @@
-/** The calculations: one module a contract, named like it, pure. The twin of each is server/limnary/calc/NAME.py. */
+/** The calculations: one pure module for each contract, with its name. Its twin is server/limnary/calc/NAME.py. */
 import { acclimation } from "./acclimation.js";
 import { ammonia_limits } from "./ammonia_limits.js";
 import { animal_mass } from "./animal_mass.js";

@@ -4,7 +4,8 @@ import { constants } from "./tables.js";
 /** @import {Input, Outputs} from "../types/contract.js" */
 
 /**
- * The ionic strength by the rule of thumb of water chemistry. Rule, units and sources: the Python twin.
+ * The ionic strength by the rule of thumb of water chemistry; give one of the two. Rule, units and sources: the Python
+ * twin.
  * @param {Input<"ionic_strength">} input
  * @returns {Outputs<"ionic_strength">}
  */

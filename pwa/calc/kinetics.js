@@ -34,11 +34,11 @@ const GROUPS = [
   "outlook",
 ];
 
-/** Every constant of the outlook by name. @returns {Settings} */
+/** Every constant of the outlook by name; tables/constants.json has units and provenance. @returns {Settings} */
 export const settings = () => Object.freeze(Object.assign({}, ...GROUPS.map((group) => constants(group))));
 
 /**
- * How this water speeds or slows growth of both groups and their decay.
+ * Factors of this water on the growth of both groups and on their decay.
  * @param {Settings} c
  * @param {number} temperature_c
  * @param {number} ph
@@ -55,7 +55,7 @@ export function conditions(c, temperature_c, ph, kh_dkh) {
 }
 
 /**
- * Moves `cloud` forward by `days` in place.
+ * Move `cloud` forward by `days` in place; semi-implicit, so stable at any rate.
  * @param {Cloud} cloud @param {number} days @param {number} base mg N/L/day @param {number} released mg N/L
  * @param {Water} water @param {Settings} c
  */

@@ -1,10 +1,11 @@
 /**
- * What one reading says: between which values the truth lies, and how well each draw agrees. Source: the Python twin.
+ * What one reading tells: the interval of the true value, and how well each draw agrees with it. Source: the Python
+ * twin.
  */
 
 /**
- * Offset, mg N/L, near which a reading can hardly be told from none: the kit's first step above zero;
- * `otherwise` for a figure without steps.
+ * Offset, mg N/L, near which a reading can hardly be told from zero: the kit's first step above zero;
+ * `otherwise` for a reading without steps.
  * @param {number[] | undefined} steps @param {number} otherwise
  */
 export function blur(steps, otherwise) {
@@ -28,7 +29,7 @@ export function interval(value, steps, offset, scale) {
 }
 
 /**
- * Chance that a test of water at each of `values` reads below `bound`; `unbounded` where there is none.
+ * Chance that a test of water at each of `values` reads below `bound`; `unbounded` if there is no bound.
  * @param {Float64Array} values
  * @param {number | null} bound
  * @param {number} offset

@@ -1,4 +1,4 @@
-/** The light a planted tank gets in a day, and the hours that an amount needs. */
+/** The light that a planted tank gets in a day, and the hours that a wanted amount needs. */
 import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
@@ -9,7 +9,7 @@ const SECONDS_PER_HOUR = 3600;
 const UMOL_PER_MOL = 1_000_000;
 
 /**
- * Daily light integral of a lamp that fades in and out. Equations, units and source: the Python twin.
+ * Daily light integral of a lamp that fades in and out linearly. Equations, units and source: the Python twin.
  * @param {Input<"light_dose">} input
  * @returns {Outputs<"light_dose">}
  */

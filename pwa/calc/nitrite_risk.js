@@ -1,13 +1,14 @@
-/** How dangerous this nitrite is beside the chloride in the water, and the chloride that shields. */
+/** How dangerous nitrite is at the water's chloride, and the chloride that protects against it. */
 import { constants, table } from "./tables.js";
 
 /** @import {Input, Outputs} from "../types/contract.js" */
 
-// Under a billionth of a milligram, far below any test, a ratio to it says nothing and may be no finite number.
+// Below a billionth of a milligram, far below any test, a ratio to it means nothing and may not be finite.
 const NIL_MG_L = 1e-9;
 
 /**
- * Limits of nitrite at this chloride, and salt for a tenfold of chloride. Equations, units and source: the Python twin.
+ * Limits of nitrite at this chloride, where the reading lies, and the salt for ten times as much chloride. Equations,
+ * units and source: the Python twin.
  * @param {Input<"nitrite_risk">} input
  * @returns {Outputs<"nitrite_risk">}
  */
@@ -36,7 +37,7 @@ export function nitrite_risk({ nitrite_mg_n_l, chloride_mg_l = 0, volume_l }) {
 }
 
 /**
- * The column at this chloride, on straight lines between the points.
+ * The column at this chloride, interpolated linearly between the points.
  * @param {Record<string, number>[]} points @param {number} chloride_mg_l @param {string} column
  */
 function between(points, chloride_mg_l, column) {

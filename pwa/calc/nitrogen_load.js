@@ -4,7 +4,8 @@ import { constants } from "./tables.js";
 /** @import {Input, Outputs} from "../types/contract.js" */
 
 /**
- * Total ammonia that a day's food becomes. Equations, units and source: the Python twin.
+ * Total ammonia from a day's food, and the nitrate, alkalinity and oxygen of its oxidation. Equations, units and
+ * source: the Python twin.
  * @param {Input<"nitrogen_load">} input
  * @returns {Outputs<"nitrogen_load">}
  */

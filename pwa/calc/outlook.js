@@ -16,7 +16,8 @@ import { believed, follow } from "./tank_events.js";
 /** @typedef {{nh3_mg_n_l: number, nitrite_mg_n_l: number, nitrate_mg_n_l: number}} Limits */
 
 /**
- * Bands, chances and ready date. Fields, units, sources: the contract and the Python twin.
+ * Bands for ammonia, nitrite, nitrate to a horizon; chance of passing each limit; when the tank is ready. Fields,
+ * units, sources: the contract and the Python twin.
  * @param {Input<"outlook">} input
  * @returns {Outputs<"outlook">}
  */
@@ -62,7 +63,7 @@ export function outlook_of(c, belief, plans, { tank, now_h, horizon_h = 72, chan
 }
 
 /**
- * The limits to keep, mg N/L, the working ones where none is given.
+ * The limits to keep, mg N/L; the working limits where none is given.
  * @param {Partial<Limits>} [limits]
  * @returns {Limits}
  */
@@ -116,7 +117,7 @@ export class Watch {
     this.see(belief, 0);
   }
 
-  /** Notes where each draw stands after a step. @param {Belief} belief @param {number} hours */
+  /** Record where each draw stands after a step. @param {Belief} belief @param {number} hours */
   see = (belief, hours) => {
     const [tan, nitrite, nitrate] = belief.cloud;
     const { limits, passed, peaks, over_h, share_nh3 } = this;
@@ -148,13 +149,13 @@ export class Watch {
     };
   }
 
-  /** The chance that each limit is passed at any time seen. */
+  /** The chance that each limit is passed at any time so far. */
   chances() {
     const [nh3, nitrite, nitrate] = this.passed.map(share_of);
     return { nh3, nitrite, nitrate };
   }
 
-  /** The chance that any limit is passed at any time seen. */
+  /** The chance that any limit is passed at any time so far. */
   chance_of_any() {
     const [nh3, nitrite, nitrate] = this.passed;
     return share_of(nh3.map((passed, i) => passed | nitrite[i] | nitrate[i]));

@@ -16,7 +16,7 @@ import { constants, table } from "./tables.js";
 export const LOW = 0;
 export const USUAL = 1;
 export const HIGH = 2;
-// What is doubtful, each varied alone; the deviations are joined as the root of their squares.
+// The doubtful figures, each varied alone; the deviations add up as the root of the sum of their squares.
 export const DOUBTS = ["exchange", "dry", "plants", "substrate", "animals"];
 
 /**
@@ -87,7 +87,7 @@ export function oxygen_night({
   };
 }
 
-/** Oxygen that one animal takes [mg/h]. @param {number} mass_g @param {number} temperature_c */
+/** Oxygen that one animal consumes [mg/h]. @param {number} mass_g @param {number} temperature_c */
 export function breathing_mg_h(mass_g, temperature_c) {
   const law = constants("clarke_johnston_1999");
   const kelvin = temperature_c + constants("kelvin").zero_celsius_k;
@@ -137,7 +137,7 @@ export function still_night(tank, doubt = "", place = USUAL) {
   };
 }
 
-/** Oxygen at dawn [mg/L]; under zero where it runs out. @param {Night} night @param {number} others_mg_h */
+/** Oxygen at dawn [mg/L]; below zero if it runs out. @param {Night} night @param {number} others_mg_h */
 export function dawn_mg_l(night, others_mg_h) {
   const demand = others_mg_h + night.plants_mg_h + night.substrate_mg_h;
   const kept = night.saturation_mg_l + (night.evening_mg_l - night.saturation_mg_l) * night.kept;
@@ -162,7 +162,7 @@ function dawn_settles_at(night, others_mg_h) {
 }
 
 /**
- * How far dawn may lie below and above the usual [mg/L, both positive].
+ * How far oxygen at dawn may lie below and above the usual value [mg/L, both positive].
  * @param {Tank} tank @param {number} animals_mg_h @param {number} bacteria_mg_h @returns {[number, number]}
  */
 function dawn_band(tank, animals_mg_h, bacteria_mg_h) {

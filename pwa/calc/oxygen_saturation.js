@@ -1,4 +1,4 @@
-/** How much oxygen water holds beside air, by temperature and altitude or barometer. */
+/** How much oxygen water holds in equilibrium with air, by temperature and altitude or barometer. */
 import { constants } from "./tables.js";
 
 /** @import {Input, Outputs} from "../types/contract.js" */
@@ -25,7 +25,7 @@ function pressure_at_kpa(altitude_m) {
   return KPA_PER_ATM * (1 - lapse_per_m * altitude_m) ** exponent;
 }
 
-/** Oxygen in fresh water in balance with moist air. @param {number} temperature_c @param {number} pressure_kpa */
+/** Oxygen in fresh water in equilibrium with moist air. @param {number} temperature_c @param {number} pressure_kpa */
 function saturation_at_mg_l(temperature_c, pressure_kpa) {
   const bk = constants("benson_krause_1984");
   const t = temperature_c + constants("kelvin").zero_celsius_k;

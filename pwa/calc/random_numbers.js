@@ -1,10 +1,10 @@
-/** Seeded random numbers written alike in both languages: Threefry-2x32-20 and Box-Muller. Source: the Python twin. */
+/** Seeded random numbers, the same in both languages: Threefry-2x32-20 and Box-Muller. Source: the Python twin. */
 
 const PARITY = 0x1bd11bda;
 const word = new Int32Array(2);
 
 /**
- * The two 32-bit words of Threefry-2x32, 20 rounds, of one counter, left in the array that is answered.
+ * The two 32-bit words of Threefry-2x32, 20 rounds, of one counter, in an array that the next call overwrites.
  * @param {number} key_1 @param {number} key_2 @param {number} low @param {number} high
  */
 export function threefry(key_1, key_2, low, high) {

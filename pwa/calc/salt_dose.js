@@ -1,4 +1,4 @@
-/** Grams of a salt that raise hardness or one ion by so much, and all else that they bring. */
+/** Grams of a salt that raise hardness or one ion by a wanted amount, and everything else that they add. */
 import { Refusal } from "./refusal.js";
 import { table } from "./tables.js";
 
@@ -37,7 +37,7 @@ export function salt_dose({ volume_l, salt, raise }) {
 }
 
 /**
- * The one thing to raise, by the name it has among the effects, and by how much.
+ * The one thing to raise: its name among the effects, and the amount.
  * @param {Input<"salt_dose">["raise"]} wanted @returns {[string, number]}
  */
 function asked(wanted) {

@@ -1,4 +1,4 @@
-/** The ammonia that stands in for the planned fish while a tank starts without them. */
+/** The ammonia that replaces the planned fish while a tank starts without them. */
 import { nitrogen_load } from "./nitrogen_load.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
@@ -6,7 +6,8 @@ import { constants } from "./tables.js";
 /** @import {Input, Outputs} from "../types/contract.js" */
 
 /**
- * Ammonium chloride, or household ammonia, for one dose. Equations, units and source: the Python twin.
+ * Ammonium chloride, or household ammonia of a stated strength, for one dose. Equations, units and source: the Python
+ * twin.
  * @param {Input<"starter_dose">} input
  * @returns {Outputs<"starter_dose">}
  */

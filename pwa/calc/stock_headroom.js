@@ -10,7 +10,8 @@ import { believed, follow } from "./tank_events.js";
 /** @typedef {import("./belief.js").Belief} Belief */
 
 /**
- * Feed and fish that the tank keeps up with. Fields, units, sources: the contract and the Python twin.
+ * Feed and fish that the nitrifiers and plants can keep up with, as bands. Fields, units, sources: the contract and the
+ * Python twin.
  * @param {Input<"stock_headroom">} input
  * @returns {Outputs<"stock_headroom">}
  */
@@ -40,7 +41,7 @@ export function headroom_of(c, belief, plans, { tank, feed_share_of_mass }) {
     const { p10, p50, p90 } = band(feed);
     return { feed: { p10, p50, p90 }, fish: { p10: p10 / share, p50: p50 / share, p90: p90 / share } };
   };
-  // In this order: each follows the belief on from the one before.
+  // The order matters: each continues from the belief that the one before it reached.
   const [now, in_7_days, in_14_days] = [0, 7, 14].map(after_days);
   return {
     feed_g_day_now: now.feed,

@@ -1,4 +1,4 @@
-/** How many grams of animals a tank's nitrogen allows: what it processes, and what keeps nitrate under a ceiling. */
+/** Grams of animals that a tank's nitrogen allows: by what it processes, and by a ceiling on nitrate. */
 import { constants, table } from "./tables.js";
 
 /**
@@ -7,11 +7,12 @@ import { constants, table } from "./tables.js";
  */
 
 const USUAL = 1;
-// What is doubtful, each varied alone.
+// The doubtful figures, each varied alone.
 export const NITROGEN_DOUBTS = ["capacity", "dry", "growth", "floating", "excretion"];
 
 /**
- * The nitrogen limit and its parts, one doubt taken at `place` of its triple. Equations and units: the Python twin.
+ * The nitrogen limit and its parts, with one doubtful figure at `place` of its triple. Equations and units: the
+ * Python twin.
  * @param {Given} given @param {string} [doubt] @param {number} [place]
  */
 export function nitrogen_room(given, doubt = "", place = USUAL) {

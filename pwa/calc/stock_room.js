@@ -1,9 +1,9 @@
-/** Room for fish by the trade's rules: surface for each centimetre of fish, and length to swim. */
+/** Space for fish by rules of the trade: surface for each centimetre of fish, and length to swim. */
 import { TOLERANCE } from "./tolerance.js";
 import { constants } from "./tables.js";
 
 /**
- * Surface that one grown fish asks for [cm²]; none for shrimp and snails.
+ * Surface that one grown fish needs [cm²]; 0 for shrimp and snails.
  * @param {{kind: string, adult_cm: number}} one
  */
 export function surface_asked_cm2(one) {
@@ -13,7 +13,7 @@ export function surface_asked_cm2(one) {
 }
 
 /**
- * Whether the tank is long enough for one grown fish to swim; shrimp and snails need not.
+ * Whether the tank is long enough for one grown fish to swim; always true for shrimp and snails.
  * @param {{kind: string, adult_cm: number, row: import("./animals.js").SpeciesRow | null}} one
  * @param {number} length_cm
  */

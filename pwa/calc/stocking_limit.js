@@ -1,4 +1,4 @@
-/** How much life a tank carries: by nitrogen, by oxygen at dawn, and by room. */
+/** How many animals a tank can carry: by nitrogen, by oxygen at dawn, and by space. */
 import { mixture, resolve } from "./animals.js";
 import { DOUBTS, HIGH, LOW, USUAL, breathing_mg_h, others_at_dawn_mg_h, still_night } from "./oxygen_night.js";
 import { NITROGEN_DOUBTS, nitrogen_room } from "./stock_nitrogen.js";
@@ -10,7 +10,8 @@ import { constants } from "./tables.js";
 /** @typedef {{g: number, mg_h: number, cm2: number, fits: boolean}} Asked */
 
 /**
- * Three limits in grams of grown animals, and how many more of each fit. Equations, units, sources: the Python twin.
+ * Three limits in grams of grown animals, mixed as listed, and how many more of each animal fit. Equations, units,
+ * sources: the Python twin.
  * @param {Input<"stocking_limit">} input
  * @returns {Outputs<"stocking_limit">}
  */
@@ -64,7 +65,7 @@ export function stocking_limit({
     cover,
   };
   const usual = nitrogen_room(nitrogen);
-  // Oxygen that the oxidation of a gram's ammonia takes, beside the gram's own breathing.
+  // Oxygen for the oxidation of a gram's ammonia, in addition to the gram's own breathing.
   const oxidising_mg_h_g = (usual.tan_mg_n_g_day / 24) * constants("ebeling_2006").oxygen_per_n;
   const each = stock.map((one) => asks_of(one, temperature_c, length_cm));
   const lot = lot_of(mixture(stock), each);
@@ -137,7 +138,7 @@ export function stocking_limit({
 }
 
 /**
- * What one grown animal asks of the tank.
+ * What one grown animal needs of the tank.
  * @param {import("./animals.js").Resolved} one
  * @param {number} temperature_c
  * @param {number} length_cm
@@ -153,7 +154,7 @@ function asks_of(one, temperature_c, length_cm) {
 }
 
 /**
- * What so many of each ask together; it fits if every animal in it does.
+ * What these numbers of each animal need together; they fit if every one of them fits.
  * @param {number[]} counts
  * @param {Asked[]} each
  * @returns {Asked}
@@ -170,7 +171,7 @@ function lot_of(counts, each) {
 }
 
 /**
- * Grams of the lot whose breathing, and whose ammonia's oxidation, leave the limit at dawn.
+ * Grams of the lot whose breathing and whose ammonia's oxidation leave oxygen at the limit at dawn.
  * @param {import("./oxygen_night.js").Tank} tank
  * @param {Asked} lot
  * @param {number} oxidising_mg_h_g
@@ -186,7 +187,7 @@ function oxygen_g_of(tank, lot, oxidising_mg_h_g, least_mg_l, doubt, place) {
 }
 
 /**
- * Low and high: deviations of the doubts, each varied alone, as the root of their squares.
+ * Low and high: the root of the summed squares of the deviations, each doubtful figure varied alone.
  * @param {number} usual
  * @param {number[]} others
  */

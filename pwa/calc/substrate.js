@@ -11,7 +11,8 @@ import { constants } from "./tables.js";
  */
 
 /**
- * Amounts of each layer of a bed. Equations, units, refusals and source: the Python twin.
+ * Amounts of each layer of a bed whose depth changes linearly from front to back. Equations, units, refusals and
+ * source: the Python twin.
  * @param {Input<"substrate">} input
  * @returns {Outputs<"substrate">}
  */

@@ -7,7 +7,7 @@ let installed = {};
 /** @type {Map<string, Readonly<Record<string, number>>>} */
 const plain = new Map();
 
-/** Make the tables known; once, before the first calculation. @param {Tables} tables */
+/** Make the tables known, before the first calculation. @param {Tables} tables */
 export function install(tables) {
   installed = tables;
   plain.clear();

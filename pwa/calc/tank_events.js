@@ -1,4 +1,4 @@
-/** A tank's records in order of time, followed by the belief: readings, doses, feedings, water changes. */
+/** Applies a tank's records to the belief in order of time: readings, doses, feedings, water changes. */
 import { advance, change_water, copy, observe, prior } from "./belief.js";
 import { TAN } from "./kinetics.js";
 import { Refusal } from "./refusal.js";

@@ -1,4 +1,4 @@
-/** The plan of a tank: inside floor area of every straight-walled shape. Equations: the Python twin. */
+/** Inside floor area of every straight-walled tank shape. Equations: the Python twin. */
 import { Refusal } from "./refusal.js";
 
 /** @typedef {Record<string, number>} Measures */

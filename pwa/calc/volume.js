@@ -1,4 +1,4 @@
-/** Litres of a tank: to the rim, and of water when filled, after substrate and hardscape. */
+/** Litres of a tank: to the rim, and of water when filled, less substrate and hardscape. */
 import { TOLERANCE } from "./tolerance.js";
 import { Refusal } from "./refusal.js";
 import { floor_cm2 } from "./tank_shapes.js";

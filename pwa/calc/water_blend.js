@@ -7,12 +7,11 @@ import { Refusal } from "./refusal.js";
 /** @typedef {"gh_dgh" | "kh_dkh" | "temperature_c"} Property */
 /** @type {Property[]} */
 const PROPERTIES = ["gh_dgh", "kh_dkh", "temperature_c"];
-// Nearer than this, in degrees of either kind, nobody measures (assumption).
+// Nobody measures a difference smaller than this, in degrees of either kind (assumption).
 const CLOSE_ENOUGH = 0.1;
 
 /**
- * Litres of each source for the target, or as near as these waters come. Equations, units and refusals: the Python
- * twin.
+ * Litres of each source for the target, or as near as these waters get. Equations, units and refusals: the Python twin.
  * @param {Input<"water_blend">} input
  * @returns {Outputs<"water_blend">}
  */
@@ -37,7 +36,7 @@ export function water_blend({ sources, target, litres }) {
 }
 
 /**
- * What the mixture has, property by property, where every water used says it.
+ * Each property of the mixture that is known of every water used.
  * @param {Input<"water_blend">["sources"]} sources @param {number[]} shares
  */
 function reached_by(sources, shares) {
