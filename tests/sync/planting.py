@@ -16,8 +16,7 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 BUGS = json.loads(Path(__file__).with_name("planted_bugs.json").read_text("utf-8"))
 NEEDED = [
-    *("pwa/contracts.js", "pwa/package.json", "pwa/calc", "pwa/data", "pwa/figures", "pwa/vendor/idb.js"),
-    *("shared_schema", "server/limnary", "tests/js", "tests/sync", "tests/package.json"),
+    *("pwa", "shared_schema", "server/limnary", "tests/js", "tests/sync", "tests/types", "tests/package.json"),
     *("tests/conftest.py", "tests/fish_rooms.py", "tests/api/test_bring_back.py", "tests/api/test_sync_api.py"),
 ]
 

@@ -58,6 +58,14 @@ def test_planted_bug_is_caught(bug, tmp_path):
         warnings.warn(f"write seed {found['seed']} into planted_bugs.json for: {bug['name']}", stacklevel=1)
 
 
+@pytest.mark.skipif(SEEDS < 200, reason="a quick run plants no bugs")
+def test_a_copy_without_a_bug_passes_its_rules(tmp_path):
+    """Else a copy that cannot even start would count as a bug that was caught."""
+    root = plant({"name": "none", "edits": []}, tmp_path)
+    assert rules_hold(root)
+    assert server_rules_hold(root)
+
+
 def test_at_least_fifteen_bugs_are_planted():
     assert len(BUGS) >= 15
     assert sum("caught_by" not in bug for bug in BUGS) >= 15
