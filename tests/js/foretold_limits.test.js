@@ -122,7 +122,10 @@ test("the change is the plan's, in a bucket's litres, with the dose for those", 
   assert.deepEqual([advice.act, advice.state, advice.from], ["change", "change today", "forecast"]);
   assert.deepEqual([advice.exact_litres, advice.litres, advice.fraction], [30.2, 31, 0.31]);
   assert.equal(advice.dose.amount, 6.2);
-  assert.deepEqual([advice.besides, advice.second, advice.again, advice.brings], [["large_change"], null, false, []]);
+  assert.deepEqual(
+    [advice.besides, advice.second, advice.again, advice.brings],
+    [["large_change"], undefined, false, []],
+  );
   const none = told({}).advice;
   assert.deepEqual(
     [none.act, none.state, none.litres, none.by, none.dose],
