@@ -4,15 +4,12 @@
  */
 import { DAY, HOUR } from "../figures/durations.js";
 import { last_test } from "./level.js";
-import { bucket_litres, dose_for } from "./litres.js";
+import { bucket_litres, dose_for, most_at_once } from "./litres.js";
 import { open_between } from "./tasks/tasks.js";
 
 /** @import { Advice, Facts } from "../types/advice.js" */
 /** @import { View } from "../types/views.js" */
 /** @import { Done, Expand, Task } from "./tasks/tasks.js" */
-
-/** What a helper changes when a test reads over a limit: half, the most at once (common practice). */
-const HALF = 0.5;
 
 /**
  * @param {{facts: Facts, advice: Advice, meal: import("./journal/feeding.js").Meal}} about the tank
@@ -24,7 +21,9 @@ const HALF = 0.5;
 export function away_tank({ facts, advice, meal }, span, tasks, dones, expand) {
   const { tank } = facts;
   const every_days = Math.max(1, Math.round(advice.usual_test_hours / 24));
-  const litres = bucket_litres(HALF * tank.water_l, tank.water_l, facts.water_unit);
+  // When a test reads over a limit, a helper changes the most at once.
+  const most_l = most_at_once(facts);
+  const litres = bucket_litres(most_l, tank.water_l, facts.water_unit, most_l);
   return {
     tank,
     feed: span.feed_every_days > 0 ? { feed_g: meal.feed_g, food: meal.food, every_days: span.feed_every_days } : null,

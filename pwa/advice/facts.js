@@ -26,6 +26,7 @@ export function facts_of(room, tank, now) {
     doses: of_tank(room.all("dose"), tank.id).map((dose) => ({ ...dose, label: known(room, "label", dose.label) })),
     feedings: of_tank(room.all("feeding"), tank.id),
     stock: of_tank(room.all("stock_change"), tank.id),
+    notes: of_tank(room.all("note"), tank.id),
     own_species: room.all("own_species"),
     source: known(room, "source_water", tank.source_water),
     label: known(room, "label", tank.dechlorinator),

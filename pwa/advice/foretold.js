@@ -6,7 +6,7 @@
 import { HOUR } from "../figures/durations.js";
 import { QUICK, WATCHED, freed_ammonia } from "./level.js";
 import { assumed_for } from "./limits.js";
-import { bucket_litres, dose_for } from "./litres.js";
+import { bucket_litres, dose_for, most_at_once } from "./litres.js";
 
 /** @import { Advice, AheadAnswer, Answers, Asked, BeliefLimits, Doubt, Facts, Forecast } from "../types/advice.js" */
 /** @import { PlanAnswer, Reason, Rule, Species, Watched } from "../types/advice.js" */
@@ -126,8 +126,9 @@ const fraction_of = (plan) => plan.two_changes?.fraction_each ?? plan.fraction;
  */
 function planned_change(facts, asked, { plan, next }) {
   const { water_l } = facts.tank;
-  const exact_litres = fraction_of(plan) * water_l;
-  const litres = bucket_litres(exact_litres, water_l, facts.water_unit);
+  const most_l = most_at_once(facts);
+  const exact_litres = Math.min(fraction_of(plan) * water_l, most_l);
+  const litres = bucket_litres(exact_litres, water_l, facts.water_unit, most_l);
   const above = QUICK_SPECIES.some((name) => over(next, name, asked.limits, 0, "p50"));
   const besides = plan.advice.filter((code) => code !== "no_change" && code !== "two_changes");
   const second = plan.two_changes ? { at: facts.now + plan.two_changes.after_h * HOUR, litres } : undefined;

@@ -1,9 +1,11 @@
 /** Litres rounded to what a bucket can measure, and the dechlorinator for exactly those litres. */
 import { convert } from "../figures/units.js";
 import { InvalidInput, answered, input_of, run } from "../contracts.js";
+import { stock_of } from "./life/stock.js";
+import { surface_of } from "./surface.js";
 
-/** @import { Label, LabelDose, Source } from "../types/advice.js" */
-/** @import { DechlorinatorDoseInput } from "../types/calculations.js" */
+/** @import { Facts, Label, LabelDose, Source } from "../types/advice.js" */
+/** @import { DechlorinatorDoseInput, VolumeInput } from "../types/calculations.js" */
 /** @import { FieldError } from "../contracts.js" */
 
 /**
@@ -21,14 +23,51 @@ export const bucket_step = (water_l, unit = "L") =>
   convert(STEPS[unit][water_l < 30 ? 0 : water_l < 300 ? 1 : 2], unit, "L");
 
 /**
- * Litres rounded up to the step, at most what the tank holds.
+ * Litres rounded up to the step, but never past `most_l`.
  * @param {number} litres
  * @param {number} water_l
  * @param {string} [unit]
+ * @param {number} [most_l] left out: what the tank holds
  */
-export function bucket_litres(litres, water_l, unit) {
+export function bucket_litres(litres, water_l, unit, most_l = water_l) {
   const step = bucket_step(water_l, unit);
-  return Math.min(Math.ceil(litres / step - 1e-9) * step, water_l);
+  const rounded = Math.ceil(litres / step - 1e-9) * step;
+  if (rounded <= most_l || most_l >= water_l) return Math.min(rounded, water_l);
+  return Math.floor(most_l / step + 1e-9) * step || most_l;
+}
+
+/** The most that is changed at once (common practice: half, so that temperature and hardness do not jump). */
+const HALF = 0.5;
+/** For nitrate alone: it harms over weeks, a large change harms at once (common practice). */
+const THIRD = 1 / 3;
+/** Water above the bed that any fish can swim in, cm; a longer fish needs its own length (assumption). */
+const SWIMMING_CM = 6;
+
+/**
+ * The most litres that may be changed at once: half, and never so much that the fish cannot swim above the bed.
+ * @param {Pick<Facts, "tank" | "stock" | "now">} facts
+ * @param {{unhurried?: boolean}} [how] `unhurried`: only nitrate asks for the change
+ * @returns {number}
+ */
+export function most_at_once({ tank, stock, now }, { unhurried = false } = {}) {
+  const share = (unhurried ? THIRD : HALF) * tank.water_l;
+  const room = above_bed(tank);
+  if (!room) return share;
+  const longest = Math.max(0, ...stock_of(stock ?? [], now).animals.map(({ length_cm = 0 }) => length_cm));
+  const must_stay = (Math.max(SWIMMING_CM, longest) * room.surface_cm2) / 1000;
+  // A tank that is shallower than that when full says nothing about a change.
+  return must_stay < room.litres ? Math.min(share, room.litres - must_stay) : share;
+}
+
+/**
+ * The water above the bed; null where the tank's measures do not say.
+ * @param {Facts["tank"]} tank
+ */
+function above_bed({ measures, water_l }) {
+  const surface_cm2 = measures && surface_of(measures);
+  if (surface_cm2 === undefined) return null;
+  const { substrate_l = 0, substrate_porosity = 0 } = /** @type {Partial<VolumeInput>} */ (measures);
+  return { surface_cm2, litres: water_l - substrate_l * substrate_porosity };
 }
 
 /**

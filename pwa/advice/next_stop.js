@@ -1,23 +1,25 @@
 /** The walk through the tanks: which one needs something now, and which one comes next. Pure. */
 import { HOUR } from "../figures/durations.js";
 
-/** @import { Advice, Facts } from "../types/advice.js" */
+/** @import { Advised, Facts } from "../types/advice.js" */
 
 /** After a change or a test this recent, the same walk asks for no other (assumption). */
 const JUST_MS = 3 * HOUR;
 
 /**
- * Whether a tank needs a test, a change or one of today's tasks now. What was just done first takes effect.
- * @param {Pick<Advice, "act" | "test_due">} advice
+ * Whether a tank needs a test, a change or one of today's tasks now, or something urgent was found in it. What was just
+ * done first takes effect.
+ * @param {Pick<Advised, "act" | "test_due" | "findings">} advice
  * @param {number} tasks_due
  * @param {Pick<Facts, "now" | "readings" | "changes">} facts
  */
-export function wants({ act, test_due }, tasks_due, { now, readings, changes }) {
+export function wants({ act, test_due, findings }, tasks_due, { now, readings, changes }) {
   if (tasks_due > 0 || act === "retest") return true;
   const tested = Date.parse(readings.at(-1)?.at ?? "") || -Infinity;
   const changed = Date.parse(changes.at(-1)?.at ?? "") || -Infinity;
   if (act === "change") return changed < tested || now - changed > JUST_MS;
-  return (test_due || act === "test") && now - Math.max(tested, changed) > JUST_MS;
+  const pressing = findings.some(({ code, urgency }) => code !== "water" && urgency !== "watch");
+  return (test_due || act === "test" || pressing) && now - Math.max(tested, changed) > JUST_MS;
 }
 
 /**

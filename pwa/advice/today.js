@@ -7,13 +7,11 @@ import { answered, run } from "../contracts.js";
 import { QUICK, WATCHED, as_nitrogen, brought, freed_ammonia } from "./level.js";
 import { is_known, last_test, level, possible } from "./level.js";
 import { assumed_for, limits_at } from "./limits.js";
-import { bucket_litres, dose_for } from "./litres.js";
+import { bucket_litres, dose_for, most_at_once } from "./litres.js";
 
 /** @import { Advice, Facts, Judgement, KnownJudgement, Level, Limits, Reason } from "../types/advice.js" */
 /** @import { Rule, UnknownLevel, Watched } from "../types/advice.js" */
 
-/** The most that is changed at once (common practice: half, so that temperature and hardness do not jump). */
-const MOST_AT_ONCE = 0.5;
 /**
  * A tank is settled after this long with ammonia and nitrite under a quarter of their limits; it is tested weekly
  * (common practice).
@@ -151,10 +149,12 @@ function change(over, levels, facts, limits, usual_test_hours) {
     const next_test_hours = unhurried ? usual_test_hours : SOON_HOURS;
     return { state, act: "hold", unhurried, next_test_hours, because: change_reasons(over, [], 0, facts) };
   }
-  const needs = over.map((one) => needed(one, usual_test_hours / 24));
-  const again = needs.some((need) => need > MOST_AT_ONCE);
-  const exact_litres = Math.min(Math.max(...needs), MOST_AT_ONCE) * water_l;
-  const litres = bucket_litres(exact_litres, water_l, facts.water_unit);
+  const most_l = most_at_once(facts, { unhurried });
+  const needed_l = Math.max(...over.map((one) => needed(one, usual_test_hours / 24))) * water_l;
+  // What is too much nitrate is brought down over weeks: more than one change is no failure.
+  const again = needed_l > most_l && !unhurried;
+  const exact_litres = Math.min(needed_l, most_l);
+  const litres = bucket_litres(exact_litres, water_l, facts.water_unit, most_l);
   const fraction = litres / water_l;
   const raised = all_of(levels).filter(
     (one) => !over.some(({ parameter }) => parameter === one.parameter) && left_after(one, fraction) > one.limit_mg_n_l,

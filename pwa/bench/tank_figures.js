@@ -5,12 +5,11 @@
  */
 import { in_degrees } from "../advice/hardness.js";
 import { as_animals, stock_of } from "../advice/life/stock.js";
+import { surface_of } from "../advice/surface.js";
 import { constants } from "../calc/tables.js";
-import { InvalidInput, run } from "../contracts.js";
 import { history_figures } from "./tank_history.js";
 
 /** @import { Facts, Label, Source } from "../types/advice.js" */
-/** @import { VolumeInput } from "../types/calculations.js" */
 /** @import { Field, Item } from "../types/contract.js" */
 /** @import { Reading, View } from "../types/views.js" */
 /** @typedef {Record<string, unknown>} Figures by field name */
@@ -46,20 +45,6 @@ export function tank_figures(facts, source_waters = []) {
     animals: animals.length ? animals : undefined,
   });
   return known({ ...figures, ...history_figures(facts, figures) });
-}
-
-/**
- * The water's surface from the tank's measures; undefined if they are incomplete.
- * @param {unknown} measures
- * @returns {number | undefined}
- */
-function surface_of(measures) {
-  try {
-    return run("volume", /** @type {VolumeInput} what is not is refused */ (measures)).surface_cm2;
-  } catch (error) {
-    if (error instanceof InvalidInput) return undefined;
-    throw error;
-  }
 }
 
 /** @param {readonly Reading[]} readings oldest first @returns {Partial<Record<Reading["parameter"], Reading>>} */

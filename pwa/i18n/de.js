@@ -1,5 +1,6 @@
 /** German: every text of the screens, as the English has them; keepers are spoken to as “du”. */
 import { de_display } from "./de_display.js";
+import { de_findings } from "./de_findings.js";
 import { de_journal } from "./de_journal.js";
 import { de_life } from "./de_life.js";
 import { de_room } from "./de_room.js";
@@ -9,6 +10,7 @@ import { de_tasks } from "./de_tasks.js";
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const de = {
   ...de_display,
+  ...de_findings,
   ...de_journal,
   ...de_life,
   ...de_room,
@@ -39,6 +41,8 @@ export const de = {
   "say.nothing": "Nichts zu tun. Nächster Test: {when}.",
   "say.leave": "Lass das Wasser in Ruhe. Nächster Test: {when}.",
   "say.test": "Teste heute Ammonium und Nitrit.",
+  "say.test_first": "Noch nicht bekannt: Teste Ammonium und Nitrit.",
+  "say.this_week": "diese Woche",
   "say.now": "jetzt",
   "say.by": "bis {time} Uhr",
   "say.today": "heute",
@@ -122,6 +126,9 @@ export const de = {
   },
   "why.forecast":
     "Das ist eine Vorhersage aus den Einträgen dieses Beckens, auf diesem Handy gerechnet. Ein Test ist es nicht.",
+  "why.reading_leads": "Die Vorhersage erwartet weniger, aber hier zählen die Messwerte.",
+  "why.no_animals":
+    "Hier sind keine Tiere eingetragen: Ammonium und Nitrit schaden niemandem, und die Bakterien leben davon.",
   "why.rule": "Das ist eine Regel aus Grenzen und letzten Messwerten, keine Vorhersage.",
   "why.rule_working": "Das ist eine Regel aus Grenzen und letzten Messwerten. Die Vorhersage wird gerade gerechnet.",
   "why.rule_failed":

@@ -1,6 +1,7 @@
 /** English: every text of the screens. A text with plural forms is an object by the language's plural rule, picked by {count}. */
 
 import { en_display } from "./en_display.js";
+import { en_findings } from "./en_findings.js";
 import { en_journal } from "./en_journal.js";
 import { en_life } from "./en_life.js";
 import { en_room } from "./en_room.js";
@@ -10,6 +11,7 @@ import { en_setup } from "./en_setup.js";
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en = {
   ...en_display,
+  ...en_findings,
   ...en_journal,
   ...en_life,
   ...en_room,
@@ -40,6 +42,8 @@ export const en = {
   "say.nothing": "Nothing to do. Test again {when}.",
   "say.leave": "Leave the water. Test again {when}.",
   "say.test": "Test ammonia and nitrite today.",
+  "say.test_first": "Not known yet: test ammonia and nitrite.",
+  "say.this_week": "this week",
   "say.now": "now",
   "say.by": "by {time}",
   "say.today": "today",
@@ -116,6 +120,8 @@ export const en = {
     other: "{count} records are not counted, the first of {first}.",
   },
   "why.forecast": "This is a forecast from this tank’s own records, made on this phone. It is no test.",
+  "why.reading_leads": "The forecast expects less, but here the readings count.",
+  "why.no_animals": "No animals are recorded here: ammonia and nitrite harm nobody, and the bacteria live on them.",
   "why.rule": "This is a rule made from limits and recent readings, not a forecast.",
   "why.rule_working": "This is a rule made from limits and recent readings. The forecast is being worked out.",
   "why.rule_failed":

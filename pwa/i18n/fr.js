@@ -1,5 +1,6 @@
 /** French: every text of the screens, as the English has them. The keeper is "tu"; buttons stand in the infinitive. */
 import { fr_display } from "./fr_display.js";
+import { fr_findings } from "./fr_findings.js";
 import { forms } from "./fr_forms.js";
 import { fr_journal } from "./fr_journal.js";
 import { fr_life } from "./fr_life.js";
@@ -10,6 +11,7 @@ import { fr_tasks } from "./fr_tasks.js";
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const fr = {
   ...fr_display,
+  ...fr_findings,
   ...fr_journal,
   ...fr_life,
   ...fr_room,
@@ -40,6 +42,8 @@ export const fr = {
   "say.nothing": "Rien à faire. Prochain test {when}.",
   "say.leave": "Laisse l’eau telle quelle. Prochain test {when}.",
   "say.test": "Teste l’ammonium et les nitrites aujourd’hui.",
+  "say.test_first": "Pas encore connu : teste l’ammonium et les nitrites.",
+  "say.this_week": "cette semaine",
   "say.now": "maintenant",
   "say.by": "avant {time}",
   "say.today": "aujourd’hui",
@@ -120,6 +124,9 @@ export const fr = {
     "{count} entrées ne sont pas comptées, dont la première : {first}.",
   ),
   "why.forecast": "C’est une prévision tirée des relevés de ce bac, faite sur ce téléphone. Ce n’est pas un test.",
+  "why.reading_leads": "La prévision attend moins, mais ici ce sont les relevés qui comptent.",
+  "why.no_animals":
+    "Aucun animal n’est noté ici : l’ammonium et les nitrites ne nuisent à personne, et les bactéries en vivent.",
   "why.rule": "C’est une règle faite de limites et de relevés récents, pas une prévision.",
   "why.rule_working": "C’est une règle faite de limites et de relevés récents. La prévision se calcule.",
   "why.rule_failed":

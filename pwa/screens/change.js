@@ -20,7 +20,7 @@ import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
 import { new_id } from "../ui/state/record.js";
 import { Refused, closed_form, use_record_form } from "../ui/state/record_form.js";
-import { sentence } from "../ui/words/sentence.js";
+import { water_said } from "../ui/words/sentence.js";
 import { tap } from "../ui/state/tap.js";
 import { TemperatureMatch } from "../ui/temperature_match.js";
 
@@ -68,7 +68,7 @@ export function Change({ id }) {
         </button>`}>
       <p class="soft">${
         advice.litres || advice.act === "retest"
-          ? sentence(advice, now.value)
+          ? water_said(advice, now.value)
           : t("change.usual", { litres: litres_said(suggested) })
       }</p>
       <${Refused} form=${form} kind="water_change" />

@@ -51,7 +51,7 @@ function Stop({ tank, place }) {
         <h2><a class="tank-name" href=${`/tank/${tank.id}`}>${tank.name}</a></h2>
         <div class="room-taken" ref=${room_taken}>
           <${State} advice=${advice} />
-          <${Sentence} advice=${advice} now=${now.value} />
+          <${Sentence} advice=${advice} now=${now.value} brief />
         </div>
         <${DueTasks} tank=${tank.id} label=${t("tasks.of", { tank: tank.name })} />
         <div class="row">

@@ -15,7 +15,7 @@ import { Page } from "../ui/page.js";
 import { is_last_word, use_held_height } from "../ui/held_height.js";
 import { FirstFishSaid, inside_of } from "../ui/setup/setup_first_fish.js";
 import { SetupOverview } from "../ui/setup/setup_lines.js";
-import { Sentence, State, Why } from "../ui/words/sentence.js";
+import { AlsoFound, Sentence, State, Why } from "../ui/words/sentence.js";
 import { DueTasks, tasks_here } from "../ui/tasks_due.js";
 
 /** What can be recorded at the tank: its icon, the record kind, the path of the page. */
@@ -52,6 +52,7 @@ function Running({ tank }) {
       <section class="room-taken" ref=${room_taken} aria-label=${t("tank.now")}>
         <${State} advice=${advice} />
         <${Sentence} advice=${advice} now=${now.value} />
+        <${AlsoFound} advice=${advice} now=${now.value} />
         <${Why} advice=${advice} now=${now.value} />
       </section>
       <${DueTasks} tank=${id} label=${t("tasks.today")} />

@@ -33,6 +33,7 @@ export interface Facts {
   doses: readonly Dose[];
   feedings: readonly View<"feeding">[];
   stock: readonly View<"stock_change">[];
+  notes: readonly View<"note">[];
   /** Those of the whole room. */
   own_species: readonly View<"own_species">[];
   source: View<"source_water"> | null;
@@ -156,7 +157,7 @@ export type Reason =
     }
   | { code: "together" | "after" | "after_half_food" | "after_not_enough" | "after_two"; chance: number }
   | { code: "doubt"; parameter: Watched; read: number; low: number; high: number; at: number }
-  | { code: "prior" | "few" | "forecast" | "rule" | "rule_working" }
+  | { code: "prior" | "few" | "forecast" | "rule" | "rule_working" | "reading_leads" | "no_animals" }
   | { code: "rule_failed"; problem?: string }
   | { code: "filled"; filled: Filled[] }
   | { code: "left_out"; count: number; first: LeftOut };
@@ -179,6 +180,57 @@ export type Doubt = OutlookAnswer["doubts"][number] & {
   at: number;
 };
 export type Besides = ChangePlanAnswer["advice"][number];
+
+export type Urgency = "act now" | "change today" | "watch";
+interface Out {
+  read: number;
+  limit: number;
+  /** Whose limit it is; empty where it is any animal's. */
+  who: string;
+}
+interface Jump {
+  read: number;
+  from: number;
+}
+interface NoFigures {
+  read?: undefined;
+}
+/** The figures of each finding, for its texts `find.CODE` and `find.CODE.why`. */
+export interface FindingFigures {
+  water: NoFigures;
+  gasping: { litres: number };
+  hiding: NoFigures;
+  chlorine: { read: number; limit: number; dose: LabelDose };
+  undosed: { litres: number; dose: LabelDose };
+  oxygen_low: { read: number; limit: number };
+  hot: Out;
+  cold: Out;
+  ph_low: Out;
+  ph_high: Out;
+  soft: Out;
+  hard: Out;
+  ph_jump: Jump;
+  temperature_jump: Jump;
+  deaths: { count: number; litres: number };
+  dawn: { low: number; high: number; limit: number };
+  kh_gone: { read: number };
+  overdosed: { times: number };
+  large_change: { fraction: number };
+}
+export type FindingCode = keyof FindingFigures;
+export interface FindingBase {
+  urgency: Urgency;
+  /** ms */
+  since?: number;
+}
+export type Finding = {
+  [C in FindingCode]: FindingBase & FindingFigures[C] & { code: C; source: string };
+}[FindingCode];
+/** A way to help that is not a change with this water. */
+export interface Instead {
+  code: "bind" | "salt" | "feed_less" | "other_water";
+  salt_g?: number;
+}
 
 /** What one tank wants today. */
 export interface Advice {
@@ -211,6 +263,14 @@ export interface Advice {
   levels: Record<Watched, Standing>;
   limits: Limits;
   reasons: Reason[];
+  /** What helps where the new water is the cause; with act "hold". */
+  instead?: Instead[];
+  /** Everything that keeps the tank from being steady, the worst first; set by advised.js. */
+  findings?: Finding[];
+}
+/** With all findings: what the screens show. */
+export interface Advised extends Advice {
+  findings: Finding[];
 }
 /** The advice of today.js, which judges each level by its limit. */
 export interface Rule extends Advice {

@@ -241,7 +241,7 @@ test("a change for nitrate that would bring ammonia over its limit is held back"
   assert.equal(today(facts(readings, { source, label: { ...LABEL, binds_ammonia: true } })).act, "change");
 });
 
-test("nitrate alone is for today, at no hour; it is no emergency", () => {
+test("nitrate alone is at no hour, and at most a third at once", () => {
   const advice = today(
     facts([
       read("total_ammonia", 0),
@@ -252,7 +252,7 @@ test("nitrate alone is for today, at no hour; it is no emergency", () => {
       read("temperature", 25),
     ]),
   );
-  assert.deepEqual([advice.state, advice.act, advice.by, advice.litres], ["change today", "change", undefined, 34]);
+  assert.deepEqual([advice.state, advice.act, advice.by, advice.litres], ["change today", "change", undefined, 33]);
   assert.ok(codes(advice).includes("rise_none"));
 });
 
@@ -365,7 +365,7 @@ test("what is not set down is asked for, not guessed", () => {
   });
 });
 
-test("litres are rounded up to what a bucket can do, never above the tank", () => {
+test("litres are rounded up to what a bucket can do, never past the most that may be changed", () => {
   assert.deepEqual(
     [
       bucket_litres(3.2, 20),
@@ -373,8 +373,10 @@ test("litres are rounded up to what a bucket can do, never above the tank", () =
       bucket_litres(40, 100),
       bucket_litres(101, 400),
       bucket_litres(9.9, 9.7),
+      bucket_litres(18.2, 36.7, "L", 18.35),
+      bucket_litres(0.3, 20, "L", 0.4),
     ],
-    [3.5, 21, 40, 105, 9.7],
+    [3.5, 21, 40, 105, 9.7, 18, 0.4],
   );
   const gallon = 3.785411784; // NIST SP 811
   near(bucket_litres(10.1, 100, "US gal"), 3 * gallon);

@@ -327,7 +327,7 @@ test("the question to the dechlorinator names the disinfectant only where its st
 
 test("the round: what was tested or changed three hours ago is asked for again, sooner is not", () => {
   const at = (act, tested, changed, test_due = false) =>
-    wants({ act, test_due }, 0, {
+    wants({ act, test_due, findings: [] }, 0, {
       now: NOW,
       readings: tested === null ? [] : [read("nitrite", 0, tested)],
       changes: changed === null ? [] : [change(changed, 0.3)],
@@ -338,7 +338,10 @@ test("the round: what was tested or changed three hours ago is asked for again, 
   assert.deepEqual([at("change", 9, 3), at("change", 9, 3.1), at("change", 2, 2.5)], [false, true, true]);
   assert.deepEqual([at("change", 2, 2), at("change", null, 2), at("change", 2, null)], [false, false, true]);
   assert.equal(at("retest", 0, 0), true);
-  assert.equal(wants({ act: "nothing", test_due: false }, 1, { now: NOW, readings: [], changes: [] }), true);
+  assert.equal(
+    wants({ act: "nothing", test_due: false, findings: [] }, 1, { now: NOW, readings: [], changes: [] }),
+    true,
+  );
 });
 
 test("ready: each end of the band before, at and after this hour", () => {
@@ -385,7 +388,7 @@ test("what is over its limit itself is not said to be brought over it by the cha
 });
 
 test("where the change brings ammonia over its limit, the pH that was assumed for that is said", () => {
-  const source = { ...TAP, disinfectant: "chloramine", disinfectant_mg_l: 4 };
+  const source = { ...TAP, disinfectant: "chloramine", disinfectant_mg_l: 8 };
   const assumed = (readings) => codes(today(facts(readings, { source }))).filter((code) => /brings|assumed/.test(code));
   const said = ["brings_over", "assumed_ph", "assumed_temperature_c"];
   const clean = read("total_ammonia", 0);

@@ -24,7 +24,8 @@ test("what counts as wanting something", () => {
   const now = Date.parse("2026-05-04T18:00:00.000Z");
   const at = (time) => [{ at: `2026-05-04T${time}:00.000Z` }];
   const facts = as_facts({ now, readings: at("07:00"), changes: [] });
-  const asks = (act, more = {}, test_due = false, tasks = 0) => wants({ act, test_due }, tasks, { ...facts, ...more });
+  const asks = (act, more = {}, test_due = false, tasks = 0) =>
+    wants({ act, test_due, findings: [] }, tasks, { ...facts, ...more });
   assert.deepEqual(
     ["nothing", "test", "change", "hold", "confirm", "retest"].map((act) => asks(act)),
     [false, true, true, false, false, true],
@@ -49,5 +50,9 @@ test("what counts as wanting something", () => {
     "three hours, by the last one",
   );
   assert.equal(asks("test", { readings: at("17:30"), changes: at("17:40") }), false, "the change shows in a while");
-  assert.equal(wants({ act: "test", test_due: true }, 0, { now, readings: [], changes: [] }), true, "never tested");
+  assert.equal(
+    wants({ act: "test", test_due: true, findings: [] }, 0, { now, readings: [], changes: [] }),
+    true,
+    "never tested",
+  );
 });

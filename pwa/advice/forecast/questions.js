@@ -3,7 +3,8 @@
  */
 import { HOUR } from "../../figures/durations.js";
 import { belief_input, limits_of, source_of } from "./belief_input.js";
-import { QUICK, is_known, last_test } from "../level.js";
+import { last_test } from "../level.js";
+import { most_at_once } from "../litres.js";
 
 /** @import { Asked, Facts, Question, Rule } from "../../types/advice.js" */
 
@@ -12,13 +13,6 @@ import { QUICK, is_known, last_test } from "../level.js";
  */
 const SOONEST_H = 12;
 const OVERDUE_H = 24;
-/**
- * The most to change at once while ammonia and nitrite are far from their limits (common practice: half, so that
- * temperature and hardness do not jump).
- */
-const MOST_AT_LEISURE = 0.5;
-/** The most to change where they are near: it leaves the fish some water (assumption). */
-const MOST_IN_NEED = 0.9;
 /** A nitrate reading says something about today for this long (assumption). */
 const NITRATE_STANDS_H = 60 * 24;
 /** The highest limit that the contracts take. */
@@ -58,7 +52,7 @@ export function ask_of(facts, rule) {
         source: source_of(facts.source, facts.label),
         limits,
         next_test_h,
-        max_fraction: pressing(rule) ? MOST_IN_NEED : MOST_AT_LEISURE,
+        max_fraction: most_at_once(facts) / facts.tank.water_l,
       }),
       question("next", "outlook", { limits, horizon_h: next_test_h }),
     ],
@@ -68,10 +62,6 @@ export function ask_of(facts, rule) {
     ],
   };
 }
-
-/** Whether ammonia or nitrite may come near a limit, or is not known. @param {Rule} rule */
-const pressing = ({ levels }) =>
-  QUICK.map((parameter) => levels[parameter]).some((one) => !is_known(one) || one.share > 0.5);
 
 /**
  * How long until the next test of ammonia and nitrite.

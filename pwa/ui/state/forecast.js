@@ -4,14 +4,14 @@ import { effect, signal } from "../../vendor/preact.js";
 import { belief_store } from "../../data/belief_store.js";
 import { facts_of } from "../../advice/facts.js";
 import { forecasts } from "../../advice/forecast/answers.js";
-import { foretold } from "../../advice/foretold.js";
+import { advised } from "../../advice/advised.js";
 import { ask_of } from "../../advice/forecast/questions.js";
 import { today } from "../../advice/today.js";
 import { all, live_room, now } from "./live.js";
 import { shown_in } from "./measures.js";
 import { outlook_worker } from "../../workers/start.js";
 
-/** @import { Advice, Asked, Facts, Question, Rule } from "../../types/advice.js" */
+/** @import { Advised, Asked, Facts, Question, Rule } from "../../types/advice.js" */
 /** @import { RecordKind } from "../../types/records.js" */
 /** @import { Tank } from "../../types/views.js" */
 
@@ -28,6 +28,7 @@ const MADE_OF = [
   "source_water",
   "label",
   "stock_change",
+  "note",
   "own_species",
 ];
 
@@ -49,17 +50,17 @@ export function keep_to_this_room() {
 /** @type {Map<string, Gathered>} */
 const gathered = new Map();
 
-/** @param {Tank} tank @returns {{facts: Facts, advice: Advice}} */
+/** @param {Tank} tank @returns {{facts: Facts, advice: Advised}} */
 export function advice_for(tank) {
   const { facts, rule, asked } = gather(tank);
-  return { facts, advice: foretold(facts, rule, asked, told(tank.id, asked.questions)) };
+  return { facts, advice: advised(facts, rule, asked, told(tank.id, asked.questions)) };
 }
 
 /** The same with what lies further ahead. @param {Tank} tank */
 export function outlook_for(tank) {
   const { facts, rule, asked } = gather(tank);
   const forecast = told(tank.id, [...asked.questions, ...asked.further]);
-  return { facts, asked, forecast, advice: foretold(facts, rule, asked, forecast) };
+  return { facts, asked, forecast, advice: advised(facts, rule, asked, forecast) };
 }
 
 /** @param {string} tank_id @param {Question[]} questions */

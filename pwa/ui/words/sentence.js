@@ -5,30 +5,42 @@ import { choice_label, output_of } from "../../contracts.js";
 import { en } from "../../i18n/en.js";
 import { clock, number, short, t, weekday, when } from "../../i18n/words.js";
 import { chance_said } from "./chance.js";
-import { dose_said, litres_said, nitrogen, parameter_name, temperature_said } from "./figures.js";
+import { dose_said, grams_said, litres_said, nitrogen, parameter_name, temperature_said } from "./figures.js";
+import { found_said } from "./findings_said.js";
 import { StateShape } from "../icon.js";
 import { last_test } from "../../advice/level.js";
 
-/** @import { Advice, Besides, Filled, LabelDose, LeftOut, Reason, ReasonCode } from "../../types/advice.js" */
+/** @import { Advice, Advised, Besides, Filled, Instead, LeftOut, Reason, ReasonCode } from "../../types/advice.js" */
 
 const QUARTER_MS = 15 * MINUTE;
 
 /**
- * What to do now, in one sentence.
- * @param {Advice} advice
+ * What to do now, in one sentence: the worst of what was found.
+ * @param {Advised} advice
  * @param {number} now
  * @returns {string}
  */
 export function sentence(advice, now) {
-  const { act, litres = 0, dose, by, doubt } = advice;
-  if (act === "test") return t("say.test");
+  const [lead] = advice.findings;
+  return lead && lead.code !== "water" ? found_said(lead, now).what : water_said(advice, now);
+}
+
+/**
+ * What the water wants, in one sentence.
+ * @param {Advice} advice
+ * @param {number} now
+ * @returns {string}
+ */
+export function water_said(advice, now) {
+  const { act, litres = 0, dose, by, doubt, unhurried } = advice;
+  if (act === "test") return t(last_test(advice.levels) === -Infinity ? "say.test_first" : "say.test");
   if (act === "nothing")
     return t(advice.state === "steady" ? "say.nothing" : "say.leave", { when: next_test(advice, now) });
   if (act === "hold") return t("say.hold");
   if (act === "retest" && doubt)
     return t("say.retest", { parameter: t(`name.${doubt.parameter}`), read: mg_n(doubt.value_mg_n_l) });
   if (act === "confirm") return t("say.confirm", { by: by_time(by, now) });
-  const parts = { litres: litres_said(litres), by: by_time(by, now) };
+  const parts = { litres: litres_said(litres), by: unhurried ? t("say.this_week") : by_time(by, now) };
   if (dose?.amount === undefined) return t("say.change", parts);
   return t("say.change_with", { ...parts, dose: dose_said(dose), label: dose.label.name });
 }
@@ -41,6 +53,7 @@ export function sentence(advice, now) {
 function further(advice, now) {
   const { act, dose, again, next_test_hours, test_due, from, litres, second, unhurried, besides = [] } = advice;
   if (act === "hold" && unhurried) return t("say.hold_unhurried");
+  if (act === "hold" && advice.instead) return advice.instead.map(instead_said).join(" ");
   if (act === "hold" && !from) return t("say.hold_further", { hours: next_test_hours });
   const instead = litres && change_instead(advice);
   const then = second ? t("say.second", { litres: litres_said(second.litres), when: until_said(second.at, now) }) : "";
@@ -67,10 +80,31 @@ function change_instead({ act, litres = 0, dose }) {
 /** What `change_plan` advises besides, in its contract's words. @param {Besides} code */
 const besides_said = (code) => choice_label(output_of("change_plan", "advice"), code);
 
-/** @param {{advice: Advice, now: number}} props */
-export const Sentence = ({ advice, now }) => {
-  const more = further(advice, now);
-  return html`<p class="sentence">${sentence(advice, now)}</p>${more && html`<p class="further">${more}</p>`}`;
+/** @param {Instead} way */
+const instead_said = ({ code, salt_g = 0 }) => t(`instead.${code}`, { salt: grams_said(salt_g) });
+
+/**
+ * The sentence with what goes with it; `brief` only counts what was found besides.
+ * @param {{advice: Advised, now: number, brief?: boolean}} props
+ */
+export const Sentence = ({ advice, now, brief = false }) => {
+  const [lead, ...others] = advice.findings;
+  const by_water = !lead || lead.code === "water";
+  const more = by_water ? further(advice, now) : found_said(lead, now).why;
+  return html`<p class="sentence">${sentence(advice, now)}</p>${more && html`<p class="further">${more}</p>`}${
+    brief && others.length > 0 && html`<p class="further soft">${t("find.more", { count: others.length })}</p>`
+  }`;
+};
+
+/** What was found besides the first, in order. @param {{advice: Advised, now: number}} props */
+export const AlsoFound = ({ advice, now }) => {
+  const others = advice.findings.slice(1);
+  if (others.length === 0) return null;
+  return html`<h2 class="also-found">${t("find.also")}</h2><ul class="why">${others.map((one) => {
+    const { what, why } =
+      one.code === "water" ? { what: water_said(advice, now), why: further(advice, now) } : found_said(one, now);
+    return html`<li key=${one.code}><b>${what}</b> ${why}</li>`;
+  })}</ul>`;
 };
 
 /** The weekday if it is far ahead, else the time to the quarter hour. @param {number} at @param {number} now */
