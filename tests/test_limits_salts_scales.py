@@ -19,11 +19,14 @@ def test_every_limit_is_traceable(entry):
 
 
 def test_limits_by_chloride_rise():
-    points = TABLES["limits"]["nitrite_by_chloride"]["points"]
-    for column in ("chloride_mg_l", "sensitive_mg_n_l", "other_mg_n_l"):
-        values = [point[column] for point in points]
+    by_chloride = TABLES["limits"]["nitrite_by_chloride"]
+    bounds = [step["chloride_to_mg_l"] for step in by_chloride["steps"]]
+    assert bounds == sorted(set(bounds))
+    steps = [*by_chloride["steps"], by_chloride["above"]]
+    for column in ("mean_mg_n_l", "maximum_mg_n_l"):
+        values = [step[column] for step in steps]
         assert values == sorted(set(values))
-    assert all(point["sensitive_mg_n_l"] < point["other_mg_n_l"] for point in points)
+    assert all(step["mean_mg_n_l"] < step["maximum_mg_n_l"] for step in steps)
 
 
 @pytest.mark.parametrize("name", ["salts", "hardness_scales"])

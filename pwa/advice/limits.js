@@ -1,7 +1,6 @@
-/** The limits of one tank now: ammonia's by pH and temperature, nitrite's and nitrate's from the working limits. */
+/** The limits of one tank now: ammonia's by pH and temperature, nitrite's by the source water's chloride. */
 import { DAY } from "../figures/durations.js";
 import { input_of, run } from "../contracts.js";
-import { table } from "../calc/tables.js";
 
 /** pH and temperature of a tank hardly move in a week (common practice: measured weekly). */
 const RECENT = 7 * DAY;
@@ -10,26 +9,28 @@ export const CAREFUL = { ph: 8, temperature_c: 26 };
 
 /** @import { Facts, Figure, Limits, Reason, Watched } from "../types/advice.js" */
 
-/** @param {Pick<Facts, "now" | "tank" | "readings">} facts @returns {Limits} */
+/** @param {Pick<Facts, "now" | "tank" | "readings" | "source">} facts @returns {Limits} */
 export function limits_at(facts) {
   const ph = figure(facts, "ph", facts.tank.ph, CAREFUL.ph);
   const temperature_c = figure(facts, "temperature", facts.tank.temperature_c, CAREFUL.temperature_c);
-  const found = run("ammonia_limits", { ph: ph.value, temperature_c: temperature_c.value });
-  const eifac = found.eifac_tan_mg_n_l <= found.chronic_tan_mg_n_l;
+  // A tank holds at least the chloride of its source water: food adds some, and evaporation leaves it behind.
+  const chloride_mg_l = facts.source?.chloride_mg_l;
+  const found = run("water_limits", {
+    ph: ph.value,
+    temperature_c: temperature_c.value,
+    ...(chloride_mg_l === undefined ? {} : { chloride_mg_l }),
+  });
   return {
     ph,
     temperature_c,
-    total_ammonia: eifac
-      ? { mg_n_l: found.eifac_tan_mg_n_l, by: "eifac" }
-      : { mg_n_l: found.chronic_tan_mg_n_l, by: "chronic" },
-    // Act tonight only above twice the chronic limit (assumption); acute harm starts higher still.
+    total_ammonia: { mg_n_l: found.tan_mg_n_l, by: found.tan_by },
     act_at: {
-      total_ammonia: 2 * Math.min(found.eifac_tan_mg_n_l, found.chronic_tan_mg_n_l),
-      nitrite: working("nitrite_act_mg_n_l"),
+      total_ammonia: found.tan_act_mg_n_l,
+      nitrite: found.nitrite_act_mg_n_l,
       nitrate: Infinity,
     },
-    nitrite: { mg_n_l: working("nitrite_mg_n_l"), by: "working" },
-    nitrate: { mg_n_l: working("nitrate_mg_n_l"), by: "working" },
+    nitrite: { mg_n_l: found.nitrite_mg_n_l, by: "working" },
+    nitrate: { mg_n_l: found.nitrate_mg_n_l, by: "working" },
   };
 }
 
@@ -49,9 +50,6 @@ export function assumed_for(limits, parameter) {
     });
 }
 
-/** @param {string} name */
-const working = (name) => table("limits").limits[name].value;
-
 /**
  * @param {Pick<Facts, "now" | "readings">} facts
  * @param {"ph" | "temperature"} parameter
@@ -61,7 +59,7 @@ const working = (name) => table("limits").limits[name].value;
  */
 function figure({ readings, now }, parameter, usual, careful) {
   const field = parameter === "ph" ? "ph" : "temperature_c";
-  const { min, max } = input_of("ammonia_limits", field);
+  const { min, max } = input_of("water_limits", field);
   const last = readings.findLast(
     (one) => one.parameter === parameter && now - Date.parse(one.at) <= RECENT && one.value >= min && one.value <= max,
   );

@@ -4,6 +4,7 @@
  * fields for.
  */
 import { in_degrees } from "../advice/hardness.js";
+import { brought } from "../advice/level.js";
 import { as_animals, stock_of } from "../advice/life/stock.js";
 import { surface_of } from "../advice/surface.js";
 import { constants } from "../calc/tables.js";
@@ -37,7 +38,7 @@ export function tank_figures(facts, source_waters = []) {
     nitrite_mg_n_l: as_nitrogen(newest.nitrite, "no2_per_n"),
     nitrate_mg_n_l: as_nitrogen(newest.nitrate, "no3_per_n"),
     oxygen_mg_l: newest.oxygen?.value,
-    ...source_figures(source),
+    ...source_figures(source, label),
     ...label_figures(label),
     sources: source_waters.length
       ? source_waters.map((water) => pick(water, ["name", "gh_dgh", "kh_dkh", "temperature_c"]))
@@ -60,13 +61,17 @@ function as_nitrogen(reading, per_n) {
   return reading.basis === "n" ? reading.value : reading.value / constants("nitrogen_species")[per_n];
 }
 
-/** @param {Source | null} water */
-function source_figures(water) {
+/** @param {Source | null} water @param {Label | null} label whose conditioner may bind what chloramine frees */
+function source_figures(water, label) {
   if (!water) return {};
   return {
     disinfectant: water.disinfectant === "none" ? undefined : water.disinfectant,
     disinfectant_mg_l: water.disinfectant_mg_l,
+    chloride_mg_l: water.chloride_mg_l,
     source_temperature_c: water.temperature_c,
+    source_ph: water.ph,
+    source_kh_dkh: water.kh_dkh,
+    source_tan_mg_n_l: brought(water, "total_ammonia", label) || undefined,
   };
 }
 

@@ -26,7 +26,9 @@ import { stock_headroom } from "./stock_headroom.js";
 import { stocking_limit } from "./stocking_limit.js";
 import { substrate } from "./substrate.js";
 import { volume } from "./volume.js";
+import { water_after_change } from "./water_after_change.js";
 import { water_blend } from "./water_blend.js";
+import { water_limits } from "./water_limits.js";
 
 /** @import {CalculationName, Input, Outputs} from "../types/contract.js" */
 
@@ -59,5 +61,7 @@ export const calculations = {
   stocking_limit,
   substrate,
   volume,
+  water_after_change,
   water_blend,
+  water_limits,
 };

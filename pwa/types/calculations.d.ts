@@ -1123,10 +1123,10 @@ export interface NitriteRiskValues {
 export interface NitriteRiskAnswer {
   /** This nitrite is */
   risk: "below_both" | "between" | "above_both";
-  /** Limit for sensitive fish (as for trout), as nitrogen; mg N/L */
-  sensitive_limit_mg_n_l: number;
-  /** Limit for other fish, as nitrogen; mg N/L */
-  other_limit_mg_n_l: number;
+  /** Mean for weeks (30 days), as nitrogen; mg N/L */
+  mean_limit_mg_n_l: number;
+  /** Maximum at any time, as nitrogen; mg N/L */
+  maximum_limit_mg_n_l: number;
   /** The reading as NO₂; mg/L */
   nitrite_mg_l: number;
   /** Chloride for each NO₂, by mass (10 shields); 1 */
@@ -2390,6 +2390,73 @@ export interface VolumeAnswer {
   displaced_l: number;
 }
 
+/**
+ * Input of water_after_change: What a water change does to pH, hardness, warmth and free ammonia, at once and a day
+ * later.
+ */
+export interface WaterAfterChangeInput {
+  /** The tank's pH */
+  ph: number;
+  /** The tank's carbonate hardness; °dKH */
+  kh_dkh: number;
+  /** The tank's temperature; °C */
+  temperature_c: number;
+  /** The tank's total ammonia, as nitrogen; mg N/L */
+  tan_mg_n_l: number;
+  /** The new water's pH */
+  source_ph: number;
+  /** The new water's carbonate hardness; °dKH */
+  source_kh_dkh: number;
+  /** The new water's temperature; °C */
+  source_temperature_c: number;
+  /** The new water's total ammonia, as nitrogen; mg N/L */
+  source_tan_mg_n_l?: number;
+  /** Changed, as a share of the water; 1 */
+  fraction: number;
+}
+
+/** The same once it is checked: usual values filled in. */
+export interface WaterAfterChangeValues {
+  /** The tank's pH */
+  ph: number;
+  /** The tank's carbonate hardness; °dKH */
+  kh_dkh: number;
+  /** The tank's temperature; °C */
+  temperature_c: number;
+  /** The tank's total ammonia, as nitrogen; mg N/L */
+  tan_mg_n_l: number;
+  /** The new water's pH */
+  source_ph: number;
+  /** The new water's carbonate hardness; °dKH */
+  source_kh_dkh: number;
+  /** The new water's temperature; °C */
+  source_temperature_c: number;
+  /** The new water's total ammonia, as nitrogen; mg N/L */
+  source_tan_mg_n_l: number;
+  /** Changed, as a share of the water; 1 */
+  fraction: number;
+}
+
+/** What water_after_change answers. */
+export interface WaterAfterChangeAnswer {
+  /** pH at once */
+  ph: number;
+  /** pH once gases and warmth have settled */
+  ph_settled: number;
+  /** Carbonate hardness; °dKH */
+  kh_dkh: number;
+  /** Temperature at once; °C */
+  temperature_c: number;
+  /** Total ammonia, as nitrogen; mg N/L */
+  tan_mg_n_l: number;
+  /** Free ammonia before, as nitrogen; mg N/L */
+  nh3_before_mg_n_l: number;
+  /** Free ammonia at once, as nitrogen; mg N/L */
+  nh3_mg_n_l: number;
+  /** Free ammonia once settled, as nitrogen; mg N/L */
+  nh3_settled_mg_n_l: number;
+}
+
 /** Input of water_blend: How much of each water to mix for a wanted hardness and temperature. */
 export interface WaterBlendInput {
   /** Waters */
@@ -2466,6 +2533,46 @@ export interface WaterBlendAnswer {
   };
   /** Of each water in order */
   litres: number[];
+}
+
+/**
+ * Input of water_limits: How much ammonia, nitrite and nitrate this water may hold, and from where on to act at once.
+ */
+export interface WaterLimitsInput {
+  /** pH */
+  ph: number;
+  /** Water temperature; °C */
+  temperature_c: number;
+  /** Chloride; mg/L */
+  chloride_mg_l?: number;
+}
+
+/** The same once it is checked: usual values filled in. */
+export interface WaterLimitsValues {
+  /** pH */
+  ph: number;
+  /** Water temperature; °C */
+  temperature_c: number;
+  /** Chloride; mg/L */
+  chloride_mg_l?: number;
+}
+
+/** What water_limits answers. */
+export interface WaterLimitsAnswer {
+  /** Total ammonia, at most, as nitrogen; mg N/L */
+  tan_mg_n_l: number;
+  /** That limit comes from */
+  tan_by: "eifac" | "chronic";
+  /** Total ammonia from which to act at once, as nitrogen; mg N/L */
+  tan_act_mg_n_l: number;
+  /** Nitrite, at most over weeks, as nitrogen; mg N/L */
+  nitrite_mg_n_l: number;
+  /** Nitrite from which to act at once, as nitrogen; mg N/L */
+  nitrite_act_mg_n_l: number;
+  /** Nitrate, at most over weeks, as nitrogen; mg N/L */
+  nitrate_mg_n_l: number;
+  /** Free ammonia at the limit of total ammonia, as nitrogen; mg N/L */
+  nh3_mg_n_l: number;
 }
 
 /** Input, answer and caution codes of each calculation. */
@@ -2632,11 +2739,23 @@ export interface Calculations {
     answer: VolumeAnswer;
     caution: "floor" | "moving";
   };
+  water_after_change: {
+    input: WaterAfterChangeInput;
+    values: WaterAfterChangeValues;
+    answer: WaterAfterChangeAnswer;
+    caution: "acid_tank" | "in_steps";
+  };
   water_blend: {
     input: WaterBlendInput;
     values: WaterBlendValues;
     answer: WaterBlendAnswer;
     caution: "hot_water" | "in_steps" | "pure_water";
+  };
+  water_limits: {
+    input: WaterLimitsInput;
+    values: WaterLimitsValues;
+    answer: WaterLimitsAnswer;
+    caution: "not_aims" | "gasping" | "soft_water";
   };
 }
 export type CalculationName = keyof Calculations;

@@ -280,6 +280,8 @@ export interface SourceWaterFields {
   kh_dkh?: number;
   /** General hardness; °dGH */
   gh_dgh?: number;
+  /** Chloride; mg/L */
+  chloride_mg_l?: number;
   /** Temperature; °C */
   temperature_c?: number;
   /** Note */

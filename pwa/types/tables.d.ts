@@ -61,6 +61,11 @@ export interface Limit {
   provenance: string;
   note: string;
 }
+/** Nitrite that one step of chloride allows: mean of 30 days and maximum, mg N/L. */
+export interface NitriteStep {
+  mean_mg_n_l: number;
+  maximum_mg_n_l: number;
+}
 /** One of tank_classes: what a keeper can say in a word, as figures. */
 interface Classes<Figures> {
   classes: Record<string, { label: string } & Figures>;
@@ -83,7 +88,11 @@ export interface Tables {
   hardness_scales: { scales: Record<string, { label: string; mmol_l: number; unit: string; definition: string }> };
   limits: {
     limits: Record<string, Limit>;
-    nitrite_by_chloride: { points: Record<string, number>[] };
+    nitrite_by_chloride: {
+      unknown_chloride_mg_l: number;
+      steps: ({ chloride_to_mg_l: number } & NitriteStep)[];
+      above: NitriteStep;
+    };
   };
   plants: {
     rows: Record<string, PlantRow>;

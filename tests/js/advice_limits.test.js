@@ -208,16 +208,34 @@ test("nitrite at 0.3 mg N/L can wait for the evening, above it cannot", () => {
   assert.deepEqual([codes(rising)[0], codes(rising)[1]], ["will_pass", "rise_known"]);
 });
 
-test("ammonia's limit to act on tonight is twice its limit, nitrate has none", () => {
-  const limits = limits_at(facts([read("ph", 7.5), read("temperature", 25)]));
+test("ammonia's limit to act on tonight is that of the water limits, nitrate has none", () => {
+  const limits = limits_at(facts([read("ph", 8), read("temperature", 25)]));
   near(limits.act_at.total_ammonia, 2 * limits.total_ammonia.mg_n_l);
-  const warm = limits_at(facts([read("ph", 8), read("temperature", 25)]));
-  near(warm.act_at.total_ammonia, 2 * warm.total_ammonia.mg_n_l);
+  const neutral = limits_at(facts([read("ph", 7), read("temperature", 25)]));
+  near(neutral.act_at.total_ammonia, run("water_limits", { ph: 7, temperature_c: 25 }).tan_act_mg_n_l);
+  assert.ok(neutral.act_at.total_ammonia > 5 * neutral.total_ammonia.mg_n_l);
   assert.deepEqual([limits.act_at.nitrite, limits.act_at.nitrate], [0.3, Infinity]);
 });
 
+test("nitrite is limited by the source water's chloride, as by 8 to 10 mg/L where it is not recorded", () => {
+  const nitrite = (source) => {
+    const { nitrite: keep, act_at } = limits_at(facts(WATER, { source }));
+    return [keep.mg_n_l, act_at.nitrite];
+  };
+  assert.deepEqual(nitrite({ ...TAP, chloride_mg_l: 2 }), [0.02, 0.06]);
+  assert.deepEqual(nitrite({ ...TAP, chloride_mg_l: 0 }), [0.02, 0.06]);
+  assert.deepEqual(nitrite({ ...TAP, chloride_mg_l: 30 }), [0.2, 0.6]);
+  assert.deepEqual(
+    [nitrite(TAP), nitrite(null)],
+    [
+      [0.1, 0.3],
+      [0.1, 0.3],
+    ],
+  );
+});
+
 test("pH and temperature stand from the least to the most that the limits take", () => {
-  const { inputs } = shared_bundle().calc.ammonia_limits;
+  const { inputs } = shared_bundle().calc.water_limits;
   for (const [parameter, field] of [
     ["ph", "ph"],
     ["temperature", "temperature_c"],

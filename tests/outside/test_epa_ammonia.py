@@ -1,4 +1,4 @@
-"""ammonia_limits against the printed tables of US EPA 2013 (EPA-822-R-13-001), two significant figures."""
+"""ammonia_limits and water_limits against the printed tables of US EPA 2013 (EPA-822-R-13-001), two figures."""
 
 import pytest
 from limnary.contracts import run
@@ -39,6 +39,18 @@ def test_acute_ammonia_limits_as_printed(temperature_c, ph, printed):
 def test_chronic_ammonia_limits_as_printed(temperature_c, ph, printed):
     got = run("ammonia_limits", {"ph": ph, "temperature_c": temperature_c})
     assert two_figures(got["chronic_tan_mg_n_l"]) == printed
+
+
+# The working limits are never laxer than the printed criteria, and are the printed one where EIFAC's is higher.
+@pytest.mark.parametrize(("temperature_c", "ph", "printed"), points(CHRONIC))
+def test_water_limits_keep_to_the_printed_criteria(temperature_c, ph, printed):
+    got = run("water_limits", {"ph": ph, "temperature_c": temperature_c})
+    if got["tan_by"] == "chronic":
+        assert two_figures(got["tan_mg_n_l"]) == printed
+    else:
+        assert got["tan_mg_n_l"] < printed
+    if temperature_c in ACUTE:
+        assert two_figures(got["tan_act_mg_n_l"]) <= ACUTE[temperature_c][PH.index(ph)]
 
 
 # The document's headline: 17 mg N/L for an hour and 1.9 for 30 days, at pH 7 and 20 °C.

@@ -20,12 +20,12 @@ def test_nitrite_risk_reaches_ten_to_one(nitrite_mg_l, chloride_mg_l):
 # Measured in water with little chloride: trout, 28 days, growth harmed at 0.2 and not at 0.01 mg/L as NO2 with
 # 10 mg/L of chloride (abstract, PubMed 18313751); a characin, 96 h, nine tenths of the blood pigment converted
 # at 0.2 to 0.6 mg N/L (Avilez et al. 2004). The answer must not call a harmful level safe for such fish, nor the
-# harmless level dangerous. (0.2 mg/L as NO2 is 0.061 mg N/L. The report's trout mean at 10 mg/L of chloride,
-# 0.09, is above it, so the test only asks that this level is more than half of our limit.)
+# harmless level dangerous. (0.2 mg/L as NO2 is 0.061 mg N/L. The guideline's mean at 10 mg/L of chloride,
+# 0.10, is above it, so the test only asks that this level is more than half of our limit.)
 def test_nitrite_risk_beside_measured_harm():
     harmless = run("nitrite_risk", {"nitrite_mg_n_l": 0.01 / NO2_PER_N, "chloride_mg_l": 10})
     assert harmless["risk"] == "below_both"
     harmed = run("nitrite_risk", {"nitrite_mg_n_l": 0.2, "chloride_mg_l": 2})
     assert harmed["risk"] == "above_both"
     growth = run("nitrite_risk", {"nitrite_mg_n_l": 0.2 / NO2_PER_N, "chloride_mg_l": 10})
-    assert growth["sensitive_limit_mg_n_l"] < 2 * 0.2 / NO2_PER_N
+    assert growth["mean_limit_mg_n_l"] < 2 * 0.2 / NO2_PER_N

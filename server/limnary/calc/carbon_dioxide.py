@@ -1,7 +1,6 @@
 """Carbon dioxide from pH and carbonate hardness, by the carbonate equilibria instead of a rule of thumb."""
 
-import math
-
+from limnary.calc.carbonate import carbon_ratios, davies, equilibrium
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants, table
 
@@ -28,27 +27,19 @@ def carbon_dioxide(*, ph: float, kh_dkh: float, temperature_c: float, gh_dgh: fl
     mmol_l_per_dh = table("hardness_scales")["scales"]["dh"]["mmol_l"]
     alkalinity = kh_dkh * mmol_l_per_dh * 2 / 1000
     hardness = gh_dgh * mmol_l_per_dh / 1000
-    activity = _davies(max(alkalinity + hardness, 3 * hardness))
-    hydrogen = 10**-ph
-    water = _constant("water", kelvin) / hydrogen
-    carbonate = _constant("carbonic_2", kelvin) * activity / (activity**4 * hydrogen)
-    pair = _constant("calcium_bicarbonate", kelvin) * activity**4
-    neutral_pair = _constant("calcium_carbonate", kelvin) * activity**8 * carbonate
-    left = alkalinity - (water - hydrogen) / activity
+    activity = davies(max(alkalinity + hardness, 3 * hardness))
+    ratios = carbon_ratios(ph, kelvin, activity)
+    carbonate = ratios["carbonate"]
+    pair = equilibrium("calcium_bicarbonate", kelvin) * activity**4
+    neutral_pair = equilibrium("calcium_carbonate", kelvin) * activity**8 * carbonate
+    left = alkalinity - ratios["hydroxide"]
     if left <= 0:
         raise Refusal("no_such_water")
     calcium = hardness
     for _ in range(PAIRING_ROUNDS):
         bicarbonate = left / (1 + 2 * carbonate + (pair + 2 * neutral_pair) * calcium)
         calcium = hardness / (1 + (pair + neutral_pair) * bicarbonate)
-    co2_mg_l = (
-        activity
-        * bicarbonate
-        * hydrogen
-        / _constant("carbonic_1", kelvin)
-        * constants("molar_mass")["co2_g_mol"]
-        * 1000
-    )
+    co2_mg_l = ratios["carbon_dioxide"] * bicarbonate * constants("molar_mass")["co2_g_mol"] * 1000
     rule_mg_l = 3 * kh_dkh * 10 ** (7 - ph)
     return {
         "co2_mg_l": co2_mg_l,
@@ -57,16 +48,3 @@ def carbon_dioxide(*, ph: float, kh_dkh: float, temperature_c: float, gh_dgh: fl
         "bicarbonate_mmol_l": bicarbonate * 1000,
         "notes": ["high"] if co2_mg_l > table("limits")["limits"]["carbon_dioxide_mg_l"]["value"] else [],
     }
-
-
-def _constant(name: str, kelvin: float) -> float:
-    """10^(a + b T + c/T + d log10 T + e/T^2), T in kelvin."""
-    k = constants(f"equilibrium_{name}")
-    exponent = k["a"] + k["b"] * kelvin + k["c"] / kelvin + k["d"] * math.log10(kelvin) + k["e"] / (kelvin * kelvin)
-    return 10**exponent
-
-
-def _davies(ionic_strength: float) -> float:
-    davies = constants("davies_1962")
-    root = math.sqrt(ionic_strength)
-    return 10 ** (-davies["a_25c"] * (root / (1 + root) - davies["linear"] * ionic_strength))
