@@ -6,13 +6,14 @@ import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
 
-from playwright.sync_api import Browser, BrowserContext, Locator, Page, Playwright, expect
+from playwright.sync_api import Browser, BrowserContext, Error, Locator, Page, Playwright, expect
 from real_server import ROOT
 
 SETTLED = """async () => {
   const [{ is_echo }, { is_turning }] = await Promise.all([import("/ui/state/tap.js"), import("/ui/state/router.js")]);
   window.is_echo = is_echo;
   while (is_turning() || is_echo()) await new Promise((resolve) => setTimeout(resolve, 20));
+  return true;
 }"""
 TURN = "async (path) => { const { go } = await import('/ui/state/router.js'); go(path); }"
 # How long the app offers an undo.
@@ -46,6 +47,7 @@ STEADY = f"""(() => {{
 }})();"""
 CLICKS = "() => [performance.timeOrigin, window.clicks]"
 CLICKED = "([page, clicks]) => performance.timeOrigin !== page || window.clicks > clicks"
+ECHOED = "() => window.echoed"
 # Long enough for a machine that is busy with other work.
 PATIENCE_MS = 60_000
 expect.set_options(timeout=PATIENCE_MS)
@@ -159,7 +161,18 @@ def settled(page: Page) -> None:
     # Words move once more when their forecast arrives, and the app drops taps at that moment.
     expect(page.locator("[aria-busy=true]")).to_have_count(0)
     # The app also drops taps right after a change of page, as it does the second tap of a double tap.
-    page.evaluate(SETTLED)
+    while not answered(page, SETTLED):
+        pass
+
+
+def answered(page: Page, question: str) -> object:
+    """What the page answers, or None if the browser leaves this page before it answers."""
+    try:
+        return page.evaluate(question)
+    except Error as error:
+        if "Execution context was destroyed" not in error.message:
+            raise
+        return None
 
 
 def tap(target: Locator) -> None:
@@ -168,9 +181,12 @@ def tap(target: Locator) -> None:
     while True:
         target.wait_for()
         settled(page)
-        before = page.evaluate(CLICKS)
+        before = answered(page, CLICKS)
+        if before is None:
+            continue
         target.tap()
         page.wait_for_function(CLICKED, arg=before)
         # If the page changed just before the tap, the app dropped it: tap again, as a keeper would.
-        if not page.evaluate("() => window.echoed"):
+        # A page that the tap leaves has heard it.
+        if not answered(page, ECHOED):
             return

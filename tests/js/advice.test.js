@@ -8,53 +8,11 @@ import { level } from "../../pwa/advice/level.js";
 import { bucket_litres } from "../../pwa/advice/litres.js";
 import { today } from "../../pwa/advice/today.js";
 import { answered, install, run } from "../../pwa/contracts.js";
-import { as_facts, reasons_of, there, view } from "./fixtures.js";
+import { near, reasons_of, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
+import { LABEL, NOW, TAP, ago, codes, facts, read } from "./tank_facts.js";
 
 install(shared_bundle());
-
-/** @typedef {import("./fixtures.js").Facts} Facts */
-/**
- * @template {import("./fixtures.js").RecordKind} K
- * @typedef {import("./fixtures.js").View<K>} View
- */
-/**
- * @template T
- * @typedef {import("./fixtures.js").Some<T>} Some
- */
-
-const NOW = Date.parse("2026-05-10T08:00:00.000Z");
-const ago = (hours) => new Date(NOW - hours * 3_600_000).toISOString();
-const read = (parameter, value, hours = 0, basis = /** @type {"n" | "ion"} */ ("n")) =>
-  view("reading", {
-    parameter,
-    value,
-    at: ago(hours),
-    ...(parameter in { ph: 1, temperature: 1 } ? {} : { basis }),
-  });
-const TAP = view("source_water", { id: "tap-water-1", disinfectant: "chlorine" });
-const LABEL = view("label", {
-  id: "label-one-1",
-  name: "Bottle",
-  basis: "new_water",
-  amount: 2,
-  unit: "ml",
-  per_l: 10,
-});
-/** @param {View<"reading">[]} readings @param {Some<Facts>} [more] */
-const facts = (readings, more = {}) =>
-  as_facts({
-    now: NOW,
-    tank: { id: "tank-one-1", water_l: 100 },
-    readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
-    changes: [],
-    source: TAP,
-    label: LABEL,
-    ...more,
-  });
-const codes = (advice) => advice.reasons.map((one) => one.code);
-const near = (got, wanted, room = 1e-9) =>
-  assert.ok(Math.abs(got - wanted) <= room * Math.max(1, Math.abs(wanted)), `${got} is not ${wanted}`);
 
 test("a tank without readings asks for a test and says which are missing", () => {
   const advice = today(facts([]));
@@ -67,10 +25,11 @@ test("a tank without readings asks for a test and says which are missing", () =>
 
 test("a test is due where one of the two was never made, and half a day after its hour where both were", () => {
   assert.deepEqual(
-    ["total_ammonia", "nitrite"].map((parameter) => today(facts([read(parameter, 0)])).act),
+    /** @type {const} */ (["total_ammonia", "nitrite"]).map((parameter) => today(facts([read(parameter, 0)])).act),
     ["test", "test"],
   );
-  const last = (hours) => today(facts([read("total_ammonia", 0, hours), read("nitrite", 0, hours)])).test_due;
+  const last = (/** @type {number} */ hours) =>
+    today(facts([read("total_ammonia", 0, hours), read("nitrite", 0, hours)])).test_due;
   assert.deepEqual([last(36), last(37)], [false, true]);
 });
 
@@ -120,7 +79,7 @@ test("the change asked for holds the worst under its limit until the next test; 
   ];
   const advice = today(facts(readings));
   assert.equal(advice.act, "change");
-  const tomorrow = (litres) =>
+  const tomorrow = (/** @type {number} */ litres) =>
     Math.max(
       ...[advice.levels.total_ammonia, advice.levels.nitrite].map(
         (one) =>
@@ -129,7 +88,7 @@ test("the change asked for holds the worst under its limit until the next test; 
           one.limit_mg_n_l,
       ),
     );
-  assert.ok(tomorrow(advice.litres) <= 1);
+  assert.ok(tomorrow(there(advice.litres)) <= 1);
   if (there(advice.litres) > 1) assert.ok(tomorrow(there(advice.exact_litres) - 1) > 1);
 });
 
@@ -146,7 +105,7 @@ test("a rise is corrected for the change between two readings", () => {
 });
 
 test("a rise is that of the last three days, or of two readings further apart, not of hours or of weeks", () => {
-  const rise = (...pairs) =>
+  const rise = (/** @type {[number, number][]} */ ...pairs) =>
     level("total_ammonia", facts(pairs.map(([hours, value]) => read("total_ammonia", value, hours)))).rise_mg_n_l_day;
   near(rise([96, 0], [24, 0.3], [0, 0.4]), 0.1);
   near(rise([72, 0.1], [24, 0.3], [0, 0.4]), 0.1);
@@ -312,7 +271,7 @@ test("no recent pH or temperature: the usual ones, else careful ones, and it say
 test("the ammonia limit is the lower of EPA 2013 chronic and EIFAC", () => {
   // EPA-822-R-13-001: 1.0 mg/L at pH 7.5 and 25 °C, two figures; EIFAC's 0.025 mg/L NH3 is 0.383 mg N/L at pH 8.0, 25
   // °C.
-  const at = (ph) =>
+  const at = (/** @type {number} */ ph) =>
     today(facts([read("total_ammonia", 0.1), read("nitrite", 0), read("ph", ph), read("temperature", 25)])).limits
       .total_ammonia;
   assert.deepEqual([at(7.5).by, Number(at(7.5).mg_n_l.toPrecision(2))], ["chronic", 1.0]);
@@ -321,7 +280,7 @@ test("the ammonia limit is the lower of EPA 2013 chronic and EIFAC", () => {
 });
 
 test("ammonia above what the water limits name for that means act now", () => {
-  const at = (ph, share) => {
+  const at = (/** @type {number} */ ph, /** @type {number} */ share) => {
     const water = [read("nitrite", 0), read("ph", ph), read("temperature", 25)];
     const value = share * today(facts(water)).limits.act_at.total_ammonia;
     return today(facts([read("total_ammonia", value, 24), read("total_ammonia", value), ...water])).state;
@@ -335,8 +294,10 @@ test("a settled tank is tested weekly, a young one daily; an old reading is not 
     read("nitrite", 0, days * 24 + 24),
   ]);
   assert.deepEqual([today(facts(weekly)).next_test_hours, today(facts(weekly)).state], [168, "steady"]);
-  const tests = (...days) => days.flatMap((day) => [read("total_ammonia", 0, day * 24), read("nitrite", 0, day * 24)]);
-  const hours = (...days) => today(facts(tests(...days))).next_test_hours;
+  const tests = (/** @type {number[]} */ ...days) =>
+    days.flatMap((day) => [read("total_ammonia", 0, day * 24), read("nitrite", 0, day * 24)]);
+  const hours = (/** @type {number[]} */ ...days) =>
+    today(facts(tests(/** @type {number[]} */ ...days))).next_test_hours;
   assert.deepEqual([hours(0, 12), hours(0, 4, 9), hours(0, 4, 10)], [24, 24, 168], "three low tests over ten days");
   assert.equal(
     today(facts([...tests(0, 4, 12), read("nitrite", 0.5, 5 * 24)])).next_test_hours,
@@ -383,7 +344,12 @@ test("litres are rounded up to what a bucket can do, never past the most that ma
 });
 
 test("what only the computer's rounding puts over a limit asks for no change, and none is of no litres", () => {
-  const nitrite = (before, now, hours, since) =>
+  const nitrite = (
+    /** @type {number} */ before,
+    /** @type {number} */ now,
+    /** @type {number} */ hours,
+    /** @type {number} */ since,
+  ) =>
     today(
       facts([
         read("nitrite", before, hours + since),

@@ -1,41 +1,26 @@
 /** Where the advice turns: each hour, level and share from both sides. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { brought, freed_ammonia, last_test, level, possible } from "../../pwa/advice/level.js";
+import { WATCHED, brought, freed_ammonia, last_test, level, possible } from "../../pwa/advice/level.js";
 import { assumed_for, limits_at } from "../../pwa/advice/limits.js";
 import { bucket_step, dose_for, dose_input, litres_refused, litres_spec } from "../../pwa/advice/litres.js";
 import { today } from "../../pwa/advice/today.js";
 import { ready, headroom_by_week } from "../../pwa/advice/forecast/readiness.js";
 import { next_stop, wants } from "../../pwa/advice/next_stop.js";
 import { install, run } from "../../pwa/contracts.js";
+import { near, some, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
+import { HOUR, LABEL, NOW, TAP, ago, codes, facts, read } from "./tank_facts.js";
 
 install(shared_bundle());
 
-const HOUR = 3_600_000;
-const NOW = Date.parse("2026-05-10T08:00:00.000Z");
-const ago = (hours) => new Date(NOW - hours * HOUR).toISOString();
-const read = (parameter, value, hours = 0) => ({
-  parameter,
-  value,
-  at: ago(hours),
-  ...(parameter === "ph" || parameter === "temperature" ? {} : { basis: "n" }),
-});
-const TAP = { id: "tap-water-1", disinfectant: "chlorine" };
-const LABEL = { id: "label-one-1", name: "Bottle", basis: "new_water", amount: 2, unit: "ml", per_l: 10 };
-const facts = (readings, more = {}) => ({
-  now: NOW,
-  tank: { id: "tank-one-1", water_l: 100 },
-  readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
-  changes: [],
-  source: TAP,
-  label: LABEL,
-  ...more,
-});
+/** @typedef {import("./fixtures.js").Facts} Facts */
+/** @typedef {import("./tank_facts.js").Parameter} Parameter */
+/** @typedef {import("./tank_facts.js").SomeFacts} SomeFacts */
+/** @typedef {import("../../pwa/types/views.js").Reading} Reading */
+
 const WATER = [read("ph", 7), read("temperature", 25)];
-const codes = (advice) => advice.reasons.map(({ code }) => code);
-const near = (got, wanted, room = 1e-9) =>
-  assert.ok(Math.abs(got - wanted) <= room * Math.max(1, Math.abs(wanted)), `${got} is not ${wanted}`);
+/** Where ammonia stands by readings so many hours ago. @param {[number, number][]} pairs @param {SomeFacts} [more] */
 const ammonia = (pairs, more) =>
   level(
     "total_ammonia",
@@ -44,7 +29,8 @@ const ammonia = (pairs, more) =>
       more,
     ),
   );
-const change = (hours, fraction, source = TAP) => ({ at: ago(hours), litres: fraction * 100, fraction, source });
+/** A change of so many litres out of 100. @param {number} hours @param {number} fraction */
+const change = (hours, fraction) => ({ at: ago(hours), litres: fraction * 100, fraction, source: TAP });
 
 test("readings that fall project no further fall: the level stays as read", () => {
   const one = ammonia([
@@ -128,7 +114,7 @@ test("a single nitrate reading rises by nothing, a single reading of no ammonia 
 });
 
 test("a change at the very hour of the reading came before it, one at this hour counts", () => {
-  const at = (hours) => ammonia([[6, 0.4]], { changes: [change(hours, 0.5)] });
+  const at = (/** @type {number} */ hours) => ammonia([[6, 0.4]], { changes: [change(hours, 0.5)] });
   assert.deepEqual([at(6).now_mg_n_l, at(6).changed_since], [0.4, false]);
   assert.deepEqual([at(5.9).now_mg_n_l, at(5.9).changed_since], [0.2, true]);
   assert.deepEqual([at(0).now_mg_n_l, at(0).changed_since], [0.2, true]);
@@ -147,6 +133,7 @@ test("no figure from none to ten thousand is impossible", () => {
 });
 
 test("new water brings what it holds; chloramine brings ammonia unless the label binds it or is not known", () => {
+  /** @type {import("../../pwa/types/advice.js").Source} */
   const source = {
     tan_mg_n_l: 0.1,
     nitrite_mg_n_l: 0.02,
@@ -159,27 +146,25 @@ test("new water brings what it holds; chloramine brings ammonia unless the label
   near(brought(source, "total_ammonia", LABEL), 0.29756);
   assert.equal(brought(source, "total_ammonia", { ...LABEL, binds_ammonia: true }), 0.1);
   assert.equal(brought({ ...source, disinfectant_mg_l: undefined }, "total_ammonia", null), 0.1);
-  assert.deepEqual(
-    ["total_ammonia", "nitrite", "nitrate"].map((name) => brought({}, name, null)),
-    [0, 0, 0],
-  );
-  assert.deepEqual(
-    ["total_ammonia", "nitrite", "nitrate"].map((name) => brought(null, name, null)),
-    [0, 0, 0],
-  );
+  for (const unknown of [view("source_water", {}), null])
+    assert.deepEqual(
+      WATCHED.map((name) => brought(unknown, name, null)),
+      [0, 0, 0],
+    );
   assert.deepEqual([freed_ammonia(null), freed_ammonia({ disinfectant: "chlorine", disinfectant_mg_l: 1 })], [0, 0]);
   assert.equal(freed_ammonia({ disinfectant: "chloramine" }), null);
 });
 
 test("the last test is the later of the two, and never where neither was made", () => {
-  const tests = (first, second) => last_test({ total_ammonia: { reading: first }, nitrite: { reading: second } });
+  /** @param {{at: string} | null} first @param {{at: string} | null} second */
+  const tests = (first, second) => last_test(some({ total_ammonia: { reading: first }, nitrite: { reading: second } }));
   assert.equal(tests({ at: ago(5) }, { at: ago(2) }), NOW - 2 * HOUR);
   assert.equal(tests({ at: ago(5) }, null), NOW - 5 * HOUR);
   assert.equal(tests(null, null), -Infinity);
 });
 
 test("half a limit is steady, more is watched; a limit itself needs no change, more does", () => {
-  const at = (value) =>
+  const at = (/** @type {number} */ value) =>
     today(facts([read("nitrite", value, 24), read("nitrite", value), read("total_ammonia", 0), ...WATER]));
   assert.deepEqual(
     [0.05, 0.0525].map((value) => at(value).state),
@@ -196,7 +181,7 @@ test("half a limit is steady, more is watched; a limit itself needs no change, m
 });
 
 test("nitrite at 0.3 mg N/L can wait for the evening, above it cannot", () => {
-  const at = (value) =>
+  const at = (/** @type {number} */ value) =>
     today(facts([read("nitrite", value, 24), read("nitrite", value), read("total_ammonia", 0), ...WATER]));
   assert.deepEqual(
     [0.3, 0.31].map((value) => at(value).state),
@@ -218,7 +203,7 @@ test("ammonia's limit to act on tonight is that of the water limits, nitrate has
 });
 
 test("nitrite is limited by the source water's chloride, as by 8 to 10 mg/L where it is not recorded", () => {
-  const nitrite = (source) => {
+  const nitrite = (/** @type {Facts["source"]} */ source) => {
     const { nitrite: keep, act_at } = limits_at(facts(WATER, { source }));
     return [keep.mg_n_l, act_at.nitrite];
   };
@@ -236,11 +221,13 @@ test("nitrite is limited by the source water's chloride, as by 8 to 10 mg/L wher
 
 test("pH and temperature stand from the least to the most that the limits take", () => {
   const { inputs } = shared_bundle().calc.water_limits;
-  for (const [parameter, field] of [
+  for (const [parameter, field] of /** @type {const} */ ([
     ["ph", "ph"],
     ["temperature", "temperature_c"],
-  ]) {
-    const { min, max } = inputs.find(({ name }) => name === field);
+  ])) {
+    const spec = inputs.find(({ name }) => name === field);
+    assert.ok(spec?.type === "number");
+    const { min, max } = spec;
     for (const value of [min, max]) {
       assert.equal(limits_at(facts([read(parameter, value)]))[field].from, "reading", `${parameter} ${value}`);
       assert.equal(limits_at(facts([], { tank: { water_l: 100, [field]: value } }))[field].from, "usual");
@@ -261,7 +248,7 @@ test("what was assumed is said of ammonia alone", () => {
 });
 
 test("half the water is one change, more than half is said to be not enough", () => {
-  const at = (value) =>
+  const at = (/** @type {number} */ value) =>
     today(facts([read("nitrite", value, 24), read("nitrite", value), read("total_ammonia", 0), ...WATER]));
   const half = at(0.2);
   assert.deepEqual([half.again, half.litres, half.next_test_hours], [false, 50, 24]);
@@ -271,13 +258,13 @@ test("half the water is one change, more than half is said to be not enough", ()
 
 test("a rise as large as what the water leaves under the limit cannot be held by any change", () => {
   const source = { ...TAP, nitrite_mg_n_l: 0.04 };
-  const at = (before, now) =>
+  const at = (/** @type {number} */ before, /** @type {number} */ now) =>
     today(facts([read("nitrite", before, 24), read("nitrite", now), read("total_ammonia", 0), ...WATER], { source }));
   assert.deepEqual([at(0, 0.065).again, at(0.005, 0.055).again], [true, false]);
 });
 
 test("a change that was enough is watched: until twelve hours after it, or at once when that is past", () => {
-  const at = (hours, fraction) =>
+  const at = (/** @type {number} */ hours, /** @type {number} */ fraction) =>
     today(
       facts(
         [read("nitrite", 0.04, hours + 30), read("nitrite", 0.12, hours + 6), read("total_ammonia", 0, 1), ...WATER],
@@ -293,16 +280,17 @@ test("a change that was enough is watched: until twelve hours after it, or at on
 });
 
 test("a tank is settled by three low tests of both; one over a quarter of the limit starts the count anew", () => {
-  const tests = (nitrite, days = [0, 5, 10]) =>
+  const tests = (/** @type {number} */ nitrite, days = [0, 5, 10]) =>
     days.flatMap((day) => [read("total_ammonia", 0, day * 24), read("nitrite", nitrite, day * 24)]);
-  const hours = (readings) => today(facts([...readings, ...WATER])).usual_test_hours;
+  const hours = (/** @type {Reading[]} */ readings) => today(facts([...readings, ...WATER])).usual_test_hours;
   assert.deepEqual([hours(tests(0.025)), hours(tests(0.026))], [168, 24]);
   assert.deepEqual([hours(tests(0, [0, 5, 60])), hours(tests(0, [0, 5, 61]))], [168, 24]);
   assert.equal(hours([0, 5, 10].map((day) => read("nitrite", 0, day * 24))), 24, "of both");
 });
 
 test("nitrate is judged by a reading of the last eight days, ammonia of a settled tank too", () => {
-  const nitrate = (hours) => today(facts([read("nitrate", 8, hours), ...WATER])).levels.nitrate.now_mg_n_l;
+  const nitrate = (/** @type {number} */ hours) =>
+    today(facts([read("nitrate", 8, hours), ...WATER])).levels.nitrate.now_mg_n_l;
   assert.deepEqual([nitrate(192), nitrate(193)], [8, null]);
   const old = [6, 11, 17].flatMap((day) => [read("total_ammonia", 0, day * 24), read("nitrite", 0, day * 24)]);
   assert.equal(today(facts(old)).levels.nitrite.now_mg_n_l, 0);
@@ -329,7 +317,8 @@ test("a change may take all of the tank and no more", () => {
 });
 
 test("the question to the dechlorinator names the disinfectant only where its strength is known", () => {
-  const asked = (source) => dose_input({ water_l: 90 }, source, LABEL, 30);
+  const asked = (/** @type {import("../../pwa/types/advice.js").Source | null} */ source) =>
+    dose_input({ water_l: 90 }, source, LABEL, 30);
   const plain = { change_l: 30, tank_l: 90, basis: "new_water", label_ml: 2, label_per_l: 10 };
   assert.deepEqual(asked(null), plain);
   assert.deepEqual(asked(TAP), plain);
@@ -344,12 +333,15 @@ test("the question to the dechlorinator names the disinfectant only where its st
 });
 
 test("the round: what was tested or changed three hours ago is asked for again, sooner is not", () => {
-  const at = (act, tested, changed, test_due = false) =>
-    wants({ act, test_due, findings: [] }, 0, {
-      now: NOW,
-      readings: tested === null ? [] : [read("nitrite", 0, tested)],
-      changes: changed === null ? [] : [change(changed, 0.3)],
-    });
+  /**
+   * @param {import("../../pwa/types/advice.js").Advice["act"]} act
+   * @param {number | null} tested hours ago @param {number | null} changed hours ago @param {boolean} [test_due]
+   */
+  const at = (act, tested, changed, test_due = false) => {
+    const readings = tested === null ? [] : [read("nitrite", 0, tested)];
+    const changes = changed === null ? [] : [change(changed, 0.3)];
+    return wants({ act, test_due, findings: [] }, 0, facts(readings, { changes }));
+  };
   assert.deepEqual([at("test", 3, null), at("test", 3.1, null), at("test", null, null)], [false, true, true]);
   assert.deepEqual([at("test", 9, 3), at("test", 9, 3.1)], [false, true]);
   assert.deepEqual([at("nothing", 9, 9, true), at("nothing", 9, 9), at("confirm", 9, 9)], [true, false, false]);
@@ -363,7 +355,9 @@ test("the round: what was tested or changed three hours ago is asked for again, 
 });
 
 test("ready: each end of the band before, at and after this hour", () => {
+  /** @param {number} p10 @param {number | null} p50 @param {number | null} p90 */
   const of = (p10, p50, p90) => ready({ p10, p50, p90 }, 100, NOW);
+  /** @param {ReturnType<typeof ready>} ready */
   const hours = ({ code, from, likely, to }) => [code, ...[from, likely, to].map((at) => at && (at - NOW) / HOUR)];
   assert.deepEqual(hours(of(101, 150, 200)), ["between", 101, 150, 200]);
   assert.deepEqual(hours(of(100, 150, 200)), ["soon", undefined, 150, 200]);
@@ -406,8 +400,9 @@ test("what is over its limit itself is not said to be brought over it by the cha
 });
 
 test("where the change brings ammonia over its limit, the pH that was assumed for that is said", () => {
-  const source = { ...TAP, disinfectant: "chloramine", disinfectant_mg_l: 8 };
-  const assumed = (readings) => codes(today(facts(readings, { source }))).filter((code) => /brings|assumed/.test(code));
+  const source = { ...TAP, disinfectant: /** @type {const} */ ("chloramine"), disinfectant_mg_l: 8 };
+  const assumed = (/** @type {Reading[]} */ readings) =>
+    codes(today(facts(readings, { source }))).filter((code) => /brings|assumed/.test(code));
   const said = ["brings_over", "assumed_ph", "assumed_temperature_c"];
   const clean = read("total_ammonia", 0);
   assert.deepEqual(assumed([clean, read("nitrite", 0), read("nitrate", 19, 24), read("nitrate", 19)]), said);
@@ -416,7 +411,7 @@ test("where the change brings ammonia over its limit, the pH that was assumed fo
 
 test("one poison that stands over its limit makes the change one for now, whatever the other does", () => {
   const nitrite = [read("nitrite", 0.02, 24), read("nitrite", 0.08)];
-  const at = (ammonia) =>
+  const at = (/** @type {number} */ ammonia) =>
     today(facts([...nitrite, read("total_ammonia", ammonia, 24), read("total_ammonia", ammonia), ...WATER])).by;
   const limit = limits_at(facts(WATER)).total_ammonia.mg_n_l;
   near(at(0), NOW + 8 * HOUR);
@@ -424,7 +419,7 @@ test("one poison that stands over its limit makes the change one for now, whatev
 });
 
 test("that nothing is known of a rise is said of nitrate alone", () => {
-  const said = (parameter, value) =>
+  const said = (/** @type {Parameter} */ parameter, /** @type {number} */ value) =>
     codes(today(facts([read(parameter, value), ...WATER]))).filter((code) => code.startsWith("rise_"));
   assert.deepEqual(
     [said("nitrate", 5), said("nitrite", 0.02), said("nitrite", 0)],
@@ -434,6 +429,7 @@ test("that nothing is known of a rise is said of nitrate alone", () => {
 
 test("the round goes on from the very next tank, and round again; to none where none wants anything", () => {
   const tanks = ["a", "b", "c"].map((id) => ({ id }));
+  /** @param {string} id @param {string[]} wanting */
   const next = (id, ...wanting) => next_stop(tanks, id, (tank) => wanting.includes(tank.id));
   assert.deepEqual([next("a", "b", "c")?.id, next("b", "a")?.id, next("c", "b")?.id], ["b", "a", "b"]);
   assert.deepEqual([next("a"), next("a", "a", "b"), next("x", "b")], [null, null, null]);

@@ -44,12 +44,26 @@ export function there(value) {
 }
 
 /**
+ * Both figures are there and as close as floats allow, or within `room` of the wanted one.
+ * @param {number | null | undefined} got @param {number | null | undefined} wanted @param {number} [room]
+ */
+export const near = (got, wanted, room = 1e-9) =>
+  assert.ok(
+    Math.abs(there(got) - there(wanted)) <= room * Math.max(1, Math.abs(there(wanted))),
+    `${got} is not ${wanted}`,
+  );
+
+/** @typedef {import("../../pwa/types/advice.js").Reason} Reason */
+/**
+ * The reasons that may have a code of C.
+ * @template C @template [R=Reason]
+ * @typedef {R extends {code: infer D} ? ([C & D] extends [never] ? never : R) : never} ReasonOf
+ */
+/**
  * The reasons of these codes, with the parts that those have.
- * @template {import("../../pwa/types/advice.js").ReasonCode} C
+ * @template {Reason["code"]} C
  * @param {Pick<import("../../pwa/types/advice.js").Advice, "reasons">} advice
  * @param {C[]} codes
  */
 export const reasons_of = ({ reasons }, ...codes) =>
-  /** @type {Extract<import("../../pwa/types/advice.js").Reason, {code: C}>[]} */ (
-    reasons.filter(({ code }) => /** @type {string[]} */ (codes).includes(code))
-  );
+  /** @type {ReasonOf<C>[]} */ (reasons.filter(({ code }) => /** @type {string[]} */ (codes).includes(code)));

@@ -12,13 +12,14 @@ import { choose } from "../../pwa/i18n/words.js";
 import { chance_said } from "../../pwa/ui/words/chance.js";
 import { as_facts, reasons_of, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
+import { HOUR, NOW, ago, codes } from "./tank_facts.js";
 
 install(shared_bundle());
 await choose(["en-GB"]);
 
-const HOUR = 3_600_000;
-const NOW = Date.parse("2026-05-10T08:00:00.000Z");
-const ago = (hours) => new Date(NOW - hours * HOUR).toISOString();
+/** @typedef {import("./tank_facts.js").Parameter} Parameter */
+/** @typedef {import("../../pwa/types/views.js").Reading} Reading */
+
 const STEPS = [0, 0.05, 0.1, 0.2, 0.4, 0.8, 1.6];
 const TAP = view("source_water", { id: "tap-water-1", disinfectant: "chlorine", nitrate_mg_n_l: 1 });
 const LABEL = view("label", {
@@ -40,7 +41,7 @@ const TANK = view("tank", {
   seeded: "none",
 });
 let made = 0;
-const read = (parameter, value, hours) =>
+const read = (/** @type {Parameter} */ parameter, /** @type {number} */ value, /** @type {number} */ hours) =>
   view("reading", {
     id: `reading-${++made}`,
     at: ago(hours),
@@ -49,11 +50,11 @@ const read = (parameter, value, hours) =>
     ...(["ph", "temperature"].includes(parameter) ? {} : { basis: "n", steps: STEPS }),
   });
 /** Twelve mornings; values from oldest to newest, the last an hour ago. */
-const mornings = (parameter, values) =>
-  values.map((value, i) => read(parameter, value, (values.length - 1 - i) * 24 + 1));
+const mornings = (/** @type {Parameter} */ parameter, /** @type {number[]} */ values) =>
+  values.map((/** @type {number} */ value, i) => read(parameter, value, (values.length - 1 - i) * 24 + 1));
 const water = (hours = 1) => [read("ph", 7.8, hours), read("temperature", 25, hours)];
 /** @param {import("./fixtures.js").Some<import("./fixtures.js").Facts>} [more] */
-const facts = (readings, more = {}) =>
+const facts = (/** @type {Reading[]} */ readings, more = {}) =>
   as_facts({
     now: NOW,
     tank: TANK,
@@ -77,13 +78,12 @@ const facts = (readings, more = {}) =>
 const answers_to = ({ questions }) =>
   Object.fromEntries(questions.map(({ label, name, input }) => [label, run(name, input)]));
 
-function told(known) {
+function told(/** @type {import("./fixtures.js").Facts} */ known) {
   const rule = today(known);
   const asked = ask_of(known, rule);
   const answers = answers_to(asked);
   return { rule, asked, answers, advice: foretold(known, rule, asked, { state: "ready", answers }) };
 }
-const codes = ({ reasons }) => reasons.map((one) => one.code);
 const RISING = [
   ...mornings("total_ammonia", [0.1, 0.1, 0.2, 0.2, 0.4, 0.4]),
   ...mornings("nitrite", [0, 0, 0, 0, 0.05, 0.05]),
@@ -179,7 +179,8 @@ test("nitrate alone is no matter of the hour: today, half at the most, and not w
     read("nitrate", 14, 1),
     ...water(),
   ];
-  const steps = (one) => (one.parameter === "nitrate" ? { ...one, steps: [0, 5, 10, 14, 20] } : one);
+  const steps = (/** @type {Reading} */ one) =>
+    one.parameter === "nitrate" ? { ...one, steps: [0, 5, 10, 14, 20] } : one;
   /** @type {import("./fixtures.js").Some<import("./fixtures.js").Facts>} */
   const settled = { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1, planting: "dense" } };
   const { advice, asked } = told(facts(high.map(steps), settled));
@@ -265,20 +266,20 @@ test("two changes: as many litres each, the second in its hours, and the chance 
 });
 
 test("of the three chances the greatest is said, and another from one in twenty on", () => {
-  const said = (pass_chance) =>
+  const said = (/** @type {Record<"nh3" | "nitrite" | "nitrate", number>} */ pass_chance) =>
     reasons_of(told_with({ next: { pass_chance } }), "chance").map(({ parameter }) => parameter);
   assert.deepEqual(said({ nh3: 0.045, nitrite: 0.2, nitrate: 0.06 }), ["nitrite", "nitrate"]);
   assert.deepEqual(said({ nh3: 0.01, nitrite: 0, nitrate: 0 }), ["total_ammonia"]);
 });
 
 test("where no single limit asks for the change, it is said that all together do", () => {
-  const said = (nitrite, fraction) =>
+  const said = (/** @type {number} */ nitrite, /** @type {number} */ fraction) =>
     codes(
       told_with({
         plan: { fraction, enough: true, advice: [], pass_chance: 0.095 },
         next: { pass_chance: { nh3: 0.05, nitrite, nitrate: 0 } },
       }),
-    ).filter((code) => ["together", "after"].includes(code));
+    ).filter((/** @type {string} */ code) => ["together", "after"].includes(code));
   assert.deepEqual(said(0.09, 0.05), ["together", "after"]);
   assert.deepEqual(said(0.11, 0.05), ["after"]);
   assert.deepEqual(said(0.09, 0), []);

@@ -2,20 +2,31 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { foretold } from "../../pwa/advice/foretold.js";
+import { WATCHED } from "../../pwa/advice/level.js";
 import { ask_of } from "../../pwa/advice/forecast/questions.js";
 import { today } from "../../pwa/advice/today.js";
 import { install } from "../../pwa/contracts.js";
+import { near, reasons_of, some, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
+import { HOUR, LABEL, NOW, ago, codes, facts, read } from "./tank_facts.js";
 
 install(shared_bundle());
 
-const HOUR = 3_600_000;
-const NOW = Date.parse("2026-05-10T08:00:00.000Z");
+/** @typedef {import("./tank_facts.js").SomeFacts} SomeFacts */
+/** @typedef {import("../../pwa/types/views.js").Reading} Reading */
+/** @typedef {import("../../pwa/types/advice.js").BeliefLimits} BeliefLimits */
+/** @typedef {import("../../pwa/types/advice.js").PlanAnswer} PlanAnswer */
+/** @typedef {import("../../pwa/types/advice.js").Rule} Rule */
+/** @typedef {import("../../pwa/types/advice.js").AheadAnswer} AheadAnswer */
+/** @typedef {import("../../pwa/types/advice.js").Species} Species */
+/** @typedef {[number, number, number]} Shares of a limit: one in ten below, the middle, one in ten above */
+/**
+ * @template T
+ * @typedef {import("./fixtures.js").Some<T>} Some
+ */
+
 const START = NOW - 240 * HOUR;
-const ago = (hours) => new Date(NOW - hours * HOUR).toISOString();
-const TAP = { id: "tap-water-1", disinfectant: "chlorine" };
-const LABEL = { id: "label-one-1", name: "Bottle", basis: "new_water", amount: 2, unit: "ml", per_l: 10 };
-const TANK = {
+const TANK = view("tank", {
   id: "tank-one-1",
   water_l: 100,
   started_at: ago(240),
@@ -24,56 +35,42 @@ const TANK = {
   feed_g_day: 0.3,
   planting: "light",
   seeded: "none",
-};
-const read = (parameter, value, hours) => ({
-  id: `${parameter}-${hours}`,
-  parameter,
-  value,
-  basis: "n",
-  at: ago(hours),
 });
 const TESTED = [read("total_ammonia", 0, 1), read("nitrite", 0, 1), read("nitrate", 2, 1)];
-const facts = (more = {}) => ({
-  now: NOW,
-  tank: TANK,
-  readings: TESTED,
-  changes: [],
-  doses: [],
-  feedings: [],
-  source: TAP,
-  label: LABEL,
-  ...more,
-});
-const band = (p10, p50 = p10, p90 = p50) => ({ p10, p50, p90 });
-const codes = ({ reasons }) => reasons.map(({ code }) => code);
-const reason = ({ reasons }, code) => reasons.find((one) => one.code === code);
+const band = (/** @type {number} */ p10, p50 = p10, p90 = p50) => ({ p10, p50, p90 });
 
-/** One row of the outlook's series: shares of the limits that the belief was asked with. */
-const row = (limits, at_h, { nh3 = [0, 0, 0], nitrite = [0, 0, 0], nitrate = [0, 0, 0] } = {}) => ({
+/** @type {Shares} */ const NONE = [0, 0, 0];
+/** @param {Shares} shares @param {number} limit */
+const band_of = ([p10, p50, p90], limit) => band(p10 * limit, p50 * limit, p90 * limit);
+
+/**
+ * One row of the outlook's series: shares of the limits that the belief was asked with.
+ * @param {BeliefLimits} limits @param {number} at_h @param {Partial<Record<Species, Shares>>} [shares]
+ */
+const row = (limits, at_h, { nh3 = NONE, nitrite = NONE, nitrate = NONE } = {}) => ({
   at_h,
-  ...Object.fromEntries(
-    Object.entries({ nh3, nitrite, nitrate }).map(([name, shares]) => [
-      `${name}_mg_n_l`,
-      band(...shares.map((share) => share * limits[`${name}_mg_n_l`])),
-    ]),
-  ),
+  nh3_mg_n_l: band_of(nh3, limits.nh3_mg_n_l),
+  nitrite_mg_n_l: band_of(nitrite, limits.nitrite_mg_n_l),
+  nitrate_mg_n_l: band_of(nitrate, limits.nitrate_mg_n_l),
 });
 
-/** The advice by answers that say nothing unless they are put otherwise. */
-function told({
-  plan = {},
-  pass_chance = {},
-  now = {},
-  rows = [{}],
-  doubts = [],
-  rule: ruled = {},
-  asked: put = {},
-  ...more
-} = {}) {
-  const known = facts(more);
-  const rule = { ...today(known), ...ruled };
+/**
+ * How the belief answers, where it says something; `tank` and the rest are facts.
+ * @typedef {{
+ *   plan?: Some<PlanAnswer>, pass_chance?: Partial<Record<Species, number>>, now?: Some<AheadAnswer["now"]>,
+ *   rows?: Partial<Record<Species, Shares>>[], doubts?: readonly Some<PlanAnswer["doubts"][number]>[],
+ *   asked?: {start?: number}, rule?: Some<Rule>, readings?: readonly Reading[],
+ * } & Omit<SomeFacts, "readings" | "now">} Told
+ */
+
+/** The advice by answers that say nothing unless they are put otherwise. @param {Told} [how] */
+function told(how = {}) {
+  const { plan, pass_chance, now, rows = [{}], doubts = [], rule: ruled, asked: put, readings = TESTED, ...more } = how;
+  const known = facts(readings, { tank: TANK, ...more });
+  const rule = /** @type {Rule} */ ({ ...today(known), ...ruled });
   const asked = { ...ask_of(known, rule), ...put };
   const none = band(0);
+  /** @type {Some<import("../../pwa/types/advice.js").Answers>} */
   const answers = {
     plan: {
       fraction: 0,
@@ -92,14 +89,15 @@ function told({
       pass_chance: { nh3: 0, nitrite: 0, nitrate: 0, ...pass_chance },
     },
   };
-  return { advice: foretold(known, rule, asked, { state: "ready", answers }), rule, asked };
+  return { advice: foretold(known, rule, asked, { state: "ready", answers: some(answers) }), rule, asked };
 }
+/** @type {Told} */
 const CHANGE = { plan: { fraction: 0.3, advice: [] }, pass_chance: { nitrite: 0.4 } };
-const OVER = [0, 0.5, 1.01];
-const AT = [0, 0.5, 1];
+/** @type {Shares} */ const OVER = [0, 0.5, 1.01];
+/** @type {Shares} */ const AT = [0, 0.5, 1];
 
 test("a change is due by the hour at which one draw in ten is over a limit, not now and not when half are", () => {
-  const by = (...rows) => told({ ...CHANGE, rows }).advice.by;
+  const by = (/** @type {NonNullable<Told["rows"]>} */ ...rows) => told({ ...CHANGE, rows }).advice.by;
   assert.equal(by({}, { nitrite: AT }, { nitrite: OVER }, { nitrite: [0, 1.2, 2] }), NOW + 6 * HOUR);
   assert.equal(by({}, { nh3: OVER }, { nitrite: OVER }), NOW + 3 * HOUR, "whichever comes first");
   assert.equal(by({ nitrite: OVER }, {}), NOW, "perhaps already");
@@ -121,7 +119,7 @@ test("the change is the plan's, in a bucket's litres, with the dose for those", 
   const { advice } = told({ ...CHANGE, plan: { fraction: 0.302, advice: ["large_change"] } });
   assert.deepEqual([advice.act, advice.state, advice.from], ["change", "change today", "forecast"]);
   assert.deepEqual([advice.exact_litres, advice.litres, advice.fraction], [30.2, 31, 0.31]);
-  assert.equal(advice.dose.amount, 6.2);
+  assert.equal(advice.dose?.amount, 6.2);
   assert.deepEqual(
     [advice.besides, advice.second, advice.again, advice.brings],
     [["large_change"], undefined, false, []],
@@ -143,11 +141,11 @@ test("two changes: the first now, the second in its hours", () => {
     [advice.litres, advice.second, advice.besides],
     [40, { at: NOW + 12 * HOUR, litres: 40 }, ["feed_less"]],
   );
-  assert.equal(reason(advice, "after_two").chance, 0.07);
+  assert.equal(reasons_of(advice, "after_two")[0].chance, 0.07);
 });
 
 test("over the level to act on now it is for now, at it for today", () => {
-  const at = (now) => told({ ...CHANGE, now }).advice.state;
+  const at = (/** @type {Told["now"]} */ now) => told({ ...CHANGE, now }).advice.state;
   assert.deepEqual(
     [at({ nitrite_mg_n_l: band(0, 0.3) }), at({ nitrite_mg_n_l: band(0, 0.31) })],
     ["change today", "act now"],
@@ -160,6 +158,7 @@ test("over the level to act on now it is for now, at it for today", () => {
 
 test("a test that is due comes before a change, and before anything but danger", () => {
   const due = { test_due: true };
+  /** @param {import("../../pwa/types/advice.js").Advice} advice */
   const said = ({ act, state }) => [act, state];
   assert.deepEqual(said(told({ ...CHANGE, rule: due }).advice), ["test", "change today"]);
   assert.deepEqual(said(told({ rule: due }).advice), ["test", "watch"]);
@@ -171,7 +170,7 @@ test("a test that is due comes before a change, and before anything but danger",
 });
 
 test("one chance in twenty is steady, more is watched", () => {
-  const at = (pass_chance) => told({ plan: { pass_chance } }).advice.state;
+  const at = (/** @type {number} */ pass_chance) => told({ plan: { pass_chance } }).advice.state;
   assert.deepEqual([at(0.05), at(0.051)], ["steady", "watch"]);
 });
 
@@ -183,7 +182,7 @@ test("where nothing helps it is held, and tested again in twelve hours; half the
 });
 
 test("without a test of ammonia or nitrite a test comes first", () => {
-  const only = (readings) => told({ ...CHANGE, readings }).advice;
+  const only = (/** @type {Reading[]} */ readings) => told({ ...CHANGE, readings }).advice;
   assert.deepEqual([only([read("nitrate", 5, 1)]).act, only([read("nitrate", 5, 1)]).litres], ["test", undefined]);
   assert.equal(only([read("nitrate", 5, 1)]).unhurried, false);
   assert.equal(only([read("nitrite", 0, 1), read("total_ammonia", 0, 1)]).act, "change");
@@ -191,7 +190,8 @@ test("without a test of ammonia or nitrite a test comes first", () => {
 });
 
 test("one chance in ten of ammonia and nitrite is no hurry, more is", () => {
-  const at = (pass_chance) => told({ plan: CHANGE.plan, pass_chance }).advice.unhurried;
+  const at = (/** @type {Told["pass_chance"]} */ pass_chance) =>
+    told({ plan: CHANGE.plan, pass_chance }).advice.unhurried;
   assert.deepEqual(
     [at({ nh3: 0.1, nitrite: 0.1, nitrate: 1 }), at({ nh3: 0.11 }), at({ nitrite: 0.11 })],
     [true, false, false],
@@ -199,6 +199,7 @@ test("one chance in ten of ammonia and nitrite is no hurry, more is", () => {
 });
 
 test("a change for nitrate that would bring nitrite over its limit is held; to its limit it is not", () => {
+  /** @param {number} share @param {Told["plan"]} [more] */
   const at = (share, more = {}) => {
     const { asked } = told();
     const p90 = share * asked.limits.nitrite_mg_n_l;
@@ -212,12 +213,15 @@ test("a change for nitrate that would bring nitrite over its limit is held; to i
     [held.litres, held.state, held.next_test_hours, held.unhurried],
     [undefined, "change today", 24, true],
   );
-  assert.deepEqual([held.brings.length, held.brings[0].parameter], [1, "nitrite"]);
-  assert.ok(Math.abs(reason(held, "brings_over").expected - 0.15) < 1e-9 && reason(held, "brings_over").limit === 0.1);
+  assert.deepEqual([held.brings?.length, held.brings?.[0].parameter], [1, "nitrite"]);
+  const [over] = reasons_of(held, "brings_over");
+  near(over.expected, 0.15);
+  assert.equal(over.limit, 0.1);
   assert.equal(at(1.5, { enough: true }).act, "change", "where it is enough, it is worth it");
 });
 
 test("a doubted reading asks for the test again until a later one of the same is there", () => {
+  /** @type {PlanAnswer["doubts"][number]} */
   const doubt = {
     at_h: 239,
     parameter: "nitrite",
@@ -225,9 +229,10 @@ test("a doubted reading asks for the test again until a later one of the same is
     expected_p10_mg_n_l: 0.01,
     expected_p90_mg_n_l: 0.2,
   };
+  /** @param {readonly Reading[]} readings @param {Told} [more] */
   const at = (readings, more = {}) => told({ doubts: [doubt], readings, ...more }).advice;
   const found = at(TESTED);
-  assert.deepEqual([found.act, found.state, found.doubt.at], ["retest", "watch", NOW - HOUR]);
+  assert.deepEqual([found.act, found.state, found.doubt?.at], ["retest", "watch", NOW - HOUR]);
   assert.deepEqual(found.reasons[0], {
     code: "doubt",
     parameter: "nitrite",
@@ -240,10 +245,11 @@ test("a doubted reading asks for the test again until a later one of the same is
   assert.equal(at([...TESTED, read("total_ammonia", 0, 0.5)]).act, "retest", "of the same");
   assert.equal(at(TESTED, { ...CHANGE, now: { nitrite_mg_n_l: band(0, 0.4) } }).state, "act now");
   const two = told({ doubts: [{ ...doubt, parameter: "total_ammonia", at_h: 200 }, doubt] }).advice;
-  assert.equal(two.doubt.parameter, "nitrite", "the last one");
+  assert.equal(two.doubt?.parameter, "nitrite", "the last one");
 });
 
 test("of each, whether it stands over its limit, perhaps does, or what the chance is", () => {
+  /** @param {number} p10 @param {number} p50 @param {Told} [more] */
   const at = (p10, p50, more = CHANGE) => {
     const { advice, asked } = told({
       ...more,
@@ -251,6 +257,7 @@ test("of each, whether it stands over its limit, perhaps does, or what the chanc
       pass_chance: { nitrite: 0.4 },
     });
     const [first] = advice.reasons;
+    assert.ok("until" in first);
     assert.deepEqual(
       [first.parameter, first.low, first.high, first.limit, first.until],
       ["nitrite", p10, 0.5, 0.1, asked.next_test_at],
@@ -265,10 +272,9 @@ test("of each, whether it stands over its limit, perhaps does, or what the chanc
 });
 
 test("the greatest chance is said first, others above one in twenty; nitrate only where it is known", () => {
+  /** @param {Told["pass_chance"]} pass_chance @param {Told} [more] */
   const at = (pass_chance, more = {}) =>
-    told({ pass_chance, ...more })
-      .advice.reasons.filter(({ code }) => code === "chance")
-      .map(({ parameter, chance }) => [parameter, chance]);
+    reasons_of(told({ pass_chance, ...more }).advice, "chance").map(({ parameter, chance }) => [parameter, chance]);
   assert.deepEqual(at({ nh3: 0.05, nitrite: 0.2, nitrate: 0.06 }), [
     ["nitrite", 0.2],
     ["nitrate", 0.06],
@@ -278,7 +284,7 @@ test("the greatest chance is said first, others above one in twenty; nitrate onl
 });
 
 test("what the change does: enough, with half the food, not enough, or all of the limits together", () => {
-  const after = (plan, nitrite = 0.4) =>
+  const after = (/** @type {Told["plan"]} */ plan, nitrite = 0.4) =>
     codes(told({ plan: { fraction: 0.3, advice: [], ...plan }, pass_chance: { nitrite } }).advice).filter(
       (code) => code.startsWith("after") || code === "together",
     );
@@ -287,10 +293,10 @@ test("what the change does: enough, with half the food, not enough, or all of th
   assert.deepEqual(after({ enough: false }), ["after_not_enough"]);
   assert.deepEqual([after({}, 0.1), after({}, 0.11)], [["together", "after"], ["after"]]);
   assert.equal(
-    reason(
+    reasons_of(
       told({ plan: { fraction: 0.3, advice: [], pass_chance: 0.08 }, pass_chance: { nitrite: 0.1 } }).advice,
       "together",
-    ).chance,
+    )[0].chance,
     0.1,
   );
   const over = told({ ...CHANGE, pass_chance: { nitrite: 0.1 }, now: { nitrite_mg_n_l: band(0.2) } }).advice;
@@ -298,8 +304,9 @@ test("what the change does: enough, with half the food, not enough, or all of th
 });
 
 test("what the chloramine of the new water frees is said with a change only", () => {
-  const chloramine = { id: "tap-water-2", disinfectant: "chloramine", disinfectant_mg_l: 1 };
-  const freed = (more) => codes(told({ ...CHANGE, ...more }).advice).filter((code) => code.startsWith("freed"));
+  const chloramine = /** @type {const} */ ({ id: "tap-water-2", disinfectant: "chloramine", disinfectant_mg_l: 1 });
+  const freed = (/** @type {Told} */ more) =>
+    codes(told({ ...CHANGE, ...more }).advice).filter((code) => code.startsWith("freed"));
   assert.deepEqual(freed({ source: chloramine }), ["freed"]);
   assert.deepEqual(freed({ source: chloramine, label: { ...LABEL, binds_ammonia: true } }), ["freed_bound"]);
   assert.deepEqual(freed({ source: { id: "tap-water-3", disinfectant: "chloramine" } }), ["freed_unknown"]);
@@ -311,39 +318,50 @@ test("what the chloramine of the new water frees is said with a change only", ()
 });
 
 test("how much the forecast rests on: no test, few, and what was never read", () => {
-  const known = (more) => codes(told(more).advice).filter((code) => ["prior", "few", "no_reading"].includes(code));
+  const known = (/** @type {Told} */ more) =>
+    codes(told(more).advice).filter((code) => ["prior", "few", "no_reading"].includes(code));
   assert.deepEqual(known({ readings: [] }), ["prior"]);
   assert.deepEqual(known({ readings: [{ ...read("ph", 7, 1), basis: undefined }] }), ["prior"]);
   assert.deepEqual(known({}), []);
   assert.deepEqual(known({ plan: { notes: ["few"] } }), ["few"]);
-  const doubts = [{ at_h: 200, parameter: "nitrite", value_mg_n_l: 2, expected_p10_mg_n_l: 0, expected_p90_mg_n_l: 1 }];
+  const doubts = [
+    {
+      at_h: 200,
+      parameter: /** @type {const} */ ("nitrite"),
+      value_mg_n_l: 2,
+      expected_p10_mg_n_l: 0,
+      expected_p90_mg_n_l: 1,
+    },
+  ];
   assert.deepEqual(known({ plan: { notes: ["doubted"] }, doubts }), []);
   assert.deepEqual(known({ plan: { notes: ["few", "doubted"] }, doubts }), ["few"]);
   assert.deepEqual(known({ readings: TESTED.slice(0, 2) }), ["no_reading"]);
 });
 
 test("what was filled in or left out is said, and where there is none, nothing", () => {
-  const said = (more) => codes(told(more).advice).filter((code) => ["filled", "left_out"].includes(code));
+  const said = (/** @type {Told} */ more) =>
+    codes(told(more).advice).filter((code) => ["filled", "left_out"].includes(code));
   assert.deepEqual(said({}), []);
   assert.deepEqual(said({ tank: { ...TANK, planting: undefined } }), ["filled"]);
   const { advice } = told({ readings: [...TESTED, read("nitrite", 5000, 2)] });
-  assert.deepEqual([reason(advice, "left_out").count, reason(advice, "left_out").first.id], [1, "nitrite-2"]);
-  assert.equal(advice.reasons.at(-1).code, "forecast");
+  const [left_out] = reasons_of(advice, "left_out");
+  assert.deepEqual([left_out.count, left_out.first.id], [1, "nitrite-2"]);
+  assert.equal(advice.reasons.at(-1)?.code, "forecast");
 });
 
 test("the levels are the belief's, but nitrate only where it was tested", () => {
   const now = { total_ammonia_mg_n_l: band(0, 0.2), nitrite_mg_n_l: band(0, 0.03), nitrate_mg_n_l: band(0, 7) };
-  const level = ({ advice }, parameter) => advice.levels[parameter].now_mg_n_l;
-  const found = told({ now });
+  const { levels } = told({ now }).advice;
   assert.deepEqual(
-    ["total_ammonia", "nitrite", "nitrate"].map((parameter) => level(found, parameter)),
+    WATCHED.map((parameter) => levels[parameter].now_mg_n_l),
     [0.2, 0.03, 7],
   );
-  assert.equal(level(told({ now, readings: TESTED.slice(0, 2) }), "nitrate"), null);
+  assert.equal(told({ now, readings: TESTED.slice(0, 2) }).advice.levels.nitrate.now_mg_n_l, null);
 });
 
 test("held: the rule's reason is kept where the water brings more, not where the change itself does", () => {
-  const worse = { code: "source_worse", parameter: "nitrite", source: 1 };
+  const worse = /** @type {const} */ ({ code: "source_worse", parameter: "nitrite", source: 1 });
+  /** @type {Some<Rule>} */
   const rule = { reasons: [worse, { code: "brings_over", parameter: "nitrite" }, { code: "carried" }] };
   const held = told({ plan: { enough: false, advice: [] }, rule }).advice;
   assert.deepEqual(
@@ -357,17 +375,23 @@ test("held: the rule's reason is kept where the water brings more, not where the
 });
 
 test("the assumed pH is said where ammonia is spoken of first", () => {
-  const said = (pass_chance) => codes(told({ pass_chance }).advice).filter((code) => code.startsWith("usual_"));
+  const said = (/** @type {Told["pass_chance"]} */ pass_chance) =>
+    codes(told({ pass_chance }).advice).filter((code) => code.startsWith("usual_"));
   assert.deepEqual(said({ nh3: 0.2 }), ["usual_ph", "usual_temperature_c"]);
   assert.deepEqual(said({ nitrite: 0.2 }), []);
 });
 
 test("the questions: the hour of the next test, the most to change, and how long nitrate is known", () => {
-  const asked = (more = {}, ruled = {}) => {
-    const known = facts(more);
+  /** @param {Pick<Told, "readings" | "tank" | "feedings">} [more] @param {Partial<Rule>} [ruled] */
+  const asked = ({ readings = TESTED, ...more } = {}, ruled = {}) => {
+    const known = facts(readings, { tank: TANK, ...more });
     return ask_of(known, { ...today(known), ...ruled });
   };
-  const tested = (hours) => [read("total_ammonia", 0, hours), read("nitrite", 0, hours)];
+  /** @param {ReturnType<typeof asked>} asked */
+  const most_of = ({ questions: [plan] }) => plan.label === "plan" && plan.input.max_fraction;
+  /** @param {import("../../pwa/types/advice.js").Question} question */
+  const horizon_of = ({ input }) => ("horizon_h" in input ? input.horizon_h : undefined);
+  const tested = (/** @type {number} */ hours) => [read("total_ammonia", 0, hours), read("nitrite", 0, hours)];
   assert.deepEqual([asked().next_test_h, asked().next_test_at], [23, NOW + 23 * HOUR]);
   assert.equal(asked({ readings: tested(13) }).next_test_h, 12, "not sooner than twelve hours");
   assert.deepEqual(
@@ -378,8 +402,8 @@ test("the questions: the hour of the next test, the most to change, and how long
     [asked({ readings: tested(24) }).next_test_h, asked({ readings: tested(24) }).next_test_at],
     [24, NOW + 24 * HOUR],
   );
-  assert.equal(asked({}).questions[0].input.max_fraction, 0.5);
-  const nitrate = (hours) =>
+  assert.equal(most_of(asked()), 0.5);
+  const nitrate = (/** @type {number} */ hours) =>
     asked({
       tank: { ...TANK, started_at: ago(2400) },
       readings: [...TESTED.slice(0, 2), read("nitrate", 2, hours)],
@@ -387,9 +411,6 @@ test("the questions: the hour of the next test, the most to change, and how long
     });
   assert.deepEqual([nitrate(1439).nitrate_known, nitrate(1440).nitrate_known], [true, false]);
   assert.deepEqual([nitrate(1439).limits.nitrate_mg_n_l, nitrate(1441).limits.nitrate_mg_n_l], [10, 1000]);
-  assert.deepEqual(
-    asked().further.map(({ input }) => input.horizon_h),
-    [72, undefined],
-  );
-  assert.equal(asked({}, { usual_test_hours: 168 }).further[0].input.horizon_h, 167);
+  assert.deepEqual(asked().further.map(horizon_of), [72, undefined]);
+  assert.equal(horizon_of(asked({}, { usual_test_hours: 168 }).further[0]), 167);
 });

@@ -6,12 +6,13 @@ import { today } from "../../pwa/advice/today.js";
 import { check, contracts, install } from "../../pwa/contracts.js";
 import { as_facts, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
+import { HOUR, NOW, ago, facts, read as read_at } from "./tank_facts.js";
 
 install(shared_bundle());
 
-const HOUR = 3_600_000;
-const NOW = Date.parse("2026-05-10T08:00:00.000Z");
-const ago = (hours) => new Date(NOW - hours * HOUR).toISOString();
+/** @typedef {import("./tank_facts.js").Parameter} Parameter */
+/** @typedef {import("../../pwa/types/views.js").Reading} Reading */
+
 const TANK = view("tank", {
   id: "tank-one-1",
   water_l: 100,
@@ -22,32 +23,19 @@ const TANK = view("tank", {
   planting: "dense",
   seeded: "none",
 });
-const read = (parameter, hours, value = 0) => ({
-  id: `${parameter}-${hours}`,
-  parameter,
-  value,
-  basis: "n",
-  at: ago(hours),
-});
-const both = (...hours) => hours.flatMap((one) => [read("total_ammonia", one), read("nitrite", one)]);
+/** @param {Parameter} parameter @param {number} hours ago @param {number} [value] */
+const read = (parameter, hours, value = 0) => read_at(parameter, value, hours);
+const both = (/** @type {number[]} */ ...hours) =>
+  hours.flatMap((one) => [read("total_ammonia", one), read("nitrite", one)]);
 
-function asked(readings) {
-  const facts = as_facts({
-    now: NOW,
-    tank: TANK,
-    readings: readings.toSorted((a, b) => (a.at < b.at ? -1 : 1)),
-    changes: [],
-    doses: [],
-    feedings: [],
-    source: { disinfectant: "none" },
-    label: null,
-  });
-  const all = ask_of(facts, today(facts));
+function asked(/** @type {Reading[]} */ readings) {
+  const known = facts(readings, { tank: TANK, source: { disinfectant: "none" }, label: null });
+  const all = ask_of(known, today(known));
   /** @type {Record<string, any>} by label; each question has the input of its own calculation */
   const inputs = Object.fromEntries([...all.questions, ...all.further].map(({ label, input }) => [label, input]));
   return { ...all, inputs };
 }
-const until = (readings) =>
+const until = (/** @type {Reading[]} */ readings) =>
   [asked(readings)].map(({ next_test_h, next_test_at }) => [next_test_h, (next_test_at - NOW) / HOUR])[0];
 
 test("the next test comes a day after the last of ammonia or nitrite, in a settled tank a week after it", () => {
@@ -77,7 +65,7 @@ test("the change and the chances are asked for until that test, the fan for thre
 });
 
 test("nitrate has its limit where it was read within sixty days", () => {
-  const limit = (hours) =>
+  const limit = (/** @type {number} */ hours) =>
     [asked([...both(5), read("nitrate", hours, 3)])].map(({ nitrate_known, limits }) => [
       nitrate_known,
       limits.nitrate_mg_n_l,
@@ -89,7 +77,7 @@ test("nitrate has its limit where it was read within sixty days", () => {
 });
 
 test("half the water at the most, however much ammonia there is", () => {
-  const most = (readings) => asked(readings).inputs.plan.max_fraction;
+  const most = (/** @type {Reading[]} */ readings) => asked(readings).inputs.plan.max_fraction;
   assert.deepEqual([most(both(5)), most([...both(29), read("total_ammonia", 5), read("nitrite", 5, 0.2)])], [0.5, 0.5]);
 });
 

@@ -35,10 +35,10 @@ if (what === "export") {
 } else {
   const { room } = await open_room("local", await test_phone());
   const done = await room.import(new Blob([readFileSync(file)]));
-  const shown = {};
-  for (const kind of ["tank", "reading", "note", "photo"])
-    shown[kind] = room.all(kind).map(({ meta: _meta, ...one }) => one);
-  const [photo] = shown.photo;
-  const bytes = photo && [...new Uint8Array(await (await room.photo(photo.sha256)).arrayBuffer())];
+  const kinds = /** @type {const} */ (["tank", "reading", "note", "photo"]);
+  const shown = Object.fromEntries(kinds.map((kind) => [kind, room.all(kind).map(({ meta: _meta, ...one }) => one)]));
+  const [photo] = room.all("photo");
+  const picture = photo && (await room.photo(photo.sha256));
+  const bytes = picture && [...new Uint8Array(await picture.arrayBuffer())];
   console.log(JSON.stringify({ done, shown, bytes }));
 }

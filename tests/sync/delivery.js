@@ -1,5 +1,11 @@
 /** What becomes of a message on its way: it arrives, gets lost, comes twice, or the server crashes over it. */
 
+/** @typedef {import("./world.js").World} World */
+/** @typedef {import("./world.js").SimulatedPhone} SimulatedPhone */
+/** @typedef {import("./network.js").Outgoing} Outgoing */
+/** @typedef {"well" | "lost request" | "lost answer" | "doubled" | "stale answer" | "server crash"} Fate */
+
+/** @param {World} world @param {number} at the place of the message among the parked @param {Fate} fate */
 export async function deliver(world, at, fate) {
   const message = world.network.take(at);
   const { request, tab } = message;
@@ -33,7 +39,11 @@ export async function deliver(world, at, fate) {
   return world.settle();
 }
 
-/** Let the request arrive at the server. */
+/**
+ * Let the request arrive at the server.
+ * @param {World} world @param {SimulatedPhone} phone @param {Outgoing} asked
+ * @param {{at: number, when: string} | null} [crash]
+ */
 async function reach(world, phone, asked, crash = null) {
   // Small pages, so that a pull takes several.
   const request = { ...asked, path: asked.path.replace("limit=1000", "limit=4") };
@@ -53,13 +63,17 @@ async function reach(world, phone, asked, crash = null) {
   return answer;
 }
 
-/** Send the same request again at once: it must change nothing. */
+/**
+ * Send the same request again at once: it must change nothing.
+ * @param {World} world @param {SimulatedPhone} phone @param {Outgoing} request
+ */
 async function twice(world, phone, request) {
   const before = await world.server.ask("dump");
   await reach(world, phone, request);
   world.invariants.same(before, await world.server.ask("dump"), "a request that came twice");
 }
 
+/** @param {World} world */
 export async function late_double(world) {
   if (!world.network.sent.length) return;
   const { request, phone } = world.pick(world.network.sent);
@@ -68,16 +82,19 @@ export async function late_double(world) {
   await reach(world, phone, request);
 }
 
+/** @param {World} world @returns {Fate} */
 export function fate(world) {
   const roll = world.chance();
   const lost = world.storm ? 0.28 : 0.16;
-  for (const [fate, share] of [
+  /** @type {[Fate, number][]} */
+  const fates = [
     ["lost request", 0.08],
     ["lost answer", lost],
     ["doubled", lost + 0.06],
     ["stale answer", lost + 0.11],
     ["server crash", lost + 0.18],
-  ]) {
+  ];
+  for (const [fate, share] of fates) {
     if (roll < share) return fate;
   }
   return "well";

@@ -2,38 +2,64 @@
 import assert from "node:assert/strict";
 
 const AHEAD_MS = 60_000;
+const REGISTERS = /** @type {const} */ (["deleted", "restored"]);
+
+/** @typedef {import("./world.js").World} World */
+/** @typedef {import("./world.js").SimulatedPhone} SimulatedPhone */
+/** @typedef {import("../../pwa/types/stores.js").Row} Row */
+/** @typedef {import("../../pwa/types/stores.js").Op} Op */
+/** @typedef {import("../../pwa/types/records.js").RecordKind} RecordKind */
+/** @typedef {import("../../pwa/data/database.js").Database} Database */
+/** @typedef {import("../../pwa/types/stores.js").Fields} Fields */
+/**
+ * An op as the server holds it. `fields` of a row that was brought back is that row.
+ * @typedef {{op: string, kind: string, id: string, stamp: string, keeper: string}
+ *   & ({type: "put" | "del" | "restore", fields: Fields} | {type: "row", fields: Row})} ServerOp
+ */
+/** What lies in the room's file on the server: do_dump of server_process.py. */
+/** @typedef {{epoch: string, seq: number, records: Row[], ops: ServerOp[]}} Dump */
+/** What lies on a phone. @typedef {Awaited<ReturnType<Invariants["read"]>>} Held */
+/** What a fold makes of a record. @typedef {Pick<Row, "fields" | "stamps" | "deleted" | "restored">} Folded */
 
 export class Violation extends Error {}
 
 export class Invariants {
+  /** @param {World} world */
   constructor(world) {
     this.world = world;
     // Every op that any phone ever stored, by id: {phone, op, seen: {field: the value shown when it was written}}.
-    this.ops = new Map();
-    this.stores = new Map();
-    this.failed = null;
+    /** @type {Map<string, {phone: SimulatedPhone, op: Op, seen: Record<string, unknown>}>} */ this.ops = new Map();
+    /** @type {Map<SimulatedPhone, Database>} */ this.stores = new Map();
+    /** @type {Violation | null} the first that was found */ this.failed = null;
   }
 
+  /** @param {string} words @returns {never} */
   broken(words) {
     this.failed ??= new Violation(words);
     throw this.failed;
   }
 
+  /** @param {unknown} truth @param {string} words @returns {asserts truth} */
   hold(truth, words) {
     if (!truth) this.broken(words);
   }
 
+  /** @param {unknown} one @param {unknown} other @param {string} words */
   same(one, other, words) {
     try {
       assert.deepEqual(other, one);
     } catch (difference) {
-      this.broken(`${words}: ${difference.message}`);
+      this.broken(`${words}: ${/** @type {Error} */ (difference).message}`);
     }
   }
 
   // Membership: the server lets in all members, and nobody else.
 
-  /** `joining`: the server crashed during a join of this phone, so the join may be stored or not. */
+  /**
+   * `joining`: the server crashed during a join of this phone, so the join may be stored or not.
+   * @param {import("./network.js").Outgoing} request @param {import("./network.js").Answer} answer
+   * @param {boolean | undefined} joining
+   */
   answered(request, { status, body }, joining) {
     if (!/\/(push|pull|bring-back)(\?|$)/.test(request.path)) return;
     const refusal = this.world.membership.refusal(request.key);
@@ -51,16 +77,23 @@ export class Invariants {
 
   // Writing: what was reported as saved is stored, and its stamp is later than what its author saw.
 
+  /**
+   * @param {SimulatedPhone} phone @param {import("../../pwa/data/fish_room.js").FishRoom} room
+   * @param {import("../../pwa/data/write.js").Change[]} changes
+   */
   before_write(phone, room, changes) {
-    phone.seen = new Map();
-    for (const { kind, id } of changes) if (id) phone.seen.set(id, { ...room.get(kind, id) });
+    phone.seen = new Map(
+      changes.flatMap(({ kind, id }) => (id ? [[id, { ...room.get(/** @type {RecordKind} */ (kind), id) }]] : [])),
+    );
     phone.found = 0;
   }
 
+  /** @param {SimulatedPhone} phone @param {number} count */
   async saved(phone, count) {
     phone.saved = count;
   }
 
+  /** @param {SimulatedPhone} phone */
   async read(phone) {
     const tab = await this.reader(phone);
     return tab.read(["outbox", "kept", "rows", "former", "rooms", "device"], async (t) => ({
@@ -73,19 +106,20 @@ export class Invariants {
     }));
   }
 
-  /** A connection of the test's own, beside the tabs. */
+  /** A connection of the test's own, beside the tabs. @param {SimulatedPhone} phone @returns {Promise<Database>} */
   async reader(phone) {
-    if (!this.stores.has(phone))
-      this.stores.set(phone, await this.world.core.open_database({ name: phone.database_name }));
-    return this.stores.get(phone);
+    const open = this.stores.get(phone) ?? (await this.world.core.open_database({ name: phone.database_name }));
+    this.stores.set(phone, open);
+    return open;
   }
 
-  /** A phone is lost for good. */
+  /** A phone is lost for good. @param {SimulatedPhone} phone */
   gone(phone) {
     this.stores.get(phone)?.close();
     this.stores.delete(phone);
   }
 
+  /** @param {SimulatedPhone} phone */
   async harvest(phone) {
     const { outbox } = await this.read(phone);
     for (const { op } of outbox) {
@@ -105,6 +139,7 @@ export class Invariants {
 
   // After steps.
 
+  /** @param {boolean} deep whether to look at all that is stored */
   async after_step(deep) {
     if (this.failed) throw this.failed;
     if (deep) await this.everywhere(await this.world.server.ask("dump"), false);
@@ -119,6 +154,7 @@ export class Invariants {
     this.edits_beat_what_was_seen(server);
   }
 
+  /** @param {Dump} server @param {boolean} at_end */
   async everywhere(server, at_end) {
     this.last_writer_wins(server);
     this.no_stamp_ahead(server);
@@ -131,11 +167,14 @@ export class Invariants {
     }
   }
 
-  /** Every op is on the server, in the outbox ("needs you" too), or kept for a server that is restored. */
+  /**
+   * Every op is on the server, in the outbox ("needs you" too), or kept for a server that is restored.
+   * @param {SimulatedPhone} phone @param {Held} held @param {Set<string>} on_server @param {boolean} at_end
+   */
   nothing_lost(phone, { outbox, kept, room, identity }, on_server, at_end) {
     const waiting = new Set(outbox.map(({ op }) => op.op));
     const spare = new Set(kept.map(({ op }) => op.op));
-    const settled = at_end && room && !room.ended && this.world.membership.may_share(identity.key);
+    const settled = at_end && room && !room.ended && this.world.membership.may_share(identity?.key);
     for (const [id, logged] of this.ops) {
       if (logged.phone !== phone || on_server.has(id) || waiting.has(id)) continue;
       this.hold(!settled && spare.has(id), `${phone.name} lost ${JSON.stringify(logged.op)}`);
@@ -144,18 +183,22 @@ export class Invariants {
 
   /**
    * No rows stay after the membership. No op here breaks its kind, so only a role or the membership's end refuses it.
+   * @param {SimulatedPhone} phone @param {Held} held
    */
   only_what_is_ours(phone, { outbox, rows, former, room }) {
     this.hold(!room?.ended || !(rows.length || former.length), `${phone.name} keeps rows of a room it is no longer in`);
     for (const { state, reason, op } of outbox) {
       this.hold(
-        state !== "needs you" || ["role", "membership-ended"].includes(reason),
+        state !== "needs you" || reason === "role" || reason === "membership-ended",
         `${phone.name}: refused as ${reason}: ${JSON.stringify(op)}`,
       );
     }
   }
 
-  /** Up to the cursor, the mirror holds every row as the server does. */
+  /**
+   * Up to the cursor, the mirror holds every row as the server does.
+   * @param {SimulatedPhone} phone @param {Held} held @param {Dump} server
+   */
   cursor_passes_nothing(phone, { rows, room }, server) {
     if (!room || room.epoch !== server.epoch || room.ended) return;
     // Evicted rows are pulled again when the phone next shares; until then there is a gap.
@@ -173,25 +216,29 @@ export class Invariants {
 
   /**
    * An independent fold of all ops and rows that the server took: field by field, the later stamp wins.
+   * @param {Dump} server
    */
   last_writer_wins({ records, ops }) {
-    const oracle = new Map();
-    for (const { op, id, type, stamp, fields: stored } of ops) {
+    /** @type {Map<string, Folded>} */ const oracle = new Map();
+    for (const one of ops) {
+      const { op, id, type, stamp } = one;
+      /** @type {Folded} */
       const record = oracle.get(id) ?? { fields: {}, stamps: {}, deleted: null, restored: null };
       oracle.set(id, record);
-      if (type === "row") {
-        for (const [name, stamp_of_field] of Object.entries(stored.stamps)) {
+      if (one.type === "row") {
+        const row = one.fields;
+        for (const [name, stamp_of_field] of Object.entries(row.stamps)) {
           if (record.stamps[name] > stamp_of_field) continue;
           record.stamps[name] = stamp_of_field;
-          record.fields[name] = stored.fields[name];
+          record.fields[name] = row.fields[name];
         }
-        for (const register of ["deleted", "restored"])
-          if (stored[register] > (record[register] ?? "")) record[register] = stored[register];
+        for (const register of REGISTERS)
+          if ((row[register] ?? "") > (record[register] ?? "")) record[register] = row[register];
         continue;
       }
-      const fields = this.ops.get(op)?.op.fields ?? stored;
-      if (type === "del" && !(record.deleted >= stamp)) record.deleted = stamp;
-      if (type === "restore" && !(record.restored >= stamp)) record.restored = stamp;
+      const fields = this.ops.get(op)?.op.fields ?? one.fields;
+      if (type === "del" && !((record.deleted ?? "") >= stamp)) record.deleted = stamp;
+      if (type === "restore" && !((record.restored ?? "") >= stamp)) record.restored = stamp;
       for (const [name, value] of Object.entries(type === "put" ? fields : {})) {
         if (record.stamps[name] > stamp) continue;
         record.stamps[name] = stamp;
@@ -206,6 +253,7 @@ export class Invariants {
       this.same(record, got.get(id), `record ${id} is not what last writer wins makes it`);
   }
 
+  /** @param {Dump} server */
   no_stamp_ahead({ records }) {
     const ceiling = this.world.now + AHEAD_MS;
     for (const { id, stamps, deleted, restored } of records) {
@@ -218,7 +266,7 @@ export class Invariants {
     }
   }
 
-  /** An edit's stamp is later than the stamp of the value that its author saw. */
+  /** An edit's stamp is later than the stamp of the value that its author saw. @param {Dump} server */
   edits_beat_what_was_seen({ ops }) {
     const stamps = new Map(ops.map(({ op, stamp }) => [op, stamp]));
     const writer = new Map();
@@ -227,11 +275,10 @@ export class Invariants {
     for (const [id, { op, seen }] of this.ops) {
       for (const name of Object.keys(op.fields)) {
         const before = writer.get(`${op.id} ${name} ${seen[name]}`);
-        if (!before || before === id || !stamps.has(id) || !stamps.has(before)) continue;
-        this.hold(
-          stamps.get(id) > stamps.get(before),
-          `${JSON.stringify(op)} lost to what its author had seen (${stamps.get(before)})`,
-        );
+        if (!before || before === id) continue;
+        const [stamp, seen_stamp] = [stamps.get(id), stamps.get(before)];
+        if (!stamp || !seen_stamp) continue;
+        this.hold(stamp > seen_stamp, `${JSON.stringify(op)} lost to what its author had seen (${seen_stamp})`);
       }
     }
   }
@@ -244,51 +291,57 @@ export class Invariants {
     }
   }
 
-  /** A phone lost rows, or its membership ended: only what it still holds must come back. */
+  /** A phone lost rows, or its membership ended: only what it still holds must come back. @param {SimulatedPhone} phone */
   async forgot(phone) {
     const { former } = await this.read(phone);
     phone.shown = former.map((entry) => entry.row);
   }
 
-  /** What phones showed when the server was restored is back, or a later edit of it, whoever wrote it. */
+  /**
+   * What phones showed when the server was restored is back, or a later edit of it, whoever wrote it.
+   * @param {Dump} server
+   */
   async brought_back({ records }) {
     const written = this.world.core.written_by();
+    const { membership } = this.world;
     const found = new Map(records.map((record) => [record.id, record]));
     for (const phone of this.world.phones) {
       const { identity, former } = await this.read(phone);
-      const role = this.world.membership.may_share(identity.key) ? this.world.membership.roles.get(phone.keeper) : null;
+      const role = membership.may_share(identity?.key) ? membership.roles.get(phone.keeper ?? "") : null;
+      const may_write = (/** @type {string} */ kind) => Boolean(role) && written[kind].includes(String(role));
       for (const row of phone.shown) {
-        if (!written[row.kind].includes(role)) continue;
+        if (!may_write(row.kind)) continue;
         this.world.count("shown row back");
         const record = found.get(row.id);
         this.hold(record, `${phone.name} had shown ${JSON.stringify(row)}, and it did not come back`);
-        const place = (stamp) => place_of(stamp, row.moved ?? {}, record.moved ?? {});
+        const place = (/** @type {string} */ stamp) => place_of(stamp, row.moved ?? {}, record.moved ?? {});
         for (const [name, stamp] of Object.entries(row.stamps)) {
           this.hold(
             record.stamps[name] >= place(stamp),
             `${phone.name} had shown ${name} of ${stamp}, and ${JSON.stringify(record)} came back`,
           );
         }
-        for (const register of ["deleted", "restored"]) {
+        for (const register of REGISTERS) {
+          const known = row[register];
           this.hold(
-            !row[register] || record[register] >= place(row[register]),
-            `${phone.name} knew of ${register} ${row[register]}, and ${JSON.stringify(record)} came back`,
+            !known || (record[register] ?? "") >= place(known),
+            `${phone.name} knew of ${register} ${known}, and ${JSON.stringify(record)} came back`,
           );
         }
       }
-      const left = former.filter(({ kind }) => written[kind].includes(role));
+      const left = former.filter(({ kind }) => may_write(kind));
       this.hold(!left.length, `${phone.name} still puts aside ${JSON.stringify(left)}`);
     }
   }
 
-  /** All members have the same rows as the server, and their screens show the same. */
+  /** All members have the same rows as the server, and their screens show the same. @param {Dump} server */
   async converged(server) {
     const rows = server.records.map((record) => JSON.stringify(in_order(record))).sort();
-    let shown = null;
+    /** @type {string[] | null} */ let shown = null;
     const known = new Set(server.records.map(({ id }) => id));
     for (const phone of this.world.phones) {
       const held = await this.read(phone);
-      if (!this.world.membership.may_share(held.identity.key)) continue;
+      if (!this.world.membership.may_share(held.identity?.key)) continue;
       const open = held.outbox.filter(
         ({ state, op, creates }) => state !== "needs you" && (creates || known.has(op.id)),
       );
@@ -297,12 +350,14 @@ export class Invariants {
       this.same(rows, mirror, `${phone.name}'s mirror is not the server's`);
       if (held.outbox.length) continue;
       for (const tab of phone.tabs) {
-        const view = ["tank", "reading"]
-          .flatMap((kind) => tab.room.all(kind).map((one) => JSON.stringify({ ...one, meta: null })))
+        const { room } = tab;
+        this.hold(room, `a tab of ${phone.name} shows no room`);
+        const view = /** @type {RecordKind[]} */ (["tank", "reading"])
+          .flatMap((kind) => room.all(kind).map((one) => JSON.stringify({ ...one, meta: null })))
           .sort();
         shown ??= view;
         this.same(shown, view, `${phone.name} shows something else`);
-        this.same([], tab.room.sharing().needs_you, `${phone.name} asks for nothing`);
+        this.same([], room.sharing().needs_you, `${phone.name} asks for nothing`);
       }
     }
   }
@@ -326,11 +381,15 @@ export class Invariants {
   }
 }
 
-/** The stamp that `known` gives to a stamp of a row whose moved stamps are `moved`. */
+/**
+ * The stamp that `known` gives to a stamp of a row whose moved stamps are `moved`.
+ * @param {string} stamp @param {import("../../pwa/types/stores.js").Moved} moved
+ * @param {import("../../pwa/types/stores.js").Moved} known
+ */
 function place_of(stamp, moved, known) {
   const written = Object.keys(moved).find((name) => moved[name] === stamp) ?? stamp;
   return known[written] ?? stamp;
 }
 
-/** The row with its members sorted by name, so that rows compare as text. */
+/** The row with its members sorted by name, so that rows compare as text. @param {object} row */
 const in_order = (row) => Object.fromEntries(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)));

@@ -1,5 +1,9 @@
 /** What the keepers do: they write, open a second tab, and let the phone share. */
 
+/** @typedef {import("./world.js").World} World */
+/** @typedef {import("../../pwa/data/write.js").Change} Change */
+
+/** @param {World} world */
 export async function write(world, phone = world.pick(world.phones)) {
   const tab = world.pick([...phone.tabs]);
   if (!tab?.room) return;
@@ -17,6 +21,7 @@ export async function write(world, phone = world.pick(world.phones)) {
   await world.invariants.harvest(phone);
 }
 
+/** @param {World} world @param {import("../../pwa/data/fish_room.js").FishRoom} room @returns {Change[]} */
 function edits(world, room) {
   const value = () => ++world.values;
   const tanks = room.all("tank");
@@ -26,8 +31,10 @@ function edits(world, room) {
   if (!tank || (tanks.length < 2 && roll < 0.15))
     return [{ type: "put", kind: "tank", fields: { name: `T${value()}`, water_l: value(), place: `P${value()}` } }];
   if (roll < 0.4) {
+    /** @type {Record<string, string | number>} */
     const fields = { name: `T${value()}`, water_l: value(), place: `P${value()}`, note: `N${value()}` };
     const names = world.storm ? ["name"] : Object.keys(fields).filter(() => world.chance() < 0.4);
+    /** @type {Record<string, string | number | null>} */
     const changed = Object.fromEntries((names.length ? names : ["water_l"]).map((name) => [name, fields[name]]));
     if (world.chance() < 0.1) changed.place = null;
     return [{ type: "put", kind: "tank", id: tank.id, fields: changed }];
@@ -52,6 +59,7 @@ function edits(world, room) {
   return [{ type: world.chance() < 0.5 ? "del" : "restore", kind: "tank", id: tank.id }];
 }
 
+/** @param {World} world */
 export async function open_another(world) {
   const phone = world.pick(world.phones);
   if (phone.tabs.size >= 2) return;
@@ -59,11 +67,13 @@ export async function open_another(world) {
   await world.open_tab(phone, world.chance() < 0.2 ? world.below(30) : Infinity);
 }
 
+/** @param {World} world */
 export async function fire_timer(world) {
   const tab = world.pick(world.phones.flatMap((phone) => [...phone.tabs]));
   if (tab?.fire()) world.note("timer", tab.owner.name);
 }
 
+/** @param {World} world */
 export async function try_again(world) {
   const tab = world.pick(world.phones.flatMap((phone) => [...phone.tabs]));
   if (!tab?.room) return;

@@ -2,8 +2,10 @@
 
 export class Membership {
   constructor() {
-    this.devices = new Map();
-    this.roles = new Map();
+    // The phones by their keys. `keeper` is an id.
+    /** @type {Map<string, {id: string, keeper: string, revoked: boolean}>} */ this.devices = new Map();
+    // By the keeper's id; null where the membership has ended.
+    /** @type {Map<string, string | null>} */ this.roles = new Map();
   }
 
   copy() {
@@ -24,20 +26,22 @@ export class Membership {
     return back;
   }
 
+  /** @param {{key?: string, device: string, keeper: {id: string}, role: string}} welcome `key`: of a new phone */
   joined({ key, device, keeper, role }) {
     if (key) this.devices.set(key, { id: device, keeper: keeper.id, revoked: false });
     this.roles.set(keeper.id, role);
   }
 
-  /** The status that must answer a push or a pull with this key; null if it is let in. */
+  /** The status that must answer a push or a pull with this key; null if it is let in. @param {string | null} [key] */
   refusal(key) {
-    const device = this.devices.get(key);
+    const device = this.devices.get(key ?? "");
     if (!device || device.revoked) return 401;
     const role = this.roles.get(device.keeper);
     if (role === undefined) return 404;
     return role === null ? 410 : null;
   }
 
+  /** @param {string | null} [key] */
   may_share(key) {
     return this.refusal(key) === null;
   }

@@ -1,26 +1,39 @@
 /** Who belongs to the room: joining on a phone, and what the owner does on the server. */
 import { deliver } from "./delivery.js";
 
+/** @typedef {import("./world.js").World} World */
+/** @typedef {import("./world.js").SimulatedPhone} SimulatedPhone */
+
+/** @param {World} world @param {import("./network.js").Outgoing} request */
 function ask(world, request) {
   return world.server.ask("request", { request, now: world.now });
 }
 
+/** The key of a phone of the owner that may share. @param {World} world */
 export function owner(world) {
   return [...world.membership.devices].find(
     ([key, device]) => device.keeper === world.phones[0].keeper && world.membership.may_share(key),
   )?.[0];
 }
 
+/**
+ * @param {World} world @param {{role: string} | {keeper: string | undefined}} how
+ * @returns {Promise<{secret?: string}>} no secret where the server refused
+ */
 export async function invite(world, how) {
   const key = owner(world) ?? world.phones[0].key;
   return (await ask(world, { method: "POST", path: `/api/v1/rooms/${world.room}/invites`, key, body: how })).body;
 }
 
-/** Join. If an answer is lost or the page dies, try the same secret again. */
+/**
+ * Join. If an answer is lost or the page dies, try the same secret again.
+ * @param {World} world @param {SimulatedPhone} phone @param {string} secret
+ * @param {import("./delivery.js").Fate[]} [fates]
+ */
 export async function join_now(world, phone, secret, fates = ["well"]) {
   for (let tries = 0; ; tries++) {
     const tab = [...phone.tabs][0] ?? (await world.open_tab(phone));
-    let ended = "not";
+    /** @type {unknown} */ let ended = "not";
     world.core.join({ secret, keeper_name: phone.name, device_name: phone.name }, tab.surroundings).then(
       () => (ended = "joined"),
       (failed) => (ended = failed),
@@ -28,14 +41,18 @@ export async function join_now(world, phone, secret, fates = ["well"]) {
     await world.settle();
     while (world.network.parked.length) await deliver(world, 0, tries < 3 ? world.pick(fates) : "well");
     if (ended === "joined") break;
-    world.hold(tab.dead || ended instanceof world.core.Unreachable, `joining failed: ${ended?.stack ?? ended}`);
+    world.hold(tab.dead || ended instanceof world.core.Unreachable, `joining failed: ${told(ended)}`);
   }
   world.reopen(phone);
   await world.open_tab(phone);
 }
 
+/** What became of a join, in words. @param {unknown} ended */
+const told = (ended) => (ended instanceof Error ? ended.stack : ended);
+
+/** @param {World} world @param {SimulatedPhone} phone */
 export async function rejoin(world, phone) {
-  const keeper = world.membership.roles.get(phone.keeper)
+  const keeper = world.membership.roles.get(phone.keeper ?? "")
     ? { keeper: phone.keeper }
     : { role: phone.name.startsWith("cleo") ? "helper" : "keeper" };
   const { secret } = await invite(world, keeper);
@@ -47,11 +64,12 @@ export async function rejoin(world, phone) {
   await join_now(world, phone, secret, ["well", "well", "lost answer", "server crash"]);
 }
 
+/** @param {World} world */
 export async function revoke(world) {
   const phone = world.pick(world.phones.slice(1));
   const key = owner(world);
   if (!key || !phone.key) return;
-  if (world.chance() < 0.5 && phone.keeper !== world.phones[0].keeper) {
+  if (world.chance() < 0.5 && phone.keeper && phone.keeper !== world.phones[0].keeper) {
     const { status } = await ask(world, {
       method: "DELETE",
       path: `/api/v1/rooms/${world.room}/people/${phone.keeper}`,
@@ -69,11 +87,12 @@ export async function revoke(world) {
   }
 }
 
+/** @param {World} world */
 export async function change_role(world) {
   const phone = world.pick(world.phones.slice(2));
   const role = world.pick(["keeper", "helper", "viewer"]);
   const key = owner(world);
-  if (!key || !world.membership.roles.get(phone.keeper)) return;
+  if (!key || !phone.keeper || !world.membership.roles.get(phone.keeper)) return;
   const { status } = await ask(world, {
     method: "PATCH",
     path: `/api/v1/rooms/${world.room}/people/${phone.keeper}`,
@@ -84,6 +103,7 @@ export async function change_role(world) {
   if (status === 200) world.membership.roles.set(phone.keeper, role);
 }
 
+/** @param {World} world */
 export async function rejoin_someone(world) {
   const out = world.phones.filter((phone) => !world.membership.may_share(phone.key));
   // Joining needs the network to be idle, so lose first what is on its way.

@@ -2,14 +2,18 @@
 import { deliver } from "./delivery.js";
 import { write } from "./keepers.js";
 
+/** @typedef {import("./world.js").World} World */
+
 const DAY = 86_400_000;
 
+/** @param {World} world */
 export async function make_backup(world) {
   world.note("backup");
   await world.server.ask("backup", { now: world.now });
   world.backup = world.membership.copy();
 }
 
+/** @param {World} world */
 export async function restore(world) {
   if (!world.backup) return;
   world.note("restore");
@@ -18,6 +22,7 @@ export async function restore(world) {
   world.membership = world.backup.restored_over(world.membership);
 }
 
+/** @param {World} world */
 export async function evict(world) {
   const phone = world.pick(world.phones);
   const [tab] = phone.tabs;
@@ -30,7 +35,7 @@ export async function evict(world) {
   await world.invariants.forgot(phone);
 }
 
-/** A phone is lost with everything on it. Its keeper comes back with a new one. */
+/** A phone is lost with everything on it. Its keeper comes back with a new one. @param {World} world */
 export async function lose_phone(world) {
   const at = 1 + world.below(world.phones.length - 1);
   const lost = world.phones[at];
@@ -45,6 +50,7 @@ export async function lose_phone(world) {
   await world.open_tab(world.phones[at]);
 }
 
+/** @param {World} world */
 export function crash_phone(world) {
   const phone = world.pick(world.phones);
   const tab = world.pick([...phone.tabs]);
@@ -53,14 +59,17 @@ export function crash_phone(world) {
   tab.die_at = tab.steps + 1 + world.below(40);
 }
 
-/** Set a phone's clock, off by seconds or by days. */
+/** Set a phone's clock, off by seconds or by days. @param {World} world */
 export function jump(world) {
   const phone = world.pick(world.phones);
   phone.skew = world.skew();
   world.note("clock jump", phone.name, phone.skew);
 }
 
-/** A phone's clock jumps days ahead, and its keeper writes before the offset to the server is corrected. */
+/**
+ * A phone's clock jumps days ahead, and its keeper writes before the offset to the server is corrected.
+ * @param {World} world
+ */
 export async function leap(world) {
   const phone = world.pick(world.phones);
   phone.skew += world.below(4 * DAY);
@@ -68,6 +77,7 @@ export async function leap(world) {
   await write(world, phone);
 }
 
+/** @param {World} world */
 export function partition(world) {
   const phone = world.pick(world.phones);
   phone.offline = !phone.offline;

@@ -7,6 +7,9 @@ import { load_core } from "./core.js";
 import { start_server } from "./server.js";
 import { World } from "./world.js";
 
+/** @typedef {import("./invariants.js").Violation} Violation */
+
+/** @param {string} path */
 const here = (path) => new URL(path, import.meta.url).pathname;
 const { values } = parseArgs({
   options: {
@@ -26,17 +29,19 @@ console.warn = () => {};
 const server = await start_server(values.python, values.server);
 const core = await load_core(values.pwa);
 const first = Number(values.from);
-const total = {};
+/** @type {Record<string, number>} */ const total = {};
+/** @type {{from: number, seeds: number, violation: {seed: number, words: string, stack?: string} | null}} */
 const report = { from: first, seeds: 0, violation: null };
 const until = Date.now() + 1000 * Number(values.seconds);
 for (let seed = first; seed < first + Number(values.seeds) && Date.now() < until; seed += Number(values.every)) {
   const world = new World(core, server, seed, { trace: values.trace });
   // An unhandled rejection fails the seed too.
-  const stray = (failed) => (world.invariants.failed ??= failed);
+  const stray = (/** @type {Violation} */ failed) => (world.invariants.failed ??= failed);
   process.on("unhandledRejection", stray);
   try {
     await world.run(Number(values.steps));
-  } catch (violated) {
+  } catch (caught) {
+    const violated = /** @type {Error} */ (caught);
     report.violation = { seed, words: world.invariants.failed?.message ?? violated.message, stack: violated.stack };
   }
   process.off("unhandledRejection", stray);

@@ -2,6 +2,8 @@
 import { spawn } from "node:child_process";
 import { createInterface } from "node:readline";
 
+/** @typedef {Awaited<ReturnType<typeof start_server>>} Server */
+
 /** @param {string} python @param {string} path the folder that holds the package `limnary` */
 export async function start_server(python, path) {
   const script = new URL("server_process.py", import.meta.url).pathname;
@@ -17,7 +19,7 @@ export async function start_server(python, path) {
   };
   await read();
   return {
-    /** @param {string} what @param {Record<string, any>} [more] */
+    /** @param {string} what @param {Record<string, unknown>} [more] @returns {Promise<any>} the answer of `do_what` */
     ask(what, more = {}) {
       child.stdin.write(`${JSON.stringify({ do: what, ...more })}\n`);
       return read();

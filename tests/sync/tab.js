@@ -3,29 +3,47 @@
  * A death is like a closed or crashed page: the open transaction aborts, and nothing after it ever runs.
  */
 
+/** @typedef {import("../../pwa/data/phone.js").Phone} Phone */
+/** @typedef {import("../../pwa/data/phone.js").Message} Message */
+/** @typedef {import("../../pwa/data/database.js").Database} Database */
+/** @typedef {import("../../pwa/data/fish_room.js").FishRoom} FishRoom */
+/** @typedef {import("../../pwa/data/room_cache.js").RoomCache} RoomCache */
+
+/** @returns {Promise<never>} */
 const never = () => new Promise(() => {});
 
 export class Tab {
-  /**
-   * @param {any} phone the phone it belongs to (world.js) @param {any} core the modules under test
-   * @param {any} network where requests are parked @param {{running: number}} load counts open transactions
-   */
-  constructor(phone, core, network, load) {
-    Object.assign(this, { owner: phone, core, network, load });
-    this.dead = false;
-    this.steps = 0;
-    this.die_at = Infinity;
-    this.timers = new Set();
-    this.listeners = new Set();
-  }
+  /** @type {FishRoom | undefined} until `enter` has opened it */ room;
+  /** @type {RoomCache | undefined} */ cache;
+  /** @type {(() => void) | undefined} */ stop;
+  /** It may not have heard what a tab that died had changed. */
+  stale = false;
+  dead = false;
+  /** How many awaits of the core have begun or ended here. */
+  steps = 0;
+  die_at = Infinity;
+  /** @type {Set<{ms: number, work: () => void}>} */ timers = new Set();
+  /** @type {Set<(message: Message) => void>} */ listeners = new Set();
 
-  async open() {
-    this.real = await this.core.open_database({ name: this.owner.database_name });
+  /**
+   * @param {import("./world.js").SimulatedPhone} phone the phone it belongs to
+   * @param {import("./core.js").Core} core the modules under test
+   * @param {import("./network.js").Network} network where requests are parked
+   * @param {{running: number}} load counts open transactions
+   * @param {Database} real the phone's database
+   */
+  constructor(phone, core, network, load, real) {
+    this.owner = phone;
+    this.core = core;
+    this.network = network;
+    this.load = load;
+    this.real = real;
+    /** @type {Phone} what the core takes from this phone */
     this.surroundings = {
       database: {
-        read: (names, work) => this.transact(this.real.read, names, work),
-        write: (names, work) => this.transact(this.real.write, names, work),
-        close: () => this.real.close(),
+        read: (names, work) => this.transact(real.read, names, work),
+        write: (names, work) => this.transact(real.write, names, work),
+        close: () => real.close(),
       },
       now: () => this.owner.now(),
       random: (count) => Uint8Array.from({ length: count }, () => Math.floor(this.owner.chance() * 256)),
@@ -46,13 +64,13 @@ export class Tab {
         return () => this.timers.delete(timer);
       },
     };
-    return this;
   }
 
   /** Open the room and keep it shared, as app.js does. */
-  async enter(id) {
+  async enter(/** @type {string} */ id) {
     const { room, cache } = await this.core.open_room(id, this.surroundings);
-    Object.assign(this, { room, cache });
+    this.room = room;
+    this.cache = cache;
     this.stop = this.core.start(this.surroundings, room.id, cache);
   }
 
@@ -63,10 +81,16 @@ export class Tab {
     return this.dead;
   }
 
+  /**
+   * @template {import("../../pwa/types/stores.js").StoreName} Name @template Result
+   * @param {Database["read"]} real @param {readonly Name[]} names
+   * @param {(t: import("../../pwa/types/stores.js").In<Name>) => Result | Promise<Result>} work
+   * @returns {Promise<Result>}
+   */
   async transact(real, names, work) {
     if (this.step()) return never();
     this.load.running++;
-    let result;
+    /** @type {any} the result, once the transaction has ended well */ let result;
     try {
       result = await real(names, (stores) => work(this.watched(stores)));
     } catch (failed) {
@@ -77,23 +101,28 @@ export class Tab {
     return this.step() ? never() : result;
   }
 
-  /** Stores at whose every request the tab may die. */
+  /**
+   * Stores at whose every request the tab may die.
+   * @template {object} Names @param {Names} stores @returns {Names}
+   */
   watched(stores) {
-    const watch = (target) =>
+    const watch = (/** @type {any} any store or index: each method is watched alike */ target) =>
       new Proxy(target, {
         get: (_, name) => {
           const value = target[name];
           if (typeof value !== "function") return value;
-          return (...given) => {
+          return (/** @type {unknown[]} */ ...given) => {
             if (name === "index") return watch(value.apply(target, given));
             if (this.step()) throw new Error("The page is gone");
             return value.apply(target, given);
           };
         },
       });
-    return Object.fromEntries(Object.entries(stores).map(([name, store]) => [name, watch(store)]));
+    const watched = Object.entries(stores).map(([name, store]) => [name, watch(store)]);
+    return /** @type {Names} */ (Object.fromEntries(watched));
   }
 
+  /** @param {import("./network.js").Outgoing} request */
   async send(request) {
     if (this.step()) return never();
     const parked = this.network.park(this, structuredClone(request));
@@ -106,6 +135,11 @@ export class Tab {
     }
   }
 
+  /**
+   * @template Result
+   * @param {string} name @param {() => Promise<Result>} work
+   * @returns {Promise<import("../../pwa/data/phone.js").Alone<Result>>}
+   */
   async alone(name, work) {
     const { locks } = this.owner;
     if (!this.owner.has_locks) return { held: true, result: await work() };

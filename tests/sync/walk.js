@@ -4,10 +4,14 @@ import { fire_timer, open_another, try_again, write } from "./keepers.js";
 import { change_role, owner, rejoin, rejoin_someone, revoke } from "./membership_acts.js";
 import { crash_phone, evict, jump, leap, lose_phone, make_backup, partition, restore } from "./mishaps.js";
 
+/** @typedef {import("./world.js").World} World */
+
+/** @param {World} world */
 export async function act(world) {
   const roll = world.chance();
   if (world.network.parked.length && roll < 0.5)
     return deliver(world, world.below(world.network.parked.length), fate(world));
+  /** @type {[number, () => void | Promise<void>][]} */
   const acts = [
     [0.28, () => write(world)],
     [0.57, () => fire_timer(world)],
@@ -37,7 +41,10 @@ export async function act(world) {
   return acts.find(([share]) => which < share)?.[1]();
 }
 
-/** Quiesce: heal the network, re-admit about half of the removed members, and share until nothing changes. */
+/**
+ * Quiesce: heal the network, re-admit about half of the removed members, and share until nothing changes.
+ * @param {World} world
+ */
 export async function heal(world) {
   world.note("heal");
   for (const phone of world.phones) {
@@ -48,7 +55,7 @@ export async function heal(world) {
   for (const phone of world.phones) {
     if (!world.membership.may_share(phone.key) && owner(world) && world.chance() < 0.6) await rejoin(world, phone);
     if (!phone.tabs.size) await world.open_tab(phone);
-    for (const tab of phone.tabs) if (tab.stale) void tab.cache.reread();
+    for (const tab of phone.tabs) if (tab.stale) void tab.cache?.reread();
   }
   for (let tries = 0, calm = 0; calm < 2; tries++) {
     if (tries > 40) return world.invariants.broken("sharing never comes to rest");

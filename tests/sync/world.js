@@ -16,18 +16,40 @@ import { act, heal } from "./walk.js";
 const START = Date.UTC(2026, 4, 4, 7, 30);
 const DAY = 86_400_000;
 
+/**
+ * One phone of a keeper, with the state that the story gives it.
+ * @typedef {{
+ *   name: string, database_name: string, chance: () => number, tabs: Set<Tab>, offline: boolean, skew: number,
+ *   locks: Map<string, Tab>, has_locks: boolean, now: () => number,
+ *   shown: import("../../pwa/types/stores.js").Row[], seen?: Map<string, Record<string, unknown>>, found: number,
+ *   saved?: number, joining?: boolean, joined?: boolean, key?: string, device?: string, keeper?: string,
+ * }} SimulatedPhone
+ * `shown`: rows that it showed when the server was restored. `seen`: the records that it showed when it wrote.
+ * `found`: how many of the ops that it then stored. `saved`: how many it said it had saved.
+ * `joining`: the server crashed during its join.
+ */
+
 export class World {
+  /**
+   * @param {import("./core.js").Core} core @param {import("./server.js").Server} server @param {number} seed
+   * @param {{trace?: boolean}} [how]
+   */
   constructor(core, server, seed, { trace = false } = {}) {
-    Object.assign(this, { core, server, seed, trace });
+    this.core = core;
+    this.server = server;
+    this.seed = seed;
+    this.trace = trace;
+    /** @type {SimulatedPhone[]} */ this.phones = [];
+    this.room = "";
     this.chance = seeded(seed);
     this.storm = seed % 5 === 0;
     this.now = START;
     this.load = { running: 0 };
     this.network = new Network(core);
     this.membership = new Membership();
-    this.backup = null;
+    /** @type {Membership | null} */ this.backup = null;
     this.values = 0;
-    this.counts = {};
+    /** @type {Record<string, number>} */ this.counts = {};
     this.invariants = new Invariants(this);
   }
 
@@ -47,15 +69,17 @@ export class World {
 
   /** Close all tabs, so that many seeds fit into one process. */
   close() {
-    for (const phone of this.phones ?? []) {
+    for (const phone of this.phones) {
       for (const tab of [...phone.tabs]) tab.die();
     }
   }
 
+  /** @param {number} most @returns {number} a whole number from 0, below `most` */
   below(most) {
     return Math.floor(this.chance() * most);
   }
 
+  /** @template One @param {readonly One[]} list */
   pick(list) {
     return list[this.below(list.length)];
   }
@@ -66,11 +90,13 @@ export class World {
     );
   }
 
-  note(...words) {
-    if (this.trace) console.error(this.seed, new Date(this.now).toISOString(), ...words);
-    this.count(words[0]);
+  /** @param {string} what @param {unknown[]} words */
+  note(what, ...words) {
+    if (this.trace) console.error(this.seed, new Date(this.now).toISOString(), what, ...words);
+    this.count(what);
   }
 
+  /** @param {string} what */
   count(what) {
     this.counts[what] = (this.counts[what] ?? 0) + 1;
   }
@@ -90,13 +116,22 @@ export class World {
     const [ada, second, ben, cleo] = this.phones;
     for (const phone of this.phones) await this.open_tab(phone);
     await join_now(this, ada, secret);
-    await join_now(this, second, (await invite(this, { keeper: ada.keeper })).secret);
-    await join_now(this, ben, (await invite(this, { role: "keeper" })).secret);
-    await join_now(this, cleo, (await invite(this, { role: "helper" })).secret);
+    await this.join_by_invite(second, { keeper: ada.keeper });
+    await this.join_by_invite(ben, { role: "keeper" });
+    await this.join_by_invite(cleo, { role: "helper" });
   }
 
+  /** @param {SimulatedPhone} phone @param {{role: string} | {keeper: string | undefined}} how */
+  async join_by_invite(phone, how) {
+    const { secret } = await invite(this, how);
+    if (!secret) throw new Error(`the server refused to invite ${phone.name}`);
+    await join_now(this, phone, secret);
+  }
+
+  /** @param {string} name @param {number} at @returns {SimulatedPhone} */
   make_phone(name, at) {
     const chance = seeded(this.seed * 7 + at);
+    /** @type {SimulatedPhone} */
     const phone = {
       name,
       chance,
@@ -105,19 +140,23 @@ export class World {
       locks: new Map(),
       offline: false,
       shown: [],
+      found: 0,
       skew: this.skew(),
+      has_locks: this.chance() < 0.7,
+      now: () => Math.max(0, this.now + phone.skew),
     };
-    phone.has_locks = this.chance() < 0.7;
-    phone.now = () => Math.max(0, this.now + phone.skew);
     return phone;
   }
 
-  /** Open a tab on the phone's room, or on `local` before it has joined. The tab may die while it opens. */
+  /**
+   * Open a tab on the phone's room, or on `local` before it has joined. The tab may die while it opens.
+   * @param {SimulatedPhone} phone @param {number} [die_after]
+   */
   async open_tab(phone, die_after = Infinity) {
-    const tab = new Tab(phone, this.core, this.network, this.load);
     this.load.running++;
-    await tab.open();
+    const real = await this.core.open_database({ name: phone.database_name });
     this.load.running--;
+    const tab = new Tab(phone, this.core, this.network, this.load, real);
     tab.die_at = tab.steps + die_after;
     phone.tabs.add(tab);
     tab
@@ -128,10 +167,12 @@ export class World {
     return tab;
   }
 
+  /** @param {unknown} truth @param {string} words */
   hold(truth, words) {
-    this.invariants.hold(truth, words);
+    if (!truth) this.invariants.broken(words);
   }
 
+  /** @param {SimulatedPhone} phone */
   reopen(phone) {
     phone.joined = true;
     for (const tab of [...phone.tabs]) tab.die();
