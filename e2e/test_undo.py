@@ -4,6 +4,8 @@ Undo of what only the server can do (roles, invitations, phones, rooms' names, r
 test_people.py and test_rooms.py, that of an emptied form in test_bench.py.
 """
 
+import json
+
 import pytest
 from foretold import write
 from journal_hands import picture, take, write_note
@@ -109,15 +111,17 @@ ACTS = {
     "a test logged": (f"/tank/{TANK}/test", ["0.1", "0.2", "Save 2 readings"], "2 readings saved"),
     "a note logged": (f"/tank/{TANK}/note", ["Plants pearling", "Save note"], "note saved"),
 }
-HELD = """async () => {
+# Makes held() of the page: all records that this phone shows, without who and when, as text.
+HOLDS = """async () => {
   const { room } = await import("/ui/state/live.js");
   const { records } = await import("/contracts.js");
   const plain = ({ meta, ...said }) => Object.fromEntries(Object.entries(said).sort());
-  const all = Object.keys(records()).flatMap((kind) => room.value.all(kind).map(plain));
-  return all.sort((a, b) => (a.id < b.id ? -1 : 1));
+  window.held = () => {
+    const all = Object.keys(records()).flatMap((kind) => room.value.all(kind).map(plain));
+    return JSON.stringify(all.sort((a, b) => (a.id < b.id ? -1 : 1)));
+  };
+  return window.held();
 }"""
-
-COMES_TO = f"async (records) => JSON.stringify(await ({HELD})()) === JSON.stringify(records)"
 
 
 def test_whatever_is_done_can_be_taken_back(new_phone):
@@ -128,7 +132,7 @@ def test_whatever_is_done_can_be_taken_back(new_phone):
     write_note(thumb, "New leaves")
     thumb.stored()
     thumb.page.context.set_offline(True)
-    (photo,) = (one["id"] for one in held(thumb) if one["kind"] == "photo")
+    (photo,) = (one["id"] for one in records_held(thumb) if one["kind"] == "photo")
     for act, (where, taps, said) in ACTS.items():
         thumb.turn_to(where.format(photo=f"/photo/{photo}"))
         before = held(thumb)
@@ -139,7 +143,7 @@ def test_whatever_is_done_can_be_taken_back(new_phone):
         thumb.tap("button", "Undo")
         expect(thumb.page.get_by_role("button", name="Undo"), act).to_have_count(0)
         comes_to(thumb, before, act)
-    left = {one["id"] for one in held(thumb)} - {record for _, record, _ in RECORDS}
+    left = {one["id"] for one in records_held(thumb)} - {record for _, record, _ in RECORDS}
     assert len(left) == 2, f"besides the note and its photo: {left}"
 
 
@@ -158,17 +162,21 @@ def test_a_photo_not_saved_yet_can_be_taken_out_put_back_and_outlives_a_reload(n
     expect(shown).to_have_count(2)
     thumb.tap("button", "Save with 2 photos")
     thumb.sees("note saved on this phone")
-    assert len([one for one in held(thumb) if one["kind"] == "photo"]) == 2
+    assert len([one for one in records_held(thumb) if one["kind"] == "photo"]) == 2
 
 
 def held(thumb):
-    """All records that this phone shows, without who and when."""
-    return thumb.page.evaluate(HELD)
+    """All records that this phone shows, without who and when, as text."""
+    return thumb.page.evaluate(HOLDS)
+
+
+def records_held(thumb):
+    return json.loads(held(thumb))
 
 
 def comes_to(thumb, records, act):
     """Wait until the phone holds these records again."""
     try:
-        thumb.page.wait_for_function(COMES_TO, arg=records)
+        thumb.page.wait_for_function("(records) => window.held() === records", arg=records)
     except TimeoutError:
-        assert held(thumb) == records, f"{act} is not taken back"
+        assert records_held(thumb) == json.loads(records), f"{act} is not taken back"
