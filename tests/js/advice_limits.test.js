@@ -8,7 +8,7 @@ import { today } from "../../pwa/advice/today.js";
 import { ready, headroom_by_week } from "../../pwa/advice/forecast/readiness.js";
 import { next_stop, wants } from "../../pwa/advice/next_stop.js";
 import { install, run } from "../../pwa/contracts.js";
-import { near, some, there, view } from "./fixtures.js";
+import { near, some, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { HOUR, LABEL, NOW, TAP, ago, codes, facts, read } from "./tank_facts.js";
 

@@ -1,5 +1,5 @@
 /** One tank at NOW as the advice sees it: its readings, the tap's water and a bottle of dechlorinator. */
-import { as_facts, there, view } from "./fixtures.js";
+import { as_facts, view } from "./fixtures.js";
 
 /** @typedef {import("./fixtures.js").Facts} Facts */
 /** @typedef {import("../../pwa/types/views.js").Reading} Reading */
@@ -53,6 +53,3 @@ export const facts = (readings, more = {}) =>
 
 /** @param {Pick<import("../../pwa/types/advice.js").Advice, "reasons">} advice */
 export const codes = ({ reasons }) => reasons.map(({ code }) => code);
-
-/** The one reason of this code. @param {Parameters<typeof codes>[0]} advice @param {string} code */
-export const reason = ({ reasons }, code) => there(reasons.find((one) => one.code === code));
