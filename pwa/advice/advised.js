@@ -64,7 +64,8 @@ function careful(facts, rule, told) {
  */
 function by_readings(rule, told) {
   const { levels } = told;
-  if (told.act !== "retest") return { ...rule, levels };
+  // A doubt about nitrate can wait, what rises towards harm cannot.
+  if (told.act !== "retest" || told.doubt?.parameter === "nitrate") return { ...rule, levels };
   const { litres, exact_litres, fraction, dose, by } = rule;
   const change = litres ? { litres, exact_litres, fraction, dose, by } : {};
   return { ...told, state: rule.state, ...change };

@@ -12,8 +12,8 @@ import { night_of } from "./life/night.js";
 import { stock_of } from "./life/stock.js";
 import { bucket_litres, dose_for } from "./litres.js";
 
-/** @import { Advice, Advised, Facts, Finding, FindingBase, FindingCode, FindingFigures, Instead } from "../types/advice.js" */
-/** @import { Urgency } from "../types/advice.js" */
+/** @import { Advice, Advised, Facts, Finding, FindingBase, FindingCode, FindingFigures } from "../types/advice.js" */
+/** @import { Instead, Urgency } from "../types/advice.js" */
 /** @import { Borne } from "./life/bears.js" */
 /** @import { Reading } from "../types/views.js" */
 
@@ -37,6 +37,7 @@ const DEATHS = 3 * DAY;
 const ANY_ANIMAL_C = { low: 12, high: 32 };
 /** Beyond these the water itself is wrong: bacteria nearly stop, or free ammonia rules (common practice). */
 const ANY_ANIMAL_PH = { low: 5, high: 9 };
+const PH_BORNE = 0.5;
 /** The widest day-to-day steps that keepers let animals bear (common practice). */
 const STEP_C = 3;
 const STEP_PH = 0.5;
@@ -47,9 +48,11 @@ const LARGEST_CHANGE = 0.55;
 /** Twice the label is too much of a dechlorinator: it takes oxygen with it (assumption). */
 const DOSE_TOO_LARGE = 2;
 
+/** @typedef {{[C in FindingCode]: Row<C>}[FindingCode]} AnyRow */
+
 /**
  * The rows, from the most pressing kind to the least: of two as urgent, the earlier leads.
- * @type {readonly Row<any>[]} any: each row finds its own figures; `row` below checks them
+ * @type {readonly AnyRow[]}
  */
 const FINDINGS = [
   row("chlorine", "epa_1984_chlorine", chlorine),
@@ -60,6 +63,7 @@ const FINDINGS = [
   row("oxygen_low", "epa_1986_oxygen", oxygen_low),
   row("hot", "keepers_practice", (known) => temperature_out(known, "high")),
   row("cold", "keepers_practice", (known) => temperature_out(known, "low")),
+  row("water", "limnary_outlook", ({ water: { state } }) => (state === "steady" ? null : { urgency: state })),
   row("deaths", "keepers_practice", deaths),
   row("ph_low", "keepers_practice", (known) => ph_out(known, "low")),
   row("ph_high", "keepers_practice", (known) => ph_out(known, "high")),
@@ -69,7 +73,6 @@ const FINDINGS = [
   row("temperature_jump", "keepers_practice", ({ facts, inhabited }) =>
     inhabited ? jump(facts, "temperature", STEP_C, 2 * STEP_C) : null,
   ),
-  row("water", "limnary_outlook", ({ water: { state } }) => (state === "steady" ? null : { urgency: state })),
   row("dawn", "epa_1986_oxygen", dawn),
   row("kh_gone", "keepers_practice", kh_gone),
   row("overdosed", "keepers_practice", overdosed),
@@ -94,7 +97,11 @@ export function findings_of(facts, water) {
   return found.toSorted((a, b) => URGENCIES.indexOf(a.urgency) - URGENCIES.indexOf(b.urgency));
 }
 
-/** The state that the worst of them calls for. @param {Finding[]} findings the worst first @returns {Advice["state"]} */
+/**
+ * The state that the worst of them calls for.
+ * @param {Finding[]} findings the worst first
+ * @returns {Advice["state"]}
+ */
 export const state_of = (findings) => findings[0]?.urgency ?? "steady";
 
 /**
@@ -233,9 +240,8 @@ function temperature_out({ facts, inhabited: animals }, end) {
   if (!read || !animals) return null;
   const out = beyond(facts, "temperature_c", read.value, end, ANY_ANIMAL_C[end]);
   if (!out) return null;
-  // One degree is a summer day; three are an emergency (assumptions).
-  const urgency = out.by >= 3 ? "act now" : out.by > 1 ? "change today" : "watch";
-  return { urgency, since: time(read), read: read.value, limit: out.limit, who: out.who };
+  // One degree is a summer day, more is an emergency (assumption).
+  return { urgency: out.by > 1 ? "act now" : "watch", since: time(read), read: read.value, limit: out.limit, who: out.who };
 }
 
 /**
@@ -247,14 +253,15 @@ function ph_out({ facts, inhabited: animals }, end) {
   const read = newest(facts, "ph", FRESH_PH);
   if (!read) return null;
   const any = ANY_ANIMAL_PH[end];
-  const out = animals
-    ? beyond(facts, "ph", read.value, end, any)
-    : (end === "low" ? read.value < any : read.value > any) && { limit: any, who: "", by: 0 };
-  if (!out) return null;
-  // A kit reads pH to about 0.3; whole units are ten times the acid (assumptions).
-  if (out.by <= 0.3 && out.who) return null;
-  const urgency = out.by >= 1 ? "act now" : out.by > 0.5 ? "change today" : "watch";
-  return { urgency, since: time(read), read: read.value, limit: out.limit, who: out.who };
+  const extreme = end === "low" ? any - read.value : read.value - any;
+  const out = animals ? beyond(facts, "ph", read.value, end, any) : null;
+  const found = { since: time(read), read: read.value };
+  // Half a unit beyond any animal's bounds is acid or lye for all of them (assumption).
+  if (extreme > 0)
+    return { ...found, urgency: animals && extreme > 0.5 ? "act now" : "change today", limit: any, who: "" };
+  // The ranges of the table are where animals thrive; they bear half a unit more, which a kit may be off (assumptions).
+  if (!out || out.by <= PH_BORNE) return null;
+  return { ...found, urgency: out.by > 3 * PH_BORNE ? "change today" : "watch", limit: out.limit, who: out.who };
 }
 
 /**

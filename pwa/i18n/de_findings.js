@@ -5,7 +5,7 @@ export const de_findings = {
   "find.also": "Außerdem",
   "find.more": { one: "Und noch etwas.", other: "Und {count} weitere Dinge." },
   "find.provenance": "{why} ({provenance})",
-  "find.any_animal": "Fast jedes Tier solcher Becken",
+  "find.any_animal": "fast jedes Tier solcher Becken",
 
   "find.chlorine": "Im Wasser ist Chlor: Gib jetzt Wasseraufbereiter für das ganze Becken.",
   "find.chlorine_dose": "Im Wasser ist Chlor: Gib jetzt {dose} {label} für das ganze Becken.",
@@ -33,10 +33,10 @@ export const de_findings = {
   },
   "find.deaths.why":
     "Nimm jedes tote Tier heraus. Zeigen die Tests keine Ursache, wechsle {litres} aufbereitetes Wasser, so warm wie das Becken. Setz keine Tiere ein. Eine Krankheit erkennt ein Tierarzt, der Fische behandelt.",
-  "find.ph_low": "Miss den pH noch einmal: {read} ist hier zu niedrig.",
+  "find.ph_low": "Miss den pH noch einmal: {read} ist zu niedrig für {who}.",
   "find.ph_low.why":
     "{who} verträgt mindestens {limit}. Bleibt es dabei, miss die Karbonathärte und heb den pH um höchstens eine halbe Stufe am Tag: Solange Ammonium im Wasser ist, vergiftet ein schneller Anstieg.",
-  "find.ph_high": "Miss den pH noch einmal: {read} ist hier zu hoch.",
+  "find.ph_high": "Miss den pH noch einmal: {read} ist zu hoch für {who}.",
   "find.ph_high.why":
     "{who} verträgt höchstens {limit}. Bleibt es dabei, senk ihn um höchstens eine halbe Stufe am Tag und teste Ammonium: Bei hohem pH schadet es mehr.",
   "find.ph_jump": "Miss den pH noch einmal: Er ging von {from} auf {read}.",

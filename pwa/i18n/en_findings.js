@@ -8,7 +8,7 @@ export const en_findings = {
   "find.also": "Also",
   "find.more": { one: "And one thing more.", other: "And {count} things more." },
   "find.provenance": "{why} ({provenance})",
-  "find.any_animal": "Nearly every animal of such tanks",
+  "find.any_animal": "nearly every animal of such tanks",
 
   "find.chlorine": "Chlorine is in the water: dose your dechlorinator for the whole tank now.",
   "find.chlorine_dose": "Chlorine is in the water: dose {dose} of {label} for the whole tank now.",
@@ -35,10 +35,10 @@ export const en_findings = {
   },
   "find.deaths.why":
     "Take every dead animal out. If the tests show no cause, change {litres} of treated water, as warm as the tank. Bring in no animals. A vet who treats fish can find an illness.",
-  "find.ph_low": "Test pH again: {read} is too low here.",
+  "find.ph_low": "Test pH again: {read} is too low for {who}.",
   "find.ph_low.why":
     "{who} bears {limit} at least. If it reads the same, test carbonate hardness, and raise pH by no more than half a unit a day: while ammonia is in the water, a quick rise poisons.",
-  "find.ph_high": "Test pH again: {read} is too high here.",
+  "find.ph_high": "Test pH again: {read} is too high for {who}.",
   "find.ph_high.why":
     "{who} bears {limit} at most. If it reads the same, lower it by no more than half a unit a day, and test ammonia: it harms more at a high pH.",
   "find.ph_jump": "Test pH again: it went from {from} to {read}.",

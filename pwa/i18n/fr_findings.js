@@ -6,7 +6,7 @@ export const fr_findings = {
   "find.also": "Aussi",
   "find.more": forms("Et encore une chose.", "Et encore {count} choses."),
   "find.provenance": "{why} ({provenance})",
-  "find.any_animal": "Presque tout animal de tels bacs",
+  "find.any_animal": "presque tout animal de tels bacs",
 
   "find.chlorine": "Il y a du chlore dans l’eau : dose maintenant ton déchlorant pour tout le bac.",
   "find.chlorine_dose": "Il y a du chlore dans l’eau : dose maintenant {dose} de {label} pour tout le bac.",
@@ -34,10 +34,10 @@ export const fr_findings = {
   ),
   "find.deaths.why":
     "Retire chaque animal mort. Si les tests ne montrent pas de cause, change {litres} d’eau traitée, aussi chaude que le bac. N’ajoute aucun animal. Un vétérinaire qui soigne les poissons peut trouver une maladie.",
-  "find.ph_low": "Refais le test du pH : {read}, c’est trop bas ici.",
+  "find.ph_low": "Refais le test du pH : {read}, c’est trop bas pour {who}.",
   "find.ph_low.why":
     "{who} supporte au moins {limit}. Si le résultat est le même, teste la dureté carbonatée et remonte le pH d’une demi-unité par jour au plus : tant qu’il y a de l’ammonium, une montée rapide empoisonne.",
-  "find.ph_high": "Refais le test du pH : {read}, c’est trop haut ici.",
+  "find.ph_high": "Refais le test du pH : {read}, c’est trop haut pour {who}.",
   "find.ph_high.why":
     "{who} supporte au plus {limit}. Si le résultat est le même, baisse-le d’une demi-unité par jour au plus et teste l’ammonium : il nuit plus à un pH haut.",
   "find.ph_jump": "Refais le test du pH : il est passé de {from} à {read}.",

@@ -20,7 +20,8 @@ export function found_said(finding, now) {
   const { provenance } = table("sources").sources[source];
   return {
     what: t(key, parts),
-    why: t("find.provenance", { why: t(why, parts), provenance: t(`bench.provenance.${provenance}`) }),
+    // A name may begin the sentence.
+    why: t("find.provenance", { why: capital(t(why, parts)), provenance: t(`bench.provenance.${provenance}`) }),
   };
 }
 
@@ -39,7 +40,7 @@ function parts_of(finding, now) {
     else if (name === "dose" && value.amount !== undefined)
       Object.assign(parts, { dose: dose_said(value), label: value.label.name });
   }
-  return { ...parts, ...("who" in parts ? { who: capital(String(parts.who)) } : {}) };
+  return parts;
 }
 
 const mg_l = (/** @type {number} */ value) => `${short(value, 3)}\u00a0mg/L`;
