@@ -3,10 +3,11 @@
  * besides. This is the advice that the screens show. Pure.
  */
 import { DAY } from "../figures/durations.js";
-import { findings_of, inhabited, instead_of_change, state_of } from "./findings.js";
+import { findings_of, inhabited, state_of } from "./findings.js";
 import { foretold } from "./foretold.js";
 import { QUICK, as_nitrogen, is_known, possible } from "./level.js";
 import { bucket_litres, dose_for, most_at_once } from "./litres.js";
+import { ways } from "./ways.js";
 
 /** @import { Advice, Advised, Asked, Facts, Forecast, KnownJudgement, Rule } from "../types/advice.js" */
 
@@ -30,9 +31,9 @@ const TOO_STRONG_MG_N_L = 4;
  */
 export function advised(facts, rule, asked, forecast) {
   const told = foretold(facts, rule, asked, forecast);
-  const water = inhabited(facts) ? with_ways(facts, careful(facts, rule, told)) : waiting(facts, rule, told);
+  const water = inhabited(facts) ? careful(facts, rule, told) : waiting(facts, rule, told);
   const findings = findings_of(facts, water);
-  return { ...water, state: state_of(findings), findings };
+  return { ...water, instead: inhabited(facts) ? ways(facts, water) : [], state: state_of(findings), findings };
 }
 
 /**
@@ -114,17 +115,4 @@ function waiting(facts, rule, told) {
   if (rule.test_due) return { ...quiet, state: "watch", act: "test", reasons };
   const clean = [total_ammonia, nitrite].every((one) => is_known(one) && one.now_mg_n_l <= one.limit_mg_n_l);
   return { ...quiet, state: clean && told.state === "steady" ? "steady" : "watch", act: "nothing", reasons };
-}
-
-/**
- * What helps where no change with this water does.
- * @param {Facts} facts
- * @param {Advice} water
- * @returns {Advice}
- */
-function with_ways(facts, water) {
-  if (water.act !== "hold" || water.unhurried) return water;
-  const worse = water.reasons.find(({ code }) => code === "source_worse" || code === "brings_over");
-  const cause = worse && "parameter" in worse ? worse.parameter : null;
-  return { ...water, instead: instead_of_change(facts, cause, water.levels.nitrite.now_mg_n_l ?? 0) };
 }

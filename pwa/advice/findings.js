@@ -4,7 +4,6 @@
  * types/advice.d.ts, and its words `find.CODE` and `find.CODE.why` to every catalogue.
  */
 import { DAY, HOUR } from "../figures/durations.js";
-import { answered, run } from "../contracts.js";
 import { table } from "../calc/tables.js";
 import { in_degrees } from "./hardness.js";
 import { borne } from "./life/bears.js";
@@ -13,7 +12,7 @@ import { stock_of } from "./life/stock.js";
 import { bucket_litres, dose_for } from "./litres.js";
 
 /** @import { Advice, Advised, Facts, Finding, FindingBase, FindingCode, FindingFigures } from "../types/advice.js" */
-/** @import { Instead, Urgency } from "../types/advice.js" */
+/** @import { Urgency } from "../types/advice.js" */
 /** @import { Borne } from "./life/bears.js" */
 /** @import { Reading } from "../types/views.js" */
 
@@ -110,11 +109,15 @@ export const state_of = (findings) => findings[0]?.urgency ?? "steady";
  * @param {Facts} facts
  */
 export function inhabited({ tank, stock, now, feedings }) {
-  if (stock?.length) return stock_of(stock, now).animals.length > 0;
+  if (stock.length > 0) {
+    const { animals, short } = stock_of(stock, now);
+    // Losses of animals that nobody recorded say that there are others.
+    return animals.length > 0 || short.length > 0;
+  }
   if (tank.fish_g !== undefined) return tank.fish_g > 0;
   if (tank.feed_g_day === 0) return false;
   // A tank that was set up here records its animals from the first day.
-  return tank.feed_g_day !== undefined || (feedings?.length ?? 0) > 0 || tank.setup_fill === undefined;
+  return tank.feed_g_day !== undefined || feedings.length > 0 || tank.setup_fill === undefined;
 }
 
 /** Whether animals may be invited at all: nothing is found. @param {Pick<Advised, "findings">} advice */
@@ -168,13 +171,13 @@ function undosed({ facts }) {
       !change.from_tank &&
       [facts.source, change.source].some((water) => water && water.disinfectant !== "none") &&
       change.source?.disinfectant !== "none" &&
-      !(doses ?? []).some(
+      !doses.some(
         (dose) => dose.label && (dose.water_change === change.id || Math.abs(time(dose) - time(change)) <= 3 * HOUR),
       ),
   );
   if (!bare) return null;
   // A later dose by the label makes good for it.
-  const later = (doses ?? []).some((dose) => dose.label && time(dose) > time(bare));
+  const later = doses.some((dose) => dose.label && time(dose) > time(bare));
   if (later) return null;
   return { urgency: "act now", since: time(bare), litres: bare.litres, dose: dose_for(facts, facts.tank.water_l) };
 }
@@ -186,7 +189,7 @@ function undosed({ facts }) {
  * @param {Urgency} urgency
  */
 function seen({ notes, now }, tile, urgency) {
-  const told = (notes ?? []).filter((one) => now - time(one) <= SEEN && time(one) <= now + HOUR);
+  const told = notes.filter((one) => now - time(one) <= SEEN && time(one) <= now + HOUR);
   const last = told.findLast(({ quick }) => quick?.includes(tile));
   const well = told.findLast(({ quick }) => quick?.includes("well"));
   if (!last || (well && time(well) > time(last))) return null;
@@ -241,7 +244,13 @@ function temperature_out({ facts, inhabited: animals }, end) {
   const out = beyond(facts, "temperature_c", read.value, end, ANY_ANIMAL_C[end]);
   if (!out) return null;
   // One degree is a summer day, more is an emergency (assumption).
-  return { urgency: out.by > 1 ? "act now" : "watch", since: time(read), read: read.value, limit: out.limit, who: out.who };
+  return {
+    urgency: out.by > 1 ? "act now" : "watch",
+    since: time(read),
+    read: read.value,
+    limit: out.limit,
+    who: out.who,
+  };
 }
 
 /**
@@ -328,7 +337,7 @@ function jump(facts, parameter, step, at_once) {
  * @returns {Found<"deaths"> | null}
  */
 function deaths({ facts }) {
-  const lost = (facts.stock ?? []).filter(
+  const lost = facts.stock.filter(
     ({ change, cause_code, ...one }) =>
       change === "death" && within(facts.now - time(one), -HOUR, DEATHS) && !NO_ALARM.includes(cause_code ?? ""),
   );
@@ -359,18 +368,22 @@ function kh_gone({ facts }) {
  */
 function overdosed({ facts }) {
   const { doses, now, tank } = facts;
-  const large = (doses ?? []).findLast(({ label, amount, unit, for_litres, ...one }) => {
-    if (!label || unit !== label.unit || !within(now - time(one), -HOUR, SEEN)) return false;
-    const litres = label.basis === "whole_tank" ? tank.water_l : (for_litres ?? tank.water_l);
-    return amount > DOSE_TOO_LARGE * (label.amount / label.per_l) * litres;
-  });
+  const large = doses
+    .filter(({ label, unit, ...one }) => label && unit === label.unit && within(now - time(one), -HOUR, SEEN))
+    .map((dose) => ({ dose, times: dose.amount / usual_dose(dose, tank.water_l) }))
+    .findLast(({ times }) => times > DOSE_TOO_LARGE);
   if (!large) return null;
-  const usual = (large.label?.amount ?? 0) / (large.label?.per_l ?? 1);
-  return {
-    urgency: "watch",
-    since: time(large),
-    times: large.amount / (usual * (large.for_litres ?? tank.water_l)),
-  };
+  return { urgency: "watch", since: time(large.dose), times: large.times };
+}
+
+/**
+ * What the label says for the litres of a dose.
+ * @param {Facts["doses"][number]} dose
+ * @param {number} water_l of the tank
+ */
+function usual_dose({ label, for_litres }, water_l) {
+  if (!label) return Infinity;
+  return (label.amount / label.per_l) * (label.basis === "whole_tank" ? water_l : (for_litres ?? water_l));
 }
 
 /** @param {Known} known @returns {Found<"large_change"> | null} */
@@ -391,23 +404,3 @@ function time({ at }) {
 }
 /** @param {number} span @param {number} from @param {number} to */
 const within = (span, from, to) => span >= from && span <= to;
-
-/**
- * What helps where the new water itself is the cause: ways that are open to this tank.
- * @param {Facts} facts
- * @param {"total_ammonia" | "nitrite" | "nitrate" | "ph" | null} cause
- * @param {number} nitrite_mg_n_l
- * @returns {Instead[]}
- */
-export function instead_of_change(facts, cause, nitrite_mg_n_l) {
-  /** @type {Instead[]} */ const ways = [];
-  if (cause === "total_ammonia" && !facts.label?.binds_ammonia) ways.push({ code: "bind" });
-  const salt = run("nitrite_risk", { nitrite_mg_n_l, volume_l: facts.tank.water_l });
-  // Canada's guideline for chloride over weeks is 120 mg/L: within it plants, snails and fish of the trade bear it.
-  if (salt.risk !== "below_both" && salt.chloride_to_add_mg_l <= CHLORIDE_BORNE_MG_L)
-    ways.push({ code: "salt", salt_g: answered(salt, "salt_g") });
-  return [...ways, { code: "feed_less" }, { code: "other_water" }];
-}
-
-/** Chloride that freshwater life bears for weeks, mg/L (CCME 2011). */
-const CHLORIDE_BORNE_MG_L = 120;

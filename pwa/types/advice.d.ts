@@ -263,7 +263,7 @@ export interface Advice {
   levels: Record<Watched, Standing>;
   limits: Limits;
   reasons: Reason[];
-  /** What helps where the new water is the cause; with act "hold". */
+  /** What helps besides the change, or instead of it; set by advised.js. */
   instead?: Instead[];
   /** Everything that keeps the tank from being steady, the worst first; set by advised.js. */
   findings?: Finding[];

@@ -145,7 +145,12 @@ const dosed = (/** @type {number} */ amount, for_litres = 30) => ({
 export const SITUATIONS = [
   ["old tank, ten clean mornings", tank([...clean(), ...water()]), "steady", undefined],
   ["old tank, never tested", tank([]), "watch", "water"],
-  ["old tank, last test ten days ago", tank([read("total_ammonia", 0, 240), read("nitrite", 0, 240)]), "watch", "water"],
+  [
+    "old tank, last test ten days ago",
+    tank([read("total_ammonia", 0, 240), read("nitrite", 0, 240)]),
+    "watch",
+    "water",
+  ],
   ["new tank with fish, never tested", young([]), "watch", "water"],
   [
     "new tank with fish, clean so far",
@@ -166,7 +171,11 @@ export const SITUATIONS = [
   ],
   [
     "new tank with fish, nitrite rises for three days",
-    young([...mornings("total_ammonia", [0.5, 0.5, 0.25, 0.25]), ...mornings("nitrite", [0, 0.25, 0.5, 1]), ...water()]),
+    young([
+      ...mornings("total_ammonia", [0.5, 0.5, 0.25, 0.25]),
+      ...mornings("nitrite", [0, 0.25, 0.5, 1]),
+      ...water(),
+    ]),
     "act now",
     "water",
   ],
@@ -191,8 +200,18 @@ export const SITUATIONS = [
     "watch",
     "water",
   ],
-  ["one odd reading after many clean ones", tank([...clean(), read("nitrite", 2, 0.5), ...water()]), "act now", "water"],
-  ["nitrate alone over its limit", tank([...clean(), ...water().slice(0, 2), read("nitrate", 80)]), "change today", "water"],
+  [
+    "one odd reading after many clean ones",
+    tank([...clean(), read("nitrite", 2, 0.5), ...water()]),
+    "act now",
+    "water",
+  ],
+  [
+    "nitrate alone over its limit",
+    tank([...clean(), ...water().slice(0, 2), read("nitrate", 80)]),
+    "change today",
+    "water",
+  ],
   [
     "nitrate over its limit, tests overdue",
     tank([read("total_ammonia", 0, 300), read("nitrite", 0, 300), read("nitrate", 80, 300)]),
@@ -266,7 +285,12 @@ export const SITUATIONS = [
   ],
   ["30 °C in summer", tank([...clean(), ...water(7.4, 30)]), "watch", "hot"],
   ["31 °C in summer", tank([...clean(), ...water(7.4, 31)]), "act now", "hot"],
-  ["33 °C, three of twelve dead", tank([...clean(), ...water(7.4, 33)], { stock: [...SHOAL, death(3)] }), "act now", "hot"],
+  [
+    "33 °C, three of twelve dead",
+    tank([...clean(), ...water(7.4, 33)], { stock: [...SHOAL, death(3)] }),
+    "act now",
+    "hot",
+  ],
   ["19 °C, heater off", tank([...clean(), ...water(7.4, 19)]), "act now", "cold"],
   [
     "from 25 to 20.5 °C overnight",
@@ -274,7 +298,12 @@ export const SITUATIONS = [
     "act now",
     "cold",
   ],
-  ["pH 7.4 to 4.2", tank([...clean(), read("ph", 7.4, 25), read("ph", 4.2), read("temperature", 25)]), "act now", "ph_low"],
+  [
+    "pH 7.4 to 4.2",
+    tank([...clean(), read("ph", 7.4, 25), read("ph", 4.2), read("temperature", 25)]),
+    "act now",
+    "ph_low",
+  ],
   ["pH 8.8 for soft-water fish", tank([...clean(), ...water(8.8)]), "change today", "ph_high"],
   [
     "pH from 6.6 to 7.4 after a change",
@@ -344,12 +373,7 @@ export const SITUATIONS = [
     "change today",
     "water",
   ],
-  [
-    "water too hard for soft-water fish",
-    tank([...clean(), ...water(), read("gh", 20)]),
-    "watch",
-    "hard",
-  ],
+  ["water too hard for soft-water fish", tank([...clean(), ...water(), read("gh", 20)]), "watch", "hard"],
 ];
 
 /** What the page of this tank says, the forecast included. @param {Facts} facts */
@@ -376,7 +400,9 @@ export const table_of = (/** @type {{name: string, advice: ReturnType<typeof tol
     "",
     "| situation | state | sentence | also |",
     "|---|---|---|---|",
-    ...rows.map(({ name, advice }) => `| ${name} | ${advice.state} | ${sentence(advice, NOW)} | ${also(advice, NOW)} |`),
+    ...rows.map(
+      ({ name, advice }) => `| ${name} | ${advice.state} | ${sentence(advice, NOW)} | ${also(advice, NOW)} |`,
+    ),
     "",
   ].join("\n");
 

@@ -25,8 +25,8 @@ const OWN = {
 export function borne({ stock, own_species, now }, figure) {
   /** @type {End[]} */ const lows = [];
   /** @type {End[]} */ const highs = [];
-  for (const { species } of stock_of(stock ?? [], now).animals) {
-    const [low, high] = range_of(species, figure, own_species ?? []);
+  for (const { species } of stock_of(stock, now).animals) {
+    const [low, high] = range_of(species, figure, own_species);
     const who = name_of("species", species);
     if (low !== undefined) lows.push({ value: low, who });
     if (high !== undefined) highs.push({ value: high, who });

@@ -15,7 +15,7 @@ import { warmth_of } from "../warmth.js";
 export function night_of(facts) {
   const { tank, stock, own_species, now } = facts;
   const celsius = warmth_of(facts)?.celsius;
-  const animals = as_animals(stock_of(stock ?? [], now).animals, own_species ?? []).filter(has_length);
+  const animals = as_animals(stock_of(stock, now).animals, own_species).filter(has_length);
   const surface_cm2 = tank.measures && surface_of(tank.measures);
   if (celsius === undefined || animals.length === 0 || surface_cm2 === undefined) return null;
   try {

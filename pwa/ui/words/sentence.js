@@ -53,14 +53,16 @@ export function water_said(advice, now) {
 function further(advice, now) {
   const { act, dose, again, next_test_hours, test_due, from, litres, second, unhurried, besides = [] } = advice;
   if (act === "hold" && unhurried) return t("say.hold_unhurried");
-  if (act === "hold" && advice.instead) return advice.instead.map(instead_said).join(" ");
+  const ways = (advice.instead ?? []).map(instead_said);
+  if (act === "hold" && ways.length > 0) return ways.join(" ");
   if (act === "hold" && !from) return t("say.hold_further", { hours: next_test_hours });
   const instead = litres && change_instead(advice);
   const then = second ? t("say.second", { litres: litres_said(second.litres), when: until_said(second.at, now) }) : "";
   const missing = litres && dose?.missing && t(`say.missing_${dose.missing}`);
-  if (act !== "change") return [instead, instead && missing, ...besides.map(besides_said)].filter(Boolean).join(" ");
+  if (act !== "change")
+    return [instead, instead && missing, ...ways, ...besides.map(besides_said)].filter(Boolean).join(" ");
   const test = again ? t("say.again", { hours: next_test_hours }) : test_due ? t("say.test_too") : "";
-  return [then, missing, test, ...besides.map(besides_said)].filter(Boolean).join(" ");
+  return [then, missing, ...ways, test, ...besides.map(besides_said)].filter(Boolean).join(" ");
 }
 
 /**
