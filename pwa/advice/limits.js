@@ -1,6 +1,7 @@
 /** The limits of one tank now: ammonia's by pH and temperature, nitrite's by the source water's chloride. */
 import { DAY } from "../figures/durations.js";
 import { input_of, run } from "../contracts.js";
+import { chloride_of } from "./chloride.js";
 
 /** pH and temperature of a tank hardly move in a week (common practice: measured weekly). */
 const RECENT = 7 * DAY;
@@ -9,12 +10,11 @@ export const CAREFUL = { ph: 8, temperature_c: 26 };
 
 /** @import { Facts, Figure, Limits, Reason, Watched } from "../types/advice.js" */
 
-/** @param {Pick<Facts, "now" | "tank" | "readings" | "source">} facts @returns {Limits} */
+/** @param {Pick<Facts, "now" | "tank" | "readings" | "source" | "changes" | "doses">} facts @returns {Limits} */
 export function limits_at(facts) {
   const ph = figure(facts, "ph", facts.tank.ph, CAREFUL.ph);
   const temperature_c = figure(facts, "temperature", facts.tank.temperature_c, CAREFUL.temperature_c);
-  // A tank holds at least the chloride of its source water: food adds some, and evaporation leaves it behind.
-  const chloride_mg_l = facts.source?.chloride_mg_l;
+  const chloride_mg_l = chloride_of(facts);
   const found = run("water_limits", {
     ph: ph.value,
     temperature_c: temperature_c.value,

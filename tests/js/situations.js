@@ -280,7 +280,7 @@ export const SITUATIONS = [
       ],
       { source: { ...TAP, ph: 8, kh_dkh: 14 }, tank: { ...TANK, ph: 6.2, kh_dkh: 1 } },
     ),
-    "act now",
+    "change today",
     "water",
   ],
   ["30 °C in summer", tank([...clean(), ...water(7.4, 30)]), "watch", "hot"],

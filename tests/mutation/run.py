@@ -11,8 +11,12 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 GROUPS = ("calc-py", "constants", "calc-js", "advice-js")
 # The rules of the advice that decide what a keeper is asked to do.
-RULES = {"today", "foretold", "level", "limits", "litres", "next_stop", "readiness", "questions", "belief_input"}
-RULES |= {"findings", "advised", "ways", "chloride"}
+RULES = {"today", "foretold", "level", "limits", "litres", "next_stop", "readiness", "questions", "belief_input"} | {
+    "findings",
+    "advised",
+    "ways",
+    "chloride",
+}
 EQUIVALENT = Path(__file__).parent / "equivalent.json"
 
 
