@@ -4,7 +4,7 @@ import { Refusal } from "./refusal.js";
 /** @import {Input, Outputs} from "../types/contract.js" */
 
 // A level counts as settled when this share of the way is left (assumption).
-const SETTLED_SHARE = 0.05;
+export const SETTLED_SHARE = 0.05;
 
 /**
  * The level after successive changes; with a target, the one further change that reaches it. Equations, units and

@@ -1,5 +1,6 @@
 /** The calculations: one pure module for each contract, with its name. Its twin is server/limnary/calc/NAME.py. */
 import { acclimation } from "./acclimation.js";
+import { alkalinity_use } from "./alkalinity_use.js";
 import { ammonia_limits } from "./ammonia_limits.js";
 import { animal_mass } from "./animal_mass.js";
 import { carbon_dioxide } from "./carbon_dioxide.js";
@@ -22,6 +23,7 @@ import { oxygen_night } from "./oxygen_night.js";
 import { oxygen_saturation } from "./oxygen_saturation.js";
 import { salt_dose } from "./salt_dose.js";
 import { starter_dose } from "./starter_dose.js";
+import { steady_routine } from "./steady_routine.js";
 import { stock_headroom } from "./stock_headroom.js";
 import { stocking_limit } from "./stocking_limit.js";
 import { substrate } from "./substrate.js";
@@ -35,6 +37,7 @@ import { water_limits } from "./water_limits.js";
 /** @type {{[K in CalculationName]: (input: Input<K>) => Outputs<K>}} */
 export const calculations = {
   acclimation,
+  alkalinity_use,
   ammonia_limits,
   animal_mass,
   carbon_dioxide,
@@ -57,6 +60,7 @@ export const calculations = {
   oxygen_saturation,
   salt_dose,
   starter_dose,
+  steady_routine,
   stock_headroom,
   stocking_limit,
   substrate,

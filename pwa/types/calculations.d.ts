@@ -84,6 +84,67 @@ export interface AcclimationAnswer {
   })[];
 }
 
+/**
+ * Input of alkalinity_use: How fast the bacteria use up carbonate hardness, when it runs out, and the change that holds
+ * it.
+ */
+export interface AlkalinityUseInput {
+  /** Carbonate hardness now; °dKH */
+  kh_dkh: number;
+  /** Ammonia turned to nitrate a day, as nitrogen; mg N/L/day */
+  nitrogen_mg_n_l_day?: number;
+  /** Food a day; g/day */
+  feed_g_day?: number;
+  /** Protein in the food, as a fraction */
+  protein_fraction?: number;
+  /** Water in the tank; L */
+  volume_l?: number;
+  /** It should not fall below; °dKH */
+  floor_kh_dkh?: number;
+  /** Each change, as a share of the water; 1 */
+  change_fraction?: number;
+  /** A change every; days */
+  every_days?: number;
+  /** The new water's carbonate hardness; °dKH */
+  source_kh_dkh?: number;
+}
+
+/** The same once it is checked: usual values filled in. */
+export interface AlkalinityUseValues {
+  /** Carbonate hardness now; °dKH */
+  kh_dkh: number;
+  /** Ammonia turned to nitrate a day, as nitrogen; mg N/L/day */
+  nitrogen_mg_n_l_day?: number;
+  /** Food a day; g/day */
+  feed_g_day?: number;
+  /** Protein in the food, as a fraction */
+  protein_fraction?: number;
+  /** Water in the tank; L */
+  volume_l?: number;
+  /** It should not fall below; °dKH */
+  floor_kh_dkh: number;
+  /** Each change, as a share of the water; 1 */
+  change_fraction?: number;
+  /** A change every; days */
+  every_days?: number;
+  /** The new water's carbonate hardness; °dKH */
+  source_kh_dkh?: number;
+}
+
+/** What alkalinity_use answers. */
+export interface AlkalinityUseAnswer {
+  /** Used up a day; °dKH/day */
+  kh_dkh_per_day: number;
+  /** Down to the floor in; days */
+  days_to_floor?: number | null;
+  /** With the routine it settles, just before a change, at; °dKH */
+  steady_kh_dkh?: number | null;
+  /** Least share, as often, that holds the floor; 1 */
+  fraction_needed?: number | null;
+  /** Nitrogen turned to nitrate; mg N/L/day */
+  nitrified_mg_n_l_day: number;
+}
+
 /** Input of ammonia_limits: How much total ammonia this pH and temperature allow, for an hour and for weeks. */
 export interface AmmoniaLimitsInput {
   /** pH */
@@ -1787,6 +1848,61 @@ export interface StarterDoseAnswer {
 }
 
 /**
+ * Input of steady_routine: Where nitrate, hardness or a salt settles under feeding, dosing, changes and topping up, and
+ * the change that holds it.
+ */
+export interface SteadyRoutineInput {
+  /** Added a day; mg/L/day */
+  add_mg_l_day: number;
+  /** Each change, as a share of the water; 1 */
+  change_fraction: number;
+  /** A change every; days */
+  every_days: number;
+  /** In the new water; mg/L */
+  source_mg_l?: number;
+  /** Evaporates a day, as a share of the water; 1 */
+  evaporation_fraction_day?: number;
+  /** In the water that replaces it; mg/L */
+  top_up_mg_l?: number;
+  /** It should not rise above; mg/L */
+  ceiling_mg_l?: number;
+}
+
+/** The same once it is checked: usual values filled in. */
+export interface SteadyRoutineValues {
+  /** Added a day; mg/L/day */
+  add_mg_l_day: number;
+  /** Each change, as a share of the water; 1 */
+  change_fraction: number;
+  /** A change every; days */
+  every_days: number;
+  /** In the new water; mg/L */
+  source_mg_l: number;
+  /** Evaporates a day, as a share of the water; 1 */
+  evaporation_fraction_day: number;
+  /** In the water that replaces it; mg/L */
+  top_up_mg_l: number;
+  /** It should not rise above; mg/L */
+  ceiling_mg_l?: number;
+}
+
+/** What steady_routine answers. */
+export interface SteadyRoutineAnswer {
+  /** It settles, just before a change, at; mg/L */
+  before_change_mg_l: number;
+  /** and just after a change at; mg/L */
+  after_change_mg_l: number;
+  /** Nineteen twentieths of the way there takes; days */
+  days_to_settle: number;
+  /** Least share, as often, that stays below; 1 */
+  fraction_needed?: number | null;
+  /** Or, with this share, a change at least every; days */
+  every_days_needed?: number | null;
+  /** It rises a day by; mg/L/day */
+  rise_mg_l_day: number;
+}
+
+/**
  * Input of stock_headroom: How much food a day, and so how many grams of fish, this tank can process now and in one and
  * two weeks.
  */
@@ -2583,6 +2699,12 @@ export interface Calculations {
     answer: AcclimationAnswer;
     caution: "gasping" | "cover" | "bag_water" | "electricity" | "release";
   };
+  alkalinity_use: {
+    input: AlkalinityUseInput;
+    values: AlkalinityUseValues;
+    answer: AlkalinityUseAnswer;
+    caution: "kh_floor" | "acid_tank";
+  };
   ammonia_limits: {
     input: AmmoniaLimitsInput;
     values: AmmoniaLimitsValues;
@@ -2714,6 +2836,12 @@ export interface Calculations {
     values: StarterDoseValues;
     answer: StarterDoseAnswer;
     caution: "no_animals" | "burns" | "no_mixing";
+  };
+  steady_routine: {
+    input: SteadyRoutineInput;
+    values: SteadyRoutineValues;
+    answer: SteadyRoutineAnswer;
+    caution: "slowly" | "top_up_pure";
   };
   stock_headroom: {
     input: StockHeadroomInput;

@@ -47,3 +47,22 @@ def test_water_blend_poured_in_phreeqc(phreeqc):
     mixed = phreeqc.mix_solutions(dict(zip((hard, soft), got["litres"], strict=True)))
     assert mixed.total("Ca") / per_dh == pytest.approx(6, rel=2e-3)
     assert got["reached"]["kh_dkh"] == pytest.approx(6)
+
+
+# A year of days: what evaporates leaves its chloride, what replaces it brings its own, a week's change of 30 %.
+@pytest.mark.parametrize(("evaporates", "top_up"), [(0, 0), (0.01, 0), (0.01, 40)])
+def test_steady_routine_is_where_a_year_ends(phreeqc, evaporates, top_up):
+    source, chloride = water(phreeqc, 10), 5.0
+    for day in range(1, 50 * 7 + 1):
+        concentrated = chloride / (1 - evaporates) if evaporates else chloride
+        parts = {water(phreeqc, concentrated): 1 - evaporates}
+        if evaporates:
+            parts[water(phreeqc, top_up)] = evaporates
+        chloride = phreeqc.mix_solutions(parts).total("Cl", units="mg") + 1.5
+        if day % 7 == 0:
+            before = chloride
+            chloride = phreeqc.mix_solutions({water(phreeqc, chloride): 0.7, source: 0.3}).total("Cl", units="mg")
+    asked = {"add_mg_l_day": 1.5, "change_fraction": 0.3, "every_days": 7, "source_mg_l": 10}
+    got = run("steady_routine", asked | {"evaporation_fraction_day": evaporates, "top_up_mg_l": top_up})
+    assert got["before_change_mg_l"] == pytest.approx(before, rel=2e-3)
+    assert got["after_change_mg_l"] == pytest.approx(chloride, rel=2e-3)
