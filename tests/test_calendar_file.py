@@ -1,15 +1,17 @@
 """The calendar files of phone and server hold the same events; an RFC 5545 library reads both."""
 
 import json
+import re
 import subprocess
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
-from zoneinfo import ZoneInfo
+from zoneinfo import ZoneInfo, available_timezones
 
 import pytest
 from icalendar import Calendar
-from limnary.calendar_file import calendar_file
-from limnary.ids import ms_of
+from limnary.calendar_file import DATES, MOST_ZONES, calendar_file
+from limnary.ids import ms_of, utc
+from limnary.recurrence import DAY_MS, occurrences
 
 LINES = Path(__file__).parent / "js" / "calendar_lines.js"
 NOW = "2026-11-25T12:00:00.000Z"
@@ -44,7 +46,11 @@ DONES = [
 @pytest.fixture(scope="module")
 def written() -> str:
     """The phone's file."""
-    what = {"room": "Cellar, left", "tasks": TASKS, "tanks": TANKS, "dones": DONES, "now": ms_of(NOW)}
+    return by_phone(TASKS, DONES)
+
+
+def by_phone(tasks: list[dict], dones: list[dict]) -> str:
+    what = {"room": "Cellar, left", "tasks": tasks, "tanks": TANKS, "dones": dones, "now": ms_of(NOW)}
     told = subprocess.run(
         ["node", str(LINES)],
         input=json.dumps(what) + "\n",
@@ -77,7 +83,7 @@ def _each(found):
 
 
 def test_phone_and_server_write_the_same_events(written):
-    ours = Calendar.from_ical(calendar_file("Cellar, left", TASKS, TANKS, DONES))
+    ours = Calendar.from_ical(calendar_file("Cellar, left", TASKS, TANKS, DONES, ms_of(NOW)))
     theirs = Calendar.from_ical(written)
     assert said(theirs) == said(ours)
     assert len(said(ours)) == 8
@@ -85,6 +91,49 @@ def test_phone_and_server_write_the_same_events(written):
     weekly = said(ours)["task-0001@limnary"]
     assert weekly[0] == "Reed pool; east, by the door: Task 1"
     assert weekly[6] == [datetime(2026, 10, day, 8, tzinfo=ZoneInfo("Europe/Berlin")) for day in (24, 31)]
+
+
+# A room never names so many zones; a hostile record may.
+ZONES = sorted(zone for zone in available_timezones() if zone.startswith(("Asia/", "America/")))[:40]
+OF_MANY_ZONES = [
+    *(task(number, rule="FREQ=DAILY", zone="Europe/Berlin") for number in (1, 2)),
+    *(task(100 + at, rule="FREQ=WEEKLY;BYDAY=SA", zone=zone) for at, zone in enumerate(ZONES)),
+]
+
+
+def test_of_very_many_zones_the_rest_has_its_next_dates_in_utc():
+    left_out = ms_of("2026-11-28T00:00:00Z")
+    (at,) = occurrences(
+        "FREQ=WEEKLY;BYDAY=SA", "2026-10-15T06:00:00.000Z", ZONES[-1], left_out, left_out + 5 * DAY_MS, 1
+    )
+    dones = [{"task": f"task-{99 + len(ZONES):04d}", "at": NOW, "due_at": utc(at), "skipped": True}]
+    ours = Calendar.from_ical(calendar_file("Cellar, left", OF_MANY_ZONES, TANKS, dones, ms_of(NOW)))
+    theirs = Calendar.from_ical(by_phone(OF_MANY_ZONES, dones))
+    assert said(theirs) == said(ours)
+    assert rdates(theirs) == rdates(ours)
+    for one in (ours, theirs):
+        assert len(one.walk("VTIMEZONE")) == MOST_ZONES
+        described = {str(clock["tzid"]) for clock in one.walk("VTIMEZONE")}
+        assert "Europe/Berlin" in described, "the zone of most tasks is among them"
+        assert {zone for _, _, zone, *_ in said(one).values() if zone} == described
+    (first,) = {dates[0] for dates in rdates(ours).values() if len(dates) == DATES - 2}
+    assert first > datetime(2026, 11, 28, tzinfo=UTC), "the date left out is not among them"
+
+
+def rdates(calendar: Calendar) -> dict[str, list[datetime]]:
+    return {
+        str(one["uid"]): [at.dt for many in _each(one["rdate"]) for at in many.dts]
+        for one in calendar.walk("VEVENT")
+        if "rdate" in one
+    }
+
+
+def test_no_control_character_of_a_title_is_written():
+    tasks = [task(1, title="Feed\x00\x07 the\x1b frogs\x7f\tand\nrest")]
+    for file in (calendar_file("Cellar\x01", tasks, TANKS, [], ms_of(NOW)), by_phone(tasks, []).encode()):
+        assert not re.search(rb"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f]", file)
+        (event,) = Calendar.from_ical(file).walk("VEVENT")
+        assert event["summary"] == "Feed the frogs\tand\nrest"
 
 
 def test_no_line_is_longer_than_75_octets(written):

@@ -1,8 +1,11 @@
 """Python and JavaScript give the same times for any rule; local times stay the same when clocks change."""
 
+from datetime import datetime, timedelta
+
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from limnary import recurrence
 from limnary.ids import ms_of, utc
 from limnary.recurrence import WEEKDAYS, BadRule, occurrences, parse_rule
 from recurrence_phone import RecurrencePhone
@@ -115,3 +118,27 @@ def test_an_unknown_zone_is_refused_alike(phone):
     with pytest.raises(BadRule):
         occurrences("FREQ=DAILY", "2026-05-04T07:30:00Z", "Mars/Olympus", 0, 4_000_000_000_000)
     assert phone.expand("FREQ=DAILY", "2026-05-04T07:30:00Z", "Mars/Olympus", 0, 4_000_000_000_000) == {"bad": True}
+
+
+def test_without_a_rule_a_task_needs_no_zone(phone):
+    """A newer phone may name a zone that this one lacks; the moment itself is known."""
+    asked = (None, "2026-05-04T07:30:00Z", "Mars/Olympus", 0, 4_000_000_000_000)
+    assert occurrences(*asked) == phone.expand(*asked) == [ms_of("2026-05-04T07:30:00Z")]
+
+
+@pytest.mark.parametrize(
+    "rule", ["FREQ=DAILY", "FREQ=WEEKLY", "FREQ=DAILY;INTERVAL=3", "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU,MO"]
+)
+def test_a_start_long_ago_costs_nothing_and_changes_nothing(phone, rule, monkeypatch):
+    """A rule is not counted up through a century, day by day."""
+    from_ms = ms_of("2026-05-04T07:30:00Z")
+    asked = (rule, "1900-01-03T07:30:00Z", "Europe/Berlin", from_ms, from_ms + 60 * DAY_MS, 200)
+    near = occurrences(*asked)
+    assert near == phone.expand(*asked)
+    started = []
+    monkeypatch.setattr(recurrence, "_nearer", lambda parts, start, after: started.append(start) or start)
+    assert occurrences(*asked) == near
+    monkeypatch.undo()
+    parts = parse_rule(rule)
+    later = recurrence._nearer(parts, started[0], datetime(2026, 5, 3))
+    assert datetime(2026, 5, 3) - later < timedelta(days=60)

@@ -2,6 +2,7 @@
 import { DAY } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
+import { zone_or_utc } from "../advice/tasks/local_time.js";
 import { LAST_DAY, fields_of, first_form, form_of } from "../advice/tasks/task_form.js";
 import { WEEKDAYS } from "../advice/tasks/rrule_text.js";
 import { date_said, t, time_of_day, weekday_name } from "../i18n/words.js";
@@ -29,7 +30,7 @@ const SHOWN = ["title", "tank", "starts_at", "rule"];
 export function TaskForm({ id, query }) {
   const held = id ? get("task", id) : null;
   const tank = query.get("tank") ?? "";
-  const zone = held?.zone || (held ? "UTC" : zone_here());
+  const zone = held ? zone_or_utc(held.zone) : zone_here();
   const form = use_record_form({
     name: id ? `task.${id}` : `task.new.${tank}`,
     held,

@@ -2,6 +2,7 @@
  * Tasks on the screens: which are due, and done by one tap. The reader of their rules is fetched once there is a task.
  */
 import { html, signal } from "../vendor/preact.js";
+import { zone_or_utc } from "../advice/tasks/local_time.js";
 import { due_now, remembering, standing } from "../advice/tasks/tasks.js";
 import { clock, t, when } from "../i18n/words.js";
 import { Icon } from "./icon.js";
@@ -31,8 +32,8 @@ export function rule_reader() {
   return reader.value;
 }
 
-/** This phone's time zone. */
-export const zone_here = () => Intl.DateTimeFormat().resolvedOptions().timeZone;
+/** This phone's time zone; UTC where the browser names none or one that it does not know itself. */
+export const zone_here = () => zone_or_utc(Intl.DateTimeFormat().resolvedOptions().timeZone);
 
 /**
  * Tasks of tanks in the round and of the room.

@@ -8,6 +8,7 @@ from werkzeug.middleware.proxy_fix import ProxyFix
 from limnary import errors
 from limnary.api import archive, calc, calendars, health, openapi, people, shell, sync
 from limnary.api.attempts import Attempts
+from limnary.api.calendars import Calendars
 from limnary.config import Config
 from limnary.slow_lane import SlowLane
 from limnary.store import Store
@@ -53,6 +54,7 @@ def create_app(config: Config | None = None) -> Flask:
         "limnary_attempts": Attempts(config.join_attempts, config.join_window_s),
         "limnary_calls": Attempts(config.calls_per_minute, 60),
         "limnary_slow_lane": SlowLane(),
+        "limnary_calendars": Calendars(store),
     }
     for part in (calc, openapi, sync, people, calendars, archive, health, shell):
         app.register_blueprint(part.blueprint)

@@ -151,9 +151,10 @@ def occurrences(
     ...     9 * day + 8 * 3_600_000]
     True
     """
-    where, start_ms = zone_of(zone), ms_of(starts_at) // 1000 * 1000
-    if not rule:
+    start_ms = ms_of(starts_at) // 1000 * 1000
+    if not rule:  # an instant: no zone is needed
         return [start_ms] if from_ms <= start_ms <= to_ms else []
+    where = zone_of(zone)
     parts = parse_rule(rule)
     start = local_of(start_ms, where)
     last_ms = min(to_ms, until_ms(parts, where))
@@ -169,6 +170,7 @@ def occurrences(
 
 def _from(parts: dict, start: datetime, after: datetime, before: datetime) -> Iterator[datetime]:
     by_day = [getattr(rrule, day)(nth or None) for nth, day in parts.get("BYDAY", [])] or None
+    start = _nearer(parts, start, after)
     dates = rrule.rrule(
         FREQUENCIES[parts["FREQ"]],
         dtstart=start,
@@ -183,6 +185,18 @@ def _from(parts: dict, start: datetime, after: datetime, before: datetime) -> It
         if local > before:
             return
         yield local
+
+
+def _nearer(parts: dict, start: datetime, after: datetime) -> datetime:
+    """A later start that gives the same times from `after` on: dateutil counts up from the start, day by day.
+
+    Only days and weeks are counted in steps that all have one length; months and years are few.
+    """
+    step_days = {"DAILY": 1, "WEEKLY": 7}.get(parts["FREQ"])
+    if step_days is None or "COUNT" in parts:
+        return start
+    step = timedelta(days=step_days * parts["INTERVAL"])
+    return start + max(0, (after - start) // step) * step
 
 
 def _local_bound(ms: int) -> datetime:

@@ -3,11 +3,13 @@
 import re
 import urllib.request
 from datetime import datetime
-from zoneinfo import ZoneInfo
+from zoneinfo import ZoneInfo, available_timezones
 
 import pytest
 from fish_rooms import Phone
 from icalendar import Calendar
+from limnary.api import calendars
+from limnary.calendar_file import MOST_ZONES, calendar_file
 from limnary.ids import utc
 from limnary.store import Store, backup, people
 from started_server import RealServer
@@ -139,3 +141,41 @@ def test_the_access_log_holds_no_key(tmp_path, status):
     server.stop()
     assert re.search(rf"GET /api/v1/calendar\.ics {status} ", server.out)
     assert key not in server.out
+
+
+def test_the_file_is_made_once_until_the_room_changes(fish_room, monkeypatch):
+    """Whoever holds a link may ask as often as they like, and a file of many zones takes a while."""
+    made = []
+    monkeypatch.setattr(calendars, "calendar_file", lambda *given: made.append(given) or calendar_file(*given))
+    owner = fish_room.owner
+    owner.results(weekly(owner))
+    path = link(owner)
+    for _ in range(3):
+        assert set(events(read(owner, path))) == {"Wipe the glass"}
+    assert len(made) == 1
+    owner.results(weekly(owner, title="Feed"))
+    assert set(events(read(owner, path))) == {"Wipe the glass", "Feed"}
+    owner.call("PATCH", "/rooms/{room}", {"name": "Renamed"})
+    assert read(owner, path)["x-wr-calname"] == "Renamed"
+    fish_room.at += 86_400_000
+    read(owner, path)
+    assert len(made) == 4
+
+
+def test_of_hundreds_of_zones_few_are_described(fish_room):
+    zones = sorted(available_timezones() - {"UTC", "localtime", "Factory", "posixrules"})[:400]
+    owner = fish_room.owner
+    assert {one["status"] for one in owner.results(*(weekly(owner, zone=zone) for zone in zones))} == {"ok"}
+    calendar = read(owner, link(owner))
+    assert len(calendar.walk("VTIMEZONE")) == MOST_ZONES
+    assert len(calendar.walk("VEVENT")) == len(zones)
+
+
+def test_the_calendars_of_many_rooms_are_not_all_held(fish_room, monkeypatch):
+    monkeypatch.setattr(calendars, "MOST_HELD", 2)
+    stranger = [fish_room.stranger() for _ in range(4)]
+    for phone in stranger:
+        room = phone.call("GET", "/me").json["rooms"][0]["id"]
+        made = phone.call("POST", f"/rooms/{room}/calendar").json["link"].removeprefix("http://localhost/api/v1")
+        read(phone, made)
+    assert len(fish_room.app.extensions["limnary_calendars"]._held) == 2

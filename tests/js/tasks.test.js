@@ -1,7 +1,7 @@
 /** Tasks on a day: due, overdue, done, skipped, next; and the tiles of a task to a rule and back. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { day_of, instant_of, wall_of } from "../../pwa/advice/tasks/local_time.js";
+import { day_of, instant_of, wall_of, zone_or_utc } from "../../pwa/advice/tasks/local_time.js";
 import { occurrences } from "../../pwa/advice/tasks/recurrence.js";
 import { LAST_DAY, fields_of, first_form, form_of } from "../../pwa/advice/tasks/task_form.js";
 import { days_ahead, due_now, remembering, standing } from "../../pwa/advice/tasks/tasks.js";
@@ -190,4 +190,20 @@ test("what was worked out is not worked out again, until the task or the days ch
   week(DAILY, "2026-03-02T00:00:00Z");
   week({ ...DAILY, zone: "UTC" });
   assert.equal(asked, 4);
+});
+
+test("a task in a zone that this phone does not know is read by UTC, and can be set anew", () => {
+  for (const zone of ["No/Where", "__proto__", "//", "Factory"]) {
+    assert.equal(zone_or_utc(zone), "UTC");
+    const task = view("task", { ...DAILY, zone });
+    const form = form_of(task);
+    assert.deepEqual([form.minutes, form.often], [7 * 60, "daily"]);
+    assert.equal(fields_of(form, zone_or_utc(zone)).starts_at, DAILY.starts_at);
+    assert.equal(stand(task, [], "2026-03-10T12:00:00Z").unread, true);
+    assert.deepEqual(days_ahead([task], [], ms("2026-03-10T12:00:00Z"), BERLIN, 7, occurrences), []);
+    const once = view("task", { ...DAILY, rule: undefined, zone });
+    assert.deepEqual(said(stand(once, [], "2026-03-01T05:00:00Z").due), ["03-01T07:00"]);
+  }
+  assert.equal(zone_or_utc(undefined), "UTC");
+  assert.equal(zone_or_utc(BERLIN), BERLIN);
 });

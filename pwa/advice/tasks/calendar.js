@@ -3,7 +3,7 @@
  * caller passes how an RRULE is expanded.
  */
 import { DAY } from "../../figures/durations.js";
-import { wall_of } from "./local_time.js";
+import { wall_of, zone_or_utc } from "./local_time.js";
 import { BadRrule, parse_rrule } from "./rrule_text.js";
 
 const REACH = 12 * 366 * DAY;
@@ -11,6 +11,9 @@ const REACH = 12 * 366 * DAY;
 const YEARS_BEFORE = 1;
 const YEARS_AFTER = 12;
 const MOST_OCTETS = 75;
+/** The tasks of a room share one zone or two; of more than these, a task is written by its next dates in UTC. */
+const MOST_ZONES = 20;
+const DATES = 12;
 
 /** @import { Done, Expand, Task } from "./tasks.js" */
 /** @import { Rrule } from "./rrule_text.js" */
@@ -24,38 +27,70 @@ const MOST_OCTETS = 75;
  * @returns {string} with CRLF line ends
  */
 export function calendar_file({ room_name, tasks, tanks, dones, now }, expand, until_of) {
-  const shown = tasks.filter((task) => !task.over && (!task.tank || tanks.has(task.tank)));
-  const events = shown
-    .toSorted((a, b) => (a.id < b.id ? -1 : 1))
-    .map((task) => event(task, tanks, dones, now, expand, until_of));
-  const zones = [...new Set(events.map(({ zone }) => zone))].filter((zone) => zone !== "UTC").sort();
+  const shown = tasks
+    .filter((task) => !task.over && (!task.tank || tanks.has(task.tank)))
+    .toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const zones = most_named(shown.map(described_zone));
+  const events = shown.flatMap((task) => {
+    const zone = described_zone(task);
+    const skipped = dones.flatMap(({ task: of, skipped: left_out, due_at }) =>
+      of === task.id && left_out && due_at ? [Date.parse(due_at)] : [],
+    );
+    const more =
+      zone && !zones.includes(zone) ? dates(task, skipped, now, expand) : moments(task, skipped, expand, until_of);
+    return event(task, tanks, now, more);
+  });
   const year = new Date(now).getUTCFullYear();
   const lines = [
     "BEGIN:VCALENDAR",
     "VERSION:2.0",
     "PRODID:-//Limnary//Tasks//EN",
     `X-WR-CALNAME:${text(room_name)}`,
-    ...zones.flatMap((zone) => clock(zone, year - YEARS_BEFORE, year + YEARS_AFTER)),
-    ...events.flatMap(({ lines: of_event }) => of_event),
+    ...zones.sort().flatMap((zone) => clock(zone, year - YEARS_BEFORE, year + YEARS_AFTER)),
+    ...events,
     "END:VCALENDAR",
   ];
   return lines.map((line) => `${folded(line)}\r\n`).join("");
 }
 
+/** The task's zone if the file must describe it; "" for UTC and for a zone that is not known here. @param {Task} task */
+function described_zone({ zone }) {
+  const known = zone_or_utc(zone);
+  return known === "UTC" ? "" : known;
+}
+
+/** The zones that most tasks name. @param {string[]} named */
+function most_named(named) {
+  /** @type {Map<string, number>} */ const counts = new Map();
+  for (const zone of named) if (zone) counts.set(zone, (counts.get(zone) ?? 0) + 1);
+  return [...counts]
+    .sort(([, a], [, b]) => b - a)
+    .slice(0, MOST_ZONES)
+    .map(([zone]) => zone);
+}
+
+/** @param {Task} task @param {Map<string, string>} tanks @param {number} now @param {string[]} more when it is due */
+const event = (task, tanks, now, more) => [
+  "BEGIN:VEVENT",
+  `UID:${task.id}@limnary`,
+  `DTSTAMP:${utc(Date.parse(task.meta?.changed_at ?? "") || now)}`,
+  `SUMMARY:${text(task.tank ? `${tanks.get(task.tank)}: ${task.title}` : task.title)}`,
+  "DURATION:PT15M",
+  "TRANSP:TRANSPARENT",
+  ...more,
+  "END:VEVENT",
+];
+
 /**
+ * When a task is due, by its rule.
  * @param {Task} task
- * @param {Map<string, string>} tanks
- * @param {readonly Done[]} dones
- * @param {number} now
+ * @param {number[]} skipped
  * @param {Expand} expand
  * @param {UntilOf} until_of
  */
-function event(task, tanks, dones, now, expand, until_of) {
-  const skipped = dones.flatMap(({ task: of, skipped: left_out, due_at }) =>
-    of === task.id && left_out && due_at ? [Date.parse(due_at)] : [],
-  );
-  const start = Math.floor(Date.parse(task.starts_at) / 1000) * 1000;
-  let zone = task.zone || "UTC";
+function moments(task, skipped, expand, until_of) {
+  const start = start_of(task);
+  let zone = zone_or_utc(task.zone);
   /** @type {number | undefined} */ let first;
   /** @type {string[]} */ let rrule = [];
   try {
@@ -66,21 +101,32 @@ function event(task, tanks, dones, now, expand, until_of) {
     if (!(error instanceof BadRrule)) throw error;
     zone = "UTC";
   }
-  const changed = Date.parse(task.meta?.changed_at ?? "") || now;
-  const lines = [
-    "BEGIN:VEVENT",
-    `UID:${task.id}@limnary`,
-    `DTSTAMP:${utc(changed)}`,
-    `SUMMARY:${text(task.tank ? `${tanks.get(task.tank)}: ${task.title}` : task.title)}`,
-    `DTSTART${moment(first ?? start, zone)}`,
-    "DURATION:PT15M",
-    "TRANSP:TRANSPARENT",
-    ...rrule,
-    ...skipped.sort((a, b) => a - b).map((at) => `EXDATE${moment(at, zone)}`),
-    "END:VEVENT",
-  ];
-  return { zone, lines };
+  const gone = skipped.sort((a, b) => a - b).map((at) => `EXDATE${moment(at, zone)}`);
+  return [`DTSTART${moment(first ?? start, zone)}`, ...rrule, ...gone];
 }
+
+/**
+ * The task's next dates in UTC, without a rule: the file does not describe its zone.
+ * @param {Task} task
+ * @param {number[]} skipped
+ * @param {number} now
+ * @param {Expand} expand
+ */
+function dates(task, skipped, now, expand) {
+  const start = start_of(task);
+  const since = Math.max(start, now - 7 * DAY);
+  /** @type {number[]} */ let found = [];
+  try {
+    found = expand(task, since, since + REACH, DATES);
+  } catch (error) {
+    if (!(error instanceof BadRrule)) throw error;
+  }
+  const [first = start, ...more] = found.filter((at) => !skipped.includes(at));
+  return [`DTSTART:${utc(first)}`, ...(more.length ? [`RDATE:${more.map(utc).join(",")}`] : [])];
+}
+
+/** @param {Task} task */
+const start_of = ({ starts_at }) => Math.floor(Date.parse(starts_at) / 1000) * 1000;
 
 /** @param {string} rrule @param {string} zone @param {UntilOf} until_of */
 function rrule_text(rrule, zone, until_of) {
@@ -155,8 +201,13 @@ const utc = (ms) => `${plain(ms)}Z`;
 /** @param {number} ms */
 const plain = (ms) => new Date(ms).toISOString().slice(0, 19).replace(/[-:]/g, "");
 
+/** RFC 5545, 3.1: no control characters but the tab; a line break is escaped. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what it takes out
+const CONTROLS = /[\x00-\x08\x0b-\x1f\x7f]/g;
+
 /** RFC 5545, 3.3.11. @param {string} value */
-const text = (value) => value.replace(/\\/g, "\\\\").replace(/;/g, "\\;").replace(/,/g, "\\,").replace(/\r?\n/g, "\\n");
+const text = (value) =>
+  value.replace(CONTROLS, "").replace(/\\/g, "\\\\").replace(/;/g, "\\;").replace(/,/g, "\\,").replace(/\r?\n/g, "\\n");
 
 /** RFC 5545, 3.1: no line longer than 75 octets, never cut within a letter. @param {string} line */
 function folded(line) {

@@ -22,6 +22,19 @@ function format_of(zone) {
   return made;
 }
 
+/**
+ * The zone itself if this phone knows it, else UTC: a newer phone may name zones that this one lacks.
+ * @param {string | null | undefined} zone
+ */
+export function zone_or_utc(zone) {
+  try {
+    format_of(zone || "UTC");
+    return zone || "UTC";
+  } catch {
+    return "UTC";
+  }
+}
+
 /** The wall time at an instant, written as if it were UTC, whole seconds. @param {number} ms @param {string} zone */
 export function wall_of(ms, zone) {
   const parts = Object.fromEntries(

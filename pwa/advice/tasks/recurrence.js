@@ -19,9 +19,10 @@ const FOREVER = 1e14;
  * @throws {BadRrule} the rule or the time zone cannot be read here
  */
 export function occurrences({ rule, starts_at, zone }, from, to, most = 1000) {
-  const where = zone_of(zone);
   const start = Math.floor(Date.parse(starts_at) / 1000) * 1000;
+  // An instant: no zone is needed.
   if (!rule) return from <= start && start <= to ? [start] : [];
+  const where = zone_of(zone);
   const parts = parse_rrule(rule);
   const last = Math.min(to, until_of(parts, where));
   /** @type {Set<number>} */ const found = new Set();
@@ -53,6 +54,7 @@ function zone_of(zone) {
  * @param {number} before
  */
 function walls(parts, start, after, before) {
+  const begin = Math.max(after, -1e13);
   const numbers = Object.fromEntries(
     Object.keys(NUMBERS).flatMap((name) => {
       const values = parts[/** @type {keyof typeof NUMBERS} */ (name)];
@@ -62,7 +64,7 @@ function walls(parts, start, after, before) {
   const rrule = new RRule(
     {
       freq: RRule[parts.FREQ],
-      dtstart: new Date(start),
+      dtstart: new Date(nearer(parts, start, begin)),
       interval: parts.INTERVAL,
       count: parts.COUNT ?? null,
       wkst: WEEKDAYS.indexOf(parts.WKST ?? "MO"),
@@ -73,7 +75,21 @@ function walls(parts, start, after, before) {
     },
     true,
   );
-  return rrule.between(new Date(Math.max(after, -1e13)), new Date(Math.min(before, FOREVER)), true).map(Number);
+  return rrule.between(new Date(begin), new Date(Math.min(before, FOREVER)), true).map(Number);
+}
+
+/**
+ * A later start that gives the same times from `after` on: the library counts up from the start, day by day. Only days
+ * and weeks are counted in steps that all have one length; months and years are few.
+ * @param {Rrule} parts
+ * @param {number} start
+ * @param {number} after
+ */
+function nearer({ FREQ, INTERVAL, COUNT }, start, after) {
+  const days = FREQ === "DAILY" ? 1 : FREQ === "WEEKLY" ? 7 : 0;
+  if (!days || COUNT !== undefined) return start;
+  const step = days * INTERVAL * DAY;
+  return start + Math.max(0, Math.floor((after - start) / step)) * step;
 }
 
 /**

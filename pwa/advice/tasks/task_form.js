@@ -2,7 +2,7 @@
  * A task as tiles instead of an RRULE (how often, which days, what time), and back into an RRULE (RFC 5545). Pure.
  */
 import { DAY, MINUTE } from "../../figures/durations.js";
-import { instant_of, wall_of } from "./local_time.js";
+import { instant_of, wall_of, zone_or_utc } from "./local_time.js";
 import { BadRrule, WEEKDAYS, parse_rrule } from "./rrule_text.js";
 
 /** The tile after the days that every month has: the last day of the month. */
@@ -21,9 +21,12 @@ export function first_form(now, zone) {
   return { often: "daily", every: 2, weekdays: [weekday_of(day)], month_day: month_day_of(day), day, minutes: 480 };
 }
 
-/** @param {{starts_at: string, rule?: string, zone?: string}} task @returns {Form} */
+/**
+ * By the clock of the task's zone, of UTC if this phone does not know it.
+ * @param {{starts_at: string, rule?: string, zone?: string}} task @returns {Form}
+ */
 export function form_of({ starts_at, rule, zone }) {
-  const wall = wall_of(Date.parse(starts_at), zone || "UTC");
+  const wall = wall_of(Date.parse(starts_at), zone_or_utc(zone));
   const day = Math.floor(wall / DAY) * DAY;
   const form = {
     every: 2,

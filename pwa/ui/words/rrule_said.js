@@ -1,4 +1,5 @@
 /** How often a task repeats, in words. */
+import { zone_or_utc } from "../../advice/tasks/local_time.js";
 import { LAST_DAY, form_of } from "../../advice/tasks/task_form.js";
 import { WEEKDAYS } from "../../advice/tasks/rrule_text.js";
 import { date_said, listed, t, time_of_day, weekday_name } from "../../i18n/words.js";
@@ -21,6 +22,6 @@ export function form_said(form, rule = "") {
 /** @param {import("../../advice/tasks/tasks.js").Task} task */
 export function rule_said(task) {
   const said = form_said(form_of(task), task.rule);
-  const zone = task.zone || "UTC";
+  const zone = zone_or_utc(task.zone);
   return zone === zone_here() ? said : `${said} ${t("task.zone", { zone })}`;
 }

@@ -5,11 +5,19 @@ one room's tasks and nothing else; it ends with the membership and can be revoke
 access log does not write.
 """
 
-from flask import Blueprint, Response, request
+import threading
+from collections import OrderedDict
+
+from flask import Blueprint, Response, current_app, request
 
 from limnary.api.people import origin
 from limnary.api.reading import device, store
 from limnary.calendar_file import calendar_file
+from limnary.store import Store
+
+# Rooms whose file is held; a file is at most some 200 kB.
+MOST_HELD = 64
+DAY_MS = 86_400_000
 
 blueprint = Blueprint("calendars", __name__, url_prefix="/api/v1")
 
@@ -17,9 +25,37 @@ blueprint = Blueprint("calendars", __name__, url_prefix="/api/v1")
 @blueprint.get("/calendar.ics")
 def calendar():
     """The calendar file that the key opens."""
-    room, tasks, tanks, dones = store().tasks_by_calendar_key(request.args.get("key", ""))
-    names = {tank["id"]: tank["name"] for tank in tanks if not tank.get("resting")}
-    return Response(calendar_file(room, tasks, names, dones), content_type="text/calendar; charset=utf-8")
+    made = current_app.extensions["limnary_calendars"].file(request.args.get("key", ""))
+    return Response(made, content_type="text/calendar; charset=utf-8")
+
+
+class Calendars:
+    """Each room's file, made again once the room has changed or a day has passed, one at a time.
+
+    Calendar programs ask every few minutes, and whoever holds a link may ask as often as they like.
+    """
+
+    def __init__(self, store: Store):
+        self.store = store
+        self._lock, self._held = threading.Lock(), OrderedDict()
+
+    def file(self, key: str) -> bytes:
+        """The file of the room that a calendar key opens; NotFound."""
+        room, name = self.store.room_by_calendar_key(key)
+        with self._lock:
+            now_ms = self.store.clock()
+            version = (name, now_ms // DAY_MS, *self.store.version(room))
+            if self._held.get(room, (None,))[0] != version:
+                self._held[room] = (version, self._made(room, name, now_ms))
+            self._held.move_to_end(room)
+            while len(self._held) > MOST_HELD:
+                self._held.popitem(last=False)
+            return self._held[room][1]
+
+    def _made(self, room: str, name: str, now_ms: int) -> bytes:
+        tasks, tanks, dones = (self.store.records_of(room, kind) for kind in ("task", "tank", "task_done"))
+        names = {tank["id"]: tank["name"] for tank in tanks if not tank.get("resting")}
+        return calendar_file(name, tasks, names, dones, now_ms)
 
 
 @blueprint.get("/rooms/<room>/calendar")

@@ -52,6 +52,11 @@ def epoch_of(connection: sqlite3.Connection) -> str:
     return connection.execute("SELECT value FROM meta WHERE key = 'epoch'").fetchone()["value"]
 
 
+def seq_of(connection: sqlite3.Connection) -> int:
+    """The seq of the room's last change."""
+    return int(connection.execute("SELECT value FROM meta WHERE key = 'seq'").fetchone()["value"])
+
+
 def renew_epoch(connection: sqlite3.Connection) -> str:
     """Start a new epoch after a restore: every phone pulls from the start and sends again what the backup lacks."""
     epoch = new_epoch()

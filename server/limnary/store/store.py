@@ -163,17 +163,19 @@ class Store:
             people.role_of(db, room, caller)
             calendar_keys.revoke(db, room, caller["keeper"], self.clock())
 
-    def tasks_by_calendar_key(self, key: str) -> tuple[str, list[dict], list[dict], list[dict]]:
-        """The room's name, its tasks, its tanks and its done tasks; NotFound."""
+    def room_by_calendar_key(self, key: str) -> tuple[str, str]:
+        """Id and name of the room whose tasks a calendar key reads; NotFound."""
         with self.files.reading(self.files.people) as db:
             room = calendar_keys.room_of(db, key)
-            name = people.room_name(db, room)
+            return room, people.room_name(db, room)
+
+    def version(self, room: str) -> tuple[str, int]:
+        """The room's epoch and the seq of its last change: while both stay, so do its records."""
         with self._room(room) as db:
-            tasks, tanks, dones = (change_log.standing(db, kind) for kind in ("task", "tank", "task_done"))
-        return name, tasks, tanks, dones
+            return change_log.epoch_of(db), change_log.seq_of(db)
 
     def records_of(self, room: str, kind: str) -> list[dict]:
-        """The fields of a kind's records that are not deleted, each with `id`. No access check: for commands."""
+        """The fields of a kind's records that are not deleted, each with `id`. The caller checks access."""
         with self._room(room) as db:
             return change_log.standing(db, kind)
 
