@@ -31,7 +31,7 @@ def test_from_the_glass_to_the_first_fish(new_phone):
     looks_at_what_to_buy(thumb, water_l)
     fills_it(thumb, water_l)
     thumb.title("First animals")
-    thumb.sees("Before any animal joins: Test ammonia and nitrite today.")
+    thumb.sees("Before any animal joins: Not known yet: test ammonia and nitrite.")
     does_the_test(thumb)
     records_the_first_fish(thumb)
     expect(thumb.page.get_by_text("It can bear").or_(thumb.page.get_by_text("It cannot bear")).first).to_be_visible()

@@ -109,7 +109,7 @@ def test_a_tank_without_a_test_says_that_it_knows_only_what_is_usual(new_phone):
     write(thumb, things())
     thumb.turn_to(f"/tank/{TANK}")
     forecast_is_there(thumb)
-    thumb.sees("Test ammonia and nitrite today")
+    thumb.sees("Not known yet: test ammonia and nitrite")
     thumb.sees("No test of this tank yet: this is only what is usual for a tank like it")
 
 

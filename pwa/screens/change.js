@@ -4,6 +4,7 @@
  */
 import { html, useRef, useSignal } from "../vendor/preact.js";
 import { bucket_litres, bucket_step, dose_for, litres_refused, litres_spec } from "../advice/litres.js";
+import { after_change } from "../advice/after_change.js";
 import { brought } from "../advice/level.js";
 import { tank_water } from "../advice/tank_water.js";
 import { cautions_of, run } from "../contracts.js";
@@ -198,8 +199,9 @@ const After = ({ facts, advice, fraction }) => {
   const known = Object.values(advice.levels).flatMap(({ parameter, now_mg_n_l }) =>
     now_mg_n_l ? [{ parameter, now_mg_n_l }] : [],
   );
+  const mixed = after_change(facts, advice, fraction);
   return (
-    known.length > 0 &&
+    (known.length > 0 || mixed) &&
     html`
     <table class="measured"><caption><h2>${t("change.after")}</h2></caption><tbody>
       ${known.map(({ parameter, now_mg_n_l }) => {
@@ -208,7 +210,12 @@ const After = ({ facts, advice, fraction }) => {
         return html`<tr key=${parameter}><th scope="row">${parameter_name(parameter)}</th>
           <td class="figures">${nitrogen(now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span
             class="unit">mg\u00a0N/L</span></td></tr>`;
-      })}</tbody></table>`
+      })}${
+        mixed &&
+        html`<tr><th scope="row">${parameter_name("ph")}</th><td class="figures">${number(mixed.input.ph, 1)} → <span
+          class="big">${number(mixed.answer.ph, 1)}</span></td></tr>`
+      }</tbody></table>
+      ${mixed?.answer.notes.map((note) => html`<p class="caution small" key=${note}>${note}</p>`)}`
   );
 };
 
