@@ -73,6 +73,7 @@ def _whole(animal: dict) -> dict:
 
 ANSWERABLE = {
     "animal_mass": of_animals,
+    "closed_water": of_animals,
     "compatibility": of_animals,
     "oxygen_night": of_animals,
     "salt_dose": salt_dose,

@@ -5,6 +5,7 @@ import { ammonia_limits } from "./ammonia_limits.js";
 import { animal_mass } from "./animal_mass.js";
 import { carbon_dioxide } from "./carbon_dioxide.js";
 import { change_plan } from "./change_plan.js";
+import { closed_water } from "./closed_water.js";
 import { compatibility } from "./compatibility.js";
 import { dechlorinator_dose } from "./dechlorinator_dose.js";
 import { dilution } from "./dilution.js";
@@ -42,6 +43,7 @@ export const calculations = {
   animal_mass,
   carbon_dioxide,
   change_plan,
+  closed_water,
   compatibility,
   dechlorinator_dose,
   dilution,

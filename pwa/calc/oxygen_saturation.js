@@ -3,7 +3,7 @@ import { constants } from "./tables.js";
 
 /** @import {Input, Outputs} from "../types/contract.js" */
 
-const KPA_PER_ATM = 101.325;
+export const KPA_PER_ATM = 101.325;
 
 /**
  * Saturation of fresh water, and a measured oxygen as a share of it. Equations, units and source: the Python twin.
@@ -26,7 +26,7 @@ function pressure_at_kpa(altitude_m) {
 }
 
 /** Oxygen in fresh water in equilibrium with moist air. @param {number} temperature_c @param {number} pressure_kpa */
-function saturation_at_mg_l(temperature_c, pressure_kpa) {
+export function saturation_at_mg_l(temperature_c, pressure_kpa) {
   const bk = constants("benson_krause_1984");
   const t = temperature_c + constants("kelvin").zero_celsius_k;
   const at_one = Math.exp(bk.a0 + bk.a1 / t + bk.a2 / t ** 2 + bk.a3 / t ** 3 + bk.a4 / t ** 4);

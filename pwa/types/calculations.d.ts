@@ -548,6 +548,111 @@ export interface ChangePlanAnswer {
   })[];
 }
 
+/**
+ * Input of closed_water: How long the oxygen of a bag, box or covered tank without power lasts, and what the water is
+ * like then.
+ */
+export interface ClosedWaterInput {
+  /** Water in it; L */
+  water_l: number;
+  /** Air or oxygen above it; L */
+  air_l?: number;
+  /** Above the water there is */
+  filling?: "air" | "oxygen";
+  /** Water temperature; °C */
+  temperature_c: number;
+  /** Animals */
+  animals: ({
+    /** Species */
+    species?: string;
+    /** Your own name for it */
+    name?: string;
+    /** How many */
+    count?: number;
+    /** Length, tip to tip; cm */
+    length_cm?: number;
+    /** Build, for one of your own */
+    shape?: "fusiform" | "deep" | "elongated" | "eel" | "shrimp" | "snail";
+    /** Its own length-weight factor a */
+    mass_a?: number;
+    /** Its own length-weight exponent b */
+    mass_b?: number;
+  })[];
+  /** Oxygen at the start, of saturation with air; % */
+  start_percent?: number;
+  /** Oxygen not to fall below; mg/L */
+  least_mg_l?: number;
+  /** pH */
+  ph?: number;
+  /** Carbonate hardness; °dKH */
+  kh_dkh?: number;
+  /** Total ammonia at the start, as nitrogen; mg N/L */
+  tan_mg_n_l?: number;
+}
+
+/** The same once it is checked: usual values filled in. */
+export interface ClosedWaterValues {
+  /** Water in it; L */
+  water_l: number;
+  /** Air or oxygen above it; L */
+  air_l: number;
+  /** Above the water there is */
+  filling: "air" | "oxygen";
+  /** Water temperature; °C */
+  temperature_c: number;
+  /** Animals */
+  animals: ({
+    /** Species */
+    species?: string;
+    /** Your own name for it */
+    name?: string;
+    /** How many */
+    count: number;
+    /** Length, tip to tip; cm */
+    length_cm?: number;
+    /** Build, for one of your own */
+    shape?: "fusiform" | "deep" | "elongated" | "eel" | "shrimp" | "snail";
+    /** Its own length-weight factor a */
+    mass_a?: number;
+    /** Its own length-weight exponent b */
+    mass_b?: number;
+  })[];
+  /** Oxygen at the start, of saturation with air; % */
+  start_percent: number;
+  /** Oxygen not to fall below; mg/L */
+  least_mg_l: number;
+  /** pH */
+  ph?: number;
+  /** Carbonate hardness; °dKH */
+  kh_dkh?: number;
+  /** Total ammonia at the start, as nitrogen; mg N/L */
+  tan_mg_n_l: number;
+}
+
+/** What closed_water answers. */
+export interface ClosedWaterAnswer {
+  /** Lasts, carried or stirred; h */
+  hours?: number | null;
+  /** With frightened animals; h */
+  hours_low?: number | null;
+  /** Standing still, by the oxygen in the water alone; h */
+  hours_still?: number | null;
+  /** Carbon dioxide at the end, or after two days; mg/L */
+  co2_then_mg_l?: number | null;
+  /** pH then */
+  ph_then?: number | null;
+  /** Total ammonia then, as nitrogen; mg N/L */
+  tan_then_mg_n_l?: number | null;
+  /** Free ammonia then, as nitrogen; mg N/L */
+  nh3_then_mg_n_l?: number | null;
+  /** Oxygen that can be used; mg */
+  oxygen_mg: number;
+  /** Animals together; g */
+  animals_g: number;
+  /** They breathe; mg/h */
+  animals_mg_h: number;
+}
+
 /** Input of compatibility: What stands against keeping these animals in one tank, and the water that suits them all. */
 export interface CompatibilityInput {
   /** Animals */
@@ -2728,6 +2833,12 @@ export interface Calculations {
     values: ChangePlanValues;
     answer: ChangePlanAnswer;
     caution: "forecast" | "new_water" | "gasping";
+  };
+  closed_water: {
+    input: ClosedWaterInput;
+    values: ClosedWaterValues;
+    answer: ClosedWaterAnswer;
+    caution: "plan_half" | "before_closing" | "opening" | "power_cut" | "oxygen_gas";
   };
   compatibility: {
     input: CompatibilityInput;
