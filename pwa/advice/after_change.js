@@ -12,8 +12,8 @@ import { warmth_of } from "./warmth.js";
  * @param {Facts} facts
  * @param {Pick<Advice, "levels" | "limits">} advice where the tank stands now
  * @param {number} fraction of the water that is changed
- * @returns {{input: WaterAfterChangeInput, answer: Answer<"water_after_change">} | null} null where pH or carbonate hardness
- * of the tank or of the new water is not known
+ * @returns {{input: WaterAfterChangeInput, answer: Answer<"water_after_change">} | null} null where pH or carbonate
+ * hardness of the tank or of the new water is not known
  */
 export function after_change(facts, { levels, limits }, fraction) {
   const { tank, source, label, readings } = facts;

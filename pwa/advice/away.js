@@ -3,7 +3,7 @@
  * Pure.
  */
 import { DAY, HOUR } from "../figures/durations.js";
-import { last_test } from "./level.js";
+import { basis_of, last_test } from "./level.js";
 import { bucket_litres, dose_for, most_at_once } from "./litres.js";
 import { open_between } from "./tasks/tasks.js";
 
@@ -29,6 +29,7 @@ export function away_tank({ facts, advice, meal }, span, tasks, dones, expand) {
     feed: span.feed_every_days > 0 ? { feed_g: meal.feed_g, food: meal.food, every_days: span.feed_every_days } : null,
     test: { every_days, first: first_test(facts.now, advice, span.from) },
     change: { litres, dose: dose_for(facts, litres) },
+    bases: { total_ammonia: basis_of(advice.levels.total_ammonia), nitrite: basis_of(advice.levels.nitrite) },
     limits: { total_ammonia: advice.limits.total_ammonia.mg_n_l, nitrite: advice.limits.nitrite.mg_n_l },
     tasks: tasks_within(tasks, dones, span, expand),
   };

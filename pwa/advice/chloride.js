@@ -36,7 +36,11 @@ function chloride_mg({ what_code = "", amount, unit }) {
   return salt?.gives.cl ? (amount * 1000 * salt.gives.cl * ions.cl.g_mol) / salt.g_mol : 0;
 }
 
-/** Plain salt that brings a tank to so much chloride, g. @param {number} to_mg_l @param {Pick<Facts, "tank" | "source" | "changes" | "doses">} facts */
+/**
+ * Plain salt that brings a tank to so much chloride, g.
+ * @param {number} to_mg_l
+ * @param {Pick<Facts, "tank" | "source" | "changes" | "doses">} facts
+ */
 export function salt_g(to_mg_l, facts) {
   const { rows, ions } = table("salts");
   const missing = Math.max(0, to_mg_l - (chloride_of(facts) ?? ASSUMED_MG_L));

@@ -53,6 +53,15 @@ export function both_ways(parameter, value, basis) {
   return nitrogen_units({ value, species: SPECIES[parameter], basis: basis === "n" ? "n" : "ion" });
 }
 
+/** How a tank's figures of one parameter are read. @typedef {"ion" | "n"} Basis */
+
+/**
+ * How the kit used last in a tank reads, else as the ion, as most kits do.
+ * @param {{reading: {basis?: Basis} | null} | undefined} level of the parameter
+ * @returns {Basis}
+ */
+export const basis_of = (level) => level?.reading?.basis ?? "ion";
+
 /**
  * Whether the value is possible. A record may hold a negative value or more than any water has (a drifting meter,
  * another program); it stays recorded, but the advice ignores it.

@@ -39,7 +39,7 @@ export const de = {
   "state.act now": "jetzt handeln",
 
   "say.nothing": "Nichts zu tun. Nächster Test: {when}.",
-  "say.leave": "Lass das Wasser in Ruhe. Nächster Test: {when}.",
+  "say.leave": "Heute kein Wechsel. Nächster Test: {when}.",
   "say.test": "Teste heute Ammonium und Nitrit.",
   "say.test_first": "Noch nicht bekannt: Teste Ammonium und Nitrit.",
   "say.this_week": "diese Woche",
@@ -48,15 +48,15 @@ export const de = {
   "say.today": "heute",
   "say.change": "Wechsle {by} {litres}.",
   "say.change_with": "Wechsle {by} {litres}, mit {dose} {label}.",
-  "say.missing_source": "Sag einmal, welches Wasser hineinkommt, dann steht hier auch die Dosis.",
-  "say.missing_label": "Übertrag einmal das Etikett deines Wasseraufbereiters, dann steht hier auch die Dosis.",
+  "say.missing_source": "Wähl einmal dein Wasser, dann steht hier die Dosis.",
+  "say.missing_label": "Übertrag einmal das Etikett deines Wasseraufbereiters, dann steht hier die Dosis.",
   "say.again":
     "Mehr als die Hälfte soll es auf einmal nicht sein, und hier reicht sie nicht: Füttere nichts und teste in {hours} Stunden wieder.",
   "say.test_too": "Teste auch danach.",
   "say.hold": "Wechsle nicht mit diesem Wasser.",
   "say.hold_further": "Füttere nichts, such anderes Wasser und teste in {hours} Stunden wieder.",
   "say.hold_unhurried": "Nitrat schadet über Wochen: Such anderes Wasser, füttere wenig, lass die Pflanzen wachsen.",
-  "say.retest": "Teste {parameter} jetzt noch einmal: {read} passt nicht.",
+  "say.retest": "Teste {parameter} jetzt noch einmal: {read} kommt unerwartet.",
   "say.or_change": "Ohne Test wechsle heute {litres}.",
   "say.or_change_with": "Ohne Test wechsle heute {litres}, mit {dose} {label}.",
   "say.if_same": "Kommt wieder dasselbe heraus, wechsle {litres}.",
@@ -66,31 +66,32 @@ export const de = {
 
   "until.tomorrow": "bis morgen um diese Zeit",
   "until.days": { one: "in einem Tag", other: "in {count} Tagen" },
-  "limit.eifac": "dort erreicht freies Ammoniak bei diesem pH und dieser Temperatur 0,025 mg/L (EIFAC)",
-  "limit.chronic": "für Wochen bei diesem pH und dieser Temperatur (US EPA 2013)",
-  "limit.working": "eine Arbeitsgrenze",
+  "limit.eifac": "ab da schadet Ammonium den Fischen bei diesem pH und dieser Temperatur, EIFAC",
+  "limit.chronic": "so viel vertragen Fische wochenlang bei diesem pH und dieser Temperatur, US EPA 2013",
+  "limit.working": "unsere vorsichtige Grenze",
 
   "name.total_ammonia": "Ammonium",
   "name.nitrite": "Nitrit",
   "name.nitrate": "Nitrat",
 
-  "why.over": "{parameter} liegt bei etwa {now}, über der Grenze von {limit}: {by}.",
+  "why.over": "{parameter} liegt bei etwa {now}, über der Grenze von {limit} ({by}).",
   "why.will_pass":
-    "{parameter} liegt bei etwa {now} und kann {days} {expected} erreichen. Die Grenze ist {limit}: {by}.",
-  "why.under": "{parameter} liegt bei etwa {now}, unter der Grenze von {limit}: {by}.",
-  "why.rise_known": "In den letzten Tagen stieg es um {rise} am Tag, die Wechsel herausgerechnet.",
-  "why.rise_none": "In den letzten Tagen stieg es nicht, die Wechsel herausgerechnet.",
-  "why.rise_doubling": "Ein Messwert allein zeigt keinen Anstieg, darum wird am Tag noch einmal so viel angenommen.",
-  "why.rise_unknown": "Ein Messwert allein zeigt keinen Anstieg; es wird keiner gerechnet.",
+    "{parameter} liegt bei etwa {now} und kann {days} {expected} erreichen. Die Grenze ist {limit} ({by}).",
+  "why.under": "{parameter} liegt bei etwa {now}, unter der Grenze von {limit} ({by}).",
+  "why.rise_known": "In den letzten Tagen stieg es um {rise} am Tag, die Wechsel eingerechnet.",
+  "why.rise_none": "In den letzten Tagen stieg es nicht, die Wechsel eingerechnet.",
+  "why.rise_doubling":
+    "Ein einzelner Messwert zeigt keinen Verlauf, darum nehmen wir an, dass es sich in einem Tag verdoppelt.",
+  "why.rise_unknown": "Ein einzelner Messwert zeigt keinen Verlauf; es wird keiner gerechnet.",
   "why.carried": "Der Wechsel seit dem Messwert ist eingerechnet; kein Test hat ihn bisher bestätigt.",
   "why.no_reading": "Von {parameter} gibt es noch keinen Messwert.",
   "why.too_old": "Der letzte Messwert von {parameter} ist von {at}: zu alt, um sich danach zu richten.",
-  "why.freed": "Das Chloramin im Leitungswasser setzt im neuen Wasser {freed} Ammonium frei. Das ist eingerechnet.",
+  "why.freed": "Chloramin im Leitungswasser bringt {freed} Ammonium ins neue Wasser. Das ist eingerechnet.",
   "why.freed_bound":
-    "Das Chloramin im Leitungswasser setzt im neuen Wasser {freed} Ammonium frei. Dein Etikett sagt, dass es gebunden wird, darum ist es nicht eingerechnet.",
+    "Chloramin im Leitungswasser bringt {freed} Ammonium ins neue Wasser. Laut Etikett wird es gebunden, darum ist es nicht eingerechnet.",
   "why.freed_unknown":
-    "Das Leitungswasser enthält Chloramin, aber niemand hat eingetragen, wie viel: Das Ammonium, das es freisetzt, ist nicht eingerechnet.",
-  "why.source_worse": "Das Wasser, das hineinkäme, enthält selbst {source} {parameter}.",
+    "Das Leitungswasser enthält Chloramin, aber wie viel, ist nicht eingetragen: Das Ammonium daraus ist nicht eingerechnet.",
+  "why.source_worse": "Das neue Wasser enthält selbst {source} {parameter}.",
   "why.brings_over": "Der Wechsel brächte {parameter} auf etwa {expected}, über die Grenze von {limit}.",
   "why.usual_ph": "Diese Woche wurde kein pH gemessen: Es gilt der übliche des Beckens, {value}.",
   "why.usual_temperature_c": "Diese Woche wurde keine Temperatur gemessen: Es gilt die übliche des Beckens, {value}.",
@@ -99,14 +100,14 @@ export const de = {
   "why.assumed_temperature_c":
     "Die Temperatur ist nicht bekannt: Angenommen sind {value}, auf der vorsichtigen Seite, denn Wärme macht Ammonium schädlicher.",
   "why.chance":
-    "Risiko {chance}, dass {parameter} vor dem nächsten Test seine Grenze überschreitet ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
+    "{parameter} liegt wahrscheinlich bei {low} bis {high}. Die Grenze ist {limit} ({by}). Dass sie vor dem nächsten Test ({until}) überschritten wird: {chance}.",
   "why.chance_without":
-    "Ohne Wechsel: Risiko {chance}, dass {parameter} vor dem nächsten Test seine Grenze überschreitet ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
-  "why.stands_over": "{parameter} liegt bei {low} bis {high}, 8 von 10 Mal: über der Grenze von {limit}, {by}.",
+    "{parameter} liegt wahrscheinlich bei {low} bis {high}. Die Grenze ist {limit} ({by}). Dass sie ohne Wechsel vor dem nächsten Test ({until}) überschritten wird: {chance}.",
+  "why.stands_over": "{parameter} liegt wahrscheinlich bei {low} bis {high}, über der Grenze von {limit} ({by}).",
   "why.perhaps_over":
-    "Risiko {chance}, dass {parameter} über seiner Grenze liegt, jetzt oder vor dem nächsten Test ({until}). Es liegt bei {low} bis {high}, 8 von 10 Mal; die Grenze ist {limit}: {by}.",
+    "{parameter} liegt wahrscheinlich bei {low} bis {high}. Die Grenze ist {limit} ({by}). Dass es jetzt oder vor dem nächsten Test ({until}) darüber liegt: {chance}.",
   "why.together":
-    "Dass irgendeine davon überschritten wird, alle zusammen genommen, ist wahrscheinlicher als die {chance}, die hier hingenommen werden.",
+    "Alle Grenzen zusammen: Dass eine überschritten wird, ist wahrscheinlicher als {chance}, was hier hingenommen wird.",
   "why.after": "Danach: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
   "why.after_half_food":
     "Danach, mit halbem Futter: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
@@ -115,17 +116,16 @@ export const de = {
   "why.after_two":
     "Nach beiden, mit halbem Futter: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
   "why.doubt":
-    "{parameter} zeigte {read}, {at}, wo {low} bis {high} zu erwarten war. Entweder ging der Test schief, oder im Becken ist etwas passiert; bis zum nächsten Test gilt beides als möglich.",
-  "why.prior": "Noch kein Test dieses Beckens: Das ist nur, was für ein solches Becken üblich ist. Ein Test sagt mehr.",
-  "why.few":
-    "Bisher gibt es wenige Messwerte, darum sind die Bänder breit, und das sollen sie. Jeder Test macht sie schmaler.",
-  "why.filled": "Nicht eingetragen und darum angenommen: {filled}.",
+    "{parameter} zeigte {read}, {at}, erwartet war {low} bis {high}. Entweder ging der Test schief, oder im Becken ist etwas passiert. Der nächste Test zeigt es.",
+  "why.prior":
+    "Dieses Becken wurde noch nie getestet: Das sind übliche Werte für ein solches Becken. Ein Test sagt mehr.",
+  "why.few": "Noch gibt es wenige Messwerte, darum sind die Spannen breit. Jeder Test macht sie schmaler.",
+  "why.filled": "Nicht eingetragen, darum angenommen: {filled}.",
   "why.left_out": {
     one: "Ein Eintrag ist nicht eingerechnet, von {first}.",
     other: "{count} Einträge sind nicht eingerechnet, der erste von {first}.",
   },
-  "why.forecast":
-    "Das ist eine Vorhersage aus den Einträgen dieses Beckens, auf diesem Handy gerechnet. Ein Test ist es nicht.",
+  "why.forecast": "Das ist eine Vorhersage aus den Einträgen dieses Beckens. Sie ersetzt keinen Test.",
   "why.reading_leads": "Die Vorhersage erwartet weniger, aber hier zählen die Messwerte.",
   "why.no_animals":
     "Hier sind keine Tiere eingetragen: Ammonium und Nitrit schaden niemandem, und die Bakterien leben davon.",
@@ -135,17 +135,17 @@ export const de = {
     "Das ist eine Regel aus Grenzen und letzten Messwerten, denn die Vorhersage ließ sich nicht rechnen: {problem}",
   "filled.start": "ein Start am Tag des ersten Eintrags",
   "filled.planting": "leichte Bepflanzung",
-  "filled.seeded": "keine mitgebrachten Bakterien am Start",
+  "filled.seeded": "ohne Bakterien gestartet",
   "filled.feed": "eine übliche Menge Futter",
   "filled.feed_of_fish": "Futter nach den Gramm Fisch",
   "filled.feed_of_stock": "Futter nach dem Gewicht der Tiere im Besatz, {value} g",
   "filled.ph": "pH {value}",
   "filled.temperature_c": "{value}",
 
-  "chance.under": "unter 1 von 100",
-  "chance.one_in": "1 von {count}",
-  "chance.in_ten": "{count} von 10",
-  "chance.over": "über 95 von 100",
+  "chance.under": "unter 1 %",
+  "chance.one_in": "etwa 1 von {count}",
+  "chance.in_ten": "etwa {count} von 10",
+  "chance.over": "über 95 %",
 
   "round.title": "Runde",
   "round.empty": "Noch kein Becken. Miss das erste aus, dann sagt dir diese Seite jeden Tag, was es braucht.",
@@ -170,7 +170,7 @@ export const de = {
   "tank.now": "Was jetzt zu tun ist",
   "tank.figures": "Letzte Werte",
   "tank.no_figures": "Noch nichts gemessen.",
-  "tank.limit": "Grenze {limit} mg\u00a0N/L",
+  "tank.limit": "Grenze {limit}",
 
   read_as: "als\u00a0{what}",
   "unit.ml": "ml",
@@ -247,8 +247,8 @@ export const de = {
   "outlook.weeks": { one: "{count} Woche", other: "{count} Wochen" },
   "outlook.fed": { one: "Einmal gefüttert, {grams} g.", other: "{count}-mal gefüttert, zusammen {grams} g." },
   "outlook.as_table": "Als Tabelle",
-  "outlook.chance": "Risiko {chance}, dass es vor dem nächsten Test seine Grenze überschreitet.",
-  "outlook.perhaps_over": "Risiko {chance}, dass es über seiner Grenze liegt, jetzt oder vor dem nächsten Test.",
+  "outlook.chance": "Dass es vor dem nächsten Test seine Grenze überschreitet: {chance}.",
+  "outlook.perhaps_over": "Dass es jetzt oder vor dem nächsten Test über seiner Grenze liegt: {chance}.",
   "outlook.over": "Es liegt über seiner Grenze.",
   "outlook.limit": "Grenze {limit}\u00a0mg\u00a0N/L ({also}): {by}.",
   "outlook.wide": "Das Band ist breit: Mehr Tests machen es schmaler.",

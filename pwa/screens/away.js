@@ -7,7 +7,7 @@ import { away_tank, sheet_now, tasks_within } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
 import { usual_meal } from "../advice/journal/feeding.js";
 import { listed, t } from "../i18n/words.js";
-import { as_ion, dose_said, grams_said, litres_said, nitrogen } from "../ui/words/figures.js";
+import { dose_said, grams_said, level_said, litres_said, read_as } from "../ui/words/figures.js";
 import { advice_for } from "../ui/state/forecast.js";
 import { Icon, StateShape } from "../ui/icon.js";
 import { all, live_room, now, room } from "../ui/state/live.js";
@@ -98,11 +98,11 @@ function Sheet({ sheet }) {
 }
 
 /** @param {{said: ReturnType<typeof away_tank>}} props */
-function OneTank({ said: { tank, feed, test, change, limits, tasks } }) {
+function OneTank({ said: { tank, feed, test, change, limits, bases, tasks } }) {
   const dose = change.dose.amount === undefined ? "" : dose_said(change.dose);
   const fed = feed && { amount: grams_said(feed.feed_g), food: feed.food ?? "", count: feed.every_days };
   const limit = (/** @type {"total_ammonia" | "nitrite"} */ name) =>
-    `${nitrogen(limits[name])}\u00a0mg\u00a0N/L (${as_ion(name, limits[name])})`;
+    `${level_said(name, limits[name], bases[name])} ${read_as(name, bases[name])}`;
   return html`
     <article><h2>${tank.name} <span class="soft small">
       ${[litres_said(tank.water_l), tank.place].filter(Boolean).join("\u00a0· ")}</span></h2>

@@ -5,11 +5,11 @@
 import { html, useRef, useSignal } from "../vendor/preact.js";
 import { bucket_litres, bucket_step, dose_for, litres_refused, litres_spec } from "../advice/litres.js";
 import { after_change } from "../advice/after_change.js";
-import { brought } from "../advice/level.js";
+import { basis_of, brought } from "../advice/level.js";
 import { tank_water } from "../advice/tank_water.js";
 import { cautions_of, run } from "../contracts.js";
 import { number, short, t } from "../i18n/words.js";
-import { dose_said, litres_said, nitrogen, parameter_name } from "../ui/words/figures.js";
+import { dose_said, level_figure, litres_said, parameter_name, read_as } from "../ui/words/figures.js";
 import { advice_for } from "../ui/state/forecast.js";
 import { Wrong } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
@@ -196,20 +196,21 @@ const OtherWater = ({ id, from_tank, on_pick }) =>
  * @param {{facts: Advised["facts"], advice: Advised["advice"], fraction: number}} props
  */
 const After = ({ facts, advice, fraction }) => {
-  const known = Object.values(advice.levels).flatMap(({ parameter, now_mg_n_l }) =>
-    now_mg_n_l ? [{ parameter, now_mg_n_l }] : [],
+  const known = Object.values(advice.levels).flatMap(({ parameter, now_mg_n_l, reading }) =>
+    now_mg_n_l ? [{ parameter, now_mg_n_l, basis: basis_of({ reading }) }] : [],
   );
   const mixed = after_change(facts, advice, fraction);
   return (
     (known.length > 0 || mixed) &&
     html`
     <table class="measured"><caption><h2>${t("change.after")}</h2></caption><tbody>
-      ${known.map(({ parameter, now_mg_n_l }) => {
+      ${known.map(({ parameter, now_mg_n_l, basis }) => {
         const source_mg_l = brought(facts.source, parameter, facts.label);
         const { after_mg_l } = run("dilution", { before_mg_l: now_mg_n_l, source_mg_l, fractions: [fraction] });
         return html`<tr key=${parameter}><th scope="row">${parameter_name(parameter)}</th>
-          <td class="figures">${nitrogen(now_mg_n_l)} → <span class="big">${nitrogen(after_mg_l)}</span> <span
-            class="unit">mg\u00a0N/L</span></td></tr>`;
+          <td class="figures">${level_figure(parameter, now_mg_n_l, basis)} → <span class="big">
+            ${level_figure(parameter, after_mg_l, basis)}</span> <span class="unit">mg/L
+            ${read_as(parameter, basis)}</span></td></tr>`;
       })}${
         mixed &&
         html`<tr><th scope="row">${parameter_name("ph")}</th><td class="figures">${number(mixed.input.ph, 1)} → <span

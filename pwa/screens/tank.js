@@ -3,7 +3,7 @@ import { html } from "../vendor/preact.js";
 import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
 import { stock_of } from "../advice/life/stock.js";
 import { t, when } from "../i18n/words.js";
-import { figure, litres_said, nitrogen, parameter_name } from "../ui/words/figures.js";
+import { figure, level_said, litres_said, parameter_name } from "../ui/words/figures.js";
 import { SELDOM, TESTED } from "../ui/kits.js";
 import { advice_for } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
@@ -141,13 +141,14 @@ function Latest({ facts, advice }) {
         <caption><h2>${t("tank.figures")}</h2></caption>
         <tbody>${rows.map((reading) => {
           const { value, unit, also } = figure(reading);
-          const limit = limits.get(reading.parameter)?.mg_n_l;
+          const mg_n_l = limits.get(reading.parameter)?.mg_n_l;
+          const limit = mg_n_l && level_said(reading.parameter, mg_n_l, reading.basis ?? "ion");
           return html`<tr key=${reading.parameter}>
             <th scope="row">${parameter_name(reading.parameter)}<span class="also">${when(reading.at, facts.now)}</span>
               </th>
             <td><span class="big">${value}</span> <span class="unit">${unit}</span>
               ${also && html`<span class="also">${also}</span>`}
-              ${limit && html`<span class="also">${t("tank.limit", { limit: nitrogen(limit) })}</span>`}</td>
+              ${limit && html`<span class="also">${t("tank.limit", { limit })}</span>`}</td>
           </tr>`;
         })}</tbody>
       </table>

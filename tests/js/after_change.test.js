@@ -1,4 +1,4 @@
-/** The water after a change, gathered from the records: the calculation's own answer, or none where a figure is missing. */
+/** The water after a change by the records: the calculation's own answer, or none where a figure is missing. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { after_change } from "../../pwa/advice/after_change.js";

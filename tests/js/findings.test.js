@@ -132,7 +132,7 @@ test("oxygen, chlorine and carbonate hardness as read", () => {
   assert.deepEqual([of("kh_gone", "kh", 1), of("kh_gone", "kh", 1.1)], ["watch", null]);
 });
 
-test("general hardness a degree past what the animals here are at home in, by a reading or the tank's own figure", () => {
+test("general hardness a degree past the range of the animals here, by a reading or the tank's own figure", () => {
   // Ember tetras: up to 12 °dGH by the table.
   const high = there(findings_of(tank([read("gh", 30)]), STEADY).find((one) => one.code === "hard"));
   const limit = "limit" in high ? high.limit : 0;

@@ -172,8 +172,8 @@ export const table_of = (lived) =>
   [
     "# Twenty-one days of a new tank, by its advice",
     "",
-    "36.7 L, five small tetras from day 1, pH 7.6, 25 °C, tap water with 2 mg/L of chloramine that no product binds. The",
-    "keeper tests each morning and does what the page says. Written by `node tests/js/start_up.js`, held by",
+    "36.7 L, five small tetras from day 1, pH 7.6, 25 °C, tap water with 2 mg/L of chloramine that no product binds.",
+    "The keeper tests each morning and does what the page says. Written by `node tests/js/start_up.js`, held by",
     "`tests/js/start_up.test.js`. The tank is invented.",
     "",
     "| day | NH₄ read, mg/L | NO₂ read, mg/L | state | sentence | why | litres |",

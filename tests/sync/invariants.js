@@ -291,7 +291,10 @@ export class Invariants {
     }
   }
 
-  /** A phone lost rows, or its membership ended: only what it still holds must come back. @param {SimulatedPhone} phone */
+  /**
+   * A phone lost rows, or its membership ended: only what it still holds must come back.
+   * @param {SimulatedPhone} phone
+   */
   async forgot(phone) {
     const { former } = await this.read(phone);
     phone.shown = former.map((entry) => entry.row);

@@ -7,7 +7,9 @@
 /** @typedef {import("./world.js").SimulatedPhone} SimulatedPhone */
 /**
  * A request on its way.
- * @typedef {{tab: Tab, request: Outgoing, resolve: (answer: Incoming) => void, reject: (failed: Error) => void}} Message
+ * @typedef {{
+ *   tab: Tab, request: Outgoing, resolve: (answer: Incoming) => void, reject: (failed: Error) => void,
+ * }} Message
  */
 
 export class Network {

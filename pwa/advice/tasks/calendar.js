@@ -53,7 +53,10 @@ export function calendar_file({ room_name, tasks, tanks, dones, now }, expand, u
   return lines.map((line) => `${folded(line)}\r\n`).join("");
 }
 
-/** The task's zone if the file must describe it; "" for UTC and for a zone that is not known here. @param {Task} task */
+/**
+ * The task's zone if the file must describe it; "" for UTC and for a zone that is not known here.
+ * @param {Task} task
+ */
 function described_zone({ zone }) {
   const known = zone_or_utc(zone);
   return known === "UTC" ? "" : known;

@@ -2,6 +2,8 @@
 import { choice_label, record_field, short_choice_label } from "../../contracts.js";
 import { HARDNESS, in_degrees } from "../../advice/hardness.js";
 import { SPECIES, both_ways } from "../../advice/level.js";
+
+/** @import { Basis } from "../../advice/level.js" */
 import { number, short, t } from "../../i18n/words.js";
 import { shown_in } from "../state/measures.js";
 
@@ -51,6 +53,18 @@ export function figure(reading) {
   const other = basis === "n" ? both.as_ion_mg_l : both.as_n_mg_l;
   return { ...plain, also: `= ${nitrogen(other)} mg/L ${read_as(parameter, basis === "n" ? "ion" : "n")}` };
 }
+
+/**
+ * A concentration as the kit reads it, without its unit.
+ * @param {string} parameter
+ * @param {number} mg_n_l
+ * @param {Basis} basis
+ */
+export const level_figure = (parameter, mg_n_l, basis) =>
+  nitrogen(basis === "n" ? mg_n_l : both_ways(parameter, mg_n_l, "n").as_ion_mg_l);
+
+/** The same with its unit. @param {string} parameter @param {number} mg_n_l @param {Basis} basis */
+export const level_said = (parameter, mg_n_l, basis) => `${level_figure(parameter, mg_n_l, basis)}\u00a0mg/L`;
 
 /** mg N/L with as many decimals as its size needs. @param {number} value */
 export const nitrogen = (value) => number(value, value >= 10 ? 0 : value >= 2 ? 1 : 2);

@@ -5,10 +5,18 @@ import { choice_label, output_of } from "../../contracts.js";
 import { en } from "../../i18n/en.js";
 import { clock, number, short, t, weekday, when } from "../../i18n/words.js";
 import { chance_said } from "./chance.js";
-import { dose_said, grams_said, litres_said, nitrogen, parameter_name, temperature_said } from "./figures.js";
+import {
+  dose_said,
+  grams_said,
+  level_figure,
+  level_said,
+  litres_said,
+  parameter_name,
+  temperature_said,
+} from "./figures.js";
 import { found_said } from "./findings_said.js";
 import { StateShape } from "../icon.js";
-import { last_test } from "../../advice/level.js";
+import { basis_of, last_test } from "../../advice/level.js";
 
 /** @import { Advice, Advised, Besides, Filled, Instead, LeftOut, Reason, ReasonCode } from "../../types/advice.js" */
 
@@ -38,7 +46,10 @@ export function water_said(advice, now) {
     return t(advice.state === "steady" ? "say.nothing" : "say.leave", { when: next_test(advice, now) });
   if (act === "hold") return t("say.hold");
   if (act === "retest" && doubt)
-    return t("say.retest", { parameter: t(`name.${doubt.parameter}`), read: mg_n(doubt.value_mg_n_l) });
+    return t("say.retest", {
+      parameter: t(`name.${doubt.parameter}`),
+      read: level_said(doubt.parameter, doubt.value_mg_n_l, basis_of(advice.levels[doubt.parameter])),
+    });
   if (act === "confirm") return t("say.confirm", { by: by_time(by, now) });
   const parts = { litres: litres_said(litres), by: unhurried ? t("say.this_week") : by_time(by, now) };
   if (dose?.amount === undefined) return t("say.change", parts);
@@ -142,7 +153,7 @@ export const Why = ({ advice, now }) => {
   const working = advice.reasons.some(({ code }) => code === "rule_working");
   const said = advice.reasons.filter(({ code }) => !working || !CAME_BY.includes(code));
   return html`<ul class="why">${said.map(
-    (one) => html`<li key=${one.code + ("parameter" in one ? one.parameter : "")}>${reason(one, now)}
+    (one) => html`<li key=${one.code + ("parameter" in one ? one.parameter : "")}>${reason(one, now, advice)}
     </li>`,
   )}</ul>`;
 };
@@ -150,10 +161,16 @@ export const Why = ({ advice, now }) => {
 /** Reasons about pH: a plain number, and a text that may begin with its small letter. @type {ReasonCode[]} */
 const OF_PH = ["usual_ph", "assumed_ph"];
 
-/** @param {Reason} given @param {number} now @returns {string} */
-export function reason(given, now) {
+/**
+ * A reason in words; its levels as the kit of this tank reads them.
+ * @param {Reason} given
+ * @param {number} now
+ * @param {Pick<Advice, "levels">} [advice]
+ * @returns {string}
+ */
+export function reason(given, now, advice) {
   const said = Object.fromEntries(
-    Object.entries(given).map(([name, value]) => [name, FORMS[name]?.(value, given, now) ?? value]),
+    Object.entries(given).map(([name, value]) => [name, FORMS[name]?.(value, given, now, advice) ?? value]),
   );
   /** Each code has its text: tsc refuses one that the English catalogue lacks. @type {keyof typeof en} */
   const key = `why.${given.code}`;
@@ -161,7 +178,18 @@ export function reason(given, now) {
   return OF_PH.includes(given.code) ? text : text[0].toLocaleUpperCase() + text.slice(1);
 }
 
-const mg_n = (/** @type {number} */ value) => `${nitrogen(value)}\u00a0mg\u00a0N/L`;
+/** @typedef {Pick<Advice, "levels"> | undefined} Of */
+/**
+ * How a reason says a level of its parameter; freed ammonia has none of its own.
+ * @param {typeof level_said} said
+ */
+const level_by =
+  (said) =>
+  (/** @type {number} */ value, /** @type {Reason} */ given, /** @type {number} */ _, /** @type {Of} */ of) => {
+    const parameter = "parameter" in given ? given.parameter : "total_ammonia";
+    return said(parameter, value, basis_of(of?.levels[parameter]));
+  };
+const as_read = level_by(level_said);
 
 /** @param {Filled} one */
 function filled_said({ code, value }) {
@@ -171,18 +199,19 @@ function filled_said({ code, value }) {
 
 /**
  * How each figure of a reason is said.
- * @type {Record<string, (value: any, given: Reason, now: number) => string>} any: what a figure is depends on its name
+ * @type {Record<string, (value: any, given: Reason, now: number, of: Of) => string>} any: what a figure is depends on
+ * its name
  */
 const FORMS = {
   parameter: (value) => t(`name.${value}`),
-  now: mg_n,
-  limit: mg_n,
-  expected: mg_n,
-  source: mg_n,
-  freed: mg_n,
-  low: nitrogen,
-  high: mg_n,
-  read: mg_n,
+  now: as_read,
+  limit: as_read,
+  expected: as_read,
+  source: as_read,
+  freed: as_read,
+  low: level_by(level_figure),
+  high: as_read,
+  read: as_read,
   chance: chance_said,
   until: (value, _, now) => until_said(value, now),
   filled: (/** @type {Filled[]} */ listed) => listed.map(filled_said).join(", "),
@@ -191,7 +220,7 @@ const FORMS = {
     `${when(at, now)}: ${
       parameter ? `${parameter_name(parameter)} ` : ""
     }${message}. ${t("allowed", { allowed }).replace(/\.$/, "")}`,
-  rise: mg_n,
+  rise: as_read,
   by: (value) => t(`limit.${value}`),
   days: (value) => (value === 1 ? t("until.tomorrow") : t("until.days", { count: value })),
   at: (value, _, now) => (value ? when(value, now) : ""),
