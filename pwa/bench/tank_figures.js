@@ -3,10 +3,11 @@
  * parameter, its source water, its dechlorinator's label, its animals and its history. A form takes those that it has
  * fields for.
  */
+import { DAY } from "../figures/durations.js";
 import { in_degrees } from "../advice/hardness.js";
 import { brought } from "../advice/level.js";
 import { as_animals, stock_of } from "../advice/life/stock.js";
-import { surface_of } from "../advice/surface.js";
+import { stock_tank } from "../advice/life/stock_tank.js";
 import { constants } from "../calc/tables.js";
 import { history_figures } from "./tank_history.js";
 
@@ -24,20 +25,22 @@ export function tank_figures(facts, source_waters = []) {
   const { now, tank, readings, stock, own_species, source, label } = facts;
   const newest = newest_readings(readings);
   const animals = as_animals(stock_of(stock, now).animals, own_species);
+  const from_plan = known(stock_tank(tank, now));
   const figures = known({
     ...tank.measures,
+    ...from_plan,
     ...pick(tank, ["water_l", "gross_l", "planting", "filter", "feed_g_day", "protein_fraction", "fish_g"]),
     volume_l: tank.water_l,
     tank_l: tank.water_l,
-    surface_cm2: surface_of(tank.measures),
     ph: newest.ph?.value ?? tank.ph,
-    temperature_c: newest.temperature?.value ?? tank.temperature_c,
+    temperature_c: newest.temperature?.value ?? tank.temperature_c ?? from_plan.temperature_c,
     kh_dkh: (newest.kh && in_degrees(newest.kh)) ?? tank.kh_dkh,
     gh_dgh: (newest.gh && in_degrees(newest.gh)) ?? tank.gh_dgh,
     tan_mg_n_l: as_nitrogen(newest.total_ammonia, "nh4_per_n"),
     nitrite_mg_n_l: as_nitrogen(newest.nitrite, "no2_per_n"),
     nitrate_mg_n_l: as_nitrogen(newest.nitrate, "no3_per_n"),
     oxygen_mg_l: newest.oxygen?.value,
+    dawn_oxygen_mg_l: dawn_oxygen(facts),
     ...source_figures(source, label),
     ...label_figures(label),
     sources: source_waters.length
@@ -46,6 +49,24 @@ export function tank_figures(facts, source_waters = []) {
     animals: animals.length ? animals : undefined,
   });
   return known({ ...figures, ...history_figures(facts, figures) });
+}
+
+/** Hours in which a reading of oxygen stands for the end of the night, and for how long (assumptions). */
+const DAWN = [4, 9];
+const DAWN_DAYS = 30;
+const FEWER = ["death", "removal", "move_out"];
+
+/**
+ * Oxygen as last read at dawn; undefined where animals came since, or where it is too long ago.
+ * @param {Pick<Facts, "now" | "readings" | "stock">} facts
+ */
+function dawn_oxygen({ now, readings, stock }) {
+  const last = readings.findLast(({ parameter, at }) => {
+    const hour = new Date(at).getHours();
+    return parameter === "oxygen" && DAWN[0] <= hour && hour < DAWN[1] && now - Date.parse(at) < DAWN_DAYS * DAY;
+  });
+  const came = stock.some(({ at, change }) => last && at > last.at && !FEWER.includes(change));
+  return last && !came ? last.value : undefined;
 }
 
 /** @param {readonly Reading[]} readings oldest first @returns {Partial<Record<Reading["parameter"], Reading>>} */
@@ -70,6 +91,7 @@ function source_figures(water, label) {
     chloride_mg_l: water.chloride_mg_l,
     source_temperature_c: water.temperature_c,
     source_ph: water.ph,
+    source_gh_dgh: water.gh_dgh,
     source_kh_dkh: water.kh_dkh,
     source_tan_mg_n_l: brought(water, "total_ammonia", label) || undefined,
   };

@@ -14,6 +14,7 @@ import { constants, table } from "./tables.js";
 /** @typedef {"temperature_low_c" | "ph_low" | "gh_low_dgh"} Low */
 /** @typedef {"temperature_high_c" | "ph_high" | "gh_high_dgh"} High */
 /** @typedef {[number, number]} Range */
+/** @typedef {Record<Property, number | undefined>} Water what is known of it */
 /**
  * @typedef {import("./animals.js").Resolved & Record<Property, Range | null> & {social: string, group_min: number,
  *   level: string, temperament: string, mouth: string, traits: string[], genus: string, family: string}} Kept
@@ -35,11 +36,14 @@ const NOTE_OF = {
   tank_temperature: "tank_water",
   tank_ph: "tank_water",
   tank_hardness: "tank_water",
+  source_ph: "source_water",
+  source_hardness: "source_water",
   temperature_apart: "water_apart",
   ph_apart: "water_apart",
   hardness_apart: "water_apart",
   eaten: "someone_eaten",
   may_be_eaten: "someone_eaten",
+  attacks: "someone_attacked",
   group_small: "groups_small",
   not_known: "not_known",
 };
@@ -50,11 +54,20 @@ const NOTE_OF = {
  * @param {Input<"compatibility">} input
  * @returns {Outputs<"compatibility">}
  */
-export function compatibility({ animals, temperature_c, ph, gh_dgh, planting = "medium", cover = "lid" }) {
+export function compatibility({
+  animals,
+  temperature_c,
+  ph,
+  gh_dgh,
+  source_ph,
+  source_gh_dgh,
+  planting = "medium",
+  cover = "lid",
+}) {
   const kept = resolve(animals).map((one, index) => needs(index, one, animals[index]));
-  /** @type {Record<Property, number | undefined>} */
-  const tank = { temperature: temperature_c, ph, hardness: gh_dgh };
-  const findings = kept.flatMap((one) => alone(one, tank, planting, cover));
+  /** @type {Water} */ const tank = { temperature: temperature_c, ph, hardness: gh_dgh };
+  /** @type {Water} */ const source = { temperature: undefined, ph: source_ph, hardness: source_gh_dgh };
+  const findings = kept.flatMap((one) => [...water_of(one, tank, source), ...alone(one, planting, cover)]);
   kept.forEach((one, index) => {
     for (const other of kept.slice(index + 1)) {
       findings.push(...water_between(one, other), ...company(one, other), ...mouth(one, other), ...mouth(other, one));
@@ -129,22 +142,47 @@ function finding(kind, severity, a, b = null, ranges = []) {
 }
 
 /**
- * @param {Kept} one @param {Record<Property, number | undefined>} tank @param {string} planting
- * @param {string} cover
+ * Findings where the tank's water, or the new water, lies outside what one animal wants.
+ * @param {Kept} one @param {Water} tank @param {Water} source
  */
-function alone(one, tank, planting, cover) {
+function water_of(one, tank, source) {
   /** @type {Finding[]} */ const found = [];
-  const margins = constants("compatibility_margins");
   for (const name of PROPERTIES) {
     const [range, here] = [one[name], tank[name]];
-    if (!range || here === undefined) continue;
-    const [low, high] = range;
-    const off = Math.max(low - here, here - high);
-    if (off > 0)
-      found.push(
-        finding(`tank_${name}`, off > margins[name] + TOLERANCE ? "bar" : "care", one, null, [low, high, here, here]),
-      );
+    const severity = outside(one, name, here);
+    if (range && here !== undefined && severity)
+      found.push(finding(`tank_${name}`, severity, one, null, [...range, here, here]));
   }
+  for (const name of /** @type {("ph" | "hardness")[]} */ (["ph", "hardness"])) {
+    const [range, here] = [one[name], source[name]];
+    const severity = outside(one, name, here);
+    if (!range || here === undefined || !severity) continue;
+    // A tank that is known to hold the right water bears some of the wrong at a change.
+    const suits = tank[name] !== undefined && !outside(one, name, tank[name]);
+    found.push(finding(`source_${name}`, suits ? "care" : severity, one, null, [...range, here, here]));
+  }
+  return found;
+}
+
+/**
+ * How serious it is that a figure lies outside the animal's range; null where it does not or is not known.
+ * @param {Kept} one @param {Property} name @param {number | undefined} here
+ * @returns {"bar" | "care" | null}
+ */
+function outside(one, name, here) {
+  const range = one[name];
+  if (!range || here === undefined) return null;
+  const off = Math.max(range[0] - here, here - range[1]);
+  if (off <= 0) return null;
+  return off > constants("compatibility_margins")[name] + TOLERANCE ? "bar" : "care";
+}
+
+/**
+ * @param {Kept} one @param {string} planting
+ * @param {string} cover
+ */
+function alone(one, planting, cover) {
+  /** @type {Finding[]} */ const found = [];
   if (!PROPERTIES.every((name) => one[name])) found.push(finding("not_known", "unknown", one));
   const few = one.count > 0 && one.count < one.group_min;
   if (few && ["shoal", "gregarious"].includes(one.social)) {
@@ -196,9 +234,7 @@ function company(one, other) {
     [one, other],
     [other, one],
   ]) {
-    if (both_fish && fierce.temperament === "aggressive" && !FIERCE.includes(meek.temperament)) {
-      found.push(finding("bullies", "care", fierce, meek));
-    }
+    found.push(...attack(fierce, meek));
     if (fierce.traits.includes("nips_fins") && meek.traits.includes("long_fins")) {
       found.push(finding("nips_fins", "bar", fierce, meek));
     }
@@ -206,6 +242,28 @@ function company(one, other) {
   const like = one.genus !== "" && one.genus === other.genus && one.name !== other.name;
   const shrimp = one.kind === "shrimp" && other.kind === "shrimp";
   if (like && (one.family === "Poeciliidae" || shrimp)) found.push(finding("may_cross", "care", one, other));
+  return found;
+}
+
+/**
+ * Findings if `fierce` attacks, bullies or drives away `meek`.
+ * @param {Kept} fierce
+ * @param {Kept} meek
+ */
+function attack(fierce, meek) {
+  /** @type {Finding[]} */ const found = [];
+  if (fierce.kind !== "fish" || !FIERCE.includes(fierce.temperament)) return found;
+  const aggressive = fierce.temperament === "aggressive";
+  const meek_fish = meek.kind === "fish" && !FIERCE.includes(meek.temperament);
+  const small = meek.length_cm <= constants("company_practice").small_share * fierce.adult_cm + TOLERANCE;
+  if (aggressive && (meek.kind === "shrimp" || (meek_fish && small))) {
+    found.push(finding("attacks", small ? "bar" : "care", fierce, meek, [fierce.adult_cm, meek.length_cm]));
+  } else if (aggressive && meek_fish) found.push(finding("bullies", "care", fierce, meek));
+  // More than one of them breed, and then hold the bottom against all who live there.
+  const breeds = fierce.social !== "solitary" && fierce.count !== 1 && ["bottom", "all"].includes(fierce.level);
+  if (breeds && meek_fish && meek.level === "bottom") {
+    found.push(finding("guards_ground", aggressive ? "bar" : "care", fierce, meek));
+  }
   return found;
 }
 
@@ -227,17 +285,29 @@ function mouth(eater, eaten) {
   const fits = depth <= limits.depth_of_standard * limits.standard_per_total * eater.adult_cm;
   const hunts = eater.mouth === "predator";
   const takes = eater.mouth === "opportunist" && eater.kind === "fish";
-  if (fits && ((hunts && ratio <= limits.length_any) || (takes && ratio <= limits.length_usual))) {
+  // A fish of the bottom meets less of what swims above it.
+  const usual = eater.level === "bottom" ? limits.length_usual : limits.length_usual_most;
+  if (fits && ((hunts && ratio <= limits.length_any) || (takes && ratio <= usual))) {
     return [finding("eaten", "bar", eater, eaten, lengths)];
   }
   if (fits && ((hunts && ratio <= limits.length_largest) || (takes && ratio <= limits.length_any))) {
     return [finding("may_be_eaten", "care", eater, eaten, lengths)];
   }
-  // Claws reach animals that rest on the bottom, whatever their length.
-  const in_reach = eaten.kind === "shrimp" || (eaten.kind === "fish" && eaten.level === "bottom");
-  if (eater.kind === "crayfish" && in_reach) return [finding("may_be_eaten", "care", eater, eaten, lengths)];
+  if (eater.kind === "crayfish") return claws(eater, eaten, ratio, lengths);
   if (eater.kind === "fish" && eater.mouth !== "grazer" && eaten.kind === "shrimp") {
     return [finding("young_eaten", "care", eater, eaten)];
   }
+  return [];
+}
+
+/**
+ * Claws reach what rests on the bottom whatever its length, and by night small fish that sleep near it.
+ * @param {Kept} eater @param {Kept} eaten @param {number} ratio @param {number[]} lengths
+ */
+function claws(eater, eaten, ratio, lengths) {
+  const rests = eaten.kind === "fish" && eaten.level === "bottom";
+  if (rests && ratio <= 1 + TOLERANCE) return [finding("may_be_eaten", "bar", eater, eaten, lengths)];
+  const near = eaten.kind === "fish" && ratio <= constants("company_practice").claws_share + TOLERANCE;
+  if (eaten.kind === "shrimp" || rests || near) return [finding("may_be_eaten", "care", eater, eaten, lengths)];
   return [];
 }

@@ -7,8 +7,8 @@ import { constants, table } from "./tables.js";
 
 /**
  * @typedef {{water_l: number, surface_cm2: number, temperature_c: number, altitude_m: number, dark_hours: number,
- * evening_percent: number, planting: string, floating_cover: number, substrate: string, filter: string, cover: string}}
- * Tank
+ * evening_percent?: number, planting: string, floating_cover: number, substrate: string, filter: string,
+ * cover: string}} Tank `evening_percent` left out: as the planting class says
  */
 /** @typedef {ReturnType<typeof still_night>} Night */
 
@@ -17,7 +17,7 @@ export const LOW = 0;
 export const USUAL = 1;
 export const HIGH = 2;
 // The doubtful figures, each varied alone; the deviations add up as the root of the sum of their squares.
-export const DOUBTS = ["exchange", "dry", "plants", "substrate", "animals"];
+export const DOUBTS = ["exchange", "evening", "dry", "plants", "substrate", "animals"];
 
 /**
  * Dissolved oxygen at the end of a night without light. Equation, units and sources: the Python twin.
@@ -31,7 +31,7 @@ export function oxygen_night({
   animals,
   altitude_m = 0,
   dark_hours = 14,
-  evening_percent = 100,
+  evening_percent,
   planting = "medium",
   floating_cover = 0,
   substrate = "sand",
@@ -61,12 +61,6 @@ export function oxygen_night({
   const [below, above] = dawn_band(tank, breathing, bacteria);
   const dawn = Math.max(0, usual);
   const lowest = Math.min(night.evening_mg_l, dawn);
-  const settle = dawn_settles_at(night, breathing + bacteria);
-  /** @type {number | null} */ let hours = null;
-  if (night.evening_mg_l > least_mg_l && least_mg_l > settle) {
-    const reached = Math.log1p((night.evening_mg_l - least_mg_l) / (least_mg_l - settle)) / night.per_hour;
-    hours = reached <= dark_hours ? reached : null;
-  }
   const low = Math.max(0, usual - below);
   return {
     dawn_mg_l: dawn,
@@ -74,7 +68,7 @@ export function oxygen_night({
     dawn_high_mg_l: Math.max(0, usual + above),
     dawn_percent: (100 * dawn) / night.saturation_mg_l,
     lowest_mg_l: lowest,
-    hours_to_limit: hours,
+    hours_to_limit: hours_to(night, breathing + bacteria, least_mg_l, dark_hours),
     saturation_mg_l: night.saturation_mg_l,
     evening_mg_l: night.evening_mg_l,
     exchange_cm_h: night.exchange_cm_h,
@@ -121,12 +115,13 @@ export function still_night(tank, doubt = "", place = USUAL) {
   const plants = constants("plant_breathing");
   const dark = [plants.dark_low_mg_g_h, plants.dark_usual_mg_g_h, plants.dark_high_mg_g_h][at("plants")];
   const demand = classes.substrate.classes[tank.substrate].oxygen_g_m2_day[at("substrate")];
+  const evening_percent = tank.evening_percent ?? classes.evening.classes[tank.planting].percent[at("evening")];
   const saturation = oxygen_saturation({ temperature_c: t, altitude_m: tank.altitude_m }).saturation_mg_l;
   const litres_h = (k * tank.surface_cm2 * (1 - tank.floating_cover)) / 1000;
   const per_hour = litres_h / tank.water_l;
   return {
     saturation_mg_l: saturation,
-    evening_mg_l: (saturation * tank.evening_percent) / 100,
+    evening_mg_l: (saturation * evening_percent) / 100,
     exchange_cm_h: k,
     litres_h,
     per_hour,
@@ -153,6 +148,17 @@ export function others_at_dawn_mg_h(night, least_mg_l) {
   const kept = night.saturation_mg_l + (night.evening_mg_l - night.saturation_mg_l) * night.kept;
   const demand = ((kept - least_mg_l) * night.litres_h) / night.renewed;
   return demand - night.plants_mg_h - night.substrate_mg_h;
+}
+
+/**
+ * Hours after lights out at which oxygen passes `least_mg_l`; null where it does not before dawn.
+ * @param {Night} night @param {number} others_mg_h @param {number} least_mg_l @param {number} dark_hours
+ */
+function hours_to(night, others_mg_h, least_mg_l, dark_hours) {
+  const settle = dawn_settles_at(night, others_mg_h);
+  if (!(night.evening_mg_l > least_mg_l && least_mg_l > settle)) return null;
+  const reached = Math.log1p((night.evening_mg_l - least_mg_l) / (least_mg_l - settle)) / night.per_hour;
+  return reached <= dark_hours ? reached : null;
 }
 
 /** Where oxygen would settle if the night never ended [mg/L]. @param {Night} night @param {number} others_mg_h */

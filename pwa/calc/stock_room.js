@@ -1,6 +1,8 @@
-/** Space for fish by rules of the trade: surface for each centimetre of fish, and length to swim. */
+/** Space and company by rules of the trade: surface for each centimetre of fish, length to swim, more of a kind. */
 import { TOLERANCE } from "./tolerance.js";
 import { constants } from "./tables.js";
+
+/** @import { SpeciesRow } from "./animals.js" */
 
 /**
  * Surface that one grown fish needs [cm²]; 0 for shrimp and snails.
@@ -14,7 +16,7 @@ export function surface_asked_cm2(one) {
 
 /**
  * Whether the tank is long enough for one grown fish to swim; always true for shrimp and snails.
- * @param {{kind: string, adult_cm: number, row: import("./animals.js").SpeciesRow | null}} one
+ * @param {{kind: string, adult_cm: number, row: SpeciesRow | null}} one
  * @param {number} length_cm
  */
 export function long_enough(one, length_cm) {
@@ -22,4 +24,28 @@ export function long_enough(one, length_cm) {
   const swims = one.row?.social === "shoal" || one.row?.temperament === "restless";
   const lengths = swims ? rule.swimmer_lengths : rule.other_lengths;
   return one.kind !== "fish" || length_cm >= lengths * one.adult_cm - TOLERANCE;
+}
+
+/**
+ * Grams of a mixture of animals that the surface has room for, with the band; null for animals that need no room.
+ * @param {number} surface_cm2
+ * @param {{g: number, cm2: number, fits: boolean}} lot
+ * @returns {{limit_g: number | null, low_g: number | null, high_g: number | null}}
+ */
+export function room_limit(surface_cm2, lot) {
+  if (lot.cm2 <= 0) return { limit_g: null, low_g: null, high_g: null };
+  const practice = constants("room_practice");
+  const limit = lot.fits ? (surface_cm2 / lot.cm2) * lot.g : 0;
+  return { limit_g: limit, low_g: limit / practice.low_factor, high_g: limit * practice.high_factor };
+}
+
+/**
+ * How many more of its own kind an animal bears; null where company does not limit it.
+ * @param {{row: SpeciesRow | null, count: number}} one
+ * @param {string} temperament
+ */
+export function company_more({ row, count }, temperament) {
+  if (temperament === "aggressive" && count > 0) return 0;
+  const most = row?.social === "pair" ? 2 : row?.social === "solitary" || temperament === "aggressive" ? 1 : null;
+  return most === null ? null : Math.max(0, most - count);
 }

@@ -113,11 +113,18 @@ export const de_setup = {
     "Friedliche Fische, für die Wärme, Wasser und Länge des Beckens passen, mit Platz für eine ganze Gruppe, wenn es eingelaufen ist. Zuerst stehen die, denen diese Wärme am besten passt.",
   "setup.animal_other": "Ein anderes Tier",
   "setup.animal_about": "wird {length} groß, mindestens {group} zusammen, {low} bis {high}",
-  "setup.bears_plan": "Geplant: {planned}, ausgewachsen. Frisch gefüllt trägt es etwa {now}, eingelaufen etwa {later}.",
-  "setup.bears_today": "Geplant: {planned}, ausgewachsen. Heute trägt es etwa {now}, eingelaufen etwa {later}.",
-  "setup.bears_too_many": "Das ist mehr, als es selbst dann trägt: Plane weniger, oder kleinere.",
-  "setup.bears_later": "Nicht alle auf einmal: die ersten paar, dann mehr, während es einläuft.",
-  "setup.bears_small_lots": "Setz sie trotzdem in kleinen Gruppen ein, einige Wochen auseinander.",
+  "setup.plan_fits": {
+    one: "Das geplante Tier passt hinein, wenn das Becken eingelaufen ist.",
+    other: "Alle {count} geplanten Tiere passen hinein, wenn das Becken eingelaufen ist.",
+  },
+  "setup.plan_not": "Nicht alle passen hinein, auch nicht, wenn das Becken eingelaufen ist. Was begrenzt: {by}.",
+  "setup.plan_of": "{come} von {wanted} {name}",
+  "setup.plan_all_in": "Alle geplanten Tiere sind eingezogen.",
+  "setup.plan_first": "Frisch gefüllt trägt es {who}. Die anderen kommen, während es einläuft.",
+  "setup.plan_wait": "Frisch gefüllt trägt es keines davon: Lass es erst einlaufen.",
+  "setup.not_for_water": "Nicht für dieses Wasser: {why}",
+  "setup.water_unknown":
+    "Wähl dein Wasser und trag seinen pH-Wert und seine Härte ein: Erst dann lassen sich Tiere danach aussuchen. Dein Versorger nennt sie, oder teste den Hahn.",
   "setup.bears_grown": "Was es eingelaufen trägt",
   "setup.unweighed": "Nicht gezählt, denn niemand hat eingetragen, wie groß es wird: {who}.",
   "setup.finding_figures": "{who}: {what} ({figures})",
@@ -139,23 +146,23 @@ export const de_setup = {
 
   "first_fish.title": "Erste Tiere",
   "first_fish.open": "Die ersten Tiere einsetzen",
-  "first_fish.first": "Bevor ein Tier dazukommt: {what}",
   "first_fish.of_days": {
     one: "Das Futter eines Tages.",
     other:
       "Das Futter von {count} Tagen in einer Dosis: Das eines Tages allein ist zu wenig für Waage und Tests. Gib sie wieder, wenn Ammonium auf null gefallen ist.",
   },
   "first_fish.not_filled": "Erst braucht es Wasser und Pflanzen.",
-  "first_fish.working": "Es wird gerechnet, was es verträgt …",
-  "first_fish.no_plan":
-    "Nach Stickstoff verträgt es heute etwa {low} Tiere. Sag, wer darin leben soll, dann sagt diese Seite, wann.",
-  "first_fish.now": "Es verträgt die geplanten {planned} heute, 9 von 10 Mal. Setz erst wenige ein.",
-  "first_fish.perhaps":
-    "Es verträgt wohl die geplanten {planned}; nur {low} sind heute sicher, 9 von 10 Mal. Beginn mit diesen wenigen, oder warte.",
-  "first_fish.in_7": "Es verträgt die geplanten {planned} in etwa einer Woche, 9 von 10 Mal; heute {low}.",
-  "first_fish.in_14": "Es verträgt die geplanten {planned} in etwa zwei Wochen, 9 von 10 Mal; heute {low}.",
-  "first_fish.later":
-    "Es verträgt die geplanten {planned} nicht binnen zwei Wochen. Heute sind {low} sicher, 9 von 10 Mal.",
+  "first_fish.no_plan": "Sag, wer darin leben soll, und diese Seite sagt, wie viele kommen dürfen.",
+  "first_fish.all":
+    "Alle geplanten Tiere passen hinein: {who}. Setz sie in kleinen Gruppen ein, einige Wochen auseinander.",
+  "first_fish.some": "So viele der geplanten Tiere dürfen kommen: {who}. Die anderen später. Was sie begrenzt: {by}.",
+  "first_fish.none": "Noch passt keines der geplanten Tiere hinein. Was sie begrenzt: {by}.",
+  "first_fish.in_7":
+    "Noch passt keines der geplanten Tiere hinein. Was sie begrenzt: {by}. In etwa einer Woche passen sie wahrscheinlich.",
+  "first_fish.in_14":
+    "Noch passt keines der geplanten Tiere hinein. Was sie begrenzt: {by}. In etwa zwei Wochen passen sie wahrscheinlich.",
+  "first_fish.came": "Falls schon welche eingezogen sind",
+  "first_fish.none_yet": "Noch keine: zum Becken",
   "first_fish.welfare": "Ihr Wohl zuerst",
   "first_fish.daily":
     "Teste in den ersten Wochen jeden Tag Ammonium und Nitrit, und wechsle Wasser am selben Tag, an dem die App es sagt.",
@@ -165,7 +172,6 @@ export const de_setup = {
   "first_fish.of_planned": { one: "{count} noch geplant", other: "{count} noch geplant" },
   "first_fish.length": "Länge: {who}",
   "first_fish.record": { one: "{count} Ankunft eintragen", other: "{count} Ankünfte eintragen" },
-  "first_fish.record_none": "Noch keine",
   "first_fish.saved": {
     one: "{count} Tier in {tank}, auf diesem Handy gespeichert",
     other: "{count} Tiere in {tank}, auf diesem Handy gespeichert",

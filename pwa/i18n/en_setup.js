@@ -115,11 +115,18 @@ export const en_setup = {
   "setup.animal_other": "Any other animal",
   "setup.animal_about": "grows to {length}, at least {group} together, {low} to {high}",
   "setup.unweighed": "Not counted, for nobody has set down how long it grows: {who}.",
-  "setup.bears_plan": "Planned: {planned} once grown. Newly filled it carries about {now}, matured about {later}.",
-  "setup.bears_today": "Planned: {planned} once grown. Today it carries about {now}, matured about {later}.",
-  "setup.bears_too_many": "That is more than it carries even then: plan fewer, or smaller ones.",
-  "setup.bears_later": "Not all of them at once: the first few, then more as it matures.",
-  "setup.bears_small_lots": "Still bring them in small lots, a few weeks apart.",
+  "setup.plan_fits": {
+    one: "The planned animal fits, once the tank has matured.",
+    other: "All {count} planned animals fit, once the tank has matured.",
+  },
+  "setup.plan_not": "Not all of them fit, even once the tank has matured. What limits it: {by}.",
+  "setup.plan_of": "{come} of {wanted} {name}",
+  "setup.plan_all_in": "All the planned animals are in.",
+  "setup.plan_first": "Newly filled it carries {who}. The others come as it matures.",
+  "setup.plan_wait": "Newly filled it carries none of them: let it mature first.",
+  "setup.not_for_water": "Not for this water: {why}",
+  "setup.water_unknown":
+    "Choose your water, and record its pH and hardness: only then can animals be matched to it. Your supplier prints them, or test the tap.",
   "setup.bears_grown": "What it carries, matured",
   "setup.finding": "{who}: {what}",
   "setup.finding_figures": "{who}: {what} ({figures})",
@@ -139,22 +146,22 @@ export const en_setup = {
 
   "first_fish.title": "First animals",
   "first_fish.open": "Bring in the first animals",
-  "first_fish.first": "Before any animal joins: {what}",
   "first_fish.of_days": {
     one: "The food of one day.",
     other:
       "The food of {count} days in one dose: a day’s alone is too little for scales and tests. Give it again when ammonia has fallen to nothing.",
   },
   "first_fish.not_filled": "First it wants water and plants.",
-  "first_fish.working": "What it can bear is being worked out …",
-  "first_fish.no_plan":
-    "By nitrogen it bears about {low} of animals today. Say who shall live in it, and this page tells when.",
-  "first_fish.now": "It can bear the planned {planned} today, 9 times in 10. Bring a few first.",
-  "first_fish.perhaps":
-    "It can probably bear the planned {planned}; only {low} are sure today, 9 times in 10. Begin with those few, or wait.",
-  "first_fish.in_7": "It can bear the planned {planned} in about a week, 9 times in 10; {low} today.",
-  "first_fish.in_14": "It can bear the planned {planned} in about two weeks, 9 times in 10; {low} today.",
-  "first_fish.later": "It cannot bear the planned {planned} within two weeks. {low} are sure today, 9 times in 10.",
+  "first_fish.no_plan": "Say who shall live in it, and this page tells how many may come.",
+  "first_fish.all": "All the planned animals fit: {who}. Bring them in small lots, a few weeks apart.",
+  "first_fish.some": "So many of the planned animals may come: {who}. The others later. What limits them: {by}.",
+  "first_fish.none": "None of the planned animals fit yet. What limits them: {by}.",
+  "first_fish.in_7":
+    "None of the planned animals fit yet. What limits them: {by}. They will probably fit in about a week.",
+  "first_fish.in_14":
+    "None of the planned animals fit yet. What limits them: {by}. They will probably fit in about two weeks.",
+  "first_fish.came": "If any have moved in already",
+  "first_fish.none_yet": "None yet: to the tank",
   "first_fish.welfare": "Their welfare first",
   "first_fish.daily":
     "Test ammonia and nitrite every day in the first weeks, and change water the same day the app says so.",
@@ -164,7 +171,6 @@ export const en_setup = {
   "first_fish.of_planned": { one: "{count} still planned", other: "{count} still planned" },
   "first_fish.length": "Length: {who}",
   "first_fish.record": { one: "Record {count} arrival", other: "Record {count} arrivals" },
-  "first_fish.record_none": "None yet",
   "first_fish.saved": {
     one: "{count} animal in {tank}, saved on this phone",
     other: "{count} animals in {tank}, saved on this phone",

@@ -271,14 +271,11 @@ export const fr = {
   "ready.not_in_sight": "Quand il traitera sa charge n’est pas encore en vue.",
   "ready.means":
     "Prêt veut dire que ses bactéries et ses plantes prennent tout ce que la nourriture apporte, ammonium et nitrites restant bas. La plage tient 8 fois sur 10.",
-  "carry.title": "Combien il pourrait porter",
+  "carry.title": "Combien de nourriture il pourrait traiter",
   "carry.now":
     "Il pourrait traiter {low} à {high} de nourriture par jour maintenant ; jusqu’ici il en reçoit {expected}.",
-  "carry.more": "Par l’azote seul, cela fait {low} à {high} de poissons en plus : prévois avec le bas.",
-  "carry.no_more": "Cela ne laisse pas encore de place pour d’autres poissons.",
   "carry.when": "Quand",
   "carry.feed": "Nourriture par jour",
-  "carry.fish": "Poissons en plus",
   "carry.in_0": "tout de suite",
   "carry.in_7": "dans 7 jours",
   "carry.in_14": "dans 14 jours",

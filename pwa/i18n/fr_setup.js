@@ -117,13 +117,19 @@ export const fr_setup = {
   "setup.animal_other": "Un autre animal",
   "setup.animal_about": "grandit jusqu’à {length} cm, au moins {group} ensemble, {low} à {high} °C",
   "setup.unweighed": "Non comptés, car personne n’a indiqué leur longueur adulte : {who}.",
-  "setup.bears_plan":
-    "Prévu : {planned} une fois adultes. Tout juste rempli, il porte environ {now}, une fois mûr environ {later}.",
-  "setup.bears_today":
-    "Prévu : {planned} une fois adultes. Aujourd’hui il porte environ {now}, une fois mûr environ {later}.",
-  "setup.bears_too_many": "C’est plus qu’il ne porte même alors : prévois-en moins, ou de plus petits.",
-  "setup.bears_later": "Pas tous à la fois : quelques-uns d’abord, puis d’autres à mesure qu’il mûrit.",
-  "setup.bears_small_lots": "Introduis-les tout de même par petits lots, à quelques semaines d’écart.",
+  "setup.plan_fits": {
+    one: "L’animal prévu y tient, une fois le bac mûr.",
+    many: "Les {count} animaux prévus y tiennent tous, une fois le bac mûr.",
+    other: "Les {count} animaux prévus y tiennent tous, une fois le bac mûr.",
+  },
+  "setup.plan_not": "Tous n’y tiennent pas, même une fois le bac mûr. Ce qui limite : {by}.",
+  "setup.plan_of": "{come} sur {wanted} {name}",
+  "setup.plan_all_in": "Tous les animaux prévus y sont.",
+  "setup.plan_first": "Tout juste rempli, il supporte {who}. Les autres viendront quand il mûrit.",
+  "setup.plan_wait": "Tout juste rempli, il n’en supporte aucun : laisse-le d’abord mûrir.",
+  "setup.not_for_water": "Pas pour cette eau : {why}",
+  "setup.water_unknown":
+    "Choisis ton eau et note son pH et sa dureté : alors seulement on peut choisir des animaux qui lui conviennent. Ton fournisseur les indique, ou teste le robinet.",
   "setup.bears_grown": "Ce qu’il porte, une fois mûr",
   "setup.finding": "{who} : {what}",
   "setup.finding_figures": "{who} : {what} ({figures})",
@@ -144,23 +150,22 @@ export const fr_setup = {
 
   "first_fish.title": "Premiers animaux",
   "first_fish.open": "Introduire les premiers animaux",
-  "first_fish.first": "Avant qu’un animal arrive : {what}",
   "first_fish.of_days": forms(
     "La nourriture d’un jour.",
     "La nourriture de {count} jours en une dose : celle d’un seul jour est trop peu pour une balance et des tests. Redonne-la quand l’ammonium est tombé à zéro.",
   ),
   "first_fish.not_filled": "Il lui faut d’abord de l’eau et des plantes.",
-  "first_fish.working": "Ce qu’il peut porter se calcule…",
-  "first_fish.no_plan":
-    "Selon l’azote, il porte aujourd’hui environ {low} d’animaux. Indique qui doit y vivre, et cette page dira quand.",
-  "first_fish.now": "Il peut porter aujourd’hui les {planned} prévus, 9 fois sur 10. Commence par quelques-uns.",
-  "first_fish.perhaps":
-    "Il peut sans doute porter les {planned} prévus ; seuls {low} sont sûrs aujourd’hui, 9 fois sur 10. Commence par ces quelques-uns, ou attends.",
-  "first_fish.in_7": "Il peut porter les {planned} prévus dans une semaine environ, 9 fois sur 10 ; {low} aujourd’hui.",
+  "first_fish.no_plan": "Dis qui doit y vivre, et cette page dira combien peuvent venir.",
+  "first_fish.all":
+    "Tous les animaux prévus y tiennent : {who}. Introduis-les par petits groupes, à quelques semaines d’intervalle.",
+  "first_fish.some": "Parmi les animaux prévus peuvent venir : {who}. Les autres plus tard. Ce qui les limite : {by}.",
+  "first_fish.none": "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}.",
+  "first_fish.in_7":
+    "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}. Ils y tiendront sans doute dans une semaine environ.",
   "first_fish.in_14":
-    "Il peut porter les {planned} prévus dans deux semaines environ, 9 fois sur 10 ; {low} aujourd’hui.",
-  "first_fish.later":
-    "Il ne peut pas porter les {planned} prévus d’ici deux semaines. {low} sont sûrs aujourd’hui, 9 fois sur 10.",
+    "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}. Ils y tiendront sans doute dans deux semaines environ.",
+  "first_fish.came": "Si certains ont déjà emménagé",
+  "first_fish.none_yet": "Pas encore : vers le bac",
   "first_fish.welfare": "Leur bien-être d’abord",
   "first_fish.daily":
     "Teste l’ammonium et les nitrites chaque jour les premières semaines, et change de l’eau le jour même où l’application le dit.",
@@ -170,7 +175,6 @@ export const fr_setup = {
   "first_fish.of_planned": forms("{count} encore prévu", "{count} encore prévus"),
   "first_fish.length": "Longueur : {who}",
   "first_fish.record": forms("Noter {count} arrivée", "Noter {count} arrivées"),
-  "first_fish.record_none": "Aucun encore",
   "first_fish.saved": forms(
     "{count} animal dans {tank}, enregistré sur ce téléphone",
     "{count} animaux dans {tank}, enregistré sur ce téléphone",

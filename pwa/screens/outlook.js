@@ -4,12 +4,13 @@
  */
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { chart_lines } from "../advice/forecast/chart_lines.js";
-import { ready, headroom_by_week } from "../advice/forecast/readiness.js";
+import { headroom_by_week, ready } from "../advice/forecast/readiness.js";
 import { t } from "../i18n/words.js";
 import { outlook_for } from "../ui/state/forecast.js";
 import { get, now } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
-import { Cautions, Key, Ready, Room } from "../ui/charts/outlook_parts.js";
+import { Cautions, Key, Processes, Ready } from "../ui/charts/outlook_parts.js";
+import { HowMany } from "../ui/how_many.js";
 import { Page } from "../ui/page.js";
 import { CHANCE_OF, Parameter } from "../ui/charts/parameter.js";
 import { Sentence, State, Why } from "../ui/words/sentence.js";
@@ -66,7 +67,8 @@ function Drawn({ tank }) {
       )}
       ${!as_table.value && html`<${Key} doubted=${lines.some(({ dots }) => dots.some((dot) => dot.doubted))} />`}
       ${ahead && html`<${Ready} ready=${ready(ahead.settled_h, asked.records.now_h, asked.start)} />`}
-      ${headroom && html`<${Room} rooms=${headroom_by_week(headroom)} expected=${headroom.feed_g_day_expected} />`}
+      <${HowMany} tank=${tank} />
+      ${headroom && html`<${Processes} weeks=${headroom_by_week(headroom)} expected=${headroom.feed_g_day_expected} />`}
       <${Cautions} />
     <//>`;
 }

@@ -5,19 +5,17 @@
 import { DAY } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
 import { of_tank } from "../advice/of_tank.js";
-import { headroom_by_week } from "../advice/forecast/readiness.js";
 import { mass_of, name_of, stock_of } from "../advice/life/stock.js";
 import { short, t, when } from "../i18n/words.js";
 import { measured } from "../ui/words/figures.js";
-import { outlook_for } from "../ui/state/forecast.js";
+import { HowMany, about_g } from "../ui/how_many.js";
 import { Icon } from "../ui/icon.js";
 import { KnownFrom } from "../ui/contract/known_from.js";
 import { LifeLog } from "../ui/life_log.js";
 import { all, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
-import { Room } from "../ui/charts/outlook_parts.js";
 import { Page } from "../ui/page.js";
-import { Bears, Together, about_g } from "../ui/stock_bears.js";
+import { Together } from "../ui/stock_together.js";
 
 /** How long the page speaks of a death (assumption). */
 const MOURNED = 14 * DAY;
@@ -70,8 +68,7 @@ export function Stock({ id }) {
         animals.length > 0 &&
         html`
         <${Mass} animals=${animals} />
-        <${Bears} tank=${tank} />
-        <${Headroom} tank=${tank} />
+        <${HowMany} tank=${tank} />
         <${Together} tank=${tank} />`
       }
       <${LifeLog} tank=${id} kind="stock_change" />
@@ -110,13 +107,4 @@ function Mass({ animals }) {
         ${mass.unknown.length > 0 && html` ${t("stock.mass_without", { names: mass.unknown.join(", ") })}`}</p>
       <${KnownFrom} name="animal_mass" input=${mass.input} answer=${mass.answer} />
     </section>`;
-}
-
-/**
- * What the tank could process by its own readings, once the forecast is there.
- * @param {{tank: import("../types/views.js").Tank}} props
- */
-function Headroom({ tank }) {
-  const { headroom } = outlook_for(tank).forecast.answers;
-  return headroom && html`<${Room} rooms=${headroom_by_week(headroom)} expected=${headroom.feed_g_day_expected} />`;
 }

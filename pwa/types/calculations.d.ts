@@ -696,6 +696,10 @@ export interface CompatibilityInput {
   ph?: number;
   /** The tank's general hardness; °dGH */
   gh_dgh?: number;
+  /** pH of the new water */
+  source_ph?: number;
+  /** General hardness of the new water; °dGH */
+  source_gh_dgh?: number;
   /** Planting */
   planting?: "none" | "light" | "medium" | "dense";
   /** Surface */
@@ -745,6 +749,10 @@ export interface CompatibilityValues {
   ph?: number;
   /** The tank's general hardness; °dGH */
   gh_dgh?: number;
+  /** pH of the new water */
+  source_ph?: number;
+  /** General hardness of the new water; °dGH */
+  source_gh_dgh?: number;
   /** Planting */
   planting: "none" | "light" | "medium" | "dense";
   /** Surface */
@@ -770,7 +778,7 @@ export interface CompatibilityAnswer {
   /** Findings */
   findings: ({
     /** What */
-    kind: "tank_temperature" | "tank_ph" | "tank_hardness" | "temperature_apart" | "ph_apart" | "hardness_apart" | "eaten" | "may_be_eaten" | "young_eaten" | "eats_snails" | "nips_fins" | "rivals" | "bullies" | "better_alone" | "too_many_rivals" | "group_small" | "may_cross" | "eats_plants" | "digs" | "jumps" | "not_known";
+    kind: "tank_temperature" | "tank_ph" | "tank_hardness" | "source_ph" | "source_hardness" | "temperature_apart" | "ph_apart" | "hardness_apart" | "eaten" | "may_be_eaten" | "attacks" | "guards_ground" | "young_eaten" | "eats_snails" | "nips_fins" | "rivals" | "bullies" | "better_alone" | "too_many_rivals" | "group_small" | "may_cross" | "eats_plants" | "digs" | "jumps" | "not_known";
     /** How serious */
     severity: "bar" | "care" | "unknown";
     /** Who */
@@ -1750,7 +1758,7 @@ export interface OxygenNightValues {
   /** Time without light; h */
   dark_hours: number;
   /** Oxygen at lights out, share of saturation; % */
-  evening_percent: number;
+  evening_percent?: number;
   /** Planting */
   planting: "none" | "light" | "medium" | "dense";
   /** Share of the surface under floating plants */
@@ -2256,6 +2264,8 @@ export interface StockingLimitInput {
     mass_a?: number;
     /** Its own length-weight exponent b */
     mass_b?: number;
+    /** Temperament */
+    temperament?: "peaceful" | "restless" | "territorial" | "aggressive";
   })[];
   /** Water in the tank; L */
   water_l: number;
@@ -2267,6 +2277,8 @@ export interface StockingLimitInput {
   temperature_c: number;
   /** How old it is, running */
   maturity?: "new" | "starting" | "mature";
+  /** Time since it was planted; days */
+  plants_age_days?: number;
   /** Ammonia its bacteria process a day, as nitrogen, where known; mg N/day */
   capacity_mg_n_day?: number;
   /** Planting */
@@ -2299,6 +2311,8 @@ export interface StockingLimitInput {
   altitude_m?: number;
   /** Oxygen to keep until dawn; mg/L */
   least_mg_l?: number;
+  /** Oxygen read before the lights went on, with these animals in it; mg/L */
+  dawn_oxygen_mg_l?: number;
 }
 
 /** The same once it is checked: usual values filled in. */
@@ -2319,6 +2333,8 @@ export interface StockingLimitValues {
     mass_a?: number;
     /** Its own length-weight exponent b */
     mass_b?: number;
+    /** Temperament */
+    temperament?: "peaceful" | "restless" | "territorial" | "aggressive";
   })[];
   /** Water in the tank; L */
   water_l: number;
@@ -2330,6 +2346,8 @@ export interface StockingLimitValues {
   temperature_c: number;
   /** How old it is, running */
   maturity: "new" | "starting" | "mature";
+  /** Time since it was planted; days */
+  plants_age_days?: number;
   /** Ammonia its bacteria process a day, as nitrogen, where known; mg N/day */
   capacity_mg_n_day?: number;
   /** Planting */
@@ -2362,32 +2380,30 @@ export interface StockingLimitValues {
   altitude_m: number;
   /** Oxygen to keep until dawn; mg/L */
   least_mg_l: number;
+  /** Oxygen read before the lights went on, with these animals in it; mg/L */
+  dawn_oxygen_mg_l?: number;
 }
 
 /** What stocking_limit answers. */
 export interface StockingLimitAnswer {
   /** What limits it first */
-  binding: "nitrogen" | "oxygen" | "room";
-  /** Grown animals it carries, mixed as listed; g */
-  limit_g: number;
-  /** In it now, once grown; g */
-  present_g: number;
-  /** Still to spare; g */
-  more_g: number;
+  binding: "nitrogen" | "oxygen" | "room" | "cannot_tell";
   /** How many more, if only these are added */
   more: ({
     /** Animal */
     name: string;
+    /** How many more */
+    more?: number | null;
     /** Now */
     count: number;
-    /** How many more */
-    more: number;
     /** by nitrogen */
     nitrogen: number;
     /** by oxygen */
-    oxygen: number;
+    oxygen?: number | null;
     /** by room */
     room?: number | null;
+    /** by its own company */
+    company?: number | null;
     /** Grown, each; g */
     each_g: number;
     /** Grown length; cm */
@@ -2395,6 +2411,12 @@ export interface StockingLimitAnswer {
     /** Tank long enough for it */
     long_enough: boolean;
   })[];
+  /** Grown animals it carries, mixed as listed; g */
+  limit_g?: number | null;
+  /** In it now, once grown; g */
+  present_g: number;
+  /** Still to spare; g */
+  more_g?: number | null;
   /** By nitrogen; g */
   nitrogen_g: number;
   /** as little as; g */
@@ -2423,6 +2445,8 @@ export interface StockingLimitAnswer {
   nitrate_mg_n_g_day: number;
   /** Bacteria process; mg N/day */
   processed_mg_n_day: number;
+  /** Share of the plants' uptake that counts */
+  plants_share: number;
   /** Plants take up; mg N/day */
   plants_mg_n_day: number;
   /** Changes carry out at the ceiling; mg N/day */

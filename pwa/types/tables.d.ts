@@ -115,8 +115,9 @@ export interface Tables {
     filter: Classes<{ exchange: Triple }>;
     cover: Classes<{ exchange: Triple }>;
     planting: Classes<{ dry_g_m2: Triple }>;
+    evening: Classes<{ percent: Triple }>;
     substrate: Classes<{ oxygen_g_m2_day: Triple }>;
-    maturity: Classes<{ nitrified_mg_n_m2_day: Triple }>;
+    maturity: Classes<{ from_days: number; nitrified_mg_n_m2_day: Triple }>;
   };
   units: {
     systems: { key: string; label: string }[];

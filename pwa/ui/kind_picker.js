@@ -28,10 +28,11 @@ export function own_rows(table) {
 }
 
 /**
- * @param {{rows: "species" | "plants", near: string[], value: string, then: string, on_pick: (key: string) => void}}
- * props `near`: kinds that have a tile; `then`: the page to come back to
+ * @param {{rows: "species" | "plants", near: string[], value: string, then: string, on_pick: (key: string) => void,
+ * warned?: (key: string) => string}} props `near`: kinds that have a tile; `then`: the page to come back to; `warned`:
+ * what speaks against a kind before it is picked
  */
-export function KindPicker({ rows, near, value, then, on_pick }) {
+export function KindPicker({ rows, near, value, then, on_pick, warned = () => "" }) {
   const open = useSignal(false);
   const words = useSignal("");
   const tiles = value && !near.includes(value) ? [value, ...near] : near;
@@ -47,7 +48,7 @@ export function KindPicker({ rows, near, value, then, on_pick }) {
     <div class="tiles two" role="group" aria-label=${t(`life.which_${rows}`)}>
       ${tiles.map(
         (key) => html`<button type="button" key=${key} aria-pressed=${key === value}
-        onClick=${tap(() => pick(key))}><b>${name_of(rows, key)}</b></button>`,
+        onClick=${tap(() => pick(key))}><b>${name_of(rows, key)}</b><${Warned} text=${warned(key)} /></button>`,
       )}
       <button type="button" aria-expanded=${open.value} onClick=${tap(() => (open.value = !open.value))}><${Icon}
         name="search" />${t(tiles.length ? `life.other_${rows}` : `life.find_${rows}`)}</button>
@@ -62,7 +63,8 @@ export function KindPicker({ rows, near, value, then, on_pick }) {
         <ul class="lines">${found.slice(0, MOST).map(
           (row) => html`
           <li key=${row.key}><button type="button" class="line" onClick=${tap(() => pick(row.key))}><span>${row.name}
-            ${row.also && html`<br /><em class="soft small">${row.also}</em>`}</span></button></li>`,
+            ${row.also && html`<br /><em class="soft small">${row.also}</em>`}<${Warned}
+            text=${warned(row.key)} /></span></button></li>`,
         )}</ul>
         <p class="soft small" role="status">
           ${
@@ -90,3 +92,6 @@ export function KindPicker({ rows, near, value, then, on_pick }) {
       </div>`
     }`;
 }
+
+/** @param {{text: string}} props */
+const Warned = ({ text }) => text && html`<br /><span class="soft small">${text}</span>`;

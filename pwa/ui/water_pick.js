@@ -8,9 +8,13 @@ import { record } from "./state/record.js";
 /** @import { Tank } from "../types/views.js" */
 /** @param {{tank: Tank, here: string}} props `here`: the path to come back to */
 export const WaterPick = ({ tank, here }) => html`
-  <${Pick} tank=${tank} here=${here} field="source_water" kind="source_water" records=${all("source_water")} />
+  <${SourcePick} tank=${tank} here=${here} />
   <${Pick} tank=${tank} here=${here} field="dechlorinator" kind="label"
     records=${all("label").filter((label) => label.use === "dechlorinator")} />`;
+
+/** @param {{tank: Tank, here: string}} props */
+export const SourcePick = ({ tank, here }) =>
+  html`<${Pick} tank=${tank} here=${here} field="source_water" kind="source_water" records=${all("source_water")} />`;
 
 /** @typedef {{id: string, name: string}} Named */
 /**

@@ -24,22 +24,18 @@ import {
   volume_input,
   weight_input,
 } from "../../pwa/advice/setup/setting_up.js";
+import { matured, stock_tank } from "../../pwa/advice/life/stock_tank.js";
 import {
-  animals_of,
-  bears,
-  limit_input,
-  maturity_of,
   planned_feed,
   plants_for,
   portions_for,
   starter,
   still_to_come,
   suggested,
-  together_input,
   unweighed,
 } from "../../pwa/advice/setup/setting_up_life.js";
 import { to_buy, weight_of } from "../../pwa/advice/setup/shopping.js";
-import { check, contracts, input_of, install, records, run } from "../../pwa/contracts.js";
+import { contracts, input_of, install, records, run } from "../../pwa/contracts.js";
 import { some, there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
@@ -255,33 +251,16 @@ test("plants that fit come first when they are fast and need no ground", () => {
   assert.ok(!plants_for({ temperature_c: 23, light: "low" }).some(({ row }) => row.light !== "low"));
 });
 
-test("animals count as grown, or as they come where that is asked; one that no table knows keeps its length", () => {
+test("the planned animals eat by the length they come with, and one that no table knows is named", () => {
   const stock = [
     { species: "Danio rerio", count: 8, length_cm: 2.5 },
     { species: "grey one", count: 1, length_cm: 6 },
   ];
-  assert.deepEqual(animals_of("stocking_limit", stock, []), [
-    { species: "Danio rerio", count: 8 },
-    { name: "grey one", count: 1, length_cm: 6 },
-  ]);
-  const own = [{ id: "own-1", name: "grey one", length_cm: 9, shape: "deep" }];
-  assert.deepEqual(
-    animals_of("stocking_limit", stock, own)[1],
-    { name: "grey one", count: 1, length_cm: 9, shape: "deep" },
-    "grown as its keeper set it down",
-  );
-  const strange = [...stock, { species: "stray", count: 2 }];
-  assert.deepEqual([unweighed(strange, own), animals_of("compatibility", strange, own).length], [["stray"], 2]);
-  assert.equal(limit_input(tank_of({}), [{ species: "stray", count: 2 }], "new"), null);
-  assert.ok(check(contracts().compatibility, together_input(tank_of({}), { ph: 7, gh_dgh: 6 }, strange, own)));
+  assert.deepEqual(unweighed([...stock, { species: "stray", count: 2 }], []), ["stray"]);
   // A danio of 2.5 cm weighs an eighth of one of 5 cm, and eats so much less.
   const feed = (length_cm) => planned_feed({ planned_stock: [{ species: "Danio rerio", count: 8, length_cm }] }, []);
   near(feed(2.5), feed(5) / 2 ** 3);
   assert.equal(planned_feed({}, []), 0);
-  for (const maturity of ["new", "mature"])
-    assert.ok(
-      check(contracts().stocking_limit, limit_input(tank_of({ steps: { substrate: "done" } }), stock, maturity)),
-    );
   assert.deepEqual(still_to_come(stock, [{ species: "Danio rerio", count: 8 }]), [stock[1]]);
 });
 
@@ -291,27 +270,29 @@ test("a plan of more animals than the calculation takes suggests none, and its s
     [{ species: "Danio rerio", count: 10_001 }],
     [{ species: "a very long name ".repeat(5).slice(0, 80), count: 2, length_cm: 3 }],
   ]) {
-    assert.deepEqual(suggested(tank, null, stock), []);
+    assert.deepEqual(suggested(figures_for(tank), stock), []);
     assert.ok(planned_feed({ ...tank, planned_stock: stock }, []) >= 0);
   }
 });
 
-test("animals are suggested that bear the water, fit the length and have room for a whole group", () => {
+/** A plan's figures as the Bench has them, with those of its new water. */
+const figures_for = (tank, more = {}) => ({ water_l: tank.water_l, ...stock_tank(tank, NOW), ...more });
+
+test("animals are suggested that suit the water and the tap, fit the length and have room for a whole group", () => {
   const tank = tank_of({ steps: {} }, { temperature_c: 21, planting: "dense" });
-  const fitting = suggested(tank, { ph: 7.5, gh_dgh: 10 }, []);
+  const tap = { source_ph: 7.5, source_gh_dgh: 10 };
+  const fitting = suggested(figures_for(tank, tap), []);
   assert.ok(fitting.length > 5);
+  const { inside_length_cm: length_cm, ...figures } = matured(figures_for(tank));
   for (const { key, row } of fitting) {
-    const answer = run("compatibility", {
-      animals: [{ species: key, count: row.group_min }],
-      temperature_c: 21,
-      ph: 7.5,
-      gh_dgh: 10,
-    });
-    assert.ok(!answer.findings.some(({ kind }) => kind.startsWith("tank_")), `${key}: its water`);
-    const { more_g, more } = run(
-      "stocking_limit",
-      limit_input(tank, [{ species: key, count: row.group_min }], "mature"),
+    const animals = [{ species: key, count: row.group_min }];
+    const answer = run("compatibility", { animals, temperature_c: 21, ...tap });
+    assert.deepEqual(
+      answer.findings.filter(({ severity }) => severity === "bar"),
+      [],
+      `${key}: its water`,
     );
+    const { more_g, more } = run("stocking_limit", { ...figures, length_cm, animals });
     assert.ok(more_g >= 0 && more[0].long_enough, `${key}: its room`);
   }
   const off_middle = fitting.map(
@@ -327,28 +308,64 @@ test("animals are suggested that bear the water, fit the length and have room fo
     off_middle.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]),
     "those in the middle of their range first, of those the smaller",
   );
-  // Half full: what is left has to do for a whole group.
-  const [first] = fitting;
-  const full = [{ species: first.key, count: 2 * first.row.group_min }];
-  const small = { ...tank, water_l: 60 };
-  const beside = suggested(small, null, full);
-  assert.ok(beside.length > 0 && beside.length < suggested(small, null, []).length - 1);
-  for (const { key, row } of beside) {
-    const { more_g, more } = run(
-      "stocking_limit",
-      limit_input(small, [...full, { species: key, count: row.group_min }], "mature"),
-    );
-    assert.ok(more_g >= 0 && more[1].long_enough, `${key}: a whole group beside the others`);
-  }
-  assert.ok(!suggested(tank, null, [{ species: first.key, count: 5 }]).some(({ key }) => key === first.key));
+  assert.ok(
+    !suggested(figures_for(tank, tap), [{ species: fitting[0].key, count: 5 }]).some((one) => one === fitting[0]),
+  );
 });
 
-test("a tank matures by the weeks since it was filled", () => {
+test("what the tap does not suit is not suggested, nor what does not get on with those planned", () => {
+  const tank = tank_of({ steps: {} }, { temperature_c: 24 });
+  const keys = (tap, stock = []) => suggested(figures_for(tank, tap), stock).map(({ key }) => key);
+  const soft = keys({ source_ph: 6.5, source_gh_dgh: 5 });
+  const hard = keys({ source_ph: 8.1, source_gh_dgh: 18 });
+  assert.ok(soft.includes("Hyphessobrycon amandae") && !hard.includes("Hyphessobrycon amandae"));
+  assert.ok(hard.some((key) => key.startsWith("Xiphophorus")) && !soft.some((key) => key.startsWith("Xiphophorus")));
+  const beside = keys({ source_ph: 6.5, source_gh_dgh: 5 }, [{ species: "Pterophyllum scalare", count: 1 }]);
+  assert.ok(
+    soft.includes("Paracheirodon innesi") && !beside.includes("Paracheirodon innesi"),
+    "no prey beside a hunter",
+  );
+  assert.ok(beside.includes("Corydoras aeneus"));
+});
+
+test("a group beside those that are planned has what they leave", () => {
+  const tank = { ...tank_of({ steps: {} }, { temperature_c: 21 }), water_l: 60 };
+  const alone = suggested(figures_for(tank), []);
+  const full = [{ species: alone[0].key, count: alone[0].row.group_min }];
+  const beside = suggested(figures_for(tank), full);
+  assert.ok(beside.length > 0 && beside.length < alone.length - 1);
+});
+
+test("a tank matures by the weeks since it was filled, its plants by the days", () => {
   const filled = (days) => ({ started_at: new Date(NOW - days * 86_400_000).toISOString() });
   assert.deepEqual(
-    [{}, filled(1), filled(20), filled(60)].map((tank) => maturity_of(tank, NOW)),
-    ["new", "new", "starting", "mature"],
+    [filled(0), filled(13.9), filled(14), filled(41.9), filled(42)].map((tank) => stock_tank(tank, NOW)),
+    [
+      { maturity: "new", plants_age_days: 0 },
+      { maturity: "new", plants_age_days: 13.9 },
+      { maturity: "starting", plants_age_days: 14 },
+      { maturity: "starting", plants_age_days: 41.9 },
+      { maturity: "mature", plants_age_days: 42 },
+    ],
   );
+  assert.deepEqual(stock_tank({}, NOW), {}, "of a running tank nobody may know the age");
+  assert.deepEqual(
+    [matured(stock_tank(filled(3), NOW)).maturity, stock_tank(tank_of({}), NOW).maturity],
+    ["mature", "new"],
+  );
+});
+
+test("what the plan says stands in for what the record does not, and the length is that inside the glass", () => {
+  const tank = tank_of({
+    steps: { substrate: "done", warmth: "done" },
+    substrate: { bed: "capped" },
+    warmth: { temperature_c: 22, cover: "open", filter: "none" },
+  });
+  const { temperature_c, cover, filter, substrate, planting, inside_length_cm, surface_cm2 } = stock_tank(tank, NOW);
+  assert.deepEqual([temperature_c, cover, filter, substrate, planting], [22, "open", "none", "soil", "dense"]);
+  near(inside_length_cm, 100);
+  near(surface_cm2, 4000);
+  assert.equal(stock_tank({ ...tank, temperature_c: 25 }, NOW).temperature_c, 25, "the record comes first");
 });
 
 test("the starting dose is a day of the planned food, or so many days' as scales and tests can show", () => {
@@ -363,18 +380,6 @@ test("the starting dose is a day of the planned food, or so many days' as scales
   const tank = { water_l: 100, planned_stock: [{ species: "Pterophyllum scalare", count: 40 }] };
   near(wanted_tan(tank), (planned_feed(tank, []) * 0.42 * 92) / 100);
   assert.ok(wanted_tan(tank) > 0.5);
-});
-
-test("when they may come is held to the lower end of the band", () => {
-  const band = (now, week, weeks, middle = now) => ({
-    fish_g_now: { p10: now, p50: middle },
-    fish_g_in_7_days: { p10: week },
-    fish_g_in_14_days: { p10: weeks },
-  });
-  assert.deepEqual(
-    [band(12, 1, 1), band(5, 10, 1), band(5, 6, 10), band(5, 6, 7, 30), band(5, 6, 7)].map((one) => bears(10, one)),
-    ["now", "in_7", "in_14", "perhaps", "later"],
-  );
 });
 
 test("the list to buy follows the steps that are done, and leaves out kits that are there", () => {

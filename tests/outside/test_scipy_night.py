@@ -14,6 +14,8 @@ NIGHTS = [
 ]
 # Grams of dry plant for each square metre, as the planting classes say.
 DRY = {"none": 0, "light": 20, "medium": 60, "dense": 150}
+# Oxygen at lights out as a share of saturation, as the classes say.
+EVENING = {"none": 1.0, "light": 1.0, "medium": 1.0, "dense": 1.15}
 FISH = [{"count": 6, "length_cm": 4, "mass_a": 0.01, "mass_b": 3}]
 
 
@@ -41,7 +43,7 @@ def test_the_night_integrated(night):
     solved = solve_ivp(
         lambda _, oxygen: slope(oxygen, night),
         (0, night["dark_hours"]),
-        [saturation_mg_l(night["temperature_c"])],
+        [saturation_mg_l(night["temperature_c"]) * EVENING[night.get("planting", "medium")]],
         rtol=1e-9,
         atol=1e-9,
     )
@@ -65,6 +67,11 @@ def test_the_hour_the_limit_is_passed():
 
     passed.terminal = True
     solved = solve_ivp(
-        lambda _, oxygen: slope(oxygen, night), (0, 14), [saturation_mg_l(26)], events=passed, rtol=1e-9, atol=1e-9
+        lambda _, oxygen: slope(oxygen, night),
+        (0, 14),
+        [saturation_mg_l(26) * EVENING["dense"]],
+        events=passed,
+        rtol=1e-9,
+        atol=1e-9,
     )
     assert got["hours_to_limit"] == pytest.approx(solved.t_events[0][0], rel=0.005)

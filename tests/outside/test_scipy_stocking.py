@@ -53,8 +53,15 @@ def test_oxygen_limit_is_where_the_integrated_night_ends_at_four():
     assert got["oxygen_low_g"] < got["oxygen_g"] < got["oxygen_high_g"]
 
 
-def test_so_many_more_fit_and_not_one_more():
+def test_so_many_more_keep_the_low_end_of_oxygen_and_not_one_more():
     got = run("stocking_limit", {**TANK, "animals": DANIOS})
-    number = 10 + got["more"][0]["oxygen"]
-    assert dawn(6.4, number / 10) >= 4 - 0.01
-    assert dawn(6.4, (number + 1) / 10) < 4 + 0.01
+    grams = 0.64 * (10 + got["more"][0]["oxygen"])
+    assert grams <= got["oxygen_low_g"] < grams + 0.64
+    assert dawn(6.4, grams / 6.4) >= 4
+
+
+def test_after_a_reading_at_dawn_only_what_more_animals_take_is_integrated():
+    """6 mg/L at dawn with ten danios: as many more as bring the night down by 2 mg/L."""
+    got = run("stocking_limit", {**TANK, "animals": DANIOS, "dawn_oxygen_mg_l": 6})
+    lots = brentq(lambda more: dawn(6.4, 1) - dawn(6.4, 1 + more) - 2, 0, 100)
+    assert got["oxygen_g"] == pytest.approx((1 + lots) * 6.4, rel=0.005)

@@ -1,7 +1,7 @@
-/** The parts of the outlook below its charts: the key, when the tank is ready, how much more it can carry, cautions. */
+/** The parts of the outlook below its charts: the key, when the tank is ready, the food it could process, cautions. */
 import { html } from "../../vendor/preact.js";
 import { cautions_of, contracts } from "../../contracts.js";
-import { day, number, short, t } from "../../i18n/words.js";
+import { day, short, t } from "../../i18n/words.js";
 
 /**
  * The key to the charts: each mark as it is drawn there, and what it means.
@@ -38,9 +38,12 @@ export const Ready = ({ ready: { code, from, likely, to } }) => {
     </section>`;
 };
 
-/** @param {{rooms: import("../../advice/forecast/readiness.js").WeekHeadroom[], expected: number}} props */
-export function Room({ rooms, expected }) {
-  const [first] = rooms;
+/**
+ * How much food the tank could process, week by week; how many animals that may be, `HowMany` says.
+ * @param {{weeks: import("../../advice/forecast/readiness.js").WeekHeadroom[], expected: number}} props
+ */
+export function Processes({ weeks, expected }) {
+  const [first] = weeks;
   return html`
     <section class="section"><h2>${t("carry.title")}</h2>
       <p class="sentence">
@@ -48,22 +51,15 @@ export function Room({ rooms, expected }) {
           low: grams(first.feed_g_day.p10),
           high: grams(first.feed_g_day.p90),
           expected: grams(expected),
-        })}
-        ${" "}${
-          first.more_fish_g.p10 > 0
-            ? t("carry.more", { low: whole(first.more_fish_g.p10), high: whole(first.more_fish_g.p90) })
-            : t("carry.no_more")
-        }</p>
+        })}</p>
       <table class="measured carry">
-        <thead><tr><th scope="col">${t("carry.when")}</th><th scope="col" class="right">${t("carry.feed")}</th><th
-          scope="col" class="right">${t("carry.fish")}</th></tr></thead>
-        <tbody>${rooms.map(
-          ({ days, feed_g_day, more_fish_g }) => html`
+        <thead><tr><th scope="col">${t("carry.when")}</th><th scope="col" class="right">${t("carry.feed")}</th></tr>
+          </thead>
+        <tbody>${weeks.map(
+          ({ days, feed_g_day }) => html`
           <tr key=${days}><th scope="row">${t(`carry.in_${days}`)}</th>
             <td>${grams(feed_g_day.p50)}<span class="also">
-              ${t("outlook.between", { low: grams(feed_g_day.p10), high: grams(feed_g_day.p90) })}</span></td>
-            <td>${whole(more_fish_g.p50)}<span class="also">
-              ${t("outlook.between", { low: whole(more_fish_g.p10), high: whole(more_fish_g.p90) })}</span></td></tr>`,
+              ${t("outlook.between", { low: grams(feed_g_day.p10), high: grams(feed_g_day.p90) })}</span></td></tr>`,
         )}
         </tbody>
       </table>
@@ -78,4 +74,3 @@ export const Cautions = () => {
 };
 
 const grams = (/** @type {number} */ value) => `${short(value, value < 1 ? 2 : 1)} g`;
-const whole = (/** @type {number} */ value) => `${number(value, 0)} g`;

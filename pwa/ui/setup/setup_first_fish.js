@@ -3,64 +3,75 @@
  * record of those that come.
  */
 import { html, useSignal } from "../../vendor/preact.js";
-import { of_tank } from "../../advice/of_tank.js";
 import { asked, done, field_of, planned, said_at } from "../../advice/setup/setting_up.js";
-import { bears, planned_feed, starter, still_to_come } from "../../advice/setup/setting_up_life.js";
-import { mass_of, stock_of } from "../../advice/life/stock.js";
+import { planned_feed, starter, still_to_come } from "../../advice/setup/setting_up_life.js";
+import { fits_in_days } from "../../advice/life/how_many.js";
+import { mass_of, name_of } from "../../advice/life/stock.js";
 import { table } from "../../calc/tables.js";
 import { caution, cautions_of, contracts, input_of, records } from "../../contracts.js";
 import { short, t } from "../../i18n/words.js";
 import { Calculated } from "../contract/calculated.js";
 import { FigureRows } from "../figure_rows.js";
-import { outlook_for } from "../state/forecast.js";
+import { Lacking, LeftOut, Verdict, answer_for, by_said, inside_of } from "../how_many.js";
 import { forget } from "../state/draft.js";
-import { all, now, room } from "../state/live.js";
+import { all, room } from "../state/live.js";
 import { new_id, record } from "../state/record.js";
 import { use_held_height } from "../held_height.js";
 import { go } from "../state/router.js";
-import { sentence } from "../words/sentence.js";
-import { animal_name } from "./setup_stock.js";
+import { counted } from "../words/life_said.js";
 import { Next, SetupStep, use_step } from "./setup_step.js";
 import { StepRow } from "../step_row.js";
 import { tap } from "../state/tap.js";
 import { ammonia_named } from "../words/tile_words.js";
 import { trouble_said } from "../words/trouble_said.js";
 
+/** @import { Answers } from "../../types/advice.js" */
 /** @import { Tank } from "../../types/views.js" */
+/** @import { Open, Told } from "../../advice/life/how_many.js" */
 /** @import { Raw } from "./setup_step.js" */
 /** @import { Write } from "../state/record.js" */
-/** The animals that live in a tank, by its records. @param {string} id */
-export const inside_of = (id) => stock_of(of_tank(all("stock_change"), id), now.value).animals;
+/** The planned animals that are not in the tank yet. @param {Tank} tank */
+const coming_to = (tank) => still_to_come(tank.planned_stock ?? [], inside_of(tank.id));
 
 /**
- * When the planned animals can come, by the tank's forecast; null until it is there.
- * @param {Tank} tank @returns {{code: string, planned_g: number, low_g: number} | null}
+ * How many of the planned animals may come now, and if none, why.
+ * @param {{tank: Tank}} props
  */
-export function first_fish(tank) {
-  const { headroom } = outlook_for(tank).forecast.answers;
-  if (!headroom) return null;
-  const planned_g = mass_of(tank.planned_stock ?? [], all("own_species"))?.total_g ?? 0;
-  return { code: planned_g ? bears(planned_g, headroom) : "no_plan", planned_g, low_g: headroom.fish_g_now.p10 };
-}
-
-/** @param {{tank: Tank}} props */
 export const FirstFishSaid = ({ tank }) => {
-  const known = first_fish(tank);
-  const { advice } = outlook_for(tank);
-  const room_taken = use_held_height(`first_fish ${tank.id}`, known !== null);
+  const wanted = coming_to(tank);
+  const { told, headroom, advice } = answer_for(tank, wanted);
+  const room_taken = use_held_height(`first_fish ${tank.id}`, !told?.missing && !told?.open.some(is_working));
   return html`<div class="room-taken" ref=${room_taken}>
     ${
-      advice.act !== "nothing" &&
-      html`<p class="caution">
-      ${t("first_fish.first", { what: sentence(advice, now.value) })}</p>`
+      !told
+        ? html`<p class="sentence">${t("first_fish.no_plan")}</p>`
+        : told.missing
+          ? html`<${Lacking} tank=${tank} missing=${told.missing} />`
+          : told.over || told.open.length > 0 || wanted.length === 0
+            ? html`<${Verdict} told=${told} advice=${advice} />`
+            : html`<p class="sentence">
+                ${come_said(told, headroom, mass_of(wanted, all("own_species"))?.total_g ?? 0)}</p>`
     }
-    <p class="sentence">
-      ${
-        known
-          ? t(`first_fish.${known.code}`, { planned: grams(known.planned_g), low: grams(known.low_g) })
-          : t("first_fish.working")
-      }</p></div>`;
+    ${told && html`<${LeftOut} names=${told.left_out} />`}</div>`;
 };
+
+/** @param {Open} one */
+const is_working = ({ code }) => code === "working";
+
+/**
+ * @param {Told} told
+ * @param {Answers["headroom"]} headroom
+ * @param {number} wanted_g
+ */
+function come_said({ kinds, whole }, headroom, wanted_g) {
+  const some = kinds.filter(({ come }) => come > 0).map(({ species, come }) => counted(species, come));
+  const who = some.join("\u00a0· ");
+  if (whole?.fits) return t("first_fish.all", { who });
+  const by = by_said(whole?.by ?? kinds[0].by);
+  if (some.length > 0) return t("first_fish.some", { who, by });
+  const days = whole?.by === "nitrogen" && headroom ? fits_in_days(wanted_g, headroom) : null;
+  return t(days ? `first_fish.in_${days}` : "first_fish.none", { by });
+}
 
 /** @typedef {{species: string, count: number, length_cm?: number}} Coming */
 /** @typedef {{species: string, count: number, length_cm: number}} Arriving */
@@ -82,7 +93,9 @@ function FirstFish({ tank }) {
   const failed = useSignal("");
   const inside = inside_of(tank.id);
   const animals = tank.planned_stock ?? [];
-  const coming = still_to_come(animals, inside);
+  const coming = coming_to(tank);
+  const { told } = answer_for(tank, coming);
+  const invited = Boolean(told && !told.missing && told.invites);
   const arriving = arriving_of(coming, raw);
   const many = arriving.reduce((sum, { count }) => sum + count, 0);
   const up = `/tank/${tank.id}`;
@@ -100,13 +113,17 @@ function FirstFish({ tank }) {
     <${SetupStep} step="first_fish" name=${tank.name} up=${up} problem=${failed.value}
       act=${
         room.value.may("stock_change") &&
-        html`<${Next} disabled=${many === 0} onClick=${() => void arrive()}>
-        ${many ? t("first_fish.record", { count: many }) : t("first_fish.record_none")}<//>`
+        (many > 0
+          ? html`<${Next} onClick=${() => void arrive()}>${t("first_fish.record", { count: many })}<//>`
+          : html`<a class="main" href=${up}>${t("first_fish.none_yet")}</a>`)
       }>
       <${FirstFishSaid} tank=${tank} />
       <p class="soft small">${contracts().stock_headroom.uncertainty}</p>
-      <${Welfare} rich=${done(tank, "substrate") && said_at(tank, "substrate").bed === "capped"} />
-      ${coming.length > 0 && html`<${ComeToday} tank=${tank} coming=${coming} raw=${raw} set=${set} />`}
+      <${Welfare} few=${invited} rich=${done(tank, "substrate") && said_at(tank, "substrate").bed === "capped"} />
+      ${
+        coming.length > 0 &&
+        html`<${ComeToday} tank=${tank} coming=${coming} raw=${raw} set=${set} invited=${invited} />`
+      }
       ${
         animals.length === 0 &&
         inside.length === 0 &&
@@ -151,22 +168,22 @@ function arrival_writes(tank, arriving) {
 }
 
 /**
- * How many of each planned kind come today, and how long they are.
- * @param {{tank: Tank, coming: Coming[], raw: Raw, set: (more: Raw) => void}} props
+ * How many of each planned kind moved in, and how long they are. What happened can be recorded, invited or not.
+ * @param {{tank: Tank, coming: Coming[], raw: Raw, set: (more: Raw) => void, invited: boolean}} props
  */
-function ComeToday({ tank, coming, raw, set }) {
+function ComeToday({ tank, coming, raw, set, invited }) {
   const { counts = {}, lengths = {} } = raw;
   return html`
-    <section class="section"><h2>${t("first_fish.come_today")}</h2>
+    <section class="section"><h2>${t(invited ? "first_fish.come_today" : "first_fish.came")}</h2>
       ${coming.map(
         (one) => html`<div class="chosen" key=${one.species}>
-        <${StepRow} label=${animal_name(one.species)} also=${t("first_fish.of_planned", { count: one.count })}
+        <${StepRow} label=${name_of("species", one.species)} also=${t("first_fish.of_planned", { count: one.count })}
           max=${one.count} value=${counts[one.species] ?? 0} on_value=${(/** @type {number} */ value) =>
             set({ counts: { ...counts, [one.species]: value } })} />
         ${
           counts[one.species] > 0 &&
           html`<${StepRow}
-          label=${t("first_fish.length", { who: animal_name(one.species) })} unit="cm" step=${0.5} min=${0.5}
+          label=${t("first_fish.length", { who: name_of("species", one.species) })} unit="cm" step=${0.5} min=${0.5}
           max=${100} value=${length_of(one, lengths)} on_value=${(/** @type {number} */ value) =>
             set({ lengths: { ...lengths, [one.species]: value } })} />`
         }</div>`,
@@ -228,10 +245,11 @@ function WithoutFish({ tank, raw, said, set }) {
     </section>`;
 }
 
-/** @param {{rich?: boolean}} props `rich`: a bed that feeds roots */
-const Welfare = ({ rich = false }) => html`
+/** @param {{few?: boolean, rich?: boolean}} props `few`: animals may come; `rich`: a bed that feeds roots */
+const Welfare = ({ few = false, rich = false }) => html`
   <section class="section"><h2>${t("first_fish.welfare")}</h2>
-    <ul class="why"><li>${t("first_fish.daily")}</li><li>${t("first_fish.few")}</li><li>${t("first_fish.water")}</li>
+    <ul class="why"><li>${t("first_fish.daily")}</li>${few && html`<li>${t("first_fish.few")}</li>`}
+      <li>${t("first_fish.water")}</li>
       ${rich && html`<li>${caution("substrate", "rich_soil")}</li>`}</ul>
     <p class="soft small">${t("bench.provenance.common practice")}</p>
   </section>`;
@@ -241,5 +259,3 @@ const Cautions = () =>
 
 /** Animals from shops are about half grown (assumption). @param {string} species */
 const half_grown = (species) => Math.max(0.5, Math.round(table("species").rows[species]?.length_cm ?? 4) / 2);
-
-const grams = (/** @type {number} */ value) => `${short(value, value < 10 ? 1 : 0)}\u00a0g`;

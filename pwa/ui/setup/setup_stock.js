@@ -1,25 +1,32 @@
 /**
- * A step of setting up a tank, the planned animals: how many of them the tank can bear, and whether they suit each
- * other and the water.
+ * A step of setting up a tank, the planned animals: the water they will live in, how many of them the tank bears, and
+ * whether they suit each other and the water.
  */
 import { html, useMemo } from "../../vendor/preact.js";
-import { asked } from "../../advice/setup/setting_up.js";
-import { limit_input, maturity_of, suggested, together_input, unweighed } from "../../advice/setup/setting_up_life.js";
+import { how_many, unsuited } from "../../advice/life/how_many.js";
+import { matured } from "../../advice/life/stock_tank.js";
+import { still_to_come, suggested, unweighed } from "../../advice/setup/setting_up_life.js";
 import { marks_of } from "../../figures/number_text.js";
 import { result_rows } from "../../bench/result.js";
 import { table } from "../../calc/tables.js";
 import { cautions_of, choice_label, entry_field, entry_fields, output_of } from "../../contracts.js";
-import { chosen, number, short, t } from "../../i18n/words.js";
+import { chosen, number, t } from "../../i18n/words.js";
+import { counted } from "../words/life_said.js";
 import { measured, temperature_said } from "../words/figures.js";
+import { figures_of } from "../contract/bench_tank.js";
 import { Calculated } from "../contract/calculated.js";
+import { Lacking, by_said, inside_of } from "../how_many.js";
 import { KindPicker } from "../kind_picker.js";
-import { all, get, now } from "../state/live.js";
+import { SourcePick } from "../water_pick.js";
+import { all, get } from "../state/live.js";
 import { measures } from "../state/measures.js";
 import { ChosenList, FittingList } from "./chosen_list.js";
+import { FirstFishSaid } from "./setup_first_fish.js";
 import { Next, SetupStep, use_step } from "./setup_step.js";
 
 /** @import { Answer } from "../../types/contract.js" */
 /** @import { Tank } from "../../types/views.js" */
+/** @import { Figures, Told } from "../../advice/life/how_many.js" */
 /** How many suggestions are shown. */
 const SHOWN = 8;
 
@@ -40,13 +47,26 @@ export function StockStep({ tank }) {
   const own = all("own_species");
   const unknown = unweighed(stock, own);
   const source = get("source_water", tank.source_water);
-  const fitting = useMemo(() => suggested(tank, source, stock, own), [tank, source, own, JSON.stringify(stock)]);
+  const figures = useMemo(() => figures_of(tank.id), [tank, source]);
+  const fitting = useMemo(() => suggested(figures, stock, own), [figures, own, JSON.stringify(stock)]);
+  const warned = (/** @type {string} */ species) => {
+    const found = unsuited(figures, species, own);
+    return found.length > 0
+      ? t("setup.not_for_water", { why: found.map(({ kind }) => kind_said(kind)).join("; ") })
+      : "";
+  };
+  const about_here = (/** @type {string} */ species) => [about(species), warned(species)].filter(Boolean).join(". ");
   return html`
     <${SetupStep} step="stock" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
       skip=${() => void save("skipped")}
       act=${html`<${Next} onClick=${() => void save("done", { planned_stock: stock })} />`}>
       <p>${t("setup.stock_why")}</p>
-      <${ChosenList} chosen=${list} named=${animal_name} about=${about} on_count=${put}
+      <${SourcePick} tank=${tank} here=${`/tank/${tank.id}/setup/stock`} />
+      ${
+        (source?.ph === undefined || source.gh_dgh === undefined) &&
+        html`<p class="caution">${t("setup.water_unknown")}</p>`
+      }
+      <${ChosenList} chosen=${list} named=${animal_name} about=${about_here} on_count=${put}
         on_remove=${(/** @type {string} */ key) => set({ list: list.filter(({ species }) => species !== key) })} />
       ${
         fitting.length > 0 &&
@@ -57,45 +77,58 @@ export function StockStep({ tank }) {
       }
       <section class="section"><h2>${t("setup.animal_other")}</h2>
         <${KindPicker} rows="species" near=${own.map(({ name }) => name)} value=""
-          then=${`/tank/${tank.id}/setup/stock`} on_pick=${put_a_group} /></section>
+          then=${`/tank/${tank.id}/setup/stock`} on_pick=${put_a_group} warned=${warned} /></section>
       ${unknown.length > 0 && html`<p class="caution">${t("setup.unweighed", { who: unknown.join(", ") })}</p>`}
-      <${Borne} tank=${tank} stock=${stock} />
+      <${Borne} tank=${tank} stock=${stock} figures=${figures} />
     <//>`;
 }
 
 /**
- * How many of the planned animals the tank can bear today and later, and whether they suit each other.
- * @param {{tank: Tank, stock: Planned[]}} props
+ * How many of the planned animals the tank bears newly filled and matured, and whether they suit each other. Of a tank
+ * that is filled, how many may come now.
+ * @param {{tank: Tank, stock: Planned[], figures: Figures}} props
  */
-function Borne({ tank, stock }) {
+function Borne({ tank, stock, figures }) {
   const own = all("own_species");
-  const young = asked("stocking_limit", limit_input(tank, stock, maturity_of(tank, now.value), own));
-  const grown = asked("stocking_limit", limit_input(tank, stock, "mature", own));
-  if (!young.answer || !grown.answer) return null;
-  const together = asked("compatibility", together_input(tank, get("source_water", tank.source_water), stock, own));
-  const notes = [...new Set([...young.answer.notes, ...grown.answer.notes])];
+  const present = inside_of(tank.id);
+  const wanted = still_to_come(stock, present);
+  const later = how_many({ figures: matured(figures), present, wanted, own });
+  if (!later) return null;
+  if (later.missing) return html`<${Lacking} tank=${tank} missing=${later.missing} />`;
+  const found = later.whole?.found ?? { payload: later.stocking.input, answer: later.stocking.answer, errors: [] };
+  const together = { payload: later.company.input, answer: later.company.answer, errors: [] };
   const cautions = [...cautions_of("stocking_limit"), ...cautions_of("compatibility")];
   return html`
-    <p class="sentence">
-      ${t(tank.started_at ? "setup.bears_today" : "setup.bears_plan", {
-        planned: whole(young.answer.present_g),
-        now: whole(young.answer.limit_g),
-        later: whole(grown.answer.limit_g),
-      })}
-      ${" "}${t(
-        grown.answer.present_g > grown.answer.limit_g
-          ? "setup.bears_too_many"
-          : young.answer.present_g > young.answer.limit_g
-            ? "setup.bears_later"
-            : "setup.bears_small_lots",
-      )}</p>
-    ${notes.map((note) => html`<p class="soft small" key=${note}>${note}</p>`)}
+    <p class="sentence">${matured_said(later)}</p>
+    ${
+      tank.started_at
+        ? html`<${FirstFishSaid} tank=${{ ...tank, planned_stock: stock }} />`
+        : html`<p>${new_said(how_many({ figures, present, wanted, own }))}</p>`
+    }
+    ${found.answer?.notes.map((note) => html`<p class="soft small" key=${note}>${note}</p>`)}
     <details class="more"><summary>${t("setup.bears_grown")}</summary><${Calculated} name="stocking_limit"
-      found=${grown} show=${["limit_g", "binding", "more", "nitrogen_g", "oxygen_g", "room_g"]} cautions=${[]} />
+      found=${found} show=${["limit_g", "binding", "present_g", "nitrogen_g", "oxygen_g", "room_g"]} cautions=${[]} />
       </details>
     <${Together} answer=${together.answer} />
     <${Calculated} name="compatibility" found=${together} show=${[]} cautions=${[]} />
     ${cautions.map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}`;
+}
+
+/** Whether all that are planned fit once the tank has matured. @param {Told} told */
+function matured_said({ kinds, over, binds, whole }) {
+  if (over) return t("many.over", { by: by_said(binds) });
+  if (!whole) return t("setup.plan_all_in");
+  if (whole.fits) return t("setup.plan_fits", { count: whole.count });
+  const lacking = kinds.filter(({ come, wanted }) => come < wanted);
+  const who = lacking.map(({ name, come, wanted }) => t("setup.plan_of", { come, wanted, name })).join("; ");
+  return [t("setup.plan_not", { by: by_said(whole.by) }), who].filter(Boolean).join(" ");
+}
+
+/** Which of them the tank bears when it is new. @param {ReturnType<typeof how_many>} told */
+function new_said(told) {
+  const some = told && !told.missing ? told.kinds.filter(({ come }) => come > 0) : [];
+  const who = some.map(({ species, come }) => counted(species, come)).join("\u00a0· ");
+  return some.length > 0 ? t("setup.plan_first", { who }) : t("setup.plan_wait");
 }
 
 /**
@@ -152,6 +185,9 @@ function finding_said(found, what) {
   return figures ? t("setup.finding_figures", { who, what, figures }) : t("setup.finding", { who, what });
 }
 
+/** A finding in the contract's words. @param {string} kind */
+const kind_said = (kind) => choice_label(entry_field(output_of("compatibility", "findings"), "kind"), kind);
+
 /** @param {string} species */
 export const animal_name = (species) => table("species").rows[species]?.name ?? species;
 
@@ -167,5 +203,3 @@ function about(species) {
     high: temperature_said(high),
   });
 }
-
-const whole = (/** @type {number} */ grams) => `${short(grams, grams < 10 ? 1 : 0)}\u00a0g`;

@@ -19,11 +19,14 @@ NOTE_OF = {
     "tank_temperature": "tank_water",
     "tank_ph": "tank_water",
     "tank_hardness": "tank_water",
+    "source_ph": "source_water",
+    "source_hardness": "source_water",
     "temperature_apart": "water_apart",
     "ph_apart": "water_apart",
     "hardness_apart": "water_apart",
     "eaten": "someone_eaten",
     "may_be_eaten": "someone_eaten",
+    "attacks": "someone_attacked",
     "group_small": "groups_small",
     "not_known": "not_known",
 }
@@ -35,22 +38,26 @@ def compatibility(
     temperature_c: float | None = None,
     ph: float | None = None,
     gh_dgh: float | None = None,
+    source_ph: float | None = None,
+    source_gh_dgh: float | None = None,
     planting: str = "medium",
     cover: str = "lid",
 ) -> dict:
     """Reasons against keeping these animals together, and the water that suits them all.
 
-    Each range is compared by itself: a gap wider than a margin bars, a narrower one calls for care. A tankmate's
-    length is compared with the adult length of a predator or opportunist: any piscivore measured swallows prey
-    of up to 32 % of its length, the largest-mouthed up to 46 %, and none prey deeper than 27 % of its standard
-    length.
+    Each range is compared by itself: a gap wider than a margin bars, a narrower one calls for care. New water
+    outside a range bars too, unless the tank's own water is known to be inside it. A tankmate's length is compared
+    with the adult length of a predator or opportunist: any piscivore measured swallows prey of up to 32 % of its
+    length, the largest-mouthed up to 46 %, and none prey deeper than 27 % of its standard length. An aggressive
+    fish attacks what is half as long as it or less; a crayfish grips fish of up to one and a half of its lengths.
 
     Parameters: animals as in `resolve`, each with its own ranges, mouth and temperament where it is not in
-    the table; temperature_c [°C], ph, gh_dgh [°dGH] of the tank, if known; planting and cover as classes.
+    the table; temperature_c [°C], ph, gh_dgh [°dGH] of the tank, source_ph and source_gh_dgh [°dGH] of the new
+    water, each if known; planting and cover as classes.
     Returns verdict ("together", "with_care", "not_together"), findings (a list of {kind, severity, a, b,
     a_low, a_high, b_low, b_high}; b is "" where one animal is enough) and the common window of each range,
     null where there is none. Raises Refusal as `resolve` does, and range_half, range_turned.
-    Sources: gaeta_2018, mihalitsis_bellwood_2017; ranges and company as the species table says.
+    Sources: gaeta_2018, mihalitsis_bellwood_2017; ranges and company as the species table says, by common practice.
 
     >>> found = compatibility(animals=[{"species": "Pterophyllum scalare", "count": 2},
     ...                                {"species": "Paracheirodon innesi", "count": 10}])
@@ -59,9 +66,11 @@ def compatibility(
     """
     kept = [_needs(index, one, animals[index]) for index, one in enumerate(resolve(animals))]
     tank = {"temperature": temperature_c, "ph": ph, "hardness": gh_dgh}
+    source = {"ph": source_ph, "hardness": source_gh_dgh}
     findings = []
     for one in kept:
-        findings += _alone(one, tank, planting, cover)
+        findings += _water_of(one, tank, source)
+        findings += _alone(one, planting, cover)
     for one, other in combinations(kept, 2):
         findings += _water_between(one, other)
         findings += _company(one, other)
@@ -115,16 +124,36 @@ def _finding(kind: str, severity: str, a: dict, b: dict | None = None, ranges: t
     return {**found, **dict(zip(("a_low", "a_high", "b_low", "b_high"), ranges, strict=False))}
 
 
-def _alone(one: dict, tank: dict, planting: str, cover: str) -> list[dict]:
+def _water_of(one: dict, tank: dict, source: dict) -> list[dict]:
+    """Findings where the tank's water, or the new water, lies outside what one animal wants."""
     found = []
-    margins = constants("compatibility_margins")
     for name, here in tank.items():
-        if one[name] and here is not None:
-            low, high = one[name]
-            off = max(low - here, here - high)
-            if off > 0:
-                severity = "bar" if off > margins[name] + TOLERANCE else "care"
-                found.append(_finding(f"tank_{name}", severity, one, None, (low, high, here, here)))
+        severity = _outside(one, name, here)
+        if severity:
+            found.append(_finding(f"tank_{name}", severity, one, None, (*one[name], here, here)))
+    for name, here in source.items():
+        severity = _outside(one, name, here)
+        if severity:
+            # A tank that is known to hold the right water bears some of the wrong at a change.
+            suits = tank[name] is not None and not _outside(one, name, tank[name])
+            severity = "care" if suits else severity
+            found.append(_finding(f"source_{name}", severity, one, None, (*one[name], here, here)))
+    return found
+
+
+def _outside(one: dict, name: str, here: float | None) -> str | None:
+    """How serious it is that a figure lies outside the animal's range; None where it does not or is not known."""
+    if not one[name] or here is None:
+        return None
+    low, high = one[name]
+    off = max(low - here, here - high)
+    if off <= 0:
+        return None
+    return "bar" if off > constants("compatibility_margins")[name] + TOLERANCE else "care"
+
+
+def _alone(one: dict, planting: str, cover: str) -> list[dict]:
+    found = []
     if not all(one[name] for name in RANGES):
         found.append(_finding("not_known", "unknown", one))
     few = 0 < one["count"] < one["group_min"]
@@ -166,13 +195,32 @@ def _company(one: dict, other: dict) -> list[dict]:
         aggressive = "aggressive" in (one["temperament"], other["temperament"])
         found.append(_finding("rivals", "bar" if aggressive else "care", one, other))
     for fierce, meek in ((one, other), (other, one)):
-        if both_fish and fierce["temperament"] == "aggressive" and meek["temperament"] not in FIERCE:
-            found.append(_finding("bullies", "care", fierce, meek))
+        found += _attack(fierce, meek)
         if "nips_fins" in fierce["traits"] and "long_fins" in meek["traits"]:
             found.append(_finding("nips_fins", "bar", fierce, meek))
     like = one["genus"] == other["genus"] != "" and one["name"] != other["name"]
     if like and (one["family"] == "Poeciliidae" or one["kind"] == other["kind"] == "shrimp"):
         found.append(_finding("may_cross", "care", one, other))
+    return found
+
+
+def _attack(fierce: dict, meek: dict) -> list[dict]:
+    """Findings if `fierce` attacks, bullies or drives away `meek`."""
+    if fierce["kind"] != "fish" or fierce["temperament"] not in FIERCE:
+        return []
+    found = []
+    aggressive = fierce["temperament"] == "aggressive"
+    meek_fish = meek["kind"] == "fish" and meek["temperament"] not in FIERCE
+    small = meek["length_cm"] <= constants("company_practice")["small_share"] * fierce["adult_cm"] + TOLERANCE
+    if aggressive and (meek["kind"] == "shrimp" or (meek_fish and small)):
+        lengths = (fierce["adult_cm"], meek["length_cm"])
+        found.append(_finding("attacks", "bar" if small else "care", fierce, meek, lengths))
+    elif aggressive and meek_fish:
+        found.append(_finding("bullies", "care", fierce, meek))
+    # More than one of them breed, and then hold the bottom against all who live there.
+    breeds = fierce["social"] != "solitary" and fierce["count"] != 1 and fierce["level"] in ("bottom", "all")
+    if breeds and meek_fish and meek["level"] == "bottom":
+        found.append(_finding("guards_ground", "bar" if aggressive else "care", fierce, meek))
     return found
 
 
@@ -187,14 +235,25 @@ def _mouth(eater: dict, eaten: dict) -> list[dict]:
     fits = depth <= limits["depth_of_standard"] * limits["standard_per_total"] * eater["adult_cm"]
     hunts = eater["mouth"] == "predator"
     takes = eater["mouth"] == "opportunist" and eater["kind"] == "fish"
-    if fits and ((hunts and ratio <= limits["length_any"]) or (takes and ratio <= limits["length_usual"])):
+    # A fish of the bottom meets less of what swims above it.
+    usual = limits["length_usual" if eater["level"] == "bottom" else "length_usual_most"]
+    if fits and ((hunts and ratio <= limits["length_any"]) or (takes and ratio <= usual)):
         return [_finding("eaten", "bar", eater, eaten, lengths)]
     if fits and ((hunts and ratio <= limits["length_largest"]) or (takes and ratio <= limits["length_any"])):
         return [_finding("may_be_eaten", "care", eater, eaten, lengths)]
-    # Claws reach animals that rest on the bottom, whatever their length.
-    in_reach = eaten["kind"] == "shrimp" or (eaten["kind"] == "fish" and eaten["level"] == "bottom")
-    if eater["kind"] == "crayfish" and in_reach:
-        return [_finding("may_be_eaten", "care", eater, eaten, lengths)]
+    if eater["kind"] == "crayfish":
+        return _claws(eater, eaten, ratio, lengths)
     if eater["kind"] == "fish" and eater["mouth"] != "grazer" and eaten["kind"] == "shrimp":
         return [_finding("young_eaten", "care", eater, eaten)]
+    return []
+
+
+def _claws(eater: dict, eaten: dict, ratio: float, lengths: tuple) -> list[dict]:
+    """Claws reach what rests on the bottom whatever its length, and by night small fish that sleep near it."""
+    rests = eaten["kind"] == "fish" and eaten["level"] == "bottom"
+    if rests and ratio <= 1 + TOLERANCE:
+        return [_finding("may_be_eaten", "bar", eater, eaten, lengths)]
+    near = eaten["kind"] == "fish" and ratio <= constants("company_practice")["claws_share"] + TOLERANCE
+    if eaten["kind"] == "shrimp" or rests or near:
+        return [_finding("may_be_eaten", "care", eater, eaten, lengths)]
     return []

@@ -9,7 +9,7 @@ from limnary.calc.tables import constants, table
 # Indices of a (low, usual, high) triple of the tank classes.
 LOW, USUAL, HIGH = 0, 1, 2
 # Uncertain figures: each is varied alone, and the deviations are combined as the root of their squares.
-DOUBTS = ("exchange", "dry", "plants", "substrate", "animals")
+DOUBTS = ("exchange", "evening", "dry", "plants", "substrate", "animals")
 
 
 def oxygen_night(
@@ -20,7 +20,7 @@ def oxygen_night(
     animals: list[dict],
     altitude_m: float = 0.0,
     dark_hours: float = 14.0,
-    evening_percent: float = 100.0,
+    evening_percent: float | None = None,
     planting: str = "medium",
     floating_cover: float = 0.0,
     substrate: str = "sand",
@@ -38,9 +38,10 @@ def oxygen_night(
     zero: no oxygen is left.
 
     Parameters: water_l [L], surface_cm2 [cm²], temperature_c [°C, 4 to 34], animals as in `resolve`,
-    altitude_m [m], dark_hours [h], evening_percent [% of saturation at lights out], planting, substrate,
-    filter, cover (classes of tables/tank_classes.json), floating_cover [1, share of the surface; the
-    covered part exchanges nothing], nitrified_mg_n_day [mg N/day], least_mg_l [mg/L, the limit to hold].
+    altitude_m [m], dark_hours [h], evening_percent [% of saturation at lights out; None: as the planting class
+    says], planting, substrate, filter, cover (classes of tables/tank_classes.json), floating_cover [1, share of
+    the surface; the covered part exchanges nothing], nitrified_mg_n_day [mg N/day], least_mg_l [mg/L, the limit
+    to hold].
     Returns dawn, its band, the lowest of the night and the parts of the sum. The band varies each uncertain
     figure alone (about one standard deviation) and combines the deviations as the root of their squares.
     Raises Refusal as `resolve` does. Sources: cole_caraco_1998, wanninkhof_2014, clarke_johnston_1999,
@@ -72,11 +73,6 @@ def oxygen_night(
     below, above = dawn_band(tank, breathing, bacteria)
     dawn = max(0.0, usual)
     lowest = min(night["evening_mg_l"], dawn)
-    settle = dawn_settles_at(night, breathing + bacteria)
-    hours = None
-    if night["evening_mg_l"] > least_mg_l > settle:
-        reached = log1p((night["evening_mg_l"] - least_mg_l) / (least_mg_l - settle)) / night["per_hour"]
-        hours = reached if reached <= dark_hours else None
     low = max(0.0, usual - below)
     return {
         "dawn_mg_l": dawn,
@@ -84,7 +80,7 @@ def oxygen_night(
         "dawn_high_mg_l": max(0.0, usual + above),
         "dawn_percent": 100 * dawn / night["saturation_mg_l"],
         "lowest_mg_l": lowest,
-        "hours_to_limit": hours,
+        "hours_to_limit": hours_to(night, breathing + bacteria, least_mg_l, dark_hours),
         "saturation_mg_l": night["saturation_mg_l"],
         "evening_mg_l": night["evening_mg_l"],
         "exchange_cm_h": night["exchange_cm_h"],
@@ -142,12 +138,15 @@ def still_night(tank: dict, doubt: str = "", place: int = USUAL) -> dict:
     plants = constants("plant_breathing")
     dark = plants[("dark_low_mg_g_h", "dark_usual_mg_g_h", "dark_high_mg_g_h")[place_of["plants"]]]
     demand = classes["substrate"]["classes"][tank["substrate"]]["oxygen_g_m2_day"][place_of["substrate"]]
+    evening_percent = tank["evening_percent"]
+    if evening_percent is None:
+        evening_percent = classes["evening"]["classes"][tank["planting"]]["percent"][place_of["evening"]]
     saturation = oxygen_saturation(temperature_c=t, altitude_m=tank["altitude_m"])["saturation_mg_l"]
     litres_h = k * tank["surface_cm2"] * (1 - tank["floating_cover"]) / 1000
     per_hour = litres_h / tank["water_l"]
     return {
         "saturation_mg_l": saturation,
-        "evening_mg_l": saturation * tank["evening_percent"] / 100,
+        "evening_mg_l": saturation * evening_percent / 100,
         "exchange_cm_h": k,
         "litres_h": litres_h,
         "per_hour": per_hour,
@@ -173,6 +172,15 @@ def others_at_dawn_mg_h(night: dict, least_mg_l: float) -> float:
     kept = night["saturation_mg_l"] + (night["evening_mg_l"] - night["saturation_mg_l"]) * night["kept"]
     demand = (kept - least_mg_l) * night["litres_h"] / night["renewed"]
     return demand - night["plants_mg_h"] - night["substrate_mg_h"]
+
+
+def hours_to(night: dict, others_mg_h: float, least_mg_l: float, dark_hours: float) -> float | None:
+    """Hours after lights out at which oxygen passes `least_mg_l`; None where it does not before dawn."""
+    settle = dawn_settles_at(night, others_mg_h)
+    if not night["evening_mg_l"] > least_mg_l > settle:
+        return None
+    reached = log1p((night["evening_mg_l"] - least_mg_l) / (least_mg_l - settle)) / night["per_hour"]
+    return reached if reached <= dark_hours else None
 
 
 def dawn_settles_at(night: dict, others_mg_h: float) -> float:
