@@ -125,10 +125,6 @@ export const de_life = {
   "many.by_water": "das Wasser",
   "many.by_cannot_tell": "Sauerstoff am Morgen, den noch niemand kennt",
   "many.open_state": "Erst das Becken: {what}",
-  "many.open_findings": {
-    one: "In diesem Becken stimmt etwas nicht: siehe seine Seite.",
-    other: "In diesem Becken stimmen {count} Dinge nicht: siehe seine Seite.",
-  },
   "many.open_untested": "In den letzten drei Tagen nicht getestet: {what}.",
   "many.open_working": "Die Vorhersage wird noch berechnet …",
   "many.open_not_filled": "Erst braucht es Wasser und Pflanzen.",

@@ -124,10 +124,6 @@ export const en_life = {
   "many.by_water": "the water",
   "many.by_cannot_tell": "oxygen at dawn, which nobody can tell yet",
   "many.open_state": "The tank comes first: {what}",
-  "many.open_findings": {
-    one: "Something in this tank is wrong: see its page.",
-    other: "{count} things in this tank are wrong: see its page.",
-  },
   "many.open_untested": "Not tested in the last three days: {what}.",
   "many.open_working": "The forecast is still being worked out …",
   "many.open_not_filled": "First it needs water and plants.",

@@ -124,11 +124,6 @@ export const fr_life = {
   "many.by_water": "l’eau",
   "many.by_cannot_tell": "l’oxygène à l’aube, que personne ne connaît encore",
   "many.open_state": "D’abord le bac : {what}",
-  "many.open_findings": {
-    one: "Quelque chose ne va pas dans ce bac : vois sa page.",
-    many: "{count} choses ne vont pas dans ce bac : vois sa page.",
-    other: "{count} choses ne vont pas dans ce bac : vois sa page.",
-  },
   "many.open_untested": "Non testé ces trois derniers jours : {what}.",
   "many.open_working": "La prévision est en cours de calcul …",
   "many.open_not_filled": "Il lui faut d’abord de l’eau et des plantes.",

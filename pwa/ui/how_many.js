@@ -13,7 +13,7 @@ import { all, now, room } from "./state/live.js";
 import { grams_said, parameter_name } from "./words/figures.js";
 import { sentence } from "./words/sentence.js";
 
-/** @import { Advice } from "../types/advice.js" */
+/** @import { Advised } from "../types/advice.js" */
 /** @import { Tank } from "../types/views.js" */
 /** @import { By, Kind, Open, Told } from "../advice/life/how_many.js" */
 /** @import { Counted } from "../advice/life/stock.js" */
@@ -54,7 +54,7 @@ export const Lacking = ({ tank, missing }) => html`
   <p>${t("stock.bears_missing", { what: missing.join(", ") })}</p>
   ${room.value.may("tank") && html`<p><a class="quiet" href=${`/tank/${tank.id}/edit`}>${t("tank.edit")}</a></p>`}`;
 
-/** @param {{told: Told, advice?: Advice}} props */
+/** @param {{told: Told, advice?: Advised}} props */
 const Shown = ({ told, advice }) => html`
   <${Verdict} told=${told} advice=${advice} />
   ${told.invites && html`<${MoreOfEach} kinds=${told.kinds} />`}
@@ -67,7 +67,7 @@ const Shown = ({ told, advice }) => html`
 
 /**
  * Whether more may come, and if not, why.
- * @param {{told: Told, advice?: Advice}} props
+ * @param {{told: Told, advice?: Advised}} props
  */
 export const Verdict = ({ told, advice }) => html`
   <p class="sentence">${verdict(told)}</p><${Reasons} open=${told.open} advice=${advice} />`;
@@ -80,15 +80,14 @@ function verdict({ over, open, invites, binds, kinds }) {
   return t("many.full", { by: by_said(kinds[0].by) });
 }
 
-/** What is open, one line each. @param {{open: readonly Open[], advice?: Advice}} props */
+/** What is open, one line each. @param {{open: readonly Open[], advice?: Advised}} props */
 export const Reasons = ({ open, advice }) =>
   open.length > 0 &&
   html`<ul class="why">${open.map((one) => html`<li key=${one.code}>${open_said(one, advice)}</li>`)}</ul>`;
 
-/** @param {Open} one @param {Advice} [advice] */
+/** @param {Open} one @param {Advised} [advice] */
 function open_said(one, advice) {
   if (one.code === "state" && advice) return t("many.open_state", { what: sentence(advice, now.value) });
-  if (one.code === "findings") return t("many.open_findings", { count: one.count });
   if (one.code === "untested") return t("many.open_untested", { what: one.parameters.map(parameter_name).join(", ") });
   return t(`many.open_${one.code}`);
 }

@@ -5,12 +5,13 @@
 import { DAY } from "../../figures/durations.js";
 import { table } from "../../calc/tables.js";
 import { check_fields, contract_of, find_field } from "../../contracts.js";
+import { invites } from "../findings.js";
 import { headroom_by_week } from "../forecast/readiness.js";
 import { QUICK } from "../level.js";
 import { asked } from "../setup/setting_up.js";
 import { animals_for, as_animals, has_length, mass_of, most_kinds } from "./stock.js";
 
-/** @import { Advice, Answers, Facts, Forecast, Quick } from "../../types/advice.js" */
+/** @import { Advised, Answers, Facts, Forecast, Quick } from "../../types/advice.js" */
 /** @import { CompatibilityInput, StockingLimitInput } from "../../types/calculations.js" */
 /** @import { Answer } from "../../types/contract.js" */
 /** @import { View } from "../../types/views.js" */
@@ -23,7 +24,7 @@ import { animals_for, as_animals, has_length, mass_of, most_kinds } from "./stoc
  * one kind: how many live here, are wanted and fit more if only these are added; `more` null: nobody can tell; `come`:
  * how many of the wanted may come now; `by`: what limits it
  * @typedef {{code: "not_filled" | "working" | "look_at_dawn" | "company" | "water"}
- *   | {code: "state", state: Advice["state"]} | {code: "findings", count: number}
+ *   | {code: "state", state: Advised["state"]}
  *   | {code: "untested", parameters: Quick[]}} Open what forbids any invitation now
  * @typedef {{fits: boolean, by: By, count: number, found: ReturnType<typeof asked<"stocking_limit">>}} Whole whether
  * all that are wanted fit beside all that live here, and the stocking limit of all of them
@@ -88,19 +89,18 @@ const LOOK = /** @type {const} */ ({ code: "look_at_dawn" });
 
 /**
  * What forbids any invitation to a filled tank: what the tank's advice asks for, and tests not made.
- * @param {{advice: Pick<Advice, "state">, facts: Pick<Facts, "now" | "readings">, forecast: Forecast}} of_tank
+ * @param {{advice: Pick<Advised, "state" | "findings">, facts: Pick<Facts, "now" | "readings">,
+ *   forecast: Forecast}} of_tank
  * @returns {Open[]}
  */
 export function open_of({ advice, facts, forecast }) {
-  const { findings = [] } = /** @type {{findings?: readonly unknown[]}} */ (advice);
   const untested = QUICK.filter((parameter) => {
     const last = facts.readings.findLast((reading) => reading.parameter === parameter);
     return !last || facts.now - Date.parse(last.at) > TESTED_DAYS * DAY;
   });
   /** @type {(Open | false)[]} */
   const open = [
-    advice.state !== "steady" && { code: "state", state: advice.state },
-    findings.length > 0 && { code: "findings", count: findings.length },
+    !invites(advice) && { code: "state", state: advice.state },
     untested.length > 0 && { code: "untested", parameters: untested },
     forecast.state === "working" && !forecast.answers.headroom && { code: "working" },
   ];

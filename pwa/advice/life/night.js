@@ -1,5 +1,6 @@
 /** The oxygen that a tank's animals find at dawn, by `oxygen_night` with what its records say. Pure. */
 import { InvalidInput, run } from "../../contracts.js";
+import { stock_tank } from "./stock_tank.js";
 import { animals_for, as_animals, has_length, most_kinds, stock_of } from "./stock.js";
 import { surface_of } from "../surface.js";
 import { warmth_of } from "../warmth.js";
@@ -24,12 +25,22 @@ export function night_of(facts) {
       surface_cm2,
       temperature_c: celsius,
       animals: animals_for("oxygen_night", animals).slice(0, most_kinds("oxygen_night")),
-      ...(tank.planting ? { planting: tank.planting } : {}),
-      ...(tank.filter ? { filter: tank.filter } : {}),
+      ...night_figures(tank, now),
     };
     return run("oxygen_night", /** @type {OxygenNightInput} */ (input));
   } catch (error) {
     if (error instanceof InvalidInput) return null;
     throw error;
   }
+}
+
+/**
+ * What the record and the plan say of the night; the rest is left to the calculation.
+ * @param {Facts["tank"]} tank
+ * @param {number} now
+ */
+function night_figures(tank, now) {
+  const known = { planting: tank.planting, filter: tank.filter, ...stock_tank(tank, now) };
+  const { planting, filter, cover, substrate } = /** @type {Partial<OxygenNightInput>} */ (known);
+  return Object.fromEntries(Object.entries({ planting, filter, cover, substrate }).filter(([, value]) => value));
 }
