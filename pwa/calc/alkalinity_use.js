@@ -25,7 +25,7 @@ export function alkalinity_use(input) {
   /** @type {Outputs<"alkalinity_use">} */
   const answer = { kh_dkh_per_day: use, nitrified_mg_n_l_day };
   const notes = kh_dkh <= floor_kh_dkh ? ["at_floor"] : [];
-  /** @type {number | null} */ let days;
+  /** @type {number} */ let days;
   if (change_fraction === undefined || every_days === undefined) {
     days = days_without_changes(kh_dkh, floor_kh_dkh, use);
   } else {
@@ -38,7 +38,7 @@ export function alkalinity_use(input) {
     const spare = source_kh_dkh - floor_kh_dkh;
     if (spare > 0 && used_between <= spare) answer.fraction_needed = used_between / spare;
   }
-  if (days !== null && days <= FAR_DAYS) answer.days_to_floor = days;
+  if (days <= FAR_DAYS) answer.days_to_floor = days;
   return { ...answer, notes };
 }
 
@@ -50,16 +50,15 @@ function nitrified({ nitrogen_mg_n_l_day = 0, feed_g_day, protein_fraction = 0, 
 }
 
 /**
- * Days until the floor at a steady use; null if nothing is used.
+ * Days until the floor at a steady use; infinite if nothing is used.
  * @param {number} kh_dkh @param {number} floor_kh_dkh @param {number} use
  */
 function days_without_changes(kh_dkh, floor_kh_dkh, use) {
-  if (kh_dkh <= floor_kh_dkh) return 0;
-  return use > 0 ? (kh_dkh - floor_kh_dkh) / use : null;
+  return kh_dkh <= floor_kh_dkh ? 0 : (kh_dkh - floor_kh_dkh) / use;
 }
 
 /**
- * Days until the floor, from change to change; null if it is not reached within FAR_DAYS.
+ * Days until the floor, from change to change; infinite if it is not reached within FAR_DAYS.
  * @param {number} kh_dkh @param {number} floor_kh_dkh @param {number} used_between @param {number} source_kh_dkh
  * @param {number} fraction @param {number} every_days
  */
@@ -71,5 +70,5 @@ function days_with_changes(kh_dkh, floor_kh_dkh, used_between, source_kh_dkh, fr
     if (lowest < floor_kh_dkh - ROUNDING) return day + ((now - floor_kh_dkh) / used_between) * every_days;
     now = lowest * (1 - fraction) + source_kh_dkh * fraction;
   }
-  return null;
+  return Infinity;
 }

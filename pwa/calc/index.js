@@ -28,6 +28,7 @@ import { steady_routine } from "./steady_routine.js";
 import { stock_headroom } from "./stock_headroom.js";
 import { stocking_limit } from "./stocking_limit.js";
 import { substrate } from "./substrate.js";
+import { toxicant_limits } from "./toxicant_limits.js";
 import { volume } from "./volume.js";
 import { water_after_change } from "./water_after_change.js";
 import { water_blend } from "./water_blend.js";
@@ -66,6 +67,7 @@ export const calculations = {
   stock_headroom,
   stocking_limit,
   substrate,
+  toxicant_limits,
   volume,
   water_after_change,
   water_blend,

@@ -2553,6 +2553,59 @@ export interface SubstrateAnswer {
   cap_back_cm?: number | null;
 }
 
+/**
+ * Input of toxicant_limits: How much copper, salt and chlorine this hardness allows for fish, and for shrimp and
+ * snails.
+ */
+export interface ToxicantLimitsInput {
+  /** General hardness; °dGH */
+  gh_dgh?: number;
+  /** Total hardness, as CaCO₃; mg/L */
+  hardness_mg_caco3_l?: number;
+  /** Copper found; µg/L */
+  copper_ug_l?: number;
+  /** Chloride found; mg/L */
+  chloride_mg_l?: number;
+  /** Chlorine or chloramine found, as Cl₂; µg/L */
+  chlorine_ug_l?: number;
+}
+
+/** The same once it is checked: usual values filled in. */
+export interface ToxicantLimitsValues {
+  /** General hardness; °dGH */
+  gh_dgh?: number;
+  /** Total hardness, as CaCO₃; mg/L */
+  hardness_mg_caco3_l?: number;
+  /** Copper found; µg/L */
+  copper_ug_l?: number;
+  /** Chloride found; mg/L */
+  chloride_mg_l?: number;
+  /** Chlorine or chloramine found, as Cl₂; µg/L */
+  chlorine_ug_l?: number;
+}
+
+/** What toxicant_limits answers. */
+export interface ToxicantLimitsAnswer {
+  /** Copper for days, dissolved; µg/L */
+  copper_acute_ug_l: number;
+  /** Copper for weeks, dissolved; µg/L */
+  copper_chronic_ug_l: number;
+  /** Copper for weeks, in all: with shrimp and snails; µg/L */
+  copper_ccme_ug_l: number;
+  /** Chloride for days; mg/L */
+  chloride_acute_mg_l: number;
+  /** Chloride for weeks; mg/L */
+  chloride_chronic_mg_l: number;
+  /** Chlorine for an hour; µg/L */
+  chlorine_acute_ug_l: number;
+  /** Chlorine for days; µg/L */
+  chlorine_chronic_ug_l: number;
+  /** Chlorine with shrimp and snails; µg/L */
+  chlorine_ccme_ug_l: number;
+  /** Hardness counted with, as CaCO₃; mg/L */
+  hardness_mg_l: number;
+}
+
 /** Input of volume: How many litres the tank holds to the rim, and how much water is really in it. */
 export interface VolumeInput {
   /** Shape */
@@ -2995,6 +3048,12 @@ export interface Calculations {
     values: SubstrateValues;
     answer: SubstrateAnswer;
     caution: "dust" | "rich_soil" | "lifting";
+  };
+  toxicant_limits: {
+    input: ToxicantLimitsInput;
+    values: ToxicantLimitsValues;
+    answer: ToxicantLimitsAnswer;
+    caution: "shrimp_and_snails" | "any_chlorine" | "gasping";
   };
   volume: {
     input: VolumeInput;

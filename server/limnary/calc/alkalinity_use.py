@@ -1,5 +1,7 @@
 """How fast nitrification uses up carbonate hardness, and whether water changes keep up with it."""
 
+import math
+
 from limnary.calc.nitrogen_load import nitrogen_load
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants, table
@@ -61,7 +63,7 @@ def alkalinity_use(
         spare = source_kh_dkh - floor_kh_dkh
         if spare > 0 and used_between <= spare:
             answer["fraction_needed"] = used_between / spare
-    if days is not None and days <= FAR_DAYS:
+    if days <= FAR_DAYS:
         answer["days_to_floor"] = days
     return {**answer, "notes": notes}
 
@@ -76,17 +78,17 @@ def _nitrified(
     return load["tan_mg_n_l_day"]
 
 
-def _days_without_changes(kh_dkh: float, floor_kh_dkh: float, use: float) -> float | None:
-    """Days until the floor at a steady use; None if nothing is used."""
+def _days_without_changes(kh_dkh: float, floor_kh_dkh: float, use: float) -> float:
+    """Days until the floor at a steady use; infinite if nothing is used."""
     if kh_dkh <= floor_kh_dkh:
         return 0.0
-    return (kh_dkh - floor_kh_dkh) / use if use > 0 else None
+    return (kh_dkh - floor_kh_dkh) / use if use > 0 else math.inf
 
 
 def _days_with_changes(
     kh_dkh: float, floor_kh_dkh: float, used_between: float, source_kh_dkh: float, fraction: float, every_days: float
-) -> float | None:
-    """Days until the floor, from change to change; None if it is not reached within FAR_DAYS."""
+) -> float:
+    """Days until the floor, from change to change; infinite if it is not reached within FAR_DAYS."""
     day = 0.0
     while day < FAR_DAYS:
         if kh_dkh <= floor_kh_dkh:
@@ -96,4 +98,4 @@ def _days_with_changes(
             return day + (kh_dkh - floor_kh_dkh) / used_between * every_days
         kh_dkh = lowest * (1 - fraction) + source_kh_dkh * fraction
         day += every_days
-    return None
+    return math.inf
