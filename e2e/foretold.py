@@ -38,9 +38,10 @@ def write(thumb, records):
 
 
 def bucket(litres, water_l):
-    """Litres rounded up to what a bucket can do, as the sentence says them."""
+    """Litres rounded up to what a bucket can do, but never past half of the tank, as the sentence says them."""
     step = 0.5 if water_l < 30 else 1 if water_l < 300 else 5
-    return min(math.ceil(litres / step - 1e-9) * step, water_l)
+    rounded = math.ceil(litres / step - 1e-9) * step
+    return rounded if rounded <= water_l / 2 else math.floor(water_l / 2 / step + 1e-9) * step
 
 
 def plain(place):

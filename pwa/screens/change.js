@@ -209,8 +209,8 @@ const After = ({ facts, advice, fraction }) => {
         const { after_mg_l } = run("dilution", { before_mg_l: now_mg_n_l, source_mg_l, fractions: [fraction] });
         return html`<tr key=${parameter}><th scope="row">${parameter_name(parameter)}</th>
           <td class="figures">${level_figure(parameter, now_mg_n_l, basis)} → <span class="big">
-            ${level_figure(parameter, after_mg_l, basis)}</span> <span class="unit">mg/L
-            ${read_as(parameter, basis)}</span></td></tr>`;
+            ${level_figure(parameter, after_mg_l, basis)}</span> <span class="unit">
+            ${`mg/L ${read_as(parameter, basis)}`}</span></td></tr>`;
       })}${
         mixed &&
         html`<tr><th scope="row">${parameter_name("ph")}</th><td class="figures">${number(mixed.input.ph, 1)} → <span

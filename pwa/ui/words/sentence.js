@@ -97,13 +97,13 @@ const besides_said = (code) => choice_label(output_of("change_plan", "advice"), 
 const instead_said = ({ code, salt_g = 0 }) => t(`instead.${code}`, { salt: grams_said(salt_g) });
 
 /**
- * The sentence with what goes with it; `brief` only counts what was found besides.
+ * The sentence with what goes with it; `brief` leaves out why, and only counts what was found besides.
  * @param {{advice: Advised, now: number, brief?: boolean}} props
  */
 export const Sentence = ({ advice, now, brief = false }) => {
   const [lead, ...others] = advice.findings;
   const by_water = !lead || lead.code === "water";
-  const more = by_water ? further(advice, now) : found_said(lead, now).why;
+  const more = by_water ? further(advice, now) : brief ? "" : found_said(lead, now).why;
   return html`<p class="sentence">${sentence(advice, now)}</p>${more && html`<p class="further">${more}</p>`}${
     brief && others.length > 0 && html`<p class="further soft">${t("find.more", { count: others.length })}</p>`
   }`;
