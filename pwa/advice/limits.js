@@ -12,7 +12,7 @@ export const CAREFUL = { ph: 8, temperature_c: 26 };
 
 /** @param {Pick<Facts, "now" | "tank" | "readings" | "source" | "changes" | "doses">} facts @returns {Limits} */
 export function limits_at(facts) {
-  const ph = figure(facts, "ph", facts.tank.ph, CAREFUL.ph);
+  const ph = figure(facts, "ph", facts.tank.ph, CAREFUL.ph, facts.source?.ph);
   const temperature_c = figure(facts, "temperature", facts.tank.temperature_c, CAREFUL.temperature_c);
   const chloride_mg_l = chloride_of(facts);
   const found = run("water_limits", {
@@ -46,6 +46,7 @@ export function assumed_for(limits, parameter) {
     .filter((name) => limits[name].from !== "reading")
     .map((name) => {
       const { from, value } = limits[name];
+      if (from === "source") return { code: /** @type {const} */ ("source_ph"), value };
       return { code: /** @type {const} */ (`${from === "usual" ? "usual" : "assumed"}_${name}`), value };
     });
 }
@@ -55,16 +56,19 @@ export function assumed_for(limits, parameter) {
  * @param {"ph" | "temperature"} parameter
  * @param {number | undefined} usual
  * @param {number} careful
+ * @param {number} [of_source] the new water's: a tank that nobody tested is nearest to it
  * @returns {Figure}
  */
-function figure({ readings, now }, parameter, usual, careful) {
+function figure({ readings, now }, parameter, usual, careful, of_source) {
   const field = parameter === "ph" ? "ph" : "temperature_c";
   const { min, max } = input_of("water_limits", field);
   const last = readings.findLast(
     (one) => one.parameter === parameter && now - Date.parse(one.at) <= RECENT && one.value >= min && one.value <= max,
   );
   if (last) return { value: last.value, from: "reading", at: last.at };
-  return usual !== undefined && usual >= min && usual <= max
-    ? { value: usual, from: "usual" }
+  const fits = (/** @type {number | undefined} */ value) => value !== undefined && value >= min && value <= max;
+  if (fits(usual)) return { value: /** @type {number} */ (usual), from: "usual" };
+  return fits(of_source)
+    ? { value: /** @type {number} */ (of_source), from: "source" }
     : { value: careful, from: "assumed" };
 }

@@ -93,6 +93,7 @@ export const de = {
     "Das Leitungswasser enthält Chloramin, aber wie viel, ist nicht eingetragen: Das Ammonium daraus ist nicht eingerechnet.",
   "why.source_worse": "Das neue Wasser enthält selbst {source} {parameter}.",
   "why.brings_over": "Der Wechsel brächte {parameter} auf etwa {expected}, über die Grenze von {limit}.",
+  "why.source_ph": "Hier wurde noch kein pH gemessen: Es gilt der des neuen Wassers, {value}.",
   "why.usual_ph": "Diese Woche wurde kein pH gemessen: Es gilt der übliche des Beckens, {value}.",
   "why.usual_temperature_c": "Diese Woche wurde keine Temperatur gemessen: Es gilt die übliche des Beckens, {value}.",
   "why.assumed_ph":

@@ -91,6 +91,7 @@ export const en = {
     "The tap water holds chloramine, but how much is not recorded: the ammonia from it is not counted.",
   "why.source_worse": "The new water itself holds {source} of {parameter}.",
   "why.brings_over": "The change would bring {parameter} to about {expected}, over its limit of {limit}.",
+  "why.source_ph": "No pH was read here yet: the new water’s {value} is used.",
   "why.usual_ph": "No pH was read this week: the tank’s usual {value} is used.",
   "why.usual_temperature_c": "No temperature was read this week: the tank’s usual {value} is used.",
   "why.assumed_ph":

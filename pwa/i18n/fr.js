@@ -93,6 +93,7 @@ export const fr = {
     "L’eau du robinet contient de la chloramine, mais la quantité n’est pas notée : son ammonium n’est pas compté.",
   "why.source_worse": "{parameter} : l’eau neuve en contient elle-même {source}.",
   "why.brings_over": "{parameter} : environ {expected} après le changement, au-dessus de la limite de {limit}.",
+  "why.source_ph": "Aucun pH relevé ici : on prend celui de l’eau neuve, {value}.",
   "why.usual_ph": "Aucun pH relevé cette semaine : on prend l’habituel du bac, {value}.",
   "why.usual_temperature_c": "Aucune température relevée cette semaine : on prend l’habituelle du bac, {value}.",
   "why.assumed_ph":

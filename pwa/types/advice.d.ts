@@ -45,7 +45,7 @@ export interface Facts {
 /** A figure that a limit depends on, and where it comes from. */
 export interface Figure {
   value: number;
-  from: "reading" | "usual" | "assumed";
+  from: "reading" | "usual" | "source" | "assumed";
   at?: string;
 }
 
@@ -143,7 +143,7 @@ export type Reason =
   | { code: "freed_unknown" }
   | { code: "source_worse"; parameter: Watched; source: number }
   | { code: "brings_over"; parameter: Watched; expected: number; limit: number }
-  | { code: "usual_ph" | "assumed_ph" | "usual_temperature_c" | "assumed_temperature_c"; value: number }
+  | { code: "source_ph" | "usual_ph" | "assumed_ph" | "usual_temperature_c" | "assumed_temperature_c"; value: number }
   | {
       code: "chance" | "chance_without" | "stands_over" | "perhaps_over";
       parameter: Watched;

@@ -434,3 +434,17 @@ test("the round goes on from the very next tank, and round again; to none where 
   assert.deepEqual([next("a", "b", "c")?.id, next("b", "a")?.id, next("c", "b")?.id], ["b", "a", "b"]);
   assert.deepEqual([next("a"), next("a", "a", "b"), next("x", "b")], [null, null, null]);
 });
+
+test("a tank whose pH nobody knows is nearest to its new water, where that is known", () => {
+  const limits = (/** @type {number | undefined} */ ph, more = {}) =>
+    limits_at(facts([], { source: { ...TAP, ph }, ...more })).ph;
+  assert.deepEqual(limits(7.6), { value: 7.6, from: "source" });
+  assert.deepEqual(limits(undefined), { value: 8, from: "assumed" });
+  assert.deepEqual(limits(11), { value: 8, from: "assumed" });
+  assert.deepEqual(limits(7.6, { tank: { id: "tank-one-1", water_l: 100, ph: 6.8 } }), { value: 6.8, from: "usual" });
+  const said = today(facts([read("total_ammonia", 0), read("nitrite", 0)], { source: { ...TAP, ph: 7.6 } }));
+  assert.deepEqual(
+    codes(said).filter((code) => code.endsWith("_ph")),
+    ["source_ph"],
+  );
+});

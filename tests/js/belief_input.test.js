@@ -310,3 +310,11 @@ test("no steps and no share of protein are named where there are none", () => {
   assert.deepEqual(records.readings.map(Object.keys), Array(2).fill(["at_h", "parameter", "value", "basis"]));
   assert.deepEqual(records.feedings.map(Object.keys), [["at_h", "feed_g"]]);
 });
+
+test("the belief starts from the new water's pH where nobody knows the tank's", () => {
+  const ph = (/** @type {number | undefined} */ of_source) =>
+    belief_input(
+      facts({ tank: { ...TANK, ph: undefined }, readings: [], source: { disinfectant: "none", ph: of_source } }),
+    ).records.tank.ph;
+  assert.deepEqual([ph(7.6), ph(undefined), ph(3.5)], [7.6, 8, 8]);
+});

@@ -145,7 +145,8 @@ function tank_of(facts) {
     const usual = tank[name];
     if (usable(name, usual)) return usual;
     const read = readings.find((one) => one.parameter === parameter && usable(name, one.value));
-    const value = read ? read.value : CAREFUL[name];
+    const of_source = name === "ph" && usable("ph", facts.source?.ph) ? facts.source?.ph : undefined;
+    const value = read?.value ?? of_source ?? CAREFUL[name];
     filled.push({ code: name, value });
     return value;
   };

@@ -159,7 +159,7 @@ export const Why = ({ advice, now }) => {
 };
 
 /** Reasons about pH: a plain number, and a text that may begin with its small letter. @type {ReasonCode[]} */
-const OF_PH = ["usual_ph", "assumed_ph"];
+const OF_PH = ["source_ph", "usual_ph", "assumed_ph"];
 
 /**
  * A reason in words; its levels as the kit of this tank reads them.
