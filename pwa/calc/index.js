@@ -3,6 +3,7 @@ import { acclimation } from "./acclimation.js";
 import { alkalinity_use } from "./alkalinity_use.js";
 import { ammonia_limits } from "./ammonia_limits.js";
 import { animal_mass } from "./animal_mass.js";
+import { bath_dose } from "./bath_dose.js";
 import { carbon_dioxide } from "./carbon_dioxide.js";
 import { change_plan } from "./change_plan.js";
 import { closed_water } from "./closed_water.js";
@@ -42,6 +43,7 @@ export const calculations = {
   alkalinity_use,
   ammonia_limits,
   animal_mass,
+  bath_dose,
   carbon_dioxide,
   change_plan,
   closed_water,

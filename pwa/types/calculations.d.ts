@@ -243,6 +243,69 @@ export interface AnimalMassAnswer {
 }
 
 /**
+ * Input of bath_dose: The dose on the water that is really there, what to dose again after each change, and how it
+ * leaves again.
+ */
+export interface BathDoseInput {
+  /** Water that is really there; L */
+  water_l: number;
+  /** By the label: this much */
+  label_amount?: number;
+  /** for this much water; L */
+  label_per_l?: number;
+  /** The label counts in */
+  label_unit?: "ml" | "g";
+  /** Salt or another powder wanted; g/L */
+  wanted_g_l?: number;
+  /** Days it lasts; days */
+  days: number;
+  /** Each change, as a share of the water; 1 */
+  change_fraction?: number;
+  /** A change every; days */
+  every_days?: number;
+}
+
+/** The same once it is checked: usual values filled in. */
+export interface BathDoseValues {
+  /** Water that is really there; L */
+  water_l: number;
+  /** By the label: this much */
+  label_amount?: number;
+  /** for this much water; L */
+  label_per_l?: number;
+  /** The label counts in */
+  label_unit: "ml" | "g";
+  /** Salt or another powder wanted; g/L */
+  wanted_g_l?: number;
+  /** Days it lasts; days */
+  days: number;
+  /** Each change, as a share of the water; 1 */
+  change_fraction?: number;
+  /** A change every; days */
+  every_days?: number;
+}
+
+/** What bath_dose answers. */
+export interface BathDoseAnswer {
+  /** First dose; ml */
+  dose_ml?: number | null;
+  /** First dose; g */
+  dose_g?: number | null;
+  /** Again after each change; ml */
+  again_ml?: number | null;
+  /** Again after each change; g */
+  again_g?: number | null;
+  /** Changes during it */
+  changes?: number | null;
+  /** Needed in all; ml */
+  total_ml?: number | null;
+  /** Needed in all; g */
+  total_g?: number | null;
+  /** Such changes afterwards until a twentieth is left */
+  changes_to_clear?: number | null;
+}
+
+/**
  * Input of carbon_dioxide: How much carbon dioxide is dissolved at this pH and carbonate hardness, and how far the
  * usual rule is off.
  */
@@ -2898,6 +2961,12 @@ export interface Calculations {
     values: AnimalMassValues;
     answer: AnimalMassAnswer;
     caution: "leftovers";
+  };
+  bath_dose: {
+    input: BathDoseInput;
+    values: BathDoseValues;
+    answer: BathDoseAnswer;
+    caution: "vet_first" | "label_over_all" | "hospital_tank" | "hands_and_drain" | "salt_bath";
   };
   carbon_dioxide: {
     input: CarbonDioxideInput;

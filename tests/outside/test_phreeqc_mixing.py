@@ -66,3 +66,22 @@ def test_steady_routine_is_where_a_year_ends(phreeqc, evaporates, top_up):
     got = run("steady_routine", asked | {"evaporation_fraction_day": evaporates, "top_up_mg_l": top_up})
     assert got["before_change_mg_l"] == pytest.approx(before, rel=2e-3)
     assert got["after_change_mg_l"] == pytest.approx(chloride, rel=2e-3)
+
+
+# A salt bath of 1 g/L: after each change the dose again brings the chloride back; then changes wash it out.
+@pytest.mark.parametrize("fraction", [0.2, 0.5])
+def test_bath_dose_holds_and_clears(phreeqc, fraction):
+    asked = {"water_l": 60, "days": 9, "wanted_g_l": 1, "change_fraction": fraction, "every_days": 3}
+    got = run("bath_dose", asked)
+    per_gram = 35.45 / 58.44 * 1000
+    wanted = got["dose_g"] / 60 * per_gram
+    tank, pure = water(phreeqc, wanted), water(phreeqc, 0)
+    for _ in range(got["changes"]):
+        tank = phreeqc.mix_solutions({tank: 1 - fraction, pure: fraction})
+        chloride = tank.total("Cl", units="mg") + got["again_g"] / 60 * per_gram
+        assert chloride == pytest.approx(wanted, rel=1e-3)
+        tank = water(phreeqc, chloride)
+    for _ in range(got["changes_to_clear"]):
+        before = tank.total("Cl", units="mg")
+        tank = phreeqc.mix_solutions({tank: 1 - fraction, pure: fraction})
+    assert tank.total("Cl", units="mg") <= 0.05 * wanted < before
