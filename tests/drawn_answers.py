@@ -75,6 +75,7 @@ ANSWERABLE = {
     "animal_mass": of_animals,
     "closed_water": of_animals,
     "compatibility": of_animals,
+    "feed_ration": of_animals,
     "oxygen_night": of_animals,
     "salt_dose": salt_dose,
     "stocking_limit": of_animals,

@@ -11,6 +11,7 @@ import { compatibility } from "./compatibility.js";
 import { dechlorinator_dose } from "./dechlorinator_dose.js";
 import { dilution } from "./dilution.js";
 import { evaporation } from "./evaporation.js";
+import { feed_ration } from "./feed_ration.js";
 import { filled_weight } from "./filled_weight.js";
 import { free_ammonia } from "./free_ammonia.js";
 import { hardness_units } from "./hardness_units.js";
@@ -51,6 +52,7 @@ export const calculations = {
   dechlorinator_dose,
   dilution,
   evaporation,
+  feed_ration,
   filled_weight,
   free_ammonia,
   hardness_units,

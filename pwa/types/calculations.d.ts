@@ -1037,6 +1037,76 @@ export interface EvaporationAnswer {
   open_m2: number;
 }
 
+/** Input of feed_ration: How many grams of food these animals need a day at this temperature. */
+export interface FeedRationInput {
+  /** Water temperature; °C */
+  temperature_c: number;
+  /** Animals */
+  animals: ({
+    /** Species */
+    species?: string;
+    /** Your own name for it */
+    name?: string;
+    /** How many */
+    count?: number;
+    /** Length, tip to tip; cm */
+    length_cm?: number;
+    /** Build, for one of your own */
+    shape?: "fusiform" | "deep" | "elongated" | "eel" | "shrimp" | "snail";
+    /** Its own length-weight factor a */
+    mass_a?: number;
+    /** Its own length-weight exponent b */
+    mass_b?: number;
+  })[];
+  /** Dry part of the food; 1 */
+  food_dry_fraction?: number;
+  /** Fed now; g/day */
+  feed_g_day?: number;
+}
+
+/** The same once it is checked: usual values filled in. */
+export interface FeedRationValues {
+  /** Water temperature; °C */
+  temperature_c: number;
+  /** Animals */
+  animals: ({
+    /** Species */
+    species?: string;
+    /** Your own name for it */
+    name?: string;
+    /** How many */
+    count: number;
+    /** Length, tip to tip; cm */
+    length_cm?: number;
+    /** Build, for one of your own */
+    shape?: "fusiform" | "deep" | "elongated" | "eel" | "shrimp" | "snail";
+    /** Its own length-weight factor a */
+    mass_a?: number;
+    /** Its own length-weight exponent b */
+    mass_b?: number;
+  })[];
+  /** Dry part of the food; 1 */
+  food_dry_fraction: number;
+  /** Fed now; g/day */
+  feed_g_day?: number;
+}
+
+/** What feed_ration answers. */
+export interface FeedRationAnswer {
+  /** Usual for grown, active animals; g/day */
+  usual_g_day: number;
+  /** Bare upkeep; g/day */
+  upkeep_g_day: number;
+  /** Most, for young ones that grow; g/day */
+  most_g_day: number;
+  /** The usual amount, of their mass; % */
+  usual_percent?: number | null;
+  /** Animals together; g */
+  animals_g: number;
+  /** They breathe; mg O₂/day */
+  oxygen_mg_day: number;
+}
+
 /**
  * Input of filled_weight: What the filled tank weighs with all that is in, on and under it, and how hard it presses on
  * the floor.
@@ -3009,6 +3079,12 @@ export interface Calculations {
     values: EvaporationValues;
     answer: EvaporationAnswer;
     caution: "electricity" | "top_up" | "damp";
+  };
+  feed_ration: {
+    input: FeedRationInput;
+    values: FeedRationValues;
+    answer: FeedRationAnswer;
+    caution: "eaten_in_minutes" | "less_when_ill";
   };
   filled_weight: {
     input: FilledWeightInput;
