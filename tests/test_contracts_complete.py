@@ -17,6 +17,16 @@ ROOT = Path(__file__).parents[1]
 NAMES = sorted(contracts())
 PROVENANCE = {"published", "common practice", "from memory", "assumption"}
 META = json.loads((shared_schema_dir() / "contract.schema.json").read_text("utf-8"))
+CONTRACT = jsonschema.Draft202012Validator(META)
+CASE = jsonschema.Draft202012Validator({**META["$defs"]["case"], "$defs": META["$defs"]})
+RECORD_FIELDS = jsonschema.Draft202012Validator(
+    {"type": "array", "items": {"$ref": "#/$defs/input"}, "$defs": META["$defs"]}
+)
+
+
+@pytest.mark.parametrize("validator", [CONTRACT, CASE, RECORD_FIELDS], ids=["contract", "case", "record fields"])
+def test_the_schemas_of_the_contracts_are_schemas(validator):
+    validator.check_schema(validator.schema)
 
 
 def test_modules_mirror_file_by_file():
@@ -78,7 +88,7 @@ def test_every_vector_file_has_a_contract():
 @pytest.mark.parametrize("name", NAMES)
 def test_contract_is_whole(name):
     spec = contracts()[name]
-    jsonschema.validate(spec, META, cls=jsonschema.Draft202012Validator)
+    CONTRACT.validate(spec)
     assert spec["name"] == name
     assert calculation(name).__doc__, f"{name} has no docstring"
     assert (ROOT / f"pwa/calc/{name}.js").is_file()
@@ -92,8 +102,7 @@ def test_record_kind_is_whole(name):
     kind = read_folder("records")[name]
     assert kind["kind"] == name
     assert set(kind["written_by"]) <= {"owner", "keeper", "helper"}
-    fields = {"type": "array", "items": {"$ref": "#/$defs/input"}, "$defs": META["$defs"]}
-    jsonschema.validate(kind["fields"], fields, cls=jsonschema.Draft202012Validator)
+    RECORD_FIELDS.validate(kind["fields"])
     for field in kind["fields"]:
         assert field.get("refers_to", name) in read_folder("records"), field["name"]
 
@@ -134,7 +143,7 @@ def test_sources_and_cases_are_traceable(name):
         assert sources[key]["provenance"] in PROVENANCE
     ids = set()
     for case in [*spec["examples"], *vectors["cases"]]:
-        jsonschema.validate(case, {**META["$defs"]["case"], "$defs": META["$defs"]})
+        CASE.validate(case)
         assert case["id"] not in ids
         ids.add(case["id"])
         if "source" in case:
