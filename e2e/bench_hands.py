@@ -6,23 +6,33 @@ from limnary.calc.rounding import display
 from phones import tap
 from playwright.sync_api import Page, TimeoutError, expect
 
+# Figures of an older answer are hidden. Those within a closed fold are not: a tap shows them.
 SHOWN = """(texts) => {
   const figures = [...document.querySelectorAll(".answer .figure")];
-  const shown = figures.map((one) => one.checkVisibility({ visibilityProperty: true }) && one.firstChild.textContent);
+  const shown = figures.map((one) => getComputedStyle(one).visibility === "visible" && one.firstChild.textContent);
   return JSON.stringify(shown) === JSON.stringify(texts);
 }"""
 
 
 def type_input(page: Page, spec: dict, value: dict, comma: bool = True) -> None:
-    """Type every field of one input, field by field, as a keeper would; decimals with a comma unless told."""
+    """Type every field of one input, field by field, as a keeper would; decimals with a comma unless told.
+
+    A number that the form needs comes last: before it there is no answer, so a slow one is worked out once.
+    """
     expect(page.locator("form.contract")).to_be_visible()
     for rule in spec.get("rules", []):
         if rule["rule"] != "together":
             _choose_side(page, rule, value)
-    choices_first = sorted(spec["inputs"], key=lambda field: field["type"] not in ("choice", "boolean"))
-    for field in choices_first:
+    for field in sorted(spec["inputs"], key=_turn):
         if field["name"] in value:
             _type_field(page, field, field["name"], value[field["name"]], comma)
+
+
+def _turn(field: dict) -> int:
+    """When a field is typed: choices first, for other fields depend on them."""
+    if field["type"] in ("choice", "boolean"):
+        return 0
+    return 2 if field["type"] in ("number", "integer") and field.get("required") else 1
 
 
 def _choose_side(page: Page, rule: dict, value: dict) -> None:
@@ -120,7 +130,7 @@ def shows_figures(page: Page, texts: list[str]) -> None:
     try:
         page.wait_for_function(SHOWN, arg=texts)
     except TimeoutError:
-        assert figures_shown(page) == texts
+        raise AssertionError(f"the page shows {figures_shown(page)}, not {texts}") from None
 
 
 def figures_shown(page: Page) -> list[str]:
