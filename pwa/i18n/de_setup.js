@@ -121,6 +121,8 @@ export const de_setup = {
   "setup.plan_of": "{come} von {wanted} {name}",
   "setup.plan_all_in": "Alle geplanten Tiere sind eingezogen.",
   "setup.plan_first": "Frisch gefüllt trägt es {who}. Die anderen kommen, während es einläuft.",
+  "setup.plan_first_all":
+    "Nach dieser Rechnung trägt es sie auch frisch gefüllt; seine Tests werden es zeigen. Setz sie in kleinen Gruppen ein, einige Wochen auseinander.",
   "setup.plan_wait": "Frisch gefüllt trägt es keines davon: Lass es erst einlaufen.",
   "setup.not_for_water": "Nicht für dieses Wasser: {why}",
   "setup.water_unknown":

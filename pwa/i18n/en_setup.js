@@ -123,6 +123,8 @@ export const en_setup = {
   "setup.plan_of": "{come} of {wanted} {name}",
   "setup.plan_all_in": "All the planned animals are in.",
   "setup.plan_first": "Newly filled it carries {who}. The others come as it matures.",
+  "setup.plan_first_all":
+    "By this sum it carries them newly filled too; its tests will tell. Bring them in small lots, a few weeks apart.",
   "setup.plan_wait": "Newly filled it carries none of them: let it mature first.",
   "setup.not_for_water": "Not for this water: {why}",
   "setup.water_unknown":

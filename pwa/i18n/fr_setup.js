@@ -126,6 +126,8 @@ export const fr_setup = {
   "setup.plan_of": "{come} sur {wanted} {name}",
   "setup.plan_all_in": "Tous les animaux prévus y sont.",
   "setup.plan_first": "Tout juste rempli, il supporte {who}. Les autres viendront quand il mûrit.",
+  "setup.plan_first_all":
+    "Selon ce calcul il les supporte aussi tout juste rempli ; ses tests le diront. Introduis-les par petits groupes, à quelques semaines d’intervalle.",
   "setup.plan_wait": "Tout juste rempli, il n’en supporte aucun : laisse-le d’abord mûrir.",
   "setup.not_for_water": "Pas pour cette eau : {why}",
   "setup.water_unknown":

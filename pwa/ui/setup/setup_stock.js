@@ -126,7 +126,9 @@ function matured_said({ kinds, over, binds, whole }) {
 
 /** Which of them the tank bears when it is new. @param {ReturnType<typeof how_many>} told */
 function new_said(told) {
-  const some = told && !told.missing ? told.kinds.filter(({ come }) => come > 0) : [];
+  if (!told || told.missing) return null;
+  if (told.whole?.fits) return t("setup.plan_first_all");
+  const some = told.kinds.filter(({ come }) => come > 0);
   const who = some.map(({ species, come }) => counted(species, come)).join("\u00a0· ");
   return some.length > 0 ? t("setup.plan_first", { who }) : t("setup.plan_wait");
 }
