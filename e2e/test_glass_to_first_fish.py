@@ -158,11 +158,11 @@ def does_the_test(thumb):
 
 
 def records_the_first_fish(thumb):
-    thumb.tap("link", "Bring in the first animals")
+    thumb.tap("link", "To the first animals")
     thumb.title("First animals")
     thumb.tap("link", "None yet: to the tank")
     thumb.title("Tank 1")
-    thumb.tap("link", "Bring in the first animals")
+    thumb.tap("link", "To the first animals")
     for _ in range(4):
         thumb.page.get_by_role("button", name="More: white cloud mountain minnow").tap()
     thumb.page.reload()

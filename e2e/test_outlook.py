@@ -54,7 +54,7 @@ def test_the_charts_are_drawn_and_the_same_stands_in_a_table(new_phone):
     thumb.tap("link", "Outlook")
     thumb.title("Outlook")
     expect(thumb.page.get_by_role("heading", name="When it will be ready")).to_be_visible()
-    expect(thumb.page.get_by_role("heading", name="How much it could carry")).to_be_visible()
+    expect(thumb.page.get_by_text("How much food it could process")).to_be_visible()
     charts = thumb.page.locator(".chart canvas")
     expect(charts).to_have_count(4)
     for chart in range(4):

@@ -238,15 +238,19 @@ const whole = (number) => Math.max(0, Math.floor(number + TOLERANCE));
 function notes(stock, each, sums, given) {
   const { present_g, oxygen } = sums;
   const limit_g = limit_of(sums);
+  const over = limit_g !== null && present_g > limit_g;
+  const young = given.capacity_mg_n_day === undefined && given.maturity !== "mature";
   const found = {
-    over_limit: limit_g !== null && present_g > limit_g,
+    over_limit: over && !(young && sums.binding === "nitrogen"),
+    over_while_young: over && young && sums.binding === "nitrogen",
     look_at_dawn: oxygen.low_g <= present_g && present_g < oxygen.high_g,
     no_oxygen_to_spare: oxygen.high_g <= 0,
     tank_too_short: !each.every((asks) => asks.fits),
-    not_mature: given.capacity_mg_n_day === undefined && given.maturity !== "mature",
+    not_mature: young,
     plants_settling: given.plants_share < 1 && (given.planting !== "none" || given.floating_cover > 0),
     source_at_ceiling: given.changed_mg_n_day <= 0,
-    group_small: stock.some((one, i) => one.count > 0 && one.count < each[i].group),
+    // Where there are too many already, nobody is told to fill up a group.
+    group_small: !over && stock.some((one, i) => one.count > 0 && one.count < each[i].group),
   };
   return Object.entries(found).flatMap(([code, holds]) => (holds ? [code] : []));
 }

@@ -112,6 +112,8 @@ export const de_life = {
   "many.title": "Wie viele mehr",
   "many.over":
     "Hier leben mehr, als das Becken trägt, wenn sie ausgewachsen sind: Setz keine dazu. Was begrenzt: {by}.",
+  "many.over_young": "Hier leben mehr, als ein so junges Becken trägt: Setz keine dazu.",
+  "many.too_long": "Das Becken ist zu kurz für {names}.",
   "many.none_now": "Setz jetzt keine dazu.",
   "many.room": "Platz ist für so viele mehr, wenn nur diese dazukommen:",
   "many.full": "Es ist voll: Setz keine mehr von diesen dazu. Was zuerst begrenzt: {by}.",

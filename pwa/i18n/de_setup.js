@@ -147,7 +147,7 @@ export const de_setup = {
   "setup.water_gh": "{low} bis {high} °dGH",
 
   "first_fish.title": "Erste Tiere",
-  "first_fish.open": "Die ersten Tiere einsetzen",
+  "first_fish.open": "Zu den ersten Tieren",
   "first_fish.of_days": {
     one: "Das Futter eines Tages.",
     other:

@@ -111,6 +111,8 @@ export const en_life = {
 
   "many.title": "How many more",
   "many.over": "More live here than the tank carries once they are grown: add none. What limits it: {by}.",
+  "many.over_young": "More live here than so young a tank carries: add none.",
+  "many.too_long": "The tank is too short for {names}.",
   "many.none_now": "Add none now.",
   "many.room": "There is room for so many more, if only these are added:",
   "many.full": "It is full: add no more of these. What limits it first: {by}.",

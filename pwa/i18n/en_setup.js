@@ -147,7 +147,7 @@ export const en_setup = {
   "setup.water_gh": "{low} to {high} °dGH",
 
   "first_fish.title": "First animals",
-  "first_fish.open": "Bring in the first animals",
+  "first_fish.open": "To the first animals",
   "first_fish.of_days": {
     one: "The food of one day.",
     other:

@@ -111,6 +111,8 @@ export const fr_life = {
   "many.title": "Combien de plus",
   "many.over":
     "Il y vit plus d’animaux que le bac n’en supporte une fois adultes : n’en ajoute pas. Ce qui limite : {by}.",
+  "many.over_young": "Il y vit plus d’animaux qu’un bac si jeune n’en supporte : n’en ajoute pas.",
+  "many.too_long": "Le bac est trop court pour {names}.",
   "many.none_now": "N’en ajoute pas maintenant.",
   "many.room": "Il y a de la place pour autant en plus, si l’on n’ajoute que ceux-ci :",
   "many.full": "Il est plein : n’ajoute plus de ceux-ci. Ce qui limite d’abord : {by}.",

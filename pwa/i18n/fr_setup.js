@@ -151,7 +151,7 @@ export const fr_setup = {
   "setup.water_gh": "{low} à {high} °dGH",
 
   "first_fish.title": "Premiers animaux",
-  "first_fish.open": "Introduire les premiers animaux",
+  "first_fish.open": "Vers les premiers animaux",
   "first_fish.of_days": forms(
     "La nourriture d’un jour.",
     "La nourriture de {count} jours en une dose : celle d’un seul jour est trop peu pour une balance et des tests. Redonne-la quand l’ammonium est tombé à zéro.",

@@ -70,10 +70,13 @@ const Shown = ({ told, advice }) => html`
  * @param {{told: Told, advice?: Advised}} props
  */
 export const Verdict = ({ told, advice }) => html`
-  <p class="sentence">${verdict(told)}</p><${Reasons} open=${told.open} advice=${advice} />`;
+  <p class="sentence">${verdict(told)}</p>
+  ${told.too_long.length > 0 && html`<p>${t("many.too_long", { names: told.too_long.join(", ") })}</p>`}
+  <${Reasons} open=${told.open} advice=${advice} />`;
 
 /** @param {Told} told */
-function verdict({ over, open, invites, binds, kinds }) {
+function verdict({ over, young, open, invites, binds, kinds }) {
+  if (over && young) return t("many.over_young");
   if (over) return t("many.over", { by: by_said(binds) });
   if (open.length > 0) return t("many.none_now");
   if (invites) return t("many.room");
@@ -102,9 +105,9 @@ const MoreOfEach = ({ kinds }) => html`
       ${t("many.limited_by", { by: by_said(by) })}</span></th><td>${more === null ? "?" : short(more, 0)}</td></tr>`,
   )}</tbody></table>`;
 
-/** @param {Told} told */
-const weighed = ({ present_g, limit_g }) =>
-  limit_g === null
+/** Room and company are no weights: only what nitrogen or oxygen limits is said in grams. @param {Told} told */
+const weighed = ({ present_g, limit_g, binds }) =>
+  limit_g === null || !["nitrogen", "oxygen"].includes(binds)
     ? t("many.grams_unknown", { present: about_g(present_g) })
     : t("many.grams", { present: about_g(present_g), limit: about_g(limit_g) });
 

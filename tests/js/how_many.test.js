@@ -96,6 +96,21 @@ test("what is over its limit, or what nobody can tell, invites none", () => {
   assert.deepEqual([measured.invites, measured.open], [true, []], "oxygen read at dawn settles it");
 });
 
+test("a young tank is told apart from one that is full for good, and who finds it too short is named", () => {
+  const figures = { ...TANK, maturity: "new", plants_age_days: 3 };
+  const young = told_of({ figures, present: [lives(HARLEQUIN, 10)] });
+  assert.deepEqual([young.over, young.young, young.binds], [true, true, "nitrogen"]);
+  const full = told_of({ figures: { ...TANK, maturity: "mature" }, present: [lives(HARLEQUIN, 20)] });
+  assert.deepEqual([full.over, full.young, full.too_long], [true, false, []]);
+  const crowded = told_of({ figures: { ...figures, capacity_mg_n_day: 500 }, present: [lives(HARLEQUIN, 20)] });
+  assert.deepEqual([crowded.binds, crowded.young], ["room", false]);
+  const long = told_of({
+    present: [lives(HARLEQUIN, 8), lives("Devario aequipinnatus", 6)],
+    figures: { ...TANK, inside_length_cm: 59 },
+  });
+  assert.deepEqual(long.too_long, ["giant danio"]);
+});
+
 test("nobody joins those whom the water or the company harms already", () => {
   const codes = (asking) => told_of(asking).open.map(({ code }) => code);
   const hot = told_of({ present: [lives(HARLEQUIN, 5)], figures: { ...TANK, temperature_c: 33 } });

@@ -33,9 +33,11 @@ import { animals_for, as_animals, has_length, mass_of, most_kinds } from "./stoc
  *   own: readonly View<"own_species">[], headroom?: Answers["headroom"], open?: readonly Open[]}} Asking
  * @typedef {{input: StockingLimitInput, answer: Answer<"stocking_limit">}} Stocking
  * @typedef {{input: CompatibilityInput, answer: Answer<"compatibility">}} Company
- * @typedef {{kinds: Kind[], over: boolean, binds: By, present_g: number, limit_g: number | null, whole: Whole | null,
+ * @typedef {{kinds: Kind[], over: boolean, young: boolean, too_long: string[], binds: By, present_g: number,
+ *   limit_g: number | null, whole: Whole | null,
  *   open: Open[], invites: boolean, stocking: Stocking, company: Company, left_out: string[],
  *   missing?: undefined}} Told
+ * `young`: what binds will grow with the tank; `too_long`: names of those for which the tank is too short
  * @typedef {{missing: string[], left_out: string[]}} Lacking the labels of figures that the tank lacks
  * @typedef {{species: string, count: number, wanted: number, animal: Animal}} Listed
  */
@@ -73,6 +75,8 @@ export function how_many({ figures, present, wanted = [], own, headroom, open = 
   return {
     kinds,
     over,
+    young: binds_of(sums) === "nitrogen" && ["new", "starting"].includes(String(figures.maturity)),
+    too_long: sums.answer.more.filter(({ long_enough }) => !long_enough).map(({ name }) => name),
     binds: binds_of(sums),
     present_g,
     limit_g: limit_g === null || limit_g === undefined ? null : Math.min(limit_g, present_g + sums.spare_g),

@@ -45,8 +45,8 @@ export const Ready = ({ ready: { code, from, likely, to } }) => {
 export function Processes({ weeks, expected }) {
   const [first] = weeks;
   return html`
-    <section class="section"><h2>${t("carry.title")}</h2>
-      <p class="sentence">
+    <details class="more section"><summary>${t("carry.title")}</summary>
+      <p>
         ${t("carry.now", {
           low: grams(first.feed_g_day.p10),
           high: grams(first.feed_g_day.p90),
@@ -64,7 +64,7 @@ export function Processes({ weeks, expected }) {
         </tbody>
       </table>
       <p class="soft small">${contracts().stock_headroom.uncertainty}</p>
-    </section>`;
+    </details>`;
 }
 
 export const Cautions = () => {

@@ -118,7 +118,6 @@ function FirstFish({ tank }) {
           : html`<a class="main" href=${up}>${t("first_fish.none_yet")}</a>`)
       }>
       <${FirstFishSaid} tank=${tank} />
-      <p class="soft small">${contracts().stock_headroom.uncertainty}</p>
       <${Welfare} few=${invited} rich=${done(tank, "substrate") && said_at(tank, "substrate").bed === "capped"} />
       ${
         coming.length > 0 &&
