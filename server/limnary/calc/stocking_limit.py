@@ -231,6 +231,7 @@ def _notes(stock: list[dict], each: list[dict], sums: dict, given: dict) -> list
     present_g, oxygen, limit_g = sums["present_g"], sums["oxygen"], _limit_of(sums)
     over = limit_g is not None and present_g > limit_g
     young = given["capacity_mg_n_day"] is None and given["maturity"] != "mature"
+    small = any(0 < one["count"] < asks["group"] for one, asks in zip(stock, each, strict=True))
     found = {
         "over_limit": over and not (young and sums["binding"] == "nitrogen"),
         "over_while_young": over and young and sums["binding"] == "nitrogen",
@@ -241,6 +242,7 @@ def _notes(stock: list[dict], each: list[dict], sums: dict, given: dict) -> list
         "plants_settling": given["plants_share"] < 1 and (given["planting"] != "none" or given["floating_cover"] > 0),
         "source_at_ceiling": given["changed_mg_n_day"] <= 0,
         # Where there are too many already, nobody is told to fill up a group.
-        "group_small": not over and any(0 < one["count"] < asks["group"] for one, asks in zip(stock, each, strict=True)),
+        "group_small": not over
+        and any(0 < one["count"] < asks["group"] for one, asks in zip(stock, each, strict=True)),
     }
     return [code for code, holds in found.items() if holds]
