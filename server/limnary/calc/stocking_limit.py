@@ -242,7 +242,6 @@ def _notes(stock: list[dict], each: list[dict], sums: dict, given: dict) -> list
         "plants_settling": given["plants_share"] < 1 and (given["planting"] != "none" or given["floating_cover"] > 0),
         "source_at_ceiling": given["changed_mg_n_day"] <= 0,
         # Where there are too many already, nobody is told to fill up a group.
-        "group_small": not over
-        and any(0 < one["count"] < asks["group"] for one, asks in zip(stock, each, strict=True)),
+        "group_small": not over and small,
     }
     return [code for code, holds in found.items() if holds]
