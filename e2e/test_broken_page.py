@@ -48,3 +48,35 @@ def test_a_broken_page_lets_the_keeper_go_on(new_phone):
     thumb.sees(NOT_FETCHED)
     thumb.tap("button", "Reload")
     thumb.sees(NOT_FETCHED)
+
+
+# Requests whose answer is never heard, as in a storage that another page holds.
+DEAF = """(() => {
+  const real = IDBObjectStore.prototype.getKey;
+  IDBObjectStore.prototype.getKey = function (...given) {
+    return Object.assign(real.apply(this, given), { addEventListener() {} });
+  };
+})();"""
+STUCK = {
+    "the app's code does not come": lambda page: page.route("**/*.js", lambda route: None),
+    "no transaction starts": lambda page: page.add_init_script(DEAF),
+}
+
+
+@pytest.mark.parametrize("hang", STUCK.values(), ids=STUCK)
+def test_an_app_that_does_not_start_says_so(new_phone, hang):
+    """The words stand in index.html itself and show by its style: they need no script."""
+    thumb = new_phone()
+    thumb.page.route("**/sw.js", lambda route: route.abort())
+    hang(thumb.page)
+    thumb.page.goto("/tanks", wait_until="commit")
+    words = thumb.page.get_by_text("Limnary has not started yet. Nothing that was recorded is lost.")
+    expect(words).to_be_attached()
+    expect(words).not_to_be_visible()
+    expect(words).to_be_visible()
+
+
+def test_an_app_that_started_says_nothing_of_the_kind(new_phone):
+    thumb = new_phone()
+    thumb.open("/tanks")
+    expect(thumb.page.get_by_text("has not started yet")).to_have_count(0)

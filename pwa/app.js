@@ -1,7 +1,7 @@
 /** Wires the parts: the shared files, the fish room, sharing, the pages by path, the service worker. */
 import { html, render, signal } from "./vendor/preact.js";
 import { Workbox } from "./vendor/workbox-window.js";
-import { open_room, use_room } from "./data/fish_room.js";
+import { NotSaved, open_room, use_room } from "./data/fish_room.js";
 import { share_others } from "./data/other_rooms.js";
 import { this_phone } from "./data/phone.js";
 import * as sync from "./data/sync.js";
@@ -98,8 +98,7 @@ async function enter(id) {
 async function main() {
   await keep_language();
   await this_phone({
-    on_blocked: () =>
-      (notice.value = { text: t("notice.blocked"), action: t("notice.reload"), work: () => location.reload() }),
+    on_blocked: () => say_before_the_start(t("notice.blocked")),
     on_outdated: () =>
       (notice.value = { text: t("notice.outdated"), action: t("notice.reload"), work: () => location.reload() }),
   });
@@ -111,6 +110,7 @@ async function main() {
   start();
   address.subscribe(() => void turn());
   fetch_the_rest();
+  document.getElementById("not-yet")?.remove();
   render(html`<${Spoken} />`, /** @type {HTMLElement} */ (document.getElementById("app")));
 }
 
@@ -129,11 +129,18 @@ function keep_shell() {
   void worker.register();
 }
 
+/** Say something while there is no page yet, in place of what index.html says by itself. @param {string} text */
+function say_before_the_start(text) {
+  document.getElementById("not-yet")?.remove();
+  const page = /** @type {HTMLElement} */ (document.getElementById("app"));
+  page.textContent = text;
+}
+
 /** Plain words where the app cannot start at all. @param {unknown} error */
 function cannot_start(error) {
   console.error(error);
-  const page = /** @type {HTMLElement} */ (document.getElementById("app"));
-  page.textContent = `${t("notice.cannot_start")} ${error instanceof Error ? error.message : ""}`;
+  if (error instanceof NotSaved) return say_before_the_start(t(`not_saved.${error.reason}`));
+  say_before_the_start(`${t("notice.cannot_start")} ${error instanceof Error ? error.message : ""}`);
 }
 
 main().catch(cannot_start).finally(keep_shell);

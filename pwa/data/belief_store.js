@@ -2,9 +2,10 @@
  * The beliefs on this phone, each as of its tank's last record. They have a database of their own: all of them can be
  * calculated again from the records, so they are never shared, and losing them costs a second.
  */
-/** @import { Connection, Store } from "../vendor/idb.js" */
+/** @import { Store } from "../vendor/idb.js" */
 import { settings } from "../calc/kinetics.js";
 import { openDB } from "../vendor/idb.js";
+import { Link } from "./link.js";
 
 /** Raise this whenever the calculation changes in a way that its constants do not show. */
 const MODEL = 3;
@@ -17,20 +18,18 @@ const MOST = 60;
 
 /** @param {string} [name] */
 export function belief_store(name = "limnary-beliefs") {
-  /** @type {Promise<Connection<Stores>> | null} */ let opened = null;
-  const database = () =>
-    (opened ??= openDB(name, 1, {
+  /** @type {Link<Stores>} */
+  const link = new Link(() =>
+    openDB(name, 1, {
       upgrade(db) {
         db.createObjectStore("beliefs", { keyPath: "tank_id" }).createIndex("used", "used");
       },
       terminated() {
-        opened = null;
+        link.db = null;
       },
-    }));
-  const begin = async (/** @type {IDBTransactionMode} */ mode) => {
-    const transaction = (await database()).transaction(["beliefs"], mode);
-    return { beliefs: transaction.objectStore("beliefs"), done: transaction.done };
-  };
+    }),
+  );
+  const NAMES = /** @type {const} */ (["beliefs"]);
 
   return {
     /**
@@ -39,32 +38,26 @@ export function belief_store(name = "limnary-beliefs") {
      * @returns {Promise<Kept | undefined>}
      */
     async load(tank_id) {
-      const { beliefs } = await begin("readonly");
-      const found = await beliefs.get(tank_id);
+      const found = await link.run(NAMES, "readonly", ({ beliefs }) => beliefs.get(tank_id));
       return found?.model === model() ? found.kept : undefined;
     },
-    /** @param {string} tank_id @param {Kept} kept @param {number} [now] ms */
-    async save(tank_id, kept, now = Date.now()) {
-      const { beliefs, done } = await begin("readwrite");
-      await beliefs.put({ tank_id, kept, model: model(), used: now });
-      const too_many = (await beliefs.count()) - MOST;
-      if (too_many > 0)
-        for (const old of await beliefs.index("used").getAllKeys(null, too_many)) await beliefs.delete(old);
-      await done;
-    },
+    /** @param {string} tank_id @param {Kept} kept @param {number} [now] ms @returns {Promise<void>} */
+    save: (tank_id, kept, now = Date.now()) =>
+      link.run(NAMES, "readwrite", async ({ beliefs }) => {
+        await beliefs.put({ tank_id, kept, model: model(), used: now });
+        const too_many = (await beliefs.count()) - MOST;
+        if (too_many > 0)
+          for (const old of await beliefs.index("used").getAllKeys(null, too_many)) await beliefs.delete(old);
+      }),
     /**
      * Delete the beliefs of all other tanks: this phone stores nothing of tanks that it may no longer see.
-     * @param {string[]} tank_ids
+     * @param {string[]} tank_ids @returns {Promise<void>}
      */
-    async keep_only(tank_ids) {
-      const { beliefs, done } = await begin("readwrite");
-      for (const held of await beliefs.getAllKeys()) if (!tank_ids.includes(held)) await beliefs.delete(held);
-      await done;
-    },
-    async close() {
-      (await opened)?.close();
-      opened = null;
-    },
+    keep_only: (tank_ids) =>
+      link.run(NAMES, "readwrite", async ({ beliefs }) => {
+        for (const held of await beliefs.getAllKeys()) if (!tank_ids.includes(held)) await beliefs.delete(held);
+      }),
+    close: () => link.close(),
   };
 }
 

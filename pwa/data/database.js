@@ -5,18 +5,25 @@
 /** @import { In, StoreName, Stores } from "../types/stores.js" */
 /** @import { Connection, UpgradeTransaction, Upgraded } from "../vendor/idb.js" */
 import { openDB } from "../vendor/idb.js";
+import { Failed, Link, Stuck } from "./link.js";
 
-/** Nothing was saved; `reason` is "no-space" or "storage". */
+/** @typedef {"no-space" | "storage" | "stuck"} Why */
+
+const WORDS = {
+  "no-space": "This phone has no room left, so this was not saved. Free some space, then save it again.",
+  storage:
+    "This phone's storage did not take this, so it was not saved. Try again; if it stays so, " +
+    "close the app and open it again.",
+  stuck:
+    "This phone's storage does not answer. Close other tabs and windows of the app, then close the app and open it " +
+    "again. What you typed stays.",
+};
+
+/** Nothing was saved. "stuck": the storage does not answer; where the work had begun, it may be saved after all. */
 export class NotSaved extends Error {
-  /** @param {"no-space" | "storage"} reason @param {unknown} cause */
+  /** @param {Why} reason @param {unknown} [cause] */
   constructor(reason, cause) {
-    super(
-      reason === "no-space"
-        ? "This phone has no room left, so this was not saved. Free some space, then save it again."
-        : "This phone's storage did not take this, so it was not saved. Try again; if it stays so, " +
-            "close the app and open it again.",
-      { cause },
-    );
+    super(WORDS[reason], { cause });
     this.reason = reason;
   }
 }
@@ -64,110 +71,57 @@ export const MIGRATIONS = [
  *   on_blocked: another tab holds an older version open; ask the person to close it.
  *   on_outdated: a newer version of the app needs the database; this tab has closed it and must be reloaded.
  */
-export async function open_database({ name = "limnary", on_blocked = () => {}, on_outdated = () => {} } = {}) {
-  const link = new Link({ name, on_blocked, on_outdated });
-  await link.connect();
-  return {
-    /**
-     * @template {StoreName} Name @template Result
-     * @param {readonly Name[]} names @param {(t: In<Name>) => Result | Promise<Result>} work @returns {Promise<Result>}
-     */
-    read: (names, work) => within(link, names, "readonly", work),
-    /**
-     * One transaction: all of `work` is saved when this resolves, or none of it.
-     * @template {StoreName} Name @template Result
-     * @param {readonly Name[]} names @param {(t: In<Name>) => Result | Promise<Result>} work @returns {Promise<Result>}
-     */
-    write: (names, work) => within(link, names, "readwrite", work),
-    close: () => link.db?.close(),
-  };
-}
-
-/** A connection that is made again where it was lost: some engines drop it in the background. */
-class Link {
-  /** @type {Connection<Stores> | null} */
-  db = null;
-
-  /** @param {How} how */
-  constructor(how) {
-    this.how = how;
-  }
-
-  async connect() {
-    const { name, on_blocked, on_outdated } = this.how;
+export async function open_database(
+  { name = "limnary", on_blocked = () => {}, on_outdated = () => {} } = {},
+  /** @type {ConstructorParameters<typeof Link<Stores>>[1]} */ link_how = {},
+) {
+  /** @type {Link<Stores>} */
+  const link = new Link(async () => {
     /** @type {Connection<Stores>} */
     const opened = await openDB(name, MIGRATIONS.length, {
       upgrade(fresh, from, to, transaction) {
         for (const migrate of MIGRATIONS.slice(from, to ?? undefined)) migrate(fresh, transaction);
       },
-      blocked: on_blocked,
+      blocked() {
+        link.patient = true;
+        on_blocked();
+      },
       blocking() {
         opened.close();
         on_outdated();
       },
       terminated: () => {
-        this.db = null;
+        link.db = null;
       },
     });
-    this.db = opened;
     return opened;
-  }
-
-  /**
-   * Begin a transaction; connect again if there is no connection, once.
-   * @template {StoreName} Name
-   * @param {readonly Name[]} names @param {IDBTransactionMode} mode
-   */
-  async begin(names, mode) {
-    const db = this.db ?? (await this.connect());
-    try {
-      return db.transaction(names, mode, mode === "readwrite" ? { durability: "strict" } : {});
-    } catch (failed) {
-      if (name_of(failed) !== "InvalidStateError") throw failed;
-      return (await this.connect()).transaction(names, mode);
-    }
-  }
-}
-
-/**
- * Run `work` in one transaction, and wait until it is done.
- * @template {StoreName} Name @template Result
- * @param {Link} link @param {readonly Name[]} names @param {IDBTransactionMode} mode
- * @param {(t: In<Name>) => Result | Promise<Result>} work @returns {Promise<Result>}
- */
-async function within(link, names, mode, work) {
-  const transaction = await link.begin(names, mode);
-  const done = transaction.done;
-  done.catch(() => {});
-  const stores = Object.fromEntries(names.map((each) => [each, transaction.objectStore(each)]));
-  let result;
-  try {
-    // `any`: fromEntries does not keep which names it was given.
-    result = await work(/** @type {any} */ (stores));
-  } catch (failed) {
-    try {
-      transaction.abort();
-    } catch {
-      // It has already aborted by itself.
-    }
-    await done.catch(() => {});
-    throw storage_error(failed, transaction.error);
-  }
-  try {
-    await done;
-  } catch (failed) {
-    throw storage_error(failed, transaction.error);
-  }
-  return result;
+  }, link_how);
+  await link.connect().catch(() => link.connect().catch(fail));
+  return {
+    /**
+     * @template {StoreName} Name @template Result
+     * @param {readonly Name[]} names @param {(t: In<Name>) => Result | Promise<Result>} work @returns {Promise<Result>}
+     */
+    read: (names, work) => link.run(names, "readonly", work).catch(fail),
+    /**
+     * One transaction: all of `work` is saved when this resolves, or none of it.
+     * @template {StoreName} Name @template Result
+     * @param {readonly Name[]} names @param {(t: In<Name>) => Result | Promise<Result>} work @returns {Promise<Result>}
+     */
+    write: (names, work) => link.run(names, "readwrite", work).catch(fail),
+    close: () => link.db?.close(),
+  };
 }
 
 const NOT_TAKEN = ["AbortError", "UnknownError", "DataError", "InvalidStateError"];
 
-/** @param {unknown} failed @param {unknown} cause why the transaction aborted, if it did so by itself */
-function storage_error(failed, cause) {
-  const names = [name_of(failed), name_of(cause)];
-  if (names.includes("QuotaExceededError")) return new NotSaved("no-space", failed);
-  return names.some((name) => NOT_TAKEN.includes(name)) ? new NotSaved("storage", failed) : failed;
+/** @param {unknown} thrown @returns {never} */
+function fail(thrown) {
+  if (thrown instanceof Stuck) throw new NotSaved("stuck", thrown);
+  const failed = thrown instanceof Failed ? thrown.failed : thrown;
+  const names = [name_of(failed), name_of(thrown instanceof Failed && thrown.cause)];
+  if (names.includes("QuotaExceededError")) throw new NotSaved("no-space", failed);
+  throw names.some((name) => NOT_TAKEN.includes(name)) ? new NotSaved("storage", failed) : failed;
 }
 
 /** The name of an error or DOMException, "" if it has none. @param {unknown} failed @returns {string} */

@@ -4,6 +4,7 @@
 /** @import { Fields, In, RecordKey, Role } from "../types/stores.js" */
 import { InvalidInput, allowed, check_fields, kind_of, records } from "../contracts.js";
 import { take } from "./clock.js";
+import { NotSaved } from "./database.js";
 import { moved_in } from "./moved.js";
 import { uuid7 } from "./uuid7.js";
 
@@ -35,7 +36,8 @@ export async function corrected_now(t, phone) {
 export async function queue(t, phone, room_id, changes) {
   const now = await corrected_now(t, phone);
   const identity = await t.device.get("identity");
-  if (!identity) throw new RangeError("The phone has no identity: wake it first");
+  // The browser has cleared the storage under the open page.
+  if (!identity) throw new NotSaved("storage");
   const stamps = await take(t, now, identity.device, changes.length);
   const written = [];
   for (const [index, change] of changes.entries()) {

@@ -236,6 +236,8 @@ export const de_room = {
   "looking_only.this": "Mit deiner Rolle in diesem Raum änderst du das nicht. Seine Leitung kann das ändern.",
   "not_saved.no-space":
     "Auf diesem Handy ist kein Platz mehr, darum wurde das nicht gespeichert. Schaff etwas Platz, dann speichere es noch einmal.",
+  "not_saved.stuck":
+    "Der Speicher dieses Telefons antwortet nicht. Schließ andere Tabs und Fenster der App, schließ dann die App und öffne sie wieder. Was du eingegeben hast, bleibt.",
   "not_saved.storage":
     "Der Speicher dieses Handys hat das nicht angenommen, darum wurde es nicht gespeichert. Versuch es noch einmal; bleibt es so, schließ die App und öffne sie wieder.",
   "archive.kept": "{file} ist gespeichert",

@@ -228,6 +228,8 @@ export const en_room = {
     "This phone’s clock says: {here}. The server’s says: {there}. Records and days follow the server’s; set right the one that is wrong.",
   "looking_only.this": "Your role in this room does not change this. Its owner can change that.",
   "not_saved.no-space": "This phone has no room left, so this was not saved. Free some space, then save it again.",
+  "not_saved.stuck":
+    "This phone’s storage does not answer. Close other tabs and windows of the app, then close the app and open it again. What you typed stays.",
   "not_saved.storage":
     "This phone’s storage did not take this, so it was not saved. Try again; if it stays so, close the app and open it again.",
   "archive.kept": "{file} is kept",

@@ -237,6 +237,8 @@ export const fr_room = {
     "Ton rôle dans cette salle ne permet pas de changer ceci. La personne propriétaire peut en décider autrement.",
   "not_saved.no-space":
     "Il n’y a plus de place sur ce téléphone, donc ceci n’a pas été enregistré. Libère de la place, puis enregistre de nouveau.",
+  "not_saved.stuck":
+    "La mémoire de ce téléphone ne répond pas. Ferme les autres onglets et fenêtres de l’application, puis ferme l’application et rouvre-la. Ce que tu as saisi reste.",
   "not_saved.storage":
     "La mémoire de ce téléphone n’a pas accepté ceci, donc ce n’est pas enregistré. Essaie encore ; si cela persiste, ferme l’appli et rouvre-la.",
   "archive.kept": "{file} est gardé",
