@@ -1,6 +1,7 @@
 """Every error that the API answers: one tree, one handler, one shape (RFC 9457, application/problem+json).
 
 LimnaryError                    500 internal
+├── Damaged                     500 damaged
 ├── BadRequest                  400 bad-request
 ├── KeyRefused                  401 key-unknown, key-revoked
 ├── NotAllowed                  403 not-allowed
@@ -32,6 +33,7 @@ from werkzeug.exceptions import ClientDisconnected, HTTPException
 from limnary.contracts import InvalidInput, UnknownCalculation
 
 log = logging.getLogger("limnary")
+LOCKED_RETRY_S = 5
 
 
 class LimnaryError(Exception):
@@ -46,6 +48,12 @@ class LimnaryError(Exception):
         self.detail = detail
         self.headers = headers or {}
         self.extra = extra
+
+
+class Damaged(LimnaryError):
+    """A file of the data is damaged or missing. In words for the terminal and for phones, which keep everything."""
+
+    name, title = "damaged", "A file of this server's data is damaged: whoever runs the server must restore it"
 
 
 class BadRequest(LimnaryError):
@@ -160,8 +168,13 @@ def _answer(error: Exception) -> Response:
         return _answer(Invalid(error.errors))
     if isinstance(error, UnknownCalculation):
         return _answer(NotFound(f"There is no calculation named {error.args[0]!r}; GET /api/v1/calc lists them"))
-    if isinstance(error, sqlite3.OperationalError | OSError) and _is_full(error):
+    if is_full(error):
         return _answer(StorageFull())
+    if is_locked(error):
+        return _answer(Busy(headers={"Retry-After": str(LOCKED_RETRY_S)}))
+    if is_damage(error):
+        log.exception("a file of the data is damaged; `limnary check` tells which")
+        return _answer(Damaged())
     if isinstance(error, ClientDisconnected):
         return _answer(TooSlow())
     if isinstance(error, HTTPException):
@@ -178,8 +191,24 @@ def _http(error: HTTPException) -> Response:
     return problem(error.code or 500, name, title, "", headers)
 
 
-def _is_full(error: sqlite3.OperationalError | OSError) -> bool:
+def is_full(error: BaseException) -> bool:
+    """Whether the disk is full, or the file may not grow."""
     if isinstance(error, OSError):
         return error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EFBIG)
+    full = (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR)
+    return isinstance(error, sqlite3.DatabaseError) and _code(error) in full
+
+
+def is_locked(error: BaseException) -> bool:
+    """Whether another process held a file for longer than this one waits."""
+    return isinstance(error, sqlite3.DatabaseError) and _code(error) in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED)
+
+
+def is_damage(error: BaseException) -> bool:
+    """Whether SQLite found that a file is not whole, or is no database."""
+    return isinstance(error, sqlite3.DatabaseError) and _code(error) in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB)
+
+
+def _code(error: sqlite3.DatabaseError) -> int:
     # Some errors that sqlite3 raises itself, such as text that is not UTF-8, have no code.
-    return getattr(error, "sqlite_errorcode", 0) & 0xFF in (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR)
+    return getattr(error, "sqlite_errorcode", 0) & 0xFF

@@ -6,7 +6,7 @@ import zipfile
 
 import pytest
 from limnary.protocol.moved import MOST_MOVED
-from limnary.store import archive
+from limnary.store import archive, change_log
 
 
 def put(phone, kind, fields, **more):
@@ -60,11 +60,73 @@ def test_an_edit_names_only_so_many_moved_stamps(fish_room):
     assert push(phone, phone.tank() | {"moved": moved}) == ["ok"]
 
 
+def forgotten_since(room, top_ms):
+    """As after a restore from a backup whose latest stamp is `top_ms`."""
+    with room.store.files.writing(room.store.files.room(room.id)) as db:
+        db.execute("UPDATE meta SET value = ? WHERE key = 'top_ms'", [str(top_ms)])
+        room.epoch = change_log.renew_epoch(db, room.at, 0)
+
+
+def test_the_place_of_others_writes_is_not_moved(fish_room):
+    """Moved to an earlier place, the owner's name would lose against one of yesterday."""
+    owner, kim = fish_room.owner, fish_room.phone("keeper", "Kim")
+    tank = owner.tank(name="Mine")
+    push(owner, tank)
+    for forgotten in (False, True):
+        if forgotten:
+            forgotten_since(fish_room, fish_room.at - 3_600_000)
+        yesterday = f"{fish_room.at - 86_400_000 + forgotten:013d}-00000-{kim.device}"
+        moved = {tank["stamp"]: f"0000000000001-00000-{owner.device}"}
+        edit = kim.op("tank", {"name": "Stolen"}, record=tank["id"]) | {"stamp": yesterday, "moved": moved}
+        assert push(kim, edit) == ["ok"]
+        (row,) = owner.rows().values()
+        assert (row["fields"]["name"], row["stamps"]["name"]) == ("Mine", tank["stamp"])
+        assert "moved" not in row
+
+
+def test_a_clamp_that_a_restored_server_forgot_is_believed(fish_room):
+    owner, kim = fish_room.owner, fish_room.phone("keeper", "Kim")
+    tank = owner.tank(name="First")
+    ahead = f"{fish_room.at + 86_400_000:013d}-00000-{owner.device}"
+    (made,) = owner.results({**tank, "stamp": ahead})
+    (row,) = owner.rows().values()
+    assert row["moved"] == {ahead: made["stamp"]}
+    with fish_room.store.files.writing(fish_room.store.files.room(fish_room.id)) as db:
+        for table in ("records", "ops"):
+            db.execute(f"DELETE FROM {table}")
+    forgotten_since(fish_room, fish_room.at - 3_600_000)
+    fish_room.at += 600_000
+    edit = kim.op("tank", {"name": "Second"}, record=tank["id"], moved=row["moved"])
+    seen = {
+        **edit,
+        "stamp": f"{int(made['stamp'][:13]) + 1:013d}-00000-{kim.device}",
+        "fields": {**tank["fields"], "name": "Second"},
+    }
+    assert push(kim, seen) == ["ok"]
+    # The first write comes once more, as it was written: it keeps the place that its reader saw.
+    (again,) = owner.results({**tank, "stamp": ahead})
+    assert again["stamp"] == made["stamp"]
+    (row,) = owner.rows().values()
+    assert row["fields"]["name"] == "Second"
+
+
+def test_a_known_clamp_does_not_move_further_back(fish_room):
+    owner, kim = fish_room.owner, fish_room.phone("keeper", "Kim")
+    tank = owner.tank(name="Mine")
+    ahead = f"{fish_room.at + 86_400_000:013d}-00000-{owner.device}"
+    (made,) = owner.results({**tank, "stamp": ahead})
+    edit = kim.op("tank", {"place": "Cellar"}, record=tank["id"], moved={ahead: f"0000000000001-00000-{owner.device}"})
+    assert push(kim, edit) == ["ok"]
+    (row,) = owner.rows().values()
+    assert row["stamps"]["name"] == made["stamp"] == row["moved"][ahead]
+
+
 def test_a_row_keeps_only_so_many_moved_stamps(fish_room):
     """Many edits together do not grow a row without end: what it holds stays, more is not learnt."""
     phone = fish_room.owner
     first = phone.tank()
     push(phone, first)
+    forgotten_since(fish_room, 0)
     for part in range(4):
         base = 1767225600000 + part * MOST_MOVED
         moved = {f"{base + n}-00000-p": f"{base + n - 1}-00000-p" for n in range(MOST_MOVED)}

@@ -5,7 +5,8 @@ import zipfile
 
 import pytest
 from fish_rooms import FishRoom, Phone
-from limnary.store import backup
+from limnary.protocol.stamps import AHEAD_MS
+from limnary.store import backup, change_log
 from limnary.store.backup import BackupBroken
 
 
@@ -154,3 +155,56 @@ def test_what_is_no_backup_at_all(fish_room, tmp_path):
             path.write_bytes(data)
         with pytest.raises(BackupBroken):
             backup.restore(fish_room.store.files, path, fish_room.at)
+
+
+def damage_in_the_middle(path):
+    """Overwrite pages within the file, as a failing disk does: it still opens."""
+    data = bytearray(path.read_bytes())
+    middle = len(data) // 2 // 4096 * 4096
+    data[middle : middle + 8192] = b"\xa5" * 8192
+    path.write_bytes(bytes(data))
+
+
+def test_a_backup_of_a_damaged_room_is_refused_and_the_earlier_one_stays(fish_room, tmp_path):
+    for _ in range(40):
+        fish_room.owner.results(fish_room.owner.tank(note="n" * 1500))
+    saved = back_up(fish_room, tmp_path)
+    whole = saved.read_bytes()
+    fish_room.store.close()
+    damage_in_the_middle(fish_room.store.files.room(fish_room.id))
+    with pytest.raises(backup.NotBackedUp, match=fish_room.id):
+        backup.back_up(fish_room.store.files, saved, fish_room.at)
+    assert saved.read_bytes() == whole
+    assert [path.name for path in tmp_path.iterdir() if path.is_file()] == ["backup.zip"]
+
+
+def test_what_is_called_a_backup_was_restored_once(fish_room, tmp_path, monkeypatch):
+    saved = back_up(fish_room, tmp_path)
+    whole = saved.read_bytes()
+    monkeypatch.setattr(backup, "_add", lambda pack, path, copy, name: pack.writestr(name, b"no database") or "0" * 64)
+    with pytest.raises(BackupBroken):
+        backup.back_up(fish_room.store.files, saved, fish_room.at)
+    assert saved.read_bytes() == whole
+    assert not (tmp_path / "backup.zip.trial").exists()
+
+
+def test_a_restore_tells_the_room_which_clamps_it_has_forgotten(fish_room, tmp_path):
+    phone = fish_room.owner
+    phone.results(phone.tank())
+    saved = back_up(fish_room, tmp_path)
+    with fish_room.store.files.reading(fish_room.store.files.room(fish_room.id)) as db:
+        first = change_log.top_of(db)
+    fish_room.at += 3_600_000
+    phone.results({**phone.tank(), "stamp": f"{fish_room.at + 86_400_000:013d}-00000-{phone.device}"})
+    fish_room.at -= 1_800_000  # the server's clock is set back
+    fish_room.store.close()
+    for times in (1, 2):
+        backup.restore(fish_room.store.files, saved, fish_room.at)
+        restart(fish_room)
+        with fish_room.store.files.reading(fish_room.store.files.room(fish_room.id)) as db:
+            (span,) = change_log.Log(db, None, fish_room.at).forgotten
+        assert span[0] == first
+        last = fish_room.at + (1_800_000 if times == 1 else 0) + AHEAD_MS + 1
+        assert span[1] == last
+        fish_room.store.close()
+        fish_room.at += 1

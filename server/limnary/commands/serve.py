@@ -3,6 +3,7 @@
 import argparse
 import dataclasses
 import os
+import sys
 from pathlib import Path
 
 from limnary import links
@@ -23,10 +24,12 @@ def serve(arguments: argparse.Namespace) -> int:
     with holding(config.data_dir):
         config, address, certificate = _address(config, host, port, arguments.lan)
         store = Store(config.data_dir, config.clock)
-        store.prepare()
+        lost = store.prepare()
         links.remember_origin(config.data_dir, config.origin or address.url)
         _welcome(store, config.origin or address.url, arguments.demo, arguments.lan, config)
         store.close()
+        for sentence in lost:
+            print(sentence, file=sys.stderr, flush=True)
         run(config, address, certificate, arguments.access_log)
     return 0
 

@@ -165,13 +165,13 @@ def take_in(db: sqlite3.Connection, archive: Archive, now_ms: int) -> dict[str, 
         "INSERT INTO authors (id, name) VALUES (?, ?) ON CONFLICT (id) DO UPDATE SET name = excluded.name",
         archive.people.items(),
     )
-    log = Log(db, Author("archive", "archive", "owner"), now_ms)
+    log = Log(db, Author("archive", "archive", "owner"), now_ms, trusting=True)
     changed = sum(merge_row(log, row) for row in archive.rows)
     log.save()
     refused = 0
     for line in archive.ops:
         author = Author(str(line.get("by") or "unknown"), "archive", "owner")
-        (result,) = push(db, [line["op"]], author, now_ms)
+        (result,) = push(db, [line["op"]], author, now_ms, trusting=True)
         refused += result["status"] != "ok"
     kept = 0
     for sha256, data in archive.photos():

@@ -4,6 +4,7 @@ A backup is a ZIP: `backup.json` (format, version, made_at, SHA-256 of each file
 `rooms/ab/ROOM.sqlite`, each a whole SQLite file made by SQLite's own online backup.
 """
 
+import contextlib
 import hashlib
 import json
 import os
@@ -12,9 +13,9 @@ import sqlite3
 import zipfile
 from pathlib import Path
 
-from limnary.errors import LimnaryError
+from limnary.errors import LimnaryError, is_damage, is_full
 from limnary.ids import utc
-from limnary.store.change_log import renew_epoch
+from limnary.store.change_log import renew_epoch, top_of
 from limnary.store.files import Files, connect, migrate
 from limnary.store.migrations import PEOPLE, ROOM
 
@@ -28,11 +29,20 @@ class BackupBroken(LimnaryError):
     title = "This is not a whole backup: nothing was changed"
 
 
+class NotBackedUp(LimnaryError):
+    """No backup was written; an earlier one of the same name is still there."""
+
+    title = "No backup was written"
+
+
 def back_up(files: Files, target: Path, now_ms: int) -> int:
-    """Write the backup; return how many rooms it holds. An existing file is replaced only at the very end."""
+    """Write the backup; return how many rooms it holds. An existing file is replaced only at the very end.
+
+    Before that the backup is restored into a folder of its own beside it, so that what is called a backup is one.
+    NotBackedUp if a file of the data is damaged.
+    """
     target.parent.mkdir(parents=True, exist_ok=True)
-    part = target.with_name(target.name + ".part")
-    copy = target.with_name(target.name + ".copy")
+    part, copy, trial = (target.with_name(target.name + end) for end in (".part", ".copy", ".trial"))
     sums: dict[str, str] = {}
     try:
         with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED) as pack:
@@ -45,6 +55,7 @@ def back_up(files: Files, target: Path, now_ms: int) -> int:
             pack.writestr("backup.json", json.dumps(head, indent=1))
         with part.open("rb") as whole:
             os.fsync(whole.fileno())
+        verify(part, trial)
         part.chmod(0o600)
         part.replace(target)
     finally:
@@ -53,17 +64,43 @@ def back_up(files: Files, target: Path, now_ms: int) -> int:
     return len(sums) - 1
 
 
+def verify(backup: Path, trial: Path) -> tuple[str, int]:
+    """Restore a backup into the folder `trial`, which is removed again; BackupBroken.
+
+    Returns when it was made and how many rooms it holds.
+    """
+    shutil.rmtree(trial, ignore_errors=True)
+    try:
+        (trial / "rooms").mkdir(parents=True, mode=0o700)
+        return _unpack(backup, trial)
+    finally:
+        shutil.rmtree(trial, ignore_errors=True)
+
+
 def _add(pack: zipfile.ZipFile, path: Path, copy: Path, name: str) -> str:
     copy.unlink(missing_ok=True)
-    source, target = connect(path), sqlite3.connect(copy)
+    target = sqlite3.connect(copy)
     try:
-        source.backup(target)
+        with contextlib.closing(connect(path)) as source:
+            source.backup(target)
         target.execute("PRAGMA journal_mode=DELETE")  # one file, without a WAL beside it
+        if target.execute("PRAGMA integrity_check(1)").fetchone()[0] != "ok":
+            raise NotBackedUp(_damaged(path))
+    except sqlite3.DatabaseError as bad:
+        if not is_damage(bad):
+            raise
+        raise NotBackedUp(_damaged(path)) from None
     finally:
         target.close()
-        source.close()
     pack.write(copy, name)
     return hashlib.sha256(copy.read_bytes()).hexdigest()
+
+
+def _damaged(path: Path) -> str:
+    return (
+        f"{path} is damaged: restore it from an earlier backup, or move it out of the data folder; "
+        "an earlier backup of this name is untouched"
+    )
 
 
 def restore(files: Files, backup: Path, now_ms: int) -> tuple[int, Path | None]:
@@ -78,10 +115,14 @@ def restore(files: Files, backup: Path, now_ms: int) -> tuple[int, Path | None]:
     shutil.rmtree(workshop, ignore_errors=True)
     (workshop / "rooms").mkdir(parents=True, mode=0o700)
     try:
-        rooms = _unpack(backup, workshop)
+        _, rooms = _unpack(backup, workshop)
+        for room in Files(workshop).rooms():
+            _renew(room, now_ms, files.folder / room.relative_to(workshop))
         if files.people.is_file():
             _keep_closed(workshop / "people.sqlite", files.people)
+        _sync(workshop)
         (workshop / READY).write_text(utc(now_ms), encoding="utf-8")
+        _sync(workshop)
     except BaseException:
         shutil.rmtree(workshop, ignore_errors=True)
         raise
@@ -108,7 +149,8 @@ def finish(files: Files) -> Path | None:
     return before if any(before.iterdir()) else before.rmdir()
 
 
-def _unpack(backup: Path, workshop: Path) -> int:
+def _unpack(backup: Path, workshop: Path) -> tuple[str, int]:
+    """Unpack and check a backup; return when it was made and how many rooms it holds."""
     try:
         with zipfile.ZipFile(backup) as pack:
             head = json.loads(pack.read("backup.json"))
@@ -117,10 +159,12 @@ def _unpack(backup: Path, workshop: Path) -> int:
             for name, sha256 in head["files"].items():
                 _place(pack.read(name), name, sha256, workshop)
     except (OSError, zipfile.BadZipFile, KeyError, ValueError, sqlite3.DatabaseError) as bad:
+        if is_full(bad):
+            raise
         raise BackupBroken(f"{backup}: {bad}") from None
     if "people.sqlite" not in head["files"]:
         raise BackupBroken("It holds no people.sqlite")
-    return len(head["files"]) - 1
+    return str(head.get("made_at", "")), len(head["files"]) - 1
 
 
 def _place(data: bytes, name: str, sha256: str, workshop: Path) -> None:
@@ -132,15 +176,36 @@ def _place(data: bytes, name: str, sha256: str, workshop: Path) -> None:
     target.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
     target.write_bytes(data)
     migrate(target, PEOPLE if name == "people.sqlite" else ROOM)
-    connection = connect(target)
-    try:
+    with contextlib.closing(connect(target)) as connection:
         if connection.execute("PRAGMA integrity_check").fetchone()[0] != "ok":
             raise BackupBroken(f"{name} does not pass SQLite's integrity check")
-        if name != "people.sqlite":
-            renew_epoch(connection)
         connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
-    finally:
-        connection.close()
+
+
+def _renew(room: Path, now_ms: int, current: Path) -> None:
+    """Give a restored room its new epoch; `current` is the file that it replaces."""
+    with contextlib.closing(connect(room)) as connection:
+        renew_epoch(connection, now_ms, _top_ms(current))
+        connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+
+
+def _sync(folder: Path) -> None:
+    """Put everything below a folder on the disk."""
+    for path in [*folder.rglob("*"), folder]:
+        handle = os.open(path, os.O_RDONLY)
+        os.fsync(handle)
+        os.close(handle)
+
+
+def _top_ms(current: Path) -> int:
+    """The latest stamp of the room that is replaced; 0 if it cannot be read."""
+    if not current.is_file():
+        return 0
+    try:
+        with contextlib.closing(connect(current)) as connection:
+            return top_of(connection)
+    except sqlite3.DatabaseError:
+        return 0
 
 
 _CLOSED = (

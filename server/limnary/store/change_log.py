@@ -9,7 +9,8 @@ Theory of operation (README.md in this folder explains each law and what it does
    above every stamp that the room has accepted there.
 4. A clamped write keeps its place for ever. `moved` maps its stamp as written to its stamp as taken; it travels with
    the row, and with each edit by someone who saw the row. If two servers clamped one write differently, the earlier
-   place counts, and the record is folded again from the log.
+   place counts, and the record is folded again from the log. A moved stamp from a phone is believed only where this
+   server may have forgotten a clamp: between the backup and the restore.
 5. A restore starts a new epoch. The phones then send again what the backup lacks, by the laws above.
 
 A put sets fields; a del sets the tombstone, a restore sets the stamp that lifts it, and neither touches fields.
@@ -24,7 +25,7 @@ from limnary.errors import EpochChanged
 from limnary.ids import new_epoch, utc
 from limnary.protocol.moved import learn, places
 from limnary.protocol.records import Refused, check_envelope, check_fields, kinds
-from limnary.protocol.stamps import Clamp
+from limnary.protocol.stamps import AHEAD_MS, Clamp, parts
 from limnary.store.folding import as_parts, as_row, blank, fold, parts_of, placed, stamps_of, write_row
 
 MOST_ROWS = 1000
@@ -57,19 +58,43 @@ def seq_of(connection: sqlite3.Connection) -> int:
     return int(connection.execute("SELECT value FROM meta WHERE key = 'seq'").fetchone()["value"])
 
 
-def renew_epoch(connection: sqlite3.Connection) -> str:
-    """Start a new epoch after a restore: every phone pulls from the start and sends again what the backup lacks."""
+def top_of(connection: sqlite3.Connection) -> int:
+    """Milliseconds of the latest stamp that the room has accepted."""
+    return int(connection.execute("SELECT value FROM meta WHERE key = 'top_ms'").fetchone()["value"])
+
+
+def renew_epoch(connection: sqlite3.Connection, now_ms: int, replaced_top_ms: int) -> str:
+    """Start a new epoch after a restore: every phone pulls from the start and sends again what the backup lacks.
+
+    What the server clamped since the backup it has forgotten. Those clamps lie between the latest stamp of the
+    backup and the ceiling of now (or the latest stamp of the room that is replaced, if the clock was set back).
+    """
     epoch = new_epoch()
-    connection.execute("UPDATE meta SET value = ? WHERE key = 'epoch'", [epoch])
+    span = [top_of(connection), max(now_ms + AHEAD_MS, replaced_top_ms) + 1]
+    spans = [*_forgotten(connection), span][-MOST_RESTORES:]
+    meta = {"epoch": epoch, FORGOTTEN: json.dumps(spans)}
+    connection.executemany("INSERT OR REPLACE INTO meta (key, value) VALUES (?, ?)", meta.items())
     return epoch
 
 
-def push(connection: sqlite3.Connection, ops: list[dict], author: Author, now_ms: int) -> list[dict]:
+# The spans of time, in ms, whose clamps this room has forgotten by a restore.
+FORGOTTEN = "forgotten_clamps"
+MOST_RESTORES = 20
+
+
+def _forgotten(connection: sqlite3.Connection) -> list[list[int]]:
+    row = connection.execute("SELECT value FROM meta WHERE key = ?", [FORGOTTEN]).fetchone()
+    return json.loads(row["value"]) if row else []
+
+
+def push(
+    connection: sqlite3.Connection, ops: list[dict], author: Author, now_ms: int, trusting: bool = False
+) -> list[dict]:
     """Apply ops in order and answer one result each. An op seen before gets its stored result.
 
     Only `ok` is stored: a refused op may be sent again once the keeper's role allows it.
     """
-    log = Log(connection, author, now_ms)
+    log = Log(connection, author, now_ms, trusting)
     results = [log.take(op) for op in ops]
     log.save()
     return results
@@ -94,12 +119,14 @@ def pull(connection: sqlite3.Connection, since: int, limit: int) -> dict:
 class Log:
     """The room's counters during one request, and the steps that a push and a merge share."""
 
-    def __init__(self, connection: sqlite3.Connection, author: Author, now_ms: int):
+    def __init__(self, connection: sqlite3.Connection, author: Author, now_ms: int, trusting: bool = False):
+        """`trusting`: believe every moved stamp, as those of another server's archive."""
         meta = {row["key"]: row["value"] for row in connection.execute("SELECT key, value FROM meta")}
         self.connection, self.author = connection, author
         self.now_ms, self.now = now_ms, utc(now_ms)
         self.seq = int(meta["seq"])
         self.clamp = Clamp(int(meta["top_ms"]), int(meta["top_counter"]), now_ms)
+        self.trusting, self.forgotten = trusting, json.loads(meta.get(FORGOTTEN, "[]"))
 
     def save(self) -> None:
         meta = {"seq": self.seq, "top_ms": self.clamp.ms, "top_counter": self.clamp.counter}
@@ -117,7 +144,7 @@ class Log:
         except Refused as no:
             return {"op": op["op"], "status": no.status, "reason": no.reason, "errors": no.errors}
         row = row or blank(op, self.author.keeper, self.now)
-        heard = op.get("moved") or {}
+        heard = self.heard(row, op.get("moved") or {})
         before = stamps_of(row)
         self.learn(row, heard)
         stamp = self.place(row, places(row["moved"], heard).get(op["stamp"], op["stamp"]))
@@ -142,6 +169,23 @@ class Log:
             moved = row["moved"]
             moved |= {written: taken for written, place in moved.items() if place == stamp} | {stamp: taken}
         return taken
+
+    def heard(self, row: dict, moved: dict[str, str]) -> dict[str, str]:
+        """The moved stamps that count: those the row has, and those that this server may have made and forgotten.
+
+        Any other would be a way to move the writes of others to an earlier place, where they lose.
+        """
+        counts = {}
+        for written, taken in moved.items():
+            here = row["moved"].get(written)
+            if self._may_be_ours(taken):
+                counts[written] = taken
+            elif here:
+                counts[written] = max(here, taken)
+        return counts
+
+    def _may_be_ours(self, taken: str) -> bool:
+        return self.trusting or any(first <= parts(taken)[0] <= last for first, last in self.forgotten)
 
     def learn(self, row: dict, heard: dict[str, str]) -> None:
         """Move writes of this record to the earlier places that `heard` names, in the log and in the row."""

@@ -1,5 +1,6 @@
 """Opens the SQLite files, migrates them, and lets one writer at a time through."""
 
+import re
 import sqlite3
 import threading
 from collections import OrderedDict
@@ -9,11 +10,13 @@ from pathlib import Path
 
 from sqlite_utils import Database, Migrations
 
+from limnary.errors import Damaged, is_damage
 from limnary.store.migrations import PEOPLE, ROOM
 
 # Keeping a writer open avoids a checkpoint at each close; more rooms than this are rarely in use at once.
 WRITERS_KEPT = 32
 WAIT_S = 10.0
+ROOM_FILE = re.compile(r"[0-9a-f]{32}\.sqlite", re.ASCII)
 
 
 class Files:
@@ -33,16 +36,34 @@ class Files:
         return self.folder / "rooms" / room[:2] / f"{room}.sqlite"
 
     def rooms(self) -> list[Path]:
-        """Every room's file."""
-        return sorted((self.folder / "rooms").glob("??/*.sqlite"))
+        """Every room's file; other files in the folder are none of ours."""
+        found = (self.folder / "rooms").glob("??/*.sqlite")
+        return sorted(path for path in found if ROOM_FILE.fullmatch(path.name) and path.name[:2] == path.parent.name)
 
-    def prepare(self) -> None:
-        """Create and migrate everything. Run once, before any worker starts: two processes that
-        switch a new file to WAL at the same moment fail with "database is locked"."""
+    def prepare(self) -> list[Path]:
+        """Create and migrate everything; return the rooms' files that are damaged. Run once, before any worker
+        starts: two processes that switch a new file to WAL at the same moment fail with "database is locked".
+
+        A damaged room stays where it is, untouched; the other rooms are served. Without people.sqlite nobody could
+        get in, and a new one would make strangers of everybody: Damaged.
+        """
         self.folder.mkdir(parents=True, exist_ok=True, mode=0o700)
-        migrate(self.people, PEOPLE)
-        for path in self.rooms():
-            migrate(path, ROOM)
+        rooms = self.rooms()
+        if rooms and not (self.people.is_file() and self.people.stat().st_size):
+            raise Damaged(
+                f"people.sqlite is missing or empty in {self.folder.resolve()}, beside {len(rooms)} room(s). "
+                "Put it back there, or put a backup in place: limnary restore FILE"
+            )
+        try:
+            migrate(self.people, PEOPLE)
+        except sqlite3.DatabaseError as bad:
+            if not is_damage(bad):
+                raise
+            raise Damaged(
+                f"{self.people.resolve()} is damaged ({bad}). Put a whole one there, or put a backup in place: "
+                "limnary restore FILE"
+            ) from None
+        return [path for path in rooms if not _prepared(path)]
 
     def prepare_room(self, room: str) -> None:
         """Create the file of a new room."""
@@ -103,6 +124,23 @@ class Files:
             # On a full disk even the rollback can fail; a new connection recovers from the WAL.
             self._writers.pop(path, None)
             connection.close()
+
+
+def _prepared(room: Path) -> bool:
+    """Migrate a room's file and look into it; False if it is damaged."""
+    try:
+        if room.stat().st_size == 0:  # SQLite would make a new, empty room of it
+            return False
+        migrate(room, ROOM)
+        connection = connect(room)
+        try:
+            return connection.execute("SELECT 1 FROM meta WHERE key = 'epoch'").fetchone() is not None
+        finally:
+            connection.close()
+    except sqlite3.DatabaseError as bad:
+        if not is_damage(bad):
+            raise
+        return False
 
 
 def commit(connection: sqlite3.Connection) -> None:

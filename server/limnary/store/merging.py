@@ -41,7 +41,7 @@ def merge_row(log: Log, row: dict, brought: dict | None = None) -> bool:
     """Merge one row; return whether anything changed. The row says who made it and when, but never later than now."""
     here = log.row(row["id"]) or blank(row, row["made_by"], min(row["made_at"], log.now))
     before = json.dumps(here, sort_keys=True)
-    heard = row.get("moved") or {}
+    heard = log.heard(here, row.get("moved") or {})
     log.learn(here, heard)
     said = _placed(log, here, row, places(here["moved"], heard))
     fold(here, said)

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import IO, BinaryIO
 
-from limnary.errors import NotFound, SchemaUnknown
+from limnary.errors import Damaged, SchemaUnknown, is_damage
 from limnary.ids import new_room_id, utc
 from limnary.protocol.records import unknown_schema, versions
 from limnary.store import archive, backup, calendar_keys, change_log, invites, merging, people, photos, ways_in
@@ -22,10 +22,23 @@ class Store:
     def __init__(self, folder: Path, clock: Callable[[], int]):
         self.files, self.clock = Files(folder), clock
 
-    def prepare(self) -> None:
-        """Create and migrate; see Files.prepare. An interrupted restore is finished first."""
+    def prepare(self) -> list[str]:
+        """Create and migrate; see Files.prepare. An interrupted restore is finished first.
+
+        Returns a sentence for each room that cannot be served: its file is damaged or missing.
+        """
         backup.finish(self.files)
-        self.files.prepare()
+        damaged = {path.stem: path for path in self.files.prepare()}
+        with self.files.reading(self.files.people) as db:
+            rooms = people.all_rooms(db)
+        return [self._lost(room, damaged.get(room["id"])) for room in rooms if self._is_lost(room["id"], damaged)]
+
+    def _is_lost(self, room: str, damaged: dict) -> bool:
+        return room in damaged or not self.files.room(room).is_file()
+
+    def _lost(self, room: dict, damaged: Path | None) -> str:
+        what = f"its file is damaged ({damaged})" if damaged else f"its file is missing ({self.files.room(room['id'])})"
+        return f"The room {room['name']!r} ({room['id']}) is not served: {what}. The phones keep what they hold."
 
     def close(self) -> None:
         self.files.close()
@@ -58,8 +71,8 @@ class Store:
             rooms = people.rooms_of(db, caller)
         found = []
         for room in rooms:
-            # A room whose file is lost must not lock its members out of the others.
-            with contextlib.suppress(NotFound):
+            # A room whose file is lost or damaged must not lock its members out of the others.
+            with contextlib.suppress(Damaged):
                 found.append({**room, "epoch": self.epoch(room["id"])})
         return found
 
@@ -261,16 +274,23 @@ class Store:
 
     @contextlib.contextmanager
     def _room(self, room: str) -> Iterator[sqlite3.Connection]:
-        self._must_exist(room)
-        with self.files.reading(self.files.room(room)) as db:
+        with self._whole(room), self.files.reading(self.files.room(room)) as db:
             yield db
 
     @contextlib.contextmanager
     def _writing_room(self, room: str) -> Iterator[sqlite3.Connection]:
-        self._must_exist(room)
-        with self.files.writing(self.files.room(room)) as db:
+        with self._whole(room), self.files.writing(self.files.room(room)) as db:
             yield db
 
-    def _must_exist(self, room: str) -> None:
-        if not self.files.room(room).is_file():
-            raise NotFound("This room's file is not here")
+    @contextlib.contextmanager
+    def _whole(self, room: str) -> Iterator[None]:
+        """Damaged if the room's file is missing, empty, or found damaged."""
+        path = self.files.room(room)
+        if not path.is_file() or path.stat().st_size == 0:
+            raise Damaged("This room's file is missing")
+        try:
+            yield
+        except sqlite3.DatabaseError as bad:
+            if not is_damage(bad):
+                raise
+            raise Damaged("This room's file is damaged") from bad
