@@ -7,7 +7,7 @@ import pytest
 
 sys.path.insert(0, str(Path(__file__).parent))
 
-# What takes longest starts first, so that both workers end at about the same time.
+# What takes longest starts first, so that all workers end at about the same time.
 LONG_FIRST = ("tests/sync/", "e2e/", "tests/test_virtual_tank.py", "tests/test_outlook.py", "tests/test_twins.py")
 
 

@@ -16,7 +16,7 @@ from planting import BUGS, ROOT, passes, plant, simulate
 SEEDS = int(os.environ.get("LIMNARY_SEEDS") or by_pace(quick=15, usual=300, long=1000))
 DAILY = SEEDS // 3
 DAILY_FROM = int(os.environ.get("LIMNARY_DAILY") or time.time() // 86_400 * 100)
-# So many seeds are one test: enough that everything happens, few enough that two workers share them evenly.
+# So many seeds are one test: enough that everything happens, few enough that the workers share them evenly.
 AT_ONCE = 50
 FATES = [
     *("lost request", "lost answer", "doubled", "late double", "stale answer", "server crash", "arm crash"),
