@@ -14,6 +14,8 @@ from playwright.sync_api import TimeoutError, expect
 pytestmark = pytest.mark.browser
 
 TANK, FED = "tank-0001", "2026-05-04T07:30:00.000Z"
+# A day later: a forecast over months would be worked out anew after every act.
+NOW = "2026-05-05T08:00:00.000Z"
 MEASURES = {"shape": "cuboid", "length_cm": 80, "width_cm": 35, "height_cm": 40}
 RECORDS = [
     ("source_water", "source-01", {"name": "Tap", "disinfectant": "chlorine"}),
@@ -126,6 +128,7 @@ HOLDS = """async () => {
 
 def test_whatever_is_done_can_be_taken_back(new_phone):
     thumb = new_phone()
+    thumb.page.clock.set_fixed_time(NOW)
     thumb.open("/")
     write(thumb, RECORDS)
     thumb.turn_to(f"/tank/{TANK}")
