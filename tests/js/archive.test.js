@@ -8,6 +8,7 @@ import { test } from "node:test";
 import { ArchiveBroken, join, open_room } from "../../pwa/data/fish_room.js";
 import { sha256 } from "../../pwa/data/sha256.js";
 import { crc32, unzip, zip } from "../../pwa/data/zip.js";
+import { there } from "./fixtures.js";
 import { TANK, WELCOME, page, pushed, reading, row, scripted, share, stored, test_phone } from "./test_phone.js";
 
 const PNG = new Blob([Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3])], {
@@ -55,7 +56,7 @@ test("what comes out of one phone shows the same on another, shared or not, pict
   assert.deepEqual(seen(copy), seen(room));
   const { sha256: hash } = copy.all("photo")[0];
   assert.deepEqual(
-    (await (await copy.photo(hash)).bytes?.()) ?? new Uint8Array(await (await copy.photo(hash)).arrayBuffer()),
+    new Uint8Array(await there(await copy.photo(hash)).arrayBuffer()),
     new Uint8Array(await PNG.arrayBuffer()),
   );
 });
@@ -151,7 +152,7 @@ test("refused ops can be exported alone, with what was wrong", async () => {
   assert.equal(copy.all("reading").length, 1);
 });
 
-for (const [why, text, says] of [
+for (const [why, text, says] of /** @type {[string, string, RegExp][]} */ ([
   ["is not an archive", "hello", /line 1 is no JSON object|first line/],
   ["is of another version", '{"format":"limnary-room","version":2}', /"version": 1/],
   [
@@ -205,7 +206,7 @@ for (const [why, text, says] of [
     `{"format":"limnary-room","version":1,"rows":1}\n${JSON.stringify(row(1, "tank", "tank-0001", TANK, "soon"))}`,
     /line 2: a stamp must look like/,
   ],
-]) {
+])) {
   test(`an archive that ${why} is refused whole, and says where`, async () => {
     const phone = await test_phone();
     const { room } = await open_room("local", phone);

@@ -135,7 +135,7 @@ async function outcome(bytes, what) {
     await read_archive(bytes);
     return "read";
   } catch (error) {
-    assert.ok(error instanceof ArchiveBroken, `${what}: ${error?.stack}`);
+    assert.ok(error instanceof ArchiveBroken, `${what}: ${/** @type {Error} */ (error).stack}`);
     return "refused";
   }
 }
@@ -206,7 +206,7 @@ test("lines with junk in any place are refused, or taken in so that the room sti
     const { room } = await open_room("local", phone);
     await room.import(new Blob([bytes]));
     const { room: again } = await open_room("local", phone);
-    for (const kind of ["tank", "reading", "note"]) again.all(kind);
+    for (const kind of /** @type {const} */ (["tank", "reading", "note"])) again.all(kind);
   }
   assert.ok(counts.refused > 500 && counts.read > 100, JSON.stringify(counts));
 });

@@ -10,7 +10,7 @@ import { as_facts, some, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
-const ms = (iso) => Date.parse(iso);
+const ms = (/** @type {string} */ iso) => Date.parse(iso);
 const NOW = ms("2026-05-04T08:00:00Z");
 const facts = as_facts({
   now: NOW,
@@ -89,7 +89,7 @@ test("food as usual, every few days or none; tasks with their days", () => {
 });
 
 test("the sheet in force is the first that is not over; the round shows it from two days before", () => {
-  const sheet = (from, to) =>
+  const sheet = (/** @type {string} */ from, /** @type {string} */ to) =>
     view("away_sheet", { from_at: `2026-05-${from}T12:00:00.000Z`, to_at: `2026-05-${to}T22:00:00.000Z` });
   const sheets = [sheet("20", "25"), sheet("01", "03"), sheet("06", "10")];
   assert.equal(sheet_now(sheets, NOW), sheets[2]);

@@ -277,7 +277,9 @@ test("a tank that ran for more than sixty days before its first record is a runn
 });
 
 test("a tank begins no earlier than the longest that the contracts take", () => {
-  const most_h = contracts().outlook.inputs.find(({ name }) => name === "now_h").max;
+  const now_h = contracts().outlook.inputs.find(({ name }) => name === "now_h");
+  assert.ok(now_h?.type === "number");
+  const most_h = now_h.max;
   const oldest = NOW + 3_600_000 - most_h * 3_600_000;
   const { start } = belief_input(
     facts({

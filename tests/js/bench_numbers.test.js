@@ -81,7 +81,11 @@ test("a figure put into a field reads back as itself", () => {
 test("every unit shown in another system converts there and back", () => {
   const { shown, by_field, units, systems } = shared_bundle().tables.units;
   const keys = systems.map(({ key }) => key);
-  const pairs = [...Object.entries(shown), ...Object.entries(by_field).map(([, others]) => ["kPa", others])];
+  /** @type {[string, Record<string, string>][]} */
+  const pairs = [
+    ...Object.entries(shown),
+    ...Object.values(by_field).map((others) => /** @type {[string, Record<string, string>]} */ (["kPa", others])),
+  ];
   for (const [own, others] of pairs) {
     for (const [system, other] of Object.entries(others)) {
       assert.ok(keys.includes(system));

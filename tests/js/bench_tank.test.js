@@ -58,7 +58,7 @@ show(some(room));
 test("a change with another tank's water carries that tank's nitrate into the Bench's forecast", () => {
   const { changes } = figures_of("tank-one-1");
   assert.deepEqual(
-    changes.map((/** @type {any} */ one) => one.source.nitrate_mg_n_l),
+    /** @type {{source: {nitrate_mg_n_l: number}}[]} */ (changes).map((one) => one.source.nitrate_mg_n_l),
     [20, 5],
   );
 });

@@ -5,12 +5,18 @@ import { Unreachable } from "../../pwa/data/api.js";
 import { read_archive } from "../../pwa/data/archive.js";
 import { holds_more } from "../../pwa/data/bring_back.js";
 import { moved_in, taken_as } from "../../pwa/data/moved.js";
+import { some, there } from "./fixtures.js";
 import { TANK, WELCOME, joined_phone, page, pushed, reading, row, scripted, stored } from "./test_phone.js";
+
+/** @typedef {import("../../pwa/types/stores.js").Row} Row */
 
 const ROOM = WELCOME.room.id;
 const since0 = (request) => request.path.includes("since=0");
 
-/** A phone that holds two rows of others; then the server answers from `after`, in a new epoch. */
+/**
+ * A phone that holds two rows of others; then the server answers from `after`, in a new epoch.
+ * @param {{after?: Row[], role?: string, back?: import("./test_phone.js").Handlers[string]}} [how]
+ */
 async function restored({ after = [], role = "owner", back } = {}) {
   const before = [
     row(3, "tank", "tank-0001", TANK),
@@ -125,7 +131,9 @@ test("a viewer's phone puts the rows aside and says so; with another role it giv
   const { phone, room, share, former, sent } = await restored({ role: "viewer" });
   await share();
   assert.deepEqual([sent().length, room.sharing().not_back], [0, 2]);
-  await phone.database.write(["rooms"], async (t) => t.rooms.put({ ...(await t.rooms.get(ROOM)), role: "helper" }));
+  await phone.database.write(["rooms"], async (t) =>
+    t.rooms.put({ ...there(await t.rooms.get(ROOM)), role: "helper" }),
+  );
   await share();
   assert.deepEqual(
     sent()[0].rows.map(({ row: its }) => its.kind),
@@ -215,9 +223,11 @@ test("the end of the membership deletes what was put aside; until then the archi
 // Pure rules.
 
 const AT = (n) => `${n}000000000000-00000-a`;
-const bare = { fields: { name: "x" }, stamps: { name: AT(2) }, deleted: null, restored: null };
+/** @type {Row} */
+const bare = some({ fields: { name: "x" }, stamps: { name: AT(2) }, deleted: null, restored: null });
 
-for (const [what, here, former, more] of [
+/** @type {[string, Row | undefined, Row, boolean][]} */
+const COMPARED = [
   ["no row", undefined, bare, true],
   ["the same", bare, bare, false],
   ["a later field here", { ...bare, stamps: { name: AT(3) } }, bare, false],
@@ -238,12 +248,13 @@ for (const [what, here, former, more] of [
     { ...bare, stamps: { name: AT(9) } },
     false,
   ],
-]) {
+];
+for (const [what, here, former, more] of COMPARED) {
   test(`whether a former row holds more: ${what}`, () => assert.equal(holds_more(here, former), more));
 }
 
 test("an op keeps its written stamp through several moves, and never moves forward", () => {
-  const op = { op: "x", stamp: AT(9) };
+  /** @type {import("../../pwa/types/stores.js").Op} */ const op = some({ op: "x", stamp: AT(9) });
   const once = taken_as(op, AT(5));
   assert.deepEqual(once, { op: "x", stamp: AT(5), moved: { [AT(9)]: AT(5) } });
   const twice = taken_as(once, AT(3));
@@ -265,7 +276,7 @@ test("an op of this phone carries the moved stamps", async () => {
     page(request, since0(request) ? [{ ...row(1, "tank", "tank-0001", TANK), moved }] : [], {});
   await phone.database.write(["rooms", "rows"], async (t) => {
     await t.rows.clear();
-    return t.rooms.put({ ...(await t.rooms.get(ROOM)), since: 0, count: 0 });
+    return t.rooms.put({ ...there(await t.rooms.get(ROOM)), since: 0, count: 0 });
   });
   await share();
   await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { name: "Mine" } }]);

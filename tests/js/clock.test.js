@@ -23,10 +23,10 @@ test("a full counter borrows a millisecond", () => {
 
 test("stamps compare as text in the order they were made, however the clock jumps", () => {
   const chance = seeded(7);
-  let last = null;
+  /** @type {string | null} */ let last = null;
   for (let step = 0; step < 5000; step++) {
     const jump = Math.floor((chance() - 0.5) * 10 ** (chance() * 9));
-    const next = following(last, NOW + jump, "device-a");
+    /** @type {string} */ const next = following(last, NOW + jump, "device-a");
     assert.ok(last === null || next > last, `${next} after ${last}`);
     last = next;
   }
@@ -44,7 +44,11 @@ test("the latest of some stamps", () => {
 
 const clock_of = async (phone) => (await stored(phone, "device")).find((one) => one.name === "clock").last;
 
-for (const [where, prepare] of [
+/**
+ * @typedef {{room: import("../../pwa/data/fish_room.js").FishRoom, server: ReturnType<typeof scripted>,
+ *   share: () => Promise<unknown>}} Given
+ */
+for (const [where, prepare] of /** @type {[string, (given: Given) => Promise<void>][]} */ ([
   ["the outbox", async ({ room }) => void (await room.write([{ type: "put", kind: "tank", fields: TANK }]))],
   [
     "the acknowledged ops",
@@ -61,7 +65,7 @@ for (const [where, prepare] of [
       await share();
     },
   ],
-]) {
+])) {
   test(`on load the clock is rebuilt from ${where}`, async () => {
     const server = scripted();
     const phone = await test_phone({ send: server.send });

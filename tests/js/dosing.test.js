@@ -12,12 +12,20 @@ import {
 import { salt_of } from "../../pwa/bench/worked_out_salt.js";
 import { marks_of } from "../../pwa/figures/number_text.js";
 import { InvalidInput, install } from "../../pwa/contracts.js";
+import { some, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 
-const TANK = { water_l: 100 };
-const LABEL = { id: "label-01", name: "Brown bottle", amount: 1, unit: "ml", per_l: 40, basis: "whole_tank" };
+const TANK = view("tank", { water_l: 100 });
+const LABEL = view("label", {
+  id: "label-01",
+  name: "Brown bottle",
+  amount: 1,
+  unit: "ml",
+  per_l: 40,
+  basis: "whole_tank",
+});
 const near = (got, wanted) => assert.ok(Math.abs(got - wanted) <= 1e-4 * wanted, `${got} is not ${wanted}`);
 
 test("a label's dose is its own line times the water", () => {
@@ -32,19 +40,26 @@ test("a label's dose is its own line times the water", () => {
 });
 
 test("a whole-tank label is for the tank, one for new water for as much as last time", () => {
-  assert.equal(litres_for(TANK, LABEL, [{ litres: 30 }]), 100);
-  assert.equal(litres_for(TANK, { ...LABEL, basis: "new_water" }, [{ litres: 20 }, { litres: 30 }]), 30);
+  assert.equal(litres_for(TANK, LABEL, [view("water_change", { litres: 30 })]), 100);
+  assert.equal(
+    litres_for(
+      TANK,
+      { ...LABEL, basis: "new_water" },
+      [20, 30].map((litres) => view("water_change", { litres })),
+    ),
+    30,
+  );
   assert.equal(litres_for(TANK, { ...LABEL, basis: "new_water" }, []), 25);
 });
 
 test("labels used last in the tank come first", () => {
   const labels = [
-    { id: "a", name: "A" },
-    { id: "b", name: "B" },
-    { id: "c", name: "C" },
+    view("label", { id: "a", name: "A" }),
+    view("label", { id: "b", name: "B" }),
+    view("label", { id: "c", name: "C" }),
   ];
   assert.deepEqual(
-    labels_by_use(labels, [{ label: labels[1] }, { label: null }, { label: labels[2] }]).map(({ id }) => id),
+    labels_by_use(labels, some([{ label: labels[1] }, { label: null }, { label: labels[2] }])).map(({ id }) => id),
     ["c", "b", "a"],
   );
 });
@@ -85,8 +100,15 @@ test("what is wanted is the planned day's load, else one", () => {
 });
 
 test("animals that came and have not left are in the tank", () => {
-  const came = { change: "arrival", count: 6 };
+  const came = view("stock_change", { change: "arrival", count: 6 });
   assert.equal(animals_known([came]), true);
-  assert.equal(animals_known([came, { change: "death", count: 2 }, { change: "move_out", count: 4 }]), false);
+  assert.equal(
+    animals_known([
+      came,
+      view("stock_change", { change: "death", count: 2 }),
+      view("stock_change", { change: "move_out", count: 4 }),
+    ]),
+    false,
+  );
   assert.equal(animals_known([]), false);
 });

@@ -4,11 +4,15 @@ import { test } from "node:test";
 import { becomes, feed_step, foods, to_feed, usual_meal } from "../../pwa/advice/journal/feeding.js";
 import { nice_step, stepped } from "../../pwa/advice/journal/steps.js";
 import { install } from "../../pwa/contracts.js";
+import { view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 
-const meal = (day, feed_g, more = {}) => ({ at: `2026-05-0${day}T07:00:00.000Z`, feed_g, ...more });
+/** @typedef {import("./fixtures.js").Some<import("../../pwa/types/views.js").View<"feeding">>} SomeMeal */
+
+/** @param {number} day of May @param {number} feed_g @param {SomeMeal} [more] */
+const meal = (day, feed_g, more = {}) => view("feeding", { at: `2026-05-0${day}T07:00:00.000Z`, feed_g, ...more });
 
 test("the usual meal is the middle of the last five, fasts left out, with the food of last time", () => {
   const meals = [
@@ -20,7 +24,7 @@ test("the usual meal is the middle of the last five, fasts left out, with the fo
     meal(6, 2),
     meal(7, 0.35, { food: "flakes", protein_fraction: 0.44 }),
   ];
-  assert.deepEqual(usual_meal({ feed_g_day: 5 }, meals), {
+  assert.deepEqual(usual_meal(view("tank", { feed_g_day: 5 }), meals), {
     feed_g: 0.35,
     from: "meals",
     food: "flakes",
@@ -29,12 +33,12 @@ test("the usual meal is the middle of the last five, fasts left out, with the fo
 });
 
 test("without meals the tank's own figure is usual, without that a pinch", () => {
-  assert.deepEqual(usual_meal({ feed_g_day: 0.5, protein_fraction: 0.4 }, [meal(1, 0)]), {
+  assert.deepEqual(usual_meal(view("tank", { feed_g_day: 0.5, protein_fraction: 0.4 }), [meal(1, 0)]), {
     feed_g: 0.5,
     from: "tank",
     protein_fraction: 0.4,
   });
-  assert.deepEqual(usual_meal({}, []), { feed_g: 0.1, from: "pinch" });
+  assert.deepEqual(usual_meal(view("tank", {}), []), { feed_g: 0.1, from: "pinch" });
 });
 
 test("foods by when they were fed last, each once, with the protein of then", () => {
@@ -53,11 +57,11 @@ test("foods by when they were fed last, each once, with the protein of then", ()
 });
 
 test("a meal becomes what the nitrogen calculation says: 0.092 g N per gram of protein (Timmons and Ebeling)", () => {
-  const { answer, assumed } = becomes({ water_l: 50 }, 0.5, 0.4);
+  const { answer, assumed } = becomes(view("tank", { water_l: 50 }), 0.5, 0.4);
   assert.equal(assumed, false);
   assert.ok(Math.abs(answer.tan_mg_n_day - 0.5 * 0.4 * 92) < 1e-9);
   assert.ok(Math.abs(answer.tan_mg_n_l_day - (0.5 * 0.4 * 92) / 50) < 1e-9);
-  assert.equal(becomes({ water_l: 50 }, 0.5, undefined).assumed, true);
+  assert.equal(becomes(view("tank", { water_l: 50 }), 0.5, undefined).assumed, true);
 });
 
 test("steps are one, two or five of a power of ten", () => {
@@ -84,7 +88,14 @@ test("a step lands on whole steps and stays within bounds", () => {
 test("fed as usual in one go is what has a usual meal, none today, and nothing amiss", () => {
   const now = new Date(2026, 4, 7, 12).getTime();
   const at = (day) => new Date(2026, 4, day, 8).toISOString();
-  const stop = (name, act, ...feedings) => ({ tank: { name }, advice: { act }, feedings });
+  /**
+   * @param {string} name @param {import("../../pwa/types/advice.js").Advice["act"]} act @param {SomeMeal[]} feedings
+   */
+  const stop = (name, act, ...feedings) => ({
+    tank: view("tank", { name }),
+    advice: { act },
+    feedings: feedings.map((one) => view("feeding", one)),
+  });
   const meals = to_feed(
     [
       stop("hungry", "nothing", { at: at(6), feed_g: 0.3, food: "flakes" }),
@@ -92,7 +103,9 @@ test("fed as usual in one go is what has a usual meal, none today, and nothing a
       stop("fed", "nothing", { at: at(6), feed_g: 0.3 }, { at: at(7), feed_g: 0.3 }),
       stop("fasting", "nothing", { at: at(6), feed_g: 0.3 }, { at: at(7), feed_g: 0 }),
       stop("never fed", "nothing"),
-      ...["change", "hold", "confirm", "retest"].map((act) => stop(act, act, { at: at(6), feed_g: 0.3 })),
+      .../** @type {const} */ (["change", "hold", "confirm", "retest"]).map((act) =>
+        stop(act, act, { at: at(6), feed_g: 0.3 }),
+      ),
     ],
     now,
   );

@@ -22,7 +22,7 @@ const MAY_IMPORT = {
   "app.js": ["data", "i18n", "routes.js", "ui", "vendor/preact.js", "vendor/workbox-window.js"],
 };
 /** The folder a file lies in; a file beside them, or a library, stands for itself. */
-const room_of = (path) => (path.startsWith("vendor/") ? path : path.split("/")[0]);
+const room_of = (/** @type {string} */ path) => (path.startsWith("vendor/") ? path : path.split("/")[0]);
 
 test("a room imports only what its line of the table names", () => {
   for (const path of modules()) {

@@ -40,7 +40,9 @@ test("a move is two records of the same moment that find each other", () => {
 });
 
 test("a correction takes the place of both halves; where it is no move any more the other half goes", () => {
-  const [out, come] = life_writes("stock_change", move, numbered()).map(({ id, fields }) => ({ id, ...fields }));
+  const [out, come] = life_writes("stock_change", move, numbered()).map(({ id, fields }) =>
+    view("stock_change", { id, ...fields }),
+  );
   const elsewhere = life_writes("stock_change", { ...move, other_tank: "tank-cccc" }, numbered(), out, come);
   assert.deepEqual(
     elsewhere.map(({ type, fields }) => [type, fields?.tank, fields?.supersedes]),
@@ -66,9 +68,12 @@ test("a correction takes the place of both halves; where it is no move any more 
       ["del", "written-1"],
     ],
   );
-  const planted = life_writes("planting", { tank: "tank-aaaa", at: AT, change: "plant", species: "moss" }, numbered(), {
-    id: "old",
-  });
+  const planted = life_writes(
+    "planting",
+    { tank: "tank-aaaa", at: AT, change: "plant", species: "moss" },
+    numbered(),
+    view("planting", { id: "old" }),
+  );
   assert.deepEqual(
     planted.map(({ fields }) => fields?.supersedes),
     ["old"],
@@ -117,11 +122,9 @@ test("a real room takes them, and shows the corrected ones only", async () => {
 });
 
 test("an entry is corrected on its tank's page, a move where it began, and one comes back to where one was", () => {
-  const [out, come] = life_writes("stock_change", move, numbered()).map(({ id, fields }) => ({
-    id,
-    kind: "stock_change",
-    ...fields,
-  }));
+  const [out, come] = life_writes("stock_change", move, numbered()).map(({ id, fields }) =>
+    view("stock_change", { id, kind: "stock_change", ...fields }),
+  );
   const asked = "/tank/tank-aaaa/stock/new?corrects=written-0&then=%2Ftank%2Ftank-bbbb%2Fhistory";
   assert.deepEqual(
     [out, come].map((one) => correct_path(one, [out, come], "/tank/tank-bbbb/history")),
@@ -132,7 +135,7 @@ test("an entry is corrected on its tank's page, a move where it began, and one c
     "/tank/tank-bbbb/stock/new?corrects=written-1&then=%2Ftimeline",
     "its other half is gone",
   );
-  const planted = { id: "planted-1", kind: "planting", tank: "tank-aaaa", at: AT, change: "plant", species: "moss" };
+  const planted = view("planting", { id: "planted-1", kind: "planting", tank: "tank-aaaa", at: AT, species: "moss" });
   assert.equal(
     correct_path(planted, [planted], "/timeline"),
     "/tank/tank-aaaa/plants/new?corrects=planted-1&then=%2Ftimeline",

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { of_tank } from "../../pwa/advice/of_tank.js";
 
-const fed = (id, tank, at) => ({ id, tank, at });
+const fed = (/** @type {string} */ id, /** @type {string} */ tank, /** @type {string} */ at) => ({ id, tank, at });
 const ALL = [
   fed("c", "one", "2026-05-03"),
   fed("a", "one", "2026-05-01"),

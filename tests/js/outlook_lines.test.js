@@ -11,10 +11,11 @@ install(shared_bundle());
 
 const HOUR = 3_600_000;
 const START = Date.parse("2026-05-01T06:00:00.000Z");
-const at = (hours) => new Date(START + hours * HOUR).toISOString();
+const at = (/** @type {number} */ hours) => new Date(START + hours * HOUR).toISOString();
 
 test("a range of days, what lies behind, and what is not in sight", () => {
-  const says = (settled) => ready(settled, 100, START);
+  const says = (/** @type {{ p10: number; p50?: number | null; p90?: number | null; } | null | undefined} */ settled) =>
+    ready(settled, 100, START);
   assert.deepEqual(says({ p10: 150, p50: 200, p90: 300 }), {
     code: "between",
     from: START + 150 * HOUR,
@@ -29,7 +30,7 @@ test("a range of days, what lies behind, and what is not in sight", () => {
     ],
     ["soon", "likely", "now"],
   );
-  const open_ended = (p10, p50) => says({ p10, p50, p90: null });
+  const open_ended = (/** @type {number} */ p10, /** @type {number | null} */ p50) => says({ p10, p50, p90: null });
   assert.deepEqual(
     [open_ended(150, null), open_ended(90, null), says(null)],
     [{ code: "not_before", from: START + 150 * HOUR }, { code: "not_in_sight" }, { code: "not_in_sight" }],
@@ -43,7 +44,7 @@ test("a range of days, what lies behind, and what is not in sight", () => {
 });
 
 test("fish beyond today's are the feed beyond today's by the share they eat, never less than none", () => {
-  const band = (p10, p50, p90) => ({ p10, p50, p90 });
+  const band = (/** @type {number} */ p10, /** @type {number} */ p50, /** @type {number} */ p90) => ({ p10, p50, p90 });
   const rooms = headroom_by_week(
     some({
       feed_g_day_now: band(0.1, 0.4, 1),
@@ -71,7 +72,11 @@ const facts = as_facts({
   changes: [{ at: at(50), litres: 20 }],
 });
 /** @returns {import("./fixtures.js").Some<Asked["records"]["readings"][number]>} */
-const reading = (at_h, value, parameter = /** @type {const} */ ("nitrite")) => ({
+const reading = (
+  /** @type {number} */ at_h,
+  /** @type {number} */ value,
+  parameter = /** @type {const} */ ("nitrite"),
+) => ({
   at_h,
   parameter,
   value,

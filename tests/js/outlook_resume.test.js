@@ -8,7 +8,20 @@ import { outlook_of } from "../../pwa/calc/outlook.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
-const tank = { volume_l: 90, temperature_c: 23, ph: 7.1, feed_g_day: 0.3, planting: "light", seeded: "none" };
+/** @typedef {import("../../pwa/types/calculations.js").OutlookValues} OutlookValues */
+
+const tank = /** @type {const} */ ({
+  volume_l: 90,
+  temperature_c: 23,
+  ph: 7.1,
+  feed_g_day: 0.3,
+  planting: "light",
+  seeded: "none",
+});
+/**
+ * @param {number} day @param {"total_ammonia" | "nitrite"} parameter @param {number} value
+ * @returns {NonNullable<OutlookValues["readings"]>[number]}
+ */
 const reading = (day, parameter, value) => ({
   at_h: 24 * day,
   parameter,

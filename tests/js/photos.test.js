@@ -5,6 +5,7 @@ import { Unreachable } from "../../pwa/data/api.js";
 import { join, open_room } from "../../pwa/data/fish_room.js";
 import { photo_drafts } from "../../pwa/data/photo_drafts.js";
 import { share_once } from "../../pwa/data/share_once.js";
+import { there } from "./fixtures.js";
 import { TANK, WELCOME, reading, scripted, share, stored, test_phone } from "./test_phone.js";
 
 const picture = (last = 1) => new Blob([Uint8Array.from([0xff, 0xd8, 0xff, last])], { type: "image/jpeg" });
@@ -30,7 +31,7 @@ test("a picture is saved with its record and sent by its hash, once", async () =
   const [put, ...more] = server.sent.filter((one) => one.what === "blobs");
   assert.deepEqual(more, []);
   assert.equal(put.path, `/api/v1/rooms/room-1/blobs/${record.sha256}`);
-  assert.deepEqual(new Uint8Array(await put.bytes?.arrayBuffer()), new Uint8Array(await picture().arrayBuffer()));
+  assert.deepEqual(new Uint8Array(await there(put.bytes).arrayBuffer()), new Uint8Array(await picture().arrayBuffer()));
   assert.deepEqual(await states(phone), ["shared"]);
 });
 
@@ -87,9 +88,9 @@ test("another keeper's picture is fetched once, checked against its hash, and st
     assert.equal(await room.photo(sha256), null, "it cannot be fetched now");
   }
   server.handlers.blobs = () => ({ body: picture(9) });
-  assert.equal((await room.photo(sha256)).size, 4);
+  assert.equal(there(await room.photo(sha256)).size, 4);
   server.handlers.blobs = () => Promise.reject(new Unreachable("no signal"));
-  assert.equal((await room.photo(sha256)).size, 4);
+  assert.equal(there(await room.photo(sha256)).size, 4);
   assert.deepEqual(await states(phone), ["shared"]);
 });
 
@@ -110,6 +111,7 @@ test("a picture taken before joining goes along into the room", async () => {
 test("a note and its pictures are saved together or not at all", async () => {
   const { phone, room } = await joined();
   const entry = "entry-0001";
+  /** @type {import("../../pwa/data/write.js").Change} */
   const note = { type: "put", kind: "note", fields: { tank: "tank-0001", text: "New roots", entry } };
   const [, first, second] = await room.write(
     [note],

@@ -12,6 +12,7 @@ import {
   views_of,
 } from "../../pwa/bench/record_fields.js";
 import { install, records } from "../../pwa/contracts.js";
+import { there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -21,7 +22,8 @@ const kit = records().test_kit.fields;
 const water = records().tank.fields.filter(({ name }) =>
   ["name", "temperature_c", "started_at", "note"].includes(name),
 );
-const view_of = (specs, raw, key, manner = metric) => views_of(specs, raw, manner).find((one) => one.key === key);
+const view_of = (specs, raw, key, manner = metric) =>
+  there(views_of(specs, raw, manner).find((one) => one.key === key));
 
 test("a field gets the control that its specification asks for", () => {
   const kinds = Object.fromEntries(views_of(water, {}, metric).map(({ key, kind }) => [key, kind]));
@@ -56,7 +58,7 @@ test("entries of a list come, are typed and go, and what stays empty is left out
   assert.deepEqual(raw.steps, ["", "0.5"]);
   assert.deepEqual(payload_of(kit, raw, marks).steps, [0.5]);
   assert.deepEqual(
-    view_of(kit, raw, "steps").rows.map(([{ key, value }]) => [key, value]),
+    there(view_of(kit, raw, "steps").rows).map(([{ key, value }]) => [key, value]),
     [
       ["steps.0", ""],
       ["steps.1", "0.5"],
@@ -66,10 +68,10 @@ test("entries of a list come, are typed and go, and what stays empty is left out
 
   const timed = add_row(kit, {}, ["timers"]);
   assert.deepEqual(timed.timers, [{}]);
-  const [field] = view_of(kit, timed, "timers").rows[0];
+  const [field] = there(view_of(kit, timed, "timers").rows)[0];
   assert.deepEqual(field.path.slice(0, 2), ["timers", 0]);
-  assert.equal(spec_at(kit, field.path).label, field.label);
-  assert.equal(spec_at(kit, ["steps", "0"]).label, kit.find(({ name }) => name === "steps").label);
+  assert.equal(there(spec_at(kit, field.path)).label, field.label);
+  assert.equal(there(spec_at(kit, ["steps", "0"])).label, there(kit.find(({ name }) => name === "steps")).label);
 });
 
 test("a choice that is taken back falls to what is usual, and shows what hangs on that", () => {

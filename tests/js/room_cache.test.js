@@ -5,6 +5,7 @@ import { make_room } from "../../pwa/data/fish_room.js";
 import { RoomCache, open_cache } from "../../pwa/data/room_cache.js";
 import { share_once } from "../../pwa/data/share_once.js";
 import { start } from "../../pwa/data/sync.js";
+import { there } from "./fixtures.js";
 import { TANK, WELCOME, joined_phone, page, pushed, row, scripted } from "./test_phone.js";
 
 const ROOM = WELCOME.room.id;
@@ -56,7 +57,7 @@ test("a read that began earlier and takes longer does not replace a later one", 
   const has_read = new Promise((resolve) => (read_rows = () => resolve(null)));
   phone.database.read = async (stores, work) => {
     const result = real(stores, work);
-    if (!slow || !stores.includes("rows")) return result;
+    if (!slow || !(/** @type {readonly string[]} */ (stores).includes("rows"))) return result;
     slow = false;
     await result;
     read_rows();
@@ -73,7 +74,7 @@ test("a read that began earlier and takes longer does not replace a later one", 
 
 test("what is told by another tab is read here, and not told once more", async () => {
   const { phone, cache } = await with_tanks("tank-0001");
-  const told = [];
+  /** @type {import("../../pwa/data/phone.js").Message[]} */ const told = [];
   phone.tell = (message) => told.push(message);
   await rename(phone, "tank-0001", "From the other tab");
   let changes = 0;
@@ -99,10 +100,10 @@ test("a cache that was not opened holds nothing; one of a room without records s
 test("a batch is told once, when it is answered; a page without rows is not told", async () => {
   const { phone, room } = await with_tanks();
   const ids = await room.write([1, 2].map(() => ({ type: "put", kind: "tank", fields: TANK })));
-  const told = [];
-  await share_once(phone, ROOM, (keys) => told.push(keys));
-  assert.deepEqual(told, [ids.map((id) => ({ kind: "tank", id }))]);
-  await share_once(phone, ROOM, (keys) => told.push(keys));
+  /** @type {(import("../../pwa/types/stores.js").RecordKey[] | null)[]} */ const told = [];
+  await share_once(phone, ROOM, (keys) => void told.push(keys));
+  assert.deepEqual([...told], [ids.map((id) => ({ kind: "tank", id }))]);
+  await share_once(phone, ROOM, (keys) => void told.push(keys));
   assert.equal(told.length, 1);
 });
 
@@ -117,18 +118,18 @@ test("a push that takes long is shown as sending, and as shared once it is answe
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   const seen = [];
   server.handlers.push = async (request) => {
-    seen.push(room.get("tank", tank).meta.state);
-    const shown = new Promise((resolve) => cache.on_change(resolve));
+    seen.push(there(room.get("tank", tank)).meta.state);
+    const shown = new Promise((resolve) => cache.on_change(() => resolve(undefined)));
     const [{ ms, work }] = timers;
     assert.ok(ms <= 2000, "sending is shown before the keeper wonders");
     work();
     await shown;
-    seen.push(room.get("tank", tank).meta.state, room.sharing().sending);
+    seen.push(there(room.get("tank", tank)).meta.state, room.sharing().sending);
     return server.usual.push(request);
   };
   await share();
   assert.deepEqual(seen, ["waiting", "sending", 1]);
-  assert.deepEqual([room.get("tank", tank).meta.state, room.sharing().sending], ["shared", 0]);
+  assert.deepEqual([there(room.get("tank", tank)).meta.state, room.sharing().sending], ["shared", 0]);
   assert.equal(timers.size, 0, "the timer is stopped by the answer");
 });
 
@@ -141,7 +142,7 @@ test("after a push that failed, what was shown as sending waits again", async ()
   };
   server.handlers.push = () => ({ status: 503, body: null });
   await share();
-  assert.deepEqual([room.get("tank", tank).meta.state, room.sharing().sending], ["waiting", 0]);
+  assert.deepEqual([there(room.get("tank", tank)).meta.state, room.sharing().sending], ["waiting", 0]);
 });
 
 test("of a room that is not on the screen, other tabs are told", async () => {
@@ -157,7 +158,7 @@ test("of a room that is not on the screen, other tabs are told", async () => {
     );
   await make_room("Attic", phone);
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
-  const told = [];
+  /** @type {import("../../pwa/data/phone.js").Message[]} */ const told = [];
   const answered = new Promise((resolve) => {
     phone.tell = (message) => {
       told.push(message);

@@ -15,6 +15,7 @@ import { REASONS, refusals } from "../../pwa/advice/sharing/needs_you.js";
 import { ROLES, powers } from "../../pwa/advice/sharing/powers.js";
 import { refusal } from "../../pwa/data/refusal.js";
 import { clocks_differ, sharing_lines } from "../../pwa/advice/sharing/sharing_lines.js";
+import { some, there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { TANK, WELCOME, page, pushed, row, scripted, share, test_phone } from "./test_phone.js";
 
@@ -82,13 +83,14 @@ test("a refusal over fields names each by its label, in the server's words", () 
     fields: { tank: "tank-1", parameter: "ph", value: 99999999, at: "2026-05-04T07:00:00.000Z" },
   };
   const errors = [{ field: "value", message: "must be from -5 to 100000", allowed: "a number" }];
-  const room = {
+  /** @type {Parameters<typeof refusals>[1]} */
+  const room = some({
     kinds: records(),
-    get: (kind) => (kind === "tank" ? { name: "Reed pool" } : null),
+    get: (/** @type {string} */ kind) => (kind === "tank" ? { name: "Reed pool" } : null),
     may: () => true,
     ...WORDS,
     held: [{ kind: "reading", id: "reading-1" }],
-  };
+  });
   const [one] = refusals(
     [{ n: 1, op, by: null, at: "2026-05-05T07:00:00.000Z", creates: true, reason: "fields", errors }],
     room,
@@ -100,7 +102,12 @@ test("a refusal over fields names each by its label, in the server's words", () 
 
 test("a field is said by what it holds, its label without what explains it", () => {
   const of = (kind, name) => records()?.[kind]?.fields.find((field) => field.name === name);
-  const words = { ...WORDS, get: (kind, id) => (kind === "tank" && id === "tank-0001" ? { name: "Reed pool" } : null) };
+  /** @type {Parameters<typeof value_said>[2]} */
+  const words = some({
+    ...WORDS,
+    get: (/** @type {string} */ kind, /** @type {string} */ id) =>
+      kind === "tank" && id === "tank-0001" ? { name: "Reed pool" } : null,
+  });
   const said = (kind, name, value) => value_said(of(kind, name), value, words);
   assert.deepEqual(
     [
@@ -133,7 +140,7 @@ test("a refused step of a plan says how far it is in the keeper's own language",
     type: "put",
     fields: { setup_substrate: { state: "skipped", said: { bed: "plain" } } },
   };
-  const [one] = refusals([{ n: 1, op, reason: "role" }], {
+  const [one] = refusals([some({ n: 1, op, reason: "role" })], {
     kinds: german,
     get: () => null,
     may: () => false,
@@ -145,7 +152,7 @@ test("a refused step of a plan says how far it is in the keeper's own language",
 test("every reason and every code has its words; a strange reason is quoted", () => {
   for (const reason of [...REASONS, "other"]) assert.ok(`why_not.${reason}` in en, reason);
   const [one] = refusals(
-    [{ n: 1, op: { op: "o", kind: "note", id: "n", type: "del", fields: {} }, reason: "moonlight" }],
+    [some({ n: 1, op: { op: "o", kind: "note", id: "n", type: "del", fields: {} }, reason: "moonlight" })],
     { kinds: records(), get: () => null, may: () => true, ...WORDS },
   );
   assert.deepEqual([one.why, one.reason, one.doing], ["other", "moonlight", "remove"]);
@@ -211,10 +218,11 @@ test("who may do what: an owner everything but leave a room ownerless, the other
       self: _self,
       last_owner: _last,
       ...rest
-    } = powers(
-      all.find((one) => one.id === whom),
-      { people: all, me: who, role: all.find((one) => one.id === who)?.role },
-    );
+    } = powers(there(all.find((one) => one.id === whom)), {
+      people: all,
+      me: who,
+      role: all.find((one) => one.id === who)?.role,
+    });
     return Object.keys(rest).filter((power) => rest[power]);
   };
   assert.deepEqual(can("owner", "helper"), ["change_role", "hand_over", "remove", "phones"]);
@@ -236,8 +244,8 @@ test("what a failed call means", () => {
   assert.deepEqual(refusal(new Unreachable("no", { status: 500 })), { code: "server-failed" });
   assert.deepEqual(refusal(refused(401, "key-revoked")), { code: "signed-out" });
   assert.deepEqual(
-    [403, 404, 429].map((status) => refusal(refused(status, "x")).code),
-    ["not-allowed", "not-here", "too-often"],
+    [403, 404, 429].map((status) => refusal(refused(status, "x"))),
+    [{ code: "not-allowed" }, { code: "not-here" }, { code: "too-often" }],
   );
   assert.deepEqual(refusal(refused(409, "last-owner")), { code: "last-owner" });
   assert.deepEqual(refusal(refused(410, "membership-ended")), { code: "ended" });

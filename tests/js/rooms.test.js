@@ -159,7 +159,8 @@ test("handing over makes the other owner first; one who has left already has lef
   const { phone } = await joined();
   const { room } = await open_room("room-1", phone);
   phone.send = async ({ method, path, body }) => {
-    asked.push([method, path.split("/").at(-1), body?.role]);
+    const { role } = /** @type {{role?: string}} */ (body ?? {});
+    asked.push([method, path.split("/").at(-1), role]);
     const gone = method === "DELETE";
     return { status: gone ? 410 : 200, body: gone ? GONE.body : {}, retry_after_ms: null };
   };

@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
 import { join, open_room } from "../../pwa/data/fish_room.js";
+import { there } from "./fixtures.js";
 import {
   TANK,
   WELCOME,
@@ -80,7 +81,7 @@ test("a page that arrives after the cursor has moved on is not applied", async (
     const late = page(request, [row(4, "tank", "tank-0004", TANK)]);
     if (first) {
       first = false;
-      await phone.database.write(["rooms"], async (t) => t.rooms.put({ ...(await t.rooms.get(ROOM)), since: 8 }));
+      await phone.database.write(["rooms"], async (t) => t.rooms.put({ ...there(await t.rooms.get(ROOM)), since: 8 }));
     }
     return late;
   };
@@ -126,10 +127,12 @@ test("an acknowledgement of an older epoch is ignored: the op goes out again", a
 test("an acknowledgement that comes after the epoch has changed is ignored", async () => {
   const { phone, room, share, server } = await joined();
   await add_tank(room);
-  server.handlers.push = async ({ body }) => {
+  server.handlers.push = async (request) => {
     delete server.handlers.push;
-    await phone.database.write(["rooms"], async (t) => t.rooms.put({ ...(await t.rooms.get(ROOM)), epoch: "epoch-2" }));
-    return server.usual.push({ body });
+    await phone.database.write(["rooms"], async (t) =>
+      t.rooms.put({ ...there(await t.rooms.get(ROOM)), epoch: "epoch-2" }),
+    );
+    return server.usual.push(request);
   };
   await share();
   assert.deepEqual(await states(phone), ["waiting"]);
@@ -180,7 +183,7 @@ test("after a restore, a change to another keeper's record waits until the recor
   assert.equal(room.get("tank", TANK_ID)?.water_l, 50);
 });
 
-for (const [status, problem] of [
+for (const [status, problem] of /** @type {[number, string][]} */ ([
   [401, "signed-out"],
   [403, "not-allowed"],
   [404, "not-allowed"],
@@ -189,7 +192,7 @@ for (const [status, problem] of [
   [503, "server-failed"],
   [507, "server-full"],
   [418, "refused"],
-]) {
+])) {
   test(`${status} keeps everything and says "${problem}"`, async () => {
     const { phone, room, share, server, cursor } = await joined();
     server.handlers.pull = (request) => page(request, [row(3, "tank", TANK_ID, TANK)]);
@@ -202,20 +205,21 @@ for (const [status, problem] of [
     assert.equal((await stored(phone, "device")).find((one) => one.name === "identity").key, WELCOME.key);
     assert.equal(room.all("tank").length, 2);
     assert.equal(room.sharing().problem, problem);
-    server.handlers.push = server.handlers.pull = undefined;
+    delete server.handlers.push;
+    delete server.handlers.pull;
     assert.equal((await share()).problem, null);
     assert.deepEqual(await states(phone), []);
   });
 }
 
-for (const [why, answer] of [
+for (const [why, answer] of /** @type {[string, import("./test_phone.js").Handlers[string]][]} */ ([
   ["a portal's page", () => Promise.reject(new Unreachable("Something other than the server answered"))],
   ["a 200 without results", () => ({ body: { ok: true } })],
   ["a 200 with an error inside", () => ({ body: { epoch: "epoch-1", error: "expired" } })],
   ["a 200 that answers no op", () => pushed([])],
   ["a 200 that answers a strange op", () => pushed([{ op: "another", status: "ok" }])],
   ["a 200 with a strange status", () => pushed([{ op: "x", status: "perhaps" }])],
-]) {
+])) {
   test(`${why} is no acknowledgement`, async () => {
     const { phone, room, share, server } = await joined();
     await add_tank(room);
@@ -269,17 +273,17 @@ test("one refused op blocks no other; the keeper can let it try again", async ()
   assert.equal(needs_you[0].op.fields.value, 0.5);
   assert.equal(needs_you[0].errors[0].field, "value");
   assert.equal(room.all("reading").length, 3, "what was recorded is still visible");
-  server.handlers.push = undefined;
+  delete server.handlers.push;
   await room.try_again();
   await share();
   assert.deepEqual(await states(phone), []);
 });
 
-for (const [status, reason] of [
+for (const [status, reason] of /** @type {[number, string][]} */ ([
   [413, "too-large"],
   [422, "invalid"],
   [400, "invalid"],
-]) {
+])) {
   test(`${status} for a whole push: the one op at fault is found, all others are shared`, async () => {
     const { phone, room, share, server } = await joined();
     await room.write(
@@ -320,8 +324,8 @@ test("a write while a push is under way is neither lost nor acknowledged with it
 test("an answer that comes twice has one effect", async () => {
   const { phone, room, share, server } = await joined();
   await add_tank(room);
-  server.handlers.push = (request) => {
-    const { body } = server.usual.push(request);
+  server.handlers.push = async (request) => {
+    const { body } = await server.usual.push(request);
     return { body: { ...body, results: [...body.results, ...body.results] } };
   };
   await share();
@@ -331,7 +335,7 @@ test("an answer that comes twice has one effect", async () => {
 
 test("two tabs: the second does not sync while the first does", async () => {
   let release = () => {};
-  const gate = new Promise((resolve) => (release = resolve));
+  const gate = new Promise((resolve) => (release = () => resolve(undefined)));
   const { phone, room, share, server } = await joined({
     pull: async (request) => {
       await gate;

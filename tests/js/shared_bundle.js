@@ -2,9 +2,12 @@
 import { readFileSync, readdirSync } from "node:fs";
 
 const root = new URL("../../shared_schema/", import.meta.url);
-const json = (path) => JSON.parse(readFileSync(new URL(path, root), "utf8"));
+const json = (/** @type {string | URL} */ path) => JSON.parse(readFileSync(new URL(path, root), "utf8"));
 
-/** Every JSON file of one folder of shared_schema, by file name without its ending. */
+/**
+ * Every JSON file of one folder of shared_schema, by file name without its ending.
+ * @param {string} name
+ */
 export function folder(name) {
   const files = readdirSync(new URL(`${name}/`, root))
     .filter((file) => file.endsWith(".json"))

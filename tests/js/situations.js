@@ -95,7 +95,7 @@ const death = (/** @type {number} */ count, hours = 10, cause_code = "not_known"
 const SHOAL = [arrival("Hyphessobrycon amandae", 12)];
 const noted = (/** @type {string} */ tile, hours = 2) =>
   view("note", { id: `note-${tile}`, at: ago(hours), text: tile, quick: [tile] });
-/** @param {SomeFacts} [more] */
+/** @param {import("./fixtures.js").Some<import("./fixtures.js").Facts["changes"][number]>} [more] */
 const change = (hours = 3, fraction = 0.3, more = {}) => ({
   id: "change-one",
   at: ago(hours),

@@ -113,10 +113,8 @@ test("masses are those of FishBase's length-weight pair, quoted for the neon tet
 
 test("a keeper's own animal goes into every calculation that takes animals, with the columns that one knows", () => {
   const own = [
-    {
+    view("own_species", {
       id: "own-1",
-      kind: "own_species",
-      meta: {},
       name: "Grey loach",
       length_cm: 6,
       shape: "eel",
@@ -124,7 +122,7 @@ test("a keeper's own animal goes into every calculation that takes animals, with
       temperature_high_c: 23,
       group_min: 5,
       note: "from the club",
-    },
+    }),
   ];
   const entries = as_animals(
     [
@@ -149,12 +147,13 @@ test("a keeper's own animal goes into every calculation that takes animals, with
   assert.equal(run("stocking_limit", { ...room, animals: animals_for("stocking_limit", entries) }).more.length, 2);
   assert.deepEqual(
     tank_figures({
-      tank: { id: "tank-aaa", water_l: 80 },
+      tank: view("tank", { id: "tank-aaa", water_l: 80 }),
       readings: [],
       changes: [],
       doses: [],
       feedings: [],
       stock: [change(1, "arrival", "Grey loach", 3)],
+      notes: [],
       own_species: own,
       source: null,
       label: null,
@@ -217,14 +216,19 @@ test("water out of another tank brings what that tank's last test before it read
 });
 
 test("plants: what grows, since when, what was put in, trimmed last; gone only when all of it went", () => {
-  const did = (day, what, species, amount) => ({
-    id: `p-${made++}`,
-    tank: "tank-aaa",
-    at: at(day),
-    change: what,
-    species,
-    ...(amount ? { amount } : {}),
-  });
+  /**
+   * @param {number} day @param {import("../../pwa/types/records.js").PlantingFields["change"]} what
+   * @param {string} species @param {string} [amount]
+   */
+  const did = (day, what, species, amount) =>
+    view("planting", {
+      id: `p-${made++}`,
+      tank: "tank-aaa",
+      at: at(day),
+      change: what,
+      species,
+      ...(amount ? { amount } : {}),
+    });
   const { growing, gone } = plants_of([
     did(1, "plant", "moss", "a handful"),
     did(3, "trim", "moss"),

@@ -39,6 +39,7 @@ async function started(handlers) {
 
 const stops = [];
 afterEach(() => stops.splice(0).forEach((stop) => stop()));
+/** @type {import("../../pwa/data/write.js").Change[]} */
 const tank = [{ type: "put", kind: "tank", fields: TANK }];
 
 test("it shares on load, soon after a write, and by timer", async () => {
@@ -63,7 +64,7 @@ test("a write during failures does not shorten the wait; success resets it", asy
   await room.write(tank);
   assert.equal(wait()[0], waits.at(-1));
   assert.equal(room.sharing().problem, "unreachable");
-  server.handlers.pull = undefined;
+  delete server.handlers.pull;
   await now();
   assert.deepEqual(wait(), [45_000]);
   assert.equal(room.sharing().problem, null);
@@ -95,7 +96,8 @@ test("a room that had ended and is open again is shared again by itself", async 
   await now();
   assert.equal(room.sharing().joined, false);
   assert.equal(room.sharing().needs_you.length, 1);
-  server.handlers.push = server.handlers.pull = undefined;
+  delete server.handlers.push;
+  delete server.handlers.pull;
   phone.clock += 3_600_000;
   await now();
   assert.equal(room.sharing().joined, true);
@@ -113,10 +115,10 @@ async function listening(answer) {
       answer(response);
     });
   });
-  await new Promise((resolve) => server.listen(0, "127.0.0.1", resolve));
+  await new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(undefined)));
   stops.push(() => server.closeAllConnections?.() ?? server.close());
   stops.push(() => server.close());
-  return { got, base: `http://127.0.0.1:${server.address()?.port}` };
+  return { got, base: `http://127.0.0.1:${/** @type {import("node:net").AddressInfo} */ (server.address()).port}` };
 }
 
 const json =
@@ -141,7 +143,7 @@ test("a small body travels as it is, a large one compressed, each with the key i
   assert.equal(got[0].headers["content-encoding"], undefined);
   assert.deepEqual(JSON.parse(got[0].body), { ops: [] });
   assert.equal(got[1].headers["content-encoding"], "gzip");
-  assert.deepEqual(JSON.parse(gunzipSync(got[1].body)), { ops });
+  assert.deepEqual(JSON.parse(String(gunzipSync(got[1].body))), { ops });
 });
 
 for (const [why, answer] of [

@@ -90,7 +90,8 @@ test("every event kind is in a group, and what is corrected is a field of its ki
     some({ all: (kind) => [{ id: "x", kind, at: at(1, 1) }], get: () => null, earlier: () => [] }),
   ).map(({ kind }) => kind);
   // A photo of the same entry stands with its note.
-  for (const kind of events) assert.ok(told.includes(kind) || kind === "photo", `${kind} is not in the timeline`);
+  for (const kind of events)
+    assert.ok(/** @type {string[]} */ (told).includes(kind) || kind === "photo", `${kind} is not in the timeline`);
   for (const [kind, field] of Object.entries(CORRECTED))
     assert.ok(records()?.[kind]?.fields.some(({ name }) => name === field));
   assert.equal(GROUPS.length, new Set(GROUPS).size);

@@ -5,6 +5,7 @@ import { Refused, Unreachable } from "../../pwa/data/api.js";
 import { NotSaved } from "../../pwa/data/fish_room.js";
 import { InvalidInput } from "../../pwa/contracts.js";
 import { choose } from "../../pwa/i18n/words.js";
+import { some } from "./fixtures.js";
 
 globalThis.navigator ??= /** @type {any} */ ({ onLine: true, language: "en-GB" });
 const { trouble_said } = await import("../../pwa/ui/words/trouble_said.js");
@@ -16,7 +17,10 @@ const refused = (/** @type {number} */ status) =>
 test("a refusal is said in its own words", async () => {
   await choose(["en-GB"]);
   const wrong = new InvalidInput([{ field: "amount", message: "is needed", allowed: "a number" }]);
-  assert.equal(trouble_said(wrong, [{ name: "amount", label: "Amount" }]), "Amount is needed. Allowed: a number.");
+  assert.equal(
+    trouble_said(wrong, [some({ name: "amount", label: "Amount" })]),
+    "Amount is needed. Allowed: a number.",
+  );
   assert.match(trouble_said(new NotSaved("no-space", null)), /no room left/);
   assert.match(trouble_said(new Unreachable("no signal")), /no signal|server/i);
   assert.match(trouble_said(refused(403)), /role/);

@@ -2,9 +2,11 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { fold, show } from "../../pwa/data/view.js";
+import { some } from "./fixtures.js";
 import { row } from "./test_phone.js";
 
 const stamp = (ms, device = "a") => `${1770000000000 + ms}-00000-${device}`;
+/** @type {import("./fixtures.js").Some<import("../../pwa/types/contract.js").Kind>} */
 const SPEC = { kind: "reading", fields: [] };
 const made = (id, ms, supersedes, more = {}) => [
   id,
@@ -12,7 +14,7 @@ const made = (id, ms, supersedes, more = {}) => [
     ...fold({ ...row(1, "reading", id, { value: ms, ...(supersedes ? { supersedes } : {}) }, stamp(ms)), ...more }, []),
   },
 ];
-const seen = (...records) => show(SPEC, new Map(records)).map(({ id }) => id);
+const seen = (...records) => show(some(SPEC), new Map(records)).map(({ id }) => id);
 
 test("of two corrections of one reading, made offline on two phones, the later is shown, in either order", () => {
   const both = [made("first", 1), made("ada", 2, "first"), made("bo", 3, "first")];

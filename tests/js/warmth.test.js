@@ -9,7 +9,8 @@ import { shared_bundle } from "./shared_bundle.js";
 install(shared_bundle());
 
 const now = Date.parse("2026-05-10T08:00:00.000Z");
-const read = (value, at) => view("reading", { parameter: "temperature", value, at });
+const read = (/** @type {number} */ value, /** @type {string} */ at) =>
+  view("reading", { parameter: "temperature", value, at });
 const usual = (/** @type {number} */ temperature_c) => view("tank", { temperature_c });
 
 test("a reading of the last two days counts, then the usual figure, then an older reading", () => {
@@ -20,7 +21,7 @@ test("a reading of the last two days counts, then the usual figure, then an olde
     at: fresh.at,
   });
   assert.deepEqual(warmth_of({ now, readings: [old], tank: usual(23) }), { celsius: 23, at: null });
-  const hours_ago = (hours) => read(24.5, new Date(now - hours * 3_600_000).toISOString());
+  const hours_ago = (/** @type {number} */ hours) => read(24.5, new Date(now - hours * 3_600_000).toISOString());
   assert.deepEqual(
     [47, 49].map((hours) => warmth_of({ now, readings: [hours_ago(hours)], tank: usual(23) })?.celsius),
     [24.5, 23],

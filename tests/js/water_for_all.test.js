@@ -13,7 +13,13 @@ install(shared_bundle());
 
 test("animals whose waters do not meet have no water in common, and none is said", async () => {
   await choose(["en-GB"]);
-  const own = (name, low, high) => ({ name, count: 6, length_cm: 4, temperature_low_c: low, temperature_high_c: high });
+  const own = (/** @type {string} */ name, /** @type {number} */ low, /** @type {number} */ high) => ({
+    name,
+    count: 6,
+    length_cm: 4,
+    temperature_low_c: low,
+    temperature_high_c: high,
+  });
   const warm = own("warm", 25, 29);
   const apart = run("compatibility", { animals: [warm, own("cool", 14, 20)] });
   assert.equal(apart.temperature_low_c, null);

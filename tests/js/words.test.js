@@ -46,7 +46,7 @@ test("plural forms and separators by language", async () => {
 test("how long ago, in whole steps that have passed", async () => {
   await choose(["en-GB"]);
   const now = Date.parse("2026-05-04T08:00:00.000Z");
-  const said = (iso) => ago(iso, now);
+  const said = (/** @type {string} */ iso) => ago(iso, now);
   assert.deepEqual(
     [
       "2026-05-04T08:00:30.000Z",
