@@ -184,7 +184,7 @@ def said_change(thumb):
 def calculated(thumb, tank_l):
     """The same from the server's calculations, asked what the phone asked."""
     plan = run("change_plan", plan_input(thumb, "Reed pool"))
-    litres = bucket((plan["two_changes"] or {"fraction_each": plan["fraction"]})["fraction_each"] * tank_l, tank_l)
+    litres = bucket((plan["several"] or {"fraction_each": plan["fraction"]})["fraction_each"] * tank_l, tank_l)
     label = {"basis": "new_water", "label_ml": 2, "label_per_l": 10}
     dose = run("dechlorinator_dose", {"change_l": litres, "tank_l": tank_l, **label})
     return litres, dose["label_dose_ml"]

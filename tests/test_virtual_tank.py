@@ -6,8 +6,7 @@ from pathlib import Path
 import pytest
 from pace import PACE, by_pace
 
-from tests.virtual_tank.report import LIMITS
-from tests.virtual_tank.scores import closed_loop, next_day_forecast, ready_date
+from tests.virtual_tank.scores import LIMITS, closed_loop, next_day_forecast, ready_date
 
 FOLDER = Path(__file__).parent / "virtual_tank"
 SEED = 41

@@ -3,6 +3,7 @@
  * limits.
  * Pure: no words. Where there is no forecast, the rule of today.js stands, and says why.
  */
+import { contracts } from "../contracts.js";
 import { HOUR } from "../figures/durations.js";
 import { QUICK, WATCHED, freed_ammonia } from "./level.js";
 import { assumed_for } from "./limits.js";
@@ -25,16 +26,12 @@ const QUICK_SPECIES = QUICK.map((parameter) => SPECIES_OF[parameter]);
  */
 
 /**
- * What to do, by the first line that holds. `says` tells what goes with it: nothing more, the doubted reading, or
- * the whole plan.
- * @type {{when: (signs: Signs) => boolean, state: Advice["state"], act: Advice["act"],
- *   says: "nothing" | "doubt" | "plan"}[]}
+ * What to do, by the first line that holds. `says` tells what goes with it: nothing more, or the whole plan.
+ * @type {{when: (signs: Signs) => boolean, state: Advice["state"], act: Advice["act"], says: "nothing" | "plan"}[]}
  */
 const DECISIONS = [
   // Without any test the forecast only says what is usual: test before carrying water.
   { when: (it) => it.untested, state: "watch", act: "test", says: "nothing" },
-  // A change for nitrate alone is not worth ammonia or nitrite over its limit.
-  { when: (it) => it.brings.length > 0, state: "change today", act: "hold", says: "doubt" },
   { when: (it) => it.doubted && it.urgent, state: "act now", act: "retest", says: "plan" },
   { when: (it) => it.doubted, state: "watch", act: "retest", says: "plan" },
   { when: (it) => it.urgent, state: "act now", act: "change", says: "plan" },
@@ -42,6 +39,7 @@ const DECISIONS = [
   { when: (it) => it.test_due && it.changing, state: "change today", act: "test", says: "plan" },
   { when: (it) => it.test_due, state: "watch", act: "test", says: "plan" },
   { when: (it) => it.changing, state: "change today", act: "change", says: "plan" },
+  { when: (it) => it.refused, state: "change today", act: "hold", says: "plan" },
   { when: (it) => it.helpless, state: "change today", act: "hold", says: "plan" },
   { when: (it) => it.half_food || it.near, state: "watch", act: "nothing", says: "plan" },
   { when: () => true, state: "steady", act: "nothing", says: "plan" },
@@ -71,7 +69,6 @@ export function foretold(facts, rule, asked, forecast) {
     besides: [],
     ...(says === "plan" ? planned_change(facts, asked, { plan, next }) : {}),
     ...(says === "nothing" ? {} : { doubt }),
-    brings: says === "doubt" ? signs.brings : [],
     unhurried: says !== "nothing" && signs.unhurried,
     again: false,
     next_test_hours: act === "hold" && says === "plan" ? SOON_HOURS : rule.usual_test_hours,
@@ -102,12 +99,13 @@ function signs_of(rule, asked, { plan, next }, doubt) {
     untested: !asked.records.readings.some(({ parameter }) => parameter === "total_ammonia" || parameter === "nitrite"),
     /** Only nitrate may pass its limit. */
     unhurried,
-    brings: unhurried && changing && !plan.enough ? brought_over(plan, asked.limits) : [],
     doubted: doubt !== undefined,
     changing,
     urgent: changing && QUICK.some((name) => next.now[`${name}_mg_n_l`].p50 > rule.limits.act_at[name]),
     test_due: rule.test_due,
     half_food,
+    /** The change that nitrate asks for would bring ammonia or nitrite over. */
+    refused: plan.enough && !changing && Boolean(plan.cause),
     /** No change is enough, with the usual food or with half of it. */
     helpless: !plan.enough && !half_food,
     near: plan.pass_chance > RISK / 2,
@@ -115,7 +113,7 @@ function signs_of(rule, asked, { plan, next }, doubt) {
 }
 
 /** The share of the water that the plan changes now. @param {PlanAnswer} plan */
-const fraction_of = (plan) => plan.two_changes?.fraction_each ?? plan.fraction;
+const fraction_of = (plan) => plan.several?.fraction_each ?? plan.fraction;
 
 /**
  * The plan's change, how much and by when, and what it advises besides.
@@ -130,8 +128,11 @@ function planned_change(facts, asked, { plan, next }) {
   const exact_litres = Math.min(fraction_of(plan) * water_l, most_l);
   const litres = bucket_litres(exact_litres, water_l, facts.water_unit, most_l);
   const above = QUICK_SPECIES.some((name) => over(next, name, asked.limits, 0, "p50"));
-  const besides = plan.advice.filter((code) => code !== "no_change" && code !== "two_changes");
-  const second = plan.two_changes ? { at: facts.now + plan.two_changes.after_h * HOUR, litres } : undefined;
+  const besides = plan.advice.filter((code) => code !== "no_change" && code !== "several_changes");
+  const { several } = plan;
+  const second = several
+    ? { at: facts.now + several.every_h * HOUR, litres, count: several.count, every_h: several.every_h }
+    : undefined;
   if (!(exact_litres > 0)) return { besides, second };
   return {
     besides,
@@ -173,17 +174,6 @@ function over({ series }, name, limits, at, point) {
 }
 
 /**
- * Which of the quick poisons the change itself may bring over its limit, and how far.
- * @param {PlanAnswer} plan
- * @param {BeliefLimits} limits
- */
-const brought_over = (plan, limits) =>
-  QUICK.map((parameter) => {
-    const field = /** @type {const} */ (`${SPECIES_OF[parameter]}_mg_n_l`);
-    return { parameter, share: plan.peak[field].p90 / limits[field] };
-  }).filter(({ share }) => share > 1);
-
-/**
  * When the chance of passing first reaches one in ten, in ms; undefined where nitrate alone asks for the change.
  * @param {Facts} facts
  * @param {Asked} asked
@@ -217,7 +207,7 @@ function standing(doubts, { records, start }) {
  * @returns {Reason[]}
  */
 function reasons(facts, rule, advice, asked, { plan, next }) {
-  const { limits, brings = [], doubt } = advice;
+  const { limits, doubt } = advice;
   const litres = advice.litres ?? 0;
   const chances = chances_of(advice, asked, next, litres > 0);
   const said = chances.filter((one, i) => i === 0 || one.chance > RISK / 2);
@@ -225,14 +215,10 @@ function reasons(facts, rule, advice, asked, { plan, next }) {
     ...(doubt ? [doubt_reason(doubt)] : []),
     ...said,
     ...(litres > 0 ? after_change(plan, chances) : []),
-    ...brings.map(({ parameter, share }) => {
-      const limit = limits[parameter].mg_n_l;
-      return { code: /** @type {const} */ ("brings_over"), parameter, expected: share * limit, limit };
-    }),
-    ...(advice.act === "hold" && brings.length === 0
+    ...(advice.act === "hold"
       ? rule.reasons.filter(({ code }) => code === "source_worse" || code === "brings_over")
       : []),
-    ...(litres > 0 || brings.length > 0 ? freed_reason(facts) : []),
+    ...(litres > 0 || plan.cause ? freed_reason(facts) : []),
     ...knowledge(advice, asked, plan),
     ...assumed_for(limits, said[0]?.parameter),
     ...(asked.filled.length > 0 ? [{ code: /** @type {const} */ ("filled"), filled: asked.filled }] : []),
@@ -282,8 +268,8 @@ function chances_of({ limits }, asked, next, changing) {
 function after_change(plan, chances) {
   const low = chances.every(({ code, chance }) => code === "chance_without" && chance <= RISK);
   /** @type {Reason} */
-  const after = plan.two_changes
-    ? { code: "after_two", chance: plan.two_changes.pass_chance }
+  const after = plan.several
+    ? { code: "after_several", chance: plan.several.pass_chance }
     : {
         code: plan.enough ? "after" : plan.advice.includes("feed_half") ? "after_half_food" : "after_not_enough",
         chance: plan.pass_chance,
@@ -309,7 +295,8 @@ function freed_reason({ source, label }) {
 function knowledge({ levels }, asked, plan) {
   const tests = asked.records.readings.filter(({ parameter }) => parameter !== "ph" && parameter !== "temperature");
   if (tests.length === 0) return [{ code: "prior" }];
-  const few = plan.notes.length > (plan.doubts.length ? 1 : 0);
+  const words = contracts().change_plan.notes ?? {};
+  const few = plan.notes.some((note) => note === words.few_readings || note === words.prior_only);
   return [
     ...(few ? [{ code: /** @type {const} */ ("few") }] : []),
     ...WATCHED.filter((parameter) => !levels[parameter].reading).map((parameter) => ({

@@ -1,5 +1,5 @@
 /** A tank's whole history as the forecasts take it: the same input that the tank's own forecast takes. */
-import { belief_input, source_of } from "../advice/forecast/belief_input.js";
+import { belief_input, new_water_of } from "../advice/forecast/belief_input.js";
 
 /** @import { Facts } from "../types/advice.js" */
 
@@ -13,7 +13,7 @@ export function history_figures(facts, figures) {
   const { seeded } = records.tank;
   return {
     ...records,
-    source: facts.source && source_of(facts.source, facts.label),
+    source: facts.source && new_water_of(facts.source, facts.label),
     tank: { ...figures, ...(seeded ? { seeded } : {}) },
   };
 }

@@ -88,14 +88,14 @@ export function step(cloud, days, base, released, water, c) {
 }
 
 /**
- * What each draw's tank processes, mg N/L/day, while ammonia and nitrite both stay at `ready_mg_n_l`.
+ * What each draw's tank processes, mg N/L/day, while ammonia and nitrite stay at these concentrations.
  * @param {Cloud} cloud @param {Water} water @param {Settings} c
+ * @param {number} tan_mg_n_l @param {number} nitrite_mg_n_l
  */
-export function processed(cloud, water, c) {
-  const level = c.ready_mg_n_l;
+export function processed(cloud, water, c, tan_mg_n_l, nitrite_mg_n_l) {
   return cloud[TAN].map((_, i) => {
-    const first = (water[0] * cloud[CAPACITY_1][i] * level) / (cloud[HALF_1][i] + level);
-    const second = (water[1] * cloud[CAPACITY_2][i] * level) / (cloud[HALF_2][i] + level);
-    return Math.min(first, second) + (cloud[UPTAKE][i] * level) / (c.half_uptake + level);
+    const first = (water[0] * cloud[CAPACITY_1][i] * tan_mg_n_l) / (cloud[HALF_1][i] + tan_mg_n_l);
+    const second = (water[1] * cloud[CAPACITY_2][i] * nitrite_mg_n_l) / (cloud[HALF_2][i] + nitrite_mg_n_l);
+    return Math.min(first, second) + (cloud[UPTAKE][i] * tan_mg_n_l) / (c.half_uptake + tan_mg_n_l);
   });
 }

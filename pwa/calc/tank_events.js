@@ -40,7 +40,8 @@ export function believed(c, { tank, now_h, readings = [], changes = [], doses = 
   const events = ordered(c, now_h, readings, changes, doses, feedings);
   const past = events.filter((event) => event.at_h <= now_h);
   const start = begins_h(c, now_h);
-  const same_tank = JSON.stringify([tank, seed, start]);
+  // Chloride decides a limit; the belief does not depend on it.
+  const same_tank = JSON.stringify([{ ...tank, chloride_mg_l: null }, seed, start]);
   const applied = past.map((event) => JSON.stringify(event));
   let at_last = kept;
   if (!at_last || at_last.tank !== same_tank || at_last.applied.some((event, i) => event !== applied[i])) {
@@ -120,6 +121,20 @@ export function apply(c, belief, tank, event) {
     const { value, steps } = in_nitrogen(event);
     observe(c, belief, event.parameter, value, steps);
   }
+}
+
+/**
+ * The last reading of a parameter up to `now_h`; undefined without one.
+ * @param {Reading[]} readings
+ * @param {Reading["parameter"]} parameter
+ * @param {number} now_h
+ */
+export function last_reading(readings, parameter, now_h) {
+  const last = readings
+    .filter((one) => one.parameter === parameter && one.at_h <= now_h)
+    .sort((one, other) => one.at_h - other.at_h)
+    .at(-1);
+  return last && { at_h: last.at_h, mg_n_l: in_nitrogen(last).value };
 }
 
 /**

@@ -62,6 +62,7 @@ export const de = {
   "say.if_same": "Kommt wieder dasselbe heraus, wechsle {litres}.",
   "say.if_same_with": "Kommt wieder dasselbe heraus, wechsle {litres}, mit {dose} {label}.",
   "say.second": "Dann noch einmal {litres}, {when}: Ein Wechsel reicht nicht.",
+  "say.several": "Dann alle {hours} Stunden noch einmal {litres}, zusammen {count} Wechsel: Einer reicht nicht.",
   "say.confirm": "Füttere nichts und teste {by} noch einmal.",
 
   "until.tomorrow": "bis morgen um diese Zeit",
@@ -114,8 +115,8 @@ export const de = {
     "Danach, mit halbem Futter: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
   "why.after_not_enough":
     "Auch danach noch: Risiko {chance}, dass vor dem nächsten Test eine Grenze überschritten wird.",
-  "why.after_two":
-    "Nach beiden, mit halbem Futter: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
+  "why.after_several":
+    "Nach allen, mit halbem Futter: Risiko {chance}, dass Ammonium oder Nitrit vor dem nächsten Test seine Grenze überschreitet.",
   "why.doubt":
     "{parameter} zeigte {read}, {at}, erwartet war {low} bis {high}. Entweder ging der Test schief, oder im Becken ist etwas passiert. Der nächste Test zeigt es.",
   "why.prior":

@@ -62,6 +62,7 @@ export const en = {
   "say.if_same": "If it reads the same again, change {litres}.",
   "say.if_same_with": "If it reads the same again, change {litres}, with {dose} of {label}.",
   "say.second": "Then {litres} again {when}: one change is not enough.",
+  "say.several": "Then {litres} again every {hours} hours, {count} changes in all: one change is not enough.",
   "say.confirm": "Feed nothing, and test again {by}.",
 
   "until.tomorrow": "by this time tomorrow",
@@ -110,7 +111,8 @@ export const en = {
   "why.after": "After it: {chance} chance that any limit is passed before the next test.",
   "why.after_half_food": "After it, with half the food: {chance} chance that any limit is passed before the next test.",
   "why.after_not_enough": "After it still: {chance} chance that a limit is passed before the next test.",
-  "why.after_two": "After both, with half the food: {chance} chance that any limit is passed before the next test.",
+  "why.after_several":
+    "After all of them, with half the food: {chance} chance that ammonia or nitrite passes its limit before the next test.",
   "why.doubt":
     "{parameter} read {read} {at}, but {low} to {high} was expected. The test may have gone wrong, or something happened in the tank. The next test will tell.",
   "why.prior": "This tank was never tested: these are usual figures for such a tank. One test says more.",

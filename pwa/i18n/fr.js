@@ -64,6 +64,7 @@ export const fr = {
   "say.if_same": "Si le résultat est le même, change {litres}.",
   "say.if_same_with": "Si le résultat est le même, change {litres}, avec {dose} de {label}.",
   "say.second": "Puis encore {litres} {when} : un seul changement ne suffit pas.",
+  "say.several": "Puis encore {litres} toutes les {hours} heures, {count} changements en tout : un seul ne suffit pas.",
   "say.confirm": "Ne nourris pas, et teste à nouveau {by}.",
 
   "until.tomorrow": "demain à cette heure",
@@ -113,7 +114,8 @@ export const fr = {
   "why.after_half_food":
     "Après cela, avec la moitié de la nourriture : risque de {chance} de dépasser une limite avant le prochain test.",
   "why.after_not_enough": "Après cela, il reste un risque de {chance} de dépasser une limite avant le prochain test.",
-  "why.after_two": "Après les deux : risque de {chance} de dépasser une limite avant le prochain test.",
+  "why.after_several":
+    "Après tous, avec la moitié de la nourriture : risque de {chance} que l’ammonium ou le nitrite dépasse sa limite avant le prochain test.",
   "why.doubt":
     "{parameter} : {read} relevé {at}, alors que {low} à {high} était attendu. Le test a pu mal tourner, ou quelque chose s’est passé dans le bac. Le prochain test le dira.",
   "why.prior": "Ce bac n’a jamais été testé : ce sont les chiffres habituels d’un tel bac. Un seul test en dit plus.",

@@ -155,7 +155,7 @@ export type Reason =
       /** ms */
       until: number;
     }
-  | { code: "together" | "after" | "after_half_food" | "after_not_enough" | "after_two"; chance: number }
+  | { code: "together" | "after" | "after_half_food" | "after_not_enough" | "after_several"; chance: number }
   | { code: "doubt"; parameter: Watched; read: number; low: number; high: number; at: number }
   | { code: "prior" | "few" | "forecast" | "rule" | "rule_working" | "reading_leads" | "no_animals" }
   | { code: "rule_failed"; problem?: string }
@@ -240,11 +240,10 @@ export interface Advice {
   from?: "forecast";
   /** What change_plan advises besides the change. */
   besides?: Besides[];
-  second?: { at: number; litres: number };
+  /** The changes after the first: the next at `at`, `count` in all, one every `every_h`. */
+  second?: { at: number; litres: number; count: number; every_h: number };
   /** The reading that does not fit; with act "retest". */
   doubt?: Doubt;
-  /** What the change itself would bring over its limit, as a share of it. */
-  brings?: { parameter: Quick; share: number }[];
   /** Rounded to what a bucket can do; `fraction` is the share of the tank's water that these litres are. */
   litres?: number;
   exact_litres?: number;

@@ -345,8 +345,8 @@ export interface CarbonDioxideAnswer {
 }
 
 /**
- * Input of change_plan: The smallest change that keeps the chance of passing any limit before the next test under your
- * risk.
+ * Input of change_plan: The smallest change that keeps the chance of passing ammonia's or nitrite's limit before the
+ * next test under your risk.
  */
 export interface ChangePlanInput {
   /** The tank */
@@ -359,6 +359,8 @@ export interface ChangePlanInput {
     ph: number;
     /** Carbonate hardness; °dKH */
     kh_dkh?: number;
+    /** Chloride; mg/L */
+    chloride_mg_l?: number;
     /** Food a day; g/day */
     feed_g_day?: number;
     /** Protein in the food, as a fraction */
@@ -425,6 +427,12 @@ export interface ChangePlanInput {
     nitrite_mg_n_l?: number;
     /** Nitrate in it, as nitrogen; mg N/L */
     nitrate_mg_n_l?: number;
+    /** pH of it */
+    ph?: number;
+    /** Carbonate hardness of it; °dKH */
+    kh_dkh?: number;
+    /** Temperature of it; °C */
+    temperature_c?: number;
   };
   /** Limits to keep */
   limits?: {
@@ -457,6 +465,8 @@ export interface ChangePlanValues {
     ph: number;
     /** Carbonate hardness; °dKH */
     kh_dkh?: number;
+    /** Chloride; mg/L */
+    chloride_mg_l?: number;
     /** Food a day; g/day */
     feed_g_day?: number;
     /** Protein in the food, as a fraction */
@@ -523,6 +533,12 @@ export interface ChangePlanValues {
     nitrite_mg_n_l: number;
     /** Nitrate in it, as nitrogen; mg N/L */
     nitrate_mg_n_l: number;
+    /** pH of it */
+    ph?: number;
+    /** Carbonate hardness of it; °dKH */
+    kh_dkh?: number;
+    /** Temperature of it; °C */
+    temperature_c?: number;
   };
   /** Limits to keep */
   limits?: {
@@ -549,23 +565,27 @@ export interface ChangePlanAnswer {
   litres: number;
   /** Of the water in the tank; 1 */
   fraction: number;
-  /** Chance of passing a limit, after it; 1 */
+  /** Chance of passing ammonia's or nitrite's limit, after it; 1 */
   pass_chance: number;
   /** Chance without a change; 1 */
   pass_chance_without: number;
   /** Enough, with the usual food */
   enough: boolean;
-  /** Two changes that would do */
-  two_changes?: {
+  /** Several changes until the next test */
+  several?: {
+    /** How many; 1 */
+    count: number;
     /** Each; 1 */
     fraction_each: number;
-    /** The second after; h */
-    after_h: number;
-    /** Chance of passing a limit; 1 */
+    /** One every; h */
+    every_h: number;
+    /** Chance of passing a limit after the last; 1 */
     pass_chance: number;
   } | null;
+  /** What in the new water is the reason */
+  cause?: "total_ammonia" | "nitrite" | "ph" | null;
   /** And besides */
-  advice: ("no_change" | "large_change" | "feed_half" | "two_changes" | "feed_nothing" | "feed_less" | "test_at_half_time" | "test_sooner" | "nitrate_slowly" | "source_over_limit")[];
+  advice: ("no_change" | "feed_half" | "several_changes" | "feed_nothing" | "feed_less" | "test_at_half_time" | "test_sooner" | "nitrate_slowly" | "source_is_the_cause" | "source_over_limit")[];
   /** Highest before the next test */
   peak: {
     /** Free ammonia, as nitrogen */
@@ -1532,6 +1552,8 @@ export interface OutlookInput {
     ph: number;
     /** Carbonate hardness; °dKH */
     kh_dkh?: number;
+    /** Chloride; mg/L */
+    chloride_mg_l?: number;
     /** Food a day; g/day */
     feed_g_day?: number;
     /** Protein in the food, as a fraction */
@@ -1592,6 +1614,8 @@ export interface OutlookInput {
   }[];
   /** How far to look; h */
   horizon_h?: number;
+  /** Food a day that is planned; g/day */
+  planned_feed_g_day?: number;
   /** Limits to keep */
   limits?: {
     /** Free ammonia, as nitrogen; mg N/L */
@@ -1617,6 +1641,8 @@ export interface OutlookValues {
     ph: number;
     /** Carbonate hardness; °dKH */
     kh_dkh?: number;
+    /** Chloride; mg/L */
+    chloride_mg_l?: number;
     /** Food a day; g/day */
     feed_g_day?: number;
     /** Protein in the food, as a fraction */
@@ -1677,6 +1703,8 @@ export interface OutlookValues {
   }[];
   /** How far to look; h */
   horizon_h: number;
+  /** Food a day that is planned; g/day */
+  planned_feed_g_day?: number;
   /** Limits to keep */
   limits?: {
     /** Free ammonia, as nitrogen; mg N/L */
@@ -1749,7 +1777,7 @@ export interface OutlookAnswer {
     /** one in ten above; h */
     p90?: number | null;
   } | null;
-  /** What it processes now, with ammonia and nitrite at 0.25 mg N/L */
+  /** What it processes now, with ammonia and nitrite under their limits */
   capacity_mg_n_day: {
     /** one in ten below; mg N/day */
     p10: number;
@@ -2163,6 +2191,8 @@ export interface StockHeadroomInput {
     ph: number;
     /** Carbonate hardness; °dKH */
     kh_dkh?: number;
+    /** Chloride; mg/L */
+    chloride_mg_l?: number;
     /** Food a day; g/day */
     feed_g_day?: number;
     /** Protein in the food, as a fraction */
@@ -2239,6 +2269,8 @@ export interface StockHeadroomValues {
     ph: number;
     /** Carbonate hardness; °dKH */
     kh_dkh?: number;
+    /** Chloride; mg/L */
+    chloride_mg_l?: number;
     /** Food a day; g/day */
     feed_g_day?: number;
     /** Protein in the food, as a fraction */

@@ -379,7 +379,11 @@ test("ready: each end of the band before, at and after this hour", () => {
 test("room for fish is what the food beyond today's feeds, never less than none", () => {
   const headroom = run("stock_headroom", {
     tank: { volume_l: 90, temperature_c: 24, ph: 7.4, planting: "light", seeded: "mature_media", feed_g_day: 0.1 },
-    now_h: 0,
+    now_h: 30,
+    readings: [
+      { at_h: 24, parameter: "total_ammonia", value: 0 },
+      { at_h: 24, parameter: "nitrite", value: 0 },
+    ],
   });
   const found = headroom_by_week(headroom);
   assert.deepEqual(
@@ -390,6 +394,7 @@ test("room for fish is what the food beyond today's feeds, never less than none"
   near(found[2].more_fish_g.p90, (headroom.feed_g_day_in_14_days.p90 - headroom.feed_g_day_expected) / share);
   near(found[0].more_fish_g.p90, Math.max(0, (headroom.feed_g_day_now.p90 - headroom.feed_g_day_expected) / share));
   assert.ok(headroom.feed_g_day_now.p10 < headroom.feed_g_day_expected);
+  assert.ok(headroom.feed_g_day_now.p90 > headroom.feed_g_day_expected);
   assert.equal(found[0].more_fish_g.p10, 0);
 });
 

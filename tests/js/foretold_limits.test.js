@@ -5,8 +5,8 @@ import { foretold } from "../../pwa/advice/foretold.js";
 import { WATCHED } from "../../pwa/advice/level.js";
 import { ask_of } from "../../pwa/advice/forecast/questions.js";
 import { today } from "../../pwa/advice/today.js";
-import { install } from "../../pwa/contracts.js";
-import { near, reasons_of, some, view } from "./fixtures.js";
+import { contracts, install } from "../../pwa/contracts.js";
+import { reasons_of, some, view, there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { HOUR, LABEL, NOW, ago, codes, facts, read } from "./tank_facts.js";
 
@@ -77,7 +77,8 @@ function told(how = {}) {
       enough: true,
       advice: ["no_change"],
       pass_chance: 0.01,
-      two_changes: null,
+      several: null,
+      cause: null,
       doubts,
       notes: [],
       peak: { nh3_mg_n_l: none, nitrite_mg_n_l: none, nitrate_mg_n_l: none },
@@ -116,14 +117,11 @@ test("an hour that has passed is now", () => {
 });
 
 test("the change is the plan's, in a bucket's litres, with the dose for those", () => {
-  const { advice } = told({ ...CHANGE, plan: { fraction: 0.302, advice: ["large_change"] } });
+  const { advice } = told({ ...CHANGE, plan: { fraction: 0.302, advice: ["nitrate_slowly"] } });
   assert.deepEqual([advice.act, advice.state, advice.from], ["change", "change today", "forecast"]);
   assert.deepEqual([advice.exact_litres, advice.litres, advice.fraction], [30.2, 31, 0.31]);
   assert.equal(advice.dose?.amount, 6.2);
-  assert.deepEqual(
-    [advice.besides, advice.second, advice.again, advice.brings],
-    [["large_change"], undefined, false, []],
-  );
+  assert.deepEqual([advice.besides, advice.second, advice.again], [["nitrate_slowly"], undefined, false]);
   const none = told({}).advice;
   assert.deepEqual(
     [none.act, none.state, none.litres, none.by, none.dose],
@@ -131,17 +129,17 @@ test("the change is the plan's, in a bucket's litres, with the dose for those", 
   );
 });
 
-test("two changes: the first now, the second in its hours", () => {
-  const two_changes = { fraction_each: 0.4, after_h: 12, pass_chance: 0.07 };
+test("several changes: the first now, the others in their hours", () => {
+  const several = { count: 3, fraction_each: 0.4, every_h: 8, pass_chance: 0.07 };
   const { advice } = told({
     ...CHANGE,
-    plan: { fraction: 0.9, enough: false, advice: ["two_changes", "feed_less"], two_changes },
+    plan: { fraction: 0.5, enough: false, advice: ["several_changes", "feed_less"], several },
   });
   assert.deepEqual(
     [advice.litres, advice.second, advice.besides],
-    [40, { at: NOW + 12 * HOUR, litres: 40 }, ["feed_less"]],
+    [40, { at: NOW + 8 * HOUR, litres: 40, count: 3, every_h: 8 }, ["feed_less"]],
   );
-  assert.equal(reasons_of(advice, "after_two")[0].chance, 0.07);
+  assert.equal(reasons_of(advice, "after_several")[0].chance, 0.07);
 });
 
 test("over the level to act on now it is for now, at it for today", () => {
@@ -198,26 +196,16 @@ test("one chance in ten of ammonia and nitrite is no hurry, more is", () => {
   );
 });
 
-test("a change for nitrate that would bring nitrite over its limit is held; to its limit it is not", () => {
-  /** @param {number} share @param {Told["plan"]} [more] */
-  const at = (share, more = {}) => {
-    const { asked } = told();
-    const p90 = share * asked.limits.nitrite_mg_n_l;
-    const peak = { nh3_mg_n_l: band(0), nitrite_mg_n_l: band(0, 0, p90), nitrate_mg_n_l: band(0) };
-    return told({ plan: { fraction: 0.3, enough: false, advice: [], peak, ...more }, pass_chance: { nitrate: 0.9 } })
-      .advice;
-  };
-  assert.deepEqual([at(1).act, at(1.01).act], ["change", "hold"]);
-  const held = at(1.5);
+test("a change for nitrate that the plan refuses, because it would bring ammonia, is held", () => {
+  const at = (/** @type {Told["plan"]} */ more) => told({ plan: { fraction: 0, ...more } }).advice;
+  const held = at({ cause: "total_ammonia", advice: ["source_is_the_cause"] });
   assert.deepEqual(
-    [held.litres, held.state, held.next_test_hours, held.unhurried],
-    [undefined, "change today", 24, true],
+    [held.act, held.litres, held.state, held.unhurried, held.besides],
+    ["hold", undefined, "change today", true, ["source_is_the_cause"]],
   );
-  assert.deepEqual([held.brings?.length, held.brings?.[0].parameter], [1, "nitrite"]);
-  const [over] = reasons_of(held, "brings_over");
-  near(over.expected, 0.15);
-  assert.equal(over.limit, 0.1);
-  assert.equal(at(1.5, { enough: true }).act, "change", "where it is enough, it is worth it");
+  assert.equal(at({ cause: null }).act, "nothing");
+  const some_water = at({ fraction: 0.2, cause: "total_ammonia", advice: ["nitrate_slowly"] });
+  assert.equal(some_water.act, "change", "what is advised in spite of it is done");
 });
 
 test("a doubted reading asks for the test again until a later one of the same is there", () => {
@@ -323,7 +311,8 @@ test("how much the forecast rests on: no test, few, and what was never read", ()
   assert.deepEqual(known({ readings: [] }), ["prior"]);
   assert.deepEqual(known({ readings: [{ ...read("ph", 7, 1), basis: undefined }] }), ["prior"]);
   assert.deepEqual(known({}), []);
-  assert.deepEqual(known({ plan: { notes: ["few"] } }), ["few"]);
+  const { few_readings, doubted, source_ph_unknown } = there(contracts().change_plan.notes);
+  assert.deepEqual(known({ plan: { notes: [few_readings] } }), ["few"]);
   const doubts = [
     {
       at_h: 200,
@@ -333,8 +322,8 @@ test("how much the forecast rests on: no test, few, and what was never read", ()
       expected_p90_mg_n_l: 1,
     },
   ];
-  assert.deepEqual(known({ plan: { notes: ["doubted"] }, doubts }), []);
-  assert.deepEqual(known({ plan: { notes: ["few", "doubted"] }, doubts }), ["few"]);
+  assert.deepEqual(known({ plan: { notes: [source_ph_unknown, doubted] }, doubts }), []);
+  assert.deepEqual(known({ plan: { notes: [few_readings, doubted] }, doubts }), ["few"]);
   assert.deepEqual(known({ readings: TESTED.slice(0, 2) }), ["no_reading"]);
 });
 

@@ -1,4 +1,4 @@
-"""The outlook's ready date, before any reading, against what little is published on start-up times.
+"""The outlook's ready date, from clean water, against what little is published on start-up times.
 
 - 20 to 40 days by temperature and pH: a textbook of aquaculture engineering (Lekang; attribution from memory).
 - one to six weeks by temperature: FAO Fisheries Technical Paper 589 (2014), glossary.
@@ -10,11 +10,13 @@ This also checks readiness in `change_plan` and `stock_headroom`, which use the 
 import pytest
 from limnary.contracts import run
 
+CLEAN = [{"at_h": 0, "parameter": name, "value": 0, "basis": "n"} for name in ("total_ammonia", "nitrite")]
+
 
 def days_to_ready(temperature_c, ph=7.2, seeded="none"):
     tank = {"volume_l": 100, "temperature_c": temperature_c, "ph": ph, "feed_g_day": 0.6}
     tank |= {"planting": "none", "seeded": seeded}
-    settled = run("outlook", {"tank": tank, "now_h": 0, "horizon_h": 24})["settled_h"]
+    settled = run("outlook", {"tank": tank, "now_h": 0, "horizon_h": 24, "readings": CLEAN})["settled_h"]
     return [None if hours is None else hours / 24 for hours in settled.values()]
 
 
@@ -39,6 +41,6 @@ def test_warmth_and_old_material_hasten_and_acid_delays():
 
 def test_change_plan_and_stock_headroom_know_a_tank_that_is_not_ready():
     tank = {"volume_l": 100, "temperature_c": 22, "ph": 7.2, "feed_g_day": 0.6, "planting": "none", "seeded": "none"}
-    headroom = run("stock_headroom", {"tank": tank, "now_h": 0})
+    headroom = run("stock_headroom", {"tank": tank, "now_h": 0, "readings": CLEAN})
     assert headroom["feed_g_day_now"]["p90"] < 0.6 < headroom["feed_g_day_in_14_days"]["p90"]
     assert run("change_plan", {"tank": tank, "now_h": 14 * 24})["pass_chance_without"] > 0.5

@@ -77,6 +77,6 @@ class Believers:
     def plan(self, limits: dict, risk: float) -> list[dict]:
         """What `change_plan` would answer in each tank now."""
         return [
-            plan_of(self.c, belief, [], tank, source, limits, risk, 24.0, 0.9)
+            plan_of(self.c, belief, [], tank, source, limits, risk, 24.0, 0.5)
             for belief, tank, source in zip(self.beliefs, self.tanks, self.sources, strict=True)
         ]

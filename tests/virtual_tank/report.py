@@ -2,11 +2,9 @@
 
 from pathlib import Path
 
-from tests.virtual_tank.scores import closed_loop, next_day_forecast, ready_date
+from tests.virtual_tank.scores import LIMITS, closed_loop, next_day_forecast, ready_date
 
 COUNT, SEEDS = 50, (9007, 9008)
-# The product's working limits: free ammonia 0.025 mg/L as NH3, nitrite 0.1 mg N/L.
-LIMITS = {"nh3_mg_n_l": 0.025 / 1.21589, "nitrite_mg_n_l": 0.1, "nitrate_mg_n_l": 10.0}
 README = Path(__file__).with_name("README.md")
 MARK = "<!-- written by python -m tests.virtual_tank -->\n"
 

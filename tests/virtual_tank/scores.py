@@ -3,13 +3,17 @@
 import numpy as np
 from limnary.calc import kinetics as k
 from limnary.calc.belief import weighted_quantiles
-from limnary.calc.outlook import even, settled_band
+from limnary.calc.outlook import even
+from limnary.calc.readiness import settled_band
+from limnary.calc.tank_load import per_gram_of
 
 from tests.virtual_tank.keepers import TEST_HOUR, Believers, half_daily, kit, patient_rule, usual_rule
 from tests.virtual_tank.simulator import ION_PER_N, VirtualTanks
 
 NEVER = {"p10": None, "p50": None, "p90": None}
 BEYOND_H = 120 * 24.0
+# Free ammonia 0.025 mg/L as NH3 and nitrite 0.1 mg N/L, in every virtual tank.
+LIMITS = {"nh3_mg_n_l": 0.025 / 1.21589, "nitrite_mg_n_l": 0.1, "nitrate_mg_n_l": 10.0}
 ROWS = {"total_ammonia": k.TAN, "nitrite": k.NITRITE}
 
 
@@ -64,8 +68,8 @@ def closed_loop(
     """Keep `count` tanks for `days` by a rule; over: share of hours over a limit; water: tank volumes changed.
 
     `rule`: "usual", "half daily" or "plan". The plan's keeper follows all of its advice: half the food on days
-    when the plan asks for it, two changes when half the food is not enough. `lean_feed=1.0` is a plan that never
-    asks for less food. With `less_feed` a rule's keeper halves the food on days when the rule changes half
+    when the plan asks for it, several changes a day when half the food is not enough. `lean_feed=1.0` is a plan that
+    never asks for less food. With `less_feed` a rule's keeper halves the food on days when the rule changes half
     the water. lean: share of days with half the food.
     """
     tanks = VirtualTanks(count, seed, stocking)
@@ -87,15 +91,13 @@ def closed_loop(
     run(TEST_HOUR)
     for day in range(days):
         seen = kit(tanks)
-        later = np.zeros(count)
+        every_h = np.full(count, 24)
         if believers:
             believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
             plans = believers.plan(limits, risk)
-            fraction = np.array([p["fraction"] for p in plans])
-            one_will_do = [p["enough"] or "feed_half" in p["advice"] for p in plans]
-            twice = [(p["two_changes"] or {}).get("fraction_each", p["fraction"]) for p in plans]
-            later = np.where(one_will_do, 0.0, twice)
-            fraction = np.where(one_will_do, fraction, twice)
+            several = [p["several"] or {"fraction_each": p["fraction"], "every_h": 24} for p in plans]
+            fraction = np.array([one["fraction_each"] for one in several])
+            every_h = np.array([round(one["every_h"]) for one in several])
             less = np.array([not p["enough"] for p in plans]) & (believers.c["lean_feed"] < 1.0)
         else:
             fraction = {"usual": usual_rule, "half daily": half_daily}[rule](day, seen)
@@ -103,13 +105,14 @@ def closed_loop(
         tanks.feed_share = np.where(less, 0.5, 1.0)
         lean = lean + less
         change(fraction)
-        left = 24 if day < days - 1 else 24 - TEST_HOUR
-        if np.any(later > 0) and left == 24:
-            run(12)
-            change(later)
-            run(12)
-        else:
-            run(left)
+        last_h = 24 if day < days - 1 else 24 - TEST_HOUR
+        hour = 0
+        for at_h in sorted({*range(6, last_h, 6), *range(8, last_h, 8)}):
+            run(at_h - hour)
+            hour = at_h
+            if np.any(at_h % every_h == 0):
+                change(np.where(at_h % every_h == 0, fraction, 0.0))
+        run(last_h - hour)
     return {
         "over": float(np.mean(over)) / (24 * days),
         "water": float(np.mean(water)),
@@ -134,9 +137,10 @@ def ready_date(count: int, seed: int, days: int = 45, first_day: int = 10, every
         if day < days:
             believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
             if day >= first_day and day % every == 0:
+                loads = [tank["feed_g_day"] * per_gram_of(believers.c, tank) for tank in believers.tanks]
                 bands = [
-                    settled_band(believers.c, even(x), changes)
-                    for x, changes in zip(believers.beliefs, believers.changes, strict=True)
+                    settled_band(believers.c, even(x), changes, LIMITS, load, load)
+                    for x, changes, load in zip(believers.beliefs, believers.changes, loads, strict=True)
                 ]
                 asked.append((tanks.hour, bands))
         fraction = np.where(np.arange(count) % 2 == 0, usual_rule(day, seen), patient_rule(day, seen))

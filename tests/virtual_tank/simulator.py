@@ -23,7 +23,7 @@ KIT_STEPS = {
 }
 ION_PER_N = {"total_ammonia": 1.28786, "nitrite": 3.28443, "nitrate": 4.42664}
 KIT_NOISE = 0.12
-READY_MG_N_L = 0.25
+READY_TAN_MG_N_L, READY_NITRITE_MG_N_L = 0.25, 0.1
 
 
 @dataclass
@@ -196,9 +196,9 @@ class VirtualTanks:
         return steps[np.searchsorted((steps[1:] + steps[:-1]) / 2, seen)]
 
     def ready(self):
-        """Whether each tank can process its mean load with tan and nitrite at READY_MG_N_L."""
-        level = np.full(self.count, READY_MG_N_L)
-        oxidised, _ = self.rates(level, level)
+        """Whether each tank can process its mean load with tan and nitrite at the levels of READY."""
+        tan, nitrite = (np.full(self.count, level) for level in (READY_TAN_MG_N_L, READY_NITRITE_MG_N_L))
+        oxidised, _ = self.rates(tan, nitrite)
         load = self.load * (1 - self.leftover) + self.load / self.excreted * 0.16 * 0.8 * self.leftover
         need = np.maximum(load - self.uptake, 0)
         return (oxidised[0] >= need) & (oxidised[1] >= need)

@@ -7,6 +7,7 @@ import { HOUR } from "../../figures/durations.js";
 import { check_fields, field_named, input_of, run } from "../../contracts.js";
 import { in_degrees } from "../hardness.js";
 import { brought } from "../level.js";
+import { chloride_of } from "../chloride.js";
 import { CAREFUL } from "../limits.js";
 import { set_up_here } from "../setup/setting_up.js";
 import { stock_g, stock_of } from "../life/stock.js";
@@ -120,6 +121,20 @@ export const source_of = (source, label) => ({
 });
 
 /**
+ * The water of the next change: its nitrogen, and what moves the tank's pH and temperature.
+ * @param {Source | null} source
+ * @param {Label | null} label
+ */
+export const new_water_of = (source, label) => ({
+  ...source_of(source, label),
+  ...Object.fromEntries(
+    /** @type {const} */ (["ph", "kh_dkh", "temperature_c"]).flatMap((name) =>
+      usable(name, source?.[name]) ? [[name, source?.[name]]] : [],
+    ),
+  ),
+});
+
+/**
  * The limits of limits.js as the contracts name them: ammonia's as free ammonia at the same pH and temperature.
  * @param {Limits} limits
  */
@@ -164,6 +179,7 @@ function tank_of(facts) {
   const ph = figure("ph", "ph");
   const known = {
     kh_dkh: hardness,
+    chloride_mg_l: chloride_of(facts),
     feed_g_day: fed.feed_g_day,
     protein_fraction: tank.protein_fraction,
     fish_g: fed.fish_g,

@@ -2,7 +2,7 @@
  * What the belief is asked about one tank: the smallest change, the chances until the next test, and the days after.
  */
 import { HOUR } from "../../figures/durations.js";
-import { belief_input, limits_of, source_of } from "./belief_input.js";
+import { belief_input, limits_of, new_water_of } from "./belief_input.js";
 import { last_test } from "../level.js";
 import { most_at_once } from "../litres.js";
 
@@ -27,7 +27,9 @@ export function ask_of(facts, rule) {
   const nitrate_known = known.records.readings.some(
     ({ parameter, at_h }) => parameter === "nitrate" && at_h > known.records.now_h - NITRATE_STANDS_H,
   );
-  const limits = { ...limits_of(rule.limits), ...(nitrate_known ? {} : { nitrate_mg_n_l: NO_LIMIT }) };
+  // The calculations take the limits of ammonia and nitrite from the water, also where a change moves its pH.
+  const unknown = nitrate_known ? {} : { nitrate_mg_n_l: NO_LIMIT };
+  const limits = { ...limits_of(rule.limits), ...unknown };
   const { next_test_h, next_test_at } = to_test(facts, rule);
   const { now_h, ...rest } = known.records;
   const base = JSON.stringify(rest);
@@ -49,15 +51,15 @@ export function ask_of(facts, rule) {
     next_test_at,
     questions: [
       question("plan", "change_plan", {
-        source: source_of(facts.source, facts.label),
-        limits,
+        source: new_water_of(facts.source, facts.label),
+        limits: unknown,
         next_test_h,
         max_fraction: most_at_once(facts) / facts.tank.water_l,
       }),
-      question("next", "outlook", { limits, horizon_h: next_test_h }),
+      question("next", "outlook", { limits: unknown, horizon_h: next_test_h }),
     ],
     further: [
-      question("ahead", "outlook", { limits, horizon_h: Math.max(FAN_H, next_test_h) }),
+      question("ahead", "outlook", { limits: unknown, horizon_h: Math.max(FAN_H, next_test_h) }),
       question("headroom", "stock_headroom", {}),
     ],
   };

@@ -68,12 +68,18 @@ function further(advice, now) {
   if (act === "hold" && ways.length > 0) return ways.join(" ");
   if (act === "hold" && !from) return t("say.hold_further", { hours: next_test_hours });
   const instead = litres && change_instead(advice);
-  const then = second ? t("say.second", { litres: litres_said(second.litres), when: until_said(second.at, now) }) : "";
+  const then = second ? second_said(second, now) : "";
   const missing = litres && dose?.missing && t(`say.missing_${dose.missing}`);
   if (act !== "change")
     return [instead, instead && missing, ...ways, ...besides.map(besides_said)].filter(Boolean).join(" ");
   const test = again ? t("say.again", { hours: next_test_hours }) : test_due ? t("say.test_too") : "";
   return [then, missing, ...ways, test, ...besides.map(besides_said)].filter(Boolean).join(" ");
+}
+
+/** The changes after the first. @param {NonNullable<Advice["second"]>} second @param {number} now */
+function second_said({ at, litres, count, every_h }, now) {
+  if (count === 2) return t("say.second", { litres: litres_said(litres), when: until_said(at, now) });
+  return t("say.several", { litres: litres_said(litres), hours: short(every_h, 0), count });
 }
 
 /**

@@ -1,11 +1,12 @@
-"""The smallest water change now that keeps every limit until the next test, within the keeper's risk."""
+"""The smallest water change now that keeps ammonia and nitrite under their limits until the next test."""
 
 import math
 
-from limnary.calc import belief as b
 from limnary.calc import kinetics as k
-from limnary.calc.outlook import Watch, band, even, notes_of, recent_doubts, working_limits
-from limnary.calc.tank_events import believed, follow
+from limnary.calc.bands import band
+from limnary.calc.change_trial import Trial
+from limnary.calc.outlook import Watch, even, notes_of, recent_doubts, working_limits
+from limnary.calc.tank_events import believed, last_reading
 
 
 def change_plan(
@@ -20,15 +21,15 @@ def change_plan(
     limits: dict | None = None,
     risk: float = 0.1,
     next_test_h: float = 24.0,
-    max_fraction: float = 0.9,
+    max_fraction: float = 0.5,
     seed: int = 1,
 ) -> dict:
     """The fraction and litres to change now; the chance and peaks that then remain; what else to do.
 
-    Parameters and returns: shared_schema/calc/change_plan.json; limits in mg N/L. If no single change is
-    enough, the plan assumes half the food, then a second change. If even these are not enough, it answers the
-    change with the least time over a limit, weighted by how far over, and the advice says so. Where food is
-    the cause, a smaller change with half the food replaces a change of more than half the water.
+    Parameters and returns: shared_schema/calc/change_plan.json; limits in mg N/L. Only ammonia and nitrite decide:
+    nitrate harms over weeks, so it asks for a small change a week, and for none that harms at once.
+    If no change of up to `max_fraction` is enough, the plan assumes half the food, then several changes. A change
+    that raises the chance of passing a limit, or the time over one, is never advised.
     Raises Refusal reading_after_now. Source: the belief of `outlook`.
 
     >>> tank = dict(volume_l=90, temperature_c=24, ph=7.4, planting="none", seeded="none", feed_g_day=0.2)
@@ -38,137 +39,101 @@ def change_plan(
     """
     c = k.settings()
     belief, plans, _ = believed(c, tank, now_h, readings, changes, doses, feedings, seed)
-    return plan_of(c, belief, plans, tank, source, limits, risk, next_test_h, max_fraction)
+    return plan_of(c, belief, plans, tank, source, limits, risk, next_test_h, max_fraction, readings, changes)
 
 
-def plan_of(c, belief, plans, tank, source, limits, risk, next_test_h, max_fraction) -> dict:
+def plan_of(
+    c, belief, plans, tank, source, limits, risk, next_test_h, max_fraction, readings: list = (), changes: list = ()
+) -> dict:
     """The answer of `change_plan` from a belief that has reached now."""
-    trial = Trial(c, even(belief), plans, tank, source or {}, working_limits(limits), next_test_h)
-    fraction, watch = trial.smallest(risk, max_fraction)
-    enough = watch.chance_of_any() <= risk
-    halves = None
-    if not enough or fraction > c["lean_from"]:
-        # Half the food is easier on tank, animals and keeper than a second change or a change of most of the water.
+    trial = Trial(c, even(belief), plans, tank, source or {}, working_limits(tank, limits), risk, next_test_h)
+    fraction, watch = trial.smallest(max_fraction)
+    enough = trial.enough(watch)
+    several = None
+    if not enough:
+        # Half the food is easier on tank, animals and keeper than more changes.
         trial.feed = c["lean_feed"]
-        leaner, lean_watch = trial.smallest(risk, max_fraction)
-        if enough and leaner > fraction - c["lean_gain"]:
-            trial.feed = 1.0
-        else:
-            enough, fraction, watch = False, leaner, lean_watch
-            halves = None if watch.chance_of_any() <= risk else trial.two_changes(risk, max_fraction)
-    chance = watch.chance_of_any()
+        fraction, watch = trial.smallest(max_fraction)
+        several = None if trial.enough(watch) else trial.several(fraction, watch)
+    cause = None if enough else trial.cause(max_fraction, watch)
+    routine = False
+    if trial.enough(watch):
+        slow = min(_nitrate_fraction(c, trial, readings, changes), max_fraction)
+        if slow > fraction:
+            tried = trial.run(slow)
+            if trial.harms_no_more(tried, watch):
+                fraction, watch, routine = slow, tried, True
+            elif cause is None:
+                cause = trial.worst_of_source(slow)
     return {
         "fraction": fraction,
         "litres": fraction * tank["volume_l"],
-        "pass_chance": chance,
-        "pass_chance_without": trial.run(0.0, feed=1.0).chance_of_any(),
+        "pass_chance": watch.chance(),
+        "pass_chance_without": trial.run(0.0, feed=1.0).chance(),
         "enough": enough,
-        "two_changes": halves,
-        "advice": _advice_of(trial, watch, fraction, enough, halves, risk),
+        "several": several,
+        "cause": cause,
+        "advice": _advice_of(trial, watch, fraction, enough, several, cause, routine),
         "peak": {f"{name}_mg_n_l": band(values) for name, values in watch.peaks.items()},
         "doubts": recent_doubts(c, belief),
-        "notes": notes_of(c, belief),
+        "notes": [*(["source_ph_unknown"] if fraction > 0.0 and trial.ph_matters() else []), *notes_of(c, belief)],
     }
 
 
-class Trial:
-    """Tries changes on copies of one belief with the same random numbers, so that they can be compared."""
+def _nitrate_fraction(c: dict, trial: Trial, readings: list, changes: list) -> float:
+    """The change that is still due this week to bring nitrate to its limit in `nitrate_weeks` weekly changes.
 
-    def __init__(self, c, belief, plans, tank, source, limits, next_test_h):
-        self.c, self.belief, self.plans, self.tank = c, belief, plans, tank
-        self.source, self.limits, self.hours = source, limits, next_test_h
-        self.feed = 1.0
-
-    def run(self, fraction: float, again: float = 0.0, feed: float | None = None, hours: float | None = None) -> Watch:
-        """The `Watch` until the next test (or for `hours`) after changing `fraction` now and `again` half-way."""
-        feed = self.feed if feed is None else feed
-        ahead = self.belief.copy()
-        now_h, hours = ahead.at_h, self.hours if hours is None else hours
-        b.change_water(ahead, fraction, self.source)
-        plans = [p if p["kind"] != "feeding" else {**p, "feed_g": p["feed_g"] * feed} for p in self.plans]
-        watch = Watch(ahead, self.limits)
-        if again:
-            half = {"kind": "change", "at_h": now_h + hours / 2, "fraction": again, "source": self.source}
-            plans = sorted([*plans, half], key=lambda plan: plan["at_h"])
-        if feed != 1.0:
-            # Food already eaten still releases its nitrogen, so the smaller ration counts only from `turn_h` on.
-            turn_h = now_h + min(self.c["lean_after_h"], hours)
-            follow(self.c, ahead, self.tank, plans, turn_h, watch.see)
-            ahead.base *= feed
-            plans = [plan for plan in plans if plan["at_h"] > turn_h]
-        follow(self.c, ahead, self.tank, plans, now_h + hours, watch.see)
-        return watch
-
-    def smallest(self, risk: float, max_fraction: float) -> tuple[float, Watch]:
-        """The smallest fraction, in hundredths, that keeps the risk.
-
-        If none does: the smallest tenth whose time over a limit is within `plan_slack` of the least.
-        """
-        tried = []
-        for fraction in _tenths(max_fraction):
-            watch = self.run(fraction)
-            if watch.chance_of_any() <= risk:
-                return self._refine(fraction, watch, risk, self.run)
-            tried.append((fraction, watch, watch.mean_over_h()))
-        most = min(over for *_, over in tried) + self.c["plan_slack"] * self.hours
-        return next((fraction, watch) for fraction, watch, over in tried if over <= most)
-
-    def two_changes(self, risk: float, max_fraction: float) -> dict | None:
-        """The smallest two equal changes, in hundredths, now and half-way, that keep the risk; None if none do."""
-        for fraction in _tenths(max_fraction)[1:]:
-            watch = self._twice(fraction)
-            if watch.chance_of_any() <= risk:
-                fraction, watch = self._refine(fraction, watch, risk, self._twice)
-                return {"fraction_each": fraction, "after_h": self.hours / 2, "pass_chance": watch.chance_of_any()}
-        return None
-
-    def _twice(self, fraction: float) -> Watch:
-        return self.run(fraction, again=fraction)
-
-    def _refine(self, fraction: float, watch: Watch, risk: float, run) -> tuple[float, Watch]:
-        """Bisect between `fraction`, which keeps the risk, and the tenth below it, to whole hundredths."""
-        # `max_fraction` may not be a whole hundredth: try the hundredth below it, never the one above.
-        low, high = max(0, math.ceil(fraction * 10 - 1e-9) * 10 - 10), math.ceil(fraction * 100 - 1e-9)
-        if fraction == 0.0:
-            return fraction, watch
-        while high - low > 1:
-            middle = (low + high) // 2
-            tried = run(middle / 100)
-            if tried.chance_of_any() <= risk:
-                high, fraction, watch = middle, middle / 100, tried
-            else:
-                low = middle
-        return fraction, watch
-
-
-def _tenths(max_fraction: float) -> list[float]:
-    """0, 0.1, ... below `max_fraction`, then `max_fraction` itself."""
-    return [tenth / 10 for tenth in range(10) if tenth / 10 < max_fraction] + [max_fraction]
+    x = 1 - ((limit - source) / (nitrate - source))^(1 / weeks), from `nitrate_least` to `nitrate_most`, in
+    hundredths; what was changed in the last seven days counts. nitrate: as last tested, diluted by the changes since;
+    without a test of the last `nitrate_stands_h` nothing is due.
+    """
+    now_h = trial.belief.at_h
+    brought, limit = trial.source.get("nitrate_mg_n_l", 0.0), trial.limits["nitrate_mg_n_l"]
+    last = last_reading(readings, "nitrate", now_h)
+    if last is None or now_h - last["at_h"] > c["nitrate_stands_h"]:
+        return 0.0
+    nitrate = last["mg_n_l"]
+    for change in sorted(changes, key=lambda one: one["at_h"]):
+        if last["at_h"] <= change["at_h"] <= now_h:
+            source = change.get("source", {}).get("nitrate_mg_n_l", 0.0)
+            nitrate += change["fraction"] * (source - nitrate)
+    if nitrate <= limit or nitrate <= brought:
+        return 0.0
+    share = max(limit - brought, 0.0) / (nitrate - brought)
+    weekly = min(max(1.0 - share ** (1.0 / c["nitrate_weeks"]), c["nitrate_least"]), c["nitrate_most"])
+    kept = math.prod(1.0 - change["fraction"] for change in changes if now_h - 168.0 < change["at_h"] <= now_h)
+    due = 1.0 - (1.0 - weekly) / kept if kept > 0.0 else 0.0
+    return math.ceil(due * 100 - 1e-9) / 100 if due >= c["nitrate_least"] - 1e-9 else 0.0
 
 
 def _advice_of(
-    trial: Trial, watch: Watch, fraction: float, enough: bool, halves: dict | None, risk: float
+    trial: Trial,
+    watch: Watch,
+    fraction: float,
+    enough: bool,
+    several: dict | None,
+    cause: str | None,
+    routine: bool,
 ) -> list[str]:
     """Codes of what else to do; the effect of feeding or testing differently is tried on the belief first."""
-    names = ("nitrite_mg_n_l", "nitrate_mg_n_l")
-    dirty = any(trial.source.get(name, 0.0) > trial.limits[name] for name in names)
-    advice = ["source_over_limit"] if dirty else []
-    if fraction > 0.5:
-        advice.append("large_change")
+    advice = []
+    if cause:
+        advice.append("source_is_the_cause")
+    elif trial.source_over_limit():
+        advice.append("source_over_limit")
+    if routine:
+        advice.append("nitrate_slowly")
     if enough:
-        return advice if fraction else [*advice, "no_change"]
-    if watch.chance_of_any() <= risk:
+        return advice if fraction or cause else [*advice, "no_change"]
+    if trial.enough(watch):
         return [*advice, "feed_half"]
-    if halves:
-        advice.append("two_changes")
-    chances = watch.chances()
-    if chances["nh3"] <= risk and chances["nitrite"] <= risk and chances["nitrate"] > risk:
-        return [*advice, "feed_less", "nitrate_slowly"]
-    if trial.run(fraction, feed=0.0).chance_of_any() <= risk:
+    if several:
+        advice.append("several_changes")
+    if trial.enough(trial.run(fraction, feed=0.0)):
         advice.append("feed_nothing")
     else:
         advice.append("feed_less")
-    if trial.run(fraction, hours=trial.hours / 2).chance_of_any() <= risk:
+    if trial.enough(trial.run(fraction, hours=trial.hours / 2)):
         advice.append("test_at_half_time")
     else:
         advice.append("test_sooner")

@@ -78,12 +78,11 @@ def step(cloud: np.ndarray, days: float, base: float, released: float, water: tu
     cloud[CAPACITY_2] = (cloud[CAPACITY_2] + cloud[GROWTH_2] * oxidised_2) / kept
 
 
-def processed(cloud: np.ndarray, water: tuple, c: dict) -> np.ndarray:
-    """What each draw's tank processes [mg N/L/day] while ammonia and nitrite both stay at `ready_mg_n_l`.
+def processed(cloud: np.ndarray, water: tuple, c: dict, tan_mg_n_l: float, nitrite_mg_n_l: float) -> np.ndarray:
+    """What each draw's tank processes [mg N/L/day] while ammonia and nitrite stay at these concentrations.
 
     It is the lesser of the two groups' rates plus the plants' uptake. Shape (N,).
     """
-    level = c["ready_mg_n_l"]
-    first = water[0] * cloud[CAPACITY_1] * level / (cloud[HALF_1] + level)
-    second = water[1] * cloud[CAPACITY_2] * level / (cloud[HALF_2] + level)
-    return np.minimum(first, second) + cloud[UPTAKE] * level / (c["half_uptake"] + level)
+    first = water[0] * cloud[CAPACITY_1] * tan_mg_n_l / (cloud[HALF_1] + tan_mg_n_l)
+    second = water[1] * cloud[CAPACITY_2] * nitrite_mg_n_l / (cloud[HALF_2] + nitrite_mg_n_l)
+    return np.minimum(first, second) + cloud[UPTAKE] * tan_mg_n_l / (c["half_uptake"] + tan_mg_n_l)

@@ -6,11 +6,17 @@ import numpy as np
 
 from limnary.calc import belief as b
 from limnary.calc import kinetics as k
+from limnary.calc.bands import band
 from limnary.calc.free_ammonia import free_ammonia
+from limnary.calc.readiness import readiness
 from limnary.calc.tables import constants, table
 from limnary.calc.tank_events import believed, follow
+from limnary.calc.tank_load import processed_at_limits
+from limnary.calc.water_limits import water_limits
 
-BAND = (("p10", 0.1), ("p50", 0.5), ("p90", 0.9))
+WATCHED = ("nh3", "nitrite", "nitrate")
+# These harm within hours; nitrate harms over weeks.
+QUICK = ("nh3", "nitrite")
 
 
 def outlook(
@@ -22,6 +28,7 @@ def outlook(
     changes: list = (),
     doses: list = (),
     feedings: list = (),
+    planned_feed_g_day: float | None = None,
     limits: dict | None = None,
     seed: int = 1,
 ) -> dict:
@@ -38,15 +45,15 @@ def outlook(
     ('prior_only', 9)
     """
     c = k.settings()
-    belief, plans, _ = believed(c, tank, now_h, readings, changes, doses, feedings, seed)
-    return outlook_of(c, belief, plans, tank, now_h, horizon_h, changes, limits)
+    records = {"readings": readings, "changes": changes, "doses": doses, "feedings": feedings}
+    belief, plans, _ = believed(c, tank, now_h, **records, seed=seed)
+    return outlook_of(c, belief, plans, tank, now_h, horizon_h, records, limits, planned_feed_g_day)
 
 
-def outlook_of(c, belief, plans, tank, now_h, horizon_h, changes, limits) -> dict:
+def outlook_of(c, belief, plans, tank, now_h, horizon_h, records, limits=None, planned_feed_g_day=None) -> dict:
     """The answer of `outlook` from a belief that has reached `now_h`."""
-    allowed = working_limits(limits)
     cloud = even(belief)
-    watch = Watch(cloud, allowed)
+    watch = Watch(cloud, working_limits(tank, limits))
     series = [watch.bands(cloud)]
     every = max(1, math.ceil(horizon_h / c["step_h"] / c["series_points"])) * c["step_h"]
     ahead, before_h = cloud.copy(), now_h
@@ -58,8 +65,8 @@ def outlook_of(c, belief, plans, tank, now_h, horizon_h, changes, limits) -> dic
         follow(c, ahead, tank, [e for e in plans if before_h < e["at_h"] <= at_h], at_h, watch.see)
         series.append(watch.bands(ahead))
         before_h = at_h
-    settled = settled_band(c, cloud, changes)
-    capacity = k.processed(cloud.cloud, conditions_of(c, cloud), c) * tank["volume_l"]
+    settled, unsettled = readiness(c, cloud, tank, watch.limits, records, planned_feed_g_day)
+    capacity = processed_at_limits(c, cloud, watch.limits) * tank["volume_l"]
     return {
         "series": series,
         "now": {name: value for name, value in series[0].items() if name != "at_h"},
@@ -67,19 +74,32 @@ def outlook_of(c, belief, plans, tank, now_h, horizon_h, changes, limits) -> dic
         "settled_h": settled,
         "capacity_mg_n_day": band(capacity),
         "doubts": recent_doubts(c, belief),
-        "notes": notes_of(c, belief) + ([] if settled else ["not_settled_in_sight"]),
+        "notes": notes_of(c, belief) + unsettled,
     }
 
 
-def working_limits(limits: dict | None) -> dict:
-    """The limits to keep [mg N/L]: those given, else the working limits of tables/limits.json."""
-    known = table("limits")["limits"]
-    working = {
-        "nh3_mg_n_l": known["free_ammonia_mg_l"]["value"] / constants("nitrogen_species")["nh3_per_n"],
-        "nitrite_mg_n_l": known["nitrite_mg_n_l"]["value"],
-        "nitrate_mg_n_l": known["nitrate_mg_n_l"]["value"],
-    }
-    return {**working, **(limits or {})}
+def working_limits(tank: dict, given: dict | None):
+    """The limits to keep [mg N/L] as a function of (pH, temperature_c): those given, else those of `water_limits`.
+
+    Free ammonia is held to what it is at the limit of total ammonia in this water.
+    """
+
+    def limits_at(ph: float, temperature_c: float) -> dict:
+        found = water_limits(ph=ph, temperature_c=temperature_c, chloride_mg_l=tank.get("chloride_mg_l"))
+        return {**{f"{name}_mg_n_l": found[f"{name}_mg_n_l"] for name in WATCHED}, **(given or {})}
+
+    return limits_at
+
+
+def _share_nh3(belief: b.Belief, ph: float, temperature_c: float) -> np.ndarray:
+    """The un-ionised share of each draw's ammonia at its own pH (emerson_1975)."""
+    pka = free_ammonia(tan_mg_n_l=0.0, ph=ph, temperature_c=temperature_c)["pka"]
+    return 1.0 / (1.0 + 10.0 ** (pka - ph - belief.cloud[k.PH_OFFSET]))
+
+
+def _eifac_nh3_mg_n_l() -> float:
+    """EIFAC's limit of free ammonia [mg N/L] (eifac_1970)."""
+    return table("limits")["limits"]["free_ammonia_mg_l"]["value"] / constants("nitrogen_species")["nh3_per_n"]
 
 
 def even(belief: b.Belief) -> b.Belief:
@@ -90,45 +110,49 @@ def even(belief: b.Belief) -> b.Belief:
     return out
 
 
-def conditions_of(c: dict, belief: b.Belief) -> tuple:
-    """`kinetics.conditions` of the belief's water."""
-    return k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh)
-
-
-def band(values: np.ndarray) -> dict:
-    """The 10 %, 50 % and 90 % points of equally weighted draws."""
-    ranked = np.sort(values)
-    return {name: float(ranked[math.ceil(share * len(ranked) - 1e-9) - 1]) for name, share in BAND}
-
-
 class Watch:
-    """Records, while the belief moves, which draws pass which limit, for how long and how far."""
+    """Records, while the belief moves, which draws pass which limit, for how long and how far.
 
-    def __init__(self, belief: b.Belief, limits: dict):
-        self.limits = limits
+    limits_at: from `working_limits`; water: a `ChangedWater` where changes move pH and temperature.
+    """
+
+    def __init__(self, belief: b.Belief, limits_at, water=None):
+        self.limits_at, self.water = limits_at, water
         n = belief.cloud.shape[1]
-        self.passed = {name: np.zeros(n, bool) for name in ("nh3", "nitrite", "nitrate")}
-        self.peaks = {name: np.zeros(n) for name in ("nh3", "nitrite", "nitrate")}
+        self.passed = {name: np.zeros(n, bool) for name in WATCHED}
+        self.peaks = {name: np.zeros(n) for name in WATCHED}
         self.over_h = np.zeros(n)
-        # The un-ionised share of each draw's ammonia at its own pH (emerson_1975).
-        pka = free_ammonia(tan_mg_n_l=0.0, ph=belief.ph, temperature_c=belief.temperature_c)["pka"]
-        self.share_nh3 = 1.0 / (1.0 + 10.0 ** (pka - belief.ph - belief.cloud[k.PH_OFFSET]))
+        self.passed_last = np.zeros(n, bool)
+        self.free, self.free_limit = np.zeros(n, bool), _eifac_nh3_mg_n_l()
+        self._in_water(belief, belief.ph, belief.temperature_c)
         self.see(belief, 0.0)
+
+    def _in_water(self, belief: b.Belief, ph: float, temperature_c: float) -> None:
+        self.limits = self.limits_at(ph, temperature_c)
+        self.share_nh3 = _share_nh3(belief, ph, temperature_c)
 
     def see(self, belief: b.Belief, hours: float) -> None:
         """Record each draw's concentrations after a step of `hours`."""
+        if self.water and self.water.known:
+            self._in_water(belief, *self.water.at(belief.at_h))
         found = {
             "nh3": belief.cloud[k.TAN] * self.share_nh3,
             "nitrite": belief.cloud[k.NITRITE],
             "nitrate": belief.cloud[k.NITRATE],
         }
-        worst = np.zeros(belief.cloud.shape[1])
+        self.free |= found["nh3"] > self.free_limit
         for name, values in found.items():
             np.maximum(self.peaks[name], values, out=self.peaks[name])
             share = values / self.limits[f"{name}_mg_n_l"]
             self.passed[name] |= share > 1.0
-            np.maximum(worst, share, out=worst)
-        self.over_h += hours * np.where(worst > 1.0, worst, 0.0)
+            if name in QUICK:
+                self.passed_last |= share > 1.0
+                self.over_h += hours * np.where(share > 1.0, share, 0.0)
+
+    def changed(self, belief: b.Belief) -> None:
+        """Record the concentrations right after a further change; `last_chance` counts from here."""
+        self.passed_last[:] = False
+        self.see(belief, 0.0)
 
     def bands(self, belief: b.Belief) -> dict:
         """One row of the series."""
@@ -144,47 +168,25 @@ class Watch:
         """The chance that each limit is passed at any time watched."""
         return {name: float(np.mean(passed)) for name, passed in self.passed.items()}
 
+    def chance(self) -> float:
+        """The chance that ammonia or nitrite passes its limit at any time watched."""
+        return float(np.mean(self.passed["nh3"] | self.passed["nitrite"]))
+
+    def last_chance(self) -> float:
+        """The chance that ammonia or nitrite passes its limit after the last change."""
+        return float(np.mean(self.passed_last))
+
     def mean_over_h(self) -> float:
-        """Mean over the draws of the hours over any limit, each hour times the worst concentration / limit."""
+        """Mean over the draws of the hours over ammonia's and nitrite's limits, each times concentration / limit."""
         return float(np.mean(self.over_h))
 
-    def chance_of_any(self) -> float:
-        """The chance that any limit is passed at any time watched."""
-        return float(np.mean(self.passed["nh3"] | self.passed["nitrite"] | self.passed["nitrate"]))
+    def harms_no_more_than(self, other: "Watch") -> bool:
+        """Whether neither the chance of passing a limit nor the time over one is higher than in `other`."""
+        return self.chance() <= other.chance() and self.mean_over_h() <= other.mean_over_h()
 
-
-def settled_band(c: dict, even_belief: b.Belief, changes: list) -> dict | None:
-    """When the tank will likely process its load [h since start]; None if not within `far_h`.
-
-    A draw is ready once what it processes with ammonia and nitrite at `ready_mg_n_l` covers its input.
-    Over weeks the model itself errs, so a random factor lengthens or shortens each draw's wait. The water
-    changes of the last week continue in a draw as long as its water calls for them. A point of the band
-    beyond the far horizon is None.
-    """
-    thinned = even_belief.copy()
-    thinned.cloud = even_belief.cloud[:, :: int(c["far_every"])].copy()
-    thinned.weight = np.full(thinned.cloud.shape[1], 1.0 / thinned.cloud.shape[1])
-    luck = thinned.draw(1)[0]
-    now_h = even_belief.at_h
-    recent = [e["fraction"] for e in changes if now_h - 168.0 <= e["at_h"] <= now_h]
-    daily = sum(-math.log(1.0 - min(f, 0.99)) for f in recent) / 7.0
-    kept = math.exp(-daily * c["walk_h"] / 24.0)
-    water = conditions_of(c, thinned)
-    ready_at = np.full(thinned.cloud.shape[1], math.inf)
-    # Steps can add up to slightly less than the horizon. That counts as reached: `advance` would not move further.
-    far_h = now_h + c["far_h"]
-    while True:
-        ready = k.processed(thinned.cloud, water, c) >= thinned.cloud[k.INPUT] * thinned.base
-        ready_at[ready & np.isinf(ready_at)] = thinned.at_h
-        if thinned.at_h >= far_h - 1e-9 or np.mean(np.isfinite(ready_at)) >= 0.95:
-            break
-        b.advance(c, thinned, min(thinned.at_h + c["walk_h"], far_h))
-        wanting = (thinned.cloud[k.TAN] > c["care_tan_mg_n_l"]) | (thinned.cloud[k.NITRITE] > c["care_nitrite_mg_n_l"])
-        thinned.cloud[:3] *= np.where(wanting, kept, 1.0)
-    # The error of a date grows in proportion to how far away it is.
-    ready_at = now_h + (ready_at - now_h) * np.exp(c["sd_far"] * luck)
-    found = {name: at_h if math.isfinite(at_h) else None for name, at_h in band(ready_at).items()}
-    return None if found["p10"] is None else found
+    def free_chance(self) -> float:
+        """The chance that free ammonia passes EIFAC's limit, in sour water higher than the limit of total ammonia."""
+        return float(np.mean(self.free))
 
 
 def recent_doubts(c: dict, belief: b.Belief) -> list:

@@ -33,7 +33,8 @@ def believed(
     events = ordered(c, now_h, readings, changes, doses, feedings)
     past = [event for event in events if event["at_h"] <= now_h]
     start = begins_h(c, now_h)
-    same_tank = json.dumps([tank, seed, start], sort_keys=True)
+    # Chloride decides a limit; the belief does not depend on it.
+    same_tank = json.dumps([{**tank, "chloride_mg_l": None}, seed, start], sort_keys=True)
     applied = [json.dumps(event, sort_keys=True) for event in past]
     if not kept or kept["tank"] != same_tank or applied[: len(kept["applied"])] != kept["applied"]:
         kept = {"tank": same_tank, "applied": [], "belief": b.prior(c, tank, seed, start)}
@@ -101,6 +102,15 @@ def apply(c: dict, belief: b.Belief, tank: dict, event: dict) -> None:
     else:
         value, steps = in_nitrogen(event)
         b.observe(c, belief, event["parameter"], value, steps)
+
+
+def last_reading(readings: list, parameter: str, now_h: float) -> dict | None:
+    """{at_h, mg_n_l} of the last reading of `parameter` up to `now_h`; None without one."""
+    read = [one for one in readings if one["parameter"] == parameter and one["at_h"] <= now_h]
+    if not read:
+        return None
+    last = sorted(read, key=lambda one: one["at_h"])[-1]
+    return {"at_h": last["at_h"], "mg_n_l": in_nitrogen(last)[0]}
 
 
 def in_nitrogen(reading: dict) -> tuple[float, list[float] | None]:
