@@ -20,7 +20,7 @@ export function after_change(facts, { levels, limits }, fraction) {
   const kh = readings.findLast(({ parameter }) => parameter === "kh");
   const celsius = warmth_of(facts)?.celsius;
   const input = {
-    ph: limits.ph.from === "assumed" ? undefined : limits.ph.value,
+    ph: limits.ph.from === "reading" || limits.ph.from === "usual" ? limits.ph.value : undefined,
     kh_dkh: (kh && in_degrees(kh)) ?? tank.kh_dkh,
     temperature_c: celsius,
     tan_mg_n_l: levels.total_ammonia.now_mg_n_l ?? 0,
