@@ -21,6 +21,7 @@ import { light_dose } from "./light_dose.js";
 import { nitrite_risk } from "./nitrite_risk.js";
 import { nitrogen_load } from "./nitrogen_load.js";
 import { nitrogen_units } from "./nitrogen_units.js";
+import { nutrient_routine } from "./nutrient_routine.js";
 import { outlook } from "./outlook.js";
 import { oxygen_night } from "./oxygen_night.js";
 import { oxygen_saturation } from "./oxygen_saturation.js";
@@ -62,6 +63,7 @@ export const calculations = {
   nitrite_risk,
   nitrogen_load,
   nitrogen_units,
+  nutrient_routine,
   outlook,
   oxygen_night,
   oxygen_saturation,

@@ -14,18 +14,8 @@ const STEP_DH = 2;
  */
 export function salt_dose({ volume_l, salt, raise }) {
   const [name, amount] = asked(raise);
-  const { ions, rows } = table("salts");
-  const row = rows[salt];
-  const per_dh = table("hardness_scales").scales.dh.mmol_l;
-  const gives = Object.entries(row.gives);
-  const sum = (/** @type {"hardness" | "charges"} */ counted) =>
-    gives.reduce((total, [ion, n]) => total + n * ions[ion][counted], 0);
-  /** @type {Record<string, number>} */
-  const effects = {
-    gh_dgh: sum("hardness") / per_dh,
-    kh_dkh: sum("charges") / 2 / per_dh,
-    ...Object.fromEntries(gives.map(([ion, n]) => [`${ion}_mg_l`, n * ions[ion].g_mol])),
-  };
+  const row = table("salts").rows[salt];
+  const effects = effects_of(salt);
   if (!effects[name]) throw new Refusal("not_in_salt");
   const mmol_l = amount / effects[name];
   const adds = /** @type {Outputs<"salt_dose">["adds"]} */ (
@@ -34,6 +24,24 @@ export function salt_dose({ volume_l, salt, raise }) {
   const notes = row.slow ? ["slow"] : [];
   if (Math.max(adds.gh_dgh, adds.kh_dkh) > STEP_DH) notes.push("in_steps");
   return { grams: (mmol_l * row.g_mol * volume_l) / 1000, adds, notes };
+}
+
+/**
+ * What one mmol/L of a salt adds: gh_dgh, kh_dkh, NAME_mg_l of each of its ions.
+ * @param {string} salt
+ * @returns {Record<string, number>}
+ */
+export function effects_of(salt) {
+  const { ions, rows } = table("salts");
+  const per_dh = table("hardness_scales").scales.dh.mmol_l;
+  const gives = Object.entries(rows[salt].gives);
+  const sum = (/** @type {"hardness" | "charges"} */ counted) =>
+    gives.reduce((total, [ion, n]) => total + n * ions[ion][counted], 0);
+  return {
+    gh_dgh: sum("hardness") / per_dh,
+    kh_dkh: sum("charges") / 2 / per_dh,
+    ...Object.fromEntries(gives.map(([ion, n]) => [`${ion}_mg_l`, n * ions[ion].g_mol])),
+  };
 }
 
 /**

@@ -1538,6 +1538,126 @@ export interface NitrogenUnitsAnswer {
 }
 
 /**
+ * Input of nutrient_routine: What salts or a bottle of your own give a week, what piles up, and the dose for a target.
+ */
+export interface NutrientRoutineInput {
+  /** Water that is really there; L */
+  water_l: number;
+  /** Salts */
+  salts: ({
+    /** Salt */
+    salt: "calcium_carbonate" | "calcium_chloride" | "calcium_chloride_dihydrate" | "calcium_nitrate_tetrahydrate" | "gypsum" | "magnesium_chloride_hexahydrate" | "magnesium_nitrate_hexahydrate" | "magnesium_sulfate_heptahydrate" | "potassium_bicarbonate" | "potassium_carbonate" | "potassium_dihydrogen_phosphate" | "potassium_nitrate" | "potassium_sulfate" | "sodium_bicarbonate" | "sodium_carbonate" | "sodium_chloride";
+    /** Grams of it; g */
+    g: number;
+  })[];
+  /** Dissolved in a bottle of; ml */
+  stock_ml?: number;
+  /** of which one dose is; ml */
+  dose_ml?: number;
+  /** Doses a week */
+  doses_per_week?: number;
+  /** Each change, as a share of the water; 1 */
+  change_fraction?: number;
+  /** A change every; days */
+  every_days?: number;
+  /** Plants take, of what is dosed; 1 */
+  uptake_fraction?: number;
+  /** Wanted each week, of */
+  target_ion?: "ca" | "mg" | "na" | "k" | "cl" | "so4" | "no3" | "po4";
+  /** how much in each litre; mg/L */
+  target_mg_l_week?: number;
+}
+
+/** The same once it is checked: usual values filled in. */
+export interface NutrientRoutineValues {
+  /** Water that is really there; L */
+  water_l: number;
+  /** Salts */
+  salts: ({
+    /** Salt */
+    salt: "calcium_carbonate" | "calcium_chloride" | "calcium_chloride_dihydrate" | "calcium_nitrate_tetrahydrate" | "gypsum" | "magnesium_chloride_hexahydrate" | "magnesium_nitrate_hexahydrate" | "magnesium_sulfate_heptahydrate" | "potassium_bicarbonate" | "potassium_carbonate" | "potassium_dihydrogen_phosphate" | "potassium_nitrate" | "potassium_sulfate" | "sodium_bicarbonate" | "sodium_carbonate" | "sodium_chloride";
+    /** Grams of it; g */
+    g: number;
+  })[];
+  /** Dissolved in a bottle of; ml */
+  stock_ml?: number;
+  /** of which one dose is; ml */
+  dose_ml?: number;
+  /** Doses a week */
+  doses_per_week: number;
+  /** Each change, as a share of the water; 1 */
+  change_fraction?: number;
+  /** A change every; days */
+  every_days?: number;
+  /** Plants take, of what is dosed; 1 */
+  uptake_fraction: number;
+  /** Wanted each week, of */
+  target_ion?: "ca" | "mg" | "na" | "k" | "cl" | "so4" | "no3" | "po4";
+  /** how much in each litre; mg/L */
+  target_mg_l_week?: number;
+}
+
+/** What nutrient_routine answers. */
+export interface NutrientRoutineAnswer {
+  /** Each litre gains a week */
+  week: {
+    /** general hardness; °dGH */
+    gh_dgh: number;
+    /** carbonate hardness; °dKH */
+    kh_dkh: number;
+    /** calcium; mg/L */
+    ca_mg_l?: number | null;
+    /** magnesium; mg/L */
+    mg_mg_l?: number | null;
+    /** sodium; mg/L */
+    na_mg_l?: number | null;
+    /** potassium; mg/L */
+    k_mg_l?: number | null;
+    /** chloride; mg/L */
+    cl_mg_l?: number | null;
+    /** sulfate; mg/L */
+    so4_mg_l?: number | null;
+    /** bicarbonate; mg/L */
+    hco3_mg_l?: number | null;
+    /** carbonate; mg/L */
+    co3_mg_l?: number | null;
+    /** nitrate; mg/L */
+    no3_mg_l?: number | null;
+    /** phosphate; mg/L */
+    po4_mg_l?: number | null;
+  };
+  /** With the changes it piles up, just before one, to */
+  settles?: {
+    /** general hardness; °dGH */
+    gh_dgh: number;
+    /** carbonate hardness; °dKH */
+    kh_dkh: number;
+    /** calcium; mg/L */
+    ca_mg_l?: number | null;
+    /** magnesium; mg/L */
+    mg_mg_l?: number | null;
+    /** sodium; mg/L */
+    na_mg_l?: number | null;
+    /** potassium; mg/L */
+    k_mg_l?: number | null;
+    /** chloride; mg/L */
+    cl_mg_l?: number | null;
+    /** sulfate; mg/L */
+    so4_mg_l?: number | null;
+    /** bicarbonate; mg/L */
+    hco3_mg_l?: number | null;
+    /** carbonate; mg/L */
+    co3_mg_l?: number | null;
+    /** nitrate; mg/L */
+    no3_mg_l?: number | null;
+    /** phosphate; mg/L */
+    po4_mg_l?: number | null;
+  } | null;
+  /** Times this dose, for the target; 1 */
+  dose_factor?: number | null;
+}
+
+/**
  * Input of outlook: What this tank's ammonia, nitrite and nitrate will do before the next test, and when it will
  * process its load.
  */
@@ -3171,6 +3291,12 @@ export interface Calculations {
     values: NitrogenUnitsValues;
     answer: NitrogenUnitsAnswer;
     caution: never;
+  };
+  nutrient_routine: {
+    input: NutrientRoutineInput;
+    values: NutrientRoutineValues;
+    answer: NutrientRoutineAnswer;
+    caution: "dissolve_apart" | "grade" | "little_in_low_tech" | "bottle";
   };
   outlook: {
     input: OutlookInput;

@@ -85,3 +85,15 @@ def test_bath_dose_holds_and_clears(phreeqc, fraction):
         before = tank.total("Cl", units="mg")
         tank = phreeqc.mix_solutions({tank: 1 - fraction, pure: fraction})
     assert tank.total("Cl", units="mg") <= 0.05 * wanted < before
+
+
+# Sodium chloride's chloride stands for any ion that a week's doses bring: 40 weeks with a change of 30 % each.
+def test_nutrient_routine_settles_where_repeated_mixing_ends(phreeqc):
+    asked = {"water_l": 60, "salts": [{"salt": "sodium_chloride", "g": 1}], "doses_per_week": 2}
+    got = run("nutrient_routine", asked | {"change_fraction": 0.3, "every_days": 7})
+    chloride = 0.0
+    for _ in range(40):
+        before = chloride + got["week"]["cl_mg_l"]
+        mixed = phreeqc.mix_solutions({water(phreeqc, before): 0.7, water(phreeqc, 0): 0.3})
+        chloride = mixed.total("Cl", units="mg")
+    assert got["settles"]["cl_mg_l"] == pytest.approx(before, rel=2e-3)

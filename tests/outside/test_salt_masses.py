@@ -88,3 +88,15 @@ def test_salt_dose_dissolved_in_phreeqc(phreeqc, mass, salt, anhydrous, wanted):
     else:
         found = sum(1000 * water.species.get(name, 0) * n for name, n in CHARGES.items()) / (20 / 56.077)
     assert found == pytest.approx(next(iter(wanted.values())), rel=1e-3)
+
+
+# A bottle of two salts: what a week's doses of it bring into each litre, by molar mass alone.
+def test_nutrient_routine_by_molar_mass(mass):
+    salts = [{"salt": "potassium_nitrate", "g": 30}, {"salt": "potassium_dihydrogen_phosphate", "g": 4}]
+    asked = {"water_l": 96, "salts": salts, "stock_ml": 500, "dose_ml": 10, "doses_per_week": 3}
+    week = run("nutrient_routine", asked)["week"]
+    share = 10 / 500 * 3 * 1000 / 96
+    assert week["no3_mg_l"] == pytest.approx(30 * share * mass("NO3") / mass("KNO3"), rel=2e-4)
+    assert week["po4_mg_l"] == pytest.approx(4 * share * mass("PO4") / mass("KH2PO4"), rel=2e-4)
+    potassium = (30 / mass("KNO3") + 4 / mass("KH2PO4")) * share * mass("K")
+    assert week["k_mg_l"] == pytest.approx(potassium, rel=2e-4)

@@ -22,14 +22,8 @@ def salt_dose(*, volume_l: float, salt: str, **wanted: dict) -> dict:
     3.07
     """
     name, amount = _asked(wanted["raise"])
-    ions = table("salts")["ions"]
     row = table("salts")["rows"][salt]
-    per_dh = table("hardness_scales")["scales"]["dh"]["mmol_l"]
-    effects = {
-        "gh_dgh": sum(n * ions[ion]["hardness"] for ion, n in row["gives"].items()) / per_dh,
-        "kh_dkh": sum(n * ions[ion]["charges"] for ion, n in row["gives"].items()) / 2 / per_dh,
-        **{f"{ion}_mg_l": n * ions[ion]["g_mol"] for ion, n in row["gives"].items()},
-    }
+    effects = effects_of(salt)
     if not effects.get(name):
         raise Refusal("not_in_salt")
     mmol_l = amount / effects[name]
@@ -38,6 +32,18 @@ def salt_dose(*, volume_l: float, salt: str, **wanted: dict) -> dict:
     if max(adds["gh_dgh"], adds["kh_dkh"]) > STEP_DH:
         notes.append("in_steps")
     return {"grams": mmol_l * row["g_mol"] * volume_l / 1000, "adds": adds, "notes": notes}
+
+
+def effects_of(salt: str) -> dict[str, float]:
+    """What one mmol/L of a salt adds: gh_dgh, kh_dkh [°d], NAME_mg_l of each of its ions [mg/L]."""
+    ions = table("salts")["ions"]
+    gives = table("salts")["rows"][salt]["gives"]
+    per_dh = table("hardness_scales")["scales"]["dh"]["mmol_l"]
+    return {
+        "gh_dgh": sum(n * ions[ion]["hardness"] for ion, n in gives.items()) / per_dh,
+        "kh_dkh": sum(n * ions[ion]["charges"] for ion, n in gives.items()) / 2 / per_dh,
+        **{f"{ion}_mg_l": n * ions[ion]["g_mol"] for ion, n in gives.items()},
+    }
 
 
 def _asked(wanted: dict) -> tuple[str, float]:
