@@ -63,9 +63,10 @@ function days_without_changes(kh_dkh, floor_kh_dkh, use) {
  * @param {number} fraction @param {number} every_days
  */
 function days_with_changes(kh_dkh, floor_kh_dkh, used_between, source_kh_dkh, fraction, every_days) {
+  if (kh_dkh <= floor_kh_dkh) return 0;
   let now = kh_dkh;
   for (let day = 0; day < FAR_DAYS; day += every_days) {
-    if (now <= floor_kh_dkh) return day;
+    if (now < floor_kh_dkh - ROUNDING) return day;
     const lowest = now - used_between;
     if (lowest < floor_kh_dkh - ROUNDING) return day + ((now - floor_kh_dkh) / used_between) * every_days;
     now = lowest * (1 - fraction) + source_kh_dkh * fraction;

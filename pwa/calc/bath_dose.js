@@ -23,7 +23,7 @@ export function bath_dose(input) {
   if (change_fraction === undefined)
     return in_grams ? { dose_g: dose, total_g: dose, notes } : { dose_ml: dose, total_ml: dose, notes };
   const again = dose * change_fraction;
-  const changes = Math.max(0, Math.ceil(days / every_days - ROUNDING) - 1);
+  const changes = Math.ceil(days / every_days - ROUNDING) - 1;
   const changes_to_clear =
     change_fraction >= 1 ? 1 : Math.ceil(Math.log(SETTLED_SHARE) / Math.log(1 - change_fraction));
   const total = dose + changes * again;

@@ -89,9 +89,11 @@ def _days_with_changes(
     kh_dkh: float, floor_kh_dkh: float, used_between: float, source_kh_dkh: float, fraction: float, every_days: float
 ) -> float:
     """Days until the floor, from change to change; infinite if it is not reached within FAR_DAYS."""
+    if kh_dkh <= floor_kh_dkh:
+        return 0.0
     day = 0.0
     while day < FAR_DAYS:
-        if kh_dkh <= floor_kh_dkh:
+        if kh_dkh < floor_kh_dkh - ROUNDING:
             return day
         lowest = kh_dkh - used_between
         if lowest < floor_kh_dkh - ROUNDING:

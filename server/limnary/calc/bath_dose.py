@@ -41,7 +41,7 @@ def bath_dose(
     if change_fraction is None:
         return {f"dose_{unit}": dose, f"total_{unit}": dose, "notes": notes}
     again = dose * change_fraction
-    changes = max(0, math.ceil(days / every_days - ROUNDING) - 1)
+    changes = math.ceil(days / every_days - ROUNDING) - 1
     to_clear = 1 if change_fraction >= 1 else math.ceil(math.log(SETTLED_SHARE) / math.log(1 - change_fraction))
     return {
         f"dose_{unit}": dose,
