@@ -5,10 +5,7 @@ import math
 from playwright.sync_api import expect
 
 ASK = """async (name) => {
-  const { open_room } = await import("/data/fish_room.js");
-  const { facts_of } = await import("/advice/facts.js");
-  const { today } = await import("/advice/today.js");
-  const { ask_of } = await import("/advice/forecast/questions.js");
+  const { open_room, facts: { facts_of }, today: { today }, questions: { ask_of } } = await app();
   const { room } = await open_room();
   const tank = room.all("tank").find((one) => one.name === name);
   const facts = facts_of(room, tank, Date.now());
@@ -17,7 +14,7 @@ ASK = """async (name) => {
   return questions.find((one) => one.label === "plan").input;
 }"""
 WRITE = """async (records) => {
-  const { room } = await import("/ui/state/live.js");
+  const { live: { room } } = await app();
   await room.value.write(records.map(([kind, id, fields]) => ({ type: "put", kind, id, fields })));
 }"""
 

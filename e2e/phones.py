@@ -10,12 +10,12 @@ from playwright.sync_api import Browser, BrowserContext, Error, Locator, Page, P
 from real_server import ROOT
 
 SETTLED = """async () => {
-  const [{ is_echo }, { is_turning }] = await Promise.all([import("/ui/state/tap.js"), import("/ui/state/router.js")]);
+  const { taps: { is_echo }, router: { is_turning } } = await window.app();
   window.is_echo = is_echo;
   while (is_turning() || is_echo()) await new Promise((resolve) => setTimeout(resolve, 20));
   return true;
 }"""
-TURN = "async (path) => { const { go } = await import('/ui/state/router.js'); go(path); }"
+TURN = "async (path) => (await window.app()).router.go(path)"
 # How long the app offers an undo.
 (UNDO_MS,) = (
     int(found[1].replace("_", ""))
@@ -25,6 +25,7 @@ TURN = "async (path) => { const { go } = await import('/ui/state/router.js'); go
 # On a phone of these stories
 # - the offer of an undo never ends, however long a busy machine takes to reach for it;
 # - clicks are counted, and whether the app took the last one for the echo of a tap before it;
+# - `app()` brings the modules that pwa/app.js shows to the stories, of the build or of the sources;
 # - the worker that stores the shell starts only when a story asks for it: it fetches the whole app.
 STEADY = f"""(() => {{
   let wait = setTimeout;
@@ -32,6 +33,7 @@ STEADY = f"""(() => {{
     wait.call(window, work, ms === {UNDO_MS} ? 2 ** 31 - 1 : ms, ...more);
   // Playwright's clock sets another one.
   Object.defineProperty(window, "setTimeout", {{ get: () => steady(wait), set: (other) => (wait = other) }});
+  window.app = () => import(document.querySelector("script[src*='/app']").src);
   window.clicks = 0;
   addEventListener("click", () => {{
     window.clicks += 1;

@@ -1,7 +1,7 @@
 """What keepers do in the Room place, in words: join, invite, share, look at a person."""
 
 INVITE = """async (role) => {
-  const [{ room }, { invite }] = await Promise.all([import("/ui/state/live.js"), import("/data/people.js")]);
+  const { live: { room }, people: { invite } } = await app();
   return (await invite(room.value, { role, hours: 1 })).link;
 }"""
 

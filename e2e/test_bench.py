@@ -51,14 +51,13 @@ def ask_server(shared_server):
 
 
 WRITE_TANK = """async (fields) => {
-  const { room } = await import("/ui/state/live.js");
-  const { new_id } = await import("/ui/state/record.js");
+  const { live: { room }, record: { new_id } } = await app();
   const id = new_id();
   await room.value.write([{ type: "put", kind: "tank", id, fields }]);
   return id;
 }"""
 NOTES = """async (id) => {
-  const { room } = await import("/ui/state/live.js");
+  const { live: { room } } = await app();
   return room.value.all("note").filter((note) => note.tank === id).map((note) => note.text);
 }"""
 

@@ -2,6 +2,7 @@
 
 import pytest
 from playwright.sync_api import expect
+from real_server import RealServer
 
 pytestmark = pytest.mark.browser
 
@@ -24,7 +25,15 @@ def serve_search(thumb, module: str | None) -> None:
     thumb.page.route("**/screens/search.js", lambda route: route.fulfill(**answer))
 
 
-def test_a_broken_page_lets_the_keeper_go_on(new_phone):
+@pytest.fixture
+def own_server(tmp_path):
+    """A server of the sources, where each screen is a file of its own."""
+    started = RealServer(tmp_path / "data", "--sources").start()
+    yield started
+    started.stop()
+
+
+def test_a_broken_page_lets_the_keeper_go_on(own_server, new_phone):
     thumb = new_phone()
     for how, (module, says) in BROKEN.items():
         serve_search(thumb, module)

@@ -173,7 +173,7 @@ def records_the_first_fish(thumb):
 def written(thumb, water_l):
     """What stands in the fish room: the tank, its dose, its plants, its fish; no water change."""
     script = """async () => {
-      const { live_room } = await import("/ui/state/live.js");
+      const { live: { live_room } } = await app();
       const kinds = ["tank", "dose", "planting", "stock_change", "water_change"];
       return Object.fromEntries(kinds.map((kind) => [kind, live_room.all(kind)]));
     }"""

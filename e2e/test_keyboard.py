@@ -36,10 +36,10 @@ def test_motion_only_where_it_is_welcome(new_phone):
     have_tank(thumb, "Reed pool")
     for wish, moves in (("reduce", False), ("no-preference", True)):
         thumb.page.emulate_media(reduced_motion=wish)
-        thumb.page.evaluate("() => import('/ui/state/record.js').then(({ say }) => say('Said'))")
+        thumb.page.evaluate("() => app().then(({ record }) => record.say('Said'))")
         thumb.sees("Said")
         assert (thumb.page.evaluate(MOTION) > 0) is moves, wish
-        thumb.page.evaluate("() => import('/ui/state/record.js').then(({ close_note }) => close_note())")
+        thumb.page.evaluate("() => app().then(({ record }) => record.close_note())")
         expect(thumb.page.get_by_text("Said")).to_have_count(0)
 
 

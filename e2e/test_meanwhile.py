@@ -16,8 +16,8 @@ FIELDS = {
     "ph": 7,
     "place": "Hall",
 }
-SHARE_NOW = """async () => { const { now } = await import("/data/sync.js"); await now(); }"""
-RECORD = """async (id) => (await import("/ui/state/live.js")).room.value.get("tank", id)"""
+SHARE_NOW = """async () => (await app()).sync.now()"""
+RECORD = """async (id) => (await app()).live.room.value.get("tank", id)"""
 
 
 def test_the_form_says_what_another_keeper_changed_since_it_was_opened(served_room, new_phone):

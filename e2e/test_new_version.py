@@ -1,6 +1,7 @@
 """A new version of the app waits until the keeper wants it, and keeps what is half typed."""
 
 import shutil
+import subprocess
 
 import pytest
 from phones import Thumb, phone
@@ -17,7 +18,12 @@ def own_code(tmp_path):
         leave = shutil.ignore_patterns("__pycache__", "node_modules")
         shutil.copytree(ROOT / folder, tmp_path / "code" / folder, ignore=leave)
     shutil.copy(ROOT / "pyproject.toml", tmp_path / "code")
+    build(tmp_path / "code")
     return tmp_path / "code"
+
+
+def build(code) -> None:
+    subprocess.run(["node", ROOT / "tests/build.js", code], check=True, stdout=subprocess.DEVNULL)
 
 
 def test_a_new_version_waits_until_it_is_wanted(browser, tmp_path, own_code):
@@ -34,6 +40,7 @@ def test_a_new_version_waits_until_it_is_wanted(browser, tmp_path, own_code):
 
             words = own_code / "pwa/i18n/en.js"
             words.write_text(words.read_text().replace('"tank.save": "Save tank"', '"tank.save": "Keep tank"'))
+            build(own_code)
             thumb.page.evaluate("() => navigator.serviceWorker.getRegistration().then((one) => one.update())")
             thumb.sees("A new version is ready")
             expect(thumb.page.get_by_role("button", name="Save tank")).to_be_visible()

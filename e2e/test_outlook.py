@@ -194,7 +194,7 @@ IN_US_UNITS = """async () => {
     window.written.push(String(text));
     return fillText.call(this, text, ...where);
   };
-  (await import("/ui/state/measures.js")).measures.value = "us";
+  (await app()).measures.measures.value = "us";
 }"""
 INKED = """(canvas) => {
   const { data } = canvas.getContext("2d").getImageData(0, 0, canvas.width, canvas.height);

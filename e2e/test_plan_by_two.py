@@ -17,7 +17,7 @@ LAYERS = [
 ]
 BED_L = run("substrate", {"length_cm": 90, "width_cm": 40, "layers": LAYERS})["litres"]
 BOTH = run("volume", {**MEASURES, "substrate_l": BED_L, "hardscape_kg": 2, "hardscape_density_kg_l": 2.6})
-RECORD = """async (id) => (await import("/ui/state/live.js")).room.value.get("tank", id)"""
+RECORD = """async (id) => (await app()).live.room.value.get("tank", id)"""
 
 
 @pytest.mark.parametrize(

@@ -117,8 +117,7 @@ FETCHED = {
 }
 # Opens a page; answers the route that the app takes for it, and the title of the "not here" page.
 SHOWS = """async (path) => {
-  const [{ ROUTES }, { go, match }, { t }] = await Promise.all(
-    ["routes", "ui/state/router", "i18n/words"].map((one) => import(`/${one}.js`)));
+  const { ROUTES, router: { go, match }, words: { t } } = await app();
   go(path);
   const routes = ROUTES.map(([route]) => [route, route]);
   return { route: match(routes, new URL(path, location.origin).pathname)?.found, missing: t("missing.title") };
@@ -139,7 +138,7 @@ def furnished(browser, shared_server):
 def ids(furnished):
     """The ids that EXAMPLES leaves open."""
     return furnished.page.evaluate("""async () => {
-      const [{ room }, { people }] = await Promise.all([import("/ui/state/live.js"), import("/data/people.js")]);
+      const { live: { room }, people: { people } } = await app();
       const [photo, reading, note] = ["photo", "reading", "note"].map((kind) => room.value.all(kind)[0].id);
       const me = room.value.me().id;
       const other = (await people(room.value)).find(({ id }) => id !== me).id;
@@ -316,9 +315,9 @@ ENGLISH = """async () => {
 }"""
 SAID = """() => [document.body.innerText, ...["aria-label", "placeholder", "alt"]
   .flatMap((name) => [...document.querySelectorAll(`[${name}]`)].map((one) => one.getAttribute(name)))].join("\\n")"""
-SPEAK = """async (language) => {
-  const { wanted_language } = await import("/ui/state/language.js");
-  wanted_language.value = language;
+SPEAK = """async (wanted) => {
+  const { language: { wanted_language } } = await app();
+  wanted_language.value = wanted;
 }"""
 # Texts that the keeper wrote stay in the keeper's own language.
 WRITTEN = {"All is well", "Wipe the glass"}

@@ -115,8 +115,7 @@ ACTS = {
 }
 # Makes held() of the page: all records that this phone shows, without who and when, as text.
 HOLDS = """async () => {
-  const { room } = await import("/ui/state/live.js");
-  const { records } = await import("/contracts.js");
+  const { live: { room }, contracts: { records } } = await app();
   const plain = ({ meta, ...said }) => Object.fromEntries(Object.entries(said).sort());
   window.held = () => {
     const all = Object.keys(records()).flatMap((kind) => room.value.all(kind).map(plain));

@@ -9,7 +9,7 @@ import { t } from "./i18n/words.js";
 import { ROUTES } from "./routes.js";
 import { Boundary, Broken } from "./ui/boundary.js";
 import { keep_to_this_room } from "./ui/state/forecast.js";
-import { keep_language, spoken } from "./ui/state/language.js";
+import { keep_language, speak_of_all, spoken } from "./ui/state/language.js";
 import { keep_time, room, show } from "./ui/state/live.js";
 import { Missing } from "./ui/missing.js";
 import { address, arrived, match, start } from "./ui/state/router.js";
@@ -35,12 +35,21 @@ async function turn() {
   );
   if (!hit) return show_page(url, Missing, { up: "/" });
   const [fetch_screen, props_of] = hit.found;
-  const screen = screens.get(fetch_screen) ?? (await fetch_screen().catch(console.error));
+  const screen = screens.get(fetch_screen) ?? (await fetch_page(fetch_screen, url).catch(console.error));
   // The keeper may have turned to another page meanwhile.
   if (url.href !== new URL(address.value, location.origin).href) return;
   if (!screen) return show_page(url, Broken, { path: url.pathname, why: "notice.page_missing" });
   screens.set(fetch_screen, screen);
   show_page(url, screen, props_of?.(hit.parts, url, { enter }) ?? {});
+}
+
+/** Pages that show no more shared texts than those that the app opens with. */
+const SAY_LITTLE = ["/", "/index.html"];
+
+/** A screen, and the shared texts that it shows. @param {() => Promise<Screen>} fetch_screen @param {URL} url */
+async function fetch_page(fetch_screen, { pathname }) {
+  const [screen] = await Promise.all([fetch_screen(), SAY_LITTLE.includes(pathname) ? null : speak_of_all()]);
+  return screen;
 }
 
 /** @param {URL} url @param {Screen} screen @param {Record<string, unknown>} props */
@@ -56,7 +65,10 @@ function show_page(url, screen, props) {
  */
 const fetch_the_rest = () =>
   "serviceWorker" in navigator ||
-  setTimeout(() => ROUTES.forEach(([, fetch_screen]) => void fetch_screen().catch(() => {})), 1000);
+  setTimeout(() => {
+    for (const [, fetch_screen] of ROUTES) void fetch_screen().catch(() => {});
+    void speak_of_all().catch(() => {});
+  }, 1000);
 
 function App() {
   const said = notice.value;
@@ -96,12 +108,14 @@ async function enter(id) {
 }
 
 async function main() {
-  await keep_language();
-  await this_phone({
-    on_blocked: () => say_before_the_start(t("notice.blocked")),
+  const language = keep_language();
+  const say_blocked = () => say_before_the_start(t("notice.blocked"));
+  const phone = this_phone({
+    on_blocked: () => void language.then(say_blocked, say_blocked),
     on_outdated: () =>
       (notice.value = { text: t("notice.outdated"), action: t("notice.reload"), work: () => location.reload() }),
   });
+  await Promise.all([language, phone]);
   await enter();
   ignore_ghosts();
   keep_time();
@@ -111,7 +125,9 @@ async function main() {
   address.subscribe(() => void turn());
   fetch_the_rest();
   document.getElementById("not-yet")?.remove();
-  render(html`<${Spoken} />`, /** @type {HTMLElement} */ (document.getElementById("app")));
+  const app = /** @type {HTMLElement} */ (document.getElementById("app"));
+  app.replaceChildren();
+  render(html`<${Spoken} />`, app);
 }
 
 /** Store the shell. A new version waits until the keeper accepts it by a tap. */
@@ -144,3 +160,18 @@ function cannot_start(error) {
 }
 
 main().catch(cannot_start).finally(keep_shell);
+
+// The browser stories reach the app's own modules through its entry: a second copy would have a state of its own.
+export * as contracts from "./contracts.js";
+export * as facts from "./advice/facts.js";
+export * as questions from "./advice/forecast/questions.js";
+export * as today from "./advice/today.js";
+export * as people from "./data/people.js";
+export * as words from "./i18n/words.js";
+export * as language from "./ui/state/language.js";
+export * as live from "./ui/state/live.js";
+export * as measures from "./ui/state/measures.js";
+export * as record from "./ui/state/record.js";
+export * as router from "./ui/state/router.js";
+export * as taps from "./ui/state/tap.js";
+export { ROUTES, open_room, sync };

@@ -1,6 +1,6 @@
 /**
- * The pages by path. The app fetches a screen when it first shows it, so that it opens with no more code than the first
- * page needs.
+ * The pages by path. The app fetches the screens of a place when it first shows one of them, so that it opens with
+ * little more code than the first page needs.
  */
 
 /** @typedef {{enter: (id?: string) => Promise<void>}} App what a screen may ask of the app itself */
@@ -9,109 +9,77 @@
  * @typedef {(parts: Record<string, string>, url: URL, app: App) => Record<string, unknown>} Props
  */
 
+/**
+ * The screens of one place, by name.
+ * @template {Record<string, Screen>} Place @param {() => Promise<Place>} fetch_place
+ * @returns {(name: keyof Place & string) => () => Promise<Screen>}
+ */
+const of_place = (fetch_place) => (name) => async () => (await fetch_place())[name];
+
+const bench = of_place(() => import("./places/bench.js"));
+const journal = of_place(() => import("./places/journal.js"));
+const life = of_place(() => import("./places/life.js"));
+const room = of_place(() => import("./places/room.js"));
+const round = of_place(() => import("./places/round.js"));
+const setup = of_place(() => import("./places/setup.js"));
+const tank = of_place(() => import("./places/tank.js"));
+const tasks = of_place(() => import("./places/tasks.js"));
+
 /** @type {Props} */
 const of_id = ({ id }) => ({ key: id, id });
 
 /** Path, screen and, where it has any, the screen's props. @type {[string, () => Promise<Screen>, Props?][]} */
 export const ROUTES = [
-  ["/", () => import("./screens/round.js").then((module) => module.Round)],
-  ["/index.html", () => import("./screens/round.js").then((module) => module.Round)],
-  ["/tanks", () => import("./screens/tanks.js").then((module) => module.Tanks)],
-  ["/tanks/new", () => import("./screens/tank_form.js").then((module) => module.TankForm), () => ({ key: "new" })],
-  ["/tanks/setup", () => import("./screens/setting_up.js").then((module) => module.SettingUp), () => ({ key: "new" })],
-  ["/tank/:id", () => import("./screens/tank.js").then((module) => module.Tank), of_id],
-  ["/tank/:id/edit", () => import("./screens/tank_form.js").then((module) => module.TankForm), of_id],
-  ["/tank/:id/setup", () => import("./screens/setting_up.js").then((module) => module.SettingUp), of_id],
-  [
-    "/tank/:id/setup/:step",
-    () => import("./screens/setting_up.js").then((module) => module.SettingUp),
-    ({ id, step }) => ({ key: `${id}/${step}`, id, step }),
-  ],
-  ["/tank/:id/buy", () => import("./screens/buy.js").then((module) => module.Buy), of_id],
-  ["/tank/:id/test", () => import("./screens/test.js").then((module) => module.Test), of_id],
-  ["/tank/:id/change", () => import("./screens/change.js").then((module) => module.Change), of_id],
-  ["/tank/:id/outlook", () => import("./screens/outlook.js").then((module) => module.Outlook), of_id],
-  ["/tank/:id/feed", () => import("./screens/feed.js").then((module) => module.Feed), of_id],
-  ["/tank/:id/dose", () => import("./screens/dose.js").then((module) => module.Dose), of_id],
-  ["/tank/:id/note", () => import("./screens/note.js").then((module) => module.Note), of_id],
-  ["/tank/:id/trends", () => import("./screens/trends.js").then((module) => module.Trends), of_id],
-  ["/tank/:id/history", () => import("./screens/history.js").then((module) => module.History), of_id],
-  ["/tank/:id/water", () => import("./screens/water.js").then((module) => module.Water), of_id],
-  ["/tank/:id/stock", () => import("./screens/stock.js").then((module) => module.Stock), of_id],
-  [
-    "/tank/:id/stock/new",
-    () => import("./screens/stock_entry.js").then((module) => module.StockEntry),
-    ({ id }, url) => ({ key: url.href, id, query: url.searchParams }),
-  ],
-  ["/tank/:id/plants", () => import("./screens/plants.js").then((module) => module.Plants), of_id],
-  [
-    "/tank/:id/plants/new",
-    () => import("./screens/planting_entry.js").then((module) => module.PlantingEntry),
-    ({ id }, url) => ({ key: url.href, id, query: url.searchParams }),
-  ],
-  ["/tank/:id/tool", () => import("./screens/shared_tool.js").then((module) => module.SharedTool), of_id],
-  [
-    "/trace",
-    () => import("./screens/trace.js").then((module) => module.Trace),
-    (_, url) => ({ key: url.searchParams.get("tank") ?? "", query: url.searchParams }),
-  ],
-  ["/search", () => import("./screens/search.js").then((module) => module.Search)],
-  ["/tank/:id/tasks", () => import("./screens/tasks.js").then((module) => module.Tasks), of_id],
-  ["/tasks", () => import("./screens/tasks.js").then((module) => module.Tasks), () => ({ key: "all" })],
-  ["/calendar", () => import("./screens/calendar.js").then((module) => module.CalendarPage)],
-  ["/labels", () => import("./screens/labels.js").then((module) => module.Labels), () => ({ key: "all" })],
-  ["/tank/:id/label", () => import("./screens/labels.js").then((module) => module.Labels), of_id],
-  ["/away", () => import("./screens/away.js").then((module) => module.Away)],
-  ["/away/edit", () => import("./screens/away_form.js").then((module) => module.AwayForm)],
-  [
-    "/task/new",
-    () => import("./screens/task_form.js").then((module) => module.TaskForm),
-    (_, url) => ({ key: "new", query: url.searchParams }),
-  ],
-  ["/task/:id", () => import("./screens/task.js").then((module) => module.Task), of_id],
-  [
-    "/task/:id/edit",
-    () => import("./screens/task_form.js").then((module) => module.TaskForm),
-    ({ id }, url) => ({ key: id, id, query: url.searchParams }),
-  ],
-  ["/timeline", () => import("./screens/history.js").then((module) => module.History)],
-  [
-    "/correct/:kind/:id",
-    () => import("./screens/correct.js").then((module) => module.Correct),
-    ({ kind, id }) => ({ key: id, kind, id }),
-  ],
-  ["/photo/:id", () => import("./screens/photo.js").then((module) => module.Photo), of_id],
-  ["/bench", () => import("./screens/bench.js").then((module) => module.Bench)],
-  [
-    "/bench/:name",
-    () => import("./screens/bench_sheet.js").then((module) => module.BenchSheet),
-    ({ name }) => ({ key: name, name }),
-  ],
-  ["/room", () => import("./screens/room.js").then((module) => module.Room)],
-  ["/room/people", () => import("./screens/people.js").then((module) => module.People)],
-  ["/room/person/:id", () => import("./screens/person.js").then((module) => module.Person), of_id],
-  [
-    "/room/invite",
-    () => import("./screens/invite.js").then((module) => module.Invite),
-    (_, url) => ({ query: url.searchParams }),
-  ],
-  ["/room/rooms", () => import("./screens/rooms.js").then((module) => module.Rooms), (_, __, { enter }) => ({ enter })],
-  ["/room/needs-you", () => import("./screens/needs_you.js").then((module) => module.NeedsYou)],
-  ["/room/copy", () => import("./screens/copy.js").then((module) => module.Copy)],
-  ["/room/display", () => import("./screens/display.js").then((module) => module.Display)],
-  [
-    "/room/:kind/new",
-    () => import("./screens/setting.js").then((module) => module.Setting),
-    ({ kind }, url) => ({ key: kind, kind, query: url.searchParams }),
-  ],
-  [
-    "/room/:kind/:id",
-    () => import("./screens/setting.js").then((module) => module.Setting),
-    ({ kind, id }, url) => ({ key: id, kind, id, query: url.searchParams }),
-  ],
-  [
-    "/join",
-    () => import("./screens/join.js").then((module) => module.Join),
-    (_, url, { enter }) => ({ secret: url.hash.slice(1), enter }),
-  ],
+  ["/", round("Round")],
+  ["/index.html", round("Round")],
+  ["/tanks", setup("Tanks")],
+  ["/tanks/new", setup("TankForm"), () => ({ key: "new" })],
+  ["/tanks/setup", setup("SettingUp"), () => ({ key: "new" })],
+  ["/tank/:id", tank("Tank"), of_id],
+  ["/tank/:id/edit", setup("TankForm"), of_id],
+  ["/tank/:id/setup", setup("SettingUp"), of_id],
+  ["/tank/:id/setup/:step", setup("SettingUp"), ({ id, step }) => ({ key: `${id}/${step}`, id, step })],
+  ["/tank/:id/buy", setup("Buy"), of_id],
+  ["/tank/:id/test", tank("Test"), of_id],
+  ["/tank/:id/change", tank("Change"), of_id],
+  ["/tank/:id/outlook", tank("Outlook"), of_id],
+  ["/tank/:id/feed", tank("Feed"), of_id],
+  ["/tank/:id/dose", tank("Dose"), of_id],
+  ["/tank/:id/note", tank("Note"), of_id],
+  ["/tank/:id/trends", journal("Trends"), of_id],
+  ["/tank/:id/history", journal("History"), of_id],
+  ["/tank/:id/water", journal("Water"), of_id],
+  ["/tank/:id/stock", life("Stock"), of_id],
+  ["/tank/:id/stock/new", life("StockEntry"), ({ id }, url) => ({ key: url.href, id, query: url.searchParams })],
+  ["/tank/:id/plants", life("Plants"), of_id],
+  ["/tank/:id/plants/new", life("PlantingEntry"), ({ id }, url) => ({ key: url.href, id, query: url.searchParams })],
+  ["/tank/:id/tool", life("SharedTool"), of_id],
+  ["/trace", life("Trace"), (_, url) => ({ key: url.searchParams.get("tank") ?? "", query: url.searchParams })],
+  ["/search", journal("Search")],
+  ["/tank/:id/tasks", tasks("Tasks"), of_id],
+  ["/tasks", tasks("Tasks"), () => ({ key: "all" })],
+  ["/calendar", tasks("CalendarPage")],
+  ["/labels", tasks("Labels"), () => ({ key: "all" })],
+  ["/tank/:id/label", tasks("Labels"), of_id],
+  ["/away", tasks("Away")],
+  ["/away/edit", tasks("AwayForm")],
+  ["/task/new", tasks("TaskForm"), (_, url) => ({ key: "new", query: url.searchParams })],
+  ["/task/:id", tasks("Task"), of_id],
+  ["/task/:id/edit", tasks("TaskForm"), ({ id }, url) => ({ key: id, id, query: url.searchParams })],
+  ["/timeline", journal("History")],
+  ["/correct/:kind/:id", journal("Correct"), ({ kind, id }) => ({ key: id, kind, id })],
+  ["/photo/:id", journal("Photo"), of_id],
+  ["/bench", bench("Bench")],
+  ["/bench/:name", bench("BenchSheet"), ({ name }) => ({ key: name, name })],
+  ["/room", room("Room")],
+  ["/room/people", room("People")],
+  ["/room/person/:id", room("Person"), of_id],
+  ["/room/invite", room("Invite"), (_, url) => ({ query: url.searchParams })],
+  ["/room/rooms", room("Rooms"), (_, __, { enter }) => ({ enter })],
+  ["/room/needs-you", room("NeedsYou")],
+  ["/room/copy", room("Copy")],
+  ["/room/display", room("Display")],
+  ["/room/:kind/new", room("Setting"), ({ kind }, url) => ({ key: kind, kind, query: url.searchParams })],
+  ["/room/:kind/:id", room("Setting"), ({ kind, id }, url) => ({ key: id, kind, id, query: url.searchParams })],
+  ["/join", room("Join"), (_, url, { enter }) => ({ secret: url.hash.slice(1), enter })],
 ];

@@ -16,9 +16,54 @@ worker.addEventListener("message", (event) => {
   if (event.data?.type === "SKIP_WAITING") void worker.skipWaiting();
 });
 
-// The files of the shell with their hashes: the server fills in the list when it serves this file.
-workbox.precaching.precacheAndRoute(self.__WB_MANIFEST);
+/**
+ * The files of the shell; a file with `language` is stored only where that language is spoken. The build, or the server
+ * where it serves the sources, fills in the list.
+ * @type {{url: string, revision: string | null, language?: string}[]}
+ */
+const SHELL = self.__WB_MANIFEST;
+const LANGUAGES = new Set(SHELL.flatMap(({ language }) => language ?? []));
+const own =
+  worker.navigator.languages.map((tag) => tag.split("-")[0].toLowerCase()).find((one) => LANGUAGES.has(one)) ?? "en";
+
+workbox.precaching.precacheAndRoute(SHELL.filter(({ language }) => !language || language === own));
 workbox.precaching.cleanupOutdatedCaches();
+
+// A language that the keeper chose instead of the phone's own: all of it is stored when a part of it is first asked
+// for, and from then on in each new version at its install.
+const of_others = SHELL.filter(({ language }) => language && language !== own);
+const cache_of = (/** @type {string} */ language) => `limnary-language-${language}`;
+for (const language of LANGUAGES) {
+  const urls = of_others.flatMap((one) => (one.language === language ? [one.url] : []));
+  workbox.routing.registerRoute(
+    ({ url }) => urls.includes(url.pathname),
+    ({ request }) => stored(request, language, urls),
+  );
+  worker.addEventListener("install", (event) => event.waitUntil(keep_chosen(language, urls)));
+  worker.addEventListener("activate", (event) => event.waitUntil(drop_older(language, urls)));
+}
+
+/** @param {Request} request @param {string} language @param {string[]} urls */
+async function stored(request, language, urls) {
+  const cache = await caches.open(cache_of(language));
+  const held = await cache.match(request, { ignoreVary: true });
+  if (held) return held;
+  await cache.addAll(urls);
+  return (await cache.match(request, { ignoreVary: true })) ?? fetch(request);
+}
+
+/** @param {string} language @param {string[]} urls */
+async function keep_chosen(language, urls) {
+  if (urls.length && (await caches.has(cache_of(language)))) await (await caches.open(cache_of(language))).addAll(urls);
+}
+
+/** @param {string} language @param {string[]} urls */
+async function drop_older(language, urls) {
+  if (!(await caches.has(cache_of(language)))) return;
+  const cache = await caches.open(cache_of(language));
+  const older = (await cache.keys()).filter(({ url }) => !urls.includes(new URL(url).pathname));
+  await Promise.all(older.map((one) => cache.delete(one)));
+}
 
 // Every page of the app is index.html. The API is never answered from a cache.
 workbox.routing.registerRoute(

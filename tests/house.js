@@ -12,6 +12,7 @@ const FOLDERS = ["pwa", "tests", "e2e"];
 const NOT_OURS = [
   /node_modules/,
   /^pwa\/vendor\/.*\.js$/,
+  /^pwa\/built\//,
   /^pwa\/types\/(records|calculations)\.d\.ts$/,
   /^pwa\/i18n\/(en|de|fr)\w*\.js$/,
 ];

@@ -50,6 +50,7 @@ class Config:
     proxies: how many addresses at the end of `X-Forwarded-For` your own proxies wrote. If the number is too high,
         a caller can fake any address; if it is 0 behind a proxy, all callers share one limit of attempts.
     authority: the certificate that phones on the home network are asked to trust, if there is one.
+    sources: serve the modules of pwa/ as they are, even where pwa/built/ is theirs.
     """
 
     data_dir: Path = field(default_factory=default_data_dir)
@@ -57,6 +58,7 @@ class Config:
     origin: str | None = field(default_factory=lambda: os.environ.get("LIMNARY_ORIGIN") or None)
     proxies: int = field(default_factory=proxies)
     authority: Path | None = None
+    sources: bool = False
     json_limit_bytes: int = 1_000_000
     unpacked_limit_bytes: int = 8_000_000
     photo_limit_bytes: int = 10_000_000

@@ -4,8 +4,13 @@ import gzip
 import hashlib
 import json
 import re
+import shutil
 
+import brotli
 import pytest
+from limnary.api import built
+from limnary.app import create_app
+from limnary.config import Config
 from limnary.schema_files import shared_bundle, words
 
 PAGES = {
@@ -21,6 +26,13 @@ PAGES = {
     "node_modules/left/index.js": "export {};",
     ".hidden.js": "export {};",
 }
+BUILT = {
+    "index.en.html": "<!doctype html><title>Built</title>",
+    "index.de.html": "<!doctype html><title>Gebaut</title>",
+    "index.fr.html": "<!doctype html><title>Construit</title>",
+    "sw.js": "const list = [];",
+    "app-0123ABCD.js": "export const built = true;\n" * 100,
+}
 AS_A_PAGE = {"Accept": "text/html,application/xhtml+xml,*/*;q=0.8"}
 
 
@@ -31,7 +43,19 @@ def pwa(tmp_path, monkeypatch):
         path = folder / name
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_text(text)
-    monkeypatch.setattr("limnary.api.shell.pwa_dir", lambda: folder)
+    for module in ("shell", "built"):
+        monkeypatch.setattr(f"limnary.api.{module}.pwa_dir", lambda: folder)
+    return folder
+
+
+@pytest.fixture
+def shell(pwa):
+    """A build of these files, with the stamp that they have now."""
+    folder = pwa / "built"
+    folder.mkdir()
+    for name, text in BUILT.items():
+        (folder / name).write_text(text)
+    (folder / "built.json").write_text(json.dumps({"stamp": built._stamp(built._state())}))
     return folder
 
 
@@ -107,6 +131,52 @@ def test_packed_and_unchanged(client):
     assert packed.headers["Vary"] == "Accept-Encoding"
     again = client.get("/app.js", headers={"If-None-Match": packed.headers["ETag"]})
     assert (again.status_code, again.data) == (304, b"")
+
+
+def test_phones_get_the_build_while_it_is_that_of_the_sources(client, pwa, shell):
+    assert "Built" in client.get("/tanks", headers=AS_A_PAGE).text
+    assert client.get("/sw.js").text == BUILT["sw.js"]
+    (pwa / "app.js").write_text("export const started = false;")
+    assert client.get("/tanks", headers=AS_A_PAGE).text == PAGES["index.html"]
+    assert "/app.js" in client.get("/sw.js").text
+
+
+def test_a_changed_contract_makes_the_build_an_old_one(client, shell, tmp_path, monkeypatch):
+    copied = tmp_path / "shared_schema"
+    shutil.copytree(built.shared_schema_dir(), copied)
+    monkeypatch.setattr("limnary.api.built.shared_schema_dir", lambda: copied)
+    assert built.is_fresh()
+    with (copied / "messages.json").open("a") as out:
+        out.write(" ")
+    assert not built.is_fresh()
+
+
+def test_the_sources_are_served_where_they_are_wanted(fish_room, pwa, shell):
+    app = create_app(Config(data_dir=fish_room.store.files.folder, sources=True))
+    assert app.test_client().get("/").text == PAGES["index.html"]
+
+
+@pytest.mark.parametrize("spoken, says", [("de-AT,de;q=0.9", "Gebaut"), ("fr", "Construit"), ("fi", "Built")])
+def test_the_page_comes_in_the_language_of_the_phone(client, shell, spoken, says):
+    answer = client.get("/", headers={**AS_A_PAGE, "Accept-Language": spoken})
+    assert says in answer.text
+    assert answer.headers["Vary"] == "Accept-Encoding"
+
+
+def test_only_what_has_a_hash_in_its_name_is_kept_for_good(client, shell):
+    kept = {url: client.get(url).headers["Cache-Control"] for url in ("/built/app-0123ABCD.js", "/", "/sw.js")}
+    assert kept == {
+        "/built/app-0123ABCD.js": "public, max-age=31536000, immutable",
+        "/": "no-cache",
+        "/sw.js": "no-cache",
+    }
+
+
+def test_a_phone_that_takes_brotli_gets_fewer_bytes(client, shell):
+    url = "/built/app-0123ABCD.js"
+    plain, small = client.get(url), client.get(url, headers={"Accept-Encoding": "gzip, br"})
+    assert small.headers["Content-Encoding"] == "br"
+    assert brotli.decompress(small.data) == plain.data
 
 
 def test_the_shared_bundle_is_what_the_contracts_are(client):

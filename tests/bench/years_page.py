@@ -30,7 +30,7 @@ READY = """async (ready) => {
   return performance.now();
 }"""
 MEAL = """async (tank) => {
-  const [{ room }, { new_id }] = await Promise.all([import("/ui/state/live.js"), import("/ui/state/record.js")]);
+  const { live: { room }, record: { new_id } } = await app();
   const began = performance.now();
   const fields = { tank, at: new Date().toISOString(), feed_g: 0.2 };
   await room.value.write([{ type: "put", kind: "feeding", id: new_id(), fields }]);

@@ -9,7 +9,7 @@ const PWA = new URL("../../pwa/", import.meta.url);
 /** Every use of a caution in the app's own code: [file, contract, code]. @returns {[string, string, string][]} */
 function uses() {
   const files = readdirSync(PWA, { recursive: true, encoding: "utf8" }).filter(
-    (name) => name.endsWith(".js") && !name.startsWith("vendor"),
+    (name) => name.endsWith(".js") && !/^(vendor|built)/.test(name),
   );
   return files.flatMap((name) => {
     const code = readFileSync(new URL(name, PWA), "utf8");
@@ -45,7 +45,7 @@ test("a caution keeps its words when its contract lists it in another place", ()
 
 test("only contracts.js and the translation read the list of cautions", () => {
   const readers = readdirSync(PWA, { recursive: true, encoding: "utf8" }).filter(
-    (name) => /^[^.]+\.js$/.test(name) && /\.cautions\b/.test(readFileSync(new URL(name, PWA), "utf8")),
+    (name) => /^(?!built)[^.]+\.js$/.test(name) && /\.cautions\b/.test(readFileSync(new URL(name, PWA), "utf8")),
   );
   assert.deepEqual(readers.sort(), ["contracts.js", "i18n/shared_texts.js"]);
 });

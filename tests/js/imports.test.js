@@ -18,8 +18,18 @@ const MAY_IMPORT = {
     ...["vendor/preact.js", "vendor/qrcode.js", "vendor/uplot.js"],
   ],
   screens: ["advice", "bench", "calc", "contracts.js", "data", "figures", "i18n", "ui", "vendor/preact.js"],
-  "routes.js": ["screens"],
-  "app.js": ["data", "i18n", "routes.js", "ui", "vendor/preact.js", "vendor/workbox-window.js"],
+  places: ["screens"],
+  "routes.js": ["places"],
+  "app.js": [
+    "advice",
+    "contracts.js",
+    "data",
+    "i18n",
+    "routes.js",
+    "ui",
+    "vendor/preact.js",
+    "vendor/workbox-window.js",
+  ],
 };
 /** The folder a file lies in; a file beside them, or a library, stands for itself. */
 const room_of = (/** @type {string} */ path) => (path.startsWith("vendor/") ? path : path.split("/")[0]);

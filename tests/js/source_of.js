@@ -9,7 +9,7 @@ const pwa = new URL("../../pwa/", import.meta.url);
 export const modules = () =>
   readdirSync(pwa, { recursive: true })
     .map((path) => String(path))
-    .filter((path) => path.endsWith(".js") && !path.startsWith("vendor/") && path !== "sw.js")
+    .filter((path) => path.endsWith(".js") && !/^(vendor|built)\//.test(path) && path !== "sw.js")
     .sort();
 
 /** The syntax tree of one file of pwa/. */

@@ -1,7 +1,7 @@
 /** What the service worker finds as globals: the vendored Workbox scripts, and the list that the server fills in. */
 interface WorkerGlobalScope {
   /** The files of the shell with their hashes. */
-  __WB_MANIFEST: { url: string; revision: string }[];
+  __WB_MANIFEST: { url: string; revision: string | null; language?: string }[];
 }
 
 type Answer = (options: { request: Request; event: ExtendableEvent }) => Promise<Response>;
@@ -12,7 +12,10 @@ declare const workbox: {
     clientsClaim(): void;
   };
   routing: {
-    registerRoute(route: object): void;
+    registerRoute(
+      route: object | ((about: { url: URL }) => boolean),
+      answer?: (about: { request: Request }) => Promise<Response>,
+    ): void;
     NavigationRoute: new (answer: Answer, options: { denylist: RegExp[] }) => object;
   };
   precaching: {

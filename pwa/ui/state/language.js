@@ -1,12 +1,15 @@
 /**
- * The language of this phone: the phone's own or the keeper's choice, saved, for the screens and /shared.json alike.
+ * The language of this phone: the phone's own or the keeper's choice, saved, for the screens and the shared texts.
  */
 import { effect, signal } from "../../vendor/preact.js";
 import { marks_of, typed_form } from "../../figures/number_text.js";
 import { install } from "../../contracts.js";
+import { together } from "../../i18n/shared_parts.js";
 import { in_words } from "../../i18n/shared_texts.js";
 import { choose, chosen, language } from "../../i18n/words.js";
 import { draft } from "./draft.js";
+
+/** @import { Bundle } from "../../contracts.js" */
 
 /**
  * A language of `LANGUAGES`, or "phone" for the phone's own.
@@ -16,49 +19,90 @@ export const wanted_language = draft("language", () => "phone");
 /** The locale in use; everything is drawn again when it changes. */
 export const spoken = signal("");
 
-/** @type {import("../../contracts.js").Bundle | null} */
-let english = null;
+/** Where the parts of the shared texts are; without a build they are not in parts. */
+const PARTS = typeof SHARED_PARTS === "undefined" ? null : SHARED_PARTS;
+/** Whether a page has asked for more than the Round needs. */
+let all_wanted = PARTS === null;
+/** One change of language follows the other. @type {Promise<void>} */
+let speaking = Promise.resolve();
 
 /** Speak the wanted language, and each one that is wanted later. */
 export async function keep_language() {
-  english = await (await fetch("/shared.json")).json();
   await speak(wanted_language.peek());
   let first = true;
   effect(() => {
     const wanted = wanted_language.value;
-    if (!first) void speak(wanted);
+    if (!first) void speak(wanted).catch(console.error);
     first = false;
   });
 }
 
+/** All shared texts, not only those of the Round. Rejects if they cannot be had. */
+export async function speak_of_all() {
+  if (all_wanted) return speaking;
+  all_wanted = true;
+  return speak(wanted_language.peek()).catch((failed) => {
+    all_wanted = false;
+    throw failed;
+  });
+}
+
 /** @param {string} wanted */
-async function speak(wanted) {
+function speak(wanted) {
+  speaking = speaking.catch(() => {}).then(() => speak_now(wanted));
+  return speaking;
+}
+
+/** @param {string} wanted */
+async function speak_now(wanted) {
   await choose(locales(wanted));
-  if (english === null) return; // /shared.json is not read yet
-  const shared = language() === "en" ? english : in_words(english, await shared_words(language()));
-  if (wanted !== wanted_language.peek()) return;
+  const shared = await shared_texts(language());
   const marks = { ...marks_of(chosen()), group: "" };
   install(shared, (value) => typed_form(value, marks));
   document.documentElement.lang = chosen();
   spoken.value = chosen();
 }
 
+/**
+ * The shared texts in a language; where they cannot be had, in English, which is better than nothing.
+ * @param {string} of
+ * @returns {Promise<Bundle>}
+ */
+const shared_texts = (of) => (of === "en" ? texts_in("en") : texts_in(of).catch(() => texts_in("en")));
+
+/** @param {string} of @returns {Promise<Bundle>} */
+async function texts_in(of) {
+  if (PARTS === null) {
+    const [english, words] = await Promise.all([
+      fetched("/shared.json"),
+      of === "en" ? {} : fetched(`/words/${of}.json`),
+    ]);
+    return in_words(english, words);
+  }
+  const first = fetched(PARTS.first[of]);
+  return all_wanted ? together(await first, await fetched(PARTS.rest[of])) : first;
+}
+
+/** Files that were fetched, by address. @type {Map<string, Promise<unknown>>} */
+const files = new Map();
+
+/** @template T @param {string} address @returns {Promise<T>} */
+function fetched(address) {
+  const asked = files.get(address) ?? fetch_json(address);
+  files.set(address, asked);
+  asked.catch(() => files.delete(address));
+  return /** @type {Promise<T>} */ (asked);
+}
+
+/** @param {string} address */
+async function fetch_json(address) {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
+  return answer.json();
+}
+
 /** The phone's own locales, or only those of the wanted language: "de-AT" before "de". @param {string} wanted */
 function locales(wanted) {
   if (wanted === "phone") return navigator.languages;
   return [...navigator.languages.filter((one) => one.split("-")[0] === wanted), wanted];
-}
-
-/**
- * The shared texts in a language; without them the contracts speak English, which is better than nothing.
- * @param {string} of
- * @returns {Promise<Record<string, string>>}
- */
-async function shared_words(of) {
-  try {
-    const answer = await fetch(`/words/${of}.json`);
-    return answer.ok ? await answer.json() : {};
-  } catch {
-    return {};
-  }
 }

@@ -1,15 +1,17 @@
-"""Serves the app: the files of pwa/, /shared.json, its translations, and a worker that lists every file's hash."""
+"""Serves the app: the built shell of pwa/built/, or the modules of pwa/ as they are where it is not theirs."""
 
 import gzip
 import hashlib
 import json
+import re
 from dataclasses import dataclass
 from functools import cache, cached_property
 from pathlib import Path, PurePosixPath
 
+import brotli
 from flask import Blueprint, Response, request
 
-from limnary.api.lean_scripts import without_comments
+from limnary.api import built
 from limnary.api.reading import config
 from limnary.errors import NotFound
 from limnary.schema_files import pwa_dir, read_folder, shared_bundle, words
@@ -17,23 +19,11 @@ from limnary.schema_files import pwa_dir, read_folder, shared_bundle, words
 blueprint = Blueprint("shell", __name__)
 INDEX = "index.html"
 WORKER = "sw.js"
-# Files that a browser runs; all others in pwa/ are for developers.
-ENDINGS = {
-    ".css": "text/css",
-    ".html": "text/html",
-    ".ico": "image/x-icon",
-    ".js": "text/javascript",
-    ".json": "application/json",
-    ".mjs": "text/javascript",
-    ".png": "image/png",
-    ".svg": "image/svg+xml",
-    ".webmanifest": "application/manifest+json",
-    ".webp": "image/webp",
-    ".woff2": "font/woff2",
-}
-FOR_DEVELOPERS = {"package.json", "tsconfig.json", "eslint.config.js", "eslint.config.mjs"}
-TEXT = {".css", ".html", ".js", ".json", ".mjs", ".svg", ".webmanifest"}
+TEXT = {".css", ".html", ".js", ".json", ".map", ".mjs", ".svg", ".webmanifest"}
 PLACEHOLDER = "self.__WB_MANIFEST"
+# A name with a hash: its content never changes.
+HASHED = re.compile(rf"{built.FOLDER}/.+-[A-Z0-9]{{8}}\.\w+(\.map)?")
+A_YEAR = "public, max-age=31536000, immutable"
 
 
 @dataclass
@@ -49,8 +39,17 @@ class Page:
         return hashlib.sha256(self.data).hexdigest()[:32]
 
     @cached_property
-    def packed(self) -> bytes:
+    def gzip(self) -> bytes:
         return gzip.compress(self.data, 9, mtime=0)
+
+    @cached_property
+    def br(self) -> bytes:
+        return brotli.compress(self.data)
+
+    def packed(self) -> tuple[bytes, str | None]:
+        """The bytes in the best coding that the caller takes, and its name."""
+        taken = [coding for coding in ("br", "gzip") if self.text and coding in request.accept_encodings]
+        return (getattr(self, taken[0]), taken[0]) if taken else (self.data, None)
 
 
 _pages: dict[Path, tuple[tuple[int, int], Page]] = {}
@@ -73,6 +72,8 @@ def shared_words(language: str):
 @blueprint.get("/sw.js")
 def worker():
     """The service worker, with the list of files it stores."""
+    if _is_built():
+        return _serve(_file(f"{built.FOLDER}/{WORKER}"))
     source = _file(WORKER).data.decode("utf-8")
     filled = source.replace(PLACEHOLDER, json.dumps(manifest(), separators=(",", ":")), 1)
     return _serve(Page(filled.encode("utf-8"), "text/javascript"))
@@ -93,34 +94,44 @@ def file(path: str):
     """One file. Any other address that a browser opens as a page belongs to the app, so it gets index.html."""
     if path.startswith("api/"):
         raise NotFound()
+    if path == INDEX:
+        return _index()
     if PurePosixPath(path).as_posix() == path and _is_served(PurePosixPath(path)):
-        return _serve(_file(path))
+        return _serve(_file(path), A_YEAR if HASHED.fullmatch(path) else "no-cache")
     named = "." in path.rsplit("/", 1)[-1]
     if not named and request.accept_mimetypes["text/html"] and "text/html" in request.headers.get("Accept", ""):
-        return _serve(_file(INDEX))
+        return _index()
     raise NotFound()
 
 
 def manifest() -> list[dict]:
-    """The files that the worker stores, each with its hash: the shell, the shared bundle and its translations."""
-    shell = [{"url": f"/{path}", "revision": _file(path).etag} for path in _served() if path != WORKER]
+    """The files that the worker of the sources stores, each with its hash: pwa/, shared bundle, translations."""
+    shell = [{"url": f"/{path}", "revision": _file(path).etag} for path in built.files() if path != WORKER]
     languages = [{"url": f"/words/{one}.json", "revision": _words(one).etag} for one in read_folder("words")]
     return [*shell, {"url": "/shared.json", "revision": _bundle().etag}, *languages]
 
 
-def _served() -> list[str]:
-    """The paths below pwa/ that a browser may ask for."""
-    root = pwa_dir()
-    found = (PurePosixPath(path.relative_to(root).as_posix()) for path in root.rglob("*"))
-    return sorted(path.as_posix() for path in found if _is_served(path))
+def _index() -> Response:
+    """The app's page; the built one asks ahead for the texts of the language that the phone speaks.
+
+    It has no `Vary: Accept-Language`: with that a service worker may not find the page that it stored. `no-cache` and
+    the ETag are enough, because every cache asks first.
+    """
+    if not _is_built():
+        return _serve(_file(INDEX))
+    language = request.accept_languages.best_match(["en", *read_folder("words")], "en")
+    return _serve(_file(f"{built.FOLDER}/index.{language}.html"))
+
+
+def _is_built() -> bool:
+    return not config().sources and built.is_fresh()
 
 
 def _is_served(path: PurePosixPath) -> bool:
     """Whether a browser may ask for this path below pwa/. Asked at every request, so it looks at this file alone."""
-    if path.suffix not in ENDINGS or {"/", "..", "node_modules"} & set(path.parts):
+    if {"/", "..", "node_modules"} & set(path.parts):
         return False
-    for_developers = path.name in FOR_DEVELOPERS or path.name.startswith(".") or path.name.endswith(".d.ts")
-    return not for_developers and (pwa_dir() / path).is_file()
+    return built.is_for_browsers(path) and (pwa_dir() / path).is_file()
 
 
 def _file(path: str) -> Page:
@@ -131,15 +142,9 @@ def _file(path: str) -> Page:
         raise NotFound() from None
     version = (state.st_mtime_ns, state.st_size)
     if _pages.get(full, (None,))[0] != version:
-        page = Page(_lean(full), ENDINGS[full.suffix], full.suffix in TEXT)
+        page = Page(full.read_bytes(), built.ENDINGS[full.suffix], full.suffix in TEXT)
         _pages[full] = (version, page)
     return _pages[full][1]
-
-
-def _lean(path: Path) -> bytes:
-    data = path.read_bytes()
-    ours = path.suffix == ".js" and "vendor" not in path.relative_to(pwa_dir()).parts
-    return without_comments(data.decode("utf-8")).encode("utf-8") if ours else data
 
 
 @cache
@@ -157,14 +162,14 @@ def _json(value: object) -> Page:
     return Page(text.encode("utf-8"), "application/json")
 
 
-def _serve(page: Page) -> Response:
+def _serve(page: Page, cache_control: str = "no-cache") -> Response:
     charset = "; charset=utf-8" if page.text and page.media_type.startswith("text/") else ""
-    packed = page.text and "gzip" in request.accept_encodings
-    answer = Response(page.packed if packed else page.data, content_type=page.media_type + charset)
-    answer.headers["Cache-Control"] = "no-cache"
+    data, coding = page.packed()
+    answer = Response(data, content_type=page.media_type + charset)
+    answer.headers["Cache-Control"] = cache_control
     answer.set_etag(page.etag, weak=True)
     if page.text:
         answer.headers["Vary"] = "Accept-Encoding"
-    if packed:
-        answer.headers["Content-Encoding"] = "gzip"
+    if coding:
+        answer.headers["Content-Encoding"] = coding
     return answer.make_conditional(request)

@@ -17,7 +17,7 @@ PORT = 8340
 
 def serve(arguments: argparse.Namespace) -> int:
     """Serve until stopped."""
-    config = Config(data_dir=data_dir(arguments))
+    config = Config(data_dir=data_dir(arguments), sources=arguments.sources)
     host = arguments.host or os.environ.get("LIMNARY_HOST") or ("0.0.0.0" if arguments.lan else "127.0.0.1")
     port = arguments.port or int(os.environ.get("PORT") or PORT)
     check_port(host, port)

@@ -1,0 +1,59 @@
+/**
+ * The shared texts in two parts. The Round runs on the first: what checks and calculates, and the words that it shows.
+ * The rest is what forms, answers and sources show besides; every other page waits for it.
+ */
+
+/** @import { Bundle } from "../contracts.js" */
+/** @import { Contract, Field, Item } from "../types/contract.js" */
+
+/** @typedef {Pick<Bundle, "calc"> & {tables: Partial<Bundle["tables"]>}} Rest */
+
+/** What a field shows and no calculation reads. */
+const SHOWN = ["label", "short_label", "help"];
+
+/** @param {Bundle} bundle @returns {Bundle} enough of it for the Round */
+export const first_of = (bundle) => ({
+  ...bundle,
+  calc: each(bundle.calc, bare_contract),
+  tables: {
+    ...bundle.tables,
+    constants: { ...bundle.tables.constants, groups: each(bundle.tables.constants.groups, bare_group) },
+    sources: {
+      ...bundle.tables.sources,
+      sources: each(bundle.tables.sources.sources, ({ provenance }) => ({ title: "", provenance })),
+    },
+  },
+});
+
+/** @param {Bundle} bundle @returns {Rest} what `first_of` leaves out */
+export const rest_of = ({ calc, tables: { constants, sources } }) => ({ calc, tables: { constants, sources } });
+
+/** @param {Bundle} first @param {Rest} rest @returns {Bundle} the whole again */
+export const together = (first, rest) => ({ ...first, calc: rest.calc, tables: { ...first.tables, ...rest.tables } });
+
+/** @param {Contract} spec @returns {Contract} */
+const bare_contract = ({ name, title, moment, inputs, outputs, rules, notes, refusals }) => ({
+  ...{ name, title, moment, rules, notes, refusals },
+  ...{ purpose: "", working: [], uncertainty: "", cautions: [], sources: [], outside: [], examples: [] },
+  inputs: inputs.map(bare_field),
+  // A sentence may say a choice of an answer by its label.
+  outputs: outputs.filter((one) => "choices" in (one.type === "list" ? one.item : one)),
+});
+
+/** @template {Field | Item} F @param {F} spec @returns {F} */
+function bare_field(spec) {
+  const bare = /** @type {F} */ (Object.fromEntries(Object.entries(spec).filter(([name]) => !SHOWN.includes(name))));
+  if ("choices" in bare) bare.choices = bare.choices.map(({ value }) => ({ value, label: value }));
+  if ("fields" in bare) bare.fields = bare.fields.map(bare_field);
+  if ("item" in bare) bare.item = bare_field(bare.item);
+  return bare;
+}
+
+/** @param {Bundle["tables"]["constants"]["groups"][string]} group */
+const bare_group = ({ source, provenance, values }) => ({
+  ...{ source, provenance },
+  values: each(values, ({ value, unit }) => ({ value, unit })),
+});
+
+/** @template A, B @param {Record<string, A>} of @param {(one: A) => B} make @returns {Record<string, B>} */
+const each = (of, make) => Object.fromEntries(Object.entries(of).map(([name, one]) => [name, make(one)]));

@@ -1,0 +1,7 @@
+/** What a tank was: its history, trends, photos and waters. These screens are fetched together. */
+export { Correct } from "../screens/correct.js";
+export { History } from "../screens/history.js";
+export { Photo } from "../screens/photo.js";
+export { Search } from "../screens/search.js";
+export { Trends } from "../screens/trends.js";
+export { Water } from "../screens/water.js";

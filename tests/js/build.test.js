@@ -1,0 +1,68 @@
+/** The built shell: it is what the sources make, and it is small enough for a phone with little signal. */
+import assert from "node:assert/strict";
+import { readFileSync, readdirSync } from "node:fs";
+import { test } from "node:test";
+import { brotliCompressSync } from "node:zlib";
+import { build } from "../build.js";
+
+const BUILT = new URL("../../pwa/built/", import.meta.url);
+const PWA = new URL("../../pwa/", import.meta.url);
+const FIRST_PAGE = { files: 12, bytes: 150_000 };
+const STORED = { files: 60, bytes: 450_000 };
+
+const files = await build();
+/** @param {string} url */
+const content = (url) => files.get(url.replace("/built/", "")) ?? readFileSync(new URL(`.${url}`, PWA));
+/** Bytes as they travel to a phone over HTTPS. @param {string[]} urls */
+const packed = (urls) => urls.reduce((sum, url) => sum + brotliCompressSync(content(url)).length, 0);
+
+/** The list of files in the worker, whose names the build has left without quotes. @param {string} worker */
+function listed(worker) {
+  const [, text] = /=(\[\{url:"\/index.*?\}\])[,;]/.exec(worker) ?? ["", "[]"];
+  /** @type {{url: string, revision: string | null, language?: string}[]} */
+  const list = JSON.parse(text.replace(/(?<=[{,])(url|revision|language):/g, '"$1":'));
+  return list;
+}
+
+test("the build that is kept is the build of these sources (else: node tests/build.js)", () => {
+  assert.deepEqual(readdirSync(BUILT).sort(), [...files.keys()].sort());
+  for (const [name, text] of files) assert.ok(readFileSync(new URL(name, BUILT), "utf8") === text, name);
+});
+
+test(`the first page is at most ${FIRST_PAGE.files} requests and ${FIRST_PAGE.bytes} bytes, packed`, () => {
+  const page = content("/built/index.en.html").toString();
+  const asked = [...page.matchAll(/<link rel="([^"]+)"[^>]* href="([^"]+)"|<script[^>]* src="([^"]+)"/g)]
+    .filter(([, rel]) => rel !== "apple-touch-icon")
+    .map(([, , href, src]) => href ?? src);
+  const all = ["/built/index.en.html", ...asked];
+  assert.ok(asked.some((url) => /shared-first-en/.test(url)) && asked.some((url) => /\/app-/.test(url)));
+  assert.ok(all.length <= FIRST_PAGE.files, `${all.length} requests`);
+  assert.ok(packed(all) <= FIRST_PAGE.bytes, `${packed(all)} bytes`);
+});
+
+test("the page asks ahead for all that the app imports before it runs", () => {
+  const page = content("/built/index.en.html").toString();
+  const imported = (/** @type {string} */ url) =>
+    [
+      ...content(url)
+        .toString()
+        .matchAll(/(?:from|import)"\.\/([^"]+)"/g),
+    ].map(([, name]) => `/built/${name}`);
+  const [, app] = /src="(\/built\/app-[^"]+)"/.exec(page) ?? [];
+  const found = new Set([app]);
+  for (const url of found) for (const other of imported(url)) found.add(other);
+  assert.ok(found.size > 2);
+  for (const url of found) assert.ok(page.includes(`"${url}"`), url);
+});
+
+test(`the worker stores at most ${STORED.files} files and ${STORED.bytes} bytes, packed, in each language`, () => {
+  const list = listed(files.get("sw.js") ?? "");
+  assert.ok(list.length > 20);
+  for (const own of ["en", "de", "fr"]) {
+    const stored = list
+      .filter(({ language }) => !language || language === own)
+      .map(({ url }) => (url === "/index.html" ? `/built/index.${own}.html` : url));
+    assert.ok(stored.length <= STORED.files, `${stored.length} files`);
+    assert.ok(packed(stored) <= STORED.bytes, `${own}: ${packed(stored)} bytes`);
+  }
+});
