@@ -95,6 +95,7 @@ def push(
     Only `ok` is stored: a refused op may be sent again once the keeper's role allows it.
     """
     log = Log(connection, author, now_ms, trusting)
+    log.recall([op["op"] for op in ops])
     results = [log.take(op) for op in ops]
     log.save()
     return results
@@ -125,6 +126,8 @@ class Log:
         self.connection, self.author = connection, author
         self.now_ms, self.now = now_ms, utc(now_ms)
         self.seq = int(meta["seq"])
+        # The results of ops by id; None for an op that was not taken yet.
+        self.recalled: dict[str, dict | None] = {}
         self.clamp = Clamp(int(meta["top_ms"]), int(meta["top_counter"]), now_ms)
         self.trusting, self.forgotten = trusting, json.loads(meta.get(FORGOTTEN, "[]"))
 
@@ -152,8 +155,16 @@ class Log:
         self.remember(op, {**op, "fields": fields, "stamp": stamp}, result)
         return result
 
+    def recall(self, ops: list[str]) -> None:
+        """Read the results of all these ops at once; `known` then asks for none of them again."""
+        of_these = "SELECT op, result FROM ops WHERE op IN (SELECT value FROM json_each(?))"
+        stored = self.connection.execute(of_these, [json.dumps(ops)])
+        self.recalled = dict.fromkeys(ops) | {row["op"]: json.loads(row["result"]) for row in stored}
+
     def known(self, op: str) -> dict | None:
         """The stored result of an op that was taken before."""
+        if op in self.recalled:
+            return self.recalled[op]
         found_op = self.connection.execute("SELECT result FROM ops WHERE op = ?", [op]).fetchone()
         return json.loads(found_op["result"]) if found_op else None
 
@@ -209,6 +220,7 @@ class Log:
             result["stamp"] = stamp
         fields = json.dumps(became) if entry["type"] == "row" else entry["fields"]
         values = [fields, stamp, json.dumps(result), entry["op"]]
+        self.recalled.pop(entry["op"], None)
         self.connection.execute("UPDATE ops SET fields = ?, stamp = ?, result = ? WHERE op = ?", values)
 
     def _allowed_fields(self, op: dict, kind: dict, row: dict | None) -> dict:
@@ -240,6 +252,7 @@ class Log:
 
     def remember(self, op: dict, taken: dict, result: dict) -> None:
         """Log an op as it was taken, under its id."""
+        self.recalled[op["op"]] = result
         self.connection.execute(
             "INSERT INTO ops (op, kind, id, type, fields, stamp, schema, keeper, device, at, result)"
             " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",

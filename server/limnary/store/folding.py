@@ -78,5 +78,5 @@ _WRITE = f"INSERT OR REPLACE INTO records ({', '.join(COLUMNS)}) VALUES ({', '.j
 
 def write_row(connection: sqlite3.Connection, row: dict) -> None:
     """Store one row whole."""
-    texts = {name: json.dumps(row.get(name, {})) for name in ("fields", "stamps", "moved")}
+    texts = {name: json.dumps(row[name]) if row.get(name) else "{}" for name in ("fields", "stamps", "moved")}
     connection.execute(_WRITE, [texts.get(name, row.get(name)) for name in COLUMNS])
