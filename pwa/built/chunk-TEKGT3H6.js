@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-A67FD8E1.json",de:"/built/shared-first-de-244A82F1.json",fr:"/built/shared-first-fr-E7FBA66E.json"},rest:{en:"/built/shared-rest-en-10DB949F.json",de:"/built/shared-rest-de-65C9981F.json",fr:"/built/shared-rest-fr-88828060.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-TEKGT3H6.js.map
