@@ -14,7 +14,7 @@ import { ways } from "./ways.js";
 /** Three tests that rise within this long are a trend (assumption). */
 const TREND = 8 * DAY;
 const TREND_TESTS = 3;
-/** From this share of its limit on a rising level is watched, whatever the forecast thinks (assumption). */
+/** From this share of its limit on a level is watched, whatever the forecast thinks (assumption). */
 const WATCHED_SHARE = 0.25;
 /**
  * Ammonia above this holds the bacteria back that a tank without animals is waiting for, mg N/L (common practice: about
@@ -47,12 +47,11 @@ function careful(facts, rule, told) {
   if (!told.from) return told;
   const known = QUICK.map((parameter) => rule.levels[parameter]).filter(is_known);
   const over = known.filter((one) => one.read_mg_n_l > one.limit_mg_n_l && !one.changed_since);
-  const rising = known.filter((one) => one.share > WATCHED_SHARE && rises(facts, one));
-  const pressing = [...over, ...rising.filter((one) => one.share > 1)];
+  const pressing = [...over, ...known.filter((one) => one.share > 1 && rises(facts, one))];
   const calm = told.state === "steady" || (told.state === "watch" && told.act !== "confirm");
   if (pressing.length > 0 && (calm || told.act === "nothing") && rule.act !== "nothing")
     return { ...by_readings(rule, told), reasons: with_forecast(rule, told) };
-  if (told.state === "steady" && [...rising, ...known.filter((one) => one.share > 1)].length > 0)
+  if (told.state === "steady" && known.some((one) => one.share > WATCHED_SHARE))
     return { ...told, state: "watch", reasons: with_forecast(rule, told) };
   return told;
 }

@@ -53,7 +53,8 @@ const DECISIONS = [
  * @returns {Advice}
  */
 export function foretold(facts, rule, asked, forecast) {
-  const { plan, next } = forecast.answers;
+  const { next } = forecast.answers;
+  const plan = in_steps(forecast.answers.plan, asked);
   if (!plan || !next)
     return { ...rule, reasons: rule.reasons.map((one) => (one.code === "rule" ? why_rule(forecast) : one)) };
   const doubt = standing(plan.doubts, asked);
@@ -79,6 +80,13 @@ export function foretold(facts, rule, asked, forecast) {
   };
   return { ...advice, reasons: reasons(facts, rule, advice, asked, { plan, next }) };
 }
+
+/**
+ * The plan without more changes on the same day, where the new water itself brings ammonia.
+ * @param {PlanAnswer | undefined} plan
+ * @param {Asked} asked
+ */
+const in_steps = (plan, { in_small_steps }) => (plan && in_small_steps ? { ...plan, several: null } : plan);
 
 /** @param {Forecast} forecast @returns {Reason} */
 const why_rule = ({ state, problem }) =>
@@ -124,7 +132,7 @@ const fraction_of = (plan) => plan.several?.fraction_each ?? plan.fraction;
  */
 function planned_change(facts, asked, { plan, next }) {
   const { water_l } = facts.tank;
-  const most_l = most_at_once(facts);
+  const most_l = most_at_once(facts, { in_small_steps: asked.in_small_steps });
   const exact_litres = Math.min(fraction_of(plan) * water_l, most_l);
   const litres = bucket_litres(exact_litres, water_l, facts.water_unit, most_l);
   const above = QUICK_SPECIES.some((name) => over(next, name, asked.limits, 0, "p50"));

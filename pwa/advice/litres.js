@@ -1,10 +1,11 @@
 /** Litres rounded to what a bucket can measure, and the dechlorinator for exactly those litres. */
 import { convert } from "../figures/units.js";
 import { InvalidInput, answered, input_of, run } from "../contracts.js";
+import { brought } from "./level.js";
 import { stock_of } from "./life/stock.js";
 import { surface_of } from "./surface.js";
 
-/** @import { Facts, Label, LabelDose, Source } from "../types/advice.js" */
+/** @import { Facts, Label, LabelDose, Level, Limits, Source, Watched } from "../types/advice.js" */
 /** @import { DechlorinatorDoseInput, VolumeInput } from "../types/calculations.js" */
 /** @import { FieldError } from "../contracts.js" */
 
@@ -40,23 +41,38 @@ export function bucket_litres(litres, water_l, unit, most_l = water_l) {
 const HALF = 0.5;
 /** For nitrate alone: it harms over weeks, a large change harms at once (common practice). */
 const THIRD = 1 / 3;
+/** Where the new water itself brings ammonia: a little each day (assumption). */
+const QUARTER = 0.25;
 /** Water above the bed that any fish can swim in, cm; a longer fish needs its own length (assumption). */
 const SWIMMING_CM = 6;
 
 /**
  * The most litres that may be changed at once: half, and never so much that the fish cannot swim above the bed.
  * @param {Pick<Facts, "tank" | "stock" | "now">} facts
- * @param {{unhurried?: boolean}} [how] `unhurried`: only nitrate asks for the change
+ * @param {{unhurried?: boolean, in_small_steps?: boolean}} [how] `unhurried`: only nitrate asks for the change;
+ * `in_small_steps`: the new water brings ammonia
  * @returns {number}
  */
-export function most_at_once({ tank, stock, now }, { unhurried = false } = {}) {
-  const share = (unhurried ? THIRD : HALF) * tank.water_l;
+export function most_at_once({ tank, stock, now }, { unhurried = false, in_small_steps = false } = {}) {
+  const share = (in_small_steps ? QUARTER : unhurried ? THIRD : HALF) * tank.water_l;
   const room = above_bed(tank);
   if (!room) return share;
   const longest = Math.max(0, ...stock_of(stock ?? [], now).animals.map(({ length_cm = 0 }) => length_cm));
   const must_stay = (Math.max(SWIMMING_CM, longest) * room.surface_cm2) / 1000;
   // A tank that is shallower than that when full says nothing about a change.
   return must_stay < room.litres ? Math.min(share, room.litres - must_stay) : share;
+}
+
+/**
+ * Whether only small changes help: the new water itself brings ammonia (as chloramine does), so that a large one makes
+ * the nitrite of the next days. Not while there is so much ammonia that a change cannot wait, or nobody knows; salt
+ * meets nitrite at once. A quarter of the limit is much to bring (assumption).
+ * @param {Pick<Facts, "source" | "label">} facts
+ * @param {{levels: Record<Watched, Level>, limits: Limits}} known
+ */
+export function in_small_steps({ source, label }, { levels: { total_ammonia: ammonia }, limits }) {
+  const brings = brought(source, "total_ammonia", label) > limits.total_ammonia.mg_n_l / 4;
+  return brings && ammonia.now_mg_n_l !== null && ammonia.now_mg_n_l <= limits.act_at.total_ammonia;
 }
 
 /**

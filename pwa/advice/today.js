@@ -7,7 +7,7 @@ import { answered, run } from "../contracts.js";
 import { QUICK, WATCHED, as_nitrogen, brought, freed_ammonia } from "./level.js";
 import { is_known, last_test, level, possible } from "./level.js";
 import { assumed_for, limits_at } from "./limits.js";
-import { bucket_litres, dose_for, most_at_once } from "./litres.js";
+import { bucket_litres, dose_for, in_small_steps, most_at_once } from "./litres.js";
 
 /** @import { Advice, Facts, Judgement, KnownJudgement, Level, Limits, Reason } from "../types/advice.js" */
 /** @import { Rule, UnknownLevel, Watched } from "../types/advice.js" */
@@ -149,7 +149,7 @@ function change(over, levels, facts, limits, usual_test_hours) {
     const next_test_hours = unhurried ? usual_test_hours : SOON_HOURS;
     return { state, act: "hold", unhurried, next_test_hours, because: change_reasons(over, [], 0, facts) };
   }
-  const most_l = most_at_once(facts, { unhurried });
+  const most_l = most_at_once(facts, { unhurried, in_small_steps: in_small_steps(facts, { levels, limits }) });
   const needed_l = Math.max(...over.map((one) => needed(one, usual_test_hours / 24))) * water_l;
   // What is too much nitrate is brought down over weeks: more than one change is no failure.
   const again = needed_l > most_l && !unhurried;

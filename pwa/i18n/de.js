@@ -110,13 +110,13 @@ export const de = {
     "{parameter} liegt wahrscheinlich bei {low} bis {high}. Die Grenze ist {limit} ({by}). Dass es jetzt oder vor dem nächsten Test ({until}) darüber liegt: {chance}.",
   "why.together":
     "Alle Grenzen zusammen: Dass eine überschritten wird, ist wahrscheinlicher als {chance}, was hier hingenommen wird.",
-  "why.after": "Danach: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
+  "why.after": "Nach dem Wechsel ist das Risiko, vor dem nächsten Test irgendeine Grenze zu überschreiten: {chance}.",
   "why.after_half_food":
-    "Danach, mit halbem Futter: Risiko {chance}, dass vor dem nächsten Test irgendeine Grenze überschritten wird.",
+    "Nach dem Wechsel, mit halbem Futter, ist das Risiko, vor dem nächsten Test irgendeine Grenze zu überschreiten: {chance}.",
   "why.after_not_enough":
-    "Auch danach noch: Risiko {chance}, dass vor dem nächsten Test eine Grenze überschritten wird.",
+    "Auch dann noch ist das Risiko, vor dem nächsten Test eine Grenze zu überschreiten: {chance}.",
   "why.after_several":
-    "Nach allen, mit halbem Futter: Risiko {chance}, dass Ammonium oder Nitrit vor dem nächsten Test seine Grenze überschreitet.",
+    "Nach allen, mit halbem Futter, ist das Risiko, vor dem nächsten Test irgendeine Grenze zu überschreiten: {chance}.",
   "why.doubt":
     "{parameter} zeigte {read}, {at}, erwartet war {low} bis {high}. Entweder ging der Test schief, oder im Becken ist etwas passiert. Der nächste Test zeigt es.",
   "why.prior":

@@ -108,11 +108,12 @@ export const en = {
     "{parameter} is probably {low} to {high}. Its limit is {limit} ({by}). The chance that it is over it, now or before the next test, {until}, is {chance}.",
   "why.together":
     "All limits taken together, the chance of passing one is higher than the {chance} that is accepted here.",
-  "why.after": "After it: {chance} chance that any limit is passed before the next test.",
-  "why.after_half_food": "After it, with half the food: {chance} chance that any limit is passed before the next test.",
-  "why.after_not_enough": "After it still: {chance} chance that a limit is passed before the next test.",
+  "why.after": "After the change, the chance of passing any limit before the next test is {chance}.",
+  "why.after_half_food":
+    "After the change, with half the food, the chance of passing any limit before the next test is {chance}.",
+  "why.after_not_enough": "Even then, the chance of passing a limit before the next test is {chance}.",
   "why.after_several":
-    "After all of them, with half the food: {chance} chance that ammonia or nitrite passes its limit before the next test.",
+    "After all of them, with half the food, the chance of passing any limit before the next test is {chance}.",
   "why.doubt":
     "{parameter} read {read} {at}, but {low} to {high} was expected. The test may have gone wrong, or something happened in the tank. The next test will tell.",
   "why.prior": "This tank was never tested: these are usual figures for such a tank. One test says more.",

@@ -110,12 +110,12 @@ export const fr = {
     "{parameter} : probablement {low} à {high}. La limite est {limit} ({by}). Risque d’être au-dessus, maintenant ou avant le prochain test, {until} : {chance}.",
   "why.together":
     "Toutes limites confondues, le risque d’en dépasser une est plus grand que {chance}, ce qui est accepté ici.",
-  "why.after": "Après cela : risque de {chance} de dépasser une limite avant le prochain test.",
+  "why.after": "Après le changement, risque de dépasser une limite avant le prochain test : {chance}.",
   "why.after_half_food":
-    "Après cela, avec la moitié de la nourriture : risque de {chance} de dépasser une limite avant le prochain test.",
-  "why.after_not_enough": "Après cela, il reste un risque de {chance} de dépasser une limite avant le prochain test.",
+    "Après le changement, avec la moitié de la nourriture, risque de dépasser une limite avant le prochain test : {chance}.",
+  "why.after_not_enough": "Même ainsi, risque de dépasser une limite avant le prochain test : {chance}.",
   "why.after_several":
-    "Après tous, avec la moitié de la nourriture : risque de {chance} que l’ammonium ou le nitrite dépasse sa limite avant le prochain test.",
+    "Après tous, avec la moitié de la nourriture, risque de dépasser une limite avant le prochain test : {chance}.",
   "why.doubt":
     "{parameter} : {read} relevé {at}, alors que {low} à {high} était attendu. Le test a pu mal tourner, ou quelque chose s’est passé dans le bac. Le prochain test le dira.",
   "why.prior": "Ce bac n’a jamais été testé : ce sont les chiffres habituels d’un tel bac. Un seul test en dit plus.",

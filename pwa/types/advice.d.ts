@@ -312,6 +312,8 @@ export interface Asked extends BeliefInput {
   further: Question[];
   limits: BeliefLimits;
   nitrate_known: boolean;
+  /** The new water brings ammonia: only small changes help. */
+  in_small_steps: boolean;
   /** Whole hours, as the belief is asked. */
   next_test_h: number;
   /** ms */

@@ -3,7 +3,15 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { WATCHED, brought, freed_ammonia, last_test, level, possible } from "../../pwa/advice/level.js";
 import { assumed_for, limits_at } from "../../pwa/advice/limits.js";
-import { bucket_step, dose_for, dose_input, litres_refused, litres_spec } from "../../pwa/advice/litres.js";
+import {
+  bucket_step,
+  dose_for,
+  dose_input,
+  in_small_steps,
+  litres_refused,
+  litres_spec,
+  most_at_once,
+} from "../../pwa/advice/litres.js";
 import { today } from "../../pwa/advice/today.js";
 import { ready, headroom_by_week } from "../../pwa/advice/forecast/readiness.js";
 import { next_stop, wants } from "../../pwa/advice/next_stop.js";
@@ -452,4 +460,43 @@ test("a tank whose pH nobody knows is nearest to its new water, where that is kn
     codes(said).filter((code) => code.endsWith("_ph")),
     ["source_ph"],
   );
+});
+
+test("new water that brings ammonia is changed a quarter at most, but not while ammonia cannot wait", () => {
+  const limit = run("water_limits", { ph: 7, temperature_c: 25 });
+  const of = (/** @type {number} */ brings, /** @type {number | null} */ stands, label = LABEL) => {
+    const source = { ...TAP, tan_mg_n_l: brings };
+    const known = facts([...(stands === null ? [] : [read("total_ammonia", stands)]), read("nitrite", 0.5), ...WATER]);
+    return in_small_steps({ source, label }, today({ ...known, source }));
+  };
+  const quarter = limit.tan_mg_n_l / 4;
+  assert.deepEqual([of(quarter, 0), of(quarter + 0.001, 0), of(quarter + 0.001, null)], [false, true, false]);
+  assert.deepEqual([of(1, limit.tan_act_mg_n_l), of(1, limit.tan_act_mg_n_l + 0.001)], [true, false]);
+  const most = (how = {}) => most_at_once(facts([]), how);
+  assert.deepEqual([most({ in_small_steps: true }), most(), most({ unhurried: true })], [25, 50, (1 / 3) * 100]);
+});
+
+test("the fish can still swim above the bed after a change", () => {
+  // 100 x 50 cm of surface, 20 cm deep, 5 cm of bed with 40 % of pores: 70 L above and 10 L in it, 80 L of water.
+  const measures = {
+    shape: "cuboid",
+    measures: "inside",
+    length_cm: 100,
+    width_cm: 50,
+    height_cm: 25,
+    fill_height_cm: 19,
+    substrate_l: 25,
+    substrate_porosity: 0.4,
+  };
+  const most = (/** @type {number} */ water_l, length_cm = 3) =>
+    most_at_once(
+      facts([], {
+        tank: { id: "tank-flat", water_l, measures },
+        stock: [{ id: "a", change: "arrival", at: ago(5), species: "x", count: 1, length_cm }],
+      }),
+    );
+  assert.equal(most(80), 40, "six centimetres, 30 L, stay");
+  assert.equal(most(60), 20, "half would leave four centimetres");
+  assert.equal(most(80, 9), 25, "a longer fish needs its own length");
+  assert.equal(most(39), 19.5, "a tank as flat as that says nothing");
 });

@@ -35,10 +35,10 @@ test("a chance reads as a sentence at either end of the scale", async () => {
   await choose(["en-GB"]);
   assert.equal(
     reason({ code: "after_not_enough", chance: 0.99 }, NOW),
-    "After it still: over 95 % chance that a limit is passed before the next test.",
+    "Even then, the chance of passing a limit before the next test is over 95 %.",
   );
   assert.equal(
     reason({ code: "after_not_enough", chance: 0.17 }, NOW),
-    "After it still: about 1 in 6 chance that a limit is passed before the next test.",
+    "Even then, the chance of passing a limit before the next test is about 1 in 6.",
   );
 });

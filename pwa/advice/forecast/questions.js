@@ -4,7 +4,7 @@
 import { HOUR } from "../../figures/durations.js";
 import { belief_input, limits_of, new_water_of } from "./belief_input.js";
 import { last_test } from "../level.js";
-import { most_at_once } from "../litres.js";
+import { in_small_steps, most_at_once } from "../litres.js";
 
 /** @import { Asked, Facts, Question, Rule } from "../../types/advice.js" */
 
@@ -31,6 +31,7 @@ export function ask_of(facts, rule) {
   const unknown = nitrate_known ? {} : { nitrate_mg_n_l: NO_LIMIT };
   const limits = { ...limits_of(rule.limits), ...unknown };
   const { next_test_h, next_test_at } = to_test(facts, rule);
+  const small = in_small_steps(facts, rule);
   const { now_h, ...rest } = known.records;
   const base = JSON.stringify(rest);
   /**
@@ -47,6 +48,7 @@ export function ask_of(facts, rule) {
     ...known,
     limits,
     nitrate_known,
+    in_small_steps: small,
     next_test_h,
     next_test_at,
     questions: [
@@ -54,7 +56,7 @@ export function ask_of(facts, rule) {
         source: new_water_of(facts.source, facts.label),
         limits: unknown,
         next_test_h,
-        max_fraction: most_at_once(facts) / facts.tank.water_l,
+        max_fraction: most_at_once(facts, { in_small_steps: small }) / facts.tank.water_l,
       }),
       question("next", "outlook", { limits: unknown, horizon_h: next_test_h }),
     ],
