@@ -52,6 +52,8 @@ def _data(commands) -> None:
     one.add_argument("file")
     one = _command(commands, "restore", "put a backup in place (server stopped)", "limnary.commands.data:restore")
     one.add_argument("file")
+    words = "whether the data, the disk, the clock, the certificate and the last backup are well; exit code 1 if not"
+    _command(commands, "check", words, "limnary.commands.check:check")
     one = _command(commands, "export", "one room as an open archive (ZIP)", "limnary.commands.data:export")
     one.add_argument("file")
     _room(one)

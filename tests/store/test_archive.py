@@ -11,8 +11,9 @@ import pytest
 from fish_rooms import FishRoom
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from limnary.store import archive
+from limnary.store import Store, archive, people
 from limnary.store.archive import ArchiveBroken
+from limnary.store.merging import merge_row
 
 PNG = b"\x89PNG\r\n\x1a\n" + b"a picture" * 50
 
@@ -210,3 +211,57 @@ def test_a_damaged_zip_is_read_or_refused_and_nothing_else(changes):
             bad.insert(at, byte)
     with suppress(ArchiveBroken):
         list(archive.read(io.BytesIO(bytes(bad))).photos())
+
+
+def many(count: int) -> io.BytesIO:
+    rows = [{**ROW, "id": f"tank-{number:04d}"} for number in range(count)]
+    return io.BytesIO("\n".join(json.dumps(line) for line in [{**HEAD, "rows": count}, *rows]).encode())
+
+
+def test_an_import_lets_others_write_in_between(fish_room, monkeypatch):
+    """The command runs beside the server, in another process; SQLite lets one of them write at a time."""
+    server = Store(fish_room.store.files.folder, lambda: fish_room.at)
+    caller = {"keeper": fish_room.owner.keeper, "id": fish_room.owner.device}
+    monkeypatch.setattr(archive, "BATCH", 3)
+    monkeypatch.setattr("limnary.store.files.WAIT_S", 0.01)
+    pushed = []
+
+    def pause(_):
+        op = fish_room.owner.tank(name=f"Meanwhile {len(pushed)}")
+        pushed.append(server.push(fish_room.id, caller, fish_room.epoch, [op])[0]["status"])
+
+    monkeypatch.setattr("limnary.store.store.time.sleep", pause)
+    _, count = fish_room.store.import_room(many(10), fish_room.id)
+    assert count["changed"] == 10
+    assert pushed == ["ok"] * 4
+    server.close()
+
+
+def test_an_import_that_is_cut_off_goes_on_when_it_is_repeated(fish_room, monkeypatch):
+    monkeypatch.setattr(archive, "BATCH", 3)
+    monkeypatch.setattr("limnary.store.store.time.sleep", lambda _: 1 / 0)
+    with pytest.raises(ZeroDivisionError):
+        fish_room.store.import_room(many(10), fish_room.id)
+    assert len(fish_room.owner.rows()) == 3
+    monkeypatch.undo()
+    _, count = fish_room.store.import_room(many(10), fish_room.id)
+    assert (count["changed"], len(fish_room.owner.rows())) == (7, 10)
+
+
+def test_a_new_room_is_listed_only_once_all_of_it_is_there(fish_room, monkeypatch):
+    before = fish_room.store.files.rooms()
+    merged = []
+
+    def merge_two(log, row):
+        merged.append(row)
+        if len(merged) == 5:
+            raise OSError("the disk is full")
+        return merge_row(log, row)
+
+    monkeypatch.setattr(archive, "BATCH", 3)
+    monkeypatch.setattr(archive, "merge_row", merge_two)
+    with pytest.raises(OSError, match="disk is full"):
+        fish_room.store.import_room(many(10))
+    assert fish_room.store.files.rooms() == before
+    with fish_room.store.files.reading(fish_room.store.files.people) as db:
+        assert [room["id"] for room in people.all_rooms(db)] == [fish_room.id]

@@ -78,3 +78,17 @@ def test_a_disk_that_is_really_full(small_disk):
     with room.store.files.reading(room.store.files.room(room.id)) as db:
         assert db.execute("PRAGMA integrity_check").fetchone()[0] == "ok"
     room.close()
+
+
+def test_an_export_on_a_full_disk_is_refused_plainly(fish_room, monkeypatch):
+    """The archive is written aside before it is sent; there a full disk shows too."""
+
+    def full(*_, **where):
+        assert where["dir"] == fish_room.store.files.folder, (
+            "not in a folder for all, where a full disk reads otherwise"
+        )
+        return open("/dev/full", "wb")
+
+    monkeypatch.setattr("limnary.api.archive.tempfile.TemporaryFile", full)
+    fish_room.owner.results(*[fish_room.owner.tank(note="n" * 1500) for _ in range(50)])
+    is_refused_plainly(fish_room.owner.call("GET", "/rooms/{room}/export"))

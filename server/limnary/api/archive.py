@@ -6,7 +6,7 @@ from typing import IO
 
 from flask import Blueprint, Response
 
-from limnary.api.reading import device, store
+from limnary.api.reading import config, device, store
 from limnary.ids import utc
 
 blueprint = Blueprint("archive", __name__, url_prefix="/api/v1/rooms/<room>")
@@ -15,7 +15,8 @@ blueprint = Blueprint("archive", __name__, url_prefix="/api/v1/rooms/<room>")
 @blueprint.get("/export")
 def export(room: str):
     """The room's archive, for any member."""
-    out = tempfile.TemporaryFile()  # noqa: SIM115 - closed after the last part is sent
+    # In the data folder: where a full disk shows as such, and where there is as much room as the data take.
+    out = tempfile.TemporaryFile(dir=config().data_dir)  # noqa: SIM115 - closed after the last part is sent
     try:
         store().export(room, device(), out)
     except BaseException:

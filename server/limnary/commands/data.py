@@ -1,7 +1,9 @@
 """`limnary backup`, `restore`, `export`, `import`: the records as files."""
 
 import argparse
+import json
 import os
+import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -11,6 +13,9 @@ from limnary.config import Config
 from limnary.errors import BadRequest, NotFound
 from limnary.serve import holding
 from limnary.store import Store, backup, people
+
+# Where the last backup went, for `limnary check`.
+LAST_BACKUP = "last-backup.json"
 
 
 def data_dir(arguments: argparse.Namespace) -> Path:
@@ -29,7 +34,8 @@ def opened(arguments: argparse.Namespace, must_exist: bool = True) -> Iterator[S
     if must_exist and not (config.data_dir / "people.sqlite").is_file():
         raise NotFound(f"There is no Limnary data in {config.data_dir.resolve()}: name the folder with --data")
     store = Store(config.data_dir, config.clock)
-    store.prepare()
+    for sentence in store.prepare():
+        print(sentence, file=sys.stderr)
     try:
         yield store
     finally:
@@ -51,6 +57,8 @@ def back_up(arguments: argparse.Namespace) -> int:
     """All rooms and people into one file, while the server runs."""
     with opened(arguments) as store:
         rooms = backup.back_up(store.files, Path(arguments.file), store.clock())
+        note = {"file": str(Path(arguments.file).resolve())}
+        (store.files.folder / LAST_BACKUP).write_text(json.dumps(note), encoding="utf-8")
     print(f"{rooms} room(s) in {arguments.file}. Keep it as private as the data: it holds everything the rooms hold.")
     return 0
 

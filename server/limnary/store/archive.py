@@ -7,7 +7,8 @@ import re
 import sqlite3
 import zipfile
 import zlib
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from contextlib import AbstractContextManager
 from typing import IO, BinaryIO
 
 from limnary.errors import LimnaryError
@@ -159,27 +160,56 @@ class Archive:
             raise ArchiveBroken(f"{name} is damaged in the ZIP ({bad})") from None
 
 
-def take_in(db: sqlite3.Connection, archive: Archive, now_ms: int) -> dict[str, int]:
-    """Merge an archive into a room's file, row by row and field by field, later stamps winning."""
-    db.executemany(
-        "INSERT INTO authors (id, name) VALUES (?, ?) ON CONFLICT (id) DO UPDATE SET name = excluded.name",
-        archive.people.items(),
-    )
-    log = Log(db, Author("archive", "archive", "owner"), now_ms, trusting=True)
-    changed = sum(merge_row(log, row) for row in archive.rows)
-    log.save()
-    refused = 0
-    for line in archive.ops:
-        author = Author(str(line.get("by") or "unknown"), "archive", "owner")
-        (result,) = push(db, [line["op"]], author, now_ms, trusting=True)
-        refused += result["status"] != "ok"
-    kept = 0
+# One transaction takes so many rows or ops, some tenths of a second: between two of them others get their turn.
+BATCH = 400
+# Longer than the pause of SQLite's own waiting (100 ms), so that whoever waits for the file gets it.
+PAUSE_S = 0.12
+
+
+def take_in(
+    writing: Callable[[], AbstractContextManager[sqlite3.Connection]],
+    archive: Archive,
+    clock: Callable[[], int],
+    pause: Callable[[], None],
+) -> dict[str, int]:
+    """Merge an archive into a room's file, row by row and field by field, later stamps winning.
+
+    It goes in batches, each a transaction of its own from `writing`, with a `pause` after each: a room in use is never
+    held for long. Cut off in between, the same import goes on where it stopped, because nothing counts twice.
+    """
     for sha256, data in archive.photos():
         try:
-            kept += photos.put(db, sha256, data, "archive", now_ms)
+            photos.check(sha256, data)
         except LimnaryError as bad:
             raise ArchiveBroken(f"photo {sha256[:16]}: {bad}") from None
-    return {"rows": len(archive.rows), "changed": changed, "ops": len(archive.ops), "refused": refused, "photos": kept}
+    count = {"rows": len(archive.rows), "changed": 0, "ops": len(archive.ops), "refused": 0, "photos": 0}
+    with writing() as db:
+        db.executemany(
+            "INSERT INTO authors (id, name) VALUES (?, ?) ON CONFLICT (id) DO UPDATE SET name = excluded.name",
+            archive.people.items(),
+        )
+    for rows in _batches(archive.rows):
+        with writing() as db:
+            log = Log(db, Author("archive", "archive", "owner"), clock(), trusting=True)
+            count["changed"] += sum(merge_row(log, row) for row in rows)
+            log.save()
+        pause()
+    for lines in _batches(archive.ops):
+        with writing() as db:
+            for line in lines:
+                author = Author(str(line.get("by") or "unknown"), "archive", "owner")
+                (result,) = push(db, [line["op"]], author, clock(), trusting=True)
+                count["refused"] += result["status"] != "ok"
+        pause()
+    for sha256, data in archive.photos():
+        with writing() as db:
+            count["photos"] += photos.put(db, sha256, data, "archive", clock())
+    return count
+
+
+def _batches(entries: list) -> Iterator[list]:
+    for start in range(0, len(entries), BATCH):
+        yield entries[start : start + BATCH]
 
 
 def _objects(lines: IO[bytes], wrong: list[str]) -> Iterator[dict]:

@@ -71,6 +71,15 @@ class Files:
         path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
         migrate(path, ROOM)
 
+    def remove_room(self, room: str) -> None:
+        """Remove the file of a room that was never listed."""
+        path = self.room(room)
+        with self._lock:
+            if writer := self._writers.pop(path, None):
+                writer.close()
+        for end in ("", "-wal", "-shm"):
+            path.with_name(path.name + end).unlink(missing_ok=True)
+
     @property
     @contextmanager
     def alone(self) -> Iterator[None]:

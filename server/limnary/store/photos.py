@@ -31,13 +31,19 @@ def may_write(role: str) -> None:
         raise NotAllowed()
 
 
-def put(db: sqlite3.Connection, sha256: str, data: bytes, keeper: str, now_ms: int) -> bool:
-    """Store the bytes; False if they were stored before. BadRequest if the hash is not theirs."""
+def check(sha256: str, data: bytes) -> str:
+    """The photo's media type. BadRequest if the hash is not that of the bytes, WrongMedia if they are no photo."""
     if hashlib.sha256(data).hexdigest() != sha256:
         raise BadRequest("The bytes do not have the SHA-256 that the address names: send them again")
     kind = media_type(data)
     if kind is None:
         raise WrongMedia("A photo must be a JPEG, a PNG or a WebP")
+    return kind
+
+
+def put(db: sqlite3.Connection, sha256: str, data: bytes, keeper: str, now_ms: int) -> bool:
+    """Store the bytes; False if they were stored before. BadRequest and WrongMedia as `check` says."""
+    kind = check(sha256, data)
     done = db.execute(
         "INSERT INTO photos (sha256, media_type, bytes, made_by, made_at) VALUES (?, ?, ?, ?, ?)"
         " ON CONFLICT (sha256) DO NOTHING",

@@ -2,6 +2,7 @@
 
 import contextlib
 import sqlite3
+import time
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import IO, BinaryIO
@@ -85,16 +86,24 @@ class Store:
 
     def new_room(self, name: str, owner: str | None = None) -> dict:
         """A room, with its first owner if there is one yet."""
-        room = new_room_id()
         with self.files.alone:
-            self.files.prepare_room(room)
-            with self.files.writing(self.files.room(room)) as db:
-                epoch = change_log.found(db)
-            with self.files.writing(self.files.people) as db:
-                people.add_room(db, room, name, self.clock())
-                if owner:
-                    people.add_member(db, room, owner, "owner", self.clock())
-        return {"id": room, "name": name, "role": "owner", "epoch": epoch}
+            room = self._new_file()
+            self._list_room(room, name, owner)
+        return {"id": room, "name": name, "role": "owner", "epoch": self.epoch(room)}
+
+    def _new_file(self) -> str:
+        """The id of a new room that is not listed yet; nobody knows it."""
+        room = new_room_id()
+        self.files.prepare_room(room)
+        with self.files.writing(self.files.room(room)) as db:
+            change_log.found(db)
+        return room
+
+    def _list_room(self, room: str, name: str, owner: str | None) -> None:
+        with self.files.writing(self.files.people) as db:
+            people.add_room(db, room, name, self.clock())
+            if owner:
+                people.add_member(db, room, owner, "owner", self.clock())
 
     def rename_room(self, room: str, caller: dict, name: str) -> None:
         with self.files.writing(self.files.people) as db:
@@ -262,15 +271,26 @@ class Store:
         return name
 
     def import_room(self, source: IO[bytes], into: str | None = None) -> tuple[str, dict[str, int]]:
-        """Import an archive as a new room, or merge it into one; return the room's id and what was imported."""
+        """Import an archive as a new room, or merge it into one; return the room's id and what was imported.
+
+        A new room is listed only once all of it is there. A room in use is merged in batches, and others get their turn
+        in between.
+        """
         found = archive.read(source)
-        with self.files.alone:
-            if into is None:
-                named = found.head.get("room")
-                name = named.get("name") if isinstance(named, dict) else None
-                into = self.new_room(str(name or "Imported room")[:60])["id"]
-            with self._writing_room(into) as db:
-                return into, archive.take_in(db, found, self.clock())
+        if into is not None:
+            return into, archive.take_in(
+                lambda: self._writing_room(into), found, self.clock, lambda: time.sleep(archive.PAUSE_S)
+            )
+        named = found.head.get("room")
+        name = named.get("name") if isinstance(named, dict) else None
+        room = self._new_file()
+        try:
+            count = archive.take_in(lambda: self._writing_room(room), found, self.clock, lambda: None)
+        except BaseException:
+            self.files.remove_room(room)
+            raise
+        self._list_room(room, str(name or "Imported room")[:60], None)
+        return room, count
 
     @contextlib.contextmanager
     def _room(self, room: str) -> Iterator[sqlite3.Connection]:
