@@ -30,6 +30,8 @@ import { iso_of } from "./write.js";
 const PAGE = 1000;
 /** "Sending" is shown only where it takes this long: most batches change what is shown once, when they are answered. */
 const SHOW_SENDING_MS = 1000;
+/** How often what has been pulled so far is told while more comes. */
+const TELL_MS = 2000;
 const EVERYTHING = /** @type {const} */ (["rooms", "rows", "former", "outbox", "kept", "device"]);
 
 /**
@@ -161,7 +163,22 @@ async function narrow_down(phone, batch, failed, most) {
 
 /** @param {Sharing} sharing */
 async function pull_all(sharing) {
+  /** @type {RecordKey[]} */ const keys = [];
+  try {
+    await pull_pages(sharing, keys);
+  } finally {
+    if (keys.length) sharing.changed(keys);
+  }
+}
+
+/**
+ * Pull page after page. What a page changed is told at most every `TELL_MS`: each time, all that is shown of the room
+ * is read again, and a room taken in for the first time has many pages.
+ * @param {Sharing} sharing @param {RecordKey[]} keys is left with what has not been told yet
+ */
+async function pull_pages(sharing, keys) {
   const { phone, room_id, key, changed } = sharing;
+  let told_ms = phone.now();
   for (;;) {
     const held = await phone.database.read(["rooms"], (t) => t.rooms.get(room_id));
     if (!held || held.ended) return;
@@ -170,8 +187,12 @@ async function pull_all(sharing) {
       const page = await timed(phone, { method: "GET", path: `/api/v1/rooms/${room_id}/pull?${query}`, key }, is_page);
       const applied = await phone.database.write(["rooms", "rows", "device"], (t) => apply_page(t, room_id, page));
       if (!applied) throw new Unreachable("The page that came is not the one that was asked for");
-      if (applied.keys.length) changed(applied.keys);
+      keys.push(...applied.keys);
       if (!page.more) return;
+      // A clock that was set back counts too.
+      if (Math.abs(phone.now() - told_ms) < TELL_MS) continue;
+      if (keys.length) changed(keys.splice(0));
+      told_ms = phone.now();
     } catch (failed) {
       if (!(failed instanceof Refused && failed.status === 409)) throw failed;
       await restored(sharing, failed);

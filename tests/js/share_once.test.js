@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Unreachable } from "../../pwa/data/api.js";
 import { join, open_room } from "../../pwa/data/fish_room.js";
+import { share_once } from "../../pwa/data/share_once.js";
 import { there } from "./fixtures.js";
 import {
   TANK,
@@ -466,4 +467,34 @@ test("a change to a record whose creation was refused waits with it, instead of 
   await share();
   assert.deepEqual(await states(phone), []);
   assert.equal(server.sent.filter((one) => one.what === "push")?.at(-1)?.body.ops.length, 2);
+});
+
+test("many pages are told together, and every two seconds while more come", async () => {
+  /** @param {number} ms_each how long each page takes */
+  async function told(ms_each) {
+    const { phone, server, room } = await joined();
+    server.handlers.pull = (request) => {
+      phone.clock += ms_each;
+      const n = Number(new URLSearchParams(request.path.split("?")[1]).get("since")) + 1;
+      return page(request, [row(n, "tank", `tank-000${n}`, { ...TANK, name: `${n}` })], { more: n < 6 });
+    };
+    /** @type {string[][]} */ const heard = [];
+    await share_once(phone, room.id, (keys) => void heard.push((keys ?? []).map(({ id }) => id)));
+    assert.equal((await stored(phone, "rows")).length, 6);
+    return heard.filter((ids) => ids.length);
+  }
+  const ids = [1, 2, 3, 4, 5, 6].map((n) => `tank-000${n}`);
+  assert.deepEqual(await told(10), [ids]);
+  assert.deepEqual(await told(1000), [ids.slice(0, 2), ids.slice(2, 4), ids.slice(4)]);
+});
+
+test("what was pulled before the signal was lost is told", async () => {
+  const { phone, server, room } = await joined();
+  server.handlers.pull = (request) => {
+    if (!request.path.includes("since=0")) throw new Unreachable("no signal");
+    return page(request, [row(1, "tank", TANK_ID, TANK)], { more: true });
+  };
+  /** @type {string[]} */ const heard = [];
+  await share_once(phone, room.id, (keys) => void heard.push(...(keys ?? []).map(({ id }) => id)));
+  assert.deepEqual(heard, [TANK_ID]);
 });
