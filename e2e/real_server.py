@@ -95,6 +95,10 @@ class ServedRoom:
             self._owner = self.call("POST", "/join", {"secret": secret, "keeper_name": "Owner", "device_name": "Desk"})
         return self.call("POST", f"/rooms/{self._owner['room']['id']}/invites", {"role": role})["link"]
 
+    def room(self) -> tuple[str, str]:
+        """The room's id and epoch, as the phone knows them that makes the invitations."""
+        return self._owner["room"]["id"], self._owner["epoch"]
+
     def set_role(self, name: str, role: str) -> None:
         """Another role for the member of that name, given by the phone that made the invitations."""
         self.call("PATCH", self._member(name), {"role": role})

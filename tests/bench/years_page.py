@@ -19,7 +19,7 @@ sys.path[:0] = [str(ROOT / "e2e"), str(ROOT / "server")]
 from limnary.ids import uuid7  # noqa: E402
 from phones import Thumb, chromium, phone  # noqa: E402
 from playwright.sync_api import sync_playwright  # noqa: E402
-from real_server import RealServer  # noqa: E402
+from real_server import RealServer, ServedRoom  # noqa: E402
 from room_hands import join  # noqa: E402
 
 BATCH, SLOWER, OPENINGS, DAILY_DAYS = 500, 4, 5, 60
@@ -59,8 +59,9 @@ def measured(tanks: int, days: int) -> tuple[dict[str, float], int]:
         server = RealServer(Path(folder) / "data").start()
         browser = chromium(playwright)
         try:
-            link = server.invite("keeper")
-            count = fill(server, tanks, days)
+            served = server.new_room()
+            link = served.invite("keeper")
+            count = fill(served, tanks, days)
             with phone(browser, server.origin) as context:
                 return one_phone(Thumb(context.new_page()), link, tanks), count
         finally:
@@ -87,7 +88,7 @@ def one_phone(thumb: Thumb, link: str, tanks: int) -> dict[str, float]:
     return found
 
 
-def fill(server: RealServer, tanks: int, days: int) -> int:
+def fill(server: ServedRoom, tanks: int, days: int) -> int:
     """Push the room's records; return how many there are."""
     room, epoch = server.room()
     made = [one for tank in range(tanks) for one in diary(f"tank-{tank:04}", tank, days)]

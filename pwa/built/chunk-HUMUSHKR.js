@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-5855EDA8.json",de:"/built/shared-first-de-B5DCFAE3.json",fr:"/built/shared-first-fr-B22E8F9B.json"},rest:{en:"/built/shared-rest-en-935C8C6D.json",de:"/built/shared-rest-de-603E17FA.json",fr:"/built/shared-rest-fr-94E96FDF.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-HUMUSHKR.js.map
