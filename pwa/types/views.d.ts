@@ -3,11 +3,11 @@ import type { RecordFields, RecordKind } from "./records.js";
 
 export interface Meta {
   state: "waiting" | "sending" | "shared" | "needs you";
-  /** A keeper's id. */
-  made_by: string;
+  /** A keeper's id; null where it was written before the phone joined a room. */
+  made_by: string | null;
   /** ISO 8601, UTC. */
   made_at: string;
-  changed_by: string;
+  changed_by: string | null;
   changed_at: string;
   /** Who brought the row back after a restore of the server, if anyone did. */
   brought_by?: string;
