@@ -20,6 +20,8 @@ const DATE = 0x0021;
  */
 const MOST_MORE_BYTES = 128_000_000;
 const MOST_FILES = 20_000;
+/** The format counts files in 16 bits: with more, a reader would find only some of them. */
+const MOST_WRITTEN = 0xffff;
 /** Deflate shrinks by 1,032 at most (zlib): a slice of this many bytes inflates to 4 MB at most. */
 const SLICE_BYTES = 4096;
 
@@ -39,8 +41,13 @@ export function crc32(bytes) {
   return (crc ^ 0xffffffff) >>> 0;
 }
 
-/** @param {{name: string, bytes: Bytes}[]} files @returns {Blob} */
+/**
+ * @param {{name: string, bytes: Bytes}[]} files @returns {Blob}
+ * @throws {RangeError} there are more files than a ZIP can count
+ */
 export function zip(files) {
+  if (files.length > MOST_WRITTEN)
+    throw new RangeError(`A ZIP holds at most ${MOST_WRITTEN} files, and this one would hold ${files.length}`);
   const parts = [];
   const directory = [];
   let offset = 0;

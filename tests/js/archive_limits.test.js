@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { deflateRawSync } from "node:zlib";
 import { ArchiveBroken, open_room } from "../../pwa/data/fish_room.js";
 import { read_archive } from "../../pwa/data/archive.js";
-import { crc32 } from "../../pwa/data/zip.js";
+import { crc32, zip } from "../../pwa/data/zip.js";
 import { seeded } from "./drawn_numbers.js";
 import { TANK, reading, row, stored, test_phone } from "./test_phone.js";
 
@@ -219,4 +219,12 @@ test("an op without fields is refused: it would keep the room from opening", asy
     await assert.rejects(room.import(new Blob([text_of(lines)])), ArchiveBroken, String(fields));
   }
   assert.deepEqual(await stored(phone, "outbox"), []);
+});
+
+test("a ZIP of more files than its format can count is refused, not written with some of them unseen", () => {
+  const empty = new Uint8Array();
+  const files = (/** @type {number} */ count) =>
+    Array.from({ length: count }, (_, i) => ({ name: `${i}`, bytes: empty }));
+  assert.ok(zip(files(65_535)).size > 0);
+  assert.throws(() => zip(files(65_536)), /at most 65535 files, and this one would hold 65536/);
 });
