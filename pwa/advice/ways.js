@@ -2,6 +2,7 @@
 import { nitrogen_units } from "../calc/nitrogen_units.js";
 import { constants } from "../calc/tables.js";
 import { salt_g } from "./chloride.js";
+import { brought } from "./level.js";
 
 /** @import { Advice, Facts, Instead } from "../types/advice.js" */
 
@@ -18,18 +19,16 @@ const NEAR = 0.8;
  * @returns {Instead[]} empty where a change or nothing is all that is needed
  */
 export function ways(facts, water) {
-  const { act, unhurried, reasons, levels, limits } = water;
+  const { act, unhurried, reasons, levels, limits, besides = [] } = water;
   const nitrite = levels.nitrite.now_mg_n_l ?? 0;
   const salt = nitrite > NEAR * limits.nitrite.mg_n_l ? against_nitrite(facts, nitrite) : [];
-  if (act !== "hold" || unhurried) return act === "change" || act === "retest" ? salt : [];
   const worse = reasons.find(({ code }) => code === "source_worse" || code === "brings_over");
-  const of_ammonia = worse && "parameter" in worse && worse.parameter === "total_ammonia";
-  return [
-    ...(of_ammonia && !facts.label?.binds_ammonia ? [{ code: /** @type {const} */ ("bind") }] : []),
-    ...salt,
-    { code: "feed_less" },
-    { code: "other_water" },
-  ];
+  const of_ammonia =
+    (worse && "parameter" in worse && worse.parameter === "total_ammonia") ||
+    (besides.includes("source_is_the_cause") && brought(facts.source, "total_ammonia", facts.label) > 0);
+  const bind = of_ammonia && !facts.label?.binds_ammonia ? [{ code: /** @type {const} */ ("bind") }] : [];
+  if (act !== "hold" || unhurried) return act === "change" || act === "retest" ? [...bind, ...salt] : [];
+  return [...bind, ...salt, { code: "feed_less" }, { code: "other_water" }];
 }
 
 /**

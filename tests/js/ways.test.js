@@ -97,5 +97,9 @@ test("where the new water is the cause, other ways are named; for nitrate alone 
     "other_water",
   ]);
   assert.deepEqual(held("nitrite"), ["feed_less", "other_water"]);
+  const changed = (more = {}) =>
+    codes({ act: "change", besides: ["source_is_the_cause"], reasons: [], ...levels(0) }, more);
+  assert.deepEqual(changed({ source: { ...SOURCE, tan_mg_n_l: 0.3 } }), ["bind"], "beside a small change too");
+  assert.deepEqual(changed(), [], "of water without ammonia");
   assert.deepEqual(codes({ act: "hold", unhurried: true, reasons: [], ...levels(0) }), []);
 });
