@@ -46,13 +46,10 @@ export function measured_limit(tank, lot, oxidising_mg_h_g, least_mg_l, used, da
     return Math.max(0, used.g + more_mg_h * grams_per_mg_h(lot, oxidising_mg_h_g, doubt, place));
   };
   const usual = grams();
-  const [below, above] = doubt_band(
+  const [low, high] = doubt_band(
     usual,
     DOUBTS.flatMap((doubt) => [LOW, HIGH].map((place) => grams(doubt, place))),
   );
-  const reached = dawn_mg_l >= least_mg_l;
-  const low = reached ? Math.max(below, used.g) : below;
-  const high = reached ? above : Math.min(above, used.g);
   const per_mg_h = grams_per_mg_h(lot, oxidising_mg_h_g, "", USUAL);
   return {
     limit_g: usual,

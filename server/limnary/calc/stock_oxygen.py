@@ -29,8 +29,8 @@ def measured_limit(
 ) -> dict:
     """The same where oxygen was read at dawn with the animals in it: only what more of them would take is calculated.
 
-    `used`: mass and respiration of the animals present, g and mg_h. Where the reading reached `least_mg_l` the low
-    end is never under what is present, else the high end never over it.
+    `used`: mass and respiration of the animals present, g and mg_h. The band never reaches across what is present: a
+    reading that reached `least_mg_l` says for certain that those are borne.
     """
 
     def grams(doubt: str = "", place: int = USUAL) -> float:
@@ -40,7 +40,6 @@ def measured_limit(
 
     usual = grams()
     low, high = doubt_band(usual, [grams(doubt, place) for doubt in DOUBTS for place in (LOW, HIGH)])
-    low, high = (max(low, used["g"]), high) if dawn_mg_l >= least_mg_l else (low, min(high, used["g"]))
     per_mg_h = _grams_per_mg_h(lot, oxidising_mg_h_g, "", USUAL)
     return {
         "limit_g": usual,
