@@ -71,6 +71,27 @@ test("each limit binds in turn, and the kind says which", () => {
   );
 });
 
+test("the sum's own nitrogen counts beside the forecast's, and one kind that may come is enough to invite", () => {
+  const present = [lives(HARLEQUIN, 8)];
+  const poor = told_of({
+    present,
+    figures: { ...TANK, planting: "none", capacity_mg_n_day: 4 },
+    headroom: headroom(50),
+  });
+  assert.deepEqual([poor.kinds[0].by, poor.kinds[0].more], ["nitrogen", 2], "4 / 0.46368 g less those that are in it");
+  const two = told_of({
+    present: [lives(HARLEQUIN, 10), lives("Ancistrus cirrhosus", 1)],
+    figures: { ...TANK, surface_cm2: 4000 },
+  });
+  assert.deepEqual([two.kinds.map(({ more }) => more > 0), two.invites], [[true, false], true]);
+  assert.equal(told_of({ present: [lives(SNAIL, 0)] }), null, "what is gone does not live here");
+  const over = told_of({ present: [lives(HARLEQUIN, 20), lives(SNAIL, 3)] });
+  assert.deepEqual(
+    over.kinds.map(({ by }) => by),
+    ["room", "room"],
+  );
+});
+
 test("of a new kind a whole group may come, or none; a planned fish counts as grown", () => {
   const wanted = [{ species: HARLEQUIN, count: 8, length_cm: 1.5 }];
   const kind = (asking) => told_of({ wanted, ...asking }).kinds[0];

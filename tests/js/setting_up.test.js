@@ -366,6 +366,29 @@ test("what the plan says stands in for what the record does not, and the length 
   near(inside_length_cm, 100);
   near(surface_cm2, 4000);
   assert.equal(stock_tank({ ...tank, temperature_c: 25 }, NOW).temperature_c, 25, "the record comes first");
+  const open = stock_tank(tank_of({ steps: {} }), NOW);
+  assert.deepEqual(
+    [open.substrate, open.maturity, open.plants_age_days],
+    ["sand", "new", 0],
+    "nothing laid, nothing grown",
+  );
+  assert.deepEqual(stock_tank({ measures: { shape: "cuboid", length_cm: 80 } }, NOW), {}, "a box needs three measures");
+  assert.throws(
+    () =>
+      stock_tank(
+        {
+          measures: {
+            get shape() {
+              throw new Error("broken");
+            },
+          },
+        },
+        NOW,
+      ),
+    /broken/,
+  );
+  const ahead = { started_at: new Date(NOW + 86_400_000).toISOString() };
+  assert.equal(stock_tank(ahead, NOW).plants_age_days, 0, "a phone's clock may be behind");
 });
 
 test("the starting dose is a day of the planned food, or so many days' as scales and tests can show", () => {

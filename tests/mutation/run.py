@@ -16,6 +16,8 @@ RULES = {"today", "foretold", "level", "limits", "litres", "next_stop", "readine
     "advised",
     "ways",
     "chloride",
+    "how_many",
+    "stock_tank",
 }
 EQUIVALENT = Path(__file__).parent / "equivalent.json"
 

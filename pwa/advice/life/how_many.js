@@ -268,7 +268,6 @@ export const fits_in_days = (grams, headroom) =>
  */
 export function unsuited(figures, species, own) {
   const [animal] = as_animals([{ species, count: 0 }], own);
-  if (!has_length(animal)) return [];
   const listed = [{ species, count: 0, wanted: 0, animal }];
   const { answer } = asked("compatibility", input_for("compatibility", figures, listed, with_wanted));
   return answer?.findings.filter(({ kind }) => OF_WATER.includes(kind)) ?? [];
