@@ -282,6 +282,36 @@ export function check(spec, payload) {
   return values;
 }
 
+// A form holds tabs and line breaks; the other control characters, and halves of a character, are no text to read.
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what it finds
+const CONTROLS = /[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ud800-\udfff]/u;
+/** What an open object (a tank's measures) may hold; the server's contracts.py has the same bounds. */
+const OPEN = { depth: 6, entries: 500, characters: 8_000, number: 1e15 };
+
+/**
+ * Whether an open object holds only what every reader can bear: little, not deep, real text and real numbers.
+ * @param {unknown} value
+ */
+function is_plain(value) {
+  let [entries, characters] = [0, 0];
+  /** @type {unknown[]} */ let level = [value];
+  for (let depth = 0; depth <= OPEN.depth; depth++) {
+    /** @type {unknown[]} */ const inner = [];
+    for (const one of level) {
+      const texts = typeof one === "string" ? [one] : is_object(one) ? Object.keys(one) : [];
+      if (texts.some((text) => CONTROLS.test(text) || text === "__proto__")) return false;
+      if (typeof one === "number" && !(Math.abs(one) <= OPEN.number)) return false;
+      for (const text of texts) characters += [...text].length;
+      if (Array.isArray(one)) inner.push(...one);
+      else if (is_object(one)) inner.push(...Object.values(one));
+    }
+    entries += inner.length;
+    if (entries > OPEN.entries || characters > OPEN.characters) return false;
+    level = inner;
+  }
+  return level.length === 0;
+}
+
 /** An answer names so many errors at most, as the server's does. */
 const MOST_ERRORS = 50;
 
@@ -337,6 +367,7 @@ const CHECKS = {
     if (length < shortest || length > spec.max_length) {
       return bad(path, words("text_length", { min: shortest, max: spec.max_length }), spec);
     }
+    if (CONTROLS.test(value)) return bad(path, words("control"), spec);
     const pattern = spec.format ? bundle.formats[spec.format].pattern : spec.pattern;
     if (pattern && !new RegExp(`^(?:${pattern})$`, "u").test(value)) {
       return bad(path, words("not_pattern", { example: spec.example }), spec);
@@ -360,7 +391,7 @@ const CHECKS = {
   },
   object(spec, value, path) {
     if (!is_object(value)) return bad(path, words("not_object"), spec);
-    if (spec.open) return ok(value);
+    if (spec.open) return is_plain(value) ? ok(value) : bad(path, words("not_plain"), spec);
     const { values, errors } = check_fields(spec.fields, value);
     return errors.length ? { errors: errors.map((e) => ({ ...e, field: `${path}.${e.field}` })) } : ok(values);
   },
@@ -418,6 +449,7 @@ export function allowed(spec) {
     case "list":
       return words("allowed_list", { min: spec.min_items, max: spec.max_items });
     case "object":
+      if (spec.open) return words("allowed_open", { entries: OPEN.entries, depth: OPEN.depth });
       return words("allowed_object", { fields: spec.fields.map((field) => field.name).join(", ") });
     case "text":
       return words("allowed_text", { min: spec.min_length ?? 0, max: spec.max_length });

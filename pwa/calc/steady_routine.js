@@ -5,6 +5,8 @@ import { SETTLED_SHARE } from "./dilution.js";
 
 // Tolerance for float rounding at the ceiling.
 const ROUNDING = 1e-9;
+/** Less than this is none: by it no number of days is finite (assumption). */
+const LEAST_RISE_MG_L_DAY = 1e-12;
 
 /**
  * The level just before and just after a change, once a routine has run long enough. Equations, units and source: the
@@ -30,7 +32,7 @@ export function steady_routine(input) {
   const spare_mg_l = ceiling_mg_l - source_mg_l;
   if (before_change_mg_l > ceiling_mg_l * (1 + ROUNDING))
     answer.notes = [spare_mg_l > 0 ? "above_ceiling" : "source_above_ceiling"];
-  if (spare_mg_l > 0 && rise_mg_l_day > 0) {
+  if (spare_mg_l > 0 && rise_mg_l_day > LEAST_RISE_MG_L_DAY) {
     answer.every_days_needed = (spare_mg_l * change_fraction) / rise_mg_l_day;
     if (rise_mg_l <= spare_mg_l) answer.fraction_needed = rise_mg_l / spare_mg_l;
   }

@@ -17,6 +17,10 @@ from limnary.schema_files import formats, messages, read_folder
 
 # An answer names so many errors at most: a small request of many strange fields must not make a large answer.
 MOST_ERRORS = 50
+# A form holds tabs and line breaks; the other control characters, and halves of a character, are no text to read.
+CONTROLS = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ud800-\udfff]")
+# What an open object (a tank's measures) may hold; the phone's contracts.js has the same bounds.
+OPEN_DEPTH, OPEN_ENTRIES, OPEN_CHARACTERS, OPEN_NUMBER = 6, 500, 8_000, 1e15
 
 
 class InvalidInput(ValueError):
@@ -186,6 +190,8 @@ class _Text(_Checked):
         shortest, longest = self.spec.get("min_length", 0), self.spec["max_length"]
         if not shortest <= len(value) <= longest:
             raise self.make_error("text_length", min=shortest, max=longest)
+        if CONTROLS.search(value):
+            raise self.make_error("control")
         pattern = pattern_of(self.spec)
         if pattern and not re.fullmatch(pattern, value):
             raise self.make_error("not_pattern", example=self.spec["example"])
@@ -238,7 +244,33 @@ class _Object(_Checked):
     def check(self, value):
         if not isinstance(value, dict):
             raise self.make_error("not_object")
-        return self.schema.load(value) if self.schema else value
+        if self.schema:
+            return self.schema.load(value)
+        # `raw`: its receiver checks what is in it.
+        if not (self.spec.get("raw") or is_plain(value)):
+            raise self.make_error("not_plain")
+        return value
+
+
+def is_plain(value: object) -> bool:
+    """Whether an open object holds only what every reader can bear: little, not deep, real text and real numbers."""
+    entries = characters = 0
+    level = [value]
+    for _ in range(OPEN_DEPTH + 1):
+        inner = []
+        for one in level:
+            texts = [one] if isinstance(one, str) else list(one) if isinstance(one, dict) else []
+            if any(CONTROLS.search(text) or text == "__proto__" for text in texts):
+                return False
+            if isinstance(one, int | float) and not abs(one) <= OPEN_NUMBER:
+                return False
+            characters += sum(map(len, texts))
+            inner += one.values() if isinstance(one, dict) else one if isinstance(one, list) else []
+        entries += len(inner)
+        if entries > OPEN_ENTRIES or characters > OPEN_CHARACTERS:
+            return False
+        level = inner
+    return not level
 
 
 _FIELDS = {
@@ -317,6 +349,8 @@ def allowed(spec: dict) -> str:
         parts = {"min": _plain(spec["min"]), "max": _plain(spec["max"]), "unit": _unit(spec)}
     elif kind == "list":
         parts = {"min": spec["min_items"], "max": spec["max_items"]}
+    elif kind == "object" and spec.get("open"):
+        return messages()["allowed_open"].format(entries=OPEN_ENTRIES, depth=OPEN_DEPTH)
     elif kind == "object":
         parts = {"fields": ", ".join(inner["name"] for inner in spec["fields"])}
     elif kind == "text":

@@ -54,7 +54,7 @@ PUSH = [
         "type": "list",
         "min_items": 0,
         "max_items": MOST_OPS,
-        "item": {"type": "object", "open": True, "fields": []},
+        "item": {"type": "object", "open": True, "raw": True, "fields": []},
         "required": True,
     },
 ]
@@ -81,6 +81,7 @@ BRING_BACK = [
                     "label": "As pull answered it",
                     "type": "object",
                     "open": True,
+                    "raw": True,
                     "fields": [],
                     "required": True,
                 },
@@ -88,5 +89,5 @@ BRING_BACK = [
         },
         "required": True,
     },
-    {"name": "people", "label": "Names by keeper", "type": "object", "open": True, "fields": []},
+    {"name": "people", "label": "Names by keeper", "type": "object", "open": True, "raw": True, "fields": []},
 ]

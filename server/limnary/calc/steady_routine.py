@@ -6,6 +6,8 @@ from limnary.calc.dilution import SETTLED_SHARE
 
 # Tolerance for float rounding at the ceiling.
 ROUNDING = 1e-9
+# Less than this is none: by it no number of days is finite (assumption).
+LEAST_RISE_MG_L_DAY = 1e-12
 
 
 def steady_routine(
@@ -48,7 +50,7 @@ def steady_routine(
     spare_mg_l = ceiling_mg_l - source_mg_l
     if before_change_mg_l > ceiling_mg_l * (1 + ROUNDING):
         answer["notes"] = ["above_ceiling" if spare_mg_l > 0 else "source_above_ceiling"]
-    if spare_mg_l > 0 and rise_mg_l_day > 0:
+    if spare_mg_l > 0 and rise_mg_l_day > LEAST_RISE_MG_L_DAY:
         answer["every_days_needed"] = spare_mg_l * change_fraction / rise_mg_l_day
         if rise_mg_l <= spare_mg_l:
             answer["fraction_needed"] = rise_mg_l / spare_mg_l

@@ -1,13 +1,11 @@
 """Checks each op: its envelope, its fields by shared_schema/records, and whether the role may write the kind."""
 
-import json
-import math
 import re
 from functools import cache
 
 from marshmallow import Schema
 
-from limnary.contracts import InvalidInput, allowed, load, schema_of
+from limnary.contracts import InvalidInput, load, schema_of
 from limnary.ids import is_time
 from limnary.protocol.moved import MOST_MOVED, are_moved
 from limnary.protocol.stamps import is_stamp
@@ -15,9 +13,6 @@ from limnary.schema_files import messages, read_folder
 
 ID = re.compile(r"[A-Za-z0-9_-]{8,64}", re.ASCII)
 TYPES = ("put", "del", "restore")
-# An open object (a tank's measures) is stored as sent, within these bounds.
-OPEN_CHARACTERS = 8_000
-OPEN_DEPTH = 6
 # A push holds up to 500 ops, each with errors of its own.
 MOST_ERRORS_OF_OP = 10
 _STAMP = "13 digits, 5 digits, device, as in 1767225600000-00000-phone"
@@ -79,9 +74,6 @@ def check_fields(kind: dict, fields: dict, new: bool) -> dict:
         values = load(_schema(kind["kind"]), kind["fields"], given, partial=not new)
     except InvalidInput as bad:
         raise Refused("invalid", "fields", bad.errors[:MOST_ERRORS_OF_OP]) from bad
-    errors = [error for name in values if by_name[name].get("open") for error in _open_errors(name, values[name])]
-    if errors:
-        raise Refused("invalid", "fields", errors)
     return {**values, **dict.fromkeys(emptied)}
 
 
@@ -152,20 +144,3 @@ def _envelope_errors(op: dict):
 
 def _wrong(field: str, message: str, takes: str) -> dict:
     return {"field": field, "message": message.format(choices=takes), "allowed": takes}
-
-
-def _open_errors(name: str, value: dict):
-    takes = allowed({"type": "text", "max_length": OPEN_CHARACTERS}).replace("text", "an object", 1)
-    if not _finite(value, OPEN_DEPTH):
-        yield {"field": name, "message": messages()["not_finite"], "allowed": f"finite numbers, {OPEN_DEPTH} levels"}
-    elif len(json.dumps(value)) > OPEN_CHARACTERS:
-        yield {"field": name, "message": messages()["text_length"].format(min=2, max=OPEN_CHARACTERS), "allowed": takes}
-
-
-def _finite(value: object, depth: int) -> bool:
-    if isinstance(value, float):
-        return math.isfinite(value)
-    if isinstance(value, dict | list):
-        inner = value.values() if isinstance(value, dict) else value
-        return depth > 0 and all(_finite(entry, depth - 1) for entry in inner)
-    return True
