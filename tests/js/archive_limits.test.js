@@ -108,7 +108,7 @@ test("a ZIP that says it unpacks to 300 MB is refused before it is inflated, wit
   assert.ok(failed instanceof ArchiveBroken, failed);
   assert.match(failed.message, /128 MB beyond its own size/);
   assert.equal(inflated, 0);
-  // The same bytes, said to be small: it stops soon after the size that was said.
+  // The same bytes with a false, small size: inflating stops soon after that size.
   const lying = deflated([{ name: "room.jsonl", packed, size: 100_000 }]);
   const second = await counted(lying);
   assert.ok(second.failed instanceof ArchiveBroken, second.failed);

@@ -1,4 +1,4 @@
-/** A caution is asked for by its code: its place in the contract means nothing, and each code asked for is there. */
+/** Screens find a caution by its code, never by its place in the contract; each code that they use exists. */
 import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";

@@ -1,4 +1,4 @@
-/** A refusal names so many errors at most: the same first ones as the server's. */
+/** A refusal names at most so many errors, and the same first ones as the server. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { check_fields, contracts, install } from "../../pwa/contracts.js";

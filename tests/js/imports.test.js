@@ -32,16 +32,16 @@ const MAY_IMPORT = {
   ],
 };
 /** The folder a file lies in; a file beside them, or a library, stands for itself. */
-const room_of = (/** @type {string} */ path) => (path.startsWith("vendor/") ? path : path.split("/")[0]);
+const folder_of = (/** @type {string} */ path) => (path.startsWith("vendor/") ? path : path.split("/")[0]);
 
-test("a room imports only what its line of the table names", () => {
+test("a folder imports only what its line of the table names", () => {
   for (const path of modules()) {
-    const allowed = MAY_IMPORT[room_of(path)];
-    assert.ok(allowed, `${path} lies in a room that the table does not name`);
+    const allowed = MAY_IMPORT[folder_of(path)];
+    assert.ok(allowed, `${path} lies in a folder that the table does not name`);
     for (const other of imports_of(path)) {
-      // One screen never imports another; in every other room the files may import each other.
-      if (room_of(other) === room_of(path) && room_of(path) !== "screens") continue;
-      assert.ok(allowed.includes(room_of(other)), `${path} imports ${other}`);
+      // One screen never imports another; in every other folder the files may import each other.
+      if (folder_of(other) === folder_of(path) && folder_of(path) !== "screens") continue;
+      assert.ok(allowed.includes(folder_of(other)), `${path} imports ${other}`);
     }
   }
 });
@@ -61,6 +61,6 @@ const OF_THE_LANGUAGE = [
 ];
 
 test("advice, bench and the calculations have no worker, storage, network or page", () => {
-  for (const path of modules().filter((one) => ["advice", "bench", "calc", "figures"].includes(room_of(one))))
+  for (const path of modules().filter((one) => ["advice", "bench", "calc", "figures"].includes(folder_of(one))))
     for (const name of globals_of(path)) assert.ok(OF_THE_LANGUAGE.includes(name), `${path} uses ${name}`);
 });

@@ -1,6 +1,4 @@
-/**
- * The time of day on the screens is that of the records: a phone whose own clock is off reads what was just recorded.
- */
+/** Screens tell times by the records' clock: a phone whose own clock is wrong shows a new record as just made. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { some } from "./fixtures.js";

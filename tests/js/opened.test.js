@@ -1,4 +1,6 @@
-/** A form that lies half typed while another keeper changes the same record writes only what was changed in it. */
+/**
+ * A form is half typed when another keeper changes the same record: saving it writes only the fields that were typed.
+ */
 import assert from "node:assert/strict";
 import { beforeEach, test } from "node:test";
 

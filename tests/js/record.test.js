@@ -1,4 +1,4 @@
-/** Recording where the phone itself fails: it is said in the keeper's language, and stays until it can be done. */
+/** A phone that cannot save says so in the keeper's language, and keeps the entry until it can be saved. */
 import assert from "node:assert/strict";
 import { afterEach, mock, test } from "node:test";
 import { NotSaved } from "../../pwa/data/fish_room.js";

@@ -1,7 +1,4 @@
-/**
- * Slow calculations while one types: the newest input's answer alone is told, in the same words, with a worker or
- * without.
- */
+/** Slow calculations while the keeper types: only the newest input is answered, alike with a worker and without. */
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";

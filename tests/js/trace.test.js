@@ -1,6 +1,6 @@
 /**
- * The trace's own words: by what a tank was reached, in the order of time, the nearest first; which tanks, networkx
- * says (tests/outside).
+ * What the trace says of each tank: how it was reached, in the order of time, the nearest tank first. Which tanks are
+ * reached is checked by networkx (tests/outside).
  */
 import assert from "node:assert/strict";
 import { test } from "node:test";
