@@ -928,7 +928,7 @@ export interface DechlorinatorDoseAnswer {
   thiosulfate_pentahydrate_safe_mg?: number | null;
   /** Or ascorbic acid; mg */
   ascorbic_acid_mg?: number | null;
-  /** Ammonia freed in the new water, as nitrogen; mg N/L */
+  /** Ammonia freed in the new water, at least, as nitrogen; mg N/L */
   freed_ammonia_mg_n_l?: number | null;
   /** The same once mixed in the tank; mg N/L */
   freed_ammonia_in_tank_mg_n_l?: number | null;

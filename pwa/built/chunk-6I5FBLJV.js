@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-8E8EA52B.json",de:"/built/shared-first-de-C96C324F.json",fr:"/built/shared-first-fr-141CD2F9.json"},rest:{en:"/built/shared-rest-en-7D436617.json",de:"/built/shared-rest-de-19C42A71.json",fr:"/built/shared-rest-fr-0BE7FD74.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-6I5FBLJV.js.map
