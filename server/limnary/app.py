@@ -69,7 +69,7 @@ def _finish(answer: Response) -> Response:
     """Set the headers of every answer, and compress the larger ones."""
     for name, value in HEADERS.items():
         answer.headers.setdefault(name, value)
-    if request.path.startswith("/api/") or answer.status_code >= 400:
+    if request.path.startswith("/api/") or request.path == "/healthz" or answer.status_code >= 400:
         answer.headers["Cache-Control"] = "no-store"
     return _pack(answer)
 

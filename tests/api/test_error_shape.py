@@ -126,3 +126,7 @@ def is_problem(answer, status, name):
         for error in body["errors"]:
             assert set(error) == {"field", "message", "allowed"}
             assert error["message"] and error["allowed"]
+
+
+def test_no_proxy_stores_how_the_server_is(fish_room):
+    assert fish_room.app.test_client().get("/healthz").headers["Cache-Control"] == "no-store"
