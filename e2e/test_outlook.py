@@ -167,7 +167,7 @@ def test_what_the_forecast_has_to_assume_can_be_set_down(new_phone):
     thumb.open("/")
     write(thumb, [["tank", TANK, {"name": "Reed pool", "water_l": 110}]])
     thumb.turn_to(f"/tank/{TANK}")
-    thumb.sees("Not set down, so counted with: ")
+    thumb.sees("Not recorded, so assumed: ")
     thumb.sees("a start on the day of its first record")
     measures = {"shape": "cuboid", "length_cm": 80, "width_cm": 40, "height_cm": 40, "measures": "inside"}
     write(thumb, [["tank", TANK, {"measures": measures}]])
@@ -180,7 +180,7 @@ def test_what_the_forecast_has_to_assume_can_be_set_down(new_phone):
         thumb.pick(tile)
     thumb.tap("button", "Save tank")
     forecast_is_there(thumb)
-    expect(thumb.page.get_by_text("Not set down")).to_have_count(0)
+    expect(thumb.page.get_by_text("Not recorded")).to_have_count(0)
     asked = plan_input(thumb, "Reed pool")
     assert asked["now_h"] == 12 * 24 - 2
     assert asked["tank"]["feed_g_day"] == 0.4

@@ -113,6 +113,7 @@ function advice_of(trial, { fraction, watch, enough, several, cause, routine }) 
   if (enough) return fraction || cause ? advice : [...advice, "no_change"];
   if (trial.enough(watch)) return [...advice, "feed_half"];
   if (several) advice.push("several_changes");
+  if (several && several.pass_chance <= trial.risk) return [...advice, "feed_half"];
   advice.push(trial.enough(trial.run(fraction, { feed: 0 })) ? "feed_nothing" : "feed_less");
   const half_time = trial.enough(trial.run(fraction, { hours: trial.hours / 2 }));
   advice.push(half_time ? "test_at_half_time" : "test_sooner");

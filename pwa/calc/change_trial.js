@@ -118,26 +118,23 @@ export class Trial {
   }
 
   /**
-   * The fewest equal changes after which the risk holds; if none do, as many as each do enough good; null where not
-   * even a second one does.
-   * @param {number} max_fraction that of `single`
+   * The fewest changes like `single` after which the risk holds; if none do, as many as each do enough good; null where
+   * not even a second one does.
+   * @param {number} fraction that of `single`
    * @param {Watch} single the best that one change can do
    * @returns {Outputs<"change_plan">["several"]}
    */
-  several(max_fraction, single) {
+  several(fraction, single) {
     /** @type {Outputs<"change_plan">["several"]} */ let found = null;
     let last = single;
-    for (let count = 2; count <= this.c.several_most && max_fraction > 0; count += 1) {
+    for (let count = 2; count <= this.c.several_most && fraction > 0; count += 1) {
       const every_h = this.hours / count;
       if (every_h < this.c.several_every_h - 1e-9) break;
-      const most = this.run(max_fraction, { count });
-      const better = last.mean_over_h() - most.mean_over_h() > this.c.plan_slack * this.hours;
-      const holds = most.last_chance() <= this.risk;
-      if (!this.harms_no_more(most, last) || !(better || holds)) break;
-      last = most;
-      const { fraction, watch } = holds
-        ? this.smallest_of_several(count, max_fraction, most, single)
-        : { fraction: max_fraction, watch: most };
+      const watch = this.run(fraction, { count });
+      const better = last.mean_over_h() - watch.mean_over_h() > this.c.plan_slack * this.hours;
+      const holds = watch.last_chance() <= this.risk;
+      if (!this.harms_no_more(watch, last) || !(better || holds)) break;
+      last = watch;
       found = { count, fraction_each: fraction, every_h, pass_chance: watch.last_chance() };
       if (holds) break;
     }
@@ -192,22 +189,6 @@ export class Trial {
   }
 
   /**
-   * @param {number} count
-   * @param {number} max_fraction
-   * @param {Watch} most
-   * @param {Watch} single
-   */
-  smallest_of_several(count, max_fraction, most, single) {
-    const run = (/** @type {number} */ fraction) => this.run(fraction, { count });
-    for (const fraction of tenths(max_fraction)) {
-      const watch = run(fraction);
-      if (watch.last_chance() <= this.risk && this.harms_no_more(watch, single))
-        return this.refine(fraction, watch, single, run);
-    }
-    return { fraction: max_fraction, watch: most };
-  }
-
-  /**
    * The smallest hundredth found between `fraction`, which is enough, and the tenth below it.
    * @param {number} fraction
    * @param {Watch} watch
@@ -222,7 +203,7 @@ export class Trial {
     while (high - low > 1) {
       const middle = Math.floor((low + high) / 2);
       const tried = run(middle / 100);
-      if (tried.last_chance() <= this.risk && this.harms_no_more(tried, than)) {
+      if (this.enough(tried) && this.harms_no_more(tried, than)) {
         high = middle;
         found = { fraction: middle / 100, watch: tried };
       } else low = middle;

@@ -129,6 +129,8 @@ def _advice_of(
         return [*advice, "feed_half"]
     if several:
         advice.append("several_changes")
+        if several["pass_chance"] <= trial.risk:
+            return [*advice, "feed_half"]
     if trial.enough(trial.run(fraction, feed=0.0)):
         advice.append("feed_nothing")
     else:

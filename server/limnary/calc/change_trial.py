@@ -86,28 +86,26 @@ class Trial:
         most = min(watch.mean_over_h() for _, watch in tried) + self.c["plan_slack"] * self.hours
         return next((fraction, watch) for fraction, watch in tried if watch.mean_over_h() <= most)
 
-    def several(self, max_fraction: float, single: Watch) -> dict | None:
-        """The fewest equal changes, up to `several_most` and at least `several_every_h` apart, that hold the risk.
+    def several(self, fraction: float, single: Watch) -> dict | None:
+        """The fewest changes like `single`, up to `several_most`, `several_every_h` or more apart, that hold the risk.
 
-        The risk counts after the last of them. If none hold it: as many of `max_fraction` as each lower the time over
-        a limit by more than `plan_slack` of the time; None where not even a second one does. `single` is the best
-        that one change can do, and `max_fraction` its fraction.
+        The risk counts after the last of them. If none hold it: as many as each lower the time over a limit by more
+        than `plan_slack` of the time; None where not even a second one does. `single` is the best that one change
+        can do, and `fraction` its share of the water.
         """
         found, last = None, single
-        if max_fraction == 0.0:
+        if fraction == 0.0:
             return None
         for count in range(2, int(self.c["several_most"]) + 1):
             every_h = self.hours / count
             if every_h < self.c["several_every_h"] - 1e-9:
                 break
-            fraction, watch = max_fraction, self.run(max_fraction, count)
+            watch = self.run(fraction, count)
             better = last.mean_over_h() - watch.mean_over_h() > self.c["plan_slack"] * self.hours
             holds = watch.last_chance() <= self.risk
             if not (self.harms_no_more(watch, last) and (better or holds)):
                 break
             last = watch
-            if holds:
-                fraction, watch = self._smallest_of_several(count, max_fraction, watch, single)
             found = {"count": count, "fraction_each": fraction, "every_h": every_h, "pass_chance": watch.last_chance()}
             if holds:
                 break
@@ -157,16 +155,6 @@ class Trial:
         """
         return watch.harms_no_more_than(than) and watch.free_chance() <= max(than.free_chance(), self.risk)
 
-    def _smallest_of_several(self, count: int, max_fraction: float, most: Watch, single: Watch) -> tuple[float, Watch]:
-        def run(fraction):
-            return self.run(fraction, count)
-
-        for fraction in _tenths(max_fraction):
-            watch = run(fraction)
-            if watch.last_chance() <= self.risk and self.harms_no_more(watch, single):
-                return self._refine(fraction, watch, single, run)
-        return max_fraction, most
-
     def _refine(self, fraction: float, watch: Watch, than: Watch, run) -> tuple[float, Watch]:
         """Bisect between `fraction`, which is enough, and the tenth below it, to whole hundredths."""
         # `max_fraction` may not be a whole hundredth: try the hundredth below it, never the one above.
@@ -174,7 +162,7 @@ class Trial:
         while high - low > 1:
             middle = (low + high) // 2
             tried = run(middle / 100)
-            if tried.last_chance() <= self.risk and self.harms_no_more(tried, than):
+            if self.enough(tried) and self.harms_no_more(tried, than):
                 high, fraction, watch = middle, middle / 100, tried
             else:
                 low = middle
