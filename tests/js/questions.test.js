@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { ask_of } from "../../pwa/advice/forecast/questions.js";
 import { today } from "../../pwa/advice/today.js";
+import { planned_feed } from "../../pwa/advice/setup/setting_up_life.js";
 import { check, contracts, install } from "../../pwa/contracts.js";
 import { as_facts, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
@@ -62,6 +63,16 @@ test("the change and the chances are asked for until that test, the fan for thre
   const { inputs } = asked(both(5));
   assert.deepEqual([inputs.plan.next_test_h, inputs.next.horizon_h, inputs.ahead.horizon_h], [19, 19, 72]);
   assert.equal(asked(both(4, 100, 200, 300)).inputs.ahead.horizon_h, 164);
+});
+
+test("what the tank must be ready for is the food of its planned animals", () => {
+  const planned_stock = [{ species: "Hyphessobrycon amandae", count: 10 }];
+  const known = facts(both(5), { tank: { ...TANK, planned_stock }, source: { disinfectant: "none" }, label: null });
+  /** @param {typeof known} of @returns {Record<string, unknown>} */
+  const ahead = (of) => ({ ...ask_of(of, today(of)).further[0].input });
+  assert.equal(ahead(known).planned_feed_g_day, planned_feed(known.tank, []));
+  assert.ok(planned_feed(known.tank, []) > 0);
+  assert.ok(!("planned_feed_g_day" in ahead(facts(both(5), { tank: TANK, source: null, label: null }))));
 });
 
 test("nitrate has its limit where it was read within sixty days", () => {

@@ -5,6 +5,7 @@ import { HOUR } from "../../figures/durations.js";
 import { belief_input, limits_of, new_water_of } from "./belief_input.js";
 import { last_test } from "../level.js";
 import { in_small_steps, most_at_once } from "../litres.js";
+import { planned_feed } from "../setup/setting_up_life.js";
 
 /** @import { Asked, Facts, Question, Rule } from "../../types/advice.js" */
 
@@ -61,10 +62,20 @@ export function ask_of(facts, rule) {
       question("next", "outlook", { limits: unknown, horizon_h: next_test_h }),
     ],
     further: [
-      question("ahead", "outlook", { limits: unknown, horizon_h: Math.max(FAN_H, next_test_h) }),
+      question("ahead", "outlook", { limits: unknown, horizon_h: Math.max(FAN_H, next_test_h), ...to_come(facts) }),
       question("headroom", "stock_headroom", {}),
     ],
   };
+}
+
+/**
+ * The food of the planned animals: the tank is ready when it can process that.
+ * @param {Facts} facts
+ * @returns {{planned_feed_g_day?: number}}
+ */
+function to_come({ tank, own_species }) {
+  const planned_feed_g_day = planned_feed(tank, own_species);
+  return planned_feed_g_day > 0 ? { planned_feed_g_day } : {};
 }
 
 /**
