@@ -58,7 +58,7 @@ def test_all_passed_is_0(tree, arguments):
     run = ran(tree, *arguments)
     assert (run.returncode, run.stderr) == (0, "")
     pace = arguments[0].strip("-") if arguments else "usual"
-    workers = os.sysconf("SC_NPROCESSORS_ONLN") + 1
+    workers = os.sysconf("SC_NPROCESSORS_ONLN") + 2
     assert f"\n{pace}: -m pytest -n {workers} " in run.stdout
     assert ("-m not browser" in run.stdout) == (pace == "quick")
 
@@ -84,6 +84,12 @@ def test_tools_are_installed_once_and_again_when_others_are_wanted(tree):
     assert "tools installed" not in ran(tree).stdout
     (tree / "tests/package.json").write_text('{"type": "module"}')
     assert "tools installed" in ran(tree).stdout
+
+
+def test_what_is_wrong_with_style_is_said_too(tree):
+    (tree / "tests/check_types").write_text("#!/bin/bash\necho 'a wrong type'\nexit 1\n")
+    run = ran(tree)
+    assert (run.returncode, run.stdout.splitlines()[-1]) == (1, "a wrong type")
 
 
 @pytest.mark.parametrize("tests", [0, 1])
