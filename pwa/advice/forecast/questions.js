@@ -4,8 +4,8 @@
 import { HOUR } from "../../figures/durations.js";
 import { belief_input, limits_of, new_water_of } from "./belief_input.js";
 import { last_test } from "../level.js";
+import { mass_of } from "../life/stock.js";
 import { in_small_steps, most_at_once } from "../litres.js";
-import { planned_feed } from "../setup/setting_up_life.js";
 
 /** @import { Asked, Facts, Question, Rule } from "../../types/advice.js" */
 
@@ -74,7 +74,7 @@ export function ask_of(facts, rule) {
  * @returns {{planned_feed_g_day?: number}}
  */
 function to_come({ tank, own_species }) {
-  const planned_feed_g_day = planned_feed(tank, own_species);
+  const planned_feed_g_day = mass_of(tank.planned_stock ?? [], own_species)?.answer.feed_g_day ?? 0;
   return planned_feed_g_day > 0 ? { planned_feed_g_day } : {};
 }
 

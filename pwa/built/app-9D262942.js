@@ -1,2 +1,0 @@
-import{O as d,Pa as e,Sb as g,Tb as h,bc as i,lb as f,ld as m,m as b,tc as j,u as c,wc as k,yc as l,yd as n,zd as o}from"./chunk-2W32GAR4.js";import{J as a}from"./chunk-NE5DRRVS.js";import"./chunk-HZWNA2UL.js";import"./chunk-I3X6XWMK.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-9D262942.js.map
