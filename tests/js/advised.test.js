@@ -88,6 +88,8 @@ test("over its limit, but changed since: the forecast's word stands until a test
   const changed = { label: null, changes: [{ id: "c", at: ago(0.5), litres: 40, fraction: 0.4 }] };
   const { advice } = told([...zeros, ...daily("nitrite", 0.12, 0.12, 0.12)], {}, changed);
   assert.deepEqual([advice.state, advice.from], ["watch", "forecast"]);
+  const still = told([...zeros, ...daily("nitrite", 0.2, 0.15, 0.19)], {}, changed).advice;
+  assert.deepEqual([still.state, still.act, still.from], ["watch", "nothing", "forecast"], "perhaps still over it");
 });
 
 test("three tests that rise, each over the one before, past the limit by the next one", () => {
