@@ -68,7 +68,7 @@ export function Change({ id }) {
         onClick=${tap(() => void log())}>${t(dose?.amount !== undefined ? "change.log_dose" : "change.log", said)}
         </button>`}>
       <p class="soft">${
-        advice.litres || advice.act === "retest"
+        advice.litres || advice.act === "retest" || advice.act === "hold"
           ? water_said(advice, now.value)
           : t("change.usual", { litres: litres_said(suggested) })
       }</p>
