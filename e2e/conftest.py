@@ -5,12 +5,28 @@ from contextlib import ExitStack
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import sync_playwright
+from playwright.sync_api import Error, sync_playwright
 
 sys.path.insert(0, str(Path(__file__).parent))
 
 from phones import Thumb, chromium, phone
 from real_server import RealServer
+
+THUMBS = pytest.StashKey[list[Thumb]]()
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_makereport(item):
+    """A story that fails says where each of its phones stood."""
+    report = yield
+    if report.when == "call" and report.failed:
+        for thumb in item.stash.get(THUMBS, []):
+            try:
+                stands = thumb.page.inner_text("body", timeout=2000)
+            except Error as gone:
+                stands = str(gone)
+            report.sections.append((f"a phone at {thumb.page.url}", stands))
+    return report
 
 
 @pytest.fixture(scope="session")
@@ -45,10 +61,10 @@ def served_room(request):
 
 
 @pytest.fixture
-def new_phone(browser, served_room):
+def new_phone(browser, served_room, request):
     """Makes phones: each call is another one, with nothing on it."""
     with ExitStack() as held:
-        thumbs = []
+        thumbs = request.node.stash[THUMBS] = []
 
         def make(**how) -> Thumb:
             context = held.enter_context(phone(browser, served_room.origin, **how))

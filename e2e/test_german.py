@@ -64,7 +64,7 @@ def test_a_day_in_german(served_room, new_phone):
     thumb.turn_to(f"/tank/{tank}/stock/new?change=death&species=Danio%20rerio")
     thumb.tap("button", "Alter", exact=True)
     thumb.tap("button", "1 × Zebrabärbling: gestorben")
-    thumb.sees("auf diesem Handy gespeichert")
+    thumb.sees("1 × Zebrabärbling gestorben, auf diesem Handy gespeichert")
     thumb.turn_to("/room")
     thumb.tap("button", "Jetzt teilen")
     thumb.sees("Alles auf diesem Handy ist geteilt.")

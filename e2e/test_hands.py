@@ -19,5 +19,5 @@ def test_a_tap_that_leaves_the_page_is_heard(new_phone):
     thumb.open("/tanks/new")
     thumb.page.evaluate(LEAVES_WHEN_ASKED)
     thumb.pick("cylinder")
-    assert thumb.page.evaluate("() => 'echoed' in window") is False
+    thumb.page.wait_for_function("() => !('echoed' in window)")
     thumb.title("Set up a tank")
