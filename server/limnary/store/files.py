@@ -12,6 +12,7 @@ from sqlite_utils import Database, Migrations
 
 from limnary.errors import Damaged, is_damage
 from limnary.store.migrations import PEOPLE, ROOM
+from limnary.store.readers import Readers
 
 # Keeping a writer open avoids a checkpoint at each close; more rooms than this are rarely in use at once.
 WRITERS_KEPT = 32
@@ -26,6 +27,7 @@ class Files:
         self.folder = Path(folder)
         self._lock = threading.RLock()
         self._writers: OrderedDict[Path, sqlite3.Connection] = OrderedDict()
+        self._readers = Readers(connect)
 
     @property
     def people(self) -> Path:
@@ -77,6 +79,7 @@ class Files:
         with self._lock:
             if writer := self._writers.pop(path, None):
                 writer.close()
+        self._readers.close(path)
         for end in ("", "-wal", "-shm"):
             path.with_name(path.name + end).unlink(missing_ok=True)
 
@@ -103,18 +106,22 @@ class Files:
     @contextmanager
     def reading(self, path: Path) -> Iterator[sqlite3.Connection]:
         """One consistent view of one file."""
-        connection = connect(path)
+        reader = self._readers.take(path)
         try:
-            connection.execute("BEGIN")
-            yield connection
-        finally:
-            connection.close()
+            reader.connection.execute("BEGIN")
+            yield reader.connection
+            reader.connection.rollback()
+        except BaseException:
+            reader.connection.close()
+            raise
+        self._readers.give_back(reader)
 
     def close(self) -> None:
-        """Close the writers that are kept open."""
+        """Close the connections that are kept open."""
         with self._lock:
             while self._writers:
                 self._writers.popitem()[1].close()
+        self._readers.close()
 
     def _writer(self, path: Path) -> sqlite3.Connection:
         if path in self._writers:
