@@ -4,7 +4,6 @@ import sqlite3
 from pathlib import Path
 
 import pytest
-
 from limnary.store.files import connect
 from limnary.store.readers import KEPT, Readers
 
