@@ -7,15 +7,22 @@ import pytest
 
 sys.path.insert(0, str(Path(__file__).parent))
 
-# What takes longest starts first, so that all workers end at about the same time.
-LONG_FIRST = ("tests/sync/", "e2e/", "tests/test_virtual_tank.py", "tests/test_outlook.py", "tests/test_twins.py")
+# These keep a processor busy for long.
+LONG = ("tests/sync/", "tests/test_virtual_tank.py", "tests/test_outlook.py", "tests/test_twins.py", "tests/test_phone")
 
 
 def pytest_collection_modifyitems(items):
-    places = {start: place for place, start in enumerate(LONG_FIRST)}
-    items.sort(
-        key=lambda item: next((at for start, at in places.items() if item.nodeid.startswith(start)), len(places))
-    )
+    """What takes longest starts first, so that all workers end at about the same time.
+
+    A browser story often waits for its page: stories and long calculations take turns, so that neither all wait nor
+    all calculate at once.
+    """
+    stories = [item for item in items if item.nodeid.startswith("e2e/")]
+    long = [item for start in LONG for item in items if item.nodeid.startswith(start)]
+    turns = [(at / len(part), item) for part in (stories, long) for at, item in enumerate(part)]
+    first = [item for _, item in sorted(turns, key=lambda turn: turn[0])]
+    placed = set(first)
+    items[:] = first + [item for item in items if item not in placed]
 
 
 @pytest.fixture

@@ -11,7 +11,10 @@ import shutil
 import sqlite3
 import sys
 import tempfile
+from contextlib import closing
+from io import BytesIO
 from pathlib import Path
+from wsgiref.util import setup_testing_defaults
 
 from limnary import ids
 from limnary.app import create_app
@@ -51,7 +54,6 @@ class Server:
             if getattr(module, "commit", None) is self.real_commit:
                 module.commit = self.commit
         self.app = create_app(Config(data_dir=folder / "template", clock=self.clock))
-        self.client = self.app.test_client()
         store = self.app.extensions["limnary_store"]
         self.room = store.new_room("Cellar")["id"]
         store.close()
@@ -92,18 +94,33 @@ class Server:
     def do_request(self, request: dict, now: int, crash: dict | None = None) -> dict:
         """One request; {"died": true} if the server crashed over it."""
         self.now_ms, self.crash, self.commits = now, crash, 0
-        headers = {"Authorization": f"Bearer {request['key']}"} if request.get("key") else {}
         try:
-            answer = self.client.open(
-                request["path"], method=request["method"], headers=headers, json=request.get("body")
-            )
+            return self._answer(request)
         except Died:
             self.start()
             return {"died": True}
         finally:
             self.crash = None
-        body = json.loads(answer.get_data()) if answer.get_data() else None
-        return {"status": answer.status_code, "body": body}
+
+    def _answer(self, request: dict) -> dict:
+        """What the app answers; called as a WSGI server does, for a test client costs as much as the app itself."""
+        path, _, query = request["path"].partition("?")
+        environ = {"REQUEST_METHOD": request["method"], "PATH_INFO": path, "QUERY_STRING": query}
+        if request.get("key"):
+            environ["HTTP_AUTHORIZATION"] = f"Bearer {request['key']}"
+        if request.get("body") is not None:
+            sent = json.dumps(request["body"]).encode()
+            environ |= {
+                "CONTENT_TYPE": "application/json",
+                "CONTENT_LENGTH": str(len(sent)),
+                "wsgi.input": BytesIO(sent),
+            }
+        setup_testing_defaults(environ)
+        status = []
+        chunks = self.app(environ, lambda said, headers, trouble=None: status.append(int(said[:3])))
+        with closing(chunks) as answer:
+            got = b"".join(answer)
+        return {"status": status[-1], "body": json.loads(got) if got else None}
 
     def do_backup(self, now: int) -> dict:
         self.now_ms = now
