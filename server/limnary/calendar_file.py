@@ -19,7 +19,7 @@ LENGTH = timedelta(minutes=15)
 REACH_MS = 12 * 366 * 86_400_000
 MOST_TASKS = 500
 # To describe a zone takes some 20 ms. The tasks of a room share one or two; only a hostile room names hundreds.
-MOST_ZONES = 20
+MOST_ZONES = 8
 # A task of a zone that is not described has this many dates, from a week before now on.
 DATES = 12
 WEEK_MS = 7 * 86_400_000
@@ -30,7 +30,7 @@ CONTROLS = re.compile(r"[\x00-\x08\x0b-\x1f\x7f]")
 def calendar_file(room: str, tasks: Iterable[dict], tanks: dict[str, str], dones: Iterable[dict], now_ms: int) -> bytes:
     """The file. `tasks` and `dones` are record fields with `id` and `changed_at`; `tanks`: names by id of those in use.
 
-    Tasks that have ended or whose tank is not in use are left out; skipped dates are excluded (EXDATE). The 20 zones
+    Tasks that have ended or whose tank is not in use are left out; skipped dates are excluded (EXDATE). The 8 zones
     that most tasks name are described; a task of another zone gets its next dates in UTC.
     """
     skipped: dict[str, list[int]] = {}

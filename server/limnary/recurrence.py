@@ -7,6 +7,7 @@ import calendar
 import re
 from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
+from functools import lru_cache
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from dateutil import rrule
@@ -114,6 +115,8 @@ def _check(rule: dict) -> None:
             raise BadRule("Such a day never comes")
 
 
+# zoneinfo itself keeps the last 8 in memory, and reads a file for any other.
+@lru_cache(maxsize=600)
 def zone_of(name: str | None) -> ZoneInfo:
     """The time zone of that IANA name, UTC for none; BadRule."""
     try:

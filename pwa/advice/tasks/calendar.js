@@ -12,7 +12,7 @@ const YEARS_BEFORE = 1;
 const YEARS_AFTER = 12;
 const MOST_OCTETS = 75;
 /** The tasks of a room share one zone or two; of more than these, a task is written by its next dates in UTC. */
-const MOST_ZONES = 20;
+const MOST_ZONES = 8;
 const DATES = 12;
 
 /** @import { Done, Expand, Task } from "./tasks.js" */
