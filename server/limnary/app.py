@@ -10,33 +10,10 @@ from limnary.api import archive, calc, calendars, health, openapi, people, shell
 from limnary.api.attempts import Attempts
 from limnary.api.calendars import Calendars
 from limnary.config import Config
+from limnary.headers import HEADERS
 from limnary.slow_lane import SlowLane
 from limnary.store import Store
 
-# The app loads only its own files; photos and QR codes are blobs that it makes itself.
-CONTENT_SECURITY_POLICY = "; ".join(
-    [
-        "default-src 'none'",
-        "script-src 'self'",
-        "style-src 'self'",
-        "img-src 'self' blob: data:",
-        "font-src 'self'",
-        "connect-src 'self'",
-        "manifest-src 'self'",
-        "worker-src 'self'",
-        "base-uri 'none'",
-        "form-action 'none'",
-        "frame-ancestors 'none'",
-    ]
-)
-HEADERS = {
-    "Content-Security-Policy": CONTENT_SECURITY_POLICY,
-    "Cross-Origin-Opener-Policy": "same-origin",
-    "Cross-Origin-Resource-Policy": "same-origin",
-    "Permissions-Policy": "geolocation=(), microphone=()",
-    "Referrer-Policy": "no-referrer",
-    "X-Content-Type-Options": "nosniff",
-}
 WORTH_PACKING = 1000
 
 
@@ -46,6 +23,7 @@ def create_app(config: Config | None = None) -> Flask:
     app = Flask("limnary", static_folder=None)
     app.json.sort_keys = False
     app.url_map.strict_slashes = False
+    app.url_map.converters["page"] = shell.PageConverter
     store = Store(config.data_dir, config.clock)
     store.prepare()
     app.extensions |= {

@@ -1,19 +1,31 @@
-"""A gunicorn worker that gives no caller a thread for ever.
+"""A gunicorn worker that gives no caller a thread for ever, and refuses in the app's one shape of errors.
 
 Each wait for bytes has a limit, and a request as a whole must keep up a least rate: a phone that loses its signal
 in the middle of an upload sends no end, and a hostile caller sends a byte now and then. Either loses its connection;
 the server serves the others. Answers leave in pieces, so that a slow reader is measured by the piece.
 """
 
+import contextlib
+import ssl
 import time
 from collections.abc import Callable, Iterable, Iterator
 
 from gunicorn.http import get_parser
-from gunicorn.http.errors import NoMoreData
+from gunicorn.http.errors import (
+    ExpectationFailed,
+    LimitRequestHeaders,
+    LimitRequestLine,
+    NoMoreData,
+    ParseException,
+    UnsupportedTransferCoding,
+)
 from gunicorn.http.unreader import SocketUnreader
 from gunicorn.sock import ssl_wrap_socket
 from gunicorn.workers.gthread import TConn, ThreadWorker
 from werkzeug.wsgi import ClosingIterator
+
+from limnary.errors import LimnaryError, problem
+from limnary.headers import HEADERS
 
 # The longest silence within a request (assumption: a phone that says nothing for so long has lost its signal).
 SILENCE_S = 10.0
@@ -87,6 +99,41 @@ class DeadlineWorker(ThreadWorker):
         if conn.initialized:
             conn.parser.unreader.begin()
         return super().handle(conn)
+
+    def handle_error(self, req, client, addr, exc):
+        """Answer what gunicorn cannot read as the app answers its errors: a problem, with the headers of every answer.
+
+        An error of the app's own never comes here: `errors.install` answers it.
+        """
+        status, name, title = _refusal(exc)
+        if status != 500:
+            self.log.warning("Invalid request from ip=%s: %s", (addr or ("",))[0], exc)
+        else:
+            self.log.exception("Error handling request")
+        answer = problem(status, name, title, headers={**HEADERS, "Cache-Control": "no-store", "Connection": "close"})
+        head = [f"HTTP/1.1 {answer.status}", *(f"{header}: {value}" for header, value in answer.headers)]
+        with contextlib.suppress(OSError):  # the caller may be gone
+            client.sendall("\r\n".join([*head, "", ""]).encode("latin-1") + answer.get_data())
+
+
+# Any other error that gunicorn has with a request is 400.
+_REFUSALS = {
+    LimitRequestLine: (414, "address-too-long", "The address is too long"),
+    LimitRequestHeaders: (431, "headers-too-large", "The headers are too large"),
+    ExpectationFailed: (417, "expectation-failed", "Only `Expect: 100-continue` is understood"),
+    UnsupportedTransferCoding: (501, "transfer-coding", "Only `Transfer-Encoding: chunked` is understood"),
+}
+_UNREADABLE = (400, "bad-request", "The request cannot be read")
+
+
+def _refusal(error: Exception) -> tuple[int, str, str]:
+    """Status, name and title of the problem."""
+    for kind, its in _REFUSALS.items():
+        if isinstance(error, kind):
+            return its
+    if isinstance(error, ParseException | ssl.SSLError):
+        return _UNREADABLE
+    return 500, LimnaryError.name, LimnaryError.title
 
 
 def in_pieces(app: Callable) -> Callable:

@@ -1,8 +1,12 @@
 """Every refusal has one shape: RFC 9457 problem details with a stable type."""
 
 import gzip
+import json
+import socket
 
 import pytest
+from limnary.headers import HEADERS
+from started_server import RealServer
 
 JSON = {"content_type": "application/json"}
 AMMONIA = "/api/v1/calc/free_ammonia"
@@ -19,6 +23,7 @@ CASES = {
     "file for developers": ("GET", "/package.json", {}, 404, "not-found"),
     "no authority": ("GET", "/authority.crt", {}, 404, "not-found"),
     "wrong method": ("DELETE", AMMONIA, {}, 405, "method-not-allowed"),
+    "read what is only written": ("GET", "/api/v1/join", {}, 405, "method-not-allowed"),
     "broken JSON": ("POST", AMMONIA, {"data": b'{"ph": ', **JSON}, 400, "bad-request"),
     "empty body": ("POST", AMMONIA, {"data": b"", **JSON}, 400, "bad-request"),
     "not UTF-8": ("POST", AMMONIA, {"data": b'{"ph": "\xff"}', **JSON}, 400, "bad-request"),
@@ -130,3 +135,43 @@ def is_problem(answer, status, name):
 
 def test_no_proxy_stores_how_the_server_is(fish_room):
     assert fish_room.app.test_client().get("/healthz").headers["Cache-Control"] == "no-store"
+
+
+def test_a_wrong_method_is_told_the_right_ones(fish_room):
+    """The app's pages answer any other address, and must not answer for the API's."""
+    client = fish_room.app.test_client()
+    assert client.get("/api/v1/join").headers["Allow"] == "POST, OPTIONS"
+    assert client.options("/api/v1/join").headers["Allow"] == "POST, OPTIONS"
+    assert set(client.get(f"{AMMONIA}/more").headers) & {"Allow"} == set()
+
+
+POST = b"POST /api/v1/join HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\n"
+UNREADABLE = {
+    "no request": (b"NOTHING\r\n\r\n", 400, "bad-request"),
+    "an address too long": (b"GET /" + b"a" * 9000 + b" HTTP/1.1\r\nHost: x\r\n\r\n", 414, "address-too-long"),
+    "headers too large": (b"GET / HTTP/1.1\r\nHost: x\r\nX: " + b"y" * 9000 + b"\r\n\r\n", 431, "headers-too-large"),
+    "two lengths": (POST + b"Content-Length: 2\r\nContent-Length: 3\r\n\r\n{}", 400, "bad-request"),
+    "another coding": (POST + b"Transfer-Encoding: foo\r\n\r\n", 501, "transfer-coding"),
+    "another expectation": (POST + b"Expect: foo\r\nContent-Length: 2\r\n\r\n{}", 417, "expectation-failed"),
+    "broken chunks": (POST + b"Transfer-Encoding: chunked\r\n\r\nZZ\r\n{}\r\n0\r\n\r\n", 400, "bad-request"),
+}
+
+
+def test_what_cannot_be_read_at_all_is_refused_in_the_same_shape(tmp_path):
+    """gunicorn refuses these before the app sees them."""
+    server = RealServer(tmp_path / "data").start()
+    try:
+        for sent, status, name in UNREADABLE.values():
+            with socket.create_connection(("127.0.0.1", server.port), timeout=30) as caller:
+                caller.sendall(sent)
+                head, _, body = caller.makefile("rb").read().partition(b"\r\n\r\n")
+            first, *lines = head.decode().split("\r\n")
+            headers = dict(line.split(": ", 1) for line in lines)
+            assert first.split()[1] == str(status), sent
+            assert HEADERS.items() <= headers.items(), sent
+            assert (headers["Content-Type"], headers["Cache-Control"]) == ("application/problem+json", "no-store")
+            problem = json.loads(body)
+            assert (problem["type"], problem["status"]) == (f"/problems/{name}", status)
+        assert "Traceback" not in server.out
+    finally:
+        server.stop()

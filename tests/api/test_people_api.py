@@ -178,3 +178,14 @@ def test_keys_and_secrets_are_stored_hashed_only(fish_room, what):
     with sqlite3.connect(fish_room.store.files.people) as db:
         assert db.execute("SELECT count(*) FROM devices WHERE length(key_hash) = 64").fetchone()[0] == 1
     db.close()
+
+
+@pytest.mark.parametrize("path", ["/rooms/{room}/invites", "/rooms/{room}/calendar"])
+def test_no_link_starts_with_a_host_that_is_none(fish_room, path):
+    owner = fish_room.owner
+    refused = owner.call("POST", path, {}, headers={"Host": "a b/@c"})
+    assert (refused.status_code, refused.json["type"]) == (400, "/problems/bad-request")
+    assert "a name or an address" in refused.json["detail"]
+    assert owner.call("GET", "/rooms/{room}/invites").json == {"invites": []}
+    assert owner.call("GET", "/rooms/{room}/calendar").json == {"made_at": None}
+    assert owner.call("POST", path, {}, headers={"Host": "[::1]:8340"}).json["link"].startswith("http://[::1]:8340/")

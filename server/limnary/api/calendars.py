@@ -67,8 +67,9 @@ def held(room: str):
 @blueprint.post("/rooms/<room>/calendar")
 def make(room: str):
     """Make a new link for this keeper; the previous one stops working."""
-    made = store().make_calendar_key(room, device())
-    return {**made, "link": f"{origin()}/api/v1/calendar.ics?key={made['key']}"}, 201
+    caller, starts = device(), origin()
+    made = store().make_calendar_key(room, caller)
+    return {**made, "link": f"{starts}/api/v1/calendar.ics?key={made['key']}"}, 201
 
 
 @blueprint.delete("/rooms/<room>/calendar")

@@ -4,7 +4,7 @@ from flask import Blueprint, current_app, request
 
 from limnary.api.forms import INVITE, JOIN, ROLE, ROOM
 from limnary.api.reading import body_fields, config, device, device_if_any, store
-from limnary.errors import NotFound
+from limnary.errors import BadRequest, NotFound
 from limnary.ids import utc
 
 blueprint = Blueprint("people", __name__, url_prefix="/api/v1")
@@ -84,9 +84,9 @@ def invite(room: str):
     """Make a single-use link. Its secret is in the fragment, which browsers never send, so no log holds it."""
     caller = device()
     store().role(room, caller)
-    given = body_fields("invite", INVITE)
+    given, starts = body_fields("invite", INVITE), origin()
     made = store().invite(room, caller, given["role"], given["hours"], given.get("keeper"))
-    return {**made, "link": f"{origin()}/join#{made['secret']}"}, 201
+    return {**made, "link": f"{starts}/join#{made['secret']}"}, 201
 
 
 @blueprint.get("/rooms/<room>/invites")
@@ -110,5 +110,7 @@ def revoke(phone: str):
 
 
 def origin() -> str:
-    """The origin that links start with."""
+    """The origin that links start with; BadRequest if it would be the request's `Host` and that is none."""
+    if not (config().origin or request.host):
+        raise BadRequest("A link starts with the request's Host: send a name or an address, with or without a port")
     return (config().origin or request.host_url).rstrip("/")

@@ -3,6 +3,7 @@
 import zlib
 
 from flask import current_app, g, json, request
+from gunicorn.http.errors import ParseException
 from marshmallow import Schema
 from werkzeug.exceptions import RequestEntityTooLarge
 
@@ -48,6 +49,8 @@ def body_bytes(limit: int) -> bytes:
         raw = request.get_data(cache=False)
     except RequestEntityTooLarge:
         raise TooLarge(f"At most {limit} bytes are taken in one request") from None
+    except ParseException as bad:
+        raise BadRequest(f"The body's chunks cannot be read: {bad}") from None
     if len(raw) > limit:
         raise TooLarge(f"At most {limit} bytes are taken in one request")
     encoding = request.headers.get("Content-Encoding", "identity").strip().lower()

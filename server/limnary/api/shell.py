@@ -10,6 +10,7 @@ from pathlib import Path, PurePosixPath
 
 import brotli
 from flask import Blueprint, Response, request
+from werkzeug.routing import PathConverter
 
 from limnary.api import built
 from limnary.api.reading import config
@@ -88,12 +89,16 @@ def authority():
     return _serve(Page(path.read_bytes(), "application/x-x509-ca-cert", text=False))
 
 
+class PageConverter(PathConverter):
+    """Any path outside the API, so that an address of the API answers a wrong method as such (405, with `Allow`)."""
+
+    regex = "(?!api/)[^/].*?"
+
+
 @blueprint.get("/", defaults={"path": INDEX})
-@blueprint.get("/<path:path>")
+@blueprint.get("/<page:path>")
 def file(path: str):
     """One file. Any other address that a browser opens as a page belongs to the app, so it gets index.html."""
-    if path.startswith("api/"):
-        raise NotFound()
     if path == INDEX:
         return _index()
     if PurePosixPath(path).as_posix() == path and _is_served(PurePosixPath(path)):
