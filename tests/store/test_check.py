@@ -33,6 +33,13 @@ def test_all_is_well(well, capsys):
     assert "1 room(s), is 0 day(s) old and can be restored" in out
 
 
+def test_what_an_import_that_was_cut_off_leaves_is_named_and_does_no_harm(well, capsys):
+    left = well.store.files.room(well.store._new_file())
+    code, out, err = looked(well, capsys)
+    assert (code, err) == (0, "")
+    assert f"{left} belongs to no room: an import was cut off; it may be removed" in out
+
+
 def spoil(path):
     path.write_bytes(b"junk" * 3000)
 

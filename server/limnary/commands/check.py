@@ -58,6 +58,9 @@ def _whole(files: Files) -> Look:
         for room in listed:
             if not files.room(room).is_file():
                 yield True, f"{files.room(room)} is missing: put it back, or put a backup in place"
+        for path in paths[1:]:
+            if path.stem not in listed:
+                yield False, f"{path} belongs to no room: an import was cut off; it may be removed"
     if not damaged:
         yield False, f"{len(paths)} file(s) pass SQLite's integrity check"
 
