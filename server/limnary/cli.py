@@ -5,6 +5,7 @@ import os
 import sys
 
 from limnary.commands.calc import calc
+from limnary.commands.licences import licences
 
 
 def parser() -> argparse.ArgumentParser:
@@ -15,6 +16,8 @@ def parser() -> argparse.ArgumentParser:
     one.add_argument("name", nargs="?", help="the calculation's name")
     one.add_argument("--lines", action="store_true", help='one {"name","input"} a line')
     one.set_defaults(does=calc)
+    words = "what the app is made of besides its own code, with versions and licences"
+    commands.add_parser("licences", help=words, description=words).set_defaults(does=licences)
     _serving(commands)
     _people(commands)
     _data(commands)
@@ -106,6 +109,8 @@ def main(argv: list[str] | None = None) -> int:
         if not arguments.lines and not arguments.name:
             parser().error("calc needs a name, or --lines")
         return calc(arguments)
+    if arguments.command == "licences":
+        return licences(arguments)
     return _run_on_data(arguments)
 
 
