@@ -1,9 +1,9 @@
 """Cuts import, backup, restore and migration short at random moments, and checks what is left.
 
-`python tests/store/cutting.py 200 [KIND ...]` cuts each kind 200 times; the suite cuts a few. The work runs in a process
-of its own that the kernel ends at once, as a power cut ends a server: by a timer, or before one of its renames, so that
-the swap of a restore is hit too. After each cut every file passes SQLite's integrity check, nothing that was there is
-lost, the server's own preparation succeeds, and the same work goes through when it is repeated.
+`python tests/store/cutting.py 200 [KIND ...]` cuts each kind 200 times; the suite cuts a few. The work runs in a
+process of its own that the kernel ends at once, as a power cut ends a server: by a timer, or before one of its renames,
+so that the swap of a restore is hit too. After each cut every file passes SQLite's integrity check, nothing that was
+there is lost, the server's own preparation succeeds, and the same work goes through when it is repeated.
 """
 
 import contextlib
