@@ -35,8 +35,8 @@ async function filled() {
   return { phone, room, cache, server };
 }
 
-const seen = (room) =>
-  ["tank", "reading", "note", "photo"]
+const seen = (/** @type {import("../../pwa/data/fish_room.js").FishRoom} */ room) =>
+  /** @type {const} */ (["tank", "reading", "note", "photo"])
     .flatMap((kind) => room.all(kind).map((one) => ({ ...one, meta: null })))
     .sort((a, b) => (a.id < b.id ? -1 : 1));
 
@@ -74,7 +74,7 @@ test("taking the same archive in twice has one effect", async () => {
 });
 
 test("a new record's first op is complete, later stamps follow, and each field ends with its own", async () => {
-  const stamp = (ms) => `${ms}-00000-device-b`;
+  const stamp = (/** @type {number} */ ms) => `${ms}-00000-device-b`;
   const whole = {
     ...row(9, "tank", "tank-0009", { ...TANK, place: null, note: "later" }),
     deleted: stamp(1770000000007),

@@ -6,17 +6,26 @@ import { ArchiveBroken, open_room } from "../../pwa/data/fish_room.js";
 import { read_archive } from "../../pwa/data/archive.js";
 import { crc32, zip } from "../../pwa/data/zip.js";
 import { seeded } from "./drawn_numbers.js";
+import { there } from "./fixtures.js";
 import { TANK, reading, row, stored, test_phone } from "./test_phone.js";
 
+/** The bytes of numbers, the lowest first. @param {number[][]} numbers each with its width in bytes */
 const bytes_of = (...numbers) =>
   numbers.flatMap(([value, width]) => Array.from({ length: width }, (_, at) => Math.floor(value / 256 ** at) % 256));
 
-/** A ZIP with files deflated, as the server writes them; `size` and `count` may say something untrue. */
+/**
+ * A ZIP with files deflated, as the server writes them; `size` and `count` may say something untrue.
+ * @param {{name: string, content?: Uint8Array, packed?: Uint8Array, size?: number}[]} files
+ * @param {{count?: number}} [more]
+ */
 function deflated(files, { count = files.length } = {}) {
-  const parts = [];
-  const directory = [];
+  /** @type {Uint8Array[]} */ const parts = [];
+  /** @type {number[]} */ const directory = [];
   let offset = 0;
-  for (const { name, content, packed = deflateRawSync(content), size = content.length } of files) {
+  for (const file of files) {
+    const { name, content } = file;
+    const packed = file.packed ?? deflateRawSync(there(content));
+    const size = file.size ?? there(content).length;
     const encoded = new TextEncoder().encode(name);
     const crc = content ? crc32(content) : 0;
     const common = [
@@ -62,15 +71,16 @@ const LINES = [
   { ...row(5, "note", "note-0001", { text: "New roots", at: "2026-05-04T07:00:00.000Z" }), deleted: OP.stamp },
   { op: OP, by: "keeper-b", at: "2026-05-04T07:30:00.000Z", state: "waiting" },
 ];
-const text_of = (lines) => new TextEncoder().encode(lines.map((line) => `${JSON.stringify(line)}\n`).join(""));
+const text_of = (/** @type {unknown[]} */ lines) =>
+  new TextEncoder().encode(lines.map((line) => `${JSON.stringify(line)}\n`).join(""));
 const archive = (lines = LINES) => deflated([{ name: "room.jsonl", content: text_of(lines) }]);
 
-/** Read `bytes`, counting what is inflated. */
+/** Read `bytes`, counting what is inflated. @param {Parameters<typeof read_archive>[0]} bytes */
 async function counted(bytes) {
   const real = globalThis.DecompressionStream;
   let inflated = 0;
   globalThis.DecompressionStream = class {
-    constructor(form) {
+    constructor(/** @type {CompressionFormat} */ form) {
       const stream = new real(form);
       const counter = new TransformStream({
         transform(chunk, controller) {
@@ -129,7 +139,11 @@ test("many files that each unpack to little count together, and so does their nu
   );
 });
 
-/** What came of reading `bytes`; anything but an archive or ArchiveBroken fails the test. */
+/**
+ * What came of reading `bytes`; anything but an archive or ArchiveBroken fails the test.
+ * @param {Parameters<typeof read_archive>[0]} bytes @param {string} what
+ * @returns {Promise<"read" | "refused">}
+ */
 async function outcome(bytes, what) {
   try {
     await read_archive(bytes);
@@ -142,7 +156,7 @@ async function outcome(bytes, what) {
 
 test("an archive with bytes changed, cut or added is read or refused, and nothing else comes out", async () => {
   const chance = seeded(2026);
-  const below = (most) => Math.floor(chance() * most);
+  const below = (/** @type {number} */ most) => Math.floor(chance() * most);
   const good = archive();
   const counts = { read: 0, refused: 0 };
   for (let time = 0; time < 3000; time++) {
@@ -161,7 +175,7 @@ test("an archive with bytes changed, cut or added is read or refused, and nothin
   assert.ok(counts.refused > 1000, JSON.stringify(counts));
 });
 
-/** Anything that JSON can say. */
+/** Anything that JSON can say. @param {() => number} chance */
 const junk = (chance) =>
   [
     null,
@@ -179,17 +193,18 @@ const junk = (chance) =>
     JSON.parse('{"__proto__": {"fields": 1}}'),
   ][Math.floor(chance() * 13)];
 
-/** Put junk in one drawn place of a value. */
+/** Put junk in one drawn place of a value. @param {unknown} value @param {() => number} chance @returns {unknown} */
 function spoiled(value, chance) {
   if (typeof value !== "object" || value === null || chance() < 0.15) return junk(chance);
-  const names = Object.keys(value);
+  const parts = /** @type {Record<string, unknown>} */ (value);
+  const names = Object.keys(parts);
   if (!names.length) return junk(chance);
   const name = names[Math.floor(chance() * names.length)];
   if (chance() < 0.15) {
-    const { [name]: _gone, ...rest } = value;
+    const { [name]: _gone, ...rest } = parts;
     return rest;
   }
-  return { ...value, [name]: spoiled(value[name], chance) };
+  return { ...parts, [name]: spoiled(parts[name], chance) };
 }
 
 test("lines with junk in any place are refused, or taken in so that the room still opens", async () => {

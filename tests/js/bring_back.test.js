@@ -11,7 +11,8 @@ import { TANK, WELCOME, joined_phone, page, pushed, reading, row, scripted, stor
 /** @typedef {import("../../pwa/types/stores.js").Row} Row */
 
 const ROOM = WELCOME.room.id;
-const since0 = (request) => request.path.includes("since=0");
+/** @typedef {import("./test_phone.js").Sent} Sent */
+const since0 = (/** @type {Sent} */ request) => request.path.includes("since=0");
 
 /**
  * A phone that holds two rows of others; then the server answers from `after`, in a new epoch.
@@ -22,6 +23,7 @@ async function restored({ after = [], role = "owner", back } = {}) {
     row(3, "tank", "tank-0001", TANK),
     row(4, "reading", "reading-0001", { ...reading("tank-0001"), at: "2026-05-04T07:00:00.000Z" }),
   ];
+  /** @type {import("./test_phone.js").Handlers} */
   const handlers = {
     pull: (request) => page(request, since0(request) ? before : [], { people: { "keeper-b": "Bo" } }),
     join: () => ({ status: 201, body: { ...WELCOME, role } }),
@@ -29,7 +31,7 @@ async function restored({ after = [], role = "owner", back } = {}) {
   const server = scripted(handlers);
   const { phone, room, share } = await joined_phone(server);
   await share();
-  const on = (epoch, rows) => (request) =>
+  const on = (/** @type {string} */ epoch, /** @type {Row[]} */ rows) => (/** @type {Sent} */ request) =>
     request.path.includes(`epoch=${epoch}`)
       ? page(request, since0(request) ? rows : [])
       : { status: 409, body: { type: "/problems/epoch-changed", epoch } };
@@ -47,7 +49,7 @@ async function restored({ after = [], role = "owner", back } = {}) {
   };
 }
 
-const answered = (body, status = "ok", more = {}) => ({
+const answered = (/** @type {Sent["body"]} */ body, status = "ok", more = {}) => ({
   body: {
     epoch: body.epoch,
     server_time: "2026-05-04T07:30:00.000Z",
@@ -113,14 +115,14 @@ test("nothing is given back before the pull has reached its end", async () => {
 
 test("an answer that is lost, malformed or of another epoch deletes nothing that was put aside", async () => {
   const { share, server, former } = await restored();
-  for (const back of [
+  for (const back of /** @type {import("./test_phone.js").Handlers[string][]} */ ([
     () => Promise.reject(new Unreachable("lost")),
     () => ({ body: { ok: true } }),
     ({ body }) => ({ body: { ...answered(body).body, epoch: "epoch-1" } }),
     ({ body }) => ({ body: { ...answered(body).body, results: [{ ref: "another", status: "ok" }] } }),
     ({ body }) => answered(body, "forbidden", { reason: "role" }),
     ({ body }) => answered(body, "perhaps"),
-  ]) {
+  ])) {
     server.handlers["bring-back"] = back;
     await share();
     assert.equal((await former()).length, 2);
@@ -172,8 +174,7 @@ test("a second restore meanwhile: both former rows of a record are kept, and bot
   server.handlers["bring-back"] = ({ body }) => answered(body);
   server.handlers.push = () => pushed([], { epoch: "epoch-3" });
   await share();
-  const names = sent()
-    .at(-1)
+  const names = there(sent().at(-1))
     .rows.filter(({ row: its }) => its.id === "tank-0001")
     .map(({ row: its }) => its.fields.name);
   assert.deepEqual(names.sort(), [TANK.name, "Of the second epoch"].sort());
@@ -222,7 +223,7 @@ test("the end of the membership deletes what was put aside; until then the archi
 
 // Pure rules.
 
-const AT = (n) => `${n}000000000000-00000-a`;
+const AT = (/** @type {number} */ n) => `${n}000000000000-00000-a`;
 /** @type {Row} */
 const bare = some({ fields: { name: "x" }, stamps: { name: AT(2) }, deleted: null, restored: null });
 

@@ -6,7 +6,7 @@ import { join, open_room } from "../../pwa/data/fish_room.js";
 import { wake } from "../../pwa/data/identity.js";
 import { uuid7 } from "../../pwa/data/uuid7.js";
 import { seeded } from "./drawn_numbers.js";
-import { TANK, WELCOME, page, row, scripted, share, stored, test_phone } from "./test_phone.js";
+import { TANK, WELCOME, device_entry, page, row, scripted, share, test_phone } from "./test_phone.js";
 
 const NOW = Date.UTC(2026, 4, 4, 7, 30);
 
@@ -42,7 +42,8 @@ test("the latest of some stamps", () => {
   assert.equal(latest([]), null);
 });
 
-const clock_of = async (phone) => (await stored(phone, "device")).find((one) => one.name === "clock").last;
+const clock_of = async (/** @type {import("./test_phone.js").TestPhone} */ phone) =>
+  (await device_entry(phone, "clock")).last;
 
 /**
  * @typedef {{room: import("../../pwa/data/fish_room.js").FishRoom, server: ReturnType<typeof scripted>,
@@ -101,6 +102,6 @@ test("ids are UUID version 7: the example of RFC 9562, and they sort by time", (
     "017f22e2-79b0-7cc3-98c4-dc0c0c07398f",
   );
   const chance = seeded(3);
-  const random = (count) => Uint8Array.from({ length: count }, () => chance() * 256);
+  const random = (/** @type {number} */ count) => Uint8Array.from({ length: count }, () => chance() * 256);
   assert.ok(uuid7(NOW, random) < uuid7(NOW + 1, random));
 });

@@ -40,12 +40,13 @@ test("a write that is cut off at any request leaves nothing behind", async () =>
  */
 function cutting(stores, cut) {
   let count = 0;
+  /** @param {object} target a store or an index @returns {object} */
   const watch = (target) =>
     new Proxy(target, {
       get(_, name) {
-        const value = target[name];
+        const value = Reflect.get(target, name);
         if (typeof value !== "function") return value;
-        return (...given) => {
+        return (/** @type {unknown[]} */ ...given) => {
           if (name === "index") return watch(value.apply(target, given));
           if (count++ >= cut) throw new Error("cut off");
           return value.apply(target, given);
@@ -120,7 +121,12 @@ test("a tab closes its connection when a newer app needs the database, and says 
 test("a database of the first version, with ops not yet shared, loses none of them and shares them all", async () => {
   const name = fresh();
   const older = await openDB(name, 1, { upgrade: (db, _from, _to, transaction) => MIGRATIONS[0](db, transaction) });
-  const op = (at, kind, id, fields) => ({
+  const op = (
+    /** @type {number} */ at,
+    /** @type {string} */ kind,
+    /** @type {string} */ id,
+    /** @type {object} */ fields,
+  ) => ({
     op: `op-${at}`,
     kind,
     id,

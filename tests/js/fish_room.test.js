@@ -6,6 +6,7 @@ import { open_room } from "../../pwa/data/fish_room.js";
 import { there } from "./fixtures.js";
 import { TANK, reading, stored, test_phone } from "./test_phone.js";
 
+/** @param {Parameters<typeof test_phone>[0]} [how] */
 async function opened(how) {
   const phone = await test_phone(how);
   return { phone, ...(await open_room("local", phone)) };

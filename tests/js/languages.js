@@ -11,12 +11,13 @@ import { fr } from "../../pwa/i18n/fr.js";
 import { texts_of } from "../../pwa/i18n/shared_texts.js";
 import { shared_bundle } from "./shared_bundle.js";
 
-/** @type {Record<string, Record<string, string | Record<string, string>>>} */
+/** @type {Record<string, Catalogue>} */
 export const CATALOGUES = { de, fr };
 
 /** The shared texts of a language, by their English. @param {string} language */
 export const words = (language) =>
   JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8"));
+/** The parts in braces that a text holds. @param {string} text */
 const parts_of = (text) => [...new Set([...text.matchAll(/\{(\w+)\}/g)].map((hit) => hit[1]))].sort().join();
 
 /** What a language lacks and what is wrong in it, one line each. @param {string} language */
@@ -24,7 +25,8 @@ export function report(language) {
   return { ...screens(CATALOGUES[language], language), ...shared(words(language)) };
 }
 
-/** @param {Record<string, any>} catalogue @param {string} language */
+/** @typedef {Record<string, string | Record<string, string>>} Catalogue */
+/** @param {Catalogue} catalogue @param {string} language @param {Catalogue} [english] */
 export function screens(catalogue, language, english = en) {
   const forms = new Intl.PluralRules(language).resolvedOptions().pluralCategories;
   const missing_keys = Object.keys(english).filter((key) => !Object.hasOwn(catalogue, key));
@@ -39,9 +41,9 @@ export function screens(catalogue, language, english = en) {
       const lacking =
         typeof own === "string" ? [] : forms.filter((form) => !own[form]).map((form) => `${key}: no form for ${form}`);
       // A form holds the parts of the English form of its name or of "other"; "one tank" may say its number in a word.
-      const wanted = (form) =>
+      const wanted = (/** @type {string} */ form) =>
         (typeof other === "string" ? [other] : [other.other, other[form] ?? other.other]).map(parts_of);
-      const holds = (form, text) =>
+      const holds = (/** @type {string} */ form, /** @type {string} */ text) =>
         wanted(form).includes(parts_of(text)) || (form === "one" && wanted(form).includes(parts_of(`${text}{count}`)));
       const parted = Object.entries(texts)
         .filter(([form, text]) => !holds(form, text))

@@ -30,6 +30,10 @@ function hanging(hang = () => false) {
         seen.closed++;
         db.close();
       },
+      /**
+       * @param {Parameters<typeof db.transaction>[0]} names @param {IDBTransactionMode} mode
+       * @param {IDBTransactionOptions} how
+       */
       transaction(names, mode, how) {
         const real = db.transaction(names, mode, how);
         const store = real.objectStore("kept");
@@ -43,16 +47,16 @@ function hanging(hang = () => false) {
             real.abort();
           },
           objectStore: () => ({
-            getKey: (key) => (hang("start", nth) ? NEVER : store.getKey(key)),
-            get: (key) => store.get(key),
-            put: (value, key) => store.put(value, key),
+            getKey: (/** @type {string} */ key) => (hang("start", nth) ? NEVER : store.getKey(key)),
+            get: (/** @type {string} */ key) => store.get(key),
+            put: (/** @type {string} */ value, /** @type {string} */ key) => store.put(value, key),
           }),
         };
       },
     };
   };
   const link = new Link(open, { page, limits: LIMITS });
-  const put = (value) => link.run(["kept"], "readwrite", ({ kept }) => kept.put(value, "it"));
+  const put = (/** @type {string} */ value) => link.run(["kept"], "readwrite", ({ kept }) => kept.put(value, "it"));
   const get = () => link.run(["kept"], "readonly", ({ kept }) => kept.get("it"));
   return { link, page, seen, put, get };
 }

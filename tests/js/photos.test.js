@@ -10,6 +10,7 @@ import { TANK, WELCOME, reading, scripted, share, stored, test_phone } from "./t
 
 const picture = (last = 1) => new Blob([Uint8Array.from([0xff, 0xd8, 0xff, last])], { type: "image/jpeg" });
 
+/** @param {import("./test_phone.js").Handlers} [handlers] */
 async function joined(handlers) {
   const server = scripted(handlers);
   const phone = await test_phone({ send: server.send });
@@ -18,7 +19,8 @@ async function joined(handlers) {
   return { phone, room, server, share: () => share(cache) };
 }
 
-const states = async (phone) => (await stored(phone, "photos")).map(({ state }) => state);
+const states = async (/** @type {import("./test_phone.js").TestPhone} */ phone) =>
+  (await stored(phone, "photos")).map(({ state }) => state);
 
 test("a picture is saved with its record and sent by its hash, once", async () => {
   const { phone, room, server, share } = await joined();

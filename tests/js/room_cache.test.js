@@ -11,7 +11,7 @@ import { TANK, WELCOME, joined_phone, page, pushed, row, scripted } from "./test
 const ROOM = WELCOME.room.id;
 const TANK_KEY = { kind: "tank", id: "tank-0001" };
 
-/** A joined phone whose mirror holds some tanks, by id. */
+/** A joined phone whose mirror holds some tanks. @param {string[]} ids */
 async function with_tanks(...ids) {
   const rows = ids.map((id, at) => row(at + 1, "tank", id, TANK));
   const server = scripted({ pull: (request) => page(request, request.path.includes("since=0") ? rows : []) });
@@ -20,14 +20,17 @@ async function with_tanks(...ids) {
   return { ...joined, server };
 }
 
-/** Change a row of the mirror without telling anyone. */
+/**
+ * Change a row of the mirror without telling anyone.
+ * @param {import("./test_phone.js").TestPhone} phone @param {string} id @param {string} name
+ */
 const rename = (phone, id, name) =>
   phone.database.write(["rows"], async (t) => {
-    const held = await t.rows.get([ROOM, "tank", id]);
+    const held = there(await t.rows.get([ROOM, "tank", id]));
     await t.rows.put({ ...held, fields: { ...held.fields, name } });
   });
 
-const names = (cache) => cache.shown("tank").map(({ name }) => name);
+const names = (/** @type {RoomCache} */ cache) => cache.shown("tank").map(({ name }) => name);
 
 test("only the records that are named are read again; null, or more than sixty, read all", async () => {
   const { phone, cache } = await with_tanks("tank-0001", "tank-0002");
@@ -116,7 +119,7 @@ test("a push that takes long is shown as sending, and as shared once it is answe
     return () => timers.delete(timer);
   };
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);
-  const seen = [];
+  /** @type {unknown[]} */ const seen = [];
   server.handlers.push = async (request) => {
     seen.push(there(room.get("tank", tank)).meta.state);
     const shown = new Promise((resolve) => cache.on_change(() => resolve(undefined)));

@@ -19,11 +19,15 @@ import { some, there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { TANK, WELCOME, page, pushed, row, scripted, share, test_phone } from "./test_phone.js";
 
-const WORDS = { yes_no: String, figure: (value, unit) => `${value} ${unit}`.trim(), time: (at) => `the moment ${at}` };
+const WORDS = {
+  yes_no: String,
+  figure: (/** @type {number} */ value, /** @type {string} */ unit) => `${value} ${unit}`.trim(),
+  time: (/** @type {string} */ at) => `the moment ${at}`,
+};
 
 /** A helper's phone whose changes of the tank were refused. */
 async function refused_phone() {
-  const answer = (op) =>
+  const answer = (/** @type {import("./test_phone.js").Op} */ op) =>
     op.kind === "reading"
       ? { op: op.op, status: "ok", stamp: op.stamp, seq: 9 }
       : { op: op.op, status: "forbidden", reason: "role" };
@@ -40,10 +44,10 @@ async function refused_phone() {
   return { phone, room, share: share_now, server };
 }
 
-const said = (room) =>
+const said = (/** @type {import("../../pwa/data/fish_room.js").FishRoom} */ room) =>
   refusals(room.sharing().needs_you, {
     kinds: records(),
-    get: (kind, id) => room.get(kind, id),
+    get: (kind, id) => room.get(/** @type {import("../../pwa/types/records.js").RecordKind} */ (kind), id),
     may: (kind) => room.may(kind),
     ...WORDS,
     held: [],
@@ -101,14 +105,16 @@ test("a refusal over fields names each by its label, in the server's words", () 
 });
 
 test("a field is said by what it holds, its label without what explains it", () => {
-  const of = (kind, name) => records()?.[kind]?.fields.find((field) => field.name === name);
+  const of = (/** @type {string} */ kind, /** @type {string} */ name) =>
+    records()?.[kind]?.fields.find((field) => field.name === name);
   /** @type {Parameters<typeof value_said>[2]} */
   const words = some({
     ...WORDS,
     get: (/** @type {string} */ kind, /** @type {string} */ id) =>
       kind === "tank" && id === "tank-0001" ? { name: "Reed pool" } : null,
   });
-  const said = (kind, name, value) => value_said(of(kind, name), value, words);
+  const said = (/** @type {string} */ kind, /** @type {string} */ name, /** @type {unknown} */ value) =>
+    value_said(of(kind, name), value, words);
   assert.deepEqual(
     [
       said("tank", "water_l", 50),
@@ -213,7 +219,7 @@ test("only what was refused can be discarded", async () => {
 
 test("who may do what: an owner everything but leave a room ownerless, the others look after themselves", () => {
   const people = ROLES.map((role) => ({ id: role, role }));
-  const can = (who, whom, all = people) => {
+  const can = (/** @type {string} */ who, /** @type {string} */ whom, all = people) => {
     const {
       self: _self,
       last_owner: _last,
@@ -223,7 +229,7 @@ test("who may do what: an owner everything but leave a room ownerless, the other
       me: who,
       role: all.find((one) => one.id === who)?.role,
     });
-    return Object.keys(rest).filter((power) => rest[power]);
+    return Object.entries(rest).flatMap(([power, has]) => (has ? [power] : []));
   };
   assert.deepEqual(can("owner", "helper"), ["change_role", "hand_over", "remove", "phones"]);
   assert.deepEqual(can("owner", "owner"), ["phones"], "the last owner neither leaves nor steps back");
@@ -237,7 +243,7 @@ test("who may do what: an owner everything but leave a room ownerless, the other
 });
 
 test("what a failed call means", () => {
-  const refused = (status, type) =>
+  const refused = (/** @type {number} */ status, /** @type {string} */ type) =>
     new Refused({ status, retry_after_ms: null, body: { type: `/problems/${type}`, title: "In the server's words" } });
   assert.deepEqual(refusal(new Unreachable("no")), { code: "unreachable" });
   assert.deepEqual(refusal(new Unreachable("no", { status: 507 })), { code: "server-full" });
@@ -263,16 +269,16 @@ test("nothing is called shared while anything is left", () => {
     not_back: 0,
     joined: true,
   };
-  const lines = (more) => sharing_lines({ ...none, ...more }).map(({ line }) => line);
+  const lines = (/** @type {object} */ more) => sharing_lines({ ...none, ...more }).map(({ line }) => line);
   assert.deepEqual(lines({}), ["all_long"]);
-  for (const [left, line] of [
+  for (const [left, line] of /** @type {[object, string][]} */ ([
     [{ waiting: 1 }, "waiting_long"],
     [{ sending: 1 }, "sending_long"],
     [{ needs_you: [{}] }, "needs_you_long"],
     [{ photos_waiting: 1 }, "photos_waiting"],
     [{ photos_need_you: 1 }, "photos_need_you"],
     [{ not_back: 1 }, "not_back"],
-  ]) {
+  ])) {
     assert.deepEqual(lines(left), [line]);
   }
   assert.deepEqual(lines({ joined: false, waiting: 3 }), ["only_here"]);

@@ -13,6 +13,7 @@ const GONE = {
   body: { type: "/problems/membership-ended", title: "Your membership of this room has ended" },
 };
 
+/** @param {import("./test_phone.js").Handlers} [handlers] */
 async function joined(handlers = {}) {
   const server = scripted({
     rooms: () => ({ status: 201, body: { id: "room-2", name: "Attic", role: "owner", epoch: "epoch-2" } }),
@@ -75,7 +76,7 @@ test("a room that has ended stays listed with what it still holds, opens, and ca
   await share(cache);
   const { room: again } = await open_room(undefined, phone);
   assert.deepEqual(
-    [again.id, again.about().ended, again.sharing().problem, again.sharing().needs_you.length],
+    [again.id, again.about()?.ended, again.sharing().problem, again.sharing().needs_you.length],
     ["room-1", true, "ended", 1],
   );
   assert.deepEqual(
@@ -137,7 +138,7 @@ test("a room joined on another phone of the same keeper comes to this one", asyn
 
 test("a phone that was shut out joins again by a new link, under its name, and keeps what it held", async () => {
   let calls = 0;
-  const asked = [];
+  /** @type {import("./test_phone.js").Body[]} */ const asked = [];
   const { phone } = await joined({
     join: ({ key, body }) => {
       asked.push(body);
@@ -150,12 +151,12 @@ test("a phone that was shut out joins again by a new link, under its name, and k
   const { room } = await open_room("room-1", phone);
   await room.write([{ type: "put", kind: "tank", fields: TANK }]);
   await join({ secret: "t", device_name: "phone" }, phone);
-  assert.equal(asked.at(-1).keeper_name, "Ada");
+  assert.equal(asked.at(-1)?.keeper_name, "Ada");
   assert.equal((await open_room("room-1", phone)).room.sharing().waiting, 1);
 });
 
 test("handing over makes the other owner first; one who has left already has left", async () => {
-  const asked = [];
+  /** @type {unknown[][]} */ const asked = [];
   const { phone } = await joined();
   const { room } = await open_room("room-1", phone);
   phone.send = async ({ method, path, body }) => {
@@ -174,7 +175,7 @@ test("handing over makes the other owner first; one who has left already has lef
 });
 
 test("an owner steps back only once the other is owner; a refusal is told, each request has the key", async () => {
-  const asked = [];
+  /** @type {unknown[][]} */ const asked = [];
   const { phone } = await joined();
   const { room } = await open_room("room-1", phone);
   phone.send = async ({ path, key }) => {
@@ -195,7 +196,7 @@ test("readings that stand come out as a table, oldest first; the archive holds i
   const { phone } = await joined();
   const { room } = await open_room("room-1", phone);
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: { ...TANK, name: '=Moss, "north"' } }]);
-  const at = (minute) => `2026-05-04T07:${minute}:00.000Z`;
+  const at = (/** @type {string} */ minute) => `2026-05-04T07:${minute}:00.000Z`;
   const [wrong] = await room.write([{ type: "put", kind: "reading", fields: reading(tank, 0.5, { at: at("05") }) }]);
   const [right] = await room.write([
     {

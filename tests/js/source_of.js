@@ -12,11 +12,18 @@ export const modules = () =>
     .filter((path) => path.endsWith(".js") && !/^(vendor|built)\//.test(path) && path !== "sw.js")
     .sort();
 
-/** The syntax tree of one file of pwa/. */
+/** A node of a syntax tree; `any`, because each type of node has parts of its own. */
+/** @typedef {{type: string, [part: string]: any}} Node */
+
+/** The syntax tree of one file of pwa/. @param {string} path @returns {Node} */
 export const tree_of = (path) =>
   parse(readFileSync(new URL(path, pwa), "utf8"), { ecmaVersion: "latest", sourceType: "module", loc: true });
 
-/** Every node of a tree, with its parent and the name under which the parent holds it. */
+/**
+ * Every node of a tree, with its parent and the name under which the parent holds it.
+ * @param {Node} node @param {Node | null} [parent] @param {string} [held]
+ * @returns {Generator<{node: Node, parent: Node | null, held: string}>}
+ */
 export function* nodes(node, parent = null, held = "") {
   yield { node, parent, held };
   for (const [name, value] of Object.entries(node))
@@ -24,13 +31,13 @@ export function* nodes(node, parent = null, held = "") {
       if (typeof child?.type === "string") yield* nodes(child, node, name);
 }
 
-/** The files of pwa/ that one of them imports, now or later. */
+/** The files of pwa/ that one of them imports, at its head or when needed. @param {string} path */
 export function imports_of(path) {
   const named = [...nodes(tree_of(path))].flatMap(({ node }) => (node.source?.value ? [node.source.value] : []));
   return named.map((name) => posix.join(posix.dirname(path), name));
 }
 
-/** The names that a file uses and does not declare itself. */
+/** The names that a file uses and does not declare itself. @param {string} path */
 export function globals_of(path) {
   const used = new Set();
   const declared = new Set();
@@ -39,14 +46,15 @@ export function globals_of(path) {
       for (const name of bound_by(pattern)) declared.add(name);
     const is_name = held === "key" || held === "imported" || held === "exported";
     const is_member = parent?.type === "MemberExpression" && held === "property";
-    if (node.type === "Identifier" && (parent.computed || !(is_name || is_member))) used.add(node.name);
+    if (node.type === "Identifier" && (parent?.computed || !(is_name || is_member))) used.add(node.name);
   }
   return [...used].filter((name) => !declared.has(name));
 }
 
-/** The names that a pattern of a declaration gives. */
+/** The names that a pattern of a declaration gives. @param {Node | null} pattern @returns {string[]} */
 function bound_by(pattern) {
   if (pattern?.type === "Identifier") return [pattern.name];
+  /** @type {(Node | null | undefined)[]} */
   const parts = pattern?.properties ?? pattern?.elements ?? [pattern?.value, pattern?.left, pattern?.argument];
-  return parts.filter((part) => typeof part?.type === "string").flatMap(bound_by);
+  return parts.flatMap((part) => (typeof part?.type === "string" ? bound_by(part) : []));
 }

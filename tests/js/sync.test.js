@@ -19,6 +19,7 @@ test("waits double up to five minutes, with jitter over their second half, never
   assert.equal(backoff_ms(9, 1, 30_000), 300_000);
 });
 
+/** @param {import("./test_phone.js").Handlers} [handlers] */
 async function started(handlers) {
   const server = scripted(handlers);
   const phone = await test_phone({ send: server.send });
@@ -37,7 +38,7 @@ async function started(handlers) {
   return { server, phone, room, stop, wait };
 }
 
-const stops = [];
+/** @type {(() => void)[]} */ const stops = [];
 afterEach(() => stops.splice(0).forEach((stop) => stop()));
 /** @type {import("../../pwa/data/write.js").Change[]} */
 const tank = [{ type: "put", kind: "tank", fields: TANK }];
@@ -104,14 +105,17 @@ test("a room that had ended and is open again is shared again by itself", async 
   assert.deepEqual(await stored(phone, "outbox"), []);
 });
 
-// A real HTTP server on loopback, so that fetch, gzip and time limits are the real ones.
+/**
+ * A real HTTP server on loopback, so that fetch, gzip and time limits are the real ones.
+ * @param {(response: Response) => void} answer
+ */
 async function listening(answer) {
-  const got = [];
+  /** @type {{headers: import("node:http").IncomingHttpHeaders, body: Buffer}[]} */ const got = [];
   const server = createServer((request, response) => {
-    const parts = [];
+    /** @type {Uint8Array[]} */ const parts = [];
     request.on("data", (part) => parts.push(part));
     request.on("end", () => {
-      got.push({ headers: request.headers, method: request.method, body: Buffer.concat(parts) });
+      got.push({ headers: request.headers, body: Buffer.concat(parts) });
       answer(response);
     });
   });
@@ -121,9 +125,11 @@ async function listening(answer) {
   return { got, base: `http://127.0.0.1:${/** @type {import("node:net").AddressInfo} */ (server.address()).port}` };
 }
 
+/** @typedef {import("node:http").ServerResponse} Response */
+/** @param {number} status @param {object} body @param {Record<string, string>} [more] */
 const json =
   (status, body, more = {}) =>
-  (response) => {
+  (/** @type {Response} */ response) => {
     response.writeHead(status, {
       "Content-Type": status < 400 ? "application/json" : "application/problem+json",
       ...more,
@@ -141,12 +147,12 @@ test("a small body travels as it is, a large one compressed, each with the key i
   }
   assert.equal(got[0].headers.authorization, "Bearer secret");
   assert.equal(got[0].headers["content-encoding"], undefined);
-  assert.deepEqual(JSON.parse(got[0].body), { ops: [] });
+  assert.deepEqual(JSON.parse(String(got[0].body)), { ops: [] });
   assert.equal(got[1].headers["content-encoding"], "gzip");
   assert.deepEqual(JSON.parse(String(gunzipSync(got[1].body))), { ops });
 });
 
-for (const [why, answer] of [
+for (const [why, answer] of /** @type {[string, (response: Response) => void][]} */ ([
   [
     "a portal's page",
     (response) => response.writeHead(200, { "Content-Type": "text/html" }).end("<html>Sign in</html>"),
@@ -161,7 +167,7 @@ for (const [why, answer] of [
   ],
   ["broken JSON", (response) => response.writeHead(200, { "Content-Type": "application/json" }).end('{"a"')],
   ["no answer in time", () => {}],
-]) {
+])) {
   test(`${why} is no answer`, async () => {
     const { base } = await listening(answer);
     await assert.rejects(fetch_send({ method: "GET", path: base, timeout_ms: 300 }), Unreachable);

@@ -5,6 +5,7 @@ import { open_database } from "../../pwa/data/database.js";
 import { join, open_room } from "../../pwa/data/fish_room.js";
 import { share_once } from "../../pwa/data/share_once.js";
 import { seeded } from "./drawn_numbers.js";
+import { there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -13,8 +14,18 @@ let made = 0;
 
 /** @typedef {import("../../pwa/data/phone.js").Phone} Phone */
 /** @typedef {import("../../pwa/data/api.js").Outgoing} Outgoing */
-/** A request with the last word of its path. @typedef {Outgoing & {what: string, body: any}} Sent */
+/** @typedef {import("../../pwa/types/stores.js").Op} Op */
+/** @typedef {import("../../pwa/types/stores.js").Stores} Stores */
+/** @typedef {import("../../pwa/types/stores.js").StoreName} StoreName */
+/**
+ * The body of a push, of a bring-back and of a join: each handler reads what its own request holds.
+ * @typedef {{epoch: string, ops: Op[], device_key: string, keeper_name?: string,
+ *   rows: {ref: string, row: Row}[], people: Record<string, string>}} Body
+ */
+/** A request with the last word of its path. @typedef {Omit<Outgoing, "body"> & {what: string, body: Body}} Sent */
+/** `body`: `any`, because many answers are wrong on purpose. */
 /** @typedef {{status?: number, body?: any, retry_after_ms?: number | null}} Reply */
+/** @typedef {import("../../pwa/types/stores.js").Row} Row */
 /** @typedef {Record<string, (request: Sent) => Reply | Promise<Reply>>} Handlers */
 /** @typedef {import("../../pwa/data/phone.js").Message} Message */
 /** @typedef {import("../../pwa/types/records.js").ReadingFields} ReadingFields */
@@ -63,17 +74,27 @@ export async function test_phone({ name = `test-${++made}`, seed = made, send, d
   return phone;
 }
 
+/** @template {StoreName} Name @typedef {Awaited<ReturnType<Stores[Name]["getAll"]>>} Held what a store holds */
 /**
- * Everything in some stores.
- * @param {{database: Phone["database"]}} phone @param {Parameters<Phone["database"]["read"]>[0][number][]} names
- * @returns {Promise<any>}
+ * Everything in one store, or in several by their names.
+ * @template {[StoreName, ...StoreName[]]} Names
+ * @param {{database: Phone["database"]}} phone @param {Names} names
+ * @returns {Promise<Names extends [infer One extends StoreName] ? Held<One> : {[Name in Names[number]]: Held<Name>}>}
  */
 export const stored = (phone, ...names) =>
   phone.database.read(names, async (t) => {
     /** @type {Record<string, unknown[]>} */ const all = {};
     for (const name of names) all[name] = await t[name].getAll();
-    return names.length === 1 ? all[names[0]] : all;
+    return /** @type {any} the type depends on how many names there are */ (names.length === 1 ? all[names[0]] : all);
   });
+
+/**
+ * The entry of this name in the device store.
+ * @template {keyof import("../../pwa/types/stores.js").DeviceEntries} Name
+ * @param {{database: Phone["database"]}} phone @param {Name} name
+ */
+export const device_entry = async (phone, name) =>
+  there(await phone.database.read(["device"], (t) => t.device.get(name)));
 
 export const TANK = { name: "Moss corner", water_l: 54.2 };
 /** @param {string} tank @param {number} [value] @param {Partial<ReadingFields>} [more] */
@@ -110,7 +131,7 @@ export function scripted(handlers = {}) {
     }),
     push: ({ body }) =>
       pushed(
-        body.ops.map((/** @type {any} */ op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: ++seq })),
+        body.ops.map((op) => ({ op: op.op, status: "ok", stamp: op.stamp, seq: ++seq })),
         { epoch: body.epoch },
       ),
     pull: (request) => page(request, []),
@@ -118,7 +139,7 @@ export function scripted(handlers = {}) {
       body: {
         epoch: body.epoch,
         server_time: "2026-05-04T07:30:00.000Z",
-        results: body.rows.map((/** @type {any} */ { ref }) => ({ ref, status: "ok" })),
+        results: body.rows.map(({ ref }) => ({ ref, status: "ok" })),
       },
     }),
     blobs: () => ({ status: 201, body: null }),
@@ -134,11 +155,16 @@ export function scripted(handlers = {}) {
   return { send, sent, handlers, usual };
 }
 
+/** The answer to a push. @param {object[]} results @param {object} [more] */
 export const pushed = (results, more = {}) => ({
   body: { epoch: "epoch-1", server_time: "2026-05-04T07:30:00.000Z", results, ...more },
 });
 
-/** A page of rows for a pull, from where it asked unless `more` says otherwise. */
+/**
+ * A page of rows for a pull, from where it asked unless `more` says otherwise.
+ * @param {Pick<Outgoing, "path">} request @param {(Row | {seq: number, [field: string]: unknown})[]} rows
+ * @param {object} [more]
+ */
 export function page(request, rows, more = {}) {
   const query = new URLSearchParams(request.path.split("?")[1]);
   const since = Number(query.get("since"));
@@ -155,7 +181,11 @@ export function page(request, rows, more = {}) {
   return { body: { ...body, ...more } };
 }
 
-/** A row as the server sends it. */
+/**
+ * A row as the server sends it.
+ * @param {number} seq @param {string} kind @param {string} id @param {Row["fields"]} fields @param {string} [stamp]
+ * @returns {Row}
+ */
 export function row(
   seq,
   kind,
@@ -173,14 +203,20 @@ export function row(
   return { seq, kind, id, fields, stamps, deleted: null, restored: null, ...made };
 }
 
-/** Share an opened room once, as sync.js does, and show how it went. */
+/**
+ * Share an opened room once, as sync.js does, and show how it went.
+ * @param {import("../../pwa/data/room_cache.js").RoomCache} cache
+ */
 export async function share(cache) {
   const outcome = await share_once(cache.phone, cache.id, (keys) => void cache.refresh(keys));
   await cache.refresh([]);
   return outcome;
 }
 
-/** A phone that has joined the server's room; `share` shares it once. */
+/**
+ * A phone that has joined the server's room; `share` shares it once.
+ * @param {{send: Phone["send"]}} server @param {Parameters<typeof test_phone>[0]} [how]
+ */
 export async function joined_phone(server, how = {}) {
   const phone = await test_phone({ send: server.send, ...how });
   await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);

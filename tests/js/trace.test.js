@@ -7,8 +7,13 @@ import { test } from "node:test";
 import { shared_between, trace } from "../../pwa/advice/life/trace.js";
 import { view } from "./fixtures.js";
 
-const at = (day) => `2026-05-0${day}T08:00:00.000Z`;
+const at = (/** @type {number} */ day) => `2026-05-0${day}T08:00:00.000Z`;
+/** @param {string} id @param {number} day @param {string} from_tank @param {string} tank */
 const water = (id, day, from_tank, tank) => view("water_change", { id, at: at(day), from_tank, tank });
+/**
+ * @param {string} id @param {number} day @param {string} tank @param {string} other_tank
+ * @param {import("../../pwa/types/records.js").SharedToolFields["order"]} order
+ */
 const tool = (id, day, tank, other_tank, order) =>
   view("shared_tool", { id, at: at(day), tank, other_tank, order, tool: "net" });
 const records = {

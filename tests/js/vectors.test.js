@@ -6,12 +6,17 @@ import { there } from "./fixtures.js";
 import { folder, shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
-const vectors = folder("vectors");
+/** @typedef {{absolute?: number, relative?: number}} Tolerance */
+/**
+ * @typedef {{id: string, why: string, input: Record<string, unknown>, errors?: object[], expected?: object,
+ *   tolerance?: Tolerance, absent?: string[]}} Vector
+ */
+/** @type {Record<string, {count: number, cases: Vector[]}>} */ const vectors = folder("vectors");
 
 for (const [name, spec] of Object.entries(contracts())) {
   const { cases, count } = vectors[name];
   test(`${name}: the vector file holds as many cases as it says`, () => assert.equal(cases.length, count));
-  for (const vector of [...there(spec).examples, ...cases]) {
+  for (const vector of /** @type {Vector[]} */ ([...there(spec).examples, ...cases])) {
     test(`${vector.id}: ${vector.why}`, () => {
       if (vector.errors) {
         assert.throws(
@@ -34,20 +39,26 @@ for (const [name, spec] of Object.entries(contracts())) {
   }
 }
 
-/** Whether the answer has a value at a path such as plan.0.drops_s. */
+/** Whether the answer has a value at a path such as plan.0.drops_s. @param {unknown} got @param {string} path */
 function holds(got, path) {
   const steps = path.split(".");
-  const last = steps.pop();
-  return last in steps.reduce((part, step) => part[step], got);
+  const last = there(steps.pop());
+  return last in steps.reduce((part, step) => as_parts(part[step]), as_parts(got));
 }
 
-/** Expected is a subset of got; numbers within the tolerance, all else equal. */
+/** @param {unknown} value */
+const as_parts = (value) => /** @type {Record<string, unknown>} */ (value);
+
+/**
+ * Expected is a subset of got; numbers within the tolerance, all else equal.
+ * @param {unknown} got @param {unknown} expected @param {Tolerance | undefined} tolerance @param {string} path
+ */
 function agrees(got, expected, tolerance, path) {
   if (typeof expected === "number") {
-    const room = (tolerance.absolute ?? 0) + (tolerance.relative ?? 0) * Math.abs(expected);
-    assert.ok(Math.abs(got - expected) <= room, `${path}: ${got} is not ${expected} ± ${room}`);
+    const room = (tolerance?.absolute ?? 0) + (tolerance?.relative ?? 0) * Math.abs(expected);
+    assert.ok(Math.abs(Number(got) - expected) <= room, `${path}: ${got} is not ${expected} ± ${room}`);
   } else if (expected !== null && typeof expected === "object") {
-    if (Array.isArray(expected)) assert.equal(got.length, expected.length, path);
-    for (const key of Object.keys(expected)) agrees(got[key], expected[key], tolerance, `${path}.${key}`);
+    if (Array.isArray(expected)) assert.equal(as_parts(got).length, expected.length, path);
+    for (const [key, value] of Object.entries(expected)) agrees(as_parts(got)[key], value, tolerance, `${path}.${key}`);
   } else assert.equal(got, expected, path);
 }
