@@ -11,7 +11,7 @@ install(shared_bundle());
 
 const START = Date.parse("2026-05-01T06:00:00.000Z");
 const NOW = START + 100.5 * 3_600_000;
-const at = (hours) => new Date(START + hours * 3_600_000).toISOString();
+const at = (/** @type {number} */ hours) => new Date(START + hours * 3_600_000).toISOString();
 const TANK = view("tank", {
   id: "tank-one-1",
   water_l: 84,
@@ -37,7 +37,11 @@ const facts = (more = {}) =>
     label: null,
     ...more,
   });
-/** @param {import("./fixtures.js").Some<import("./fixtures.js").View<"reading">>} [more] */
+/**
+ * @typedef {import("./fixtures.js").View<"reading">} Reading
+ * @param {number} hours @param {Reading["parameter"]} parameter @param {number} value
+ * @param {import("./fixtures.js").Some<Reading>} [more]
+ */
 const reading = (hours, parameter, value, more = {}) => ({
   id: `reading-${hours}-${parameter}`,
   at: at(hours),
@@ -90,7 +94,13 @@ test("chloramine frees ammonia into the new water unless the label of that chang
     tan_mg_n_l: 0.1,
   });
   const binding = { id: "label-1", binds_ammonia: true };
-  const change = (id, hours) => ({ id, at: at(hours), litres: 21, fraction: 0.25, source: chloramine });
+  const change = (/** @type {string} */ id, /** @type {number} */ hours) => ({
+    id,
+    at: at(hours),
+    litres: 21,
+    fraction: 0.25,
+    source: chloramine,
+  });
   const { records } = belief_input(
     facts({
       changes: [change("change-1", 20), change("change-2", 40)],
@@ -189,7 +199,8 @@ test("carbonate hardness counts from its first reading, in degrees, also for a t
   );
   assert.match(odd.left_out[1].allowed, /0 to 60 °dKH/);
   const slowed = belief_input(facts({ tank: bare, readings: [reading(10, "kh", 0.2)] })).records;
-  const capacity = (records) => run("outlook", { ...records, horizon_h: 3 }).capacity_mg_n_day.p50;
+  const capacity = (/** @type {typeof slowed} */ records) =>
+    run("outlook", { ...records, horizon_h: 3 }).capacity_mg_n_day.p50;
   assert.ok(
     capacity(slowed) < capacity(belief_input(facts({ tank: bare })).records),
     "bacteria with little carbonate hardness do less",
@@ -265,7 +276,7 @@ test("a record of a wrong year is left out and named; the forecast stands on the
 
 test("a tank that ran for more than sixty days before its first record is a running one, for sixty it is not", () => {
   const DAY = 24 * 3_600_000;
-  const of = (days, hours = 0) =>
+  const of = (/** @type {number} */ days, hours = 0) =>
     belief_input(
       facts({
         tank: { ...TANK, started_at: new Date(START - days * DAY - hours * 3_600_000).toISOString() },
@@ -292,7 +303,8 @@ test("a tank begins no earlier than the longest that the contracts take", () => 
 
 test("two readings of one hour and one kind stand in the order of their ids, whichever was written first", () => {
   const two = [reading(5, "nitrite", 0.1, { id: "a" }), reading(5, "nitrite", 0.2, { id: "b" })];
-  const values = (readings) => belief_input(facts({ readings })).records.readings.map(({ value }) => value);
+  const values = (/** @type {typeof two} */ readings) =>
+    belief_input(facts({ readings })).records.readings.map(({ value }) => value);
   assert.deepEqual(
     [values(two), values(two.toReversed())],
     [

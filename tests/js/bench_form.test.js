@@ -8,12 +8,22 @@ import { form_of, payload_of, range_shown } from "../../pwa/bench/form.js";
 import { parts_of, with_parts } from "../../pwa/bench/refusal_parts.js";
 import { contracts, install } from "../../pwa/contracts.js";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
-import { there } from "./fixtures.js";
+import { some, there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 const marks = { decimal: ".", group: "," };
 
+/** @typedef {import("../../pwa/types/contract.js").Contract} Contract */
+/** @typedef {import("../../pwa/types/contract.js").Field} Field */
+/** @typedef {import("../../pwa/types/contract.js").Item} Item */
+/** @typedef {import("../../pwa/bench/draft.js").Node} Node */
+/** @typedef {import("../../pwa/bench/draft.js").Path} Path */
+/** @typedef {import("../../pwa/bench/draft.js").Draft} Draft */
+/** @typedef {ReturnType<typeof form_of>} Form */
+/** @typedef {import("../../pwa/types/contract.js").Named} Named */
+/** @typedef {import("../../pwa/types/contract.js").NumberSpec & Named} NumberField */
+/** @param {string} name @param {string} unit @param {Partial<NumberField>} [more] @returns {NumberField} */
 const number = (name, unit, more = {}) => ({
   name,
   label: name.toUpperCase(),
@@ -23,9 +33,26 @@ const number = (name, unit, more = {}) => ({
   max: 1000,
   ...more,
 });
-/** @type {any} a contract of no calculation that there is */
-const spec = {
-  name: "invented",
+const WARMTH = number("warmth_c", "°C", { default: 25, max: 50 });
+/** @type {import("../../pwa/types/contract.js").ListSpec & Named} */
+const WATERS = {
+  name: "waters",
+  label: "Waters",
+  type: "list",
+  required: true,
+  min_items: 1,
+  max_items: 3,
+  item: {
+    type: "object",
+    fields: [
+      { name: "name", label: "Name", type: "text", min_length: 1, max_length: 9 },
+      number("gh_dgh", "°dGH", { required: true }),
+    ],
+  },
+};
+/** A contract of no calculation that there is. @type {Contract & {rules: NonNullable<Contract["rules"]>}} */
+const spec = some({
+  name: /** @type {Contract["name"]} */ (/** @type {string} */ ("invented")),
   refusals: {},
   inputs: [
     {
@@ -44,22 +71,8 @@ const spec = {
     number("pressure_kpa", "kPa"),
     number("feed_g", "g"),
     number("protein_fraction", "1", { max: 1 }),
-    number("warmth_c", "°C", { default: 25, max: 50 }),
-    {
-      name: "waters",
-      label: "Waters",
-      type: "list",
-      required: true,
-      min_items: 1,
-      max_items: 3,
-      item: {
-        type: "object",
-        fields: [
-          { name: "name", label: "Name", type: "text", min_length: 1, max_length: 9 },
-          number("gh_dgh", "°dGH", { required: true }),
-        ],
-      },
-    },
+    WARMTH,
+    WATERS,
     {
       name: "parts",
       label: "Parts",
@@ -75,12 +88,15 @@ const spec = {
     { rule: "together", fields: ["feed_g", "protein_fraction"] },
     { rule: "at_most_one", fields: ["pressure_kpa", "warmth_c"] },
   ],
-};
-const keys = (form) => form.filter((view) => "key" in view).map((view) => view.key);
-const view = (form, key) => form.find((one) => one.key === key);
-const typed = (text, unit) => ({ text, unit });
+});
+/** The fields of a form, without its either-ors. @param {Form} form */
+const fields_in = (form) => form.flatMap((one) => ("key" in one ? [one] : []));
+const keys = (/** @type {Form} */ form) => fields_in(form).map((view) => view.key);
+/** @param {Form} form @param {string} key */
+const view = (form, key) => there(fields_in(form).find((one) => one.key === key));
+const typed = (/** @type {string} */ text, /** @type {string} */ unit) => ({ text, unit });
 
-/** The either-ors of a form. @param {ReturnType<typeof form_of>} form */
+/** The either-ors of a form. @param {Form} form */
 const choices_in = (form) => form.flatMap((part) => ("choice" in part ? [part.choice] : []));
 /** An outcome that is no answer yet. @param {import("../../pwa/bench/answer.js").Outcome} outcome */
 function unanswered(outcome) {
@@ -88,9 +104,9 @@ function unanswered(outcome) {
   return outcome;
 }
 
-/** A draft typed step by step, as taps and keys make it. */
+/** A draft typed step by step, as taps and keys make it. @param {[Path, Node][]} steps */
 function fill(steps, inputs = spec.inputs, tank = {}) {
-  return steps.reduce((draft, [path, node]) => put(inputs, draft, tank, path, node), {});
+  return steps.reduce((draft, [path, node]) => put(inputs, draft, tank, path, node), /** @type {Draft} */ ({}));
 }
 
 test("only the fields that matter beside a choice are shown and handed over; the others keep what was typed", () => {
@@ -131,6 +147,7 @@ test("an either-or offers its sides, takes fields that belong together along, an
 });
 
 test("an either-or that may stay open starts open unless a figure is there", () => {
+  /** @type {Contract} */
   const open = { ...spec, rules: [{ rule: "at_most_one", fields: ["altitude_m", "pressure_kpa"] }] };
   assert.equal(choices_in(form_of(open, { draft: {}, marks }))[0].chosen, null);
   const here = form_of(open, { draft: {}, tank: { pressure_kpa: 95 }, marks });
@@ -175,11 +192,11 @@ test("the tank fills what was not typed, gives way to what is, and comes back wh
   const tank = { length_cm: 80.5, shape: "box" };
   const form = form_of(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } });
   assert.deepEqual([view(form, "length_cm").value, view(form, "length_cm").from], ["80,5", "tank"]);
-  const over = (text, node = /** @type {unknown} */ (typed(text, "cm")), path = ["length_cm"]) =>
+  const over = (/** @type {string} */ text, /** @type {Node} */ node = typed(text, "cm"), path = ["length_cm"]) =>
     view(
       form_of(spec, { draft: fill([[path, node]], spec.inputs, tank), tank, marks: { decimal: ",", group: "." } }),
       path[0],
-    )?.own;
+    ).own;
   assert.deepEqual(
     [over("70"), over("80,5"), over("", "tube", ["shape"])],
     ["80,5 cm", undefined, "a box"],
@@ -200,7 +217,7 @@ test("a tank's list fills its rows, figures by the reader's marks", () => {
   };
   const { rows } = view(form_of(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } }), "waters");
   assert.deepEqual(
-    rows.map((row) => row.map(({ value }) => value)),
+    rows?.map((row) => row.map(({ value }) => value)),
     [
       ["tap", "9,5"],
       ["rain", "0"],
@@ -226,7 +243,7 @@ test("rows are added and taken away; what stands in the other rows stays", () =>
   assert.deepEqual(payload_of(spec, { draft, marks }).waters, [{ name: "rain" }]);
   const rows = view(form_of(spec, { draft, marks }), "waters").rows;
   assert.deepEqual(
-    rows[0].map((one) => one.key),
+    rows?.[0].map((one) => one.key),
     ["waters.0.name", "waters.0.gh_dgh"],
   );
 });
@@ -236,7 +253,7 @@ test("a list of plain numbers: an empty row stays a row, so that its error finds
   draft = add_row(spec.inputs, draft, {}, ["parts"]);
   draft = put(spec.inputs, draft, {}, ["parts", 1], typed("0.3", "1"));
   assert.deepEqual(payload_of(spec, { draft, marks }).parts, ["", 0.3]);
-  assert.equal(view(form_of(spec, { draft, marks }), "parts").rows[1][0].aside, "30 %");
+  assert.equal(view(form_of(spec, { draft, marks }), "parts").rows?.[1][0].aside, "30 %");
   assert.ok(!("parts" in payload_of(spec, { draft: {}, marks })), "untouched: the contract's own default holds");
 });
 
@@ -268,7 +285,7 @@ test("a list that is needed and has no row left is named as needed", () => {
 
 test("with every field good the answer is the calculation's, comma or point alike", () => {
   const real = contracts().free_ammonia;
-  const of = (tan, ph) => {
+  const of = (/** @type {string} */ tan, /** @type {string} */ ph) => {
     const outcome = answer_of(real, {
       draft: fill(
         [
@@ -292,7 +309,7 @@ test("with every field good the answer is the calculation's, comma or point alik
 test("an either-or left empty asks for the side that is shown, and the words name labels", () => {
   const either = { ...contracts().free_ammonia, inputs: spec.inputs.slice(3, 7), rules: spec.rules.slice(0, 2) };
   const bundle = shared_bundle();
-  install({ ...bundle, calc: { ...bundle.calc, free_ammonia: /** @type {any} */ (either) } });
+  install({ ...bundle, calc: { ...bundle.calc, free_ammonia: either } });
   assert.deepEqual(
     unanswered(answer_of(either, { draft: { chosen: { "altitude_m|feed_g": "feed_g" } }, marks })).needed,
     ["FEED_G"],
@@ -329,7 +346,7 @@ test("an error's field is read out with its row", () => {
   assert.equal(label_of(spec, "waters.1.gh_dgh"), "Waters 2: GH_DGH");
   assert.equal(label_of(spec, "parts.0"), "Parts 1");
   assert.equal(label_of(spec, "strange"), "strange");
-  const named = { ...spec, inputs: [{ ...spec.inputs[8], item: { ...spec.inputs[8].item, label: "Water" } }] };
+  const named = { ...spec, inputs: [{ ...WATERS, item: { ...WATERS.item, label: "Water" } }] };
   assert.equal(label_of(named, "waters.0.name"), "Water 1: Name");
 });
 
@@ -343,8 +360,8 @@ test("a calculation's own refusal is said in full, but an untouched form is only
 });
 
 test("a range is said in the unit shown", () => {
-  assert.equal(range_shown(spec.inputs[7], "us", marks), "32 – 122 °F");
-  assert.equal(range_shown(spec.inputs[7], "metric", marks), "");
+  assert.equal(range_shown(WARMTH, "us", marks), "32 – 122 °F");
+  assert.equal(range_shown(WARMTH, "metric", marks), "");
 });
 
 test("the first example of every contract, typed field by field, gives the calculation's own input back", () => {
@@ -355,10 +372,7 @@ test("the first example of every contract, typed field by field, gives the calcu
         typed: Object.fromEntries(
           Object.entries(input).map(([name, value]) => [
             name,
-            as_typed(
-              real.inputs.find((f) => f.name === name),
-              value,
-            ),
+            as_typed(there(real.inputs.find((f) => f.name === name)), value),
           ]),
         ),
       };
@@ -371,19 +385,16 @@ test("the first example of every contract, typed field by field, gives the calcu
   }
 });
 
-/** A value as the texts that a keeper would type. */
+/** A value as the texts that a keeper would type. @param {Item} field @param {unknown} value @returns {Node} */
 function as_typed(field, value) {
   if (field.type === "number" || field.type === "integer") return typed(String(value), field.unit);
-  if (field.type === "list") return value.map((entry) => as_typed(field.item, entry));
+  if (field.type === "list") return /** @type {unknown[]} */ (value).map((entry) => as_typed(field.item, entry));
   if (field.type === "object")
     return Object.fromEntries(
-      Object.entries(value).map(([name, inner]) => [
+      Object.entries(/** @type {object} */ (value)).map(([name, inner]) => [
         name,
-        as_typed(
-          field.fields.find((f) => f.name === name),
-          inner,
-        ),
+        as_typed(there(field.fields.find((f) => f.name === name)), inner),
       ]),
     );
-  return value;
+  return /** @type {string | boolean} */ (value);
 }

@@ -113,8 +113,15 @@ test("a unit that another system shows is spelt the same in every contract", () 
   assert.ok(Object.keys(shown).every((unit) => unit in units));
 });
 
+/** @typedef {import("../../pwa/types/contract.js").Item} Item */
+/** @typedef {import("../../pwa/types/contract.js").OutputItem} OutputItem */
+/** @param {(Item | OutputItem)[]} fields @returns {string[]} */
 const units_in = (fields) =>
-  fields.flatMap((f) => [f.unit, ...units_in(f.fields ?? []), ...(f.item ? units_in([f.item]) : [])]).filter(Boolean);
+  fields.flatMap((field) => [
+    ...("unit" in field && field.unit ? [field.unit] : []),
+    ...("fields" in field ? units_in(field.fields) : []),
+    ...("item" in field ? units_in([field.item]) : []),
+  ]);
 
 test("a unit of its own by the field's name; else by the contract's unit; else its own", () => {
   assert.equal(unit_in({ name: "pressure_kpa", unit: "kPa" }, "us"), "inHg");

@@ -8,15 +8,15 @@ import { pick_rows, rows_with } from "../../pwa/bench/table_rows.js";
 import { fitting, tank_figures } from "../../pwa/bench/tank_figures.js";
 import { working_steps } from "../../pwa/bench/working.js";
 import { contracts, install, run, run_named } from "../../pwa/contracts.js";
-import { there } from "./fixtures.js";
+import { as_facts, some, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 const english = { decimal: ".", group: "," };
 const german = { decimal: ",", group: "." };
 
-const spec = {
-  name: "invented",
+/** A contract of no calculation that there is. @type {import("../../pwa/types/contract.js").Contract} */
+const spec = some({
   title: "Invented",
   inputs: [],
   notes: {},
@@ -48,7 +48,7 @@ const spec = {
     { name: "missing", label: "Missing", type: "number", unit: "L", decimals: 1, optional: true },
     { name: "between", label: "On the way", type: "number", unit: "L", decimals: 1, working: true },
   ],
-};
+});
 const answer = {
   water_l: 12345.75,
   warmth_c: -0.04,
@@ -64,6 +64,9 @@ const answer = {
   between: 3,
   notes: [],
 };
+/** @typedef {ReturnType<typeof result_rows>[number]} Row */
+/** @typedef {string | Said[]} Said */
+/** A row as one text, or the rows within it. @param {Row} row @returns {Said} */
 const say = (row) => (row.rows ? row.rows.map((entry) => entry.map(say)) : [row.label, row.text, row.unit].join("|"));
 
 test("rows: figures rounded by the contract, words for choices, nested answers, nothing for what is missing", () => {
@@ -103,7 +106,7 @@ test("a finding's figures are said by what was found, in its unit; what has no w
   // 18 °C is 64.4 °F.
   assert.deepEqual(said["the tank's temperature is outside its range"].slice(0, 1), ["Who|angelfish|"]);
   assert.deepEqual(
-    said["the tank's temperature is outside its range"].slice(1).map((one) => one.split("|")[0]),
+    said["the tank's temperature is outside its range"].slice(1).map((one) => String(one).split("|")[0]),
     ["It wants, from", "up to", "The tank has"],
   );
   assert.equal(said["the tank's temperature is outside its range"].at(-1), "The tank has|64.4|°F");
@@ -111,6 +114,7 @@ test("a finding's figures are said by what was found, in its unit; what has no w
 });
 
 test("chances inside an answer are said in per cent too", () => {
+  /** @type {typeof spec} */
   const real = {
     ...spec,
     outputs: [
@@ -143,6 +147,7 @@ test("a step about a field that plays no part is left out", () => {
 });
 
 test("lists and groups in a step are said entry by entry, rounded as the contract says", () => {
+  /** @type {import("../../pwa/types/contract.js").Output[]} */
   const outputs = [
     { name: "each", label: "Each", type: "list", item: { type: "number", unit: "L", decimals: 1 } },
     {
@@ -181,7 +186,7 @@ test("every contract's example has its working, whole, with no bracket left", ()
 
 test("the words for the journal hold the answer and what it came from", () => {
   const payload = { tan_mg_n_l: 1, ph: 8, temperature_c: 25 };
-  const text = plain_result(contracts().free_ammonia, payload, run("free_ammonia", payload), {
+  const text = plain_result(contracts().free_ammonia, payload, run_named("free_ammonia", payload), {
     marks: english,
     from: "Worked out from",
   });
@@ -191,15 +196,22 @@ test("the words for the journal hold the answer and what it came from", () => {
 });
 
 test("search: every word must be found; accents, case and small figures do not matter", () => {
-  const made = (name, title, moment, more = {}) => ({
-    name,
-    title,
-    moment,
-    purpose: "",
-    inputs: [],
-    outputs: [],
-    ...more,
-  });
+  /** @typedef {import("../../pwa/types/contract.js").Contract} Contract */
+  /**
+   * @param {string} name @param {string} title @param {Contract["moment"]} moment
+   * @param {import("./fixtures.js").Some<Contract>} [more]
+   * @returns {Contract}
+   */
+  const made = (name, title, moment, more = {}) =>
+    some({
+      name: /** @type {Contract["name"]} */ (name),
+      title,
+      moment,
+      purpose: "",
+      inputs: [],
+      outputs: [],
+      ...more,
+    });
   const all = {
     gas: made("gas", "Carbon dioxide", "testing", { outputs: [{ label: "CO₂ in the water" }] }),
     load: made("load", "Nitrogen load", "feeding_dosing", { purpose: "Ammonia from a day's feed." }),
@@ -209,7 +221,8 @@ test("search: every word must be found; accents, case and small figures do not m
     }),
     free: made("free", "Free ammonia", "testing"),
   };
-  const names = (words) => shelf(all, words).flatMap(({ entries }) => entries.map(({ name }) => name));
+  const names = (/** @type {string} */ words) =>
+    shelf(all, words).flatMap(({ entries }) => entries.map(({ name }) => name));
   assert.deepEqual(names(""), ["kit", "gas", "free", "load"], "by title");
   assert.deepEqual(names("steps"), ["kit"]);
   assert.deepEqual(names("co2"), ["gas"]);
@@ -226,7 +239,7 @@ test("search: every word must be found; accents, case and small figures do not m
 });
 
 test("a pick from a table is found by any of its names", () => {
-  for (const name of ["species", "plants"].filter((one) => one in shared_bundle().tables)) {
+  for (const name of /** @type {const} */ (["species", "plants"])) {
     const rows = pick_rows(name);
     assert.ok(rows.length > 50 && rows.every((row) => row.key && row.name && row.also === row.key));
     assert.deepEqual(
@@ -244,6 +257,8 @@ test("a pick from a table is found by any of its names", () => {
   );
 });
 
+/** @typedef {import("./fixtures.js").Facts} Facts */
+/** @satisfies {import("./fixtures.js").Some<Facts["tank"]>} */
 const tank = {
   name: "Window",
   water_l: 96,
@@ -253,22 +268,25 @@ const tank = {
   feed_g_day: 0.4,
 };
 
-/** A tank's facts with nothing recorded but what is said. */
-const facts = (more) => ({
-  now: 0,
-  tank,
-  readings: [],
-  changes: [],
-  doses: [],
-  feedings: [],
-  stock: [],
-  own_species: [],
-  source: null,
-  label: null,
-  ...more,
-});
+/** @typedef {import("./fixtures.js").Some<Facts["readings"][number]>} SomeReading */
+/** A tank's facts with nothing recorded but what is said. @param {import("./fixtures.js").Some<Facts>} more */
+const facts = (more) =>
+  as_facts({
+    now: 0,
+    tank,
+    readings: [],
+    changes: [],
+    doses: [],
+    feedings: [],
+    stock: [],
+    own_species: [],
+    source: null,
+    label: null,
+    ...more,
+  });
 
 test("a tank's figures: the newest reading before the usual figure, nitrogen in mg N/L", () => {
+  /** @type {SomeReading[]} */
   const readings = [
     { parameter: "ph", value: 7.4, at: "2026-05-01" },
     { parameter: "ph", value: 7.6, at: "2026-05-02" },
@@ -281,7 +299,7 @@ test("a tank's figures: the newest reading before the usual figure, nitrogen in 
       figures.ph,
       figures.temperature_c,
       figures.volume_l,
-      figures.tan_mg_n_l.toFixed(3),
+      Number(figures.tan_mg_n_l).toFixed(3),
       figures.nitrate_mg_n_l,
       figures.length_cm,
       figures.label_per_l,
@@ -292,6 +310,7 @@ test("a tank's figures: the newest reading before the usual figure, nitrogen in 
 });
 
 test("measured hardness fills the calculations that ask for it, in degrees", () => {
+  /** @type {SomeReading[]} */
   const readings = [
     { parameter: "kh", value: 6, at: "2026-05-01" },
     { parameter: "kh", value: 71.4, unit: "mg/L CaCO₃", at: "2026-05-03" },
@@ -302,7 +321,7 @@ test("measured hardness fills the calculations that ask for it, in degrees", () 
   const input = fitting(contracts().carbon_dioxide.inputs, figures);
   // 17.85 mg/L as CaCO3 are 1 °dH (molar masses of IUPAC); the aquarists' rule 3 x KH x 10^(7 - pH) is common practice.
   assert.ok(Math.abs(run_named("carbon_dioxide", input).rule_mg_l - 3 * 4) < 0.01);
-  assert.deepEqual([input.kh_dkh.toFixed(2), figures.gh_dgh], ["4.00", 8]);
+  assert.deepEqual([Number(input.kh_dkh).toFixed(2), figures.gh_dgh], ["4.00", 8]);
   assert.deepEqual(
     tank_figures(
       facts({
@@ -315,8 +334,17 @@ test("measured hardness fills the calculations that ask for it, in degrees", () 
   );
 });
 
+/** @typedef {import("../../pwa/types/contract.js").Field} Field */
+/** @typedef {import("../../pwa/types/calculations.js").ChangePlanInput} ChangePlanInput */
+/**
+ * The figures that the forecast takes, by their types.
+ * @param {Record<string, unknown>} figures
+ * @returns {Pick<ChangePlanInput, "now_h" | "tank" | "readings" | "source">}
+ */
+const as_history = (figures) => /** @type {ReturnType<typeof as_history>} */ (figures);
+
 test("a tank's history comes in hours since its start, oldest first, with the new water of each change", () => {
-  const at = (day) => `2026-05-0${day}T12:00:00.000Z`;
+  const at = (/** @type {number} */ day) => `2026-05-0${day}T12:00:00.000Z`;
   const told = facts({
     tank: { ...tank, started_at: at(2), seeded: "starter" },
     now: Date.parse(at(5)),
@@ -325,23 +353,24 @@ test("a tank's history comes in hours since its start, oldest first, with the ne
       { at: at(3), parameter: "oxygen", value: 8 },
       { at: at(4), parameter: "nitrite", value: 0.25, basis: "ion", steps: [0, 0.25] },
     ],
-    changes: [{ at: at(4), litres: 30, fraction: 0.3, source: { name: "tap", nitrate_mg_n_l: 2 } }],
+    changes: [{ at: at(4), litres: 30, fraction: 0.3, source: { nitrate_mg_n_l: 2 } }],
     doses: [
       { at: at(3), what: "label", amount: 2, unit: "ml" },
       { at: at(3), tan_mg_n_l: 1.5 },
     ],
     feedings: [{ at: at(1), feed_g: 0.2 }],
   });
-  const figures = tank_figures(told);
+  const figures = as_history(tank_figures(told));
   assert.deepEqual([figures.now_h, figures.tank.seeded, figures.tank.volume_l], [96, "starter", 96]);
   assert.deepEqual(
-    figures.readings.map(({ at_h, parameter }) => [at_h, parameter]),
+    figures.readings?.map(({ at_h, parameter }) => [at_h, parameter]),
     [
       [48, "ph"],
       [72, "nitrite"],
     ],
   );
-  const inputs = [
+  /** @type {Field[]} */
+  const inputs = some([
     {
       name: "readings",
       type: "list",
@@ -381,7 +410,7 @@ test("a tank's history comes in hours since its start, oldest first, with the ne
         ],
       },
     },
-  ];
+  ]);
   assert.deepEqual(fitting(inputs, figures), {
     readings: [
       { at_h: 48, parameter: "ph" },
@@ -391,12 +420,14 @@ test("a tank's history comes in hours since its start, oldest first, with the ne
     changes: [{ fraction: 0.3, source: { nitrate_mg_n_l: 2 } }],
   });
   // Chloramine's freed ammonia counts as it does in the tank's own sentence: 1.5 mg/L as Cl2 holds 0.296 of nitrogen.
-  const chloramine = tank_figures({ ...told, source: { disinfectant: "chloramine", disinfectant_mg_l: 1.5 } });
-  assert.equal(chloramine.source.tan_mg_n_l.toFixed(3), "0.296");
+  const source = view("source_water", { disinfectant: "chloramine", disinfectant_mg_l: 1.5 });
+  const chloramine = as_history(tank_figures({ ...told, source }));
+  assert.equal(chloramine.source?.tan_mg_n_l?.toFixed(3), "0.296");
 });
 
 test("a tank's surface comes from its measures; an animal not in the table goes by its own name", () => {
   const cuboid = { ...tank, measures: { shape: "cuboid", length_cm: 80, width_cm: 35, height_cm: 40 } };
+  /** @type {import("./fixtures.js").Some<Facts["stock"][number]>[]} */
   const changes = [
     { species: "my own snail", count: 3, change: "arrival", at: "1" },
     { species: "Paracheirodon innesi", count: 9, change: "arrival", at: "1" },
@@ -411,7 +442,8 @@ test("a tank's surface comes from its measures; an animal not in the table goes 
 });
 
 test("a form takes only the figures that it has fields for and that it would accept in kind", () => {
-  const inputs = [
+  /** @type {Field[]} */
+  const inputs = some([
     { name: "volume_l", type: "number" },
     { name: "basis", type: "choice", choices: [{ value: "ion" }] },
     { name: "now_mg_n_l", type: "number", from_tank: "tan_mg_n_l" },
@@ -423,7 +455,7 @@ test("a form takes only the figures that it has fields for and that it would acc
       max_items: 2,
       item: { type: "object", fields: [{ name: "name", type: "text" }] },
     },
-  ];
+  ]);
   const figures = {
     volume_l: 96,
     basis: "whole_tank",

@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { facts_of } from "../../pwa/advice/facts.js";
 import { belief_input } from "../../pwa/advice/forecast/belief_input.js";
 import { install } from "../../pwa/contracts.js";
-import { some, view } from "./fixtures.js";
+import { records_of, some, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -14,6 +14,7 @@ const { figures_of } = await import("../../pwa/ui/contract/bench_tank.js");
 
 const NOW = Date.parse("2026-05-10T08:00:00.000Z");
 const at = (/** @type {number} */ days_ago) => new Date(NOW - days_ago * 86_400_000).toISOString();
+/** @satisfies {Parameters<typeof records_of>[0]} */
 const RECORDS = {
   tank: [
     { id: "tank-one-1", name: "Window", water_l: 100, started_at: at(40), source_water: "tap-water-1" },
@@ -44,16 +45,8 @@ const RECORDS = {
     },
   ],
 };
-const all = (/** @type {string} */ kind) => RECORDS[/** @type {"tank"} */ (kind)] ?? [];
-/** @type {import("../../pwa/types/views.js").Records} */
-const records = some({ all, get: (kind, id) => all(kind).find((one) => one.id === id) ?? null });
-const room = {
-  all,
-  get: (/** @type {string} */ kind, /** @type {string} */ id) => all(kind).find((one) => one.id === id) ?? null,
-  now: () => new Date(NOW).toISOString(),
-  on_change: () => () => {},
-};
-show(some(room));
+const records = records_of(RECORDS);
+show(some({ ...records, now: () => new Date(NOW).toISOString(), on_change: () => () => {} }));
 
 test("a change with another tank's water carries that tank's nitrate into the Bench's forecast", () => {
   const { changes } = figures_of("tank-one-1");

@@ -31,9 +31,11 @@ test("every bench word that is spoken stands in the catalogue, and none stands t
 });
 
 test("a label names no unit that another system would belie", () => {
+  /** @typedef {{label?: string, unit?: string, fields?: AnyField[], item?: AnyField}} AnyField */
+  /** @param {AnyField[]} fields of an input or of an answer @returns {string[]} */
   const labels = (fields) =>
     fields.flatMap((field) => [
-      ...(field.unit in bundle.tables.units.shown ? [field.label ?? ""] : []),
+      ...(field.unit !== undefined && field.unit in bundle.tables.units.shown ? [field.label ?? ""] : []),
       ...labels(field.fields ?? []),
       ...(field.item ? labels([field.item]) : []),
     ]);

@@ -87,7 +87,7 @@ test("a step lands on whole steps and stays within bounds", () => {
 
 test("fed as usual in one go is what has a usual meal, none today, and nothing amiss", () => {
   const now = new Date(2026, 4, 7, 12).getTime();
-  const at = (day) => new Date(2026, 4, day, 8).toISOString();
+  const at = (/** @type {number} */ day) => new Date(2026, 4, day, 8).toISOString();
   /**
    * @param {string} name @param {import("../../pwa/types/advice.js").Advice["act"]} act @param {SomeMeal[]} feedings
    */

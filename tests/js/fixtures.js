@@ -29,6 +29,17 @@ export const view = (_kind, fields) => /** @type {View<K>} */ (/** @type {unknow
  */
 export const some = (fields) => /** @type {T} */ (/** @type {unknown} */ (fields));
 
+/**
+ * Records by kind, as the advice reads them.
+ * @param {{[K in RecordKind]?: Some<View<K>>[]}} lists
+ * @returns {import("../../pwa/types/views.js").Records}
+ */
+export const records_of = (lists) => {
+  /** @type {<K extends RecordKind>(kind: K) => View<K>[]} */
+  const all = (kind) => some(lists[kind] ?? []);
+  return { all, get: (kind, id) => all(kind).find((one) => one.id === id) ?? null };
+};
+
 /** Facts of a tank, as far as the test says them. @param {Some<Facts>} fields */
 export const as_facts = (fields) => /** @type {Facts} */ (/** @type {unknown} */ (fields));
 

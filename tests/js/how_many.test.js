@@ -4,14 +4,14 @@ import { test } from "node:test";
 import { fits_in_days, how_many, open_of, unsuited } from "../../pwa/advice/life/how_many.js";
 import { fitting, tank_figures } from "../../pwa/bench/tank_figures.js";
 import { contracts, install, run } from "../../pwa/contracts.js";
-import { some, view } from "./fixtures.js";
+import { as_facts, some, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 
 const NOW = Date.parse("2026-06-01T12:00:00.000Z");
 const DAY = 86_400_000;
-const at = (days) => new Date(NOW - days * DAY).toISOString();
+const at = (/** @type {number} */ days) => new Date(NOW - days * DAY).toISOString();
 const EMBER = "Hyphessobrycon amandae";
 const HARLEQUIN = "Trigonostigma heteromorpha";
 const SNAIL = "Planorbella duryi";
@@ -23,11 +23,22 @@ const TANK = {
   filter: "internal",
   planting: "medium",
 };
-/** @param {any} [asking] @returns {any} */
-const told_of = ({ figures = TANK, present = [], wanted = [], own = [], ...more } = {}) =>
+/** @typedef {import("../../pwa/advice/life/how_many.js").Asking} Asking */
+/** @param {Partial<Asking>} [asking] */
+const answer_to = ({ figures = TANK, present = [], wanted = [], own = [], ...more } = {}) =>
   how_many({ figures, present, wanted, own, ...more });
-const lives = (species, count) => ({ species, count });
-/** Headroom that leaves so many grams of fish by the low end, now, in a week and in two. */
+/** What is told where no figure lacks. @param {Partial<Asking>} [asking] */
+function told_of(asking) {
+  const told = there(answer_to(asking));
+  assert.ok(told.missing === undefined, String(told.missing));
+  return told;
+}
+const lives = (/** @type {string} */ species, /** @type {number} */ count) => ({ species, count });
+/**
+ * Headroom that leaves so many grams of fish by the low end, now, in a week and in two.
+ * @param {number[]} grams
+ * @returns {NonNullable<Asking["headroom"]>}
+ */
 const headroom = (...grams) => {
   const share = 0.012;
   const [now, week, weeks] = grams.map((one) => ({ p10: one * share, p50: one * share, p90: one * share }));
@@ -40,8 +51,8 @@ const headroom = (...grams) => {
 };
 
 test("each limit binds in turn, and the kind says which", () => {
-  const of = (asking, species = HARLEQUIN) => {
-    const kind = told_of(asking).kinds.find((one) => one.species === species);
+  const of = (/** @type {Partial<Asking>} */ asking, species = HARLEQUIN) => {
+    const kind = there(told_of(asking).kinds.find((one) => one.species === species));
     return [kind.more, kind.by];
   };
   const present = [lives(HARLEQUIN, 10)];
@@ -83,8 +94,8 @@ test("the sum's own nitrogen counts beside the forecast's, and one kind that may
     present: [lives(HARLEQUIN, 10), lives("Ancistrus cirrhosus", 1)],
     figures: { ...TANK, surface_cm2: 4000 },
   });
-  assert.deepEqual([two.kinds.map(({ more }) => more > 0), two.invites], [[true, false], true]);
-  assert.equal(told_of({ present: [lives(SNAIL, 0)] }), null, "what is gone does not live here");
+  assert.deepEqual([two.kinds.map(({ more }) => there(more) > 0), two.invites], [[true, false], true]);
+  assert.equal(answer_to({ present: [lives(SNAIL, 0)] }), null, "what is gone does not live here");
   const over = told_of({ present: [lives(HARLEQUIN, 20), lives(SNAIL, 3)] });
   assert.deepEqual(
     over.kinds.map(({ by }) => by),
@@ -94,7 +105,7 @@ test("the sum's own nitrogen counts beside the forecast's, and one kind that may
 
 test("of a new kind a whole group may come, or none; a planned fish counts as grown", () => {
   const wanted = [{ species: HARLEQUIN, count: 8, length_cm: 1.5 }];
-  const kind = (asking) => told_of({ wanted, ...asking }).kinds[0];
+  const kind = (/** @type {Partial<Asking>} */ asking = {}) => told_of({ wanted, ...asking }).kinds[0];
   assert.deepEqual([kind().more, kind().come], [17, 8]);
   assert.deepEqual(
     [kind({ headroom: headroom(6.8) }).come, kind({ headroom: headroom(6.9) }).come],
@@ -133,7 +144,7 @@ test("a young tank is told apart from one that is full for good, and who finds i
 });
 
 test("nobody joins those whom the water or the company harms already", () => {
-  const codes = (asking) => told_of(asking).open.map(({ code }) => code);
+  const codes = (/** @type {Partial<Asking>} */ asking) => told_of(asking).open.map(({ code }) => code);
   const hot = told_of({ present: [lives(HARLEQUIN, 5)], figures: { ...TANK, temperature_c: 33 } });
   assert.deepEqual([hot.open.map(({ code }) => code), hot.invites], [["water"], false]);
   const hunter = [lives("Pterophyllum scalare", 1), lives(EMBER, 10)];
@@ -146,8 +157,8 @@ test("nobody joins those whom the water or the company harms already", () => {
 });
 
 test("whether all that are wanted fit: by every limit", () => {
-  const whole = (asking) => {
-    const { fits, by, count } = told_of(asking).whole;
+  const whole = (/** @type {Partial<Asking>} */ asking) => {
+    const { fits, by, count } = there(told_of(asking).whole);
     return [fits, by, count];
   };
   const wanted = [lives(HARLEQUIN, 10), lives("Corydoras panda", 6)];
@@ -172,12 +183,14 @@ test("the forecast's headroom lowers the grams, never raises them", () => {
   const tight = told_of({ present, headroom: headroom(3) });
   const wide = told_of({ present, headroom: headroom(300) });
   assert.deepEqual([free.binds, tight.binds, wide.binds], ["room", "nitrogen", "room"]);
-  assert.ok(Math.abs(tight.limit_g - tight.present_g - 3) < 1e-9);
+  assert.ok(Math.abs(there(tight.limit_g) - tight.present_g - 3) < 1e-9);
   assert.equal(wide.limit_g, free.limit_g);
 });
 
+/** @typedef {import("../../pwa/types/advice.js").Quick} Quick */
+/** @typedef {import("./fixtures.js").View<"reading">} Reading */
 const steady = { state: "steady", findings: [] };
-const reading = (parameter, days, value = 0) =>
+const reading = (/** @type {Quick} */ parameter, /** @type {number} */ days, value = 0) =>
   view("reading", { tank: "t", at: at(days), parameter, value, basis: "n" });
 const asked_of = (more = {}) =>
   some({
@@ -188,11 +201,11 @@ const asked_of = (more = {}) =>
   });
 
 test("open: anything found, tests older than three days or none, a forecast still on its way", () => {
-  const codes = (more) => open_of(asked_of(more)).map(({ code }) => code);
+  const codes = (more = {}) => open_of(asked_of(more)).map(({ code }) => code);
   assert.deepEqual(codes(), []);
   for (const state of ["watch", "change today", "act now"])
     assert.deepEqual(codes({ advice: { state, findings: [{ code: "water" }] } }), ["state"]);
-  const read = (...readings) => ({ facts: { now: NOW, readings } });
+  const read = (/** @type {Reading[]} */ ...readings) => ({ facts: { now: NOW, readings } });
   assert.deepEqual(open_of(asked_of(read())), [{ code: "untested", parameters: ["total_ammonia", "nitrite"] }]);
   assert.deepEqual(open_of(asked_of(read(reading("total_ammonia", 3.1), reading("nitrite", 1)))), [
     { code: "untested", parameters: ["total_ammonia"] },
@@ -218,17 +231,21 @@ test("open: anything found, tests older than three days or none, a forecast stil
 test("while anything is open nothing is invited, whatever the tank carries", () => {
   const present = [lives(HARLEQUIN, 10)];
   assert.equal(told_of({ present }).invites, true);
-  for (const one of [{ code: "not_filled" }, { code: "working" }, { code: "state", state: "watch" }])
+  for (const one of /** @type {const} */ ([
+    { code: "not_filled" },
+    { code: "working" },
+    { code: "state", state: "watch" },
+  ]))
     assert.equal(told_of({ present, open: [one] }).invites, false, one.code);
 });
 
 test("a tank of which a figure is lacking says which; animals of no known length are named", () => {
   const { temperature_c: _, ...cold } = TANK;
-  assert.deepEqual(told_of({ figures: cold, present: [lives(HARLEQUIN, 10)] }), {
+  assert.deepEqual(answer_to({ figures: cold, present: [lives(HARLEQUIN, 10)] }), {
     missing: ["Water temperature"],
     left_out: [],
   });
-  assert.equal(told_of({ present: [lives("stray", 2)] }), null);
+  assert.equal(answer_to({ present: [lives("stray", 2)] }), null);
   assert.deepEqual(told_of({ present: [lives(HARLEQUIN, 10), lives("stray", 2)] }).left_out, ["stray"]);
   assert.deepEqual(
     told_of({ figures: { ...TANK, planting: "a newer word", altitude_m: 1e9 }, present: [lives(HARLEQUIN, 10)] })
@@ -239,16 +256,19 @@ test("a tank of which a figure is lacking says which; animals of no known length
 });
 
 test("before it is chosen a kind is compared with the tank's water and the tap's", () => {
-  const kinds = (figures) => unsuited(figures, EMBER, []).map(({ kind }) => kind);
+  const kinds = (/** @type {Asking["figures"]} */ figures) => unsuited(figures, EMBER, []).map(({ kind }) => kind);
   assert.deepEqual(kinds({ ...TANK, source_ph: 7.6, source_gh_dgh: 14 }), ["source_ph", "source_hardness"]);
   assert.deepEqual(kinds({ ...TANK, temperature_c: 20 }), ["tank_temperature"]);
   assert.deepEqual(kinds(TANK), []);
   assert.deepEqual(unsuited(TANK, "stray", []), []);
 });
 
-/** A filled tank's facts, and its figures as the Bench fills its forms. */
+/**
+ * A filled tank's facts.
+ * @param {[string, number][]} stock kinds with how many arrived @param {Reading[]} [readings]
+ */
 const facts_with = (stock, readings = []) =>
-  some({
+  as_facts({
     now: NOW,
     tank: {
       id: "t",
@@ -272,7 +292,7 @@ const facts_with = (stock, readings = []) =>
   });
 
 test("the Bench's forms, the calculations and the tank's page give one answer for one tank", () => {
-  for (const stock of [
+  for (const stock of /** @type {[string, number][][]} */ ([
     [[HARLEQUIN, 10]],
     [
       [HARLEQUIN, 8],
@@ -281,7 +301,7 @@ test("the Bench's forms, the calculations and the tank's page give one answer fo
     ],
     [["Ancistrus cirrhosus", 1]],
     [[HARLEQUIN, 30]],
-  ]) {
+  ])) {
     const figures = tank_figures(facts_with(stock));
     const told = told_of({ figures, present: stock.map(([species, count]) => lives(species, count)) });
     const limit = run("stocking_limit", some(fitting(contracts().stocking_limit.inputs, figures)));
@@ -306,7 +326,7 @@ test("a plan as living animals is over where it does not fit, and fits where it 
       const wanted = [lives(species, count), lives(other, 10)];
       const plan = told_of({ wanted });
       const lived = told_of({ present: wanted });
-      assert.equal(plan.whole.fits, !lived.over && !lived.open.length, `${count} ${species}`);
+      assert.equal(there(plan.whole).fits, !lived.over && !lived.open.length, `${count} ${species}`);
     }
 });
 
@@ -330,9 +350,12 @@ test("nothing says add beside over its limit, and doubling the animals never low
         if (told.over || told.open.length)
           assert.ok(!told.invites && (!told.over || told.kinds.every(({ more }) => more === 0)), `${species} ${count}`);
       // Too few of a group is the only finding that more animals put right.
-      const grave = ({ company }) => company.answer.findings.filter(({ kind }) => kind !== "group_small");
+      /** @typedef {Pick<typeof once, "company">} Answered */
+      const grave = (/** @type {Answered} */ { company }) =>
+        company.answer.findings.filter(({ kind }) => kind !== "group_small");
       assert.ok(grave(twice).length >= grave(once).length, `${species} ${count}`);
-      const bars = ({ company }) => company.answer.findings.filter(({ severity }) => severity === "bar").length;
+      const bars = (/** @type {Answered} */ { company }) =>
+        company.answer.findings.filter(({ severity }) => severity === "bar").length;
       assert.ok(bars(twice) >= bars(once));
       assert.ok(!once.over || twice.over, `${species} ${count}: over stays over`);
       if (bars(once)) assert.equal(rank[twice.company.answer.verdict], 2);
@@ -344,14 +367,15 @@ test("nothing says add beside over its limit, and doubling the animals never low
 });
 
 test("oxygen counts as read at dawn only where it was, lately, and nobody came since", () => {
-  const local = (hour, days) => {
+  const local = (/** @type {number} */ hour, /** @type {number} */ days) => {
     const when = new Date(NOW - days * DAY);
     when.setHours(hour, 0, 0, 0);
     return when.toISOString();
   };
-  const oxygen = (hour, days, value = 5) =>
+  const oxygen = (/** @type {number} */ hour, /** @type {number} */ days, value = 5) =>
     view("reading", { tank: "t", at: local(hour, days), parameter: "oxygen", value });
-  const read = (...readings) => tank_figures(facts_with([[HARLEQUIN, 10]], readings)).dawn_oxygen_mg_l;
+  const read = (/** @type {Reading[]} */ ...readings) =>
+    tank_figures(facts_with([[HARLEQUIN, 10]], readings)).dawn_oxygen_mg_l;
   assert.deepEqual(
     [
       read(oxygen(6, 2)),
@@ -363,12 +387,14 @@ test("oxygen counts as read at dawn only where it was, lately, and nobody came s
     [5, undefined, undefined, undefined, 4],
   );
   const facts = facts_with([[HARLEQUIN, 10]], [oxygen(6, 5)]);
-  const came = (change) => ({
+  const came = (/** @type {import("./fixtures.js").View<"stock_change">["change"]} */ change) => ({
     ...facts,
     stock: [...facts.stock, view("stock_change", { tank: "t", at: at(1), change, species: EMBER, count: 3 })],
   });
   assert.deepEqual(
-    ["arrival", "death", "removal", "move_out", "birth"].map((change) => tank_figures(came(change)).dawn_oxygen_mg_l),
+    /** @type {const} */ (["arrival", "death", "removal", "move_out", "birth"]).map(
+      (change) => tank_figures(came(change)).dawn_oxygen_mg_l,
+    ),
     [undefined, 5, 5, 5, undefined],
   );
 });

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { globals_of, imports_of, modules } from "./source_of.js";
 
-/** From the bottom up. A library is named by its file. */
+/** From the bottom up. A library is named by its file. @type {Record<string, string[]>} */
 const MAY_IMPORT = {
   calc: [],
   "contracts.js": ["calc"],

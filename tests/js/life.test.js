@@ -7,7 +7,7 @@ import { other_half } from "../../pwa/advice/life/stock.js";
 import { timeline } from "../../pwa/advice/journal/timeline.js";
 import { shelf } from "../../pwa/bench/search.js";
 import { contracts, install } from "../../pwa/contracts.js";
-import { view } from "./fixtures.js";
+import { records_of, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { open_room } from "../../pwa/data/fish_room.js";
 import { test_phone } from "./test_phone.js";
@@ -161,7 +161,10 @@ test("the timeline tells a corrected move once a tank, with its earlier words; a
       ])
       .sort();
   const first = told();
-  /** @returns {Promise<import("../../pwa/data/write.js").Change[]>} */
+  /**
+   * @param {Parameters<typeof life_writes>[1]} said
+   * @returns {Promise<import("../../pwa/data/write.js").Change[]>}
+   */
   const correct = async (said) => {
     const [out] = room.all("planting").filter((one) => one.tank === tanks[0]);
     const half = other_half(out, room.all("planting"));
@@ -198,6 +201,7 @@ test("the timeline tells a corrected move once a tank, with its earlier words; a
   room.close();
 });
 
+/** @type {Parameters<typeof records_of>[0]} */
 const records = {
   tank: [
     { id: "tank-aaaa", name: "Grüne Ecke", place: "Cellar" },
@@ -217,15 +221,15 @@ const records = {
   task: [{ id: "t", title: "Feed the corys", tank: "tank-aaaa" }],
   label: [{ id: "l", name: "Brown bottle", note: "for the corner" }],
 };
-const room = { all: (kind) => records[kind] ?? [], get: () => null };
+const room = records_of(records);
 /** How this phone says them: what was picked from tiles in its own language. */
 /** @type {Parameters<typeof findable>[3]} */
 const said = {
   note: ({ text, quick }) => (quick ? text.replace("New leaves", "Neue Blätter") : text),
   task: ({ title }) => title.replace("Feed", "Füttere"),
 };
-const shelved = (words) => shelf(contracts(), words).flatMap(({ entries }) => entries);
-const found = (words) =>
+const shelved = (/** @type {string} */ words) => shelf(contracts(), words).flatMap(({ entries }) => entries);
+const found = (/** @type {string} */ words) =>
   find(findable(room, contracts(), Date.parse(AT) + 1e9, said), words, shelved).map(({ kind, found }) => [
     kind,
     found.map((one) => one.path),

@@ -5,7 +5,8 @@ import { next_stop, wants } from "../../pwa/advice/next_stop.js";
 import { as_facts } from "./fixtures.js";
 
 const tanks = ["a", "b", "c", "d"].map((id) => ({ id }));
-const from = (id, ...wanting) => next_stop(tanks, id, (tank) => wanting.includes(tank.id))?.id ?? null;
+const from = (/** @type {string} */ id, /** @type {string[]} */ ...wanting) =>
+  next_stop(tanks, id, (tank) => wanting.includes(tank.id))?.id ?? null;
 
 test("the next one that wants something, past those that do not, and round again", () => {
   assert.equal(from("a", "c", "d"), "c");
@@ -22,12 +23,13 @@ test("nobody is sent on while this tank wants something, nor when no other does,
 
 test("what counts as wanting something", () => {
   const now = Date.parse("2026-05-04T18:00:00.000Z");
-  const at = (time) => [{ at: `2026-05-04T${time}:00.000Z` }];
+  const at = (/** @type {string} */ time) => [{ at: `2026-05-04T${time}:00.000Z` }];
   const facts = as_facts({ now, readings: at("07:00"), changes: [] });
+  /** @param {import("../../pwa/types/advice.js").Advice["act"]} act */
   const asks = (act, more = {}, test_due = false, tasks = 0) =>
     wants({ act, test_due, findings: [] }, tasks, { ...facts, ...more });
   assert.deepEqual(
-    ["nothing", "test", "change", "hold", "confirm", "retest"].map((act) => asks(act)),
+    /** @type {const} */ (["nothing", "test", "change", "hold", "confirm", "retest"]).map((act) => asks(act)),
     [false, true, true, false, false, true],
   );
   assert.equal(asks("nothing", {}, true), true);

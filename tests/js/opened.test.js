@@ -3,13 +3,19 @@
  */
 import assert from "node:assert/strict";
 import { beforeEach, test } from "node:test";
+import { there } from "./fixtures.js";
 
-const kept = new Map();
-globalThis.localStorage = /** @type {any} */ ({
+/** @type {Map<string, string>} */ const kept = new Map();
+globalThis.localStorage = {
   getItem: (name) => kept.get(name) ?? null,
-  setItem: (name, text) => kept.set(name, text),
-  removeItem: (name) => kept.delete(name),
-});
+  setItem: (name, text) => void kept.set(name, text),
+  removeItem: (name) => void kept.delete(name),
+  clear: () => kept.clear(),
+  key: (at) => [...kept.keys()][at] ?? null,
+  get length() {
+    return kept.size;
+  },
+};
 const { draft, forget, form_draft, opened_draft } = await import("../../pwa/ui/state/draft.js");
 const { changed_fields, changed_meanwhile } = await import("../../pwa/ui/state/changed_fields.js");
 
@@ -48,7 +54,7 @@ test("the record as it was opened is kept with the draft, and goes with it", () 
   assert.deepEqual(draft("tank.x.opened", () => ({ name: "later" })).value, { name: "later" });
 });
 
-test("a form that was only looked at is begun anew, with its record as it stands now", () => {
+test("a form in which nothing was typed opens with its record as it stands now", () => {
   form_draft("away.new", () => ({ from: 1 }));
   assert.deepEqual(opened_draft("task.y", { title: "old" }).value, { title: "old" });
   assert.equal(kept.has("limnary.draft.away.new"), false, "nothing was typed");
@@ -61,7 +67,7 @@ test("a form that was typed in is as it was left, and so is what it was opened o
   form_draft("task.z", () => ({ title: "old" })).value = { title: "typed" };
   assert.deepEqual(form_draft("task.z", () => ({ title: "new" })).value, { title: "typed" });
   assert.deepEqual(opened_draft("task.z", { title: "new" }).value, { title: "old" });
-  assert.deepEqual(JSON.parse(kept.get("limnary.draft.task.z")), { title: "typed" });
+  assert.deepEqual(JSON.parse(there(kept.get("limnary.draft.task.z"))), { title: "typed" });
   forget("task.z");
   assert.deepEqual(form_draft("task.z", () => ({ title: "new" })).value, { title: "new" });
 });

@@ -29,7 +29,7 @@ const reading = (day, parameter, value) => ({
   basis: "ion",
   steps: [0, 0.25, 0.5, 1, 2, 4],
 });
-const days = (n) =>
+const days = (/** @type {number} */ n) =>
   Array.from({ length: n }, (_, d) => [reading(d + 1, "total_ammonia", 0.5), reading(d + 1, "nitrite", 1)]).flat();
 
 test("a new reading is followed from the kept belief and gives the same answer", () => {

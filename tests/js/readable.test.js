@@ -8,6 +8,7 @@ import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 
+/** @param {string} parameter @param {number} value @param {string} [unit] */
 const said = (parameter, value, unit) => no_figure(figure_spec({ parameter, unit }, parameter), value)?.message ?? null;
 
 test("a pH of 72 and water at 250 °C are none, and what is allowed is said", () => {

@@ -22,6 +22,8 @@ const kit = records().test_kit.fields;
 const water = records().tank.fields.filter(({ name }) =>
   ["name", "temperature_c", "started_at", "note"].includes(name),
 );
+/** @typedef {import("../../pwa/types/contract.js").Field[]} Fields */
+/** @param {Fields} specs @param {Record<string, unknown>} raw @param {string} key */
 const view_of = (specs, raw, key, manner = metric) =>
   there(views_of(specs, raw, manner).find((one) => one.key === key));
 
@@ -76,10 +78,11 @@ test("entries of a list come, are typed and go, and what stays empty is left out
 
 test("a choice that is taken back falls to what is usual, and shows what hangs on that", () => {
   const choices = ["a", "b", "c", "d", "e", "f", "g"].map((value) => ({ value, label: value }));
-  const specs = /** @type {any[]} */ ([
+  /** @type {Fields} */
+  const specs = [
     { name: "way", label: "Way", type: "choice", choices, default: "b" },
     { name: "why", label: "Why", type: "text", max_length: 40, when: { way: ["b"] } },
-  ]);
+  ];
   const taken = put(specs, { why: "so" }, ["way"], "a");
   assert.ok(!matters(specs[1], specs, taken));
   assert.deepEqual(payload_of(specs, taken, marks), { way: "a" });

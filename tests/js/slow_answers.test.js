@@ -15,10 +15,13 @@ import { a_worker } from "./worker_here.js";
 install(shared_bundle());
 
 const SLOW = ["outlook", "change_plan", "stock_headroom", "oxygen_night", "water_blend"];
-const question = (key) => ({ key, name: "outlook", input: { key } });
+const question = (/** @type {string} */ key) => ({ key, name: "outlook", input: { key } });
 const turn = () => new Promise((done) => setTimeout(done));
 const marks = { decimal: ".", group: "," };
-/** A form filled with this input, as one types it. */
+/**
+ * A form filled with this input, as one types it.
+ * @param {import("../../pwa/types/contract.js").Contract} spec @param {Record<string, unknown>} input
+ */
 const typed = (spec, input) => ({
   marks,
   draft: {
@@ -36,10 +39,11 @@ function answer_in(found) {
 
 /** A board whose answers come when the test lets them. */
 function by_hand() {
-  const asked = [];
-  const told = [];
+  /** @type {{key: string, settle: (answer: string) => Promise<unknown>}[]} */ const asked = [];
+  /** @type {[string, string][]} */ const told = [];
   const board = newest({
     ask: (one) =>
+      /** @type {Promise<{answer: string}>} */
       new Promise((settle) =>
         asked.push({
           key: one.key,
@@ -49,7 +53,7 @@ function by_hand() {
           },
         }),
       ),
-    told: (one, found) => told.push([one.key, answer_in(found)]),
+    told: (one, found) => void told.push([one.key, found.answer]),
   });
   return { board, asked, told, keys: () => asked.map(({ key }) => key) };
 }
@@ -83,10 +87,10 @@ test("nothing is told of a form that was emptied or left, and the next question 
 });
 
 test("a question that breaks does not silence those after it", async () => {
-  const told = [];
+  /** @type {string[]} */ const told = [];
   const board = newest({
     ask: async ({ key }) => (key === "bad" ? Promise.reject(new Error("broke")) : { answer: key }),
-    told: (_, found) => told.push(found.answer),
+    told: (_, found) => void told.push(found.answer),
   });
   const broken = board.want(question("bad"));
   void board.want(question("typed meanwhile"));
@@ -101,7 +105,7 @@ const answer_saying = (said) => ({ answer: { said, cautions: [], notes: [], sour
 
 const real = async () => {
   const worker = await a_worker();
-  const made = [];
+  /** @type {Worker[]} */ const made = [];
   const ask = belief_worker({
     start: () => {
       made.push(worker);
@@ -122,7 +126,7 @@ test("the worker answers each slow calculation as this thread does", async () =>
 
 test("what the worker refuses is said on the form in the same words as without it, in every language", async () => {
   const { ask, worker } = await real();
-  const words = (language) =>
+  const words = (/** @type {string} */ language) =>
     JSON.parse(readFileSync(new URL(`../../shared_schema/words/${language}.json`, import.meta.url), "utf8"));
   for (const bundle of [
     shared_bundle(),

@@ -19,14 +19,19 @@ import {
 import { tank_water } from "../../pwa/advice/tank_water.js";
 import { tank_figures } from "../../pwa/bench/tank_figures.js";
 import { check, contracts, install, run } from "../../pwa/contracts.js";
-import { as_facts, there, view } from "./fixtures.js";
+import { as_facts, records_of, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 
 const NOW = Date.parse("2026-06-01T12:00:00.000Z");
-const at = (day) => new Date(NOW - (60 - day) * 86_400_000).toISOString();
+const at = (/** @type {number} */ day) => new Date(NOW - (60 - day) * 86_400_000).toISOString();
 let made = 0;
+/**
+ * @typedef {import("./fixtures.js").View<"stock_change">} StockChange
+ * @param {number} day @param {StockChange["change"]} what @param {string} species @param {number} count
+ * @param {Partial<StockChange>} [more]
+ */
 const change = (day, what, species, count, more = {}) =>
   view("stock_change", {
     id: `change-${made++}`,
@@ -202,13 +207,12 @@ test("the forecast prefers weighed animals to the tank's own figure, and says so
 });
 
 test("water out of another tank brings what that tank's last test before it read", () => {
-  const reading = (day, value) =>
+  const reading = (/** @type {number} */ day, /** @type {number} */ value) =>
     view("reading", { id: `r-${day}`, tank: "tank-bbb", at: at(day), parameter: "nitrate", value, basis: "n" });
-  const records = {
+  const room = records_of({
     reading: [reading(1, 4), reading(5, 9), reading(20, 30)],
     water_change: [{ id: "w", tank: "tank-aaa", at: at(10), litres: 8, fraction: 0.1, from_tank: "tank-bbb" }],
-  };
-  const room = { all: (kind) => records[kind] ?? [], get: () => null };
+  });
   assert.deepEqual(facts_of(room, view("tank", { id: "tank-aaa", water_l: 80 }), NOW).changes[0].source, {
     disinfectant: "none",
     nitrate_mg_n_l: 9,
@@ -280,11 +284,11 @@ test("kinds written down last come first, each once", () => {
 
 test("animals that the calculation refuses are left out and named; the forecast goes on without their mass", () => {
   const own = [view("own_species", { name: "Half a law", length_cm: 3, shape: "deep", mass_a: 0.02 })];
-  for (const [species, count] of [
+  for (const [species, count] of /** @type {[string, number][]} */ ([
     [DANIO, 10_001],
     ["Half a law", 2],
     ["a very long name ".repeat(5).slice(0, 80), 1],
-  ]) {
+  ])) {
     const changes = [
       change(0, "arrival", DANIO === species ? "Paracheirodon innesi" : DANIO, 4, { length_cm: 2 }),
       change(1, "arrival", species, count, { length_cm: 2 }),
@@ -309,7 +313,7 @@ test("animals that the calculation refuses are left out and named; the forecast 
 });
 
 test("water out of a tank whose test cannot be one brings what the last that can read", () => {
-  const read = (day, value) =>
+  const read = (/** @type {number} */ day, /** @type {number} */ value) =>
     view("reading", { tank: "tank-bbb", at: at(day), parameter: "nitrate", value, basis: "n" });
   assert.equal(
     tank_water([read(1, 12), read(2, -5), read(3, 100_000)], { from_tank: "tank-bbb", at: at(4) }).nitrate_mg_n_l,

@@ -5,10 +5,10 @@ import { day_of, instant_of, wall_of, zone_or_utc } from "../../pwa/advice/tasks
 import { occurrences } from "../../pwa/advice/tasks/recurrence.js";
 import { LAST_DAY, fields_of, first_form, form_of } from "../../pwa/advice/tasks/task_form.js";
 import { days_ahead, due_now, remembering, standing } from "../../pwa/advice/tasks/tasks.js";
-import { view } from "./fixtures.js";
+import { there, view } from "./fixtures.js";
 
 const BERLIN = "Europe/Berlin";
-const ms = (iso) => Date.parse(iso);
+const ms = (/** @type {string} */ iso) => Date.parse(iso);
 const WEEKLY = view("task", {
   id: "weekly",
   title: "Wipe the glass",
@@ -23,6 +23,9 @@ const DAILY = view("task", {
   rule: "FREQ=DAILY",
   zone: BERLIN,
 });
+/** @typedef {import("./fixtures.js").View<"task">} Task */
+/** @typedef {import("./fixtures.js").View<"task_done">} Done */
+/** @param {Task} task @param {string} due_at @param {string} [at] @param {Partial<Done>} [more] */
 const done = (task, due_at, at = due_at, more = {}) =>
   view("task_done", {
     id: `${task.id}-${due_at}`,
@@ -31,8 +34,10 @@ const done = (task, due_at, at = due_at, more = {}) =>
     due_at,
     ...more,
   });
+/** @param {Task} task @param {Done[]} dones @param {string} now */
 const stand = (task, dones, now) => standing(task, dones, ms(now), BERLIN, occurrences);
-const said = (list) => list.map((at) => new Date(at).toISOString().slice(5, 16));
+/** @param {(number | null)[]} moments in ms */
+const said = (moments) => moments.map((at) => new Date(there(at)).toISOString().slice(5, 16));
 
 test("a daily task is due on its day, closed by its own done, and open again the next day", () => {
   const fed = [done(DAILY, "2026-03-10T07:00:00.000Z")];
@@ -78,12 +83,17 @@ test("done ahead of its day closes that day, and the one after is next", () => {
 });
 
 test("a done that names no occurrence closes what was due up to its day", () => {
-  const plain = [{ id: "x", task: WEEKLY.id, at: "2026-03-14T18:00:00.000Z" }];
+  const plain = [view("task_done", { id: "x", task: WEEKLY.id, at: "2026-03-14T18:00:00.000Z" })];
   assert.deepEqual(stand(WEEKLY, plain, "2026-03-15T12:00:00Z").due, []);
 });
 
 test("a task of one day is overdue for good, until it is done", () => {
-  const once = { id: "once", title: "Call the water company", starts_at: "2024-03-01T07:00:00.000Z", zone: BERLIN };
+  const once = view("task", {
+    id: "once",
+    title: "Call the water company",
+    starts_at: "2024-03-01T07:00:00.000Z",
+    zone: BERLIN,
+  });
   const { due, overdue, next } = stand(once, [], "2026-03-10T12:00:00Z");
   assert.deepEqual([due.length, overdue, next], [1, true, null]);
   assert.deepEqual(
@@ -123,7 +133,7 @@ test("today's list and the days ahead", () => {
 });
 
 test("a day of the wall has 23 or 25 hours when clocks change", () => {
-  const hours = (iso) => {
+  const hours = (/** @type {string} */ iso) => {
     const { from, to } = day_of(ms(iso), BERLIN);
     return (to + 1 - from) / 3_600_000;
   };
@@ -181,7 +191,8 @@ test("what was worked out is not worked out again, until the task or the days ch
     asked += 1;
     return occurrences(...question);
   });
-  const week = (task, from = "2026-03-01T00:00:00Z") => expand(task, ms(from), ms(from) + 7 * 86_400_000);
+  const week = (/** @type {Task} */ task, from = "2026-03-01T00:00:00Z") =>
+    expand(task, ms(from), ms(from) + 7 * 86_400_000);
   assert.deepEqual(week(DAILY), occurrences(DAILY, ms("2026-03-01T00:00:00Z"), ms("2026-03-08T00:00:00Z")));
   week(DAILY);
   week({ ...DAILY, title: "Feed the snails" });

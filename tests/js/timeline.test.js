@@ -7,12 +7,14 @@ import { open_room } from "../../pwa/data/fish_room.js";
 import { TANK, test_phone } from "./test_phone.js";
 import { some, there } from "./fixtures.js";
 
+/** @param {number} day @param {number} hour */
 const at = (day, hour) => `2026-05-${String(day).padStart(2, "0")}T${String(hour).padStart(2, "0")}:00:00.000Z`;
 let made = 0;
 const new_id = () => `made-${String(++made).padStart(4, "0")}`;
 
 async function kept() {
   const { room } = await open_room("local", await test_phone());
+  /** @param {string} kind @param {string} id @param {Record<string, unknown>} fields */
   const put = (kind, id, fields) => ({ type: /** @type {const} */ ("put"), kind, id, fields });
   const tank = "tank-0001";
   await room.write([
@@ -51,12 +53,16 @@ async function kept() {
   ]);
   return room;
 }
-/** Correct the event that a record belongs to. */
+/**
+ * Correct the event that a record belongs to.
+ * @param {import("../../pwa/data/fish_room.js").FishRoom} room @param {string} id @param {object} set
+ */
 async function correct(room, id, set) {
   const event = there(timeline(room).find(({ records }) => records.some((one) => one.id === id)));
-  await room.write(correction(room, event, { one: event.records.find((one) => one.id === id), ...set }, new_id));
+  await room.write(correction(room, event, { one: there(event.records.find((one) => one.id === id)), ...set }, new_id));
 }
-const names = (events) => events.map(({ records }) => records.map(({ id }) => id).join("+"));
+const names = (/** @type {ReturnType<typeof timeline>} */ events) =>
+  events.map(({ records }) => records.map(({ id }) => id).join("+"));
 
 test("what was written together is one event, newest first", async () => {
   const events = timeline(await kept());
@@ -87,7 +93,11 @@ test("every event kind is in a group, and what is corrected is a field of its ki
     .filter(([, kind]) => kind?.event)
     .map(([kind]) => kind);
   const told = timeline(
-    some({ all: (kind) => [{ id: "x", kind, at: at(1, 1) }], get: () => null, earlier: () => [] }),
+    some({
+      all: (/** @type {string} */ kind) => [{ id: "x", kind, at: at(1, 1) }],
+      get: () => null,
+      earlier: () => [],
+    }),
   ).map(({ kind }) => kind);
   // A photo of the same entry stands with its note.
   for (const kind of events)

@@ -9,7 +9,7 @@ import { shared_bundle } from "./shared_bundle.js";
 install(shared_bundle());
 
 const NOW = new Date(2026, 4, 20, 12).getTime();
-const at = (day, hour = 8, month = 4) => new Date(2026, month, day, hour).toISOString();
+const at = (/** @type {number} */ day, hour = 8, month = 4) => new Date(2026, month, day, hour).toISOString();
 const facts = (more = {}) => ({ now: NOW, readings: [], changes: [], feedings: [], ...more });
 
 test("readings of the span, the nitrogen three as nitrogen by the molar masses", () => {
@@ -31,6 +31,7 @@ test("readings of the span, the nitrogen three as nitrogen by the molar masses",
 });
 
 test("hardness in degrees, whatever scale the kit prints; a scale nobody knows is left out", () => {
+  /** @param {number} day @param {string} parameter @param {number} value @param {string} [unit] */
   const read = (day, parameter, value, unit) => ({ at: at(day), parameter, value, unit });
   // 17.8 mg/L as CaCO3 and 1.78 °fH are 1 °dH, 1 mmol/L of calcium 5.6 °dH (molar masses of IUPAC).
   const readings = [
@@ -41,7 +42,8 @@ test("hardness in degrees, whatever scale the kit prints; a scale nobody knows i
     read(17, "gh", 1, "mmol/L"),
     read(18, "gh", 17.85, "°fH"),
   ];
-  const drawn = (what) => trend(what, facts({ readings }), 7).points.map(({ value }) => Number(value.toFixed(1)));
+  const drawn = (/** @type {Parameters<typeof trend>[0]} */ what) =>
+    trend(what, facts({ readings }), 7).points.map(({ value }) => Number(value.toFixed(1)));
   assert.deepEqual(
     [drawn("kh"), drawn("gh"), trend("gh", facts({ readings }), 7).unit],
     [[6, 5, 4], [5.6, 10], "°dGH"],

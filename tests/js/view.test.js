@@ -5,16 +5,21 @@ import { fold, show } from "../../pwa/data/view.js";
 import { some } from "./fixtures.js";
 import { row } from "./test_phone.js";
 
-const stamp = (ms, device = "a") => `${1770000000000 + ms}-00000-${device}`;
+const stamp = (/** @type {number} */ ms, device = "a") => `${1770000000000 + ms}-00000-${device}`;
 /** @type {import("./fixtures.js").Some<import("../../pwa/types/contract.js").Kind>} */
 const SPEC = { kind: "reading", fields: [] };
+/**
+ * @param {string} id @param {number} ms @param {string} [supersedes] @param {object} [more]
+ * @returns {[string, ReturnType<typeof fold>]}
+ */
 const made = (id, ms, supersedes, more = {}) => [
   id,
   {
     ...fold({ ...row(1, "reading", id, { value: ms, ...(supersedes ? { supersedes } : {}) }, stamp(ms)), ...more }, []),
   },
 ];
-const seen = (...records) => show(some(SPEC), new Map(records)).map(({ id }) => id);
+const seen = (/** @type {ReturnType<typeof made>[]} */ ...records) =>
+  show(some(SPEC), new Map(records)).map(({ id }) => id);
 
 test("of two corrections of one reading, made offline on two phones, the later is shown, in either order", () => {
   const both = [made("first", 1), made("ada", 2, "first"), made("bo", 3, "first")];
@@ -43,13 +48,16 @@ test("a record's last author is the author of the latest op, here or on the serv
     changed_by: "keeper-b",
     changed_at: new Date(1770000000000 + 500).toISOString(),
   };
-  const op = (ms, by) => ({
-    op: { type: "put", fields: { name: by }, stamp: stamp(ms) },
-    by,
-    at: `at ${ms}`,
-    state: "waiting",
-  });
-  const by = (...entries) => fold(server, entries).meta.changed_by;
+  /** @typedef {Parameters<typeof fold>[1][number]} Entry */
+  /** @param {number} ms @param {string} by @returns {Entry} */
+  const op = (ms, by) =>
+    some({
+      op: { type: "put", fields: { name: by }, stamp: stamp(ms) },
+      by,
+      at: `at ${ms}`,
+      state: "waiting",
+    });
+  const by = (/** @type {Entry[]} */ ...entries) => fold(server, entries).meta.changed_by;
   assert.deepEqual(
     [
       by(),

@@ -4,16 +4,17 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { wrong_words } from "../../pwa/bench/wrong_words.js";
-import { InvalidInput, contracts, input_of, install, run } from "../../pwa/contracts.js";
+import { InvalidInput, contracts, input_of, install, run_named } from "../../pwa/contracts.js";
 import { there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 const MARKS = { decimal: ".", group: "," };
 install(shared_bundle());
-const spec = (name) => contracts().volume.inputs.find((one) => one.name === name);
+const spec = (/** @type {string} */ name) => contracts().volume.inputs.find((one) => one.name === name);
+/** @param {object} input @param {string} field */
 const refused = (input, field) => {
   try {
-    run("volume", input);
+    run_named("volume", input);
   } catch (no) {
     assert.ok(no instanceof InvalidInput);
     return there(no.errors.find((one) => one.field === field));
