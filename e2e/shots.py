@@ -36,7 +36,20 @@ BESIDE = [
     "/room/test_kit/new",
     "/room/label/new",
 ]
-OF_TANK = ["", "/test", "/change", "/feed", "/dose", "/note", "/history", "/trends", "/outlook", "/water", "/edit"]
+OF_TANK = [
+    "",
+    "/test",
+    "/change",
+    "/feed",
+    "/dose",
+    "/note",
+    "/history",
+    "/trends",
+    "/outlook",
+    "/long-run",
+    "/water",
+    "/edit",
+]
 LIFE = [
     "/stock",
     "/stock/new?change=arrival",

@@ -64,6 +64,7 @@ EXAMPLES = {
     "/tank/:id/test": [f"/tank/{TANK}/test"],
     "/tank/:id/change": [f"/tank/{TANK}/change"],
     "/tank/:id/outlook": [f"/tank/{TANK}/outlook"],
+    "/tank/:id/long-run": [f"/tank/{TANK}/long-run"],
     "/tank/:id/feed": [f"/tank/{TANK}/feed"],
     "/tank/:id/dose": [f"/tank/{TANK}/dose"],
     "/tank/:id/note": [f"/tank/{TANK}/note"],

@@ -43,6 +43,7 @@ export const ROUTES = [
   ["/tank/:id/test", tank("Test"), of_id],
   ["/tank/:id/change", tank("Change"), of_id],
   ["/tank/:id/outlook", tank("Outlook"), of_id],
+  ["/tank/:id/long-run", tank("LongRunPage"), of_id],
   ["/tank/:id/feed", tank("Feed"), of_id],
   ["/tank/:id/dose", tank("Dose"), of_id],
   ["/tank/:id/note", tank("Note"), of_id],

@@ -230,4 +230,54 @@ export const de_life = {
   "settings.own_plant": "Eigene Pflanzen",
   "water.new_own_species": "Neues Tier",
   "water.new_own_plant": "Neue Pflanze",
+
+  "long_run.title": "Auf lange Sicht",
+  "long_run.young": "Das Becken ist keine zwei Wochen alt: Wie es auf lange Sicht wird, weiß noch niemand.",
+  "long_run.no_load": "Weder Futter noch Tiere sind eingetragen, also ist auf lange Sicht nichts bekannt.",
+  "long_run.no_rise": "Nitrat steigt nicht: Die Pflanzen verbrauchen, was das Futter bringt.",
+  "long_run.source_over":
+    "Das neue Wasser liegt selbst über der Grenze von Nitrat, {limit}: Wechsel damit können sie nicht halten.",
+  "long_run.settles_under":
+    "Nitrat bleibt unter seiner Grenze. Vor jedem Wechsel steht es bei {level}; die Grenze ist {limit}.",
+  "long_run.settles_over":
+    "Nitrat steigt über seine Grenze. Vor jedem Wechsel steht es bei {level}; die Grenze ist {limit}.",
+  "long_run.settles_perhaps":
+    "Nitrat kann über seine Grenze steigen. Vor jedem Wechsel steht es bei {level}; die Grenze ist {limit}.",
+  "long_run.at_most_under": "Nitrat bleibt unter seiner Grenze. Es erreicht höchstens {level}; die Grenze ist {limit}.",
+  "long_run.at_most_perhaps":
+    "Nitrat kann über seine Grenze steigen. Ohne Pflanzen erreicht es {level}; die Grenze ist {limit}.",
+  "long_run.no_changes": {
+    one: "Ohne Wechsel erreicht Nitrat in etwa {count} Tag seine Grenze von {limit}.",
+    other: "Ohne Wechsel erreicht Nitrat in etwa {count} Tagen seine Grenze von {limit}.",
+  },
+  "long_run.no_changes_over": "Nitrat steht an seiner Grenze von {limit} und steigt ohne Wechsel weiter.",
+  "long_run.no_changes_far": "Auch ohne Wechsel bleibt Nitrat ein Jahr lang unter seiner Grenze von {limit}.",
+  "long_run.routine": {
+    one: "In den letzten vier Wochen gewechselt: einmal, {litres}.",
+    other: "In den letzten vier Wochen gewechselt: {count}-mal, im Mittel {litres} alle {days} Tage.",
+  },
+  "long_run.no_routine": "In den letzten vier Wochen wurde kein Wasser gewechselt.",
+  "long_run.least": { one: "Es genügen {litres} jeden Tag.", other: "Es genügen {litres} alle {count} Tage." },
+  "long_run.least_held": {
+    one: "Was du tust, genügt. Mindestens nötig: {litres} jeden Tag.",
+    other: "Was du tust, genügt. Mindestens nötig: {litres} alle {count} Tage.",
+  },
+  "long_run.make_task": "Als Aufgabe eintragen",
+  "long_run.task": "{litres} wechseln",
+  "long_run.from_food":
+    "Aus dem Futter berechnet, als nähmen die Pflanzen nichts auf. Teste Nitrat dreimal in drei Wochen: Dann ist bekannt, wie schnell es wirklich steigt.",
+  "long_run.from_readings":
+    "Aus deinen Nitrattests berechnet: Zwischen den Wechseln steigt es um etwa {rise} in der Woche.",
+  "long_run.kh": "Karbonathärte",
+  "long_run.kh_unknown":
+    "In den letzten zwei Monaten nicht getestet. Teste die KH, dann ist bekannt, wie lange sie reicht.",
+  "long_run.kh_no_load": "Weder Futter noch Tiere sind eingetragen, also ist darüber nichts bekannt.",
+  "long_run.kh_gone": {
+    one: "Sie fällt in etwa {count} Tag auf 1 °d. Dann fällt der pH, und die Bakterien werden langsam.",
+    other: "Sie fällt in etwa {count} Tagen auf 1 °d. Dann fällt der pH, und die Bakterien werden langsam.",
+  },
+  "long_run.kh_settles": "Sie hält. Vor jedem Wechsel steht sie bei {level} °d.",
+  "long_run.kh_far": "Sie reicht für mehr als ein Jahr.",
+  "long_run.kh_falls": "Jetzt sind es {now} °d; die Bakterien verbrauchen {fall} °d in der Woche.",
+  "long_run.kh_no_source": "Was das neue Wasser bringt, ist nicht gezählt: Seine KH ist nicht eingetragen.",
 };

@@ -221,4 +221,52 @@ export const en_life = {
   "settings.own_plant": "Own plants",
   "water.new_own_species": "New animal",
   "water.new_own_plant": "New plant",
+
+  "long_run.title": "The long run",
+  "long_run.young": "The tank is less than two weeks old: its long run is not known yet.",
+  "long_run.no_load": "No food and no animals are recorded, so nothing is known about the long run.",
+  "long_run.no_rise": "Nitrate does not rise: the plants use what the food brings.",
+  "long_run.source_over":
+    "The new water itself is over nitrate’s limit of {limit}: changes with it cannot hold the limit.",
+  "long_run.settles_under":
+    "Nitrate stays under its limit. It settles at {level} before each change; the limit is {limit}.",
+  "long_run.settles_over":
+    "Nitrate will pass its limit. It settles at {level} before each change; the limit is {limit}.",
+  "long_run.settles_perhaps":
+    "Nitrate may pass its limit. It settles at {level} before each change; the limit is {limit}.",
+  "long_run.at_most_under": "Nitrate stays under its limit. It settles at {level} at most; the limit is {limit}.",
+  "long_run.at_most_perhaps":
+    "Nitrate may pass its limit. Without plants it would settle at {level}; the limit is {limit}.",
+  "long_run.no_changes": {
+    one: "Without changes nitrate reaches its limit of {limit} in about {count} day.",
+    other: "Without changes nitrate reaches its limit of {limit} in about {count} days.",
+  },
+  "long_run.no_changes_over": "Nitrate is at its limit of {limit}, and without changes it rises on.",
+  "long_run.no_changes_far": "Even without changes nitrate stays under its limit of {limit} for a year.",
+  "long_run.routine": {
+    one: "Changed in the last four weeks: once, {litres}.",
+    other: "Changed in the last four weeks: {count} times, {litres} every {days} days on average.",
+  },
+  "long_run.no_routine": "No water was changed in the last four weeks.",
+  "long_run.least": { one: "Enough: {litres} every day.", other: "Enough: {litres} every {count} days." },
+  "long_run.least_held": {
+    one: "What you do is enough. The least that holds: {litres} every day.",
+    other: "What you do is enough. The least that holds: {litres} every {count} days.",
+  },
+  "long_run.make_task": "Make it a task",
+  "long_run.task": "Change {litres}",
+  "long_run.from_food":
+    "Worked out from the food, as if plants took up nothing. Test nitrate three times over three weeks: then its real rise is known.",
+  "long_run.from_readings": "Worked out from your nitrate tests: it rises by about {rise} a week between changes.",
+  "long_run.kh": "Carbonate hardness",
+  "long_run.kh_unknown": "Not tested in the last two months. Test KH to see how long it lasts.",
+  "long_run.kh_no_load": "No food and no animals are recorded, so nothing is known about it.",
+  "long_run.kh_gone": {
+    one: "It falls to 1 °d in about {count} day. Then pH falls and the bacteria slow down.",
+    other: "It falls to 1 °d in about {count} days. Then pH falls and the bacteria slow down.",
+  },
+  "long_run.kh_settles": "It holds. Before each change it settles at {level} °d.",
+  "long_run.kh_far": "It lasts for more than a year.",
+  "long_run.kh_falls": "It is {now} °d now, and the bacteria use up {fall} °d a week.",
+  "long_run.kh_no_source": "What the new water brings is not counted: its KH is not recorded.",
 };

@@ -222,4 +222,54 @@ export const fr_life = {
   "settings.own_plant": "Plantes à toi",
   "water.new_own_species": "Nouvel animal",
   "water.new_own_plant": "Nouvelle plante",
+
+  "long_run.title": "À long terme",
+  "long_run.young": "Le bac a moins de deux semaines : on ne sait pas encore ce qu’il devient à long terme.",
+  "long_run.no_load": "Ni nourriture ni animaux ne sont notés : on ne sait rien du long terme.",
+  "long_run.no_rise": "Les nitrates ne montent pas : les plantes utilisent ce que la nourriture apporte.",
+  "long_run.source_over":
+    "L’eau neuve dépasse elle-même la limite des nitrates, {limit} : en changer ne peut pas la tenir.",
+  "long_run.settles_under":
+    "Les nitrates restent sous leur limite. Avant chaque changement ils sont à {level} ; la limite est {limit}.",
+  "long_run.settles_over":
+    "Les nitrates vont dépasser leur limite. Avant chaque changement ils sont à {level} ; la limite est {limit}.",
+  "long_run.settles_perhaps":
+    "Les nitrates peuvent dépasser leur limite. Avant chaque changement ils sont à {level} ; la limite est {limit}.",
+  "long_run.at_most_under":
+    "Les nitrates restent sous leur limite. Ils atteignent au plus {level} ; la limite est {limit}.",
+  "long_run.at_most_perhaps":
+    "Les nitrates peuvent dépasser leur limite. Sans plantes ils atteindraient {level} ; la limite est {limit}.",
+  "long_run.no_changes": forms(
+    "Sans changement d’eau, les nitrates atteignent leur limite de {limit} dans environ {count} jour.",
+    "Sans changement d’eau, les nitrates atteignent leur limite de {limit} dans environ {count} jours.",
+  ),
+  "long_run.no_changes_over": "Les nitrates sont à leur limite de {limit} et montent encore sans changement d’eau.",
+  "long_run.no_changes_far": "Même sans changement d’eau, les nitrates restent un an sous leur limite de {limit}.",
+  "long_run.routine": forms(
+    "Changé ces quatre dernières semaines : une fois, {litres}.",
+    "Changé ces quatre dernières semaines : {count} fois, {litres} tous les {days} jours en moyenne.",
+  ),
+  "long_run.no_routine": "Aucune eau n’a été changée ces quatre dernières semaines.",
+  "long_run.least": forms("Il suffit de {litres} chaque jour.", "Il suffit de {litres} tous les {count} jours."),
+  "long_run.least_held": forms(
+    "Ce que tu fais suffit. Le minimum qui tient : {litres} chaque jour.",
+    "Ce que tu fais suffit. Le minimum qui tient : {litres} tous les {count} jours.",
+  ),
+  "long_run.make_task": "En faire une tâche",
+  "long_run.task": "Changer {litres}",
+  "long_run.from_food":
+    "Calculé d’après la nourriture, comme si les plantes ne prenaient rien. Teste les nitrates trois fois en trois semaines : leur vraie montée sera connue.",
+  "long_run.from_readings":
+    "Calculé d’après tes tests de nitrates : entre les changements ils montent d’environ {rise} par semaine.",
+  "long_run.kh": "Dureté carbonatée",
+  "long_run.kh_unknown": "Pas testée depuis deux mois. Teste le KH pour savoir combien de temps il tient.",
+  "long_run.kh_no_load": "Ni nourriture ni animaux ne sont notés : on n’en sait rien.",
+  "long_run.kh_gone": forms(
+    "Elle tombe à 1 °d dans environ {count} jour. Ensuite le pH baisse et les bactéries ralentissent.",
+    "Elle tombe à 1 °d dans environ {count} jours. Ensuite le pH baisse et les bactéries ralentissent.",
+  ),
+  "long_run.kh_settles": "Elle tient. Avant chaque changement elle est à {level} °d.",
+  "long_run.kh_far": "Elle tient plus d’un an.",
+  "long_run.kh_falls": "Elle est à {now} °d maintenant ; les bactéries en utilisent {fall} °d par semaine.",
+  "long_run.kh_no_source": "Ce que l’eau neuve apporte n’est pas compté : son KH n’est pas noté.",
 };

@@ -2,6 +2,7 @@
 export { Change } from "../screens/change.js";
 export { Dose } from "../screens/dose.js";
 export { Feed } from "../screens/feed.js";
+export { LongRunPage } from "../screens/long_run.js";
 export { Note } from "../screens/note.js";
 export { Outlook } from "../screens/outlook.js";
 export { Tank } from "../screens/tank.js";

@@ -1,6 +1,8 @@
 /** One tank: what to do now and why, then its latest figures. */
 import { html } from "../vendor/preact.js";
 import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
+import { basis_of } from "../advice/level.js";
+import { long_run } from "../advice/life/long_run.js";
 import { stock_of } from "../advice/life/stock.js";
 import { t, when } from "../i18n/words.js";
 import { figure, level_said, litres_said, parameter_name } from "../ui/words/figures.js";
@@ -8,6 +10,7 @@ import { SELDOM, TESTED } from "../ui/kits.js";
 import { advice_for } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { counted } from "../ui/words/life_said.js";
+import { nitrate_said } from "../ui/words/long_run_said.js";
 import { get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { next_tank } from "../ui/state/next_stop.js";
@@ -63,6 +66,8 @@ function Running({ tank }) {
       <nav class="section" aria-label=${tank.name}>
         <ul class="lines">
           <li><a class="line" href=${`/tank/${id}/outlook`}>${t("outlook.title")}</a></li>
+          <li><a class="line" href=${`/tank/${id}/long-run`}><span>${t("long_run.title")}<br /><span class="soft small">
+            ${nitrate_said(long_run(facts), basis_of(advice.levels.nitrate))}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/trends`}>${t("trends.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/stock`}><span>${t("stock.title")}<br /><span class="soft small">
             ${stock_said(facts)}</span></span></a></li>

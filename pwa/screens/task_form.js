@@ -23,6 +23,7 @@ import { TASKS, code_of, task_named, task_said } from "../ui/words/tile_words.js
 const OFTEN = ["once", "daily", "days", "weekdays", "monthly"];
 const TIMES = [420, 480, 720, 1020, 1080, 1200];
 const STEP_MINUTES = 15;
+const MOST_DAYS = 90;
 /** Fields of the record that the form shows. */
 const SHOWN = ["title", "tank", "starts_at", "rule"];
 
@@ -32,9 +33,9 @@ export function TaskForm({ id, query }) {
   const tank = query.get("tank") ?? "";
   const zone = held ? zone_or_utc(held.zone) : zone_here();
   const form = use_record_form({
-    name: id ? `task.${id}` : `task.new.${tank}`,
+    name: id ? `task.${id}` : `task.new.${tank}${query.get("title") ?? ""}`,
     held,
-    first: () => first(held, tank, zone),
+    first: () => first(held, query, zone),
   });
   if (id && !held) return html`<${Missing} up="/tasks" />`;
   const draft = form.draft.value;
@@ -87,11 +88,18 @@ export function TaskForm({ id, query }) {
 /** @typedef {import("../types/views.js").View<"task">} Task */
 /** @typedef {(fields: Partial<Draft>) => void} SetDraft */
 
-/** @param {Task | null} held @param {string} tank @param {string} zone @returns {Draft} */
-const first = (held, tank, zone) =>
-  held
-    ? { ...form_of(held), title: task_said(held), tank: held.tank ?? "", own_words: true }
-    : { ...first_form(now.value, zone), title: "", tank, own_words: false };
+/**
+ * What the form opens with. A link may propose a new task: its `title`, and the days from one to the next as `every`.
+ * @param {Task | null} held @param {URLSearchParams} query @param {string} zone @returns {Draft}
+ */
+function first(held, query, zone) {
+  if (held) return { ...form_of(held), title: task_said(held), tank: held.tank ?? "", own_words: true };
+  const title = query.get("title") ?? "";
+  const every = Number(query.get("every") ?? 0);
+  const proposed =
+    every > 1 ? { often: /** @type {const} */ ("days"), every: Math.min(Math.round(every), MOST_DAYS) } : {};
+  return { ...first_form(now.value, zone), ...proposed, title, tank: query.get("tank") ?? "", own_words: title !== "" };
+}
 
 /**
  * The fields that the form sets; of a task that is there, only what changed since the form was opened.
@@ -146,7 +154,7 @@ function Days({ form, set }) {
   if (form.often === "days")
     return html`
     <${Stepper} label=${t("task_form.every")} said=${t("task_form.every_said", { count: form.every })}
-      can=${{ less: form.every > 2, more: form.every < 90 }}
+      can=${{ less: form.every > 2, more: form.every < MOST_DAYS }}
       on_step=${(/** @type {number} */ way) => set({ every: form.every + way })} />
     ${first_day}`;
   if (form.often === "monthly")
