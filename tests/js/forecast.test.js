@@ -8,6 +8,7 @@ import { forecasts } from "../../pwa/advice/forecast/answers.js";
 import { ask_of } from "../../pwa/advice/forecast/questions.js";
 import { today } from "../../pwa/advice/today.js";
 import { install } from "../../pwa/contracts.js";
+import { as_facts, some, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { a_worker } from "./worker_here.js";
 
@@ -17,24 +18,32 @@ install(shared);
 const HOUR = 3_600_000;
 const START = Date.parse("2026-03-02T07:00:00.000Z");
 const DAYS = 20;
-const at = (hours) => new Date(START + hours * HOUR).toISOString();
+const at = (/** @type {number} */ hours) => new Date(START + hours * HOUR).toISOString();
 const STEPS = [0, 0.1, 0.25, 0.5, 1, 2.5];
-const TAP = { id: "tap-water-1", disinfectant: "none", nitrate_mg_n_l: 2 };
+const TAP = view("source_water", { id: "tap-water-1", disinfectant: "none", nitrate_mg_n_l: 2 });
 
-/** A tank's facts after so many days of a test each morning, a change every third day, food each evening. */
+/** @typedef {import("../../pwa/types/advice.js").Facts} Facts */
+/** @typedef {import("./fixtures.js").Some<Pick<Facts, "readings" | "changes" | "feedings" | "doses">>} Records */
+/**
+ * A tank's facts after so many days of a test each morning, a change every third day, food each evening.
+ * @param {number} days @param {(records: Required<Records>) => Records} [alter]
+ */
 function diary(days, alter = (records) => records) {
-  const test = (day) =>
-    [
+  const test = (/** @type {number} */ day) =>
+    /** @type {const} */ ([
       { parameter: "total_ammonia", value: STEPS[day < 8 ? 2 : 1] },
       { parameter: "nitrite", value: STEPS[Math.min(4, Math.floor(day / 4))] },
       { parameter: "ph", value: 7.2 + 0.1 * (day % 3) },
-    ].map((one) => ({
-      id: `reading-${day}-${one.parameter}`,
-      at: at(day * 24 + 2),
-      basis: "ion",
-      ...(one.parameter === "ph" ? {} : { steps: STEPS }),
-      ...one,
-    }));
+    ]).map((one) =>
+      view("reading", {
+        id: `reading-${day}-${one.parameter}`,
+        at: at(day * 24 + 2),
+        basis: "ion",
+        ...(one.parameter === "ph" ? {} : { steps: STEPS }),
+        ...one,
+      }),
+    );
+  /** @template T @param {(day: number) => T[]} make */
   const days_of = (make) => Array.from({ length: days }, (_, day) => make(day)).flat();
   const records = alter({
     readings: days_of(test),
@@ -44,7 +53,7 @@ function diary(days, alter = (records) => records) {
     feedings: days_of((day) => [{ id: `feeding-${day}`, at: at(day * 24 + 12), feed_g: 0.2 }]),
     doses: [],
   });
-  const tank = {
+  const tank = view("tank", {
     id: "tank-one-1",
     water_l: 100,
     started_at: at(0),
@@ -53,18 +62,23 @@ function diary(days, alter = (records) => records) {
     feed_g_day: 0.2,
     planting: "light",
     seeded: "none",
-  };
-  return { now: START + (days * 24 - 6) * HOUR, tank, source: TAP, label: null, ...records };
+  });
+  return as_facts({ now: START + (days * 24 - 6) * HOUR, tank, source: TAP, label: null, ...records });
 }
 
+/** @typedef {Parameters<typeof forecasts>[0]} How */
+/** @type {Pick<How, "load" | "save">} */
 const nothing_stored = { load: async () => undefined, save: async () => {} };
-const asked_of = (facts) => ask_of(facts, today(facts));
-const questions_of = (facts) => {
+const asked_of = (/** @type {Facts} */ facts) => ask_of(facts, today(facts));
+const questions_of = (/** @type {Facts} */ facts) => {
   const { questions, further } = asked_of(facts);
   return [...questions, ...further];
 };
 
-/** Wait for every answer. */
+/**
+ * Wait for every answer.
+ * @param {ReturnType<typeof forecasts>} board @param {() => Promise<unknown>} changes @param {Facts} facts
+ */
 async function settled(board, changes, facts) {
   for (;;) {
     const now = board.of(facts.tank.id, questions_of(facts));
@@ -73,11 +87,12 @@ async function settled(board, changes, facts) {
   }
 }
 
+/** @param {How["ask"]} ask @param {Pick<How, "load" | "save">} [store] */
 function phone(ask, store = nothing_stored) {
   let wake = () => {};
-  const board = forecasts({ ask, ...store, changed: () => wake() });
-  const changes = () => new Promise((done) => (wake = done));
-  return { board, answers: (facts) => settled(board, changes, facts) };
+  const board = forecasts({ ask, load: store.load, save: store.save, changed: () => wake() });
+  const changes = () => new Promise((done) => (wake = () => done(null)));
+  return { board, answers: (/** @type {Facts} */ facts) => settled(board, changes, facts) };
 }
 const asker = async () => {
   const worker = await a_worker();
@@ -106,6 +121,7 @@ test("an older record altered, taken away or brought late by another phone is fo
   const store = belief_store("altered");
   const held = phone((await asker()).ask, store);
   const before = await held.answers(diary(DAYS));
+  /** @type {NonNullable<Parameters<typeof diary>[1]>[]} */
   const alterations = [
     (records) => ({
       ...records,
@@ -143,41 +159,55 @@ test("an hour later the old answer stands until the new one is there; a new reco
 test("one question of a tank is worked on at a time, whatever else is asked, and the last records win", async () => {
   let under_way = 0;
   let most = 0;
-  const inputs = [];
+  /** @type {number[]} how many readings each question has */ const asked = [];
+  /** @type {How["ask"]} */
   const ask = async ({ input }) => {
+    const count = there(input.readings).length;
     most = Math.max(most, ++under_way);
-    inputs.push(input);
+    asked.push(count);
     await new Promise((done) => setTimeout(done, 5));
     under_way -= 1;
-    return { answer: { of: input.readings.length } };
+    return { answer: { of: count } };
   };
   const { board, answers } = phone(ask);
   for (const days of [5, 6, 7, 8]) board.of("tank-one-1", questions_of(diary(days)));
   const last = await answers(diary(8));
   assert.equal(most, 1);
-  assert.ok(Object.values(last.answers).every((one) => one.of === 8 * 3));
-  assert.deepEqual(
-    [...new Set(inputs.map((one) => one.readings.length))],
-    [15, 24],
-    "what was asked in between is skipped",
-  );
+  for (const one of Object.values(last.answers)) assert.deepEqual(one, { of: 8 * 3 });
+  assert.deepEqual([...new Set(asked)], [15, 24], "what was asked in between is skipped");
 });
+
+/** @typedef {{shared?: unknown, ask?: unknown}} Post */
+/** The part of a worker that asking.js uses. @param {(post: Post) => void} postMessage what it does when told */
+function some_worker(postMessage) {
+  const worker = {
+    /** @type {((event: {data: object}) => void) | null} */ onmessage: null,
+    /** @type {((event: {message: string}) => void) | null} */ onerror: null,
+    over: false,
+    terminate() {
+      worker.over = true;
+    },
+    postMessage,
+  };
+  return worker;
+}
+/** @param {ReturnType<typeof some_worker>} worker */
+const as_worker = (worker) => /** @type {Worker} */ (/** @type {unknown} */ (worker));
 
 test("a worker that fails or never answers is said, ended, and started anew for the next record", async () => {
   let mood = "silent";
-  const made = [];
+  /** @type {{over: boolean}[]} */ const made = [];
   const start = () => {
-    const worker = { onmessage: null, onerror: null, over: false, terminate: () => (worker.over = true) };
-    worker.postMessage = ({ shared: bundle, ask }) => {
+    const worker = some_worker(({ shared: bundle, ask }) => {
       if (bundle || mood === "silent") return;
       setTimeout(() =>
         mood === "broken"
-          ? worker.onerror({ message: "out of memory" })
-          : worker.onmessage({ data: { ask, answer: { ask } } }),
+          ? worker.onerror?.({ message: "out of memory" })
+          : worker.onmessage?.({ data: { ask, answer: { ask } } }),
       );
-    };
+    });
     made.push(worker);
-    return worker;
+    return as_worker(worker);
   };
   const { answers } = phone(belief_worker({ start, shared: async () => shared, patience_ms: 20 }));
   const silent = await answers(diary(4));
@@ -187,7 +217,7 @@ test("a worker that fails or never answers is said, ended, and started anew for 
   assert.deepEqual([broken.state, broken.problem], ["failed", "out of memory"]);
   mood = "well";
   assert.equal((await answers(diary(6))).state, "ready");
-  assert.ok(made.slice(0, -1).every((worker) => worker.over) && !made.at(-1).over);
+  assert.ok(made.slice(0, -1).every((worker) => worker.over) && !there(made.at(-1)).over);
 });
 
 test("a worker that could not even begin is begun again at the next question", async () => {
@@ -196,24 +226,22 @@ test("a worker that could not even begin is begun again at the next question", a
     start: worker,
     shared: async () => (tries++ ? shared : Promise.reject(new Error("no signal"))),
   });
-  await assert.rejects(ask({}), /no signal/);
-  assert.equal((await ask({})).answer, 1);
+  await assert.rejects(ask(some({})), /no signal/);
+  assert.equal((await ask(some({}))).answer, 1);
 
   /** One that answers 1 to everything. */
   function worker() {
-    const made = {
-      onmessage: null,
-      terminate() {},
-      postMessage: ({ ask: question }) =>
-        question && setTimeout(() => made.onmessage({ data: { ask: question, answer: 1 } })),
-    };
-    return made;
+    const made = some_worker(({ ask: question }) => {
+      if (question) setTimeout(() => made.onmessage?.({ data: { ask: question, answer: 1 } }));
+    });
+    return as_worker(made);
   }
 });
 
 test("sixty beliefs are kept, those not looked at for longest go first", async () => {
   const store = belief_store("many");
-  for (let tank = 0; tank <= 60; tank++) await store.save(`tank-${tank}`, { tank }, 1000 + (tank === 0 ? 500 : tank));
+  for (let tank = 0; tank <= 60; tank++)
+    await store.save(`tank-${tank}`, some({ tank: `${tank}` }), 1000 + (tank === 0 ? 500 : tank));
   const kept = await Promise.all([0, 1, 2, 60].map(async (tank) => Boolean(await store.load(`tank-${tank}`))));
   assert.deepEqual(kept, [true, false, true, true]);
   await store.close();
@@ -226,12 +254,17 @@ test("what the contract refuses is told in its words", async () => {
   const { ask } = await asker();
   const { answer, errors } = await ask({ tank_id: "tank-one-1", ...spoilt[0] });
   assert.equal(answer, undefined);
-  assert.match(errors.map((one) => one.field).join(), /risk/);
+  assert.match(
+    there(errors)
+      .map((one) => one.field)
+      .join(),
+    /risk/,
+  );
 });
 
 test("a stored belief of other constants is not gone on with", async () => {
   const store = belief_store("constants");
-  await store.save("tank-one-1", { tank: "one", applied: [], belief: {} });
+  await store.save("tank-one-1", some({ tank: "one", applied: [], belief: {} }));
   assert.ok(await store.load("tank-one-1"));
   const other = structuredClone(shared);
   other.tables.constants.groups.belief_walk.values.walk_capacity.value *= 2;
@@ -244,7 +277,7 @@ test("a stored belief of other constants is not gone on with", async () => {
 
 test("beliefs of tanks that this phone no longer holds are let go", async () => {
   const store = belief_store("rooms");
-  for (const tank of ["tank-one-1", "tank-two-2"]) await store.save(tank, { tank, applied: [], belief: {} });
+  for (const tank of ["tank-one-1", "tank-two-2"]) await store.save(tank, some({ tank, applied: [], belief: {} }));
   await store.keep_only(["tank-two-2"]);
   assert.deepEqual([Boolean(await store.load("tank-one-1")), Boolean(await store.load("tank-two-2"))], [false, true]);
   await store.close();

@@ -36,11 +36,17 @@ import {
 } from "../../pwa/advice/setup/setting_up_life.js";
 import { to_buy, weight_of } from "../../pwa/advice/setup/shopping.js";
 import { contracts, input_of, install, records, run } from "../../pwa/contracts.js";
-import { some, there } from "./fixtures.js";
+import { records_of, some, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
 
+/** @typedef {import("../../pwa/types/calculations.js").VolumeInput} VolumeInput */
+/** @typedef {import("../../pwa/types/views.js").Tank} Tank */
+/** @typedef {import("../../pwa/types/setup.js").OldSetup} Setup */
+/** @typedef {import("./fixtures.js").Some<Tank>} SomeTank */
+
+/** @satisfies {VolumeInput} */
 const GLASS = {
   shape: "cuboid",
   measures: "outside",
@@ -51,32 +57,41 @@ const GLASS = {
   fill_height_cm: 45,
 };
 const NOW = Date.parse("2026-05-04T08:00:00.000Z");
-const near = (a, b, what) =>
-  assert.ok(Math.abs(a - b) < 1e-6 * Math.max(1, Math.abs(b)), `${what ?? ""} ${a} is not ${b}`);
+/** @param {number | null | undefined} a @param {number} b @param {string} [what] */
+const near = (a, b, what = "") =>
+  assert.ok(Math.abs(there(a) - b) < 1e-6 * Math.max(1, Math.abs(b)), `${what} ${a} is not ${b}`);
 const LONG = { id: "tank-plan-1", name: "Long tank", measures: GLASS, water_l: 180 };
-/** A plan as it is written: a field a step, `steps` how far each is, beside it what was said there. */
-/** @param {any} setup @param {any} [more] @returns {import("../../pwa/types/views.js").Tank} */
-const tank_of = ({ steps = {}, ...said }, more = {}) => ({
-  ...LONG,
-  setup_glass: { state: "done" },
-  ...Object.fromEntries(
-    Object.entries(steps).map(([step, state]) => [
-      `setup_${step}`,
-      said[step] ? { state, said: said[step] } : { state },
-    ]),
-  ),
-  ...more,
-});
-/** The same as an older app wrote it: all in one field, and the measures with what the steps put into the glass. */
-const older = (setup, more = {}) => ({ ...LONG, measures: volume_input(tank_of(setup)), setup, ...more });
+/**
+ * A plan as it is written: a field for each step, which holds how far the step is and what was said there.
+ * @param {Setup} setup @param {SomeTank} [more]
+ */
+const tank_of = (setup, more = {}) =>
+  view("tank", {
+    ...LONG,
+    setup_glass: { state: "done" },
+    ...Object.fromEntries(
+      STEPS.flatMap((step) => {
+        const state = setup.steps?.[step];
+        return state ? [[field_of(step), setup[step] ? { state, said: setup[step] } : { state }]] : [];
+      }),
+    ),
+    ...more,
+  });
+/**
+ * The same as an older app wrote it: all in one field, and the measures with what the steps put into the glass.
+ * @param {Setup} setup
+ */
+const older = (setup) => view("tank", { ...LONG, measures: { ...volume_input(tank_of(setup)) }, setup: { ...setup } });
 
 test("a tank is a plan until it is filled, and a plan is not in the walk", () => {
   const plan = tank_of({ steps: { place: "done", substrate: "skipped" } });
   assert.ok(planned(plan));
   assert.ok(!planned({ ...plan, started_at: "2026-05-01T08:00:00.000Z" }));
-  assert.ok(!planned({ id: "tank-quick-1", name: "Quick" }), "the quick form's tank needs no first filling");
-  /** @type {import("../../pwa/types/views.js").Records} */
-  const room = some({ all: () => [plan, { id: "tank-quick-1", name: "Quick", walk_order: 4 }] });
+  assert.ok(
+    !planned(view("tank", { id: "tank-quick-1", name: "Quick" })),
+    "the quick form's tank needs no first filling",
+  );
+  const room = records_of({ tank: [plan, { id: "tank-quick-1", name: "Quick", walk_order: 4 }] });
   assert.deepEqual(
     walk(room).map(({ name }) => name),
     ["Quick"],
@@ -118,6 +133,7 @@ test("the floor of a box is its inside; of any other shape a rectangle as large 
   near(box.width_cm, 40);
   const round = floor_of({ shape: "cylinder", measures: "inside", diameter_cm: 50, height_cm: 40 });
   near(round.length_cm * round.width_cm, Math.PI * 25 * 25, "the circle's area");
+  /** @param {VolumeInput["shape"]} shape @param {Partial<VolumeInput>} more */
   const deep = (shape, more) => floor_of({ shape, measures: "inside", height_cm: 40, ...more }).width_cm;
   assert.deepEqual(
     [
@@ -129,6 +145,7 @@ test("the floor of a box is its inside; of any other shape a rectangle as large 
     "from front to back where it is deepest",
   );
   for (const shape of input_of("volume", "shape").choices.map(({ value }) => value)) {
+    /** @type {Record<string, unknown>} */
     const glass = {
       shape,
       measures: "outside",
@@ -143,7 +160,9 @@ test("the floor of a box is its inside; of any other shape a rectangle as large 
       (one) => one.name in glass && (!one.when?.shape || one.when.shape.includes(shape)),
     );
     const { length_cm, width_cm, area_cm2 } = floor_of(
-      Object.fromEntries(wanted.map(({ name }) => [name, glass[name]])),
+      /** @type {VolumeInput} */ (
+        /** @type {unknown} */ (Object.fromEntries(wanted.map(({ name }) => [name, glass[name]])))
+      ),
     );
     assert.ok(width_cm > 20 && length_cm > 20, shape);
     near(length_cm * width_cm, area_cm2, shape);
@@ -151,6 +170,7 @@ test("the floor of a box is its inside; of any other shape a rectangle as large 
 });
 
 test("two layers by hand: 100 x 40 cm, 1 to 3 cm of potting soil under 3 to 5 cm of sand", () => {
+  /** @type {import("../../pwa/types/setup.js").Said["substrate"]} */
   const said = {
     bed: "capped",
     nutrient: "potting_soil",
@@ -163,7 +183,7 @@ test("two layers by hand: 100 x 40 cm, 1 to 3 cm of potting soil under 3 to 5 cm
     cap_pack: 10,
     support_bags: 0,
   };
-  const input = substrate_input(GLASS, said);
+  const input = there(substrate_input(GLASS, said));
   const { layers, litres } = run("substrate", input);
   // 100 x 40 x 2 cm are 8 L, 100 x 40 x 4 cm are 16 L, of 1.6 kg each.
   [
@@ -173,8 +193,8 @@ test("two layers by hand: 100 x 40 cm, 1 to 3 cm of potting soil under 3 to 5 cm
     [litres, 24],
   ].forEach(([is, should]) => near(is, should));
   assert.deepEqual([layers[0].packs, layers[1].packs], [2, 3]);
-  assert.equal(substrate_input(GLASS, { bed: "bare" }), null);
-  assert.deepEqual(run("substrate", substrate_input(GLASS, { ...said, bed: "plain" })).layers.length, 1);
+  assert.equal(substrate_input(GLASS, { ...said, bed: "bare" }), null);
+  assert.deepEqual(run("substrate", there(substrate_input(GLASS, { ...said, bed: "plain" }))).layers.length, 1);
 });
 
 test("stone and wood together push out what each does", () => {
@@ -186,6 +206,7 @@ test("stone and wood together push out what each does", () => {
 });
 
 test("water is what glass, bed and stones leave, and the weight is the sum of its parts", () => {
+  /** @type {Setup} */
   const setup = {
     steps: { substrate: "done", hardscape: "done" },
     substrate: { bed: "plain", cap: "sand", cap_front_cm: 5, cap_back_cm: 5 },
@@ -199,7 +220,7 @@ test("water is what glass, bed and stones leave, and the weight is the sum of it
   near(answer.total_kg, answer.empty_tank_kg + answer.water_kg + 32 + 5.2 + 40 + 5);
   const { measures: _, ...unsaid } = GLASS;
   assert.deepEqual(
-    [GLASS, unsaid].map((measures) => /** @type {any} */ (weight_input(tank_of({}, { measures }), {})).measures),
+    [GLASS, unsaid].map((measures) => weight_input(tank_of({}, { measures }), {}).measures),
     ["outside", "inside"],
     "as the volume takes them",
   );
@@ -235,7 +256,7 @@ test("a bed that fills the glass is refused in the calculation's words", () => {
 
 test("portions cover seven tenths of a densely planted floor, a hundred square centimetres each", () => {
   assert.deepEqual(
-    ["dense", "medium", "light", "none"].map((planting) => portions_for(GLASS, planting)),
+    /** @type {const} */ (["dense", "medium", "light", "none"]).map((planting) => portions_for(GLASS, planting)),
     [28, 16, 6, 0],
   );
 });
@@ -258,9 +279,10 @@ test("the planned animals eat by the length they come with, and one that no tabl
   ];
   assert.deepEqual(unweighed([...stock, { species: "stray", count: 2 }], []), ["stray"]);
   // A danio of 2.5 cm weighs an eighth of one of 5 cm, and eats so much less.
-  const feed = (length_cm) => planned_feed({ planned_stock: [{ species: "Danio rerio", count: 8, length_cm }] }, []);
+  const feed = (/** @type {number} */ length_cm) =>
+    planned_feed(some({ planned_stock: [{ species: "Danio rerio", count: 8, length_cm }] }), []);
   near(feed(2.5), feed(5) / 2 ** 3);
-  assert.equal(planned_feed({}, []), 0);
+  assert.equal(planned_feed(some({}), []), 0);
   assert.deepEqual(still_to_come(stock, [{ species: "Danio rerio", count: 8 }]), [stock[1]]);
 });
 
@@ -275,7 +297,7 @@ test("a plan of more animals than the calculation takes suggests none, and its s
   }
 });
 
-/** A plan's figures as the Bench has them, with those of its new water. */
+/** A plan's figures as the Bench has them, with those of its new water. @param {Tank} tank */
 const figures_for = (tank, more = {}) => ({ water_l: tank.water_l, ...stock_tank(tank, NOW), ...more });
 
 test("animals are suggested that suit the water and the tap, fit the length and have room for a whole group", () => {
@@ -292,8 +314,10 @@ test("animals are suggested that suit the water and the tap, fit the length and 
       [],
       `${key}: its water`,
     );
-    const { more_g, more } = run("stocking_limit", { ...figures, length_cm, animals });
-    assert.ok(more_g >= 0 && more[0].long_enough, `${key}: its room`);
+    const needed = { surface_cm2: there(figures.surface_cm2), temperature_c: there(figures.temperature_c) };
+    const input = { ...figures, ...needed, length_cm: there(length_cm), animals };
+    const { more_g, more } = run("stocking_limit", input);
+    assert.ok(there(more_g) >= 0 && more[0].long_enough, `${key}: its room`);
   }
   const off_middle = fitting.map(
     ({
@@ -315,6 +339,7 @@ test("animals are suggested that suit the water and the tap, fit the length and 
 
 test("what the tap does not suit is not suggested, nor what does not get on with those planned", () => {
   const tank = tank_of({ steps: {} }, { temperature_c: 24 });
+  /** @param {object} tap @param {Parameters<typeof suggested>[1]} [stock] */
   const keys = (tap, stock = []) => suggested(figures_for(tank, tap), stock).map(({ key }) => key);
   const soft = keys({ source_ph: 6.5, source_gh_dgh: 5 });
   const hard = keys({ source_ph: 8.1, source_gh_dgh: 18 });
@@ -337,7 +362,8 @@ test("a group beside those that are planned has what they leave", () => {
 });
 
 test("a tank matures by the weeks since it was filled, its plants by the days", () => {
-  const filled = (days) => ({ started_at: new Date(NOW - days * 86_400_000).toISOString() });
+  const filled = (/** @type {number} */ days) =>
+    view("tank", { started_at: new Date(NOW - days * 86_400_000).toISOString() });
   assert.deepEqual(
     [filled(0), filled(13.9), filled(14), filled(41.9), filled(42)].map((tank) => stock_tank(tank, NOW)),
     [
@@ -348,7 +374,7 @@ test("a tank matures by the weeks since it was filled, its plants by the days", 
       { maturity: "mature", plants_age_days: 42 },
     ],
   );
-  assert.deepEqual(stock_tank({}, NOW), {}, "of a running tank nobody may know the age");
+  assert.deepEqual(stock_tank(some({}), NOW), {}, "of a running tank nobody may know the age");
   assert.deepEqual(
     [matured(stock_tank(filled(3), NOW)).maturity, stock_tank(tank_of({}), NOW).maturity],
     ["mature", "new"],
@@ -372,22 +398,23 @@ test("what the plan says stands in for what the record does not, and the length 
     ["sand", "new", 0],
     "nothing laid, nothing grown",
   );
-  assert.deepEqual(stock_tank({ measures: { shape: "cuboid", length_cm: 80 } }, NOW), {}, "a box needs three measures");
+  const unmeasured = view("tank", { measures: { shape: "cuboid", length_cm: 80 } });
+  assert.deepEqual(stock_tank(unmeasured, NOW), {}, "a box needs three measures");
   assert.throws(
     () =>
       stock_tank(
-        {
+        view("tank", {
           measures: {
             get shape() {
               throw new Error("broken");
             },
           },
-        },
+        }),
         NOW,
       ),
     /broken/,
   );
-  const ahead = { started_at: new Date(NOW + 86_400_000).toISOString() };
+  const ahead = view("tank", { started_at: new Date(NOW + 86_400_000).toISOString() });
   assert.equal(stock_tank(ahead, NOW).plants_age_days, 0, "a phone's clock may be behind");
 });
 
@@ -400,12 +427,13 @@ test("the starting dose is a day of the planned food, or so many days' as scales
   assert.deepEqual([little.days, run("starter_dose", little.input).tan_mg_n_l], [13, 0.5]);
   assert.ok(there(run("starter_dose", little.input).household_ammonia_ml) > 0);
   // Forty angelfish as grown: their own day's food is what the page of doses offers too.
-  const tank = { water_l: 100, planned_stock: [{ species: "Pterophyllum scalare", count: 40 }] };
+  const tank = view("tank", { water_l: 100, planned_stock: [{ species: "Pterophyllum scalare", count: 40 }] });
   near(wanted_tan(tank), (planned_feed(tank, []) * 0.42 * 92) / 100);
   assert.ok(wanted_tan(tank) > 0.5);
 });
 
 test("the list to buy follows the steps that are done, and leaves out kits that are there", () => {
+  /** @type {Setup} */
   const setup = {
     steps: { substrate: "done", hardscape: "done", warmth: "done", plants: "done" },
     substrate: {
@@ -422,15 +450,16 @@ test("the list to buy follows the steps that are done, and leaves out kits that 
     hardscape: { lava_kg: 3 },
     plants: { planting: "dense", list: [{ species: "Ceratophyllum demersum", portions: 20 }] },
   };
-  const room = {
+  /** @type {Parameters<typeof to_buy>[1]} */
+  const room = some({
     kits: [{ parameter: "nitrite" }, { parameter: "ph", retired: true }],
     source: { disinfectant: "chlorine" },
     label: { id: "label-1", name: "Bottle", amount: 5, unit: "ml", per_l: 40, basis: "new_water" },
-  };
+  });
   const things = to_buy(tank_of(setup), room);
   assert.equal(new Set(things.map(({ key }) => key)).size, things.length, "ticks tell them apart");
-  const of = (code) => things.filter((one) => one.code === code);
-  near(of("layer_packs")[0].litres, (100 * 40 * 2) / 1000 - 2, "less what lies in the mesh bags");
+  const of = (/** @type {string} */ code) => things.filter((one) => one.code === code);
+  near(Number(of("layer_packs")[0].litres), (100 * 40 * 2) / 1000 - 2, "less what lies in the mesh bags");
   assert.deepEqual(
     [of("layer_packs")[0]].map(({ count, pack, pack_unit }) => [count, pack, pack_unit]),
     [[2, 3, "L"]],
@@ -440,12 +469,12 @@ test("the list to buy follows the steps that are done, and leaves out kits that 
     [of("mesh")[0].count, of("hardscape")[0].kg, of("plant")[0].count, of("plants_more")[0].count],
     [2, 3, 20, 8],
   );
-  assert.equal(of("heater")[0].watts % 5, 0);
+  assert.equal(Number(of("heater")[0].watts) % 5, 0);
   assert.ok(
     !to_buy(tank_of({ ...setup, substrate: { bed: "bare" } }), room).some(({ key }) => key.startsWith("bed.")),
     "nothing for bare glass",
   );
-  const planted = (portions) =>
+  const planted = (/** @type {number} */ portions) =>
     to_buy(
       tank_of({
         ...setup,
@@ -468,7 +497,7 @@ test("the list to buy follows the steps that are done, and leaves out kits that 
     "no plants beyond what is wanted, none of none, no heater in a warm room",
   );
   assert.equal(of("filter")[0].filter, "sponge");
-  near(of("dechlorinator")[0].amount, (180 * 5) / 40);
+  near(Number(of("dechlorinator")[0].amount), (180 * 5) / 40);
   assert.deepEqual(
     of("test").map(({ parameter }) => parameter),
     ["total_ammonia", "nitrate", "ph", "kh", "gh"],
@@ -491,18 +520,16 @@ test("the belief counts no food while no animal lives in a tank set up here", ()
     { steps: {} },
     { started_at: "2026-05-03T08:00:00.000Z", temperature_c: 23, ph: 7, planting: "dense", seeded: "none" },
   );
-  /** @returns {import("../../pwa/types/views.js").Records} */
-  const room = (stock) => ({ get: () => null, all: (kind) => (kind === "stock_change" ? stock : []) });
-  const arrival = {
+  const arrival = view("stock_change", {
     id: "stock-1",
     tank: tank.id,
     at: "2026-05-03T09:00:00.000Z",
     change: "arrival",
     species: "Danio rerio",
     count: 6,
-  };
-  /** @param {any[]} stock */
-  const known = (stock, of = tank) => belief_input(facts_of(room(stock), of, NOW));
+  });
+  /** @param {(typeof arrival)[]} stock */
+  const known = (stock, of = tank) => belief_input(facts_of(records_of({ stock_change: stock }), of, NOW));
   assert.equal(known([]).records.tank.feed_g_day, 0);
   assert.deepEqual(known([]).filled, [{ code: "no_animals" }]);
   assert.notEqual(known([arrival]).records.tank.feed_g_day, 0);
@@ -511,6 +538,7 @@ test("the belief counts no food while no animal lives in a tank set up here", ()
   assert.equal(known([], quick).records.tank.feed_g_day, undefined, "others need not keep a list of animals");
 });
 
+/** @satisfies {Setup} */
 const WHOLE = {
   steps: { place: "skipped", substrate: "done", hardscape: "done", plants: "done" },
   substrate: { bed: "plain", cap: "sand", cap_front_cm: 5, cap_back_cm: 5 },
@@ -531,6 +559,7 @@ test("a plan of the older form opens as the same plan, and gives the same litres
 });
 
 test("what a newer app says of one step stands over the older form, whose other steps stay", () => {
+  /** @type {Tank} */
   const tank = {
     ...older(WHOLE),
     setup_hardscape: { state: "done", said: { lava_kg: 1.2 } },
@@ -543,6 +572,7 @@ test("what a newer app says of one step stands over the older form, whose other 
       .slice(0, 6),
     ["done", "done", "done", "done", "open", "done"],
   );
+  /** @type {Tank} */
   const skipped = { ...older(WHOLE), setup_substrate: { state: "skipped", said: WHOLE.substrate } };
   near(as_planned(skipped).water_l, 180 - 2, "the older form's measures held the bed: it goes with its step");
 });

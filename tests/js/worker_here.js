@@ -10,8 +10,9 @@ export async function a_worker() {
   world.self = { addEventListener: (_, listener) => heard.push(listener), postMessage: () => {} };
   await import(`../../pwa/workers/outlook_worker.js?${Math.random()}`);
   const self_now = world.self;
-  /** @type {{shared?: unknown}[]} */ const posts = [];
-  /** @type {{posts: typeof posts, onmessage: ((event: {data: unknown}) => void) | null, [part: string]: unknown}} */
+  /** @typedef {{shared?: unknown, kept?: unknown}} Post */
+  /** @type {Post[]} */ const posts = [];
+  /** @type {{posts: Post[], onmessage: ((event: {data: unknown}) => void) | null, [part: string]: unknown}} */
   const worker = { posts, onmessage: null, onerror: null, terminated: false, terminate, postMessage };
   return /** @type {Worker & typeof worker} */ (/** @type {unknown} */ (worker));
 
@@ -19,7 +20,7 @@ export async function a_worker() {
     worker.terminated = true;
   }
 
-  /** @param {{shared?: unknown}} data */
+  /** @param {Post} data */
   function postMessage(data) {
     posts.push(data);
     setTimeout(() => {
