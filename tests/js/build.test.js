@@ -13,8 +13,13 @@ const STORED = { files: 60, bytes: 450_000 };
 const files = await build();
 /** @param {string} url */
 const content = (url) => files.get(url.replace("/built/", "")) ?? readFileSync(new URL(`.${url}`, PWA));
+/** @type {Map<string, number>} */ const sizes = new Map();
 /** Bytes as they travel to a phone over HTTPS. @param {string[]} urls */
-const packed = (urls) => urls.reduce((sum, url) => sum + brotliCompressSync(content(url)).length, 0);
+const packed = (urls) =>
+  urls.reduce((sum, url) => {
+    if (!sizes.has(url)) sizes.set(url, brotliCompressSync(content(url)).length);
+    return sum + (sizes.get(url) ?? 0);
+  }, 0);
 
 /** The list of files in the worker, whose names the build has left without quotes. @param {string} worker */
 function listed(worker) {
