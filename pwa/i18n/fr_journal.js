@@ -24,6 +24,10 @@ export const fr_journal = {
   "feed.last_none": "Dernier : rien, {when}.",
   "feed.from_meals": "le repas habituel ici",
   "feed.from_tank": "la nourriture habituelle d’un jour dans ce bac",
+  "feed.from_animals": "environ ce que ces animaux mangent par jour",
+  "feed.ration":
+    "Ces animaux mangent environ {usual} de nourriture sèche par jour. Au-delà de {most}, le reste pourrit.",
+  "feed.ration_why": "Ce que ces animaux mangent",
   "feed.from_pinch": "une pincée pour quelques petits poissons : pèse la tienne une fois",
   "feed.from_keeper": "le repas habituel ici est {usual}",
   "feed.food": "Nourriture",

@@ -3,7 +3,7 @@
  * the water.
  */
 import { html } from "../vendor/preact.js";
-import { becomes, feed_step, foods, usual_meal } from "../advice/journal/feeding.js";
+import { becomes, feed_step, foods, ration_of, usual_meal } from "../advice/journal/feeding.js";
 import { facts_of } from "../advice/facts.js";
 import { InvalidInput, cautions_of, field_named, record_field, records } from "../contracts.js";
 import { number, short, t, when } from "../i18n/words.js";
@@ -35,8 +35,10 @@ export function Feed({ id }) {
   const closed = closed_form(tank, "feeding", t("feed.title"));
   if (!tank || closed) return closed;
 
-  const { feedings } = facts_of(live_room, tank, now.value);
-  const usual = usual_meal(tank, feedings);
+  const facts = facts_of(live_room, tank, now.value);
+  const { feedings } = facts;
+  const ration = ration_of(facts);
+  const usual = usual_meal(tank, feedings, ration?.answer.usual_g_day);
   const known = foods(all("feeding"));
   const { typed, at } = form.draft.value;
   const feed_g = typed === null ? usual.feed_g : Number(typed);
@@ -72,10 +74,12 @@ export function Feed({ id }) {
         least=${0.01} most=${record_field("feeding", "feed_g").max}
         on_type=${(/** @type {string} */ text) => form.set({ typed: text })} />
       <p class="soft center">${t(`feed.from_${from}`, { usual: grams_said(usual.feed_g) })}</p>
+      ${ration && html`<${Ration} answer=${ration.answer} feed_g=${feed_g} />`}
       <${Refused} form=${form} kind="feeding" beside=${form.draft.value.food === "" ? OWN : []} />
       <${Food} form=${form} known=${known} given=${given} />
       <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => form.set({ at: moment })} />
       ${feed_g > 0 && html`<${Becomes} tank=${tank} feed_g=${feed_g} protein_fraction=${given.protein_fraction} />`}
+      <${RationWhy} ration=${ration} />
       ${cautions_of("nitrogen_load").map(
         (text) => html`<p class="caution small"
         key=${text}>${text}</p>`,
@@ -86,6 +90,20 @@ export function Feed({ id }) {
 /** @typedef {import("../advice/journal/feeding.js").Food} KnownFood */
 /** @typedef {import("../ui/contract/form.js").Raw} Raw */
 /** @typedef {import("../types/views.js").View<"feeding">} Feeding */
+
+/** @param {{answer: import("../types/calculations.js").FeedRationAnswer, feed_g: number}} props */
+const Ration = ({ answer: { usual_g_day, most_g_day }, feed_g }) => html`
+  <p class=${feed_g > most_g_day ? "wrong" : "soft small center"}>
+    ${t("feed.ration", { usual: food_g(usual_g_day), most: food_g(most_g_day) })}</p>`;
+
+/** @param {{ration: ReturnType<typeof ration_of>}} props */
+const RationWhy = ({ ration }) =>
+  ration &&
+  html`<section class="section"><h2>${t("feed.ration_why")}</h2>
+    <${KnownFrom} name="feed_ration" ...${ration} /></section>`;
+
+/** "0.13 g": two figures are enough, no scale in a kitchen shows more. @param {number} grams */
+const food_g = (grams) => `${short(grams, grams < 1 ? 2 : 1)}\u00a0g`;
 
 /** The fields of a food that is typed. */
 const own_specs = () => OWN.map((name) => field_named(records().feeding.fields, name));

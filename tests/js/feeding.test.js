@@ -1,10 +1,10 @@
 /** Meals: what is usual, the foods a room knows, what a meal becomes, and the steps a thumb counts in. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { becomes, feed_step, foods, to_feed, usual_meal } from "../../pwa/advice/journal/feeding.js";
+import { becomes, feed_step, foods, ration_of, to_feed, usual_meal } from "../../pwa/advice/journal/feeding.js";
 import { nice_step, stepped } from "../../pwa/advice/journal/steps.js";
 import { install } from "../../pwa/contracts.js";
-import { view } from "./fixtures.js";
+import { as_facts, near, there, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 install(shared_bundle());
@@ -116,4 +116,38 @@ test("fed as usual in one go is what has a usual meal, none today, and nothing a
       ["due a test", 0.2, undefined],
     ],
   );
+});
+
+test("a tank whose meals nobody recorded is offered what its animals take", () => {
+  const ten = view("stock_change", {
+    change: "arrival",
+    species: "Paracheirodon innesi",
+    count: 10,
+    at: "2026-05-01T07:00:00.000Z",
+  });
+  const warm = view("reading", { parameter: "temperature", value: 24, at: "2026-05-02T07:00:00.000Z" });
+  const facts = as_facts({
+    ...{
+      now: Date.parse("2026-05-07T07:00:00.000Z"),
+      tank: { water_l: 60 },
+      stock: [ten],
+      readings: [warm],
+      own_species: [],
+    },
+    ...{ changes: [], doses: [], feedings: [], notes: [], source: null, label: null },
+  });
+  const { input, answer } = there(ration_of(facts));
+  assert.equal(input.temperature_c, 24);
+  // The example of the calculation itself: ten such fish at 24 °C.
+  near(answer.usual_g_day, 0.13, 0.01);
+  assert.deepEqual(usual_meal(view("tank", {}), [], answer.usual_g_day), { feed_g: 0.13, from: "animals" });
+  assert.equal(usual_meal(view("tank", { feed_g_day: 0.5 }), [], answer.usual_g_day).from, "tank");
+  assert.equal(ration_of({ ...facts, stock: [] }), null);
+  const unknown = view("stock_change", {
+    change: "arrival",
+    species: "a fish of no table",
+    count: 1,
+    at: "2026-05-01T07:00:00.000Z",
+  });
+  assert.equal(ration_of({ ...facts, stock: [ten, unknown] }), null);
 });

@@ -1,9 +1,11 @@
 /** What a tank's meal usually is, which foods the room knows, and what a meal becomes in its water. Pure. */
 import { settings } from "../../calc/kinetics.js";
-import { run } from "../../contracts.js";
+import { InvalidInput, run } from "../../contracts.js";
+import { animals_for, mass_of, stock_of } from "../life/stock.js";
+import { limits_at } from "../limits.js";
 import { nice_step } from "./steps.js";
 
-/** @import { Advice } from "../../types/advice.js" */
+/** @import { Advice, Facts } from "../../types/advice.js" */
 /** @import { Tank, View } from "../../types/views.js" */
 
 /** The median of the last few meals is usual: one treat does not move it (assumption). */
@@ -13,16 +15,22 @@ const PINCH_G = 0.1;
 /** At most this many foods have a tile. */
 const FOODS = 4;
 
-/** @typedef {{feed_g: number, from: "meals" | "tank" | "pinch", food?: string, protein_fraction?: number}} Meal */
+/**
+ * @typedef {{
+ *   feed_g: number, from: "meals" | "tank" | "animals" | "pinch", food?: string, protein_fraction?: number,
+ * }} Meal
+ */
 /** @typedef {{food: string, protein_fraction?: number}} Food */
 
 /**
- * The median of the last meals, else what the tank gets a day, else a pinch; food and protein as last time.
+ * The median of the last meals, else what the tank gets a day, else what its animals take, else a pinch; food and
+ * protein as last time.
  * @param {Tank} tank
  * @param {readonly View<"feeding">[]} feedings its own, oldest first
+ * @param {number} [ration_g] a day, of its animals
  * @returns {Meal}
  */
-export function usual_meal(tank, feedings) {
+export function usual_meal(tank, feedings, ration_g) {
   const meals = feedings.filter(({ feed_g }) => feed_g > 0);
   const last = meals.at(-1);
   const protein = last?.protein_fraction ?? tank.protein_fraction;
@@ -36,7 +44,28 @@ export function usual_meal(tank, feedings) {
     .sort((a, b) => a - b);
   if (grams.length) return { feed_g: grams[Math.floor(grams.length / 2)], from: "meals", ...food };
   if (tank.feed_g_day !== undefined && tank.feed_g_day > 0) return { feed_g: tank.feed_g_day, from: "tank", ...food };
+  if (ration_g) return { feed_g: Math.max(0.01, Math.round(ration_g * 100) / 100), from: "animals", ...food };
   return { feed_g: PINCH_G, from: "pinch", ...food };
+}
+
+/**
+ * The dry food that the animals of a tank take a day, by `feed_ration` at the tank's temperature; null where none is
+ * recorded, or one of them cannot be weighed.
+ * @param {Facts} facts
+ */
+export function ration_of(facts) {
+  const mass = mass_of(stock_of(facts.stock, facts.now).animals, facts.own_species);
+  if (!mass || mass.unknown.length > 0) return null;
+  const input = {
+    temperature_c: limits_at(facts).temperature_c.value,
+    animals: animals_for("feed_ration", mass.input.animals),
+  };
+  try {
+    return { input, answer: run("feed_ration", input) };
+  } catch (error) {
+    if (!(error instanceof InvalidInput)) throw error;
+    return null;
+  }
 }
 
 /** The step of a meal's stepper: about a tenth of it, at least a hundredth of a gram. @param {number} feed_g */

@@ -12,7 +12,8 @@ const RECENT_DAYS = 30;
 /** @import { View } from "../../types/views.js" */
 
 /**
- * @typedef {"animal_mass" | "compatibility" | "stocking_limit" | "oxygen_night"} Weighing calculations of animals
+ * @typedef {"animal_mass" | "compatibility" | "feed_ration" | "stocking_limit" | "oxygen_night"} Weighing calculations
+ * of animals
  * @typedef {CompatibilityInput["animals"][number]} Columns
  * @typedef {(Columns & {species: string, name?: undefined}) | (Columns & {name: string, species?: undefined})} Animal
  * one kind as calculations take it: a key of the table, or a name of the keeper's own
