@@ -238,7 +238,8 @@ export const run = (name, payload) => /** @type {import("./types/contract.js").A
 /**
  * The same for a calculation whose name, or an input whose form, is only known at run time.
  * @param {string} name @param {unknown} payload
- * @param {(values: any) => Record<string, any>} [calculate] another way to the same outputs, as a resumed outlook
+ * @param {(values: any) => Record<string, any>} [calculate] another way to the same outputs, as a resumed outlook;
+ *   `any` here and in the answer, because their types depend on the name
  * @returns {Record<string, any> & import("./types/contract.js").Said}
  * @throws {InvalidInput} naming each field and what is allowed
  * @throws {RangeError} if there is no such calculation

@@ -52,7 +52,7 @@ export class FishRoom {
    * @template {RecordKind} K @param {K} kind @returns {View<K>[]}
    */
   all(kind) {
-    // The cache holds records of every kind alike; their fields were checked by their kind.
+    // `any`: the cache holds records of every kind alike; their fields were checked by their kind.
     return /** @type {any[]} */ (this.#cache.shown(kind));
   }
 
@@ -69,7 +69,7 @@ export class FishRoom {
    * @template {RecordKind} K @param {K} kind @param {string} id @returns {View<K>[]}
    */
   earlier(kind, id) {
-    // As in `all`.
+    // `any`, as in `all`.
     /** @type {any[]} */ const found = [];
     const seen = new Set([id]);
     let before = superseded_by(this.#cache.folded(kind, id));

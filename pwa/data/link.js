@@ -166,7 +166,7 @@ export class Link {
    * @param {(stores: Pick<Stores, Name>) => Result | Promise<Result>} work @returns {Promise<Result>}
    */
   async #carried_out({ transaction }, names, work) {
-    /** @type {any} fromEntries does not keep which names it was given */
+    /** @type {any} `any`, because fromEntries does not keep which names it was given */
     const stores = Object.fromEntries(names.map((each) => [each, transaction.objectStore(each)]));
     try {
       const result = await within(Promise.resolve(work(stores)), this.limits.work_ms, true);

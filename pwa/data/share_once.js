@@ -268,7 +268,7 @@ async function timed(phone, request, fits) {
   return body;
 }
 
-// `any`: these three check the shape of what came over the wire.
+// `any`: each of these checks the shape of what came over the wire.
 /** @param {any} body @returns {body is {epoch: string, results: Result[]}} */
 const is_push_answer = (body) => is_results(body, "op");
 /** @param {any} body @returns {body is BackAnswer} */

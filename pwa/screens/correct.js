@@ -38,7 +38,7 @@ const WORDS = {
 };
 
 /**
- * A record of one of the kinds that can be corrected: the kinds say which fields it has.
+ * A record of one of the kinds that can be corrected; `any`, because its kind says which fields it has.
  * @typedef {{id: string, kind: string, at: string, tank?: string, [field: string]: any}} Corrected
  */
 /** @typedef {{of: string, typed: string | null, keyed_in?: string, at?: string, tank: string}} Draft */

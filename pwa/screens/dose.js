@@ -104,7 +104,8 @@ export function Dose({ id }) {
 /**
  * What would be logged, with the calculation that it comes from, or why nothing can be.
  * @typedef {{fields?: {what: string, amount: number, unit: string, [field: string]: unknown}, errors?: FieldError[],
- * name?: "salt_dose" | "starter_dose", input?: any, answer?: any}} Logged input and answer are those of `name`
+ * name?: "salt_dose" | "starter_dose", input?: object, answer?: {notes?: string[]}}} Logged input and answer are those
+ * of `name`
  */
 
 /**

@@ -79,11 +79,12 @@ export const Errors = ({ kind, errors }) =>
 /** @param {{text: string}} props */
 export const Failed = ({ text }) => text && html`<p class="wrong" role="alert"><${Icon} name="needs" />${text}</p>`;
 
+/** @typedef {import("../advice/life/stock.js").Move} Move */
 /**
  * The writes of one entry; a correction also replaces the other half of a move.
  * @param {"stock_change" | "planting"} kind
- * @param {Record<string, any>} fields
- * @param {any} corrects the record that it corrects, or null
+ * @param {Record<string, unknown>} fields
+ * @param {Move | null} corrects the record that it corrects
  */
 export function entry_writes(kind, fields, corrects) {
   const half = corrects ? other_half(corrects, all(kind)) : null;
@@ -91,7 +92,7 @@ export function entry_writes(kind, fields, corrects) {
   return life_writes(kind, fields, new_id, corrects, half, earlier);
 }
 
-/** Take an entry out, with the other half of its move. @param {any} one */
+/** Take an entry out, with the other half of its move. @param {Move} one */
 export function remove_life(one) {
   return record(life_removal(room.value, one), t("saved.removed", { what: t(`kind.${one.kind}`) }));
 }

@@ -6,7 +6,10 @@ import { caution, cautions_of, install, run } from "../../pwa/contracts.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 const PWA = new URL("../../pwa/", import.meta.url);
-/** Every use of a caution in the app's own code: [file, contract, code]. @returns {[string, string, string][]} */
+/**
+ * Every use of a caution in the app's own code: [file, contract, code]; `any`, because they come from the code's text.
+ * @returns {[string, any, any][]}
+ */
 function uses() {
   const files = readdirSync(PWA, { recursive: true, encoding: "utf8" }).filter(
     (name) => name.endsWith(".js") && !/^(vendor|built)/.test(name),
@@ -19,7 +22,7 @@ function uses() {
       ...code.matchAll(/\$\{Calculated\} name="(\w+)"[^/]*?cautions=\$\{\[([^\]]*)\]\}/g),
     ].flatMap(([, contract, list]) => [...list.matchAll(/"(\w+)"/g)].map(([, asked]) => [contract, asked]));
     return [...one, ...many].map(
-      ([contract, asked]) => /** @type {[string, string, string]} */ ([name, contract, asked]),
+      ([contract, asked]) => /** @type {ReturnType<typeof uses>[number]} */ ([name, contract, asked]),
     );
   });
 }
@@ -27,8 +30,7 @@ function uses() {
 test("each caution that the app asks for is in its contract", () => {
   install(shared_bundle());
   const found = uses();
-  for (const [file, contract, code] of found)
-    assert.doesNotThrow(() => caution(/** @type {any} */ (contract), /** @type {any} */ (code)), file);
+  for (const [file, contract, code] of found) assert.doesNotThrow(() => caution(contract, code), file);
   const asked = new Set(found.map(([, contract, code]) => `${contract}.${code}`));
   for (const known of ["compatibility.release", "dechlorinator_dose.no_airing", "dechlorinator_dose.label_first"])
     assert.ok(asked.has(known), `${known} is not seen by this test`);
@@ -37,9 +39,9 @@ test("each caution that the app asks for is in its contract", () => {
 test("a caution keeps its words when its contract lists it in another place", () => {
   const bundle = shared_bundle();
   install(bundle);
-  const before = uses().map(([, contract, code]) => caution(/** @type {any} */ (contract), /** @type {any} */ (code)));
+  const before = uses().map(([, contract, code]) => caution(contract, code));
   for (const spec of Object.values(bundle.calc)) spec.cautions.reverse();
-  const after = uses().map(([, contract, code]) => caution(/** @type {any} */ (contract), /** @type {any} */ (code)));
+  const after = uses().map(([, contract, code]) => caution(contract, code));
   assert.deepEqual(after, before);
 });
 
@@ -52,7 +54,8 @@ test("only contracts.js and the translation read the list of cautions", () => {
 
 test("an unknown code is an error, and an answer carries the texts", () => {
   install(shared_bundle());
-  assert.throws(() => caution("volume", /** @type {any} */ ("gone")), RangeError);
+  // @ts-expect-error The contract has no such code.
+  assert.throws(() => caution("volume", "gone"), RangeError);
   const { cautions } = run("dilution", { before_mg_l: 20, fractions: [0.5] });
   assert.deepEqual(cautions, cautions_of("dilution"));
   assert.deepEqual(cautions_of("volume"), [caution("volume", "floor"), caution("volume", "moving")]);

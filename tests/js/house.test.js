@@ -4,7 +4,7 @@ import { test } from "node:test";
 import { LONGEST, WIDEST, anys, long_functions, wide_lines } from "../house.js";
 
 /** Uses of the type `any` in the phone's code. */
-const MOST_ANYS = 45;
+const MOST_ANYS = 35;
 /** Functions that are still longer; each that becomes short leaves the list. @type {string[]} */
 const STILL_LONG = [];
 

@@ -15,7 +15,7 @@ for (const language of Object.keys(CATALOGUES)) {
 test("a lost part, a lost form, a stranger and an empty text are found", () => {
   const english = { a: "{x} of {y}", b: { one: "1 tank", other: "{count} tanks" }, c: "c" };
   const wrong = { a: "{x}", b: { other: "{count} Becken" }, d: "d" };
-  assert.deepEqual(screens(wrong, "de", /** @type {any} */ (english)), {
+  assert.deepEqual(screens(wrong, "de", english), {
     missing_keys: ["c"],
     unused_keys: ["d"],
     wrong_keys: ["a: other {parts} in other", "b: no form for one"],

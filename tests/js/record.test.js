@@ -26,11 +26,11 @@ test("a full phone is said in the language of the words, and the form hears that
 
 test("an undo that the phone did not take stays on offer", async () => {
   await choose(["en-GB"]);
-  /** @type {any[]} */ const written = [];
+  /** @type {unknown[]} */ const written = [];
   let broken = false;
   room.value = some({
     get: () => null,
-    write: async (/** @type {any} */ writes) => (broken ? full() : [String(written.push(writes))]),
+    write: async (/** @type {unknown} */ writes) => (broken ? full() : [String(written.push(writes))]),
   });
   assert.equal(await record([WRITE], "saved"), true);
   broken = true;

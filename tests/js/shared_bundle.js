@@ -15,7 +15,10 @@ export function folder(name) {
   return Object.fromEntries(files.map((file) => [file.slice(0, -5), json(`${name}/${file}`)]));
 }
 
-/** @returns {import("../../pwa/contracts.js").Bundle} */
+/**
+ * `any`: tests/test_contracts_complete.py checks the form of these files.
+ * @returns {import("../../pwa/contracts.js").Bundle}
+ */
 export const shared_bundle = () =>
   /** @type {any} */ ({
     calc: folder("calc"),

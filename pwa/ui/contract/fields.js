@@ -14,8 +14,8 @@ import { with_text, with_tick } from "../state/field_text.js";
 /** @typedef {import("../../types/contract.js").Choice} Choice */
 /** @typedef {(string | number)[]} Path */
 /**
- * @typedef {object} Hands what a form does with what is typed; `node`: as its model holds it, so `any`
- * @property {(path: Path, node: any) => void} edit
+ * @typedef {object} Hands what a form does with what is typed
+ * @property {(path: Path, node: import("../../bench/draft.js").Node | undefined) => void} edit
  * @property {(path: Path) => void} add one more entry of a list
  * @property {(path: Path, index: number) => void} remove an entry of a list
  * @property {(key: string, name: string) => void} [choose] a side of an either-or

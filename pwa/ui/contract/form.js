@@ -20,7 +20,10 @@ const marks = () => marks_of(chosen());
 /** What the form says, ready to be checked. @param {Field[]} specs @param {Raw} raw */
 export const payload_of = (specs, raw) => form.payload_of(specs, raw, marks());
 
-/** The values of a record as the form holds them typed. @param {Field[]} specs @param {Record<string, any>} values */
+/**
+ * The values of a record as the form holds them typed.
+ * @param {Field[]} specs @param {Record<string, any>} values `any`, because a record of a known kind has no index
+ */
 export const raw_of = (specs, values) => form.raw_of(specs, values, marks());
 
 /**

@@ -48,7 +48,8 @@ export function get(kind, id) {
 }
 
 /**
- * A record whose kind is known only when the app runs; `any`, because the kind's specs say which fields it has.
+ * A record of any kind. Its fields have the type `any`, because its kind, known only when the app runs, says which
+ * fields it has.
  * @typedef {{id: string, kind: string, meta: import("../../types/views.js").Meta, [field: string]: any}} SomeRecord
  */
 

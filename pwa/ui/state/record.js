@@ -7,7 +7,7 @@ import { get_of_kind, room } from "./live.js";
 
 const UNDO_MS = 12_000;
 
-/** @typedef {{type: "put" | "del" | "restore", kind: string, id: string, fields?: Record<string, any>}} Write */
+/** @typedef {{type: "put" | "del" | "restore", kind: string, id: string, fields?: Record<string, unknown>}} Write */
 
 /**
  * The note about what was just recorded, and how to take it back.
@@ -22,8 +22,8 @@ let busy = false;
 export const new_id = () => uuid7(Date.now(), (count) => crypto.getRandomValues(new Uint8Array(count)));
 
 /**
- * @typedef {{picture: Blob, fields: Record<string, any>, id: string}} Picture shrunk already, with the fields and id of
- * its record
+ * @typedef {{picture: Blob, fields: Record<string, unknown>, id: string}} Picture shrunk already, with the fields and
+ * id of its record
  */
 
 /**

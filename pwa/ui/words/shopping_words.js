@@ -14,7 +14,7 @@ export function thing_said({ code, key: _, ...parts }) {
 
 /**
  * Each part in words; `any`, because each part has its own type.
- * @type {Record<string, (value: any, parts: any) => any>}
+ * @type {Record<string, (value: any, parts: any) => string>}
  */
 const SAID = {
   material: (value) => substrate_material(value),
