@@ -225,6 +225,7 @@ export const de = {
   "change.log": "{litres} eintragen",
   "change.log_dose": "{litres} und {dose} eintragen",
   "dose.none": "Kein Wasseraufbereiter: Dieses Wasser enthält weder Chlor noch Chloramin.",
+  "dose.again": "{name}, zuletzt {when}: {dose} noch einmal für das neue Wasser, wenn du damit weitermachst.",
   "dose.set_source": "Welches Wasser kommt hinein?",
   "dose.set_label": "Etikett des Wasseraufbereiters übertragen",
   "dose.basis_new_water": "für das neue Wasser, nach deinem Etikett",

@@ -219,6 +219,7 @@ export const en = {
   "change.log": "Log {litres}",
   "change.log_dose": "Log {litres} and {dose}",
   "dose.none": "No dechlorinator: this water holds neither chlorine nor chloramine.",
+  "dose.again": "{name}, dosed {when}: {dose} again for the new water, if you go on with it.",
   "dose.set_source": "What water goes in?",
   "dose.set_label": "Copy your dechlorinator’s label",
   "dose.basis_new_water": "for the new water, by your label",

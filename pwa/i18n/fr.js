@@ -222,6 +222,7 @@ export const fr = {
   "change.log": "Noter {litres}",
   "change.log_dose": "Noter {litres} et {dose}",
   "dose.none": "Pas de déchlorant : cette eau ne contient ni chlore ni chloramine.",
+  "dose.again": "{name}, dosé {when} : encore {dose} pour l’eau neuve, si tu continues.",
   "dose.set_source": "Quelle eau met-on dedans ?",
   "dose.set_label": "Recopier l’étiquette de ton déchlorant",
   "dose.basis_new_water": "pour l’eau neuve, selon ton étiquette",

@@ -7,8 +7,9 @@ import { bucket_litres, bucket_step, dose_for, litres_refused, litres_spec } fro
 import { after_change } from "../advice/after_change.js";
 import { basis_of, brought } from "../advice/level.js";
 import { tank_water } from "../advice/tank_water.js";
-import { cautions_of, run } from "../contracts.js";
-import { number, short, t } from "../i18n/words.js";
+import { redose } from "../advice/journal/redose.js";
+import { caution, cautions_of, run } from "../contracts.js";
+import { number, short, t, when } from "../i18n/words.js";
 import { dose_said, level_figure, litres_said, parameter_name, read_as } from "../ui/words/figures.js";
 import { advice_for } from "../ui/state/forecast.js";
 import { Wrong } from "../ui/contract/form.js";
@@ -75,6 +76,7 @@ export function Change({ id }) {
       <${Refused} form=${form} kind="water_change" />
       <${Litres} form=${form} tank=${tank} litres=${litres} suggested=${suggested} wrong=${wrong} />
       ${dose && html`<${Dose} id=${id} dose=${dose} />`}
+      ${!wrong && html`<${Again} facts=${facts} fraction=${fraction} />`}
       ${!wrong && html`<${After} facts=${poured} advice=${advice} fraction=${fraction} />`}
       ${!wrong && html`<${TemperatureMatch} facts=${facts} litres=${litres} />`}
       <${OtherWater} id=${id} from_tank=${from_tank}
@@ -162,6 +164,24 @@ function Litres({ form, tank, litres, suggested, wrong }) {
       litres !== suggested &&
       html`<p class="center"><button class="quiet" type="button"
       onClick=${tap(() => type(null))}>${t("change.suggested", { litres: litres_said(suggested) })}</button></p>`
+    }`;
+}
+
+/** Salts and medicines that leave with the water. @param {{facts: Advised["facts"], fraction: number}} props */
+function Again({ facts, fraction }) {
+  const again = redose(facts, fraction);
+  if (again.length === 0) return null;
+  return html`
+    ${again.map(
+      (one) =>
+        html`<p key=${one.label.id}>${t("dose.again", {
+          ...{ name: one.label.name, when: when(one.at, facts.now), dose: dose_said(one) },
+        })}</p>`,
+    )}
+    ${
+      again.some(({ label }) => label.use === "other") &&
+      html`<p class="caution small">
+      ${caution("bath_dose", "label_over_all")}</p>`
     }`;
 }
 
