@@ -20,7 +20,8 @@ WRITE = """async (records) => {
 
 
 def forecast_is_there(thumb):
-    """The sentence is the forecast's, and says so."""
+    """The sentence is the forecast's, says so, and no newer one is being worked out."""
+    expect(thumb.page.locator("[aria-busy=true]")).to_have_count(0)
     expect(thumb.page.get_by_text("This is a forecast")).to_be_visible()
 
 

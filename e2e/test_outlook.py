@@ -4,6 +4,7 @@ import json
 import re
 import urllib.request
 from datetime import UTC, datetime, timedelta
+from itertools import count
 
 import pytest
 from foretold import bucket, forecast_is_there, plain, plan_input, write
@@ -113,20 +114,25 @@ def test_a_tank_without_a_test_says_that_it_knows_only_what_is_usual(new_phone):
     thumb.sees("This tank was never tested: these are usual figures for such a tank")
 
 
-def test_nothing_below_moves_when_the_forecast_comes(new_phone):
+def test_until_the_new_forecast_comes_the_last_one_stands_with_its_age_and_nothing_below_moves(new_phone):
     thumb = a_phone_with_a_diary(new_phone)
     write(thumb, [["tank", "tank-shelf", {"name": "Shelf", "water_l": 40}]])
+    thumb.turn_to(f"/tank/{TANK}")
+    forecast_is_there(thumb)
     thumb.page.add_init_script(HELD_BACK)
+    hours = count(1)
     for path in (f"/tank/{TANK}", "/"):
-        let_the_forecast_come(thumb, path)
-        held, came = let_the_forecast_come(thumb, path)
-        assert held["said"] != came["said"], "the forecast says something else than the rule"
+        let_the_forecast_come(thumb, path, next(hours))
+        held, came = let_the_forecast_come(thumb, path, next(hours))
+        assert "As of" in held["said"], "the last forecast says how old it is"
+        assert "As of" not in came["said"]
         assert held["places"] == came["places"]
         assert len(held["places"]) > 3
 
 
-def let_the_forecast_come(thumb, path):
-    """What the page says and where each link and button stands, before the forecast and after."""
+def let_the_forecast_come(thumb, path, hours):
+    """What the page says and where each link and button stands, before an hour's new forecast and after."""
+    at(thumb, NOW + timedelta(hours=hours))
     thumb.open(path)
     thumb.page.wait_for_function("() => held.length > 0 && document.querySelector('.sentence')")
     before = thumb.page.evaluate(STANDING)

@@ -8,7 +8,7 @@ import * as sync from "./data/sync.js";
 import { t } from "./i18n/words.js";
 import { ROUTES } from "./routes.js";
 import { Boundary, Broken } from "./ui/boundary.js";
-import { keep_to_this_room } from "./ui/state/forecast.js";
+import { keep_to_this_room, read_last_advice, read_the_rest } from "./ui/state/forecast.js";
 import { keep_language, speak_of_all, spoken } from "./ui/state/language.js";
 import { keep_time, room, show } from "./ui/state/live.js";
 import { Missing } from "./ui/missing.js";
@@ -35,12 +35,36 @@ async function turn() {
   );
   if (!hit) return show_page(url, Missing, { up: "/" });
   const [fetch_screen, props_of] = hit.found;
-  const screen = screens.get(fetch_screen) ?? (await fetch_page(fetch_screen, url).catch(console.error));
+  const [screen] = await Promise.all([
+    screens.get(fetch_screen) ?? fetch_page(fetch_screen, url),
+    records_of(url.pathname, hit.parts),
+  ]).catch((failed) => [void console.error(failed)]);
   // The keeper may have turned to another page meanwhile.
   if (url.href !== new URL(address.value, location.origin).href) return;
   if (!screen) return show_page(url, Broken, { path: url.pathname, why: "notice.page_missing" });
   screens.set(fetch_screen, screen);
   show_page(url, screen, props_of?.(hit.parts, url, { enter }) ?? {});
+}
+
+/**
+ * Pages that show no records but those that a room opens with, or its last advice. Pages of a tank show that tank;
+ * every other page waits for the whole room.
+ */
+const SHOW_LITTLE =
+  /^\/(index\.html|tanks(\/new|\/setup)?|tasks?(\/.*)?|labels|calendar|join|bench|room(\/(?!copy|needs-you).*)?)?$/;
+
+/** Read the records that a page shows. @param {string} path @param {Record<string, string>} parts of its route */
+async function records_of(path, { id }) {
+  if (SHOW_LITTLE.test(path)) return;
+  // Which of two kits is offered depends on the last reading of the whole room.
+  const of_tank = path.startsWith("/tank/") && !(path.endsWith("/test") && kits_compete());
+  await room.value.ready(of_tank ? id : undefined);
+}
+
+/** Whether the room has two kits for one parameter. */
+function kits_compete() {
+  const tested = room.value.all("test_kit").flatMap(({ parameter, retired }) => (retired ? [] : [parameter]));
+  return new Set(tested).size < tested.length;
 }
 
 /** Pages that show no more shared texts than those that the app opens with. */
@@ -90,6 +114,8 @@ function App() {
 const Spoken = () => html`<${App} key=${spoken.value} />`;
 
 let stop_sharing = () => {};
+/** The first page is drawn before more is read. */
+const AFTER_THE_FIRST_PAGE_MS = 100;
 
 /** Open a room, without an id the one used last; share it and the other rooms from now on. @param {string} [id] */
 async function enter(id) {
@@ -97,8 +123,10 @@ async function enter(id) {
   stop_sharing();
   room.value?.close();
   const phone = await this_phone();
-  const { room: opened, cache } = await open_room();
+  const { room: opened, cache } = await open_room(undefined, phone, { lazily: true });
+  await read_last_advice(opened);
   show(opened);
+  setTimeout(() => void read_the_rest().catch(console.warn), AFTER_THE_FIRST_PAGE_MS);
   const stop_this = sync.start(phone, opened.id, cache);
   const stop_others = await share_others(phone, opened.id);
   stop_sharing = () => {

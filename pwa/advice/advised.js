@@ -7,6 +7,7 @@ import { findings_of, inhabited, state_of } from "./findings.js";
 import { foretold } from "./foretold.js";
 import { QUICK, as_nitrogen, is_known, possible } from "./level.js";
 import { bucket_litres, dose_for, most_at_once } from "./litres.js";
+import { meanwhile } from "./meanwhile.js";
 import { ways } from "./ways.js";
 
 /** @import { Advice, Advised, Asked, Facts, Forecast, KnownJudgement, Rule } from "../types/advice.js" */
@@ -29,8 +30,27 @@ const TOO_STRONG_MG_N_L = 4;
  * @param {Forecast} forecast
  * @returns {Advised}
  */
-export function advised(facts, rule, asked, forecast) {
-  const told = foretold(facts, rule, asked, forecast);
+export const advised = (facts, rule, asked, forecast) =>
+  with_findings(facts, rule, told_now(rule, foretold(facts, rule, asked, forecast), forecast, null));
+
+/**
+ * What is told of the water now: by the forecast, or until it is there by the last one.
+ * @param {Rule} rule
+ * @param {Advice} told as foretold.js answers it
+ * @param {Pick<Forecast, "state">} forecast
+ * @param {import("./meanwhile.js").Last | null} last
+ */
+export const told_now = (rule, told, { state }, last) =>
+  told.from || state === "failed" ? told : meanwhile(told, rule, last);
+
+/**
+ * What is told of the water, with all that the records say besides.
+ * @param {Facts} facts
+ * @param {Rule} rule
+ * @param {Advice} told
+ * @returns {Advised}
+ */
+export function with_findings(facts, rule, told) {
   const water = inhabited(facts) ? careful(facts, rule, told) : waiting(facts, rule, told);
   const findings = findings_of(facts, water);
   return { ...water, instead: inhabited(facts) ? ways(facts, water) : [], state: state_of(findings), findings };

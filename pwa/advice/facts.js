@@ -4,7 +4,9 @@ import { planned } from "./setup/setting_up.js";
 import { tank_water } from "./tank_water.js";
 
 /** @import { Facts } from "../types/advice.js" */
-/** @import { Records, Tank } from "../types/views.js" */
+/** @import { RecordKind } from "../types/records.js" */
+/** @import { Records, Tank, View } from "../types/views.js" */
+/** @import { Dated } from "./of_tank.js" */
 
 /**
  * @param {Records} room
@@ -16,21 +18,36 @@ export function facts_of(room, tank, now) {
   return {
     now,
     tank,
-    readings: of_tank(room.all("reading"), tank.id),
-    changes: of_tank(room.all("water_change"), tank.id).map((change) => ({
+    readings: own(room, "reading", tank.id),
+    changes: own(room, "water_change", tank.id).map((change) => ({
       ...change,
       source: change.from_tank
-        ? tank_water(room.all("reading"), { from_tank: change.from_tank, at: change.at })
+        ? tank_water(own(room, "reading", change.from_tank), { from_tank: change.from_tank, at: change.at })
         : known(room, "source_water", change.source_water),
     })),
-    doses: of_tank(room.all("dose"), tank.id).map((dose) => ({ ...dose, label: known(room, "label", dose.label) })),
-    feedings: of_tank(room.all("feeding"), tank.id),
-    stock: of_tank(room.all("stock_change"), tank.id),
-    notes: of_tank(room.all("note"), tank.id),
+    doses: own(room, "dose", tank.id).map((dose) => ({ ...dose, label: known(room, "label", dose.label) })),
+    feedings: own(room, "feeding", tank.id),
+    stock: own(room, "stock_change", tank.id),
+    notes: own(room, "note", tank.id),
     own_species: room.all("own_species"),
     source: known(room, "source_water", tank.source_water),
     label: known(room, "label", tank.dechlorinator),
   };
+}
+
+/**
+ * One tank's records of a kind, oldest first.
+ * @template {RecordKind} K
+ * @param {Records} room
+ * @param {K} kind
+ * @param {string} tank_id
+ * @returns {readonly View<K>[]}
+ */
+function own(room, kind, tank_id) {
+  if (room.of) return room.of(kind, tank_id);
+  const dated = /** @type {unknown} */ (room.all(kind));
+  const found = /** @type {unknown} */ (of_tank(/** @type {readonly Dated[]} */ (dated), tank_id));
+  return /** @type {readonly View<K>[]} */ (found);
 }
 
 /**

@@ -7,7 +7,10 @@
 /** @import { Bytes } from "./zip.js" */
 import { check_fields, kind_of, records } from "../contracts.js";
 import { sha256 } from "./sha256.js";
+import { ArchiveBroken } from "./archive_broken.js";
 import { is_zip, unzip } from "./zip.js";
+
+export { ArchiveBroken };
 
 export const FORMAT = "limnary-room";
 export const VERSION = 1;
@@ -21,23 +24,12 @@ export const ENDINGS = /** @type {Record<string, string>} */ ({
 const TYPES = Object.fromEntries(Object.entries(ENDINGS).map(([type, ending]) => [ending, type]));
 const ID = /^[A-Za-z0-9_-]{8,64}$/;
 const STAMP = /^[0-9]{13}-[0-9]{5}-[A-Za-z0-9_-]{1,64}$/;
-const MOST_WRONG = 20;
 
 /** @typedef {RecordKey & Pick<Row, "fields" | "stamps" | "deleted" | "restored" | "moved">} ArchiveRow */
 /** @typedef {{op: Op, by?: string | null, at?: string}} ArchiveLine */
 /** @typedef {{hash: string, type: string, bytes: Bytes}} ArchivePhoto */
 /** @typedef {Record<string, unknown>} Unchecked what a line says, before it is checked */
 /** @typedef {{value: Unchecked, at: number}} Line with its number */
-
-/** The archive is not whole; nothing of it was taken in. `lines` says what is wrong where. */
-export class ArchiveBroken extends Error {
-  /** @param {string[]} lines */
-  constructor(lines) {
-    const first = lines.slice(0, MOST_WRONG);
-    super(`This is not a whole room archive, and nothing of it was taken in: ${first.join("; ")}`);
-    this.lines = first;
-  }
-}
 
 /**
  * Read an archive and check all of it.

@@ -1,6 +1,7 @@
 /**
- * The beliefs on this phone, each as of its tank's last record. They have a database of their own: all of them can be
- * calculated again from the records, so they are never shared, and losing them costs a second.
+ * The beliefs on this phone, each as of its tank's last record, and the last advice of each tank. They have a database
+ * of their own: all of them can be calculated again from the records, so they are never shared, and losing them costs a
+ * second.
  */
 /** @import { Store } from "../vendor/idb.js" */
 import { settings } from "../calc/kinetics.js";
@@ -14,15 +15,17 @@ const MOST = 60;
 
 /** @import { Kept } from "../calc/tank_events.js" */
 /** @typedef {{tank_id: string, kept: Kept, model: string, used: number}} Belief */
-/** @typedef {{beliefs: Store<Belief, string, "used">}} Stores */
+/** @import { LastAdvice } from "../types/advice.js" */
+/** @typedef {{beliefs: Store<Belief, string, "used">, advice: Store<LastAdvice, string>}} Stores */
 
 /** @param {string} [name] */
 export function belief_store(name = "limnary-beliefs") {
   /** @type {Link<Stores>} */
   const link = new Link(() =>
-    openDB(name, 1, {
-      upgrade(db) {
-        db.createObjectStore("beliefs", { keyPath: "tank_id" }).createIndex("used", "used");
+    openDB(name, 2, {
+      upgrade(db, from) {
+        if (from < 1) db.createObjectStore("beliefs", { keyPath: "tank_id" }).createIndex("used", "used");
+        if (from < 2) db.createObjectStore("advice", { keyPath: "tank_id" });
       },
       terminated() {
         link.db = null;
@@ -49,13 +52,22 @@ export function belief_store(name = "limnary-beliefs") {
         if (too_many > 0)
           for (const old of await beliefs.index("used").getAllKeys(null, too_many)) await beliefs.delete(old);
       }),
+    /** The last advice of every tank. @returns {Promise<LastAdvice[]>} */
+    last_advice: () => link.run(["advice"], "readonly", ({ advice }) => advice.getAll()),
+    /** @param {LastAdvice[]} all @returns {Promise<void>} */
+    keep_advice: (all) =>
+      link.run(["advice"], "readwrite", async ({ advice }) => {
+        await Promise.all(all.map((one) => advice.put(one)));
+      }),
     /**
-     * Delete the beliefs of all other tanks: this phone stores nothing of tanks that it may no longer see.
+     * Delete the beliefs and the advice of all other tanks: this phone stores nothing of tanks that it may no longer
+     * see.
      * @param {string[]} tank_ids @returns {Promise<void>}
      */
     keep_only: (tank_ids) =>
-      link.run(NAMES, "readwrite", async ({ beliefs }) => {
-        for (const held of await beliefs.getAllKeys()) if (!tank_ids.includes(held)) await beliefs.delete(held);
+      link.run(["beliefs", "advice"], "readwrite", async (t) => {
+        for (const store of [t.beliefs, t.advice])
+          for (const held of await store.getAllKeys()) if (!tank_ids.includes(held)) await store.delete(held);
       }),
     close: () => link.close(),
   };

@@ -60,6 +60,15 @@ export const MIGRATIONS = [
   function rows_of_before_a_restore(db) {
     db.createObjectStore("former", { keyPath: ["room", "kind", "id", "epoch"] });
   },
+  function rows_by_tank_and_place(_db, transaction) {
+    const rows = transaction.objectStore("rows");
+    // What a page of one tank shows.
+    rows.createIndex("tank", ["room", "fields.tank"]);
+    // Corrections, few among many: they may hide a record of any tank.
+    rows.createIndex("corrects", ["room", "fields.supersedes"]);
+    // What changed since a place of the server's log.
+    rows.createIndex("seq", ["room", "seq"]);
+  },
 ];
 
 /** @typedef {Awaited<ReturnType<typeof open_database>>} Database */

@@ -5,18 +5,17 @@
 /** @import { Phone } from "./phone.js" */
 /** @import { Change } from "./write.js" */
 import { bring_again } from "./bring_back.js";
-import { export_needs_you, export_room } from "./export_room.js";
 import { identity, join as join_by, make_room as make_by, refresh_me, wake } from "./identity.js";
-import { import_room } from "./import_room.js";
 import { again, discard, undiscard } from "./outbox.js";
 import { this_phone } from "./phone.js";
 import { drop_photo, keep_photos, photo_bytes, photos_again, ready_photo, refused_photos } from "./photos.js";
 import { readings_csv } from "./readings_csv.js";
 import { open_cache } from "./room_cache.js";
 import { forget, last_room, list, remember } from "./room_list.js";
+import { corrects } from "./view.js";
 import { WRITE_STORES, iso_of, may_write, queue } from "./write.js";
 
-export { ArchiveBroken } from "./archive.js";
+export { ArchiveBroken } from "./archive_broken.js";
 export { NotSaved } from "./database.js";
 export { LOCAL } from "./identity.js";
 
@@ -24,16 +23,18 @@ const WRITE_AND_PHOTOS = /** @type {const} */ ([...WRITE_STORES, "photos"]);
 
 /** @typedef {ReturnType<FishRoom["sharing"]>} Sharing how far a room is shared */
 /** @typedef {() => Promise<void>} Undo */
+/** @typedef {{epoch: string, since: number, ops: string}} Place from what some records are known */
 
 /**
  * Open a room; `local` before the first one is joined. `room` is for the screens, `cache` for sync.js.
  * @param {string} [room_id] the room used last, if left out
  * @param {Given} [given]
+ * @param {{lazily?: boolean}} [how] lazily: of a large room, only what the Round needs is read; see `ready`
  */
-export async function open_room(room_id, given = this_phone()) {
+export async function open_room(room_id, given = this_phone(), how = {}) {
   const phone = await given;
   await wake(phone);
-  const cache = await open_cache(phone, room_id ?? (await last_room(phone)));
+  const cache = await open_cache(phone, room_id ?? (await last_room(phone)), how);
   return { room: new FishRoom(cache), cache };
 }
 
@@ -61,7 +62,49 @@ export class FishRoom {
    * @template {RecordKind} K @param {K} kind @param {string | undefined} id @returns {View<K> | null}
    */
   get(kind, id) {
-    return this.all(kind).find((record) => record.id === id) ?? null;
+    const record = /** @type {unknown} */ (id === undefined ? null : this.#cache.one(kind, id));
+    return /** @type {View<K> | null} */ (record);
+  }
+
+  /**
+   * The shown records of one tank, oldest first. The same frozen array until one of them changes.
+   * @template {RecordKind} K @param {K} kind one whose records have a tank and a time @param {string} tank_id
+   * @returns {readonly View<K>[]}
+   */
+  of(kind, tank_id) {
+    const records = /** @type {unknown} */ (this.#cache.shown_of(kind, tank_id));
+    return /** @type {readonly View<K>[]} */ (records);
+  }
+
+  /**
+   * Whether all records of a tank are here, and of the tanks whose water went into it; without a tank: all of the room.
+   * @param {string} [tank_id]
+   */
+  is_ready(tank_id) {
+    return this.#cache.is_ready(tank_id);
+  }
+
+  /** Read them, where the room was opened lazily. @param {string} [tank_id] */
+  ready(tank_id) {
+    return this.#cache.ready(tank_id);
+  }
+
+  /**
+   * From what the records of a tank are known: the place of the mirror, and the numbers of this phone's ops on them.
+   * @param {string} tank_id @param {readonly RecordKind[]} kinds @returns {Place}
+   */
+  place(tank_id, kinds) {
+    const { room, entries } = this.#cache.state;
+    const own = entries.filter(({ op }) => {
+      const tank = op.kind === "tank" ? op.id : this.#cache.folded(op.kind, op.id)?.fields.tank;
+      return kinds.includes(/** @type {RecordKind} */ (op.kind)) && (tank ?? tank_id) === tank_id;
+    });
+    return { epoch: room?.epoch ?? "", since: room?.since ?? 0, ops: own.map(({ n }) => n).join() };
+  }
+
+  /** The rows that came after a place; null where nobody can tell. @param {Pick<Place, "epoch" | "since">} place */
+  rows_after({ epoch, since }) {
+    return this.#cache.rows_after(epoch, since);
   }
 
   /**
@@ -72,13 +115,13 @@ export class FishRoom {
     // `any`, as in `all`.
     /** @type {any[]} */ const found = [];
     const seen = new Set([id]);
-    let before = superseded_by(this.#cache.folded(kind, id));
+    let before = corrects(this.#cache.folded(kind, id));
     while (before && !seen.has(before)) {
       const record = this.#cache.folded(kind, before);
       if (!record) break;
       seen.add(before);
       found.push({ ...record.fields, id: before, kind, meta: record.meta });
-      before = superseded_by(record);
+      before = corrects(record);
     }
     return found;
   }
@@ -119,6 +162,7 @@ export class FishRoom {
 
   /** Delete a refused picture: its bytes and its records. @param {string} hash @returns {Promise<Undo>} */
   async discard_photo(hash) {
+    await this.ready();
     const records = this.all("photo").filter(({ sha256 }) => sha256 === hash);
     const changes = (/** @type {"del" | "restore"} */ type) => records.map(({ id }) => ({ type, kind: "photo", id }));
     const dropped = await this.phone.database.write(WRITE_AND_PHOTOS, async (t) => {
@@ -170,6 +214,12 @@ export class FishRoom {
     };
   }
 
+  /** How many rows are here of how many, while the room is taken in for the first time; else null. */
+  taking_in() {
+    const { room } = this.#cache.state;
+    return room?.total ? { count: Math.min(room.count, room.total), total: room.total } : null;
+  }
+
   /** The records with changes that are not shared yet, refused ones left out. @returns {RecordKey[]} */
   unshared() {
     const waiting = this.#cache.state.entries.filter(({ state }) => state !== "needs you");
@@ -201,7 +251,8 @@ export class FishRoom {
   }
 
   /** Everything of the room that is on this phone, as an open archive (a ZIP). */
-  export() {
+  async export() {
+    const [{ export_room }] = await Promise.all([import("./archives.js"), this.ready()]);
     return export_room(this.phone, this.id, this.readings());
   }
 
@@ -211,7 +262,8 @@ export class FishRoom {
   }
 
   /** What the server refused, as an open archive (JSON lines). */
-  export_needs_you() {
+  async export_needs_you() {
+    const { export_needs_you } = await import("./archives.js");
     return export_needs_you(this.phone, this.id);
   }
 
@@ -221,8 +273,9 @@ export class FishRoom {
    * @throws {import("./archive.js").ArchiveBroken} nothing was taken in
    */
   async import(file) {
+    const { import_room } = await import("./archives.js");
     const done = await import_room(this.phone, this.id, file);
-    await this.#cache.saved(null);
+    await this.#cache.saved([]);
     return done;
   }
 
@@ -234,7 +287,7 @@ export class FishRoom {
       await photos_again(t, this.id, "needs you");
       await bring_again(t, this.id);
     });
-    await this.#cache.saved(null);
+    await this.#cache.saved([]);
   }
 
   /** Delete refused ops, and the ops that cannot go without them. @param {string[]} ops @returns {Promise<Undo>} */
@@ -263,9 +316,6 @@ export class FishRoom {
     return queue(t, this.phone, this.id, changes);
   }
 }
-
-/** The id of the record that this one corrects. @param {import("./view.js").Folded | undefined} record */
-const superseded_by = (record) => /** @type {string | undefined} */ (record?.fields.supersedes);
 
 /** @typedef {Phone | Promise<Phone>} Given this browser's phone, unless a test brings another */
 

@@ -3,7 +3,7 @@
  * Law: rows and cursor move in one transaction, and only from the place that the answer was asked for.
  * The functions run inside a transaction of their caller; the type of `t` names the stores they use.
  */
-/** @import { In, RecordKey, Role, RoomEntry, Row } from "../types/stores.js" */
+/** @import { In, Role, RoomEntry, Row } from "../types/stores.js" */
 import { put_aside } from "./bring_back.js";
 import { see, stamps_of_row } from "./clock.js";
 import { of_room } from "./database.js";
@@ -40,13 +40,13 @@ export const joined_room = (room, role, epoch) => ({
 /**
  * Apply one pulled page, or nothing if it is not the page that follows.
  * @param {In<"rooms" | "rows" | "device">} t @param {string} room_id @param {Page} page
- * @returns {Promise<{keys: RecordKey[]} | null>} the records of the page; null if it was not applied
+ * @returns {Promise<boolean>} whether it was applied
  */
 export async function apply_page(t, room_id, page) {
   const held = await t.rooms.get(room_id);
-  if (!held || held.ended || page.epoch !== held.epoch || page.since !== held.since) return null;
+  if (!held || held.ended || page.epoch !== held.epoch || page.since !== held.since) return false;
   // Rows were lost under us: going on would hide the gap from mend_mirror.
-  if (held.count !== (await t.rows.count(of_room(room_id)))) return null;
+  if (held.count !== (await t.rows.count(of_room(room_id)))) return false;
   await Promise.all(page.rows.map(async (row) => t.rows.put({ ...row, room: room_id })));
   await see(t, page.rows.flatMap(stamps_of_row));
   await t.rooms.put({
@@ -56,7 +56,7 @@ export async function apply_page(t, room_id, page) {
     count: await t.rows.count(of_room(room_id)),
     people: { ...held.people, ...page.people },
   });
-  return { keys: page.rows.map((row) => ({ kind: row.kind, id: row.id })) };
+  return true;
 }
 
 /**

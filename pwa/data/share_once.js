@@ -163,20 +163,20 @@ async function narrow_down(phone, batch, failed, most) {
 
 /** @param {Sharing} sharing */
 async function pull_all(sharing) {
-  /** @type {RecordKey[]} */ const keys = [];
+  const pulled = { untold: false };
   try {
-    await pull_pages(sharing, keys);
+    await pull_pages(sharing, pulled);
   } finally {
-    if (keys.length) sharing.changed(keys);
+    if (pulled.untold) sharing.changed([]);
   }
 }
 
 /**
- * Pull page after page. What a page changed is told at most every `TELL_MS`: each time, all that is shown of the room
- * is read again, and a room taken in for the first time has many pages.
- * @param {Sharing} sharing @param {RecordKey[]} keys is left with what has not been told yet
+ * Pull page after page. That rows came is told at most every `TELL_MS`: a room taken in for the first time has many
+ * pages.
+ * @param {Sharing} sharing @param {{untold: boolean}} pulled whether rows came that have not been told yet
  */
-async function pull_pages(sharing, keys) {
+async function pull_pages(sharing, pulled) {
   const { phone, room_id, key, changed } = sharing;
   let told_ms = phone.now();
   for (;;) {
@@ -187,11 +187,12 @@ async function pull_pages(sharing, keys) {
       const page = await timed(phone, { method: "GET", path: `/api/v1/rooms/${room_id}/pull?${query}`, key }, is_page);
       const applied = await phone.database.write(["rooms", "rows", "device"], (t) => apply_page(t, room_id, page));
       if (!applied) throw new Unreachable("The page that came is not the one that was asked for");
-      keys.push(...applied.keys);
+      pulled.untold ||= page.rows.length > 0;
       if (!page.more) return;
       // A clock that was set back counts too.
       if (Math.abs(phone.now() - told_ms) < TELL_MS) continue;
-      if (keys.length) changed(keys.splice(0));
+      if (pulled.untold) changed([]);
+      pulled.untold = false;
       told_ms = phone.now();
     } catch (failed) {
       if (!(failed instanceof Refused && failed.status === 409)) throw failed;

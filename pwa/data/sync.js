@@ -146,7 +146,7 @@ function listen(sharer) {
   const online = () => void sharer.now();
   const visible = () => {
     if (document.visibilityState !== "visible") return;
-    // Another tab may have died before it could tell what it had changed.
+    // Another tab may have died before it could tell that it had changed something.
     void sharer.cache?.reread();
     void sharer.now();
   };

@@ -13,7 +13,7 @@ const LOUDEST = ["needs you", "sending", "waiting", "shared"];
 /** @typedef {Fields & {id: string, kind: string, meta: Folded["meta"]}} Shown a record as it is shown */
 
 /**
- * One record from its row and its ops (any order).
+ * One record from its row and its ops (any order). `seq` and `ops`: the row's place, and how many ops are folded in.
  * @param {Row | undefined} row @param {(Entry | KeptEntry)[]} entries of the outbox and of `kept`
  */
 export function fold(row, entries) {
@@ -34,7 +34,8 @@ export function fold(row, entries) {
     }
     if (LOUDEST.indexOf(entry_state) < LOUDEST.indexOf(state)) state = entry_state;
   }
-  return { fields, stamps, deleted, restored, meta: { state, ...authors(row, entries) } };
+  const meta = { state, ...authors(row, entries) };
+  return { fields, stamps, deleted, restored, meta, seq: row?.seq ?? 0, ops: entries.length };
 }
 
 /**
@@ -68,15 +69,35 @@ const is_gone = ({ deleted, restored }) => deleted !== null && deleted > (restor
  */
 export function show(spec, records) {
   const hidden = superseded(records);
-  const required = spec.fields.filter((field) => field.required && !field.when).map((field) => field.name);
   /** @type {Shown[]} */ const shown = [];
   for (const [id, record] of records) {
-    if (hidden.has(id)) continue;
-    let view = views.get(record);
-    if (view === undefined) views.set(record, (view = plain(spec.kind, required, id, record)));
+    const view = hidden.has(id) ? null : view_of(spec, id, record);
     if (view) shown.push(view);
   }
   return shown;
+}
+
+/**
+ * One record as a screen shows it where no correction hides it; null if it is deleted or incomplete.
+ * @param {Kind} spec @param {string} id @param {Folded} record @returns {Shown | null}
+ */
+export function view_of(spec, id, record) {
+  const known = views.get(record);
+  if (known !== undefined) return known;
+  const view = plain(spec.kind, required_of(spec), id, record);
+  views.set(record, view);
+  return view;
+}
+
+/** The fields without which no record of a kind is shown. @type {WeakMap<Kind, string[]>} */
+const required = new WeakMap();
+
+/** @param {Kind} spec */
+function required_of(spec) {
+  const names =
+    required.get(spec) ?? spec.fields.filter((field) => field.required && !field.when).map((field) => field.name);
+  required.set(spec, names);
+  return names;
 }
 
 /**
@@ -87,7 +108,6 @@ export function show(spec, records) {
 const views = new WeakMap();
 
 /**
- * A plain view, null if the record is deleted or incomplete.
  * @param {string} kind @param {string[]} required @param {string} id @param {Folded} record @returns {Shown | null}
  */
 function plain(kind, required, id, record) {
@@ -96,33 +116,41 @@ function plain(kind, required, id, record) {
   return required.every((name) => name in fields) ? { ...fields, id, kind, meta: record.meta } : null;
 }
 
-/**
- * Ids that a standing correction hides. A correction stands while it is not deleted, or while a later
- * correction of itself stands. Of two corrections of one record (two phones, no signal) the later holds.
- * @param {FoldedById} records
- */
+/** The id of the record that this one corrects. @param {Folded | undefined} record */
+export const corrects = (record) => /** @type {string | undefined} */ (record?.fields.supersedes || undefined);
+
+/** Ids that a standing correction hides. @param {FoldedById} records */
 function superseded(records) {
   /** @type {Map<string, string[]>} */ const corrections = new Map();
-  for (const [id, { fields }] of records) {
-    const corrected = /** @type {string | undefined} */ (fields.supersedes);
+  for (const [id, record] of records) {
+    const corrected = corrects(record);
     if (corrected) corrections.set(corrected, [...(corrections.get(corrected) ?? []), id]);
   }
+  const hidden = new Set();
+  for (const corrected of corrections.keys())
+    for (const id of hidden_by_corrections(corrected, records, (one) => corrections.get(one) ?? [])) hidden.add(id);
+  return hidden;
+}
+
+/**
+ * What the corrections of one record hide: the record, and all of them but one. A correction stands while it is not
+ * deleted, or while a later correction of itself stands. Of two corrections of one record (two phones, no signal) the
+ * later holds.
+ * @param {string} corrected @param {FoldedById} records @param {(id: string) => Iterable<string>} corrections_of
+ * @returns {string[]}
+ */
+export function hidden_by_corrections(corrected, records, corrections_of) {
   /** @param {string} id @param {Set<string>} seen @returns {boolean} */
   function stands(id, seen) {
     if (seen.has(id)) return false;
     seen.add(id);
     const record = records.get(id);
-    return Boolean(record && !is_gone(record)) || (corrections.get(id) ?? []).some((by) => stands(by, seen));
+    return Boolean(record && !is_gone(record)) || [...corrections_of(id)].some((by) => stands(by, seen));
   }
-  const hidden = new Set();
-  for (const [corrected, by] of corrections) {
-    const standing = by.filter((id) => id !== corrected && stands(id, new Set([corrected])));
-    if (!standing.length) continue;
-    hidden.add(corrected);
-    standing.sort((a, b) => (made_order(records.get(a), a) < made_order(records.get(b), b) ? -1 : 1));
-    for (const id of standing.slice(0, -1)) hidden.add(id);
-  }
-  return hidden;
+  const standing = [...corrections_of(corrected)].filter((id) => id !== corrected && stands(id, new Set([corrected])));
+  if (!standing.length) return [];
+  standing.sort((a, b) => (made_order(records.get(a), a) < made_order(records.get(b), b) ? -1 : 1));
+  return [corrected, ...standing.slice(0, -1)];
 }
 
 /** @param {Folded | undefined} record @param {string} id */

@@ -63,6 +63,7 @@ export const de = {
   "say.if_same_with": "Kommt wieder dasselbe heraus, wechsle {litres}, mit {dose} {label}.",
   "say.second": "Dann noch einmal {litres}, {when}: Ein Wechsel reicht nicht.",
   "say.several": "Dann alle {hours} Stunden noch einmal {litres}, zusammen {count} Wechsel: Einer reicht nicht.",
+  "say.as_of": "Stand: {when}",
   "say.confirm": "Füttere nichts und teste {by} noch einmal.",
 
   "until.tomorrow": "bis morgen um diese Zeit",
@@ -152,6 +153,7 @@ export const de = {
   "round.title": "Runde",
   "round.empty": "Noch kein Becken. Miss das erste aus, dann sagt dir diese Seite jeden Tag, was es braucht.",
   "round.empty_more": "Alles geht ohne Netz und bleibt auf diesem Handy, bis du es teilst.",
+  "round.taking_in": "Der Raum kommt herein: {count} von {total} Einträgen.",
   "round.all_away": "Alle Becken sind weggestellt: zu den Becken",
   "tanks.empty":
     "Noch kein Becken. Richte eines ein: ausgemessen, wie es steht, oder Schritt für Schritt vom leeren Glas an.",

@@ -1,4 +1,7 @@
-/** English: every text of the screens. A text with plural forms is an object by the language's plural rule, picked by {count}. */
+/**
+ * English: every text of the screens. A text with plural forms is an object by the language's plural rule, picked by
+ * {count}.
+ */
 
 import { en_display } from "./en_display.js";
 import { en_findings } from "./en_findings.js";
@@ -63,6 +66,7 @@ export const en = {
   "say.if_same_with": "If it reads the same again, change {litres}, with {dose} of {label}.",
   "say.second": "Then {litres} again {when}: one change is not enough.",
   "say.several": "Then {litres} again every {hours} hours, {count} changes in all: one change is not enough.",
+  "say.as_of": "As of {when}",
   "say.confirm": "Feed nothing, and test again {by}.",
 
   "until.tomorrow": "by this time tomorrow",
@@ -147,6 +151,7 @@ export const en = {
   "round.title": "Round",
   "round.empty": "No tank yet. Measure the first one, and this page tells you each day what it wants.",
   "round.empty_more": "All of it works without signal, and stays on this phone until you share it.",
+  "round.taking_in": "Taking the room in: {count} of {total} records.",
   "round.all_away": "Every tank is put away: see them under Tanks",
   "tanks.empty": "No tank yet. Set one up: measured as it stands, or from the empty glass, step by step.",
   "tanks.away": "Put away",

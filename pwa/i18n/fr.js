@@ -65,6 +65,7 @@ export const fr = {
   "say.if_same_with": "Si le résultat est le même, change {litres}, avec {dose} de {label}.",
   "say.second": "Puis encore {litres} {when} : un seul changement ne suffit pas.",
   "say.several": "Puis encore {litres} toutes les {hours} heures, {count} changements en tout : un seul ne suffit pas.",
+  "say.as_of": "État : {when}",
   "say.confirm": "Ne nourris pas, et teste à nouveau {by}.",
 
   "until.tomorrow": "demain à cette heure",
@@ -150,6 +151,7 @@ export const fr = {
   "round.title": "Tournée",
   "round.empty": "Pas encore de bac. Mesure le premier, et cette page te dit chaque jour ce qu’il demande.",
   "round.empty_more": "Tout marche sans réseau, et reste sur ce téléphone jusqu’à ce que tu le partages.",
+  "round.taking_in": "La pièce arrive : {count} enregistrements sur {total}.",
   "round.all_away": "Tous les bacs sont rangés : voir les bacs",
   "tanks.empty": "Pas encore de bac. Installes-en un : mesuré tel qu’il est, ou depuis la cuve vide, pas à pas.",
   "tanks.away": "Rangés",

@@ -16,7 +16,7 @@ import { Wrong } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
 import { TankTiles } from "../ui/life_entry.js";
-import { all, get, now, room } from "../ui/state/live.js";
+import { all, get, live_room, now, room } from "../ui/state/live.js";
 import { shown_in } from "../ui/state/measures.js";
 import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
@@ -51,8 +51,9 @@ export function Change({ id }) {
   const wrong = litres_refused(tank, litres);
   // Water from another tank holds no chlorine any more.
   const dose = wrong || from_tank ? null : dose_for(facts, litres);
+  if (from_tank && !room.value.is_ready(from_tank)) void room.value.ready(from_tank);
   const poured = from_tank
-    ? { ...facts, source: tank_water(all("reading"), { from_tank, at: at ?? room.value.now() }) }
+    ? { ...facts, source: tank_water(live_room.of("reading", from_tank), { from_tank, at: at ?? room.value.now() }) }
     : facts;
   const fraction = litres / tank.water_l;
   const said = { litres: litres_said(litres || 0), dose: dose?.amount !== undefined ? dose_said(dose) : "" };
@@ -102,7 +103,8 @@ export function Change({ id }) {
  */
 function as_it_was(settled, facts, latest) {
   const last = [facts.readings, facts.changes].map((records) => records.at(-1)?.id).join();
-  if (latest.from && settled.current?.last !== last) settled.current = { last, advice: latest };
+  if (latest.from && latest.as_of === undefined && settled.current?.last !== last)
+    settled.current = { last, advice: latest };
   return settled.current?.last === last ? settled.current.advice : latest;
 }
 

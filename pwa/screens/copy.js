@@ -1,4 +1,6 @@
 /** Copies: the whole room as an open archive, its readings as a table; and a copy read back in. */
+// Fetched with this page, because there may be no signal when fish_room.js asks for it.
+import "../data/archives.js";
 import { html } from "../vendor/preact.js";
 import { t } from "../i18n/words.js";
 import { Problem, use_ask } from "../ui/state/ask.js";

@@ -47,7 +47,7 @@ function Drawn({ tank }) {
     <${Page} title=${t("outlook.title")} up=${`/tank/${tank.id}`} place="round"
       aside=${html`<span class="soft">${tank.name}</span>`}>
       <section aria-label=${t("tank.now")}>
-        <${State} advice=${advice} />
+        <${State} advice=${advice} now=${now.value} />
         <${Sentence} advice=${advice} now=${now.value} />
         <${Why} advice=${{ ...advice, reasons: advice.reasons.filter(({ code }) => ABOVE.includes(code)) }}
           now=${now.value} />

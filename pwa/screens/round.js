@@ -2,11 +2,11 @@
 import { html } from "../vendor/preact.js";
 import { in_round, sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
-import { day, t } from "../i18n/words.js";
+import { day, short, t } from "../i18n/words.js";
 import { FeedAll } from "../ui/feed_all.js";
-import { advice_for } from "../ui/state/forecast.js";
+import { advice_at_once } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
-import { all, live_room, now, room } from "../ui/state/live.js";
+import { all, live_room, now, room, taking_in } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { is_last_word, use_held_height } from "../ui/held_height.js";
 import { BeingSetUp, plans } from "../ui/setup/setup_lines.js";
@@ -20,6 +20,7 @@ export function Round() {
   return html`
     <${Page} title=${t("round.title")} place="round" book>
       <p class="date">${day(now.value)}</p>
+      <${TakingIn} />
       ${
         in_round(sheet_now(all("away_sheet"), now.value), now.value) &&
         html`<p class="beside-margin"><a class="quiet"
@@ -39,26 +40,37 @@ export function Round() {
     <//>`;
 }
 
+/** How much of a room that is taken in for the first time is here. */
+function TakingIn() {
+  const taken = taking_in();
+  if (!taken) return null;
+  const parts = { count: short(taken.count, 0), total: short(taken.total, 0) };
+  return html`<p class="beside-margin soft" role="status">${t("round.taking_in", parts)}</p>`;
+}
+
 /** @param {{tank: import("../types/views.js").Tank, place: number}} props */
 function Stop({ tank, place }) {
-  const { advice } = advice_for(tank);
-  const changing = advice.act === "change";
-  const room_taken = use_held_height(`round ${tank.id}`, is_last_word(advice));
+  const advice = advice_at_once(tank)?.advice;
+  const changing = advice?.act === "change";
+  const room_taken = use_held_height(`round ${tank.id}`, advice !== undefined && is_last_word(advice));
   return html`
     <li class="entry">
       <span class="in-margin" aria-hidden="true">${place}</span>
       <div>
         <h2><a class="tank-name" href=${`/tank/${tank.id}`}>${tank.name}</a></h2>
         <div class="room-taken" ref=${room_taken}>
-          <${State} advice=${advice} />
-          <${Sentence} advice=${advice} now=${now.value} brief />
+          ${
+            advice &&
+            html`<${State} advice=${advice} now=${now.value} />
+          <${Sentence} advice=${advice} now=${now.value} brief />`
+          }
         </div>
         <${DueTasks} tank=${tank.id} label=${t("tasks.of", { tank: tank.name })} />
         <div class="row">
           ${
             room.value.may("reading") &&
             html`<a class=${
-              changing || (advice.act === "nothing" && !advice.test_due) ? "quiet tall" : "main grow"
+              changing || (advice?.act === "nothing" && !advice.test_due) ? "quiet tall" : "main grow"
             } href=${`/tank/${tank.id}/test`}>${t("test.do")}</a>`
           }
           ${

@@ -54,7 +54,7 @@ function Running({ tank }) {
       aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`}
       act=${html`<${Actions} id=${id} advice=${advice} />`}>
       <section class="room-taken" ref=${room_taken} aria-label=${t("tank.now")}>
-        <${State} advice=${advice} />
+        <${State} advice=${advice} now=${now.value} />
         <${Sentence} advice=${advice} now=${now.value} />
         <${AlsoFound} advice=${advice} now=${now.value} />
         <${Why} advice=${advice} now=${now.value} />

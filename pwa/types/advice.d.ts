@@ -238,6 +238,8 @@ export interface Advice {
   act: "nothing" | "test" | "change" | "hold" | "confirm" | "retest";
   /** Absent where the rule decided. */
   from?: "forecast";
+  /** ms; when it was made, where a newer one is still being worked out. */
+  as_of?: number;
   /** What change_plan advises besides the change. */
   besides?: Besides[];
   /** The changes after the first: the next at `at`, `count` in all, one every `every_h`. */
@@ -270,6 +272,30 @@ export interface Advice {
 /** With all findings: what the screens show. */
 export interface Advised extends Advice {
   findings: Finding[];
+}
+/** The last advice of a tank, as the phone keeps it. */
+export interface LastAdvice {
+  tank_id: string;
+  room: string;
+  /** The version of this shape. */
+  shape: number;
+  /** ms */
+  at: number;
+  /** What its water wants, and everything that the screens showed. */
+  told: Advice;
+  advice: Advised;
+  /** The unit in which its litres are whole. */
+  unit: string;
+  /** Digests: of the questions that were answered, of the tests, and of the tank, its changes and its doses. */
+  asked: string;
+  tests: string;
+  water: string;
+  /** From what its records were known (FishRoom.place). */
+  place: { epoch: string; since: number; ops: string };
+  /** The tanks whose water went into it. */
+  from_tanks: string[];
+  /** What the Round needs besides: the last reading, the last change, the last meals. */
+  facts: Pick<Facts, "readings" | "changes" | "feedings">;
 }
 /** The advice of today.js, which judges each level by its limit. */
 export interface Rule extends Advice {

@@ -104,6 +104,8 @@ export interface RoomEntry {
   settled: number;
   /** How many rows the mirror holds. */
   count: number;
+  /** How many the server holds, while they are pulled for the first time. */
+  total?: number;
   /** Names of keepers, by id. */
   people: Record<string, string>;
   ended: boolean;
@@ -145,7 +147,7 @@ export interface DeviceStore
 }
 
 export interface Stores {
-  rows: Store<MirrorRow, [string, string, string]>;
+  rows: Store<MirrorRow, [string, string, string], "tank" | "corrects" | "seq">;
   outbox: Store<Entry, number, "room" | "record" | "op" | "stamp", Omit<Entry, "n">>;
   kept: Store<KeptEntry, string, "room" | "record" | "seq" | "stamp" | "sharedAt">;
   rooms: Store<RoomEntry, string>;

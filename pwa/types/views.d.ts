@@ -22,6 +22,8 @@ export type View<K extends RecordKind = RecordKind> = K extends RecordKind
 export interface Records {
   all<K extends RecordKind>(kind: K): View<K>[];
   get<K extends RecordKind>(kind: K, id: string | undefined): View<K> | null;
+  /** One tank's, oldest first; the same array until one of them changes. Without it, `all` is sorted. */
+  of?<K extends RecordKind>(kind: K, tank_id: string): readonly View<K>[];
 }
 
 /** The open fish room, which also knows what records said before they were corrected. */

@@ -3,7 +3,7 @@ import { html } from "../vendor/preact.js";
 import { to_feed } from "../advice/journal/feeding.js";
 import { t } from "../i18n/words.js";
 import { grams_said } from "./words/figures.js";
-import { advice_for } from "./state/forecast.js";
+import { advice_at_once } from "./state/forecast.js";
 import { Icon } from "./icon.js";
 import { now, room } from "./state/live.js";
 import { new_id, record } from "./state/record.js";
@@ -14,9 +14,10 @@ import { tap } from "./state/tap.js";
 export function FeedAll({ tanks }) {
   if (!room.value.may("feeding")) return null;
   const hungry = to_feed(
-    tanks
-      .map((tank) => ({ tank, ...advice_for(tank) }))
-      .map(({ tank, advice, facts }) => ({ tank, advice, feedings: facts.feedings })),
+    tanks.flatMap((tank) => {
+      const known = advice_at_once(tank);
+      return known ? [{ tank, advice: known.advice, feedings: known.facts.feedings }] : [];
+    }),
     now.value,
   );
   if (hungry.length < 2) return null;

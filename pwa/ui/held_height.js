@@ -11,10 +11,10 @@ const heights = draft("heights", () => /** @type {Record<string, number>} */ ({}
 
 /**
  * Whether nothing more is being worked out for an advice.
- * @param {Pick<import("../types/advice.js").Advice, "from" | "reasons">} advice
+ * @param {Pick<import("../types/advice.js").Advice, "from" | "as_of" | "reasons">} advice
  */
-export const is_last_word = ({ from, reasons }) =>
-  from === "forecast" || reasons.some(({ code }) => code === "rule_failed");
+export const is_last_word = ({ from, as_of, reasons }) =>
+  (from === "forecast" && as_of === undefined) || reasons.some(({ code }) => code === "rule_failed");
 
 /**
  * A place for the words. It grows if it must, and shrinks only while nothing below it is on the screen. Taps that were

@@ -4,11 +4,12 @@ import { test } from "node:test";
 import { openDB } from "../../pwa/vendor/idb.js";
 import { MIGRATIONS, NotSaved, open_database } from "../../pwa/data/database.js";
 import { join, open_room } from "../../pwa/data/fish_room.js";
+import { joined_room } from "../../pwa/data/mirror.js";
 import { share_once } from "../../pwa/data/share_once.js";
 import { install } from "../../pwa/contracts.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { there } from "./fixtures.js";
-import { TANK, WELCOME, reading, scripted, share, stored, test_phone } from "./test_phone.js";
+import { TANK, WELCOME, reading, row, scripted, share, stored, test_phone } from "./test_phone.js";
 
 let made = 0;
 const fresh = () => `database-${++made}`;
@@ -161,6 +162,51 @@ test("a database of the first version, with ops not yet shared, loses none of th
   const { ops } = there(server.sent.find((one) => one.what === "push")).body;
   assert.deepEqual(ops, waiting);
   assert.deepEqual(await stored(phone, "outbox"), []);
+});
+
+test("a database without the indexes of rows keeps every record and op, and answers by tank", async () => {
+  const name = fresh();
+  const older = await openDB(name, 3, {
+    upgrade: (db, _from, _to, transaction) => MIGRATIONS.slice(0, 3).forEach((migrate) => migrate(db, transaction)),
+  });
+  const names = /** @type {const} */ (["rows", "outbox", "kept", "rooms", "device", "former"]);
+  const rows = [1, 2, 3].map((n) => ({
+    ...row(
+      n,
+      "reading",
+      `reading-0${n}`,
+      reading(n < 3 ? "tank-0001" : "tank-0002", n, { at: `2026-05-0${n}T07:00:00Z` }),
+    ),
+    room: WELCOME.room.id,
+  }));
+  const op = (n, id) => ({
+    op: { op: `op-${n}`, kind: "tank", id, type: "put", fields: TANK, stamp: `177000000000${n}-00000-old`, schema: 1 },
+    ...{ room: WELCOME.room.id, by: null, at: "2026-05-03T07:00:00.000Z", creates: true, n },
+  });
+  const { key, keeper, device } = WELCOME;
+  const put = {
+    rows,
+    outbox: [{ ...op(1, "tank-0001"), state: "waiting" }],
+    kept: [{ ...op(2, "tank-0002"), seq: 9, sharedAt: "2026-05-03T07:00:00.000Z" }],
+    rooms: [{ ...joined_room(WELCOME.room, "owner", "epoch-1"), since: 3, settled: 3, count: 3 }],
+    device: [{ name: "identity", key, keeper, device }],
+    former: [{ room: WELCOME.room.id, kind: "note", id: "note-0001", epoch: "epoch-0", row: rows[0] }],
+  };
+  const writing = older.transaction(names, "readwrite");
+  for (const store of names) for (const one of put[store]) writing.objectStore(store).put(one);
+  await writing.done;
+  older.close();
+
+  const phone = await test_phone({ name });
+  assert.deepEqual(await stored(phone, ...names), put);
+  const { room } = await open_room(WELCOME.room.id, phone);
+  assert.deepEqual(
+    ["tank-0001", "tank-0002"].map((tank) => room.of("reading", tank).map(({ value }) => value)),
+    [[1, 2], [3]],
+  );
+  assert.deepEqual([room.all("tank").length, room.sharing().waiting], [2, 1]);
+  const by_tank = await phone.database.read(["rows"], (t) => t.rows.index("tank").count([room.id, "tank-0001"]));
+  assert.equal(by_tank, 2);
 });
 
 test("ops written before a kind gained a field go out unchanged; new ones carry the new schema", async () => {

@@ -483,14 +483,13 @@ test("many pages are told together, and every two seconds while more come", asyn
       const n = Number(new URLSearchParams(request.path.split("?")[1]).get("since")) + 1;
       return page(request, [row(n, "tank", `tank-000${n}`, { ...TANK, name: `${n}` })], { more: n < 6 });
     };
-    /** @type {string[][]} */ const heard = [];
-    await share_once(phone, room.id, (keys) => void heard.push((keys ?? []).map(({ id }) => id)));
+    let heard = 0;
+    await share_once(phone, room.id, () => void heard++);
     assert.equal((await stored(phone, "rows")).length, 6);
-    return heard.filter((ids) => ids.length);
+    return heard;
   }
-  const ids = [1, 2, 3, 4, 5, 6].map((n) => `tank-000${n}`);
-  assert.deepEqual(await told(10), [ids]);
-  assert.deepEqual(await told(1000), [ids.slice(0, 2), ids.slice(2, 4), ids.slice(4)]);
+  assert.equal(await told(10), 1);
+  assert.equal(await told(1000), 3);
 });
 
 test("what was pulled before the signal was lost is told", async () => {
@@ -499,7 +498,7 @@ test("what was pulled before the signal was lost is told", async () => {
     if (!request.path.includes("since=0")) throw new Unreachable("no signal");
     return page(request, [row(1, "tank", TANK_ID, TANK)], { more: true });
   };
-  /** @type {string[]} */ const heard = [];
-  await share_once(phone, room.id, (keys) => void heard.push(...(keys ?? []).map(({ id }) => id)));
-  assert.deepEqual(heard, [TANK_ID]);
+  let heard = 0;
+  await share_once(phone, room.id, () => void heard++);
+  assert.equal(heard, 1);
 });

@@ -21,10 +21,32 @@ export function show(opened) {
   stop();
   room.value = opened;
   tick();
-  stop = opened.on_change(() => {
-    tick();
-    changes.value += 1;
-  });
+  stop = opened.on_change(
+    once_a_frame(() => {
+      tick();
+      changes.value += 1;
+    }),
+  );
+}
+
+/** The browser's own: a story may set another one that stands still. Without a screen nothing is put off. */
+const next_frame = globalThis.requestAnimationFrame?.bind(globalThis);
+
+/** `work` at once, and for all that comes within the same frame, once more after it. @param {() => void} work */
+function once_a_frame(work) {
+  let waiting = false;
+  let again = false;
+  return () => {
+    again = waiting;
+    if (waiting || !next_frame || document.hidden) return waiting || work();
+    waiting = true;
+    next_frame(() => {
+      waiting = false;
+      if (again) work();
+      again = false;
+    });
+    work();
+  };
 }
 
 /**
@@ -65,8 +87,20 @@ export function sharing() {
   return room.value.sharing();
 }
 
+/** One tank's records of a kind, oldest first. @type {NonNullable<import("../../types/views.js").Records["of"]>} */
+export function of(kind, tank_id) {
+  touch();
+  return room.value.of(kind, tank_id);
+}
+
+/** How much of the room is here, while it is taken in for the first time; else null. */
+export function taking_in() {
+  touch();
+  return room.value.taking_in();
+}
+
 /** The room for functions that gather from it, read live. */
-export const live_room = { all, get };
+export const live_room = { all, get, of };
 
 function touch() {
   return changes.value;

@@ -1,7 +1,7 @@
 /** The next tank of the round that wants something. */
 import { walk } from "../../advice/facts.js";
 import { next_stop, wants } from "../../advice/next_stop.js";
-import { advice_for } from "./forecast.js";
+import { advice_at_once } from "./forecast.js";
 import { live_room } from "./live.js";
 import { due_here } from "../tasks_due.js";
 
@@ -11,6 +11,6 @@ export const next_tank = (id) => next_stop(walk(live_room), id, wanting);
 
 /** @param {Tank} tank */
 function wanting(tank) {
-  const { advice, facts } = advice_for(tank);
-  return wants(advice, due_here(tank.id).length, facts);
+  const known = advice_at_once(tank);
+  return known !== null && wants(known.advice, due_here(tank.id).length, known.facts);
 }

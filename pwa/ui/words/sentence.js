@@ -143,10 +143,13 @@ function next_test(advice, now) {
   return advice.next_test_hours > 24 ? weekday(due, now) : when(Math.ceil(due / QUARTER_MS) * QUARTER_MS, now);
 }
 
-/** @param {{advice: Advice}} props */
-export const State = ({ advice }) => html`
+/** The state, and its age where a newer forecast is being worked out. @param {{advice: Advice, now: number}} props */
+export const State = ({ advice, now }) => html`
   <span class=${`state ${advice.state.replace(" ", "-")}`}><${StateShape} state=${advice.state} />
-    ${t(`state.${advice.state}`)}</span>`;
+    ${t(`state.${advice.state}`)}</span>${
+      advice.as_of !== undefined &&
+      html` <span class="soft small">${t("say.as_of", { when: when(advice.as_of, now) })}</span>`
+    }`;
 
 /**
  * How the rule came to its levels: left out in the moments before the forecast replaces it.
