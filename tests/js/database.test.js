@@ -179,7 +179,7 @@ test("a database without the indexes of rows keeps every record and op, and answ
     ),
     room: WELCOME.room.id,
   }));
-  const op = (n, id) => ({
+  const op = (/** @type {number} */ n, /** @type {string} */ id) => ({
     op: { op: `op-${n}`, kind: "tank", id, type: "put", fields: TANK, stamp: `177000000000${n}-00000-old`, schema: 1 },
     ...{ room: WELCOME.room.id, by: null, at: "2026-05-03T07:00:00.000Z", creates: true, n },
   });

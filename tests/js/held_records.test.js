@@ -41,6 +41,7 @@ function by_full_read(full, ids) {
 function drawn_server(chance, time) {
   /** @type {Map<string, Row>} */ const rows = new Map();
   const state = { epoch: "epoch-1", seq: 0 };
+  /** @param {string} kind @param {string} id @param {object} fields @param {string} [stamp] */
   const put = (kind, id, fields, stamp) => {
     const before = rows.get(id);
     const made = row(++state.seq, kind, id, { ...before?.fields, ...fields }, stamp);
@@ -78,7 +79,7 @@ async function happen({ time, room, share, server, ids, chance, pick }) {
   const kind = pick(["reading", "reading", "water_change", "note", "label"]);
   const id = `${kind}-${String(ids.length).padStart(5, "0")}`;
   const tank = pick(TANKS);
-  const known = ids.filter((one) => one.startsWith(kind));
+  const known = ids.filter((/** @type {string} */ one) => one.startsWith(kind));
   const at = `2026-05-04T0${Math.floor(chance() * 7)}:00:00.000Z`;
   const fields = {
     reading: { tank, at, parameter: "nitrite", value: Math.round(chance() * 100) / 100 },
@@ -176,7 +177,7 @@ test("a large room is read tank by tank; each part says what a full read says of
 
 test("records of one moment stand in the order in which they were written, whatever their ids", () => {
   const held = new HeldRecords();
-  const put = (id, n) =>
+  const put = (/** @type {string} */ id, /** @type {number} */ n) =>
     held.put(
       "reading",
       id,
@@ -199,7 +200,7 @@ test("records of one moment stand in the order in which they were written, whate
 
 test("one record changes one tank's list", () => {
   const held = new HeldRecords();
-  const put = (id, tank, more = {}) =>
+  const put = (/** @type {string} */ id, /** @type {string} */ tank, more = {}) =>
     held.put(
       "reading",
       id,

@@ -6,9 +6,11 @@ import { digest } from "../../pwa/figures/digest.js";
 import { some } from "./fixtures.js";
 
 const AT = Date.UTC(2026, 4, 4, 7);
-const forecast = (state, more = {}) => some({ from: "forecast", state, act: "change", litres: 48, ...more });
-const rule = (state, more = {}) => some({ state, act: "change", litres: 24, test_due: false, ...more });
-const last = (told, changed = "nothing") => some({ told, at: AT, changed });
+const forecast = (/** @type {string} */ state, more = {}) =>
+  some({ from: "forecast", state, act: "change", litres: 48, ...more });
+const rule = (/** @type {string} */ state, more = {}) =>
+  some({ state, act: "change", litres: 24, test_due: false, ...more });
+const last = (/** @type {object} */ told, changed = "nothing") => some({ told, at: AT, changed });
 
 test("the last forecast's litres stand, with their age, however alarmed the rule is", () => {
   const said = rule("act now");
