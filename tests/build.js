@@ -1,7 +1,7 @@
 /**
  * Builds the shell that phones get: `node tests/build.js [ROOT]` writes ROOT/pwa/built/.
- * esbuild makes of the modules of pwa/ a few files with their hash in their name. `built.json` holds the stamp of the
- * sources: the server serves a build only as long as its stamp is that of the sources beside it.
+ * esbuild joins the modules of pwa/ into a few files with a hash in their names. `built.json` holds the stamp of the
+ * sources: the server serves a build only while its stamp equals that of the sources beside it.
  */
 import { createHash } from "node:crypto";
 import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";

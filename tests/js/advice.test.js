@@ -150,7 +150,7 @@ test("chloramine's freed ammonia counts against the change, unless the label bin
   assert.ok(codes(unknown).includes("freed_unknown"));
 });
 
-test("when no single change can hold it: half, said to be not enough, and a test sooner", () => {
+test("when no single change is enough: half is asked for, said not to be enough, and tested earlier", () => {
   const advice = today(
     facts([
       read("total_ammonia", 0.4, 24),
@@ -167,7 +167,7 @@ test("when no single change can hold it: half, said to be not enough, and a test
   assert.equal(advice.by, NOW);
 });
 
-test("water that holds as much as the tank is not to be changed in", () => {
+test("new water that holds as much as the tank is not used for a change", () => {
   const source = view("source_water", { id: "tap-water-4", disinfectant: "none", nitrate_mg_n_l: 25 });
   const advice = today(
     facts([read("total_ammonia", 0), read("nitrite", 0), read("nitrate", 20), read("ph", 7), read("temperature", 25)], {
@@ -200,7 +200,7 @@ test("a change for nitrate that would bring ammonia over its limit is held back"
   assert.equal(today(facts(readings, { source, label: { ...LABEL, binds_ammonia: true } })).act, "change");
 });
 
-test("nitrate alone is at no hour, and at most a third at once", () => {
+test("a change for nitrate alone has no hour and is at most a third", () => {
   const advice = today(
     facts([
       read("total_ammonia", 0),
@@ -309,7 +309,7 @@ test("a settled tank is tested weekly, a young one daily; an old reading is not 
   assert.deepEqual([advice.act, codes(advice).filter((code) => code === "too_old").length], ["test", 2]);
 });
 
-test("what is not set down is asked for, not guessed", () => {
+test("a missing figure is asked for, not guessed", () => {
   const readings = [read("total_ammonia", 0.5), read("nitrite", 0), read("ph", 7.8), read("temperature", 25)];
   assert.equal(today(facts(readings, { source: null })).dose?.missing, "source");
   assert.equal(today(facts(readings, { label: null })).dose?.missing, "label");
@@ -343,7 +343,7 @@ test("litres are rounded up to what a bucket can do, never past the most that ma
   assert.equal(bucket_litres(99.9, 100, "US gal"), 100, "all of it, not a gallon more");
 });
 
-test("what only the computer's rounding puts over a limit asks for no change, and none is of no litres", () => {
+test("a level over its limit only by float rounding asks for no change; no change has zero litres", () => {
   const nitrite = (
     /** @type {number} */ before,
     /** @type {number} */ now,
@@ -374,7 +374,7 @@ test("what only the computer's rounding puts over a limit asks for no change, an
   assert.deepEqual([more.act, more.litres], ["change", 1]);
 });
 
-test("a reading that no water can have advises nothing and stops nothing", () => {
+test("an impossible reading gives no advice and stops no other", () => {
   for (const value of [-5, -0.01, 10_001, 100_000]) {
     const advice = today(facts([read("total_ammonia", value), read("nitrite", value), read("nitrate", value)]));
     assert.deepEqual(

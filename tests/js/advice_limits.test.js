@@ -66,7 +66,7 @@ test("a reading stands for three days, and a rise runs on from it", () => {
   );
 });
 
-test("a rise takes two readings two weeks apart, and four hours, but no more and no less", () => {
+test("a rise takes two readings at least four hours and at most two weeks apart", () => {
   near(
     ammonia([
       [14 * 24, 0],
@@ -113,7 +113,7 @@ test("a rise takes two readings two weeks apart, and four hours, but no more and
   );
 });
 
-test("a single nitrate reading rises by nothing, a single reading of no ammonia by nothing", () => {
+test("a single nitrate reading, or a single one of no ammonia, gives no rise", () => {
   const nitrate = level("nitrate", facts([read("nitrate", 8)]));
   assert.deepEqual([nitrate.rise_mg_n_l_day, nitrate.rise_from], [0, "nothing"]);
   const none = ammonia([[1, 0]]);
@@ -133,7 +133,7 @@ test("a reading at this hour counts, a later one does not yet", () => {
   assert.deepEqual([ammonia([[0, 0.3]]).now_mg_n_l, ammonia([[-0.1, 0.3]]).reading], [0.3, null]);
 });
 
-test("no figure from none to ten thousand is impossible", () => {
+test("a figure from zero to ten thousand is possible, no other is", () => {
   assert.deepEqual(
     [0, 10_000, -0.001, 10_001].map((value) => possible({ value })),
     [true, true, false, false],
@@ -249,7 +249,7 @@ test("pH and temperature stand from the least to the most that the limits take",
   assert.deepEqual([ph.value, temperature_c.value], [8, 26]);
 });
 
-test("what was assumed is said of ammonia alone", () => {
+test("assumptions are said only of ammonia", () => {
   const limits = limits_at(facts([read("ph", 7)], { tank: { water_l: 100, temperature_c: 24 } }));
   assert.deepEqual(assumed_for(limits, "total_ammonia"), [{ code: "usual_temperature_c", value: 24 }]);
   assert.deepEqual([assumed_for(limits, "nitrite"), assumed_for(limits, undefined)], [[], []]);
@@ -264,7 +264,7 @@ test("half the water is one change, more than half is said to be not enough", ()
   assert.deepEqual([more.again, more.litres, more.next_test_hours], [true, 50, 12]);
 });
 
-test("a rise as large as what the water leaves under the limit cannot be held by any change", () => {
+test("no change holds a rise as large as the margin that the new water leaves", () => {
   const source = { ...TAP, nitrite_mg_n_l: 0.04 };
   const at = (/** @type {number} */ before, /** @type {number} */ now) =>
     today(facts([read("nitrite", before, 24), read("nitrite", now), read("total_ammonia", 0), ...WATER], { source }));
@@ -287,7 +287,7 @@ test("a change that was enough is watched: until twelve hours after it, or at on
   assert.deepEqual([at(14, 0.9).act, at(12, 0.8).act], ["test", "test"]);
 });
 
-test("a tank is settled by three low tests of both; one over a quarter of the limit starts the count anew", () => {
+test("a tank is settled by three low tests of both; one over a quarter of the limit restarts the count", () => {
   const tests = (/** @type {number} */ nitrite, days = [0, 5, 10]) =>
     days.flatMap((day) => [read("total_ammonia", 0, day * 24), read("nitrite", nitrite, day * 24)]);
   const hours = (/** @type {Reading[]} */ readings) => today(facts([...readings, ...WATER])).usual_test_hours;
@@ -406,7 +406,7 @@ test("room for fish is what the food beyond today's feeds, never less than none"
   assert.equal(found[0].more_fish_g.p10, 0);
 });
 
-test("what is over its limit itself is not said to be brought over it by the change", () => {
+test("the change is not said to bring a level over its limit that is over it already", () => {
   const both = [read("nitrite", 0.5, 24), read("nitrite", 0.5), read("total_ammonia", 3, 24), read("total_ammonia", 3)];
   const advice = today(facts([...both, ...WATER]));
   assert.deepEqual([advice.act, advice.again, codes(advice).includes("brings_over")], ["change", true, false]);
@@ -422,7 +422,7 @@ test("where the change brings ammonia over its limit, the pH that was assumed fo
   assert.deepEqual(assumed([clean, read("nitrite", 0.3, 24), read("nitrite", 0.3)]), said);
 });
 
-test("one poison that stands over its limit makes the change one for now, whatever the other does", () => {
+test("one poison over its limit makes the change urgent, whatever the other does", () => {
   const nitrite = [read("nitrite", 0.02, 24), read("nitrite", 0.08)];
   const at = (/** @type {number} */ ammonia) =>
     today(facts([...nitrite, read("total_ammonia", ammonia, 24), read("total_ammonia", ammonia), ...WATER])).by;
@@ -431,7 +431,7 @@ test("one poison that stands over its limit makes the change one for now, whatev
   assert.equal(at(1.1 * limit), NOW);
 });
 
-test("that nothing is known of a rise is said of nitrate alone", () => {
+test("only of nitrate it is said that no rise is known", () => {
   const said = (/** @type {Parameter} */ parameter, /** @type {number} */ value) =>
     codes(today(facts([read(parameter, value), ...WATER]))).filter((code) => code.startsWith("rise_"));
   assert.deepEqual(
@@ -440,7 +440,7 @@ test("that nothing is known of a rise is said of nitrate alone", () => {
   );
 });
 
-test("the round goes on from the very next tank, and round again; to none where none wants anything", () => {
+test("the round goes on with the next tank and starts over after the last; to none where none wants anything", () => {
   const tanks = ["a", "b", "c"].map((id) => ({ id }));
   /** @param {string} id @param {string[]} wanting */
   const next = (id, ...wanting) => next_stop(tanks, id, (tank) => wanting.includes(tank.id));
@@ -462,7 +462,7 @@ test("a tank whose pH nobody knows is nearest to its new water, where that is kn
   );
 });
 
-test("new water that brings ammonia is changed a quarter at most, but not while ammonia cannot wait", () => {
+test("with new water that brings ammonia a change is at most a quarter, unless ammonia cannot wait", () => {
   const limit = run("water_limits", { ph: 7, temperature_c: 25 });
   const of = (/** @type {number} */ brings, /** @type {number | null} */ stands, label = LABEL) => {
     const source = { ...TAP, tan_mg_n_l: brings };

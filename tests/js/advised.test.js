@@ -27,7 +27,7 @@ const WATER = [
 const band = (/** @type {number} */ p50) => ({ p10: p50, p50, p90: p50 });
 
 /**
- * The advice beside a forecast of that plan; it is calm unless put otherwise.
+ * The advice beside a forecast of that plan; it is calm unless the test says otherwise.
  * @param {Reading[]} readings
  * @param {{plan?: object, pass_chance?: object, state?: "ready" | "working"}} [forecast]
  * @param {SomeFacts} [more]
@@ -71,7 +71,7 @@ test("the rule stands where there is no forecast, and a calm forecast where the 
   assert.deepEqual(said(told([...zeros, ...daily("nitrite", 0, 0, 0)])), ["steady", "nothing", "forecast"]);
 });
 
-test("a level read over its limit is changed for, whatever the forecast thinks; at its limit it is not", () => {
+test("a reading over its limit asks for a change, whatever the forecast says; one at its limit does not", () => {
   const { advice, rule } = told([...zeros, ...daily("nitrite", 0.15, 0.15, 0.15)]);
   assert.deepEqual([advice.state, advice.act, advice.litres], [rule.state, "change", rule.litres]);
   assert.deepEqual(
@@ -84,7 +84,7 @@ test("a level read over its limit is changed for, whatever the forecast thinks; 
   assert.deepEqual(said(told([...zeros, ...daily("nitrite", LIMIT, LIMIT, LIMIT)])), ["watch", "nothing", "forecast"]);
 });
 
-test("over its limit, but changed since: the forecast's word stands until a test has shown it", () => {
+test("over its limit but changed since: the forecast stands until the next test", () => {
   const changed = { label: null, changes: [{ id: "c", at: ago(0.5), litres: 40, fraction: 0.4 }] };
   const { advice } = told([...zeros, ...daily("nitrite", 0.12, 0.12, 0.12)], {}, changed);
   assert.deepEqual([advice.state, advice.from], ["watch", "forecast"]);
@@ -104,13 +104,13 @@ test("three tests that rise, each over the one before, past the limit by the nex
   assert.equal(told(others).advice.act, "nothing", "each parameter by itself");
 });
 
-test("from a quarter of its limit on a level is watched", () => {
+test("a level is watched from a quarter of its limit on", () => {
   const state = (/** @type {number} */ value) =>
     told([...zeros, ...daily("nitrite", value, value, value)]).advice.state;
   assert.deepEqual([state(0.25 * LIMIT), state(0.26 * LIMIT)], ["steady", "watch"]);
 });
 
-test("a change that the forecast asks for is its own; a confirming test is not overruled", () => {
+test("a change that the forecast asks for keeps the forecast's litres and reasons", () => {
   const plan = { fraction: 0.3, advice: [] };
   const { advice } = told([...zeros, ...daily("nitrite", 0.15, 0.15, 0.15)], { plan, pass_chance: { nitrite: 0.5 } });
   assert.deepEqual([advice.litres, advice.from], [30, "forecast"]);
@@ -138,7 +138,7 @@ test("a doubted reading is read again first, with the rule's litres; a doubt abo
 
 const NOBODY = { stock: [], tank: { ...there(tank([]).tank), feed_g_day: 0 } };
 
-test("without animals nothing is changed for, and nothing is steady before both read clean", () => {
+test("without animals no change is asked for, and the tank is steady only once both tests read zero", () => {
   const alone = (/** @type {number} */ ammonia, /** @type {number} */ nitrite, hours = 1) =>
     told([read("total_ammonia", ammonia, hours), read("nitrite", nitrite, hours)], {}, NOBODY).advice;
   assert.deepEqual([alone(0, 0).state, alone(0, 0).act], ["steady", "nothing"]);
@@ -150,7 +150,7 @@ test("without animals nothing is changed for, and nothing is steady before both 
   assert.deepEqual(alone(0, 0.5).instead, []);
 });
 
-test("without animals so much ammonia that it holds the bacteria back is changed down to two", () => {
+test("without animals, ammonia that slows the bacteria is changed down to 2 mg N/L", () => {
   const strong = (/** @type {number} */ ammonia) =>
     told([read("total_ammonia", ammonia), read("nitrite", 0)], {}, NOBODY).advice;
   assert.deepEqual([strong(4).act, strong(4.1).act, strong(4.1).state], ["nothing", "change", "change today"]);

@@ -105,7 +105,7 @@ async function counted(bytes) {
   }
 }
 
-test("the archive that the others here are made from is whole", async () => {
+test("the archive that the other tests alter is whole", async () => {
   const { rows, lines } = await read_archive(archive());
   assert.deepEqual([rows.length, lines.length], [2, 1]);
 });

@@ -314,7 +314,7 @@ test("two readings of one hour and one kind stand in the order of their ids, whi
   );
 });
 
-test("no steps and no share of protein are named where there are none", () => {
+test("missing steps and protein shares are left out", () => {
   const { records } = belief_input(
     facts({
       readings: [reading(5, "nitrite", 0.1), reading(6, "nitrite", 0.1, { steps: [] })],

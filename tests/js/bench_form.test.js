@@ -188,7 +188,7 @@ test("a number typed in another unit reaches the calculation in the contract's, 
   assert.equal(handed.warmth_c, 25);
 });
 
-test("the tank fills what was not typed, gives way to what is, and comes back when asked", () => {
+test("the tank's figures fill untouched fields, give way to what is typed, and come back when asked", () => {
   const tank = { length_cm: 80.5, shape: "box" };
   const form = form_of(spec, { draft: {}, tank, marks: { decimal: ",", group: "." } });
   assert.deepEqual([view(form, "length_cm").value, view(form, "length_cm").from], ["80,5", "tank"]);

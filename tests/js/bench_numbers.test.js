@@ -50,7 +50,7 @@ test("grouped thousands are read when only one reading is possible", () => {
   }
 });
 
-test("what could be a thousand or one is not guessed", () => {
+test("a text that could be a thousand or one is not guessed", () => {
   assert.deepEqual(read_number("1,000", english), { problem: "ambiguous" });
   assert.deepEqual(read_number("1.000", german), { problem: "ambiguous" });
   assert.deepEqual(read_number("1.000", english), { value: 1 });
@@ -62,7 +62,7 @@ test("what could be a thousand or one is not guessed", () => {
   );
 });
 
-test("what is no number is said to be none", () => {
+test("a text that is no number is refused", () => {
   for (const text of ["abc", "1e3", "7..5", "7,5,", ".", "-", "1/2", "0x10", "Infinity", "NaN", "١٢"]) {
     assert.deepEqual(read_number(text, english), { problem: "not_number" }, text);
   }

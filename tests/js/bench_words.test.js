@@ -1,4 +1,4 @@
-/** Words of the bench: every key it speaks by is in the catalogue, and labels leave units to the unit. */
+/** Words of the Bench: every key that code asks for is in the catalogue, and labels name no units. */
 import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";
@@ -15,7 +15,7 @@ const sources = ["screens", "ui"].flatMap((folder) =>
     .map((file) => readFileSync(new URL(`${folder}/${file}`, pwa), "utf8")),
 );
 
-test("every bench word that is spoken stands in the catalogue, and none stands there unspoken", () => {
+test("every text of the Bench that code asks for is in the catalogue, and no other", () => {
   const spoken = new Set(
     sources.flatMap((text) => [...text.matchAll(/\Wt\("(bench\.[\w.]+)"/g)].map((found) => found[1])),
   );
@@ -30,7 +30,7 @@ test("every bench word that is spoken stands in the catalogue, and none stands t
   );
 });
 
-test("a label names no unit that another system would belie", () => {
+test("a label names no unit that another system replaces", () => {
   /** @typedef {{label?: string, unit?: string, fields?: AnyField[], item?: AnyField}} AnyField */
   /** @param {AnyField[]} fields of an input or of an answer @returns {string[]} */
   const labels = (fields) =>

@@ -40,7 +40,7 @@ test("a label's dose is its own line times the water", () => {
   assert.throws(() => label_dose(LABEL, 0), InvalidInput);
 });
 
-test("a whole-tank label is for the tank, one for new water for as much as last time", () => {
+test("a whole-tank label is dosed for the tank, a label for new water for the last change's litres", () => {
   assert.equal(litres_for(TANK, LABEL, [view("water_change", { litres: 30 })]), 100);
   assert.equal(
     litres_for(
@@ -85,10 +85,10 @@ test("ammonia as the contract's own example: 2 mg N/L in 100 L", () => {
   assert.ok(bottle.amount > 2.6 && bottle.amount < 2.75);
 });
 
-test("what is wanted is the planned day's load, else one", () => {
+test("the wanted ammonia is the load of a day's food, else 1 mg N/L", () => {
   near(wanted_tan({ ...TANK, feed_g_day: 1, protein_fraction: 0.45 }), 0.414);
   assert.equal(wanted_tan(TANK), 1);
-  // Food that is set down stands before what planned animals would eat.
+  // The tank's own food counts before what planned animals would eat.
   near(
     wanted_tan({
       ...TANK,

@@ -1,4 +1,4 @@
-/** Meals: what is usual, the foods a room knows, what a meal becomes, and the steps a thumb counts in. */
+/** Meals: what is usual, the foods a room knows, what a meal becomes, and the steps of the stepper. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { becomes, feed_step, foods, ration_of, to_feed, usual_meal } from "../../pwa/advice/journal/feeding.js";
@@ -41,7 +41,7 @@ test("without meals the tank's own figure is usual, without that a pinch", () =>
   assert.deepEqual(usual_meal(view("tank", {}), []), { feed_g: 0.1, from: "pinch" });
 });
 
-test("foods by when they were fed last, each once, with the protein of then", () => {
+test("foods by their last meal, each once, with the protein share of that meal", () => {
   const fed = [
     meal(3, 1, { food: "pellets" }),
     meal(1, 1, { food: "flakes", protein_fraction: 0.4 }),
@@ -85,7 +85,7 @@ test("a step lands on whole steps and stays within bounds", () => {
   );
 });
 
-test("fed as usual in one go is what has a usual meal, none today, and nothing amiss", () => {
+test("feeding all at once takes the tanks with a usual meal, none today and nothing amiss", () => {
   const now = new Date(2026, 4, 7, 12).getTime();
   const at = (/** @type {number} */ day) => new Date(2026, 4, day, 8).toISOString();
   /**

@@ -102,7 +102,7 @@ test("deaths of three days: one is watched, two are for now; age and a jump out 
   assert.equal(deaths(animal("removal", 3, 5)), null);
 });
 
-test("what notes say was seen, for a day, until all is well again", () => {
+test("signs in notes count for a day, or until a note says that all is well", () => {
   const note = (/** @type {string} */ tile, /** @type {number} */ hours) =>
     view("note", { id: `${tile}-${hours}`, at: ago(hours), text: tile, quick: [tile] });
   const gasping = (/** @type {ReturnType<typeof note>[]} */ ...notes) => urgency_of("gasping", [], { notes });

@@ -55,12 +55,12 @@ export function there(value) {
 }
 
 /**
- * Both figures are there and as close as floats allow, or within `room` of the wanted one.
- * @param {number | null | undefined} got @param {number | null | undefined} wanted @param {number} [room]
+ * Both figures are there and as close as floats allow, or within `tolerance` of the wanted one.
+ * @param {number | null | undefined} got @param {number | null | undefined} wanted @param {number} [tolerance]
  */
-export const near = (got, wanted, room = 1e-9) =>
+export const near = (got, wanted, tolerance = 1e-9) =>
   assert.ok(
-    Math.abs(there(got) - there(wanted)) <= room * Math.max(1, Math.abs(there(wanted))),
+    Math.abs(there(got) - there(wanted)) <= tolerance * Math.max(1, Math.abs(there(wanted))),
     `${got} is not ${wanted}`,
   );
 

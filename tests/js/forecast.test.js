@@ -1,4 +1,4 @@
-/** Asking the belief: resumed equals followed anew, one question a tank at a time, failures said and got over. */
+/** Asking the belief: resumed answers equal fresh ones, one question a tank at a time, failures said and retried. */
 import "fake-indexeddb/auto";
 import assert from "node:assert/strict";
 import { test } from "node:test";
@@ -99,7 +99,7 @@ const asker = async () => {
   return { worker, ask: belief_worker({ start: () => worker, shared: async () => shared }) };
 };
 
-test("gone on with from the stored belief, the answers are those of following everything anew", async () => {
+test("answers resumed from the stored belief equal those worked out from the start", async () => {
   const store = belief_store("resume");
   const first = await asker();
   await phone(first.ask, store).answers(diary(DAYS));
@@ -111,13 +111,13 @@ test("gone on with from the stored belief, the answers are those of following ev
     again.worker.posts.slice(2).every((post) => !post.kept),
     "and only once",
   );
-  const anew = await phone((await asker()).ask).answers(diary(DAYS + 1));
+  const fresh = await phone((await asker()).ask).answers(diary(DAYS + 1));
   assert.equal(resumed.state, "ready");
-  assert.deepEqual(resumed.answers, anew.answers);
+  assert.deepEqual(resumed.answers, fresh.answers);
   await store.close();
 });
 
-test("an older record altered, taken away or brought late by another phone is followed anew", async () => {
+test("an older record that is altered, removed or arrives late makes the belief start over", async () => {
   const store = belief_store("altered");
   const held = phone((await asker()).ask, store);
   const before = await held.answers(diary(DAYS));
@@ -135,14 +135,14 @@ test("an older record altered, taken away or brought late by another phone is fo
   ];
   for (const alter of alterations) {
     const after = await held.answers(diary(DAYS, alter));
-    const anew = await phone((await asker()).ask).answers(diary(DAYS, alter));
-    assert.deepEqual(after.answers, anew.answers);
+    const fresh = await phone((await asker()).ask).answers(diary(DAYS, alter));
+    assert.deepEqual(after.answers, fresh.answers);
     assert.notDeepEqual(after.answers, before.answers);
   }
   await store.close();
 });
 
-test("an hour later the old answer stands until the new one is there; a new record puts it away at once", async () => {
+test("an hour later the old answer stands until the new one is there; a new record drops it at once", async () => {
   const { board, answers } = phone((await asker()).ask);
   const facts = diary(DAYS);
   const before = await answers(facts);
@@ -194,7 +194,7 @@ function some_worker(postMessage) {
 /** @param {ReturnType<typeof some_worker>} worker */
 const as_worker = (worker) => /** @type {Worker} */ (/** @type {unknown} */ (worker));
 
-test("a worker that fails or never answers is said, ended, and started anew for the next record", async () => {
+test("a worker that fails or never answers is reported, ended, and started again for the next record", async () => {
   let mood = "silent";
   /** @type {{over: boolean}[]} */ const made = [];
   const start = () => {
@@ -220,7 +220,7 @@ test("a worker that fails or never answers is said, ended, and started anew for 
   assert.ok(made.slice(0, -1).every((worker) => worker.over) && !there(made.at(-1)).over);
 });
 
-test("a worker that could not even begin is begun again at the next question", async () => {
+test("a worker that could not start is started again at the next question", async () => {
   let tries = 0;
   const ask = belief_worker({
     start: worker,
@@ -262,7 +262,7 @@ test("what the contract refuses is told in its words", async () => {
   );
 });
 
-test("a stored belief of other constants is not gone on with", async () => {
+test("a stored belief of other constants is not resumed", async () => {
   const store = belief_store("constants");
   await store.save("tank-one-1", some({ tank: "one", applied: [], belief: {} }));
   assert.ok(await store.load("tank-one-1"));
@@ -275,7 +275,7 @@ test("a stored belief of other constants is not gone on with", async () => {
   await store.close();
 });
 
-test("beliefs of tanks that this phone no longer holds are let go", async () => {
+test("beliefs of tanks that this phone no longer holds are deleted", async () => {
   const store = belief_store("rooms");
   for (const tank of ["tank-one-1", "tank-two-2"]) await store.save(tank, some({ tank, applied: [], belief: {} }));
   await store.keep_only(["tank-two-2"]);

@@ -113,7 +113,7 @@ test("once that change is logged, the forecast asks for no more", () => {
   assert.deepEqual([after.act, after.litres], ["nothing", undefined]);
 });
 
-test("nothing ever showed: steady, and the chance is said", () => {
+test("tests that never showed anything: steady, and the chance is said", () => {
   const settled = facts(
     [...mornings("total_ammonia", Array(12).fill(0)), ...mornings("nitrite", Array(12).fill(0)), ...water()],
     { tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 } },
@@ -138,7 +138,7 @@ test("a reading that does not fit asks for the test again, until the next one se
   assert.deepEqual([confirmed.act, confirmed.state], ["change", "act now"]);
 });
 
-test("without a test it is the prior, called that, and a test comes first", () => {
+test("without a test the forecast is the prior and says so, and a test comes first", () => {
   const { advice } = told(facts([]));
   assert.deepEqual([advice.act, advice.litres], ["test", undefined]);
   assert.ok(codes(advice).includes("prior") && !codes(advice).includes("few"));
@@ -157,7 +157,7 @@ test("a test that is overdue comes before a change, with the change for whoever 
   assert.ok(there(advice.litres) > 0);
 });
 
-test("nitrate that nobody tested is not guessed at, and its missing is said", () => {
+test("untested nitrate is not guessed, and the advice says that it is missing", () => {
   const { advice, asked } = told(
     facts([...mornings("total_ammonia", Array(8).fill(0)), ...mornings("nitrite", Array(8).fill(0)), ...water()], {
       tank: { ...TANK, started_at: ago(400 * 24), feed_g_day: 0.1 },
@@ -172,7 +172,7 @@ test("nitrate that nobody tested is not guessed at, and its missing is said", ()
   );
 });
 
-test("nitrate alone is no matter of the hour: a third at the most, and not with water that brings ammonia", () => {
+test("nitrate alone is not urgent: a third at most, and not with water that brings ammonia", () => {
   const high = [
     ...mornings("total_ammonia", Array(8).fill(0)),
     ...mornings("nitrite", Array(8).fill(0)),

@@ -63,7 +63,7 @@ const row = (limits, at_h, { nh3 = NONE, nitrite = NONE, nitrate = NONE } = {}) 
  * } & Omit<SomeFacts, "readings" | "now">} Told
  */
 
-/** The advice by answers that say nothing unless they are put otherwise. @param {Told} [how] */
+/** The advice by answers that say nothing unless the test says otherwise. @param {Told} [how] */
 function told(how = {}) {
   const { plan, pass_chance, now, rows = [{}], doubts = [], rule: ruled, asked: put, readings = TESTED, ...more } = how;
   const known = facts(readings, { tank: TANK, ...more });
@@ -111,7 +111,7 @@ test("what is over its limit by more than half of the draws is for now", () => {
   assert.equal(told({ ...CHANGE, rows: [{ nitrate: [0, 1.01, 1.5] }, { nitrite: OVER }] }).advice.by, NOW + 3 * HOUR);
 });
 
-test("an hour that has passed is now", () => {
+test("an hour that has passed counts as now", () => {
   const { advice } = told({ ...CHANGE, rows: [{}, { nitrite: OVER }], asked: { start: START - 9 * HOUR } });
   assert.equal(advice.by, NOW);
 });
@@ -172,7 +172,7 @@ test("one chance in twenty is steady, more is watched", () => {
   assert.deepEqual([at(0.05), at(0.051)], ["steady", "watch"]);
 });
 
-test("where nothing helps it is held, and tested again in twelve hours; half the food is a help", () => {
+test("where no change helps none is made, and a test follows in twelve hours; half the food helps", () => {
   const hold = told({ plan: { enough: false, advice: ["feed_less"] } }).advice;
   assert.deepEqual([hold.act, hold.state, hold.next_test_hours], ["hold", "change today", 12]);
   const half = told({ plan: { enough: false, advice: ["feed_half"] } }).advice;
@@ -236,7 +236,7 @@ test("a doubted reading asks for the test again until a later one of the same is
   assert.equal(two.doubt?.parameter, "nitrite", "the last one");
 });
 
-test("of each, whether it stands over its limit, perhaps does, or what the chance is", () => {
+test("each parameter stands over its limit, perhaps does, or has a chance to", () => {
   /** @param {number} p10 @param {number} p50 @param {Told} [more] */
   const at = (p10, p50, more = CHANGE) => {
     const { advice, asked } = told({

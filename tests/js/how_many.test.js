@@ -27,7 +27,7 @@ const TANK = {
 /** @param {Partial<Asking>} [asking] */
 const answer_to = ({ figures = TANK, present = [], wanted = [], own = [], ...more } = {}) =>
   how_many({ figures, present, wanted, own, ...more });
-/** What is told where no figure lacks. @param {Partial<Asking>} [asking] */
+/** The answer where no figure is missing. @param {Partial<Asking>} [asking] */
 function told_of(asking) {
   const told = there(answer_to(asking));
   assert.ok(told.missing === undefined, String(told.missing));
@@ -115,7 +115,7 @@ test("of a new kind a whole group may come, or none; a planned fish counts as gr
   assert.equal(kind({ present: [lives(HARLEQUIN, 10)] }).come, 7, "a group that is there may be filled up");
 });
 
-test("what is over its limit, or what nobody can tell, invites none", () => {
+test("a tank over its limit, or one that nobody can judge, invites no animals", () => {
   const over = told_of({ present: [lives(HARLEQUIN, 20), lives(SNAIL, 3)] });
   assert.deepEqual([over.over, over.invites, over.kinds.map(({ more }) => more)], [true, false, [0, 0]]);
   const lidded = { ...TANK, water_l: 45, surface_cm2: 1350, inside_length_cm: 45, planting: "dense", filter: "none" };
@@ -143,7 +143,7 @@ test("a young tank is told apart from one that is full for good, and who finds i
   assert.deepEqual(long.too_long, ["giant danio"]);
 });
 
-test("nobody joins those whom the water or the company harms already", () => {
+test("no animals are invited where the water or the company harms those that live there", () => {
   const codes = (/** @type {Partial<Asking>} */ asking) => told_of(asking).open.map(({ code }) => code);
   const hot = told_of({ present: [lives(HARLEQUIN, 5)], figures: { ...TANK, temperature_c: 33 } });
   assert.deepEqual([hot.open.map(({ code }) => code), hot.invites], [["water"], false]);
@@ -317,7 +317,7 @@ test("the Bench's forms, the calculations and the tank's page give one answer fo
   }
 });
 
-test("a plan as living animals is over where it does not fit, and fits where it is not over", () => {
+test("a plan counted as living animals is over its limit exactly where it does not fit", () => {
   for (const count of [4, 8, 12, 16, 20, 40])
     for (const [species, other] of [
       [HARLEQUIN, EMBER],
@@ -330,7 +330,7 @@ test("a plan as living animals is over where it does not fit, and fits where it 
     }
 });
 
-test("nothing says add beside over its limit, and doubling the animals never lowers the findings", () => {
+test("no tank over its limit invites animals, and doubling the animals never lowers the findings", () => {
   const rank = { together: 0, with_care: 1, not_together: 2 };
   const kinds = [
     HARLEQUIN,

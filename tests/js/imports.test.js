@@ -1,9 +1,9 @@
-/** The rooms of pwa/ and which of them each may import: a room knows only those below it. */
+/** The folders of pwa/, and which of them each may import: only those below it. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { globals_of, imports_of, modules } from "./source_of.js";
 
-/** From the bottom up. A library is named by its file. @type {Record<string, string[]>} */
+/** Folders from the bottom up; a library is named by its file. @type {Record<string, string[]>} */
 const MAY_IMPORT = {
   calc: [],
   "contracts.js": ["calc"],
@@ -46,14 +46,17 @@ test("a folder imports only what its line of the table names", () => {
   }
 });
 
-test("a room that may be imported stands above the one that may import it", () => {
-  const rooms = Object.keys(MAY_IMPORT);
-  for (const [room, others] of Object.entries(MAY_IMPORT))
+test("the table names each folder after those that it imports", () => {
+  const folders = Object.keys(MAY_IMPORT);
+  for (const [folder, others] of Object.entries(MAY_IMPORT))
     for (const other of others)
-      assert.ok(other.startsWith("vendor/") || rooms.indexOf(other) < rooms.indexOf(room), `${room} and ${other}`);
+      assert.ok(
+        other.startsWith("vendor/") || folders.indexOf(other) < folders.indexOf(folder),
+        `${folder} and ${other}`,
+      );
 });
 
-/** What the rooms of pure functions may use of the language itself. */
+/** What the folders of pure functions may use of the language itself. */
 const OF_THE_LANGUAGE = [
   ...["Array", "BigInt", "Boolean", "Date", "Error", "Float64Array", "Infinity", "Int32Array", "Intl", "JSON", "Map"],
   ...["Math", "NaN", "Number", "Object", "RangeError", "RegExp", "Set", "String", "Uint8Array"],

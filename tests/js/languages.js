@@ -1,5 +1,5 @@
 /**
- * What stands in another language and what is still missing: read by the tests, and printed by `node
+ * What is translated and what is missing: read by the tests, and printed by `node
  * tests/js/languages.js [de|fr]`.
  */
 import { argv } from "node:process";

@@ -12,7 +12,7 @@ for (const language of Object.keys(CATALOGUES)) {
   });
 }
 
-test("a lost part, a lost form, a stranger and an empty text are found", () => {
+test("a lost part, a lost plural form, an unused key and an empty text are found", () => {
   const english = { a: "{x} of {y}", b: { one: "1 tank", other: "{count} tanks" }, c: "c" };
   const wrong = { a: "{x}", b: { other: "{count} Becken" }, d: "d" };
   assert.deepEqual(screens(wrong, "de", english), {
@@ -27,7 +27,7 @@ test("a lost part, a lost form, a stranger and an empty text are found", () => {
   });
 });
 
-test("a bundle in other words keeps its names, values and figures", () => {
+test("a translated bundle keeps its names, values and figures", () => {
   const bundle = shared_bundle();
   const shouted = said_by(bundle, (text) => text.toUpperCase());
   const { free_ammonia } = shouted.calc;

@@ -39,7 +39,7 @@ test("a move is two records of the same moment that find each other", () => {
   assert.equal(other_half(out, [come, out]), come);
 });
 
-test("a correction takes the place of both halves; where it is no move any more the other half goes", () => {
+test("a correction replaces both halves of a move; where it is no longer a move, the other half goes", () => {
   const [out, come] = life_writes("stock_change", move, numbered()).map(({ id, fields }) =>
     view("stock_change", { id, ...fields }),
   );
@@ -80,7 +80,7 @@ test("a correction takes the place of both halves; where it is no move any more 
   );
 });
 
-test("a real room takes them, and shows the corrected ones only", async () => {
+test("a real room takes the writes, and shows only corrected entries", async () => {
   const phone = await test_phone();
   const { room } = await open_room(undefined, phone);
   const tanks = await room.write(
@@ -121,7 +121,7 @@ test("a real room takes them, and shows the corrected ones only", async () => {
   room.close();
 });
 
-test("an entry is corrected on its tank's page, a move where it began, and one comes back to where one was", () => {
+test("an entry is corrected on its tank's page, a move where it began; then the page before is shown again", () => {
   const [out, come] = life_writes("stock_change", move, numbered()).map(({ id, fields }) =>
     view("stock_change", { id, kind: "stock_change", ...fields }),
   );

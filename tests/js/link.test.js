@@ -61,14 +61,14 @@ function hanging(hang = () => false) {
   return { link, page, seen, put, get };
 }
 
-test("a connection on which no transaction starts is closed and opened anew, once", async () => {
+test("a connection on which no transaction starts is closed and opened again, once", async () => {
   const { seen, put, get } = hanging((place, nth) => place === "start" && nth === 1);
   await put("a");
   assert.equal(await get(), "a");
   assert.deepEqual([seen.opened, seen.closed], [2, 1]);
 });
 
-test("a storage that never answers is told in words; the next try opens it anew", async () => {
+test("a storage that never answers is told in words; the next try opens it again", async () => {
   let dead = true;
   const { seen, put, get } = hanging((place) => dead && place === "start");
   await assert.rejects(
@@ -118,7 +118,7 @@ test("where an older tab must be closed by hand, the opening has no limit", asyn
   assert.ok(await waiting);
 });
 
-test("a write that is not seen to end is told as perhaps saved, unless it could be stopped", async () => {
+test("a write whose end is not seen is reported as perhaps saved, unless it was stopped", async () => {
   const { put } = hanging((place) => place === "done");
   await assert.rejects(put("a"), (error) => error instanceof Stuck);
   const stopped = hanging();

@@ -28,7 +28,7 @@ test("an empty or half typed field says nothing", () => {
   assert.equal(moment_in("2026-05-"), undefined);
 });
 
-test("what is still to come, and a year with a digit left out, cannot be; the minute that runs can", () => {
+test("a future time and a year with a missing digit are refused; the current minute is allowed", () => {
   assert.equal(cannot_be(undefined, NOW), false);
   assert.equal(cannot_be("2026-05-04T07:31:00.000Z", NOW), false);
   assert.equal(cannot_be("2026-05-04T07:31:20.000Z", NOW), true);

@@ -1,4 +1,4 @@
-/** The walk of the round: on to the next tank that wants something, and round again. */
+/** The round: on to the next tank that wants something, and over again after the last. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { next_stop, wants } from "../../pwa/advice/next_stop.js";
@@ -8,14 +8,14 @@ const tanks = ["a", "b", "c", "d"].map((id) => ({ id }));
 const from = (/** @type {string} */ id, /** @type {string[]} */ ...wanting) =>
   next_stop(tanks, id, (tank) => wanting.includes(tank.id))?.id ?? null;
 
-test("the next one that wants something, past those that do not, and round again", () => {
+test("the next tank that wants something, past those that do not, and over again after the last", () => {
   assert.equal(from("a", "c", "d"), "c");
   assert.equal(from("c", "a", "b"), "a");
   assert.equal(from("d", "b"), "b");
   assert.equal(from("b", "a", "d"), "d", "onwards before round again");
 });
 
-test("nobody is sent on while this tank wants something, nor when no other does, nor from a tank put away", () => {
+test("no next tank while this one wants something, when no other does, or from a tank put away", () => {
   assert.equal(from("a", "a", "b"), null);
   assert.equal(from("a"), null);
   assert.equal(from("away", "b"), null);

@@ -28,7 +28,7 @@ test("a tank's records, oldest first, and those of one moment in the order they 
   );
 });
 
-test("they are sorted once, and anew when the room answers another array", () => {
+test("they are sorted once, and again when the room answers another array", () => {
   assert.equal(of_tank(ALL, "one"), of_tank(ALL, "one"));
   const more = [...ALL, fed("d", "one", "2026-05-02")];
   assert.deepEqual(
@@ -37,7 +37,7 @@ test("they are sorted once, and anew when the room answers another array", () =>
   );
 });
 
-test("what all share cannot be altered by one", () => {
+test("no caller can alter the array that all share", () => {
   assert.throws(() => /** @type {unknown[]} */ (of_tank(ALL, "one")).sort(), TypeError);
   assert.throws(() => /** @type {unknown[]} */ (of_tank(ALL, "none")).push({}), TypeError);
 });

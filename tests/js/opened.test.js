@@ -21,7 +21,7 @@ const { changed_fields, changed_meanwhile } = await import("../../pwa/ui/state/c
 
 beforeEach(() => kept.clear());
 
-test("what the form merely showed is not written, though the record says something else by now", () => {
+test("a value that the form only showed is not written, even if the record says something else now", () => {
   const opened = { name: "Reed bank", place: "hall", note: "by the window" };
   const now = { ...opened, place: "study" };
   const form = { name: "Reed shore", place: "hall", note: null };
@@ -29,7 +29,7 @@ test("what the form merely showed is not written, though the record says somethi
   assert.deepEqual(changed_fields(null, now), now, "a new record is written whole");
 });
 
-test("the order of names within a value is no change, an empty field that stays empty neither", () => {
+test("the order of names within a value is no change, and neither is an empty field that stays empty", () => {
   assert.deepEqual(changed_fields({ measures: { a: 1, b: 2 } }, { measures: { b: 2, a: 1 }, note: null }), {});
 });
 
@@ -62,7 +62,7 @@ test("a form in which nothing was typed opens with its record as it stands now",
   assert.deepEqual(opened_draft("task.y", { title: "new" }).value, { title: "new" });
 });
 
-test("a form that was typed in is as it was left, and so is what it was opened on", () => {
+test("a form in which something was typed opens as it was left, with the record as it was opened", () => {
   opened_draft("task.z", { title: "old" });
   form_draft("task.z", () => ({ title: "old" })).value = { title: "typed" };
   assert.deepEqual(form_draft("task.z", () => ({ title: "new" })).value, { title: "typed" });
@@ -72,7 +72,7 @@ test("a form that was typed in is as it was left, and so is what it was opened o
   assert.deepEqual(form_draft("task.z", () => ({ title: "new" })).value, { title: "new" });
 });
 
-test("where the storage is off, what was typed is there as long as the page", () => {
+test("where the storage is off, typed text lasts as long as the page", () => {
   const set = localStorage.setItem;
   localStorage.setItem = () => {
     throw new Error("off");

@@ -1,4 +1,4 @@
-/** The phone's belief goes on from what was kept, also through a structured clone, without changing a digit. */
+/** The phone's belief resumes from what was kept, also through a structured clone, without changing a digit. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { settings } from "../../pwa/calc/kinetics.js";
@@ -45,7 +45,7 @@ test("a new reading is followed from the kept belief and gives the same answer",
   assert.deepEqual(answer, run_named("outlook", input));
 });
 
-test("another tank, an altered or a removed record are followed anew", () => {
+test("another tank, or an altered or removed record, makes the belief start over", () => {
   const c = settings();
   const { kept } = believed(c, { tank, now_h: 240, readings: days(9) });
   for (const input of [
@@ -57,7 +57,7 @@ test("another tank, an altered or a removed record are followed anew", () => {
     assert.deepEqual(believed(c, input, kept).belief, believed(c, input).belief);
 });
 
-test("nothing new: what was kept is answered as it is", () => {
+test("without a new record the kept belief is answered as it is", () => {
   const c = settings();
   const { kept } = believed(c, { tank, now_h: 240, readings: days(9) });
   assert.equal(believed(c, { tank, now_h: 250, readings: days(9) }, kept).kept, kept);

@@ -96,7 +96,7 @@ test("another keeper's picture is fetched once, checked against its hash, and st
   assert.deepEqual(await states(phone), ["shared"]);
 });
 
-test("a picture taken before joining goes along into the room", async () => {
+test("a picture taken before joining moves into the room", async () => {
   const server = scripted();
   const phone = await test_phone({ send: server.send });
   const { room: local } = await open_room("local", phone);

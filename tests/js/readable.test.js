@@ -11,7 +11,7 @@ install(shared_bundle());
 /** @param {string} parameter @param {number} value @param {string} [unit] */
 const said = (parameter, value, unit) => no_figure(figure_spec({ parameter, unit }, parameter), value)?.message ?? null;
 
-test("a pH of 72 and water at 250 °C are none, and what is allowed is said", () => {
+test("a pH of 72 and water at 250 °C are refused, and the error says what is allowed", () => {
   assert.deepEqual([said("ph", 72), said("temperature", 250)], ["must be from 0 to 14", "must be from 0 to 50 °C"]);
   assert.deepEqual([said("ph", 0), said("ph", 14), said("ph", 14.01)], [null, null, "must be from 0 to 14"]);
 });

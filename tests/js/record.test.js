@@ -24,7 +24,7 @@ test("a full phone is said in the language of the words, and the form hears that
   assert.ok(just_done.value, "it stays until it is closed");
 });
 
-test("an undo that the phone did not take stays on offer", async () => {
+test("an undo that the phone could not store stays on offer", async () => {
   await choose(["en-GB"]);
   /** @type {unknown[]} */ const written = [];
   let broken = false;
@@ -42,13 +42,13 @@ test("an undo that the phone did not take stays on offer", async () => {
   assert.equal(just_done.value, null);
 });
 
-test("what is no fault of the phone's storage goes on to who asked", async () => {
+test("an error that is not the storage's reaches the caller", async () => {
   room.value = some({ get: () => null, write: async () => Promise.reject(new RangeError("no such kind")) });
   await assert.rejects(record([WRITE], "saved"), RangeError);
   assert.equal(just_done.value, null);
 });
 
-test("an undo that the app itself fails at is said in plain words and stays on offer", async () => {
+test("an undo that fails by a fault of the app is said in plain words and stays on offer", async () => {
   mock.method(console, "error", () => {});
   let broken = false;
   room.value = some({

@@ -53,7 +53,7 @@ test("a figure in the field's own unit is a text alone; no figure leaves the fie
   assert.deepEqual(payload_of(water, { temperature_c: "warm" }, marks), { temperature_c: "warm" });
 });
 
-test("entries of a list come, are typed and go, and what stays empty is left out", () => {
+test("list entries are added, typed and removed, and empty ones are left out", () => {
   let raw = add_row(kit, { parameter: "nitrite" }, ["steps"]);
   raw = add_row(kit, raw, ["steps"]);
   raw = put(kit, raw, ["steps", 1], { text: "0.5", unit: "" });

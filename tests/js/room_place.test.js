@@ -179,7 +179,7 @@ test("every reason and every code has its words; a strange reason is quoted", ()
   for (const code of codes) assert.ok(`refusal.${code}` in en, code);
 });
 
-test("discarding takes what hangs on it along; its undo puts everything back where it stood", async () => {
+test("discarding an op also discards those that depend on it; its undo puts everything back in place", async () => {
   const { room, share } = await refused_phone();
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: { name: "Sill", water_l: 20 } }]);
   await share();
@@ -217,7 +217,7 @@ test("only what was refused can be discarded", async () => {
   assert.equal(room.sharing().waiting, 1);
 });
 
-test("who may do what: an owner everything but leave a room ownerless, the others look after themselves", () => {
+test("an owner may do all but leave the room without an owner; others change only their own membership", () => {
   const people = ROLES.map((role) => ({ id: role, role }));
   const can = (/** @type {string} */ who, /** @type {string} */ whom, all = people) => {
     const {
@@ -259,7 +259,7 @@ test("what a failed call means", () => {
   assert.throws(() => refusal(new TypeError("ours")), TypeError);
 });
 
-test("nothing is called shared while anything is left", () => {
+test("a room is not called shared while anything is left to share", () => {
   const none = {
     waiting: 0,
     sending: 0,
@@ -295,7 +295,7 @@ test("nothing is called shared while anything is left", () => {
     assert.ok(`sharing.${line}` in en, line);
 });
 
-test("clocks that part by minutes are told, those a moment apart are not", () => {
+test("clocks that differ by minutes are reported, those a moment apart are not", () => {
   const there = Date.parse("2026-05-04T08:00:00.000Z");
   assert.deepEqual(
     [-172_800_000, -360_000, -60_000, 0, 60_000, 360_000].map((ms) => clocks_differ(there + ms, there)),

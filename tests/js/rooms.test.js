@@ -155,7 +155,7 @@ test("a phone that was shut out joins again by a new link, under its name, and k
   assert.equal((await open_room("room-1", phone)).room.sharing().waiting, 1);
 });
 
-test("handing over makes the other owner first; one who has left already has left", async () => {
+test("handing over makes the other an owner first; leaving a room that one has left is no error", async () => {
   /** @type {unknown[][]} */ const asked = [];
   const { phone } = await joined();
   const { room } = await open_room("room-1", phone);

@@ -118,7 +118,7 @@ test("what is said fits the tank's record", () => {
   );
 });
 
-test("typed figures become numbers, words stay words, nothing stays nothing", () =>
+test("typed figures become numbers, words stay words, empty fields are left out", () =>
   assert.deepEqual(figures_of({ a: "36.5", b: "", c: "lid", d: 4, e: undefined, f: "12.", g: true }), {
     a: 36.5,
     c: "lid",
@@ -197,7 +197,7 @@ test("two layers by hand: 100 x 40 cm, 1 to 3 cm of potting soil under 3 to 5 cm
   assert.deepEqual(run("substrate", there(substrate_input(GLASS, { ...said, bed: "plain" }))).layers.length, 1);
 });
 
-test("stone and wood together push out what each does", () => {
+test("stone and wood together displace the sum of what each does", () => {
   const { kg, litres, density_kg_l } = hardscape_of({ stone_kg: 5.2, wood_kg: 1.1 });
   near(kg, 6.3);
   near(litres, 2 + 1);
@@ -337,7 +337,7 @@ test("animals are suggested that suit the water and the tap, fit the length and 
   );
 });
 
-test("what the tap does not suit is not suggested, nor what does not get on with those planned", () => {
+test("no animal is suggested that the tap water or the planned company does not suit", () => {
   const tank = tank_of({ steps: {} }, { temperature_c: 24 });
   /** @param {object} tap @param {Parameters<typeof suggested>[1]} [stock] */
   const keys = (tap, stock = []) => suggested(figures_for(tank, tap), stock).map(({ key }) => key);
@@ -353,7 +353,7 @@ test("what the tap does not suit is not suggested, nor what does not get on with
   assert.ok(beside.includes("Corydoras aeneus"));
 });
 
-test("a group beside those that are planned has what they leave", () => {
+test("beside planned animals fewer kinds are suggested", () => {
   const tank = { ...tank_of({ steps: {} }, { temperature_c: 21 }), water_l: 60 };
   const alone = suggested(figures_for(tank), []);
   const full = [{ species: alone[0].key, count: alone[0].row.group_min }];
@@ -381,7 +381,7 @@ test("a tank matures by the weeks since it was filled, its plants by the days", 
   );
 });
 
-test("what the plan says stands in for what the record does not, and the length is that inside the glass", () => {
+test("the plan gives what the record lacks, and the length is that inside the glass", () => {
   const tank = tank_of({
     steps: { substrate: "done", warmth: "done" },
     substrate: { bed: "capped" },
@@ -558,7 +558,7 @@ test("a plan of the older form opens as the same plan, and gives the same litres
   assert.deepEqual(to_buy(as_planned(old_form), room), to_buy(as_planned(new_form), room));
 });
 
-test("what a newer app says of one step stands over the older form, whose other steps stay", () => {
+test("a step that a newer app wrote replaces that of the older form; the other steps stay", () => {
   /** @type {Tank} */
   const tank = {
     ...older(WHOLE),
@@ -577,7 +577,7 @@ test("what a newer app says of one step stands over the older form, whose other 
   near(as_planned(skipped).water_l, 180 - 2, "the older form's measures held the bed: it goes with its step");
 });
 
-test("the litres of a plan follow from its steps, whatever stands in the record; those of a filled tank stand", () => {
+test("the litres of a plan follow from its steps, whatever the record says; a filled tank keeps its own", () => {
   const plan = tank_of(WHOLE, { water_l: 180 });
   near(as_planned(plan).water_l, 166);
   assert.deepEqual(as_planned(as_planned(plan)), as_planned(plan));
@@ -594,7 +594,7 @@ test("the litres of a plan follow from its steps, whatever stands in the record;
   );
 });
 
-test("measures that no step says stay as a keeper gave them by hand", () => {
+test("measures that no step gives stay as a keeper typed them", () => {
   const by_hand = { ...GLASS, substrate_l: 10, metered_l: 160 };
   const plan = tank_of(
     { steps: { hardscape: "done" }, hardscape: { stone_kg: 5.2 } },

@@ -1,6 +1,6 @@
 /**
- * Situations of a tank and what its page says: a table to be read by eye. `node tests/js/situations.js` writes
- * tests/tables/situations.md anew; situations.test.js holds it.
+ * Situations of a tank and what its page says: a table to be read by eye. `node tests/js/situations.js` rewrites
+ * tests/tables/situations.md; situations.test.js holds it.
  */
 import { readFileSync, writeFileSync } from "node:fs";
 import { advised } from "../../pwa/advice/advised.js";

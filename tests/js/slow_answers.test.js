@@ -68,7 +68,7 @@ test("one question at a time; what was typed in between is skipped, and a late a
   assert.deepEqual(told, [["24.5", "of 24.5"]]);
 });
 
-test("typed back to what is under way, its answer counts and is asked for once", async () => {
+test("an input typed back to the one under way is asked for once, and its answer counts", async () => {
   const { board, asked, told, keys } = by_hand();
   for (const key of ["5", "50", "5"]) board.want(question(key));
   await asked[0].settle("of 5");
@@ -151,7 +151,7 @@ test("what the worker refuses is said on the form in the same words as without i
   install(shared_bundle());
 });
 
-test("what can be refused before calculating is said at once, by no worker", () => {
+test("an input that can be refused before calculating is refused at once, without the worker", () => {
   for (const name of SLOW) {
     const spec = there(contracts()[name]);
     assert.deepEqual(checked_of(spec, { draft: {}, marks }), answer_of(spec, { draft: {}, marks }), name);

@@ -80,7 +80,7 @@ test("a death of more than were known is kept and said; the count stays at zero,
   );
 });
 
-test("what comes and goes at the same moment comes first", () => {
+test("of an arrival and a departure at the same moment the arrival counts first", () => {
   assert.deepEqual(stock_of([change(3, "move_out", DANIO, 6), change(3, "arrival", DANIO, 6)], NOW).short, []);
 });
 
@@ -116,7 +116,7 @@ test("masses are those of FishBase's length-weight pair, quoted for the neon tet
   );
 });
 
-test("a keeper's own animal goes into every calculation that takes animals, with the columns that one knows", () => {
+test("a keeper's own animal goes into every calculation that takes animals, with the columns that are known", () => {
   const own = [
     view("own_species", {
       id: "own-1",
@@ -206,7 +206,7 @@ test("the forecast prefers weighed animals to the tank's own figure, and says so
   assert.deepEqual([bare.records.tank.fish_g, bare.filled], [50, [{ code: "feed_of_fish" }]]);
 });
 
-test("water out of another tank brings what that tank's last test before it read", () => {
+test("water from another tank brings what that tank's last test before the change read", () => {
   const reading = (/** @type {number} */ day, /** @type {number} */ value) =>
     view("reading", { id: `r-${day}`, tank: "tank-bbb", at: at(day), parameter: "nitrate", value, basis: "n" });
   const room = records_of({
@@ -312,7 +312,7 @@ test("animals that the calculation refuses are left out and named; the forecast 
   }
 });
 
-test("water out of a tank whose test cannot be one brings what the last that can read", () => {
+test("water from a tank whose last test is impossible brings what the last possible one read", () => {
   const read = (/** @type {number} */ day, /** @type {number} */ value) =>
     view("reading", { tank: "tank-bbb", at: at(day), parameter: "nitrate", value, basis: "n" });
   assert.equal(

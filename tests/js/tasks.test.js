@@ -76,7 +76,7 @@ test("skipping closes like doing; taking it back opens again", () => {
   assert.deepEqual(said(stand(WEEKLY, [], "2026-03-14T12:00:00Z").due), ["03-14T07:00"]);
 });
 
-test("done ahead of its day closes that day, and the one after is next", () => {
+test("a task done ahead of its day closes that day, and the following one is next", () => {
   const early = [done(WEEKLY, "2026-03-14T07:00:00.000Z", "2026-03-12T08:00:00.000Z")];
   const { due, next } = stand(WEEKLY, early, "2026-03-12T12:00:00Z");
   assert.deepEqual([due, said([next])], [[], ["03-21T07:00"]]);
@@ -132,7 +132,7 @@ test("today's list and the days ahead", () => {
   );
 });
 
-test("a day of the wall has 23 or 25 hours when clocks change", () => {
+test("a local day has 23 or 25 hours when clocks change", () => {
   const hours = (/** @type {string} */ iso) => {
     const { from, to } = day_of(ms(iso), BERLIN);
     return (to + 1 - from) / 3_600_000;
@@ -203,7 +203,7 @@ test("what was worked out is not worked out again, until the task or the days ch
   assert.equal(asked, 4);
 });
 
-test("a task in a zone that this phone does not know is read by UTC, and can be set anew", () => {
+test("a task in a zone that this phone does not know is read by UTC, and can be set again", () => {
   for (const zone of ["No/Where", "__proto__", "//", "Factory"]) {
     assert.equal(zone_or_utc(zone), "UTC");
     const task = view("task", { ...DAILY, zone });

@@ -81,7 +81,7 @@ test("what was written together is one event, newest first", async () => {
   );
 });
 
-test("of one tank, of one group", async () => {
+test("the timeline of one tank, and of one group", async () => {
   const room = await kept();
   assert.deepEqual(names(timeline(room, { tank: "tank-0002" })), ["phot-0002+phot-0003"]);
   assert.deepEqual(names(timeline(room, { tank: "tank-0001", group: "water" })), ["dose-0002", "chng-0001+dose-0001"]);
@@ -140,7 +140,7 @@ test("a corrected reading stays in its test, with its earlier value; removing th
   assert.deepEqual(timeline(room, { group: "tests" }), []);
 });
 
-test("a note set anew is words alone: its lines need not be the tiles' any more", async () => {
+test("a rewritten note is words alone: its lines need not be those of its tiles", async () => {
   const room = await kept();
   const { id: _id, kind: _kind, meta: _meta, ...fields } = there(room.get("note", "note-0001"));
   await room.write([

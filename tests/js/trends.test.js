@@ -101,13 +101,13 @@ test("changes are summed by ISO 8601 weeks, weeks without one count zero, also w
   assert.deepEqual(trend("changed", facts(), 90).points, []);
 });
 
-test("marks say when water was changed, the amounts themselves need none", () => {
+test("marks show when water was changed; the chart of the changes needs none", () => {
   const changes = [{ at: at(18), litres: 20 }];
   assert.deepEqual(trend("ph", facts({ changes }), 7).marks, [Date.parse(at(18))]);
   assert.deepEqual(trend("changed", facts({ changes }), 7).marks, []);
 });
 
-test("in brief, and the span to draw", () => {
+test("a trend in brief, and the span to draw", () => {
   const points = [1, 3, 2].map((value, i) => ({ at: i, value }));
   assert.deepEqual(in_brief(some({ points })), { count: 3, last: points[2], low: 1, high: 3, mean: 2 });
   assert.equal(in_brief(some({ points: [] })), null);

@@ -55,8 +55,8 @@ const as_parts = (value) => /** @type {Record<string, unknown>} */ (value);
  */
 function agrees(got, expected, tolerance, path) {
   if (typeof expected === "number") {
-    const room = (tolerance?.absolute ?? 0) + (tolerance?.relative ?? 0) * Math.abs(expected);
-    assert.ok(Math.abs(Number(got) - expected) <= room, `${path}: ${got} is not ${expected} ± ${room}`);
+    const margin = (tolerance?.absolute ?? 0) + (tolerance?.relative ?? 0) * Math.abs(expected);
+    assert.ok(Math.abs(Number(got) - expected) <= margin, `${path}: ${got} is not ${expected} ± ${margin}`);
   } else if (expected !== null && typeof expected === "object") {
     if (Array.isArray(expected)) assert.equal(as_parts(got).length, expected.length, path);
     for (const [key, value] of Object.entries(expected)) agrees(as_parts(got)[key], value, tolerance, `${path}.${key}`);

@@ -53,5 +53,5 @@ test("taps that are both too cold or too warm give the nearest, and that is said
   assert.equal(tap_mix(10, 24, { cold: 24.4, hot: 50 }).met, true);
 });
 
-test("litres that cannot be are refused in the contract's words", () =>
+test("impossible litres are refused in the contract's words", () =>
   assert.throws(() => tap_mix(0, 24, { cold: 12, hot: 52 }), InvalidInput));

@@ -32,7 +32,7 @@ test("out of range in inches: no centimetres beside them", () => {
   assert.equal(wrong_words(spec("height_cm"), error, "metric", MARKS).message, "must be from 1 to 300 cm");
 });
 
-test("what is no number keeps its words", () => {
+test("the refusal of a text that is no number keeps its words", () => {
   const error = refused({ ...GLASS, height_cm: "abc" }, "height_cm");
   assert.deepEqual(wrong_words(spec("height_cm"), error, "us", MARKS), {
     message: "must be a number",
@@ -53,7 +53,7 @@ test("choices are named as the form names them", () => {
   assert.deepEqual(odd, { message: `must be one of: ${labels}`, allowed: labels });
 });
 
-test("what has no field of its own stands as it came", () => {
+test("a refusal without a field of its own stays as it came", () => {
   assert.deepEqual(wrong_words(undefined, { message: "is needed", allowed: "text" }, "us", MARKS), {
     message: "is needed",
     allowed: "text",

@@ -102,7 +102,7 @@ export class Tab {
   }
 
   /**
-   * Stores at whose every request the tab may die.
+   * Stores that may end the tab at each of their requests.
    * @template {object} Names @param {Names} stores @returns {Names}
    */
   watched(stores) {
