@@ -59,14 +59,14 @@ export async function build(root = HERE) {
   return files;
 }
 
-/** The hash of all that is built from, by path and content; server/limnary/api/built.py makes the same. */
+/** The hash of all sources, by path and content; server/limnary/api/built.py computes the same. */
 function stamp_of(/** @type {string} */ root) {
   const made = createHash("sha256");
   for (const path of sources(root)) made.update(`${path}\0${hash(readFileSync(root + path))}\n`);
   return made.digest("hex");
 }
 
-/** The files that are built from, in the order of their paths. @param {string} root @returns {string[]} */
+/** The source files, in the order of their paths. @param {string} root @returns {string[]} */
 function sources(root) {
   const shell = below(`${root}pwa/`, "").filter((path) => {
     const name = posix.basename(path);
@@ -94,7 +94,7 @@ const hash = (content) => createHash("sha256").update(content).digest("hex");
 /** A file name with the hash of its text, as esbuild names its own. @param {string} stem @param {string} ending */
 const hashed = (stem, text = "", ending = "js") => `${stem}-${hash(text).slice(0, 8).toUpperCase()}.${ending}`;
 
-/** Of the built files those that a phone keeps. @param {string} name */
+/** Whether a phone stores this built file. @param {string} name */
 const is_stored = (name) => !name.endsWith(".map") && !name.endsWith(".html");
 
 /** The names of the shared parts in a language. @param {Part[]} parts @param {string} part @param {string} language */
@@ -129,7 +129,7 @@ async function shared_parts(root) {
   });
 }
 
-/** One stylesheet of those that the page links. @param {string} pwa @param {string} index @param {Files} files */
+/** Join the stylesheets that the page links into one. @param {string} pwa @param {string} index @param {Files} files */
 async function stylesheet(pwa, index, files) {
   const links = [...index.matchAll(/<link rel="stylesheet" href="(\/[^"]+)"(?: media="(\w+)")?>/g)];
   const contents = links.map(([, path, media]) => `@import ".${path}"${media ? ` ${media}` : ""};`).join("\n");

@@ -8,7 +8,7 @@ import assert from "node:assert/strict";
  * @typedef {import("../../pwa/types/views.js").View<K>} View
  */
 /**
- * Some of it, at any depth.
+ * A type of which any part may be left out, at any depth.
  * @template T
  * @typedef {T extends readonly (infer E)[] ? readonly Some<E>[] : T extends object ? {[P in keyof T]?: Some<T[P]>} : T}
  * Some
@@ -23,7 +23,7 @@ import assert from "node:assert/strict";
 export const view = (_kind, fields) => /** @type {View<K>} */ (/** @type {unknown} */ (fields));
 
 /**
- * What its place asks for, as far as the test says it.
+ * A value of the type that its place asks for, with only the parts that the test needs.
  * @template T
  * @param {NoInfer<Some<T>>} fields
  */
@@ -66,7 +66,7 @@ export const near = (got, wanted, tolerance = 1e-9) =>
 
 /** @typedef {import("../../pwa/types/advice.js").Reason} Reason */
 /**
- * The reasons that may have a code of C.
+ * The members of R whose code is one of C.
  * @template C @template [R=Reason]
  * @typedef {R extends {code: infer D} ? ([C & D] extends [never] ? never : R) : never} ReasonOf
  */

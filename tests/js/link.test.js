@@ -6,7 +6,7 @@ import { NotSaved, open_database } from "../../pwa/data/database.js";
 import { Link, Stuck } from "../../pwa/data/link.js";
 import { openDB } from "../../pwa/vendor/idb.js";
 
-// Long enough for a busy machine to answer, where anything answers at all.
+// Long enough for a busy machine to answer.
 const LIMITS = { open_ms: 250, start_ms: 250, work_ms: 250 };
 const NEVER = new Promise(() => {});
 const tick = () => new Promise((resolve) => setTimeout(resolve, 5));

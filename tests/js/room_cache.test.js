@@ -97,7 +97,7 @@ test("a cache that was not opened holds nothing; one of a room without records s
   assert.throws(() => new RoomCache(phone, ROOM).shown("boat"), /no record kind named boat/);
 });
 
-test("a batch is told once, when it is answered; a page without rows is not told", async () => {
+test("a batch is reported once, when it is answered; a page without rows is not reported", async () => {
   const { phone, room } = await with_tanks();
   const ids = await room.write([1, 2].map(() => ({ type: "put", kind: "tank", fields: TANK })));
   /** @type {(import("../../pwa/types/stores.js").RecordKey[] | null)[]} */ const told = [];

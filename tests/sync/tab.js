@@ -102,7 +102,7 @@ export class Tab {
   }
 
   /**
-   * Stores that may end the tab at each of their requests.
+   * Stores at each of whose requests the tab may die.
    * @template {object} Names @param {Names} stores @returns {Names}
    */
   watched(stores) {
