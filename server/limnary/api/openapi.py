@@ -7,9 +7,10 @@ from apispec import APISpec
 from flask import Blueprint
 
 from limnary.api import forms
-from limnary.api.json_schema import object_schema, value_schema
+from limnary.api.json_schema import input_schema, object_schema, value_schema
 from limnary.contracts import contracts
-from limnary.protocol.records import kinds
+from limnary.protocol.records import ID, TYPES, kinds, versions
+from limnary.protocol.stamps import STAMP
 
 blueprint = Blueprint("openapi", __name__)
 
@@ -74,7 +75,7 @@ def _calculation(spec: APISpec, name: str, contract: dict) -> None:
         "properties": {**outputs, "cautions": notes, "notes": notes, "sources": notes},
         "required": ["cautions", "notes", "sources"],
     }
-    spec.components.schema(f"{name}_input", object_schema(contract["inputs"]))
+    spec.components.schema(f"{name}_input", input_schema(contract))
     spec.components.schema(f"{name}_answer", answer)
     examples = {case["id"]: {"value": case["input"]} for case in contract["examples"]}
     body = {"schema": {"$ref": f"#/components/schemas/{name}_input"}, "examples": examples}
@@ -129,7 +130,7 @@ def _paths() -> dict[str, dict]:
             }
         },
         "/api/v1/devices/{device}": {"delete": _operation("revoke", "Revoke a phone's key", status=204)},
-        f"{room}/push": {"post": _operation("push", "Apply writes, each once", forms.PUSH)},
+        f"{room}/push": {"post": _with_ops(_operation("push", "Apply writes, each once", forms.PUSH))},
         f"{room}/bring-back": {
             "post": _operation("bring_back", "Give a restored server the rows it lacks", forms.BRING_BACK)
         },
@@ -155,6 +156,29 @@ def _bytes(operation: dict, content: dict, *refused: int) -> dict:
     """The operation with an answer of these media types, and with these refusals."""
     answer = {"description": "The bytes", "content": content}
     return {**operation, "responses": {**operation["responses"], **_refusals(*refused), "200": answer}}
+
+
+def _op() -> dict:
+    """One write of a push. What is wrong with one is told in its result, so the rest of the push counts."""
+    known = versions().values()
+    schemas = {"minimum": min(oldest for oldest, _ in known), "maximum": max(newest for _, newest in known)}
+    properties = {
+        **{name: {"type": "string", "pattern": f"^(?:{ID.pattern})$"} for name in ("op", "id")},
+        "kind": {"enum": list(kinds())},
+        "type": {"enum": list(TYPES)},
+        "fields": {"type": "object", "description": "The fields that a put sets: `record_KIND` describes them"},
+        "stamp": {"type": "string", "pattern": f"^(?:{STAMP.pattern})$"},
+        "schema": {"type": "integer", **schemas},
+        "moved": {"type": "object", "description": "Stamps as written: the earlier ones that a server took them for"},
+    }
+    needed = ["op", "kind", "id", "type", "stamp", "schema"]
+    return {"type": "object", "properties": properties, "required": needed, "additionalProperties": False}
+
+
+def _with_ops(operation: dict) -> dict:
+    body = operation["requestBody"]["content"]["application/json"]["schema"]
+    body["properties"]["ops"]["items"] = _op()
+    return operation
 
 
 def _operation(name: str, summary: str, fields: list | None = None, status: int = 200, key: bool | None = True) -> dict:
