@@ -11,6 +11,8 @@ import { constants, table } from "./tables.js";
 const ROUNDING = 1e-6;
 // A smaller rise of the pH shows on no meter (assumption): then it is not what raised the free ammonia.
 const SEEN_PH = 0.05;
+/** From this share of a limit on a tank is watched (assumption). */
+const WATCHED = 0.25;
 
 /**
  * The tank's water after `fraction` of it was changed, as a closed vessel and after settling. Equations, units,
@@ -117,14 +119,17 @@ const free_mol_l = (tan_mg_n_l, ph, temperature_c) =>
 const kelvin = (temperature_c) => temperature_c + constants("kelvin").zero_celsius_k;
 
 /**
- * What a keeper should know: more free ammonia than before, and why; a pH that moves far.
+ * What a keeper should know: more free ammonia than before, and why; a pH that moves far. A rise that stays within
+ * `WATCHED` of the limit for long times harms no animal (eifac_1970).
  * @param {number} ph @param {number} free_before
  * @param {[{nh3: number, ph: number}, {nh3: number, ph: number}]} after at once and settled
  */
 function notes(ph, free_before, after) {
   const found = [];
   const worst = after[1].nh3 > after[0].nh3 ? after[1] : after[0];
-  if (worst.nh3 > free_before * (1 + ROUNDING)) found.push(worst.ph > ph + SEEN_PH ? "lifts_ph" : "brings_ammonia");
+  const limit = table("limits").limits.free_ammonia_mg_l.value / constants("nitrogen_species").nh3_per_n;
+  if (worst.nh3 > free_before * (1 + ROUNDING) && worst.nh3 > WATCHED * limit)
+    found.push(worst.ph > ph + SEEN_PH ? "lifts_ph" : "brings_ammonia");
   const furthest = Math.max(...after.map((one) => Math.abs(one.ph - ph)));
   if (furthest > constants("acclimation_fao").ph_far + ROUNDING) found.push("ph_jump");
   return found;

@@ -224,6 +224,7 @@ export const de = {
   "change.share": "{percent}\u00a0% seines Wassers",
   "change.suggested": "Zurück auf {litres}",
   "change.after": "Was dann übrig ist",
+  "change.ph_settled": "nach einem Tag etwa {ph}",
   "change.log": "{litres} eintragen",
   "change.log_dose": "{litres} und {dose} eintragen",
   "dose.none": "Kein Wasseraufbereiter: Dieses Wasser enthält weder Chlor noch Chloramin.",

@@ -221,6 +221,7 @@ export const en = {
   "change.share": "{percent}\u00a0% of its water",
   "change.suggested": "Back to {litres}",
   "change.after": "What it leaves",
+  "change.ph_settled": "about {ph} after a day",
   "change.log": "Log {litres}",
   "change.log_dose": "Log {litres} and {dose}",
   "dose.none": "No dechlorinator: this water holds neither chlorine nor chloramine.",

@@ -221,6 +221,7 @@ export const fr = {
   "change.share": "{percent} % de son eau",
   "change.suggested": "Revenir à {litres}",
   "change.after": "Ce qui reste après",
+  "change.ph_settled": "environ {ph} après un jour",
   "change.log": "Noter {litres}",
   "change.log_dose": "Noter {litres} et {dose}",
   "dose.none": "Pas de déchlorant : cette eau ne contient ni chlore ni chloramine.",

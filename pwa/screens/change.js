@@ -236,7 +236,10 @@ const After = ({ facts, advice, fraction }) => {
       })}${
         mixed &&
         html`<tr><th scope="row">${parameter_name("ph")}</th><td class="figures">${number(mixed.input.ph, 1)} → <span
-          class="big">${number(mixed.answer.ph, 1)}</span></td></tr>`
+          class="big">${number(mixed.answer.ph, 1)}</span>${
+            number(mixed.answer.ph_settled, 1) !== number(mixed.answer.ph, 1) &&
+            html`<span class="also">${t("change.ph_settled", { ph: number(mixed.answer.ph_settled, 1) })}</span>`
+          }</td></tr>`
       }</tbody></table>
       ${mixed?.answer.notes.map((note) => html`<p class="caution small" key=${note}>${note}</p>`)}`
   );

@@ -9,6 +9,8 @@ from limnary.calc.tables import constants, table
 ROUNDING = 1e-6
 # A smaller rise of the pH shows on no meter (assumption): then it is not what raised the free ammonia.
 SEEN_PH = 0.05
+# From this share of a limit on a tank is watched (assumption).
+WATCHED = 0.25
 
 
 def water_after_change(
@@ -136,11 +138,13 @@ def _kelvin(temperature_c: float) -> float:
 def _notes(ph: float, free_before: float, after: list[tuple[float, float]]) -> list[str]:
     """What a keeper should know: more free ammonia than before, and why; a pH that moves far.
 
-    `after` holds (free ammonia, pH) at once and settled.
+    `after` holds (free ammonia, pH) at once and settled. A rise that stays within `WATCHED` of the limit for long
+    times harms no animal (eifac_1970).
     """
     notes = []
     most_free, ph_then = max(after)
-    if most_free > free_before * (1 + ROUNDING):
+    limit = table("limits")["limits"]["free_ammonia_mg_l"]["value"] / constants("nitrogen_species")["nh3_per_n"]
+    if most_free > free_before * (1 + ROUNDING) and most_free > WATCHED * limit:
         notes.append("lifts_ph" if ph_then > ph + SEEN_PH else "brings_ammonia")
     if max(abs(ph_after - ph) for _, ph_after in after) > constants("acclimation_fao")["ph_far"] + ROUNDING:
         notes.append("ph_jump")
