@@ -16,7 +16,7 @@ export const MIRROR_STORES = /** @type {const} */ (["rooms", "rows", "former", "
 
 /**
  * @typedef {{epoch: string, since: number, next: number, more?: boolean, rows: Row[], people?: Record<string,
- * string>}} Page
+ * string>, total?: number}} Page
  */
 
 /**
@@ -43,20 +43,47 @@ export const joined_room = (room, role, epoch) => ({
  * @returns {Promise<boolean>} whether it was applied
  */
 export async function apply_page(t, room_id, page) {
-  const held = await t.rooms.get(room_id);
-  if (!held || held.ended || page.epoch !== held.epoch || page.since !== held.since) return false;
-  // Rows were lost under us: going on would hide the gap from mend_mirror.
-  if (held.count !== (await t.rows.count(of_room(room_id)))) return false;
-  await Promise.all(page.rows.map(async (row) => t.rows.put({ ...row, room: room_id })));
-  await see(t, page.rows.flatMap(stamps_of_row));
+  const held = await followed(t, room_id, page);
+  if (!held) return false;
+  const { total: _total, ...rest } = await with_rows(t, held, page);
   await t.rooms.put({
-    ...held,
+    ...rest,
+    ...(page.more && held.settled === 0 && page.total ? { total: page.total } : {}),
     since: page.next,
     settled: page.more ? held.settled : page.next,
-    count: await t.rows.count(of_room(room_id)),
-    people: { ...held.people, ...page.people },
   });
   return true;
+}
+
+/**
+ * Hold rows that lie ahead of the cursor. The cursor stays: they are pulled once more in their turn, as they are then.
+ * @param {In<"rooms" | "rows" | "device">} t @param {string} room_id @param {Page} page
+ */
+export async function apply_ahead(t, room_id, page) {
+  const held = await followed(t, room_id, page);
+  if (held) await t.rooms.put(await with_rows(t, held, page));
+}
+
+/**
+ * The room's entry, if this page was asked for where the mirror ends now; else undefined.
+ * @param {In<"rooms" | "rows">} t @param {string} room_id @param {Page} page
+ */
+async function followed(t, room_id, page) {
+  const held = await t.rooms.get(room_id);
+  if (!held || held.ended || page.epoch !== held.epoch || page.since !== held.since) return undefined;
+  // Rows were lost under us: going on would hide the gap from mend_mirror.
+  return held.count === (await t.rows.count(of_room(room_id))) ? held : undefined;
+}
+
+/**
+ * The room's entry with the rows of a page.
+ * @param {In<"rows" | "device">} t @param {RoomEntry} held @param {Page} page @returns {Promise<RoomEntry>}
+ */
+async function with_rows(t, held, page) {
+  await Promise.all(page.rows.map(async (row) => t.rows.put({ ...row, room: held.id })));
+  await see(t, page.rows.flatMap(stamps_of_row));
+  const count = await t.rows.count(of_room(held.id));
+  return { ...held, count, people: { ...held.people, ...page.people } };
 }
 
 /**
@@ -67,7 +94,8 @@ async function drop_mirror(t, room_id, changes = {}) {
   const held = await t.rooms.get(room_id);
   if (!held) return;
   await t.rows.delete(of_room(room_id));
-  await t.rooms.put({ ...held, ...changes, since: 0, settled: 0, count: 0 });
+  const { total: _total, ...rest } = held;
+  await t.rooms.put({ ...rest, ...changes, since: 0, settled: 0, count: 0 });
 }
 
 /**

@@ -17,7 +17,8 @@ import { open_database } from "./database.js";
  *   hear: (listener: (message: Message) => void) => () => void,
  *   later: (ms: number, work: () => void) => () => void,
  *   keep?: () => void,
- * }} Phone
+ *   page_rows?: number,
+ * }} Phone `page_rows`: how many rows to pull at once; a test asks for fewer
  */
 
 /** @template Result @typedef {{held: true, result: Result} | {held: false}} Alone `held`: the lock was free */

@@ -12,7 +12,7 @@
 import { DAY, MINUTE } from "../figures/durations.js";
 import { Refused, Unreachable, ask } from "./api.js";
 import { brought_back, take_back } from "./bring_back.js";
-import { MIRROR_STORES, apply_page, end_membership, mend_mirror, new_epoch } from "./mirror.js";
+import { MIRROR_STORES, apply_ahead, apply_page, end_membership, mend_mirror, new_epoch } from "./mirror.js";
 import {
   KEPT_DAYS,
   MOST_OPS,
@@ -28,6 +28,8 @@ import { share_photos } from "./photos.js";
 import { iso_of } from "./write.js";
 
 const PAGE = 1000;
+/** Of a room that is taken in for the first time, the Round needs this much first, in days. */
+const AHEAD_DAYS = 30;
 /** "Sending" is shown only where it takes this long: most batches change what is shown once, when they are answered. */
 const SHOW_SENDING_MS = 1000;
 /** How often what has been pulled so far is told while more comes. */
@@ -182,13 +184,14 @@ async function pull_pages(sharing, pulled) {
   for (;;) {
     const held = await phone.database.read(["rooms"], (t) => t.rooms.get(room_id));
     if (!held || held.ended) return;
-    const query = `epoch=${encodeURIComponent(held.epoch)}&since=${held.since}&limit=${PAGE}`;
+    const query = `epoch=${encodeURIComponent(held.epoch)}&since=${held.since}&limit=${phone.page_rows ?? PAGE}`;
     try {
       const page = await timed(phone, { method: "GET", path: `/api/v1/rooms/${room_id}/pull?${query}`, key }, is_page);
       const applied = await phone.database.write(["rooms", "rows", "device"], (t) => apply_page(t, room_id, page));
       if (!applied) throw new Unreachable("The page that came is not the one that was asked for");
       pulled.untold ||= page.rows.length > 0;
       if (!page.more) return;
+      if (held.since === 0 && held.settled === 0) await pull_ahead(sharing, page);
       // A clock that was set back counts too.
       if (Math.abs(phone.now() - told_ms) < TELL_MS) continue;
       if (pulled.untold) changed([]);
@@ -199,6 +202,19 @@ async function pull_pages(sharing, pulled) {
       await restored(sharing, failed);
     }
   }
+}
+
+/**
+ * Of a room with more than a page, pull what the Round needs before the years, and tell of it at once. The pages that
+ * follow hold it again, so nothing is lost where this fails.
+ * @param {Sharing} sharing @param {Page} first the first page
+ */
+async function pull_ahead({ phone, room_id, key, changed }, { epoch, next }) {
+  const query = `epoch=${encodeURIComponent(epoch)}&since=${next}&ahead_days=${AHEAD_DAYS}`;
+  const path = `/api/v1/rooms/${room_id}/pull?${query}`;
+  const page = await timed(phone, { method: "GET", path, key }, is_page_ahead);
+  await phone.database.write(["rooms", "rows", "device"], (t) => apply_ahead(t, room_id, page));
+  changed([]);
 }
 
 /**
@@ -275,12 +291,13 @@ const is_push_answer = (body) => is_results(body, "op");
 /** @param {any} body @returns {body is BackAnswer} */
 const is_back = (body) => is_results(body, "ref");
 /** @param {any} body @returns {body is Page} */
-const is_page = (body) =>
+const is_page = (body) => is_page_ahead(body) && (!body.more || body.next > body.since);
+/** @param {any} body @returns {body is Page} */
+const is_page_ahead = (body) =>
   typeof body?.epoch === "string" &&
   Number.isInteger(body.since) &&
   Number.isInteger(body.next) &&
-  Array.isArray(body.rows) &&
-  (!body.more || body.next > body.since);
+  Array.isArray(body.rows);
 
 /** @param {any} body @param {"op" | "ref"} name what each result is named by */
 const is_results = (body, name) =>

@@ -235,3 +235,22 @@ def test_every_overwritten_value_is_kept(fish_room):
         kept = db.execute("SELECT fields, keeper, device FROM ops WHERE id = ? ORDER BY stamp", [tank["id"]]).fetchall()
     assert [json.loads(row["fields"])["name"] for row in kept] == ["First", "Second"]
     assert {(row["keeper"], row["device"]) for row in kept} == {(phone.keeper, phone.device)}
+
+
+def test_a_long_pull_says_how_many_there_are_and_may_ask_ahead_for_what_a_round_needs(fish_room):
+    phone = fish_room.owner
+    tank = phone.tank()
+    old, new = (phone.reading(tank["id"], at=at) for at in ("2026-01-02T07:30:00.000Z", "2026-05-27T07:30:00.000Z"))
+    animals = {"tank": tank["id"], "at": "2026-01-02T07:30:00.000Z", "change": "arrival", "species": "x", "count": 3}
+    stock = phone.op("stock_change", animals)
+    assert {one["status"] for one in phone.results(tank, old, stock, new)} == {"ok"}
+    page = phone.pull(0, 1).json
+    assert (page["total"], page["next"], page["more"]) == (4, 1, True)
+    query = {"epoch": fish_room.epoch, "since": page["next"], "ahead_days": 30}
+    ahead = phone.call("GET", "/rooms/{room}/pull", query_string=query).json
+    assert [row["id"] for row in ahead["rows"]] == [new["id"], stock["id"]]
+    assert (ahead["total"], ahead["next"], ahead["more"]) == (4, 1, True)
+    assert "total" not in phone.pull(0, 4).json
+    refused = phone.call("GET", "/rooms/{room}/pull", query_string={**query, "ahead_days": 61})
+    assert refused.status_code == 422
+    assert refused.json["errors"][0]["allowed"] == "a whole number from 1 to 60"

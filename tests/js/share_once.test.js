@@ -26,8 +26,8 @@ const TANK_ID = "tank-0001";
 /** @param {import("./test_phone.js").Handlers} [handlers] @param {Parameters<typeof joined_phone>[1]} [how] */
 async function joined(handlers, how = {}) {
   const server = scripted(handlers);
-  const { phone, room, share } = await joined_phone(server, how);
-  return { phone, room, server, share, cursor: async () => (await stored(phone, "rooms"))[0] };
+  const { phone, room, cache, share } = await joined_phone(server, how);
+  return { phone, room, cache, server, share, cursor: async () => (await stored(phone, "rooms"))[0] };
 }
 
 /** @typedef {import("../../pwa/data/fish_room.js").FishRoom} FishRoom */
@@ -479,6 +479,7 @@ test("many pages are told together, and every two seconds while more come", asyn
   async function told(ms_each) {
     const { phone, server, room } = await joined();
     server.handlers.pull = (request) => {
+      if (request.path.includes("ahead_days")) return page(request, [], { more: true });
       phone.clock += ms_each;
       const n = Number(new URLSearchParams(request.path.split("?")[1]).get("since")) + 1;
       return page(request, [row(n, "tank", `tank-000${n}`, { ...TANK, name: `${n}` })], { more: n < 6 });
@@ -488,8 +489,65 @@ test("many pages are told together, and every two seconds while more come", asyn
     assert.equal((await stored(phone, "rows")).length, 6);
     return heard;
   }
-  assert.equal(await told(10), 1);
-  assert.equal(await told(1000), 3);
+  const ahead = 1;
+  assert.equal(await told(10), ahead + 1);
+  assert.equal(await told(1000), ahead + 3);
+});
+
+test("of a large room the Round comes first: its rows lie ahead of the cursor, and are pulled again", async () => {
+  const { phone, server, room, cache } = await joined();
+  const tank = (/** @type {number} */ n) => row(n, "tank", `tank-000${n}`, { ...TANK, name: `${n}` });
+  /** @type {unknown[]} */ const seen = [];
+  const see = () =>
+    seen.push([
+      room
+        .all("tank")
+        .map(({ name }) => name)
+        .sort(),
+      room.taking_in(),
+    ]);
+  server.handlers.pull = async (request) => {
+    const query = new URLSearchParams(request.path.split("?")[1]);
+    const since = Number(query.get("since"));
+    if (query.has("ahead_days")) return page(request, [tank(5)], { next: since, more: true, total: 5 });
+    await cache.reread();
+    see();
+    return page(request, [tank(since + 1)], since < 4 ? { more: true, total: 5 } : {});
+  };
+  await share_once(phone, room.id, () => {});
+  await cache.reread();
+  see();
+  const half = (/** @type {number} */ count) => ({ count, total: 5 });
+  assert.deepEqual(seen, [
+    [[], null],
+    [["1", "5"], half(2)],
+    [["1", "2", "5"], half(3)],
+    [["1", "2", "3", "5"], half(4)],
+    [["1", "2", "3", "4", "5"], half(5)],
+    [["1", "2", "3", "4", "5"], null],
+  ]);
+  const asked = server.sent.filter(({ path }) => path.includes("ahead_days"));
+  assert.equal(asked.length, 1);
+});
+
+test("taking a room in goes on where it was cut off, and still says how many there are", async () => {
+  const { phone, server, room, cache } = await joined();
+  let signal = false;
+  server.handlers.pull = (request) => {
+    const query = new URLSearchParams(request.path.split("?")[1]);
+    const since = Number(query.get("since"));
+    if (query.has("ahead_days")) return page(request, [], { next: since, more: true, total: 3 });
+    if (since === 1 && !signal) throw new Unreachable("no signal");
+    const one = row(since + 1, "tank", `tank-000${since + 1}`, TANK);
+    return page(request, [one], since < 2 ? { more: true, total: 3 } : {});
+  };
+  await share_once(phone, room.id, () => {});
+  await cache.reread();
+  assert.deepEqual(room.taking_in(), { count: 1, total: 3 });
+  signal = true;
+  await share_once(phone, room.id, () => {});
+  await cache.reread();
+  assert.deepEqual([room.taking_in(), room.all("tank").length], [null, 3]);
 });
 
 test("what was pulled before the signal was lost is told", async () => {

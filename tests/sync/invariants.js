@@ -150,6 +150,7 @@ export class Invariants {
     const server = await this.world.server.ask("dump");
     await this.everywhere(server, true);
     await this.converged(server);
+    await this.held_as_stored();
     await this.brought_back(server);
     this.edits_beat_what_was_seen(server);
   }
@@ -363,6 +364,23 @@ export class Invariants {
         this.same([], room.sharing().needs_you, `${phone.name} asks for nothing`);
       }
     }
+  }
+
+  /** What each tab holds in memory is what a full read of the phone gives, every kind and every state of sharing. */
+  async held_as_stored() {
+    for (const phone of this.world.phones)
+      for (const tab of phone.tabs) {
+        if (!tab.room || !tab.cache) continue;
+        await tab.cache.reread();
+        const { room: full } = await this.world.core.open_room(tab.room.id, tab.surroundings);
+        const lines = (/** @type {import("../../pwa/data/fish_room.js").FishRoom} */ room) =>
+          /** @type {RecordKind[]} */ (Object.keys(this.world.core.written_by()))
+            .flatMap((kind) => room.all(kind).map((one) => JSON.stringify(one)))
+            .sort();
+        this.same(lines(full), lines(tab.room), `a tab of ${phone.name} holds something else than is stored`);
+        full.close();
+        this.world.count("held as stored");
+      }
   }
 
   /** Differs when anything stored on a phone does, except the time it last shared. */

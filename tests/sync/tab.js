@@ -58,6 +58,8 @@ export class Tab {
         this.listeners.add(listener);
         return () => this.listeners.delete(listener);
       },
+      // Several pages, so that some come ahead of their turn.
+      page_rows: 4,
       later: (ms, work) => {
         const timer = { ms, work };
         this.timers.add(timer);

@@ -149,6 +149,7 @@ _PULL = [
     {"name": "epoch", "in": "query", "required": True, "schema": {"type": "string"}},
     {"name": "since", "in": "query", "schema": {"type": "integer", "minimum": 0, "maximum": 2**53 - 1, "default": 0}},
     {"name": "limit", "in": "query", "schema": {"type": "integer", "minimum": 1, "maximum": 1000, "default": 500}},
+    {"name": "ahead_days", "in": "query", "schema": {"type": "integer", "minimum": 1, "maximum": 60}},
 ]
 
 

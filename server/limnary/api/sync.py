@@ -13,6 +13,7 @@ from limnary.protocol.records import is_id
 from limnary.store.change_log import MOST_ROWS
 
 blueprint = Blueprint("sync", __name__, url_prefix="/api/v1/rooms/<room>")
+MOST_DAYS = 60
 SHA256 = re.compile(r"[0-9a-f]{64}", re.ASCII)
 
 
@@ -48,11 +49,12 @@ def bring_back(room: str):
 
 @blueprint.get("/pull")
 def pull(room: str):
-    """Rows changed since a cursor."""
+    """Rows changed since a cursor; with `ahead_days`, what the Round needs first of those that follow."""
     caller = device()
     since, limit = _whole("since", 0, 2**53 - 1, 0), _whole("limit", 1, MOST_ROWS, 500)
+    ahead_days = _whole("ahead_days", 1, MOST_DAYS, 30) if "ahead_days" in request.args else None
     epoch = request.args.get("epoch", "")
-    page = store().pull(room, caller, epoch, since, limit)
+    page = store().pull(room, caller, epoch, since, limit, ahead_days)
     return {"epoch": epoch, "since": since, "server_time": now(), **page}
 
 

@@ -29,6 +29,8 @@ from limnary.protocol.stamps import AHEAD_MS, Clamp, parts
 from limnary.store.folding import as_parts, as_row, blank, fold, parts_of, placed, stamps_of, write_row
 
 MOST_ROWS = 1000
+# Rows of one answer that runs ahead: 60 tanks tested daily for a month have fewer.
+MOST_AHEAD = 8000
 
 
 @dataclass(frozen=True)
@@ -109,12 +111,35 @@ def check_epoch(connection: sqlite3.Connection, epoch: str) -> None:
 
 
 def pull(connection: sqlite3.Connection, since: int, limit: int) -> dict:
-    """Rows changed after `since`, oldest first; `next` is the seq of the last row answered, not of the last stored."""
+    """Rows changed since a place, and where to go on; with `total`, the room's count of records, while more follow.
+
+    `next` is the seq of the last row answered, not of the last stored.
+    """
     found_rows = connection.execute(
         "SELECT * FROM records WHERE seq > ? ORDER BY seq LIMIT ?", [since, limit + 1]
     ).fetchall()
     rows = [as_row(row) for row in found_rows[:limit]]
-    return {"rows": rows, "next": rows[-1]["seq"] if rows else since, "more": len(found_rows) > limit}
+    page = {"rows": rows, "next": rows[-1]["seq"] if rows else since, "more": len(found_rows) > limit}
+    return page | {"total": _count(connection)} if page["more"] else page
+
+
+def pull_ahead(connection: sqlite3.Connection, since: int, at_least: str) -> dict:
+    """What a room's Round needs first, from anywhere after `since`: the place to go on from stays `since`.
+
+    Rows of kinds that are no events, of stock, and of events since `at_least` (ISO 8601, UTC); the newest `MOST_AHEAD`.
+    """
+    events = [name for name, kind in kinds().items() if kind["event"] and name != "stock_change"]
+    found_rows = connection.execute(
+        "SELECT * FROM records WHERE seq > ? AND (kind NOT IN (SELECT value FROM json_each(?))"
+        " OR json_extract(fields, '$.at') >= ?) ORDER BY seq DESC LIMIT ?",
+        [since, json.dumps(events), at_least, MOST_AHEAD],
+    )
+    rows = [as_row(row) for row in found_rows]
+    return {"rows": rows, "next": since, "more": True, "total": _count(connection)}
+
+
+def _count(connection: sqlite3.Connection) -> int:
+    return connection.execute("SELECT count(*) FROM records").fetchone()[0]
 
 
 class Log:

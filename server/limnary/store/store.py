@@ -13,6 +13,8 @@ from limnary.protocol.records import unknown_schema, versions
 from limnary.store import archive, backup, calendar_keys, change_log, invites, merging, people, photos, ways_in
 from limnary.store.files import Files
 
+DAY_MS = 24 * 3_600_000
+
 
 class Store:
     """Rooms and people below one folder. `clock` answers milliseconds since 1970.
@@ -229,12 +231,15 @@ class Store:
                 change_log.add_authors(db, {keeper: name for keeper, name in people.items() if keeper in wrote})
                 return results
 
-    def pull(self, room: str, caller: dict, epoch: str, since: int, limit: int) -> dict:
-        """A page of rows, with the names of all authors."""
+    def pull(self, room: str, caller: dict, epoch: str, since: int, limit: int, ahead_days: int | None = None) -> dict:
+        """A page of rows, with the names of all authors; with `ahead_days`, what the Round needs of the last days."""
         self.role(room, caller)
         with self._room(room) as db:
             change_log.check_epoch(db, epoch)
-            page = change_log.pull(db, since, limit)
+            if ahead_days is None:
+                page = change_log.pull(db, since, limit)
+            else:
+                page = change_log.pull_ahead(db, since, utc(self.clock() - ahead_days * DAY_MS))
             authors = change_log.authors(db)
         with self.files.reading(self.files.people) as db:
             return {**page, "people": {**authors, **people.names_in(db, room)}}
