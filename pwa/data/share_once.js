@@ -212,7 +212,7 @@ async function pull_pages(sharing, pulled) {
 async function pull_ahead({ phone, room_id, key, changed }, { epoch, next }) {
   const query = `epoch=${encodeURIComponent(epoch)}&since=${next}&ahead_days=${AHEAD_DAYS}`;
   const path = `/api/v1/rooms/${room_id}/pull?${query}`;
-  const page = await timed(phone, { method: "GET", path, key }, is_page_ahead);
+  const page = await timed(phone, { method: "GET", path, key }, is_page);
   await phone.database.write(["rooms", "rows", "device"], (t) => apply_ahead(t, room_id, page));
   changed([]);
 }
@@ -291,13 +291,12 @@ const is_push_answer = (body) => is_results(body, "op");
 /** @param {any} body @returns {body is BackAnswer} */
 const is_back = (body) => is_results(body, "ref");
 /** @param {any} body @returns {body is Page} */
-const is_page = (body) => is_page_ahead(body) && (!body.more || body.next > body.since);
-/** @param {any} body @returns {body is Page} */
-const is_page_ahead = (body) =>
+const is_page = (body) =>
   typeof body?.epoch === "string" &&
   Number.isInteger(body.since) &&
   Number.isInteger(body.next) &&
-  Array.isArray(body.rows);
+  Array.isArray(body.rows) &&
+  (!body.more || body.next > body.since);
 
 /** @param {any} body @param {"op" | "ref"} name what each result is named by */
 const is_results = (body, name) =>

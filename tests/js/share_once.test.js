@@ -479,7 +479,7 @@ test("many pages are told together, and every two seconds while more come", asyn
   async function told(ms_each) {
     const { phone, server, room } = await joined();
     server.handlers.pull = (request) => {
-      if (request.path.includes("ahead_days")) return page(request, [], { more: true });
+      if (request.path.includes("ahead_days")) return page(request, []);
       phone.clock += ms_each;
       const n = Number(new URLSearchParams(request.path.split("?")[1]).get("since")) + 1;
       return page(request, [row(n, "tank", `tank-000${n}`, { ...TANK, name: `${n}` })], { more: n < 6 });
@@ -509,7 +509,7 @@ test("of a large room the Round comes first: its rows lie ahead of the cursor, a
   server.handlers.pull = async (request) => {
     const query = new URLSearchParams(request.path.split("?")[1]);
     const since = Number(query.get("since"));
-    if (query.has("ahead_days")) return page(request, [tank(5)], { next: since, more: true, total: 5 });
+    if (query.has("ahead_days")) return page(request, [tank(5)], { next: since, total: 5 });
     await cache.reread();
     see();
     return page(request, [tank(since + 1)], since < 4 ? { more: true, total: 5 } : {});
@@ -536,7 +536,7 @@ test("taking a room in goes on where it was cut off, and still says how many the
   server.handlers.pull = (request) => {
     const query = new URLSearchParams(request.path.split("?")[1]);
     const since = Number(query.get("since"));
-    if (query.has("ahead_days")) return page(request, [], { next: since, more: true, total: 3 });
+    if (query.has("ahead_days")) return page(request, [], { next: since, total: 3 });
     if (since === 1 && !signal) throw new Unreachable("no signal");
     const one = row(since + 1, "tank", `tank-000${since + 1}`, TANK);
     return page(request, [one], since < 2 ? { more: true, total: 3 } : {});

@@ -135,7 +135,7 @@ def pull_ahead(connection: sqlite3.Connection, since: int, at_least: str) -> dic
         [since, json.dumps(events), at_least, MOST_AHEAD],
     )
     rows = [as_row(row) for row in found_rows]
-    return {"rows": rows, "next": since, "more": True, "total": _count(connection)}
+    return {"rows": rows, "next": since, "more": False, "total": _count(connection)}
 
 
 def _count(connection: sqlite3.Connection) -> int:
