@@ -6,7 +6,7 @@ from limnary.calc import kinetics as k
 from limnary.calc.change_plan import plan_of
 from limnary.calc.tank_events import follow
 
-from tests.virtual_tank.simulator import KIT_STEPS
+from tests.virtual_tank.simulator import ION_PER_N, KIT_STEPS
 
 TEST_HOUR = 18  # the daily test is an hour after the evening meal: the worst time
 
@@ -27,6 +27,11 @@ def patient_rule(day: int, seen: dict) -> np.ndarray:
     """Change half only when ammonia reads 4 mg/L or nitrite 2 mg/L or more, a quarter weekly."""
     alarm = (seen["total_ammonia"] >= 4) | (seen["nitrite"] >= 2)
     return np.where(alarm, 0.5, 0.25 if day % 7 == 6 else 0.0)
+
+
+def fishless_dose(seen: dict) -> np.ndarray:
+    """Add ammonia of 3 mg/L (as NH4) whenever it reads 0.25 mg/L or less [mg N/L]."""
+    return np.where(seen["total_ammonia"] <= 0.25, 3.0, 0.0) / ION_PER_N["total_ammonia"]
 
 
 def kit(tanks) -> dict:
@@ -73,6 +78,13 @@ class Believers:
                 event = {"kind": "change", "at_h": hour, "fraction": float(fraction[i]), "source": self.sources[i]}
                 follow(self.c, belief, self.tanks[i], [event], hour)
                 self.changes[i].append(event)
+
+    def dosed(self, hour: float, tan_mg_n_l: np.ndarray) -> None:
+        """Take in the doses of ammonia [mg N/L]."""
+        for i, belief in enumerate(self.beliefs):
+            if tan_mg_n_l[i]:
+                event = {"kind": "dose", "at_h": hour, "tan_mg_n_l": float(tan_mg_n_l[i])}
+                follow(self.c, belief, self.tanks[i], [event], hour)
 
     def plan(self, limits: dict, risk: float) -> list[dict]:
         """What `change_plan` would answer in each tank now."""

@@ -15,18 +15,19 @@ def mean(found: list[dict]) -> dict:
 
 
 def forecast_lines() -> list[str]:
-    """Next-day forecast, one row per parameter."""
+    """Next-day forecast, one row per parameter, with animals and in starts without."""
     lines = [
         "| next-day forecast | belief, mean error | same as last, diluted | less error | 80 % band holds |",
         "|---|---|---|---|---|",
     ]
-    runs = [next_day_forecast(COUNT, seed) for seed in SEEDS]
-    for name in runs[0]:
-        f = mean([run[name] for run in runs])
-        lines.append(
-            f"| {name.replace('_', ' ')} | {f['mae']:.3f} mg N/L | {f['mae_same']:.3f} mg N/L "
-            f"| {f['gain']:.0%} | {f['held']:.0%} |"
-        )
+    for stocking, where in (("mixed", ""), ("none", ", dosed without animals")):
+        runs = [next_day_forecast(COUNT, seed, stocking=stocking) for seed in SEEDS]
+        for name in runs[0]:
+            f = mean([run[name] for run in runs])
+            lines.append(
+                f"| {name.replace('_', ' ')}{where} | {f['mae']:.3f} mg N/L | {f['mae_same']:.3f} mg N/L "
+                f"| {f['gain']:.0%} | {f['held']:.0%} |"
+            )
     return lines
 
 

@@ -2,10 +2,13 @@
 
 It differs from the belief on purpose. Rates follow free ammonia and free nitrous acid with
 substrate inhibition (form and centre values: Hiatt & Grady 2008, Water Environ. Res. 80:2145;
-temperature after Ratkowsky as used there; decay after Guo; K_FNA lies between the two published
-calibrations, 1e-6 and 1e-4 mg N/L). Meals come as pulses, leftovers decay, plants follow the
-lamp, pH and temperature drift, oxygen dips at night. Everything drawn for a tank is an
-assumption, wide enough to cover what keepers meet; steps of 12 minutes, all tanks at once.
+temperature after Arrhenius, 68 and 44 kJ/mol: Vannecke & Volcke 2015; decay after Guo; K_FNA lies
+between the two published calibrations, 1e-6 and 1e-4 mg N/L). Meals come as pulses, leftovers
+decay, plants follow the lamp, carbon dioxide and temperature drift, oxygen dips at night. The pH is
+the root of the charge balance (titration alkalinity with carbonate, hydroxide and ammonia; Harned
+and Davis 1943, Harned and Scholes 1941). Ammonia oxidisers want bicarbonate (sigmoid, the form of
+Wett & Rauch 2003). Everything drawn for a tank is an assumption, wide enough to cover what keepers
+meet; steps of 12 minutes, all tanks at once.
 """
 
 from dataclasses import dataclass
@@ -23,12 +26,21 @@ KIT_STEPS = {
 }
 ION_PER_N = {"total_ammonia": 1.28786, "nitrite": 3.28443, "nitrate": 4.42664}
 KIT_NOISE = 0.12
+MEQ_PER_DH = 0.35665
+N_G_MOL = 14.007
 READY_TAN_MG_N_L, READY_NITRITE_MG_N_L = 0.25, 0.1
+
+
+def carbonate_constants(kelvin):
+    """K1, K2 of carbonic acid and Kw [mol/L] (Harned and Davis 1943; Harned and Scholes 1941; Kw from memory)."""
+    k1 = 10 ** -(3404.71 / kelvin + 0.032786 * kelvin - 14.8435)
+    k2 = 10 ** -(2902.39 / kelvin + 0.02379 * kelvin - 6.4980)
+    return k1, k2, 10 ** -(4470.99 / kelvin + 0.017060 * kelvin - 6.0875)
 
 
 @dataclass
 class VirtualTanks:
-    """``count`` tanks drawn from ``seed``; ``stocking`` is "light", "heavy" or "mixed"."""
+    """``count`` tanks drawn from ``seed``; ``stocking`` is "light", "heavy", "mixed" or, without animals, "none"."""
 
     count: int
     seed: int
@@ -47,7 +59,9 @@ class VirtualTanks:
         self.ph_mean = rng.uniform(6.7, 7.9, n)
         light = {"light": np.ones(n, bool), "heavy": np.zeros(n, bool)}.get(self.stocking, rng.random(n) < 0.5)
         self.load = np.where(light, rng.uniform(0.046, 0.185, n), rng.uniform(0.23, 0.42, n))
-        self.light_stock = light
+        if self.stocking == "none":
+            self.load = np.zeros(n)
+            self.ph_mean = rng.uniform(7.2, 8.4, n)
         self.protein = rng.uniform(0.32, 0.5, n)
         yield_n = spread(0.092, 0.2)
         self.feed_g_day = self.load * self.volume_l / 1000 / (self.protein * yield_n)
@@ -67,9 +81,8 @@ class VirtualTanks:
         self.decay_scale = spread(1.0, 0.25)
         self.k_oxygen = np.array([0.6, 1.2])
         self.yields = np.array([0.18, 0.06])
-        biomass = np.choose(
-            self.seeded, [spread(1e-4, 0.8), spread(3e-3, 0.8), 0.18 * self.load / 0.9 * rng.uniform(0.2, 1.0, n)]
-        )
+        ripe = 0.18 * np.maximum(self.load, 0.2) / 0.9 * rng.uniform(0.2, 1.0, n)
+        biomass = np.choose(self.seeded, [spread(1e-4, 0.8), spread(3e-3, 0.8), ripe])
         third = np.array([np.ones(n), np.full(n, 1 / 3) * spread(1.0, 0.3)])
         self.biomass = biomass * third
         self.tan = spread(0.02, 0.5)
@@ -78,16 +91,31 @@ class VirtualTanks:
         self.nitrate = self.source_nitrate.copy()
         self.gut = np.zeros(n)
         self.scraps = np.zeros(n)
-        self.ph_drift = np.zeros(n)
+        self.co2_drift = np.zeros(n)
         self.temperature_drift = np.zeros(n)
         self.oxygen_mean = rng.uniform(6.0, 8.0, n)
         self.feed_share = np.ones(n)
-        # what the keeper says about the tank
+        # a third of the tanks has soft water
+        soft = rng.random(n) < 0.35
+        self.source_meq = MEQ_PER_DH * np.where(soft, rng.uniform(0.3, 2.5, n), rng.uniform(2.5, 14, n))
+        self.alkalinity_meq = self.source_meq * np.exp(0.1 * rng.standard_normal(n))
+        # wood and soil give acid, limestone takes it [meq/L/day]
+        self.acid_meq_day = 0.006 * rng.standard_normal(n)
+        self.bicarbonate_half = spread(0.35, 0.5)
+        k1, _, _ = carbonate_constants(self.temperature_mean + 273.15)
+        # none in the open air holds less than half of equilibrium with air, few more than 40 mg/L
+        self.co2_mol = np.clip(10.0**-self.ph_mean * self.alkalinity_meq / 1000 / k1, 7e-6, 1e-3)
+        self.ph = self.ph_now()
+        self.ph_mean = self.ph.copy()
+        # what the keeper says about the tank; every second one has measured the hardness
+        self.kh_told = rng.random(n) < 0.5
+        self.doses_water = rng.random(n) < 0.5
         self.told = {
             "temperature_c": np.round(self.temperature_mean + rng.normal(0, 0.4, n), 1),
             "ph": np.round(self.ph_mean + rng.normal(0, 0.15, n), 1),
             "feed_g_day": self.feed_g_day * np.exp(rng.normal(0, 0.2, n)),
             "protein_fraction": np.round(self.protein, 2),
+            "kh_dkh": np.maximum(np.round(self.alkalinity_meq / MEQ_PER_DH + rng.normal(0, 0.4, n)), 0.0),
         }
 
     def keeper_says(self, i: int) -> dict:
@@ -96,8 +124,26 @@ class VirtualTanks:
             "volume_l": float(self.volume_l[i]),
             "planting": PLANTING[self.planting[i]],
             "seeded": SEEDED[self.seeded[i]],
-            **{name: float(values[i]) for name, values in self.told.items()},
+            **{name: float(values[i]) for name, values in self.told.items() if name != "kh_dkh" or self.kh_told[i]},
         }
+
+    def ph_now(self):
+        """The pH that balances the charges, by halving pH 2 to 11."""
+        temperature = self.temperature_mean + self.temperature_drift
+        k1, k2, water = carbonate_constants(temperature + 273.15)
+        ammonium = 10 ** -(0.09018 + 2729.92 / (temperature + 273.15))
+        planted = self.planting > 0
+        wave = np.sin(2 * np.pi * (self.hour % 24 - 9) / 24)
+        co2 = self.co2_mol * 10 ** -((0.04 + 0.08 * planted) * wave + self.co2_drift)
+        low, high = np.full(self.count, 2.0), np.full(self.count, 11.0)
+        for _ in range(32):
+            middle = (low + high) / 2
+            h = 10.0**-middle
+            bicarbonate = k1 * co2 / h
+            free = self.tan / N_G_MOL / 1000 / (1 + h / ammonium)
+            below = bicarbonate * (1 + 2 * k2 / h) + water / h - h + free < self.alkalinity_meq / 1000
+            low, high = np.where(below, middle, low), np.where(below, high, middle)
+        return (low + high) / 2
 
     def climate(self):
         """Current temperature, pH, oxygen, and whether the lamp is on."""
@@ -106,7 +152,7 @@ class VirtualTanks:
         planted = self.planting > 0
         return (
             self.temperature_mean + 0.3 * wave + self.temperature_drift,
-            self.ph_mean + (0.04 + 0.08 * planted) * wave + self.ph_drift,
+            self.ph,
             self.oxygen_mean + (0.3 + 0.5 * planted) * wave,
             10 <= clock < 19,
         )
@@ -117,19 +163,16 @@ class VirtualTanks:
         kelvin = temperature + 273.15
         fa = tan / (1 + 10 ** (0.09018 + 2729.92 / kelvin - ph))
         fna = nitrite / (1 + np.exp(-2300 / kelvin) * 10**ph)
-        ratkowsky = np.array(
-            [
-                (0.0255 * (temperature + 15) * (1 - np.exp(0.15 * (temperature - 50)))) ** 2,
-                (0.0235 * (temperature + 25) * (1 - np.exp(0.05 * (temperature - 57)))) ** 2,
-            ]
-        )
-        mu = ratkowsky * self.mu_scale
+        warmer = (1 / 293.15 - 1 / kelvin) / 8.314e-3
+        mu = np.array([0.779 * np.exp(68 * warmer), 0.794 * np.exp(44 * warmer)]) * self.mu_scale
         food = np.array(
             [
                 fa / (self.k_fa + fa + fa**2 / self.ki_fa[0]) / (1 + fna / self.ki_fna[0]),
                 fna / (self.k_fna + fna + fna**2 / self.ki_fna[1]) / (1 + fa / self.ki_fa[1]),
             ]
         )
+        bicarbonate = np.maximum(self.alkalinity_meq, 0)
+        food[0] *= 1 / (1 + np.exp(-(bicarbonate / self.bicarbonate_half - 1) * 5))
         growth = mu * food * oxygen / (self.k_oxygen[:, None] + oxygen)
         decay = 0.028 * 1.116 ** (temperature - 15) * self.decay_scale
         return growth * self.biomass / self.yields[:, None], growth - decay
@@ -141,6 +184,7 @@ class VirtualTanks:
         for k in range(hours):
             self._feed()
             self._drift()
+            self.ph = self.ph_now()
             for _ in range(STEPS_AN_HOUR):
                 oxidised, growth = self.rates(self.tan, self.nitrite)
                 *_, lamp = self.climate()
@@ -153,8 +197,10 @@ class VirtualTanks:
                 second = np.minimum(oxidised[1], self.nitrite / dt + oxidised[0] * share)
                 self.tan += dt * (from_gut + from_scraps - first)
                 self.nitrite = np.maximum(self.nitrite + dt * (oxidised[0] * share - second), 0)
-                spare = (demand - by_plants) * lamp
-                self.nitrate = np.maximum(self.nitrate + dt * (second - spare * self.nitrate / (0.6 + self.nitrate)), 0)
+                spare = (demand - by_plants) * lamp * self.nitrate / (0.6 + self.nitrate)
+                self.nitrate = np.maximum(self.nitrate + dt * (second - spare), 0)
+                charge = from_gut + from_scraps - first - oxidised[0] * share + spare
+                self.alkalinity_meq = self.alkalinity_meq + dt * (charge / N_G_MOL - self.acid_meq_day)
                 self.gut -= dt * from_gut
                 self.scraps -= dt * from_scraps
                 self.biomass = self.biomass * np.exp(dt * growth)
@@ -179,7 +225,7 @@ class VirtualTanks:
         self.scraps += nitrogen * 0.16 * self.leftover * 0.8
 
     def _drift(self):
-        self.ph_drift = 0.99 * self.ph_drift + 0.015 * self.rng.standard_normal(self.count)
+        self.co2_drift = 0.99 * self.co2_drift + 0.015 * self.rng.standard_normal(self.count)
         self.temperature_drift = 0.985 * self.temperature_drift + 0.06 * self.rng.standard_normal(self.count)
 
     def change(self, fraction):
@@ -187,6 +233,15 @@ class VirtualTanks:
         self.tan = self.tan * (1 - fraction)
         self.nitrite = self.nitrite * (1 - fraction)
         self.nitrate = self.nitrate * (1 - fraction) + fraction * self.source_nitrate
+        self.alkalinity_meq = self.alkalinity_meq * (1 - fraction) + fraction * self.source_meq
+        self.ph = self.ph_now()
+
+    def dose(self, mg_n_l):
+        """Add ammonia (count,) as the keeper measures it: off by a tenth; in half of the tanks as ammonia water."""
+        added = mg_n_l * np.exp(0.1 * self.rng.standard_normal(self.count))
+        self.tan = self.tan + added
+        self.alkalinity_meq = self.alkalinity_meq + np.where(self.doses_water, added / N_G_MOL, 0.0)
+        self.ph = self.ph_now()
 
     def kit(self, parameter: str):
         """One reading of every tank in mg/L of the ion, on the kit's own coarse steps."""
