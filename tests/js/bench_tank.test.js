@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { facts_of } from "../../pwa/advice/facts.js";
 import { belief_input } from "../../pwa/advice/forecast/belief_input.js";
+import { of_tank } from "../../pwa/advice/of_tank.js";
 import { install } from "../../pwa/contracts.js";
 import { records_of, some, view } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
@@ -46,7 +47,14 @@ const RECORDS = {
   ],
 };
 const records = records_of(RECORDS);
-show(some({ ...records, now: () => new Date(NOW).toISOString(), on_change: () => () => {} }));
+show(
+  some({
+    ...records,
+    of: (/** @type {"reading"} */ kind, /** @type {string} */ tank_id) => of_tank(records.all(kind), tank_id),
+    now: () => new Date(NOW).toISOString(),
+    on_change: () => () => {},
+  }),
+);
 
 test("a change with another tank's water carries that tank's nitrate into the Bench's forecast", () => {
   const { changes } = figures_of("tank-one-1");
