@@ -60,6 +60,7 @@ export class RoomCache {
   #whole = false;
   /** @type {Set<string>} tanks whose records are held */ #tanks = new Set();
   /** @type {Promise<void> | null} */ #reading_rest = null;
+  /** @type {Map<string, Promise<void>>} tanks that are asked for */ #asked = new Map();
   /** @type {Set<() => void>} */ #listeners = new Set();
   /** @type {Set<() => void>} */ #writers = new Set();
   // Reads follow one another, so that an older one never replaces a newer.
@@ -134,8 +135,13 @@ export class RoomCache {
       this.#reading_rest ??= this.#read_rest().finally(() => (this.#reading_rest = null));
       return this.#reading_rest;
     }
-    await this.#after(() => this.#read_tank(tank_id));
-    this.#tell();
+    const asked =
+      this.#asked.get(tank_id) ??
+      this.#after(() => this.#read_tank(tank_id))
+        .then(() => this.#tell())
+        .finally(() => this.#asked.delete(tank_id));
+    this.#asked.set(tank_id, asked);
+    return asked;
   }
 
   /**

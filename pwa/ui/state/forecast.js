@@ -58,6 +58,7 @@ export async function read_last_advice(opened) {
   const here = kept.filter((one) => one.room === opened.id && one.shape === SHAPE);
   last = new Map(here.map((one) => [one.tank_id, one]));
   changed = await changed_since(opened, here);
+  single_at_first = new Map(here.map((one) => [one.tank_id, single(opened, one)]));
 }
 
 /** @param {import("./live.js").FishRoom} opened @param {LastAdvice[]} kept */
@@ -77,18 +78,40 @@ async function changed_since(opened, kept) {
   return new Set(kept.filter(touched).map(({ tank_id }) => tank_id));
 }
 
-/** Read the records that the Round did not need: first of the tanks without an advice that still holds. */
+/**
+ * Read the records that the Round did not need: of tanks whose last advice no longer holds, or is more than an hour
+ * old, so that its forecast is made anew. The others are read when a page shows them.
+ */
 export async function read_the_rest() {
   const opened = room.value;
-  for (const { id } of opened.all("tank")) if (!kept_of(id)) await opened.ready(id);
-  await opened.ready();
+  for (const { id } of opened.all("tank")) {
+    const kept = kept_of(id);
+    if (!kept || now.value - kept.at > HOUR) await opened.ready(id);
+  }
 }
 
+/**
+ * What is held of a tank whose records are not read: single records that came. Another array says that one came.
+ * @param {Pick<import("./live.js").FishRoom, "all" | "get" | "of">} from @param {LastAdvice} kept
+ */
+const single = (from, { tank_id, from_tanks }) => [
+  from.get("tank", tank_id),
+  ...OF_TANK.map((kind) => from.of(kind, tank_id)),
+  ...OF_ROOM.map((kind) => from.all(kind)),
+  ...from_tanks.map((id) => from.of("reading", id)),
+];
+/** The same when the room was opened. @type {Map<string, unknown[]>} */
+let single_at_first = new Map();
+
 /** The last advice of a tank whose records are not read, while they are as they were. @param {string} tank_id */
-const kept_of = (tank_id) => {
+function kept_of(tank_id) {
   const kept = last.get(tank_id);
-  return kept && !changed.has(tank_id) && kept.unit === shown_in("L").unit ? kept : null;
-};
+  const first = single_at_first.get(tank_id);
+  if (!kept || !first || changed.has(tank_id) || kept.unit !== shown_in("L").unit) return null;
+  if (single(live_room, kept).every((one, i) => one === first[i])) return kept;
+  changed.add(tank_id);
+  return null;
+}
 
 /**
  * @typedef {{facts: Facts, rule: Rule, asked: Asked, made_of: unknown[], digests: Pick<LastAdvice, "asked" | "tests" |
@@ -127,6 +150,7 @@ export function advice_at_once(tank) {
   const here = all("tank") && room.value.is_ready(tank.id);
   if (here) return advice_for(tank);
   const kept = kept_of(tank.id);
+  if (!kept) void room.value.ready(tank.id).catch(console.warn);
   return kept && { facts: { now: now.value, ...kept.facts }, advice: { ...kept.advice, as_of: kept.at } };
 }
 
