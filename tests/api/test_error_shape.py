@@ -140,8 +140,8 @@ def test_no_proxy_stores_how_the_server_is(fish_room):
 def test_a_wrong_method_is_told_the_right_ones(fish_room):
     """The app's pages answer any other address, and must not answer for the API's."""
     client = fish_room.app.test_client()
-    assert client.get("/api/v1/join").headers["Allow"] == "POST, OPTIONS"
-    assert client.options("/api/v1/join").headers["Allow"] == "POST, OPTIONS"
+    for answer in (client.get("/api/v1/join"), client.options("/api/v1/join")):
+        assert set(answer.headers["Allow"].split(", ")) == {"POST", "OPTIONS"}
     assert set(client.get(f"{AMMONIA}/more").headers) & {"Allow"} == set()
 
 
