@@ -11,10 +11,18 @@
 /** What a field shows and no calculation reads. */
 const SHOWN = ["label", "short_label", "help"];
 
+/** Calculations that the Round never runs: their contracts come with the rest. */
+export const LATER = [
+  ...["acclimation", "alkalinity_use", "ammonia_limits", "bath_dose", "carbon_dioxide", "closed_water", "evaporation"],
+  ...["filled_weight", "hardness_units", "heater_power", "ionic_strength", "light_dose", "nitrite_risk"],
+  ...["nutrient_routine", "oxygen_saturation", "salt_dose", "starter_dose", "steady_routine", "toxicant_limits"],
+  "water_after_change",
+];
+
 /** @param {Bundle} bundle @returns {Bundle} enough of it for the Round */
 export const first_of = (bundle) => ({
   ...bundle,
-  calc: each(bundle.calc, bare_contract),
+  calc: each(Object.fromEntries(Object.entries(bundle.calc).filter(([name]) => !LATER.includes(name))), bare_contract),
   tables: {
     ...bundle.tables,
     constants: { ...bundle.tables.constants, groups: each(bundle.tables.constants.groups, bare_group) },

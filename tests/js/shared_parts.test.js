@@ -3,9 +3,10 @@ import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";
 import { install } from "../../pwa/contracts.js";
-import { first_of, rest_of, together } from "../../pwa/i18n/shared_parts.js";
+import { LATER, first_of, rest_of, together } from "../../pwa/i18n/shared_parts.js";
 import { shared_bundle } from "./shared_bundle.js";
 import { SITUATIONS, TABLE, table_of, told } from "./situations.js";
+import { heads_of, modules, nodes, tree_of } from "./source_of.js";
 
 const whole = shared_bundle();
 
@@ -24,6 +25,19 @@ test("the first part has each answer's field that the Round's words name", () =>
     const of = (/** @type {typeof whole} */ bundle) => bundle.calc[name].outputs.find((one) => one.name === field);
     assert.deepEqual(of(first_of(whole)), of(whole), `${name}.${field}`);
   }
+});
+
+test("nothing that the Round fetches names a calculation whose contract comes later", () => {
+  const fetched = new Set(["app.js", "places/round.js", ...modules().filter((path) => path.startsWith("workers/"))]);
+  for (const path of fetched) for (const other of heads_of(path)) fetched.add(other);
+  assert.ok(fetched.size > 100);
+  for (const name of LATER) assert.ok(whole.calc[name], name);
+  const own = [...fetched].filter((path) => !/^(calc|i18n|vendor)\//.test(path));
+  for (const path of own)
+    for (const { node, held } of nodes(tree_of(path))) {
+      const said = node.type === "Literal" ? node.value : held === "property" ? node.name : null;
+      assert.ok(!LATER.includes(said), `${path} names ${said}`);
+    }
 });
 
 test("the first part says in every situation what the whole says", () => {

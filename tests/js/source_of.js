@@ -37,6 +37,14 @@ export function imports_of(path) {
   return named.map((name) => posix.join(posix.dirname(path), name));
 }
 
+/** The files of pwa/ that one of them imports at its head: they are fetched with it. @param {string} path */
+export function heads_of(path) {
+  if (path.startsWith("vendor/")) return [];
+  const { body } = /** @type {{body: Node[]} & Node} */ (tree_of(path));
+  const named = body.flatMap(({ source }) => (source?.value ? [source.value] : []));
+  return named.map((name) => posix.join(posix.dirname(path), name));
+}
+
 /** The names that a file uses and does not declare itself. @param {string} path */
 export function globals_of(path) {
   const used = new Set();

@@ -1,2 +1,0 @@
-import{Kb as g,Lb as h,O as d,Ta as e,Vb as i,dd as m,lc as j,m as b,oc as k,pb as f,qc as l,qd as n,rd as o,u as c}from"./chunk-6UKWFE3K.js";import{J as a}from"./chunk-NE5DRRVS.js";import"./chunk-HZWNA2UL.js";import"./chunk-I3X6XWMK.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-1D848D49.js.map

@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-80649BA4.json",de:"/built/shared-first-de-ADDA21FE.json",fr:"/built/shared-first-fr-682DA504.json"},rest:{en:"/built/shared-rest-en-B7B599E7.json",de:"/built/shared-rest-de-DD46F5B0.json",fr:"/built/shared-rest-fr-1B524295.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-I3X6XWMK.js.map
