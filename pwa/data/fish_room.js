@@ -9,7 +9,6 @@ import { identity, join as join_by, make_room as make_by, refresh_me, wake } fro
 import { again, discard, undiscard } from "./outbox.js";
 import { this_phone } from "./phone.js";
 import { drop_photo, keep_photos, photo_bytes, photos_again, ready_photo, refused_photos } from "./photos.js";
-import { readings_csv } from "./readings_csv.js";
 import { open_cache } from "./room_cache.js";
 import { forget, last_room, list, remember } from "./room_list.js";
 import { corrects } from "./view.js";
@@ -252,12 +251,13 @@ export class FishRoom {
 
   /** Everything of the room that is on this phone, as an open archive (a ZIP). */
   async export() {
-    const [{ export_room }] = await Promise.all([import("./archives.js"), this.ready()]);
-    return export_room(this.phone, this.id, this.readings());
+    const { export_room } = await import("./archives.js");
+    return export_room(this.phone, this.id, await this.readings());
   }
 
   /** The readings that stand as CSV (RFC 4180), the same columns as the archive's `readings.csv`. */
-  readings() {
+  async readings() {
+    const [{ readings_csv }] = await Promise.all([import("./archives.js"), this.ready()]);
     return readings_csv(this.all("reading"), this.all("tank"), (keeper_id) => this.name_of(keeper_id));
   }
 

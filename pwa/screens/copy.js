@@ -17,7 +17,7 @@ export function Copy() {
   const whole = async () => t("archive.kept", { file: keep_file(await here.export(), "limnary-room", "zip") });
   const readings = async () =>
     t("archive.kept", {
-      file: keep_file(new Blob([here.readings()], { type: "text/csv" }), "limnary-readings", "csv"),
+      file: keep_file(new Blob([await here.readings()], { type: "text/csv" }), "limnary-readings", "csv"),
     });
   const take_in = (/** @type {Event & {currentTarget: HTMLInputElement}} */ { currentTarget: input }) => {
     const file = input.files?.[0];

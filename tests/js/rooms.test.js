@@ -214,7 +214,7 @@ test("readings that stand come out as a table, oldest first; the archive holds i
     `${at("05")},"'=Moss, ""north""",total_ammonia,0.25,mg/L,ion,Ada,"two\nlines",${tank},,${right}`,
     "",
   ].join("\r\n");
-  assert.equal(room.readings(), table);
+  assert.equal(await room.readings(), table);
   const files = await unzip(new Uint8Array(await (await room.export()).arrayBuffer()));
   assert.equal(new TextDecoder().decode(files.get("readings.csv")), table);
 });
