@@ -69,6 +69,15 @@ def test_the_next_reading_decides_between_accident_and_wrong_test():
     assert cleared["p90"] < 0.2
 
 
+def test_nitrite_that_stands_high_again_and_again_is_not_forecast_as_gone():
+    """Bacteria can stall: a doubted reading puts their number in doubt, not only the water of that hour."""
+    tank = {**TANK, "seeded": "mature_media"}
+    high = [reading(10 + half / 2, "nitrite", 4) for half in range(4)]
+    asked = {"tank": tank, "now_h": 11.5 * 24, "horizon_h": 12, "readings": [*quiet(range(1, 10)), *high]}
+    half_a_day_later = run("outlook", asked)["series"][-1]["nitrite_mg_n_l"]
+    assert half_a_day_later["p50"] > 0.6 and half_a_day_later["p90"] > 1
+
+
 def test_a_doubt_is_said_for_three_days_only():
     readings = [*quiet(range(1, 10)), reading(10, "nitrite", 4), *quiet(range(11, 15))]
     tank = {**TANK, "seeded": "mature_media"}

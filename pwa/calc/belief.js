@@ -16,13 +16,15 @@ import { normals, uniform } from "./random_numbers.js";
  */
 /**
  * @typedef {{cloud: Float64Array[], weight: Float64Array, seed: number, position: number, at_h: number, base: number,
- *   temperature_c: number, ph: number, kh_dkh: number | undefined, meal_n: number, fed_until_h: number,
- *   readings: number, doubts: Doubt[], begun_h: number, fresh: number[]}} Belief
+ *   sd_input: number, temperature_c: number, ph: number, kh_dkh: number | undefined, meal_n: number,
+ *   fed_until_h: number, readings: number, doubts: Doubt[], begun_h: number, fresh: number[]}} Belief
  */
 
 /** @type {Record<Nitrogen, number>} */
 const ROW_OF = { total_ammonia: k.TAN, nitrite: k.NITRITE, nitrate: k.NITRATE };
 const JITTERED = [k.CAPACITY_1, k.CAPACITY_2, k.INPUT, k.UPTAKE, k.GROWTH_1, k.GROWTH_2, k.HALF_1, k.HALF_2, k.DECAY];
+/** @type {Record<number, number>} */
+const CAPACITY_OF = { [k.TAN]: k.CAPACITY_1, [k.NITRITE]: k.CAPACITY_2 };
 /** @type {[number, string][]} */
 const WALKS = [
   [k.CAPACITY_1, "walk_capacity"],
@@ -87,6 +89,7 @@ export function prior(c, tank, seed, at_h) {
     position: 0,
     at_h,
     base,
+    sd_input,
     temperature_c: tank.temperature_c,
     ph: tank.ph,
     kh_dkh: tank.kh_dkh,
@@ -215,6 +218,7 @@ export function observe(c, belief, parameter, value, steps) {
   belief.readings += 1;
   if (!first && Math.min(at_most, at_least) < c.doubt_chance) {
     const [p10, p90] = weighted_quantiles(belief.cloud[row], belief.weight, [0.1, 0.9]);
+    const again = belief.doubts.some((doubt) => agrees(c, belief, doubt, parameter, low, high));
     belief.doubts.push({
       at_h: belief.at_h,
       parameter,
@@ -222,7 +226,7 @@ export function observe(c, belief, parameter, value, steps) {
       expected_p10_mg_n_l: p10,
       expected_p90_mg_n_l: p90,
     });
-    suppose_event(c, belief, row, value, offset, scale);
+    suppose_event(c, belief, row, { value, offset, scale, again });
     below_high = share_below(belief.cloud[row], high, offset, scale, 1);
     below_low = share_below(belief.cloud[row], low, offset, scale, 0);
   }
@@ -241,21 +245,42 @@ export function observe(c, belief, parameter, value, steps) {
 }
 
 /**
+ * Whether an earlier doubted reading of the last days lies between `low` and `high` as well.
+ * @param {Settings} c
+ * @param {Belief} belief
+ * @param {Doubt} doubt
+ * @param {Nitrogen} parameter
+ * @param {number | null} low
+ * @param {number | null} high
+ */
+const agrees = (c, belief, doubt, parameter, low, high) =>
+  belief.at_h - doubt.at_h <= c.doubt_stands_h &&
+  doubt.parameter === parameter &&
+  (low === null || doubt.value_mg_n_l >= low) &&
+  (high === null || doubt.value_mg_n_l <= high);
+
+/**
+ * Lets some draws start anew from the reading, with bacteria as unsure as a new tank's.
  * @param {Settings} c
  * @param {Belief} belief
  * @param {number} row
- * @param {number} value
- * @param {number} offset
- * @param {number} scale
+ * @param {{value: number, offset: number, scale: number, again: boolean}} reading `again`: it repeats a doubted one
  */
-function suppose_event(c, belief, row, value, offset, scale) {
+function suppose_event(c, belief, row, { value, offset, scale, again }) {
   resample(c, belief);
   const n = belief.weight.length;
-  const every = c.event_every;
-  const some = c.event_chance / (n / every);
-  belief.weight.fill((1 - c.event_chance) / (n - n / every));
-  for (let i = 0; i < n; i += every) belief.weight[i] = some;
+  const [every, chance] = again ? [2, c.repeat_chance] : [c.event_every, c.event_chance];
   redraw(belief, row, 0, every, value, offset, scale);
+  /** @type {[number, number][]} */
+  const unsure = row in CAPACITY_OF ? [[CAPACITY_OF[row], c.sd_event_capacity]] : [];
+  if (row === k.TAN) unsure.push([k.INPUT, belief.sd_input]);
+  for (const [of, sd] of unsure) {
+    const noise = draw(belief, 1);
+    const values = belief.cloud[of];
+    for (let i = 0; i < n; i += every) values[i] *= Math.exp(sd * noise[i]);
+  }
+  belief.weight.fill((1 - chance) / (n - n / every));
+  for (let i = 0; i < n; i += every) belief.weight[i] = chance / (n / every);
 }
 
 /**

@@ -25,6 +25,7 @@ _JITTERED = (
     k.HALF_2,
     k.DECAY,
 )
+_CAPACITY_OF = {k.TAN: k.CAPACITY_1, k.NITRITE: k.CAPACITY_2}
 _WALKS = (
     (k.CAPACITY_1, "walk_capacity"),
     (k.CAPACITY_2, "walk_capacity"),
@@ -40,7 +41,8 @@ class Belief:
     """The whole state of the filter: it can be copied, stored and resumed.
 
     cloud (ROWS, N) in the units of kinetics; weight (N,) sums to 1; position: next free random counter;
-    base: nominal nitrogen input [mg N/L/day]; meal_n: nitrogen of meals that is not released yet [mg N/L];
+    base: nominal nitrogen input [mg N/L/day], sd_input the spread of its logarithm; meal_n: nitrogen of meals that is
+    not released yet [mg N/L];
     fresh: the rows that still hold the prior of `begun_h`, because no reading, dose or water change came yet.
     """
 
@@ -50,6 +52,7 @@ class Belief:
     position: int
     at_h: float
     base: float
+    sd_input: float
     temperature_c: float
     ph: float
     kh_dkh: float | None
@@ -98,6 +101,7 @@ def prior(c: dict, tank: dict, seed: int, at_h: float) -> Belief:
         position=0,
         at_h=at_h,
         base=base,
+        sd_input=sd_input,
         temperature_c=tank["temperature_c"],
         ph=tank["ph"],
         kh_dkh=tank.get("kh_dkh"),
@@ -175,8 +179,9 @@ def change_water(belief: Belief, fraction: float, source: dict) -> None:
 def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[float] | None) -> None:
     """Weight the draws by one reading [mg N/L, `steps` too]; record a doubt when it does not fit.
 
-    A doubted reading still counts. A few draws then assume that something happened (a death, a spill), the
-    others that the test went wrong; the next reading decides between them. A first reading soon after the
+    A doubted reading still counts. A few draws then assume that something happened (a death, a spill, bacteria that
+    stall), the others that the test went wrong; the next reading decides between them. If that one agrees with a
+    doubted one of the last days, half of the chance goes to the event. A first reading soon after the
     start contradicts only the prior, so it is not doubted: the belief starts from it (`_begin_at`).
     """
     row, kind = _ROW_OF[parameter], "nitrate" if parameter == "nitrate" else "reading"
@@ -192,8 +197,9 @@ def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[f
     if not first and min(at_most, at_least) < c["doubt_chance"]:
         p10, p90 = weighted_quantiles(belief.cloud[row], belief.weight, (0.1, 0.9))
         doubt = {"at_h": belief.at_h, "parameter": parameter, "value_mg_n_l": value}
+        again = any(_agrees(c, belief, one, parameter, low, high) for one in belief.doubts)
         belief.doubts.append({**doubt, "expected_p10_mg_n_l": p10, "expected_p90_mg_n_l": p90})
-        _suppose_event(c, belief, row, value, offset, scale)
+        _suppose_event(c, belief, row, value, offset, scale, again)
         below_high = share_below(belief.cloud[row], high, offset, scale, 1.0)
         below_low = share_below(belief.cloud[row], low, offset, scale, 0.0)
     fits = (1.0 - c["outlier"]) * (below_high - below_low) + c["outlier"] * c["outlier_spread"]
@@ -203,12 +209,29 @@ def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[f
         resample(c, belief)
 
 
-def _suppose_event(c: dict, belief: Belief, row: int, value: float, offset: float, scale: float) -> None:
+def _agrees(c: dict, belief: Belief, doubt: dict, parameter: str, low: float | None, high: float | None) -> bool:
+    """Whether an earlier doubted reading of the last days lies between `low` and `high` as well."""
+    recent = belief.at_h - doubt["at_h"] <= c["doubt_stands_h"]
+    at_least = low is None or doubt["value_mg_n_l"] >= low
+    at_most = high is None or doubt["value_mg_n_l"] <= high
+    return recent and doubt["parameter"] == parameter and at_least and at_most
+
+
+def _suppose_event(c: dict, belief: Belief, row: int, value: float, offset: float, scale: float, again: bool) -> None:
+    """Let some draws start anew from the reading: its concentration, and its group's bacteria as unsure as a new
+    tank's (for ammonia the input as well); `again`: the reading repeats one that was doubted."""
     resample(c, belief)
-    n, every = len(belief.weight), int(c["event_every"])
+    n = len(belief.weight)
+    every, chance = (2, c["repeat_chance"]) if again else (int(c["event_every"]), c["event_chance"])
     _redraw(belief, row, 0, every, value, offset, scale)
-    weight = np.full(n, (1.0 - c["event_chance"]) / (n - n // every))
-    weight[::every] = c["event_chance"] / (n // every)
+    unsure = [(_CAPACITY_OF[row], c["sd_event_capacity"])] if row in _CAPACITY_OF else []
+    if row == k.TAN:
+        unsure.append((k.INPUT, belief.sd_input))
+    for of, sd in unsure:
+        noise = belief.draw(1)[0]
+        belief.cloud[of, ::every] *= np.exp(sd * noise[::every])
+    weight = np.full(n, (1.0 - chance) / (n - n // every))
+    weight[::every] = chance / (n // every)
     belief.weight = weight
 
 

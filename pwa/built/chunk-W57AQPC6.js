@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-D4E8AE82.json",de:"/built/shared-first-de-CF059188.json",fr:"/built/shared-first-fr-B9418495.json"},rest:{en:"/built/shared-rest-en-5E321F03.json",de:"/built/shared-rest-de-E445FFD6.json",fr:"/built/shared-rest-fr-5C147D44.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-W57AQPC6.js.map
