@@ -6,6 +6,7 @@
 /** @import { Change } from "./write.js" */
 import { bring_again } from "./bring_back.js";
 import { identity, join as join_by, make_room as make_by, refresh_me, wake } from "./identity.js";
+import { mirror_name } from "./mirror.js";
 import { again, discard, undiscard } from "./outbox.js";
 import { this_phone } from "./phone.js";
 import { drop_photo, keep_photos, photo_bytes, photos_again, ready_photo, refused_photos } from "./photos.js";
@@ -22,7 +23,7 @@ const WRITE_AND_PHOTOS = /** @type {const} */ ([...WRITE_STORES, "photos"]);
 
 /** @typedef {ReturnType<FishRoom["sharing"]>} Sharing how far a room is shared */
 /** @typedef {() => Promise<void>} Undo */
-/** @typedef {{epoch: string, since: number, ops: string}} Place from what some records are known */
+/** @typedef {{mirror: string, since: number, ops: string}} Place from what some records are known */
 
 /**
  * Open a room; `local` before the first one is joined. `room` is for the screens, `cache` for sync.js.
@@ -98,12 +99,12 @@ export class FishRoom {
       const tank = op.kind === "tank" ? op.id : this.#cache.folded(op.kind, op.id)?.fields.tank;
       return kinds.includes(/** @type {RecordKind} */ (op.kind)) && (tank ?? tank_id) === tank_id;
     });
-    return { epoch: room?.epoch ?? "", since: room?.since ?? 0, ops: own.map(({ n }) => n).join() };
+    return { mirror: mirror_name(room), since: room?.since ?? 0, ops: own.map(({ n }) => n).join() };
   }
 
-  /** The rows that came after a place; null where nobody can tell. @param {Pick<Place, "epoch" | "since">} place */
-  rows_after({ epoch, since }) {
-    return this.#cache.rows_after(epoch, since);
+  /** The rows that came after a place; null where nobody can tell. @param {Pick<Place, "mirror" | "since">} place */
+  rows_after({ mirror, since }) {
+    return this.#cache.rows_after(mirror, since);
   }
 
   /**

@@ -95,7 +95,7 @@ async function drop_mirror(t, room_id, changes = {}) {
   if (!held) return;
   await t.rows.delete(of_room(room_id));
   const { total: _total, ...rest } = held;
-  await t.rooms.put({ ...rest, ...changes, since: 0, settled: 0, count: 0 });
+  await t.rooms.put({ ...rest, ...changes, since: 0, settled: 0, count: 0, begun: (held.begun ?? 0) + 1 });
 }
 
 /**
@@ -130,5 +130,9 @@ export async function end_membership(t, room_id) {
 export async function mend_mirror(t, room_id) {
   const held = await t.rooms.get(room_id);
   const count = await t.rows.count(of_room(room_id));
-  if (held && held.count !== count) await t.rooms.put({ ...held, since: 0, settled: 0, count });
+  if (held && held.count !== count)
+    await t.rooms.put({ ...held, since: 0, settled: 0, count, begun: (held.begun ?? 0) + 1 });
 }
+
+/** What tells one filling of a room's mirror from the next. @param {RoomEntry | null} room */
+export const mirror_name = (room) => (room ? `${room.epoch} ${room.begun ?? 0}` : "");

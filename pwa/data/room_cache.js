@@ -13,6 +13,7 @@
 import { records } from "../contracts.js";
 import { of_room } from "./database.js";
 import { HeldRecords } from "./held_records.js";
+import { mirror_name } from "./mirror.js";
 import { fold } from "./view.js";
 
 /** A room of so many rows or fewer is read at once: that takes no longer than its first part. */
@@ -147,13 +148,18 @@ export class RoomCache {
   /**
    * The rows that came after a place of this room's mirror; null where the mirror was begun anew since, or too many
    * came.
-   * @param {string} epoch @param {number} place
+   * @param {string} mirror its name @param {number} place
    */
-  async rows_after(epoch, place) {
+  async rows_after(mirror, place) {
     return this.#read(async (t) => {
       const room = await t.rooms.get(this.id);
       const after = IDBKeyRange.bound([this.id, place], [this.id, []], true);
-      if (room?.epoch !== epoch || room.since < place || (await t.rows.index("seq").count(after)) > AT_ONCE)
+      if (
+        !room ||
+        mirror_name(room) !== mirror ||
+        room.since < place ||
+        (await t.rows.index("seq").count(after)) > AT_ONCE
+      )
         return null;
       return t.rows.index("seq").getAll(after);
     });
@@ -321,7 +327,9 @@ export class RoomCache {
   async #catch_up(t, keys) {
     const state = await state_of(t, this.id);
     const [before, now] = [this.state.room, state.room];
-    const begun_anew = before?.epoch !== now?.epoch || before?.ended !== now?.ended || since(now) < since(before);
+    // Between two readings the cursor may have gone back and then past its old place: the mirror's name tells.
+    const begun_anew =
+      mirror_name(before) !== mirror_name(now) || before?.ended !== now?.ended || since(now) < since(before);
     if (begun_anew) return this.#read_all(t);
     const rows = await t.rows.index("seq").getAll(IDBKeyRange.bound([this.id, since(before)], [this.id, []], true));
     const confirmed = await this.#confirmed(t, settled(before), settled(now));

@@ -291,7 +291,7 @@ export interface LastAdvice {
   tests: string;
   water: string;
   /** From what its records were known (FishRoom.place). */
-  place: { epoch: string; since: number; ops: string };
+  place: { mirror: string; since: number; ops: string };
   /** The tanks whose water went into it. */
   from_tanks: string[];
   /** What the Round needs besides: the last reading, the last change, the last meals. */

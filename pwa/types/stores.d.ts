@@ -104,6 +104,8 @@ export interface RoomEntry {
   settled: number;
   /** How many rows the mirror holds. */
   count: number;
+  /** How often the mirror was begun anew. */
+  begun?: number;
   /** How many the server holds, while they are pulled for the first time. */
   total?: number;
   /** Names of keepers, by id. */

@@ -170,3 +170,24 @@ test("of a room that is not on the screen, other tabs are told", async () => {
   stop();
   assert.deepEqual(told[0], { room: ROOM, keys: [{ kind: "tank", id: tank }] });
 });
+
+test("a mirror that lost rows and was filled again meanwhile is read anew, though its cursor went on", async () => {
+  const rows = [1, 2, 3].map((seq) => row(seq, "tank", `tank-000${seq}`, TANK));
+  let there_are = 2;
+  const server = scripted({
+    pull: (request) => {
+      const [, since] = /since=(\d+)/.exec(request.path) ?? [];
+      return page(request, rows.slice(Number(since), there_are));
+    },
+  });
+  const { phone, cache, share } = await joined_phone(server);
+  await share();
+  await phone.database.write(["rows"], (t) => t.rows.delete([ROOM, "tank", "tank-0001"]));
+  await cache.reread([TANK_KEY]);
+  assert.equal(names(cache).length, 1, "one row was lost under it");
+  there_are = 3;
+  // Another tab shares: this one hears of it only when all is done.
+  await share_once(phone, ROOM, () => {});
+  await cache.reread();
+  assert.equal(names(cache).length, 3);
+});

@@ -28,7 +28,7 @@ const OF_TANK = ["reading", "water_change", "dose", "feeding", "stock_change", "
 const OF_ROOM = ["source_water", "label", "own_species"];
 const MADE_OF = /** @type {readonly RecordKind[]} */ (["tank", ...OF_TANK, ...OF_ROOM]);
 /** Raise this whenever `LastAdvice` changes: what was kept before is then ignored. */
-const SHAPE = 1;
+const SHAPE = 2;
 /** The last meals that the Round needs. */
 const MEALS = 12;
 
@@ -65,10 +65,10 @@ export async function read_last_advice(opened) {
 async function changed_since(opened, kept) {
   if (opened.is_ready() || !kept.length) return new Set(kept.map(({ tank_id }) => tank_id));
   const since = Math.min(...kept.map(({ place }) => place.since));
-  const rows = await opened.rows_after({ epoch: kept[0].place.epoch, since });
+  const rows = await opened.rows_after({ mirror: kept[0].place.mirror, since });
   const touched = (/** @type {LastAdvice} */ { tank_id, place, from_tanks }) =>
     !rows ||
-    place.epoch !== kept[0].place.epoch ||
+    place.mirror !== kept[0].place.mirror ||
     place.ops !== opened.place(tank_id, MADE_OF).ops ||
     rows.some(({ seq, kind, id, fields }) => {
       if (seq <= place.since || !MADE_OF.includes(/** @type {RecordKind} */ (kind))) return false;
