@@ -96,6 +96,7 @@ def test_a_reading_that_does_not_fit_is_doubted_out_loud(new_phone):
     thumb.tap("link", "Change")
     thumb.sees("25 % of its water")
     thumb.tap("link", "Back")
+    at(thumb, NOW + timedelta(minutes=20))
     thumb.tap("link", "Test")
     thumb.tap("button", "0", exact=True)
     thumb.tap("button", "Save 1 reading")
