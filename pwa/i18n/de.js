@@ -145,10 +145,10 @@ export const de = {
   "filled.ph": "pH {value}",
   "filled.temperature_c": "{value}",
 
-  "chance.under": "unter 1 %",
+  "chance.under": "unter 1\u00a0%",
   "chance.one_in": "etwa 1 von {count}",
   "chance.in_ten": "etwa {count} von 10",
-  "chance.over": "über 95 %",
+  "chance.over": "über 95\u00a0%",
 
   "round.title": "Runde",
   "round.empty": "Noch kein Becken. Miss das erste aus, dann sagt dir diese Seite jeden Tag, was es braucht.",

@@ -143,10 +143,10 @@ export const en = {
   "filled.ph": "pH {value}",
   "filled.temperature_c": "{value}",
 
-  "chance.under": "under 1 %",
+  "chance.under": "under 1\u00a0%",
   "chance.one_in": "about 1 in {count}",
   "chance.in_ten": "about {count} in 10",
-  "chance.over": "over 95 %",
+  "chance.over": "over 95\u00a0%",
 
   "round.title": "Round",
   "round.empty": "No tank yet. Measure the first one, and this page tells you each day what it wants.",

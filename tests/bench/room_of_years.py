@@ -10,21 +10,19 @@ Medians; it asserts nothing.
 import os
 import statistics
 import sys
-import tempfile
 import time
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
 sys.path[:0] = [str(ROOT / "tests/bench"), str(ROOT / "e2e"), str(ROOT / "server")]
 
-from phones import Thumb, chromium, phone  # noqa: E402
+from phones import Thumb  # noqa: E402
 from playwright.sync_api import TimeoutError as Late  # noqa: E402
-from playwright.sync_api import sync_playwright  # noqa: E402
 from real_server import RealServer  # noqa: E402
-from years_page import fill  # noqa: E402
+from years_page import full_room  # noqa: E402
 
 SIZES, A_YEAR, SPEEDS, OPENINGS, READINGS = (3, 60), 365, (1, 4), 5, 5
-PATIENCE_MS, FORECASTS_MS = 600_000, 240_000
+FORECASTS_MS = 240_000
 FRAMES = "const frame = () => new Promise(requestAnimationFrame);"
 STANDS = f"""async (tanks) => {{ {FRAMES}
   while (document.querySelectorAll(".entry .sentence").length < tanks) await frame();
@@ -58,19 +56,8 @@ def main(sizes: list[int]) -> None:
     """Measure, and print each row as soon as it is known."""
     print(f"load of the last minute: {os.getloadavg()[0]:.1f} on {os.cpu_count()} cores")
     for tanks in sizes:
-        with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
-            server = RealServer(Path(folder) / "data").start()
-            browser = chromium(playwright)
-            try:
-                served = server.new_room()
-                link = served.invite("keeper")
-                records = fill(served, tanks, A_YEAR)
-                with phone(browser, server.origin) as context:
-                    context.set_default_timeout(PATIENCE_MS)
-                    one_phone(Thumb(context.new_page()), link, tanks, records, server)
-            finally:
-                browser.close()
-                server.stop()
+        with full_room(tanks, A_YEAR) as (thumb, link, records, server):
+            one_phone(thumb, link, tanks, records, server)
 
 
 def row(tanks: int, what: str, ms: float, more: str = "") -> None:

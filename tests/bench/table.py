@@ -25,10 +25,9 @@ from phones import Thumb, chromium, phone  # noqa: E402
 from playwright.sync_api import sync_playwright  # noqa: E402
 from real_server import RealServer  # noqa: E402
 from room_hands import join  # noqa: E402
-from years_page import fill  # noqa: E402
+from years_page import full_room  # noqa: E402
 
 OPS, SLOWER, OPENINGS, A_YEAR = 10_000, 4, 5, 365
-PATIENCE_MS = 600_000
 PLACES = {
     "Round": "/",
     "tanks": "/tanks",
@@ -88,19 +87,8 @@ def calculation_rows(rounds: int) -> None:
 
 def phone_rows(tanks: int) -> None:
     """Taking in a room of these tanks and one year, and starting without a server."""
-    with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
-        server = RealServer(Path(folder) / "data").start()
-        browser = chromium(playwright)
-        try:
-            served = server.new_room()
-            link = served.invite("keeper")
-            records = fill(served, tanks, A_YEAR)
-            with phone(browser, server.origin) as context:
-                context.set_default_timeout(PATIENCE_MS)
-                taken_in_and_started(Thumb(context.new_page()), link, tanks, records, server)
-        finally:
-            browser.close()
-            server.stop()
+    with full_room(tanks, A_YEAR) as (thumb, link, records, server):
+        taken_in_and_started(thumb, link, tanks, records, server)
 
 
 def taken_in_and_started(thumb: Thumb, link: str, tanks: int, records: int, server: RealServer) -> None:

@@ -10,6 +10,8 @@ import statistics
 import sys
 import tempfile
 import time
+from collections.abc import Iterator
+from contextlib import contextmanager
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -23,6 +25,7 @@ from real_server import RealServer, ServedRoom  # noqa: E402
 from room_hands import join  # noqa: E402
 
 BATCH, SLOWER, OPENINGS, DAILY_DAYS = 500, 4, 5, 60
+PATIENCE_MS = 600_000
 FIGURES = {"total_ammonia": 0, "nitrite": 0, "nitrate": 10, "ph": 7.2, "temperature": 24}
 # From the first request until the page shows its own words: its heading, and what `ready` looks for.
 READY = """async (ready) => {
@@ -55,6 +58,13 @@ def main(tanks: int, years: float) -> None:
 
 def measured(tanks: int, days: int) -> tuple[dict[str, float], int]:
     """Milliseconds of each action, and how many records there are."""
+    with full_room(tanks, days) as (thumb, link, count, _):
+        return one_phone(thumb, link, tanks), count
+
+
+@contextmanager
+def full_room(tanks: int, days: int) -> Iterator[tuple[Thumb, str, int, RealServer]]:
+    """A phone that has not joined yet, a link for it, how many records its room holds, and the server."""
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         server = RealServer(Path(folder) / "data").start()
         browser = chromium(playwright)
@@ -63,14 +73,14 @@ def measured(tanks: int, days: int) -> tuple[dict[str, float], int]:
             link = served.invite("keeper")
             count = fill(served, tanks, days)
             with phone(browser, server.origin) as context:
-                return one_phone(Thumb(context.new_page()), link, tanks), count
+                context.set_default_timeout(PATIENCE_MS)
+                yield Thumb(context.new_page()), link, count, server
         finally:
             browser.close()
             server.stop()
 
 
 def one_phone(thumb: Thumb, link: str, tanks: int) -> dict[str, float]:
-    thumb.page.context.set_default_timeout(300_000)
     began = time.perf_counter()
     join(thumb, link, "Bo", "Bo's phone")
     thumb.page.wait_for_function("(n) => document.querySelectorAll('.tank-name').length === n", arg=tanks)

@@ -327,14 +327,14 @@ test("until the forecast is there, or where it fails, the rule stands and says w
 
 test("a chance in plain words keeps its number", () => {
   assert.deepEqual([0, 0.004, 1 / 12, 0.2, 0.29, 0.4, 0.72, 0.94, 0.99].map(chance_said), [
-    "under 1 %",
-    "under 1 %",
+    "under 1\u00a0%",
+    "under 1\u00a0%",
     "about 1 in 12",
     "about 1 in 5",
     "about 1 in 3",
     "about 4 in 10",
     "about 7 in 10",
     "about 9 in 10",
-    "over 95 %",
+    "over 95\u00a0%",
   ]);
 });

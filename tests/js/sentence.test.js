@@ -35,7 +35,7 @@ test("a chance reads as a sentence at either end of the scale", async () => {
   await choose(["en-GB"]);
   assert.equal(
     reason({ code: "after_not_enough", chance: 0.99 }, NOW),
-    "Even then, the chance of passing a limit before the next test is over 95 %.",
+    "Even then, the chance of passing a limit before the next test is over 95\u00a0%.",
   );
   assert.equal(
     reason({ code: "after_not_enough", chance: 0.17 }, NOW),

@@ -1,2 +1,0 @@
-import{M as d,Nb as g,Ob as h,Ua as e,Yb as i,hd as m,k as b,pc as j,s as c,sb as f,sc as k,uc as l,ud as n,vd as o}from"./chunk-UCL2ILDB.js";import"./chunk-XLUTYHWB.js";import{J as a}from"./chunk-JA4V76BL.js";import"./chunk-HZWNA2UL.js";import"./chunk-MPBM5YXA.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-04C9BFB4.js.map
