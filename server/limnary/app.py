@@ -9,6 +9,7 @@ from limnary import errors
 from limnary.api import archive, calc, calendars, health, openapi, people, shell, sync
 from limnary.api.attempts import Attempts
 from limnary.api.calendars import Calendars
+from limnary.api.join_codes import JoinCodes
 from limnary.config import Config
 from limnary.headers import HEADERS
 from limnary.slow_lane import SlowLane
@@ -26,10 +27,13 @@ def create_app(config: Config | None = None) -> Flask:
     app.url_map.converters["page"] = shell.PageConverter
     store = Store(config.data_dir, config.clock)
     store.prepare()
+    attempts = Attempts(config.join_attempts, config.join_window_s)
+    in_all = Attempts(config.code_attempts, config.join_window_s)
     app.extensions |= {
         "limnary_config": config,
         "limnary_store": store,
-        "limnary_attempts": Attempts(config.join_attempts, config.join_window_s),
+        "limnary_attempts": attempts,
+        "limnary_join_codes": JoinCodes(attempts, in_all, config.code_minutes),
         "limnary_calls": Attempts(config.calls_per_minute, 60),
         "limnary_slow_lane": SlowLane(),
         "limnary_calendars": Calendars(store),

@@ -68,3 +68,7 @@ class Config:
     # After `join_attempts` wrong secrets from one address within `join_window_s` seconds the answer is 429.
     join_attempts: int = 10
     join_window_s: int = 600
+    # A short code opens for `code_minutes`; after `code_attempts` wrong ones from all addresses within `join_window_s`
+    # seconds no code is taken at all, and links still work.
+    code_minutes: int = 10
+    code_attempts: int = 100

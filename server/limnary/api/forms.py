@@ -16,15 +16,16 @@ _ROLE = {
     "choices": [{"value": role, "label": role} for role in ROLES],
 }
 
+_SECRET = {
+    "name": "secret",
+    "label": "The invitation's secret, the part of the link after #",
+    "type": "text",
+    "min_length": 8,
+    "max_length": 200,
+    "required": True,
+}
 JOIN = [
-    {
-        "name": "secret",
-        "label": "The invitation's secret, the part of the link after #",
-        "type": "text",
-        "min_length": 8,
-        "max_length": 200,
-        "required": True,
-    },
+    _SECRET,
     _name("keeper_name", "The keeper's name, needed without a key"),
     _name("device_name", "What this phone is called", required=True),
     {
@@ -37,6 +38,17 @@ JOIN = [
         "example": "43 to 86 letters, digits, - or _",
     },
 ]
+JOIN_CODE = [
+    {
+        "name": "code",
+        "label": "The short code, with or without spaces and hyphens, in capitals or not",
+        "type": "text",
+        "min_length": 8,
+        "max_length": 20,
+        "required": True,
+    }
+]
+CODE = [_SECRET]
 ROOM = [_name("name", "The room's name", required=True)]
 ROLE = [{**_ROLE, "required": True}]
 INVITE = [

@@ -105,6 +105,9 @@ def _paths() -> dict[str, dict]:
         "/healthz": {"get": _operation("healthz", "Whether the server is well", key=False)},
         "/api/v1/calc": {"get": _operation("calculations", "Every calculation", key=False)},
         "/api/v1/join": {"post": _operation("join", "Enter a room by an invitation", forms.JOIN, 201, None)},
+        "/api/v1/join/code": {
+            "post": _operation("join_code", "The secret that a short code stands for", forms.JOIN_CODE, key=None)
+        },
         "/api/v1/me": {"get": _operation("me", "Who this phone is")},
         "/api/v1/rooms": {"post": _operation("new_room", "A room of one's own", forms.ROOM, 201)},
         room: {"patch": _operation("rename_room", "Rename a room (owner)", forms.ROOM)},
@@ -116,6 +119,9 @@ def _paths() -> dict[str, dict]:
         f"{room}/invites": {
             "get": _operation("invites", "Open invitations (owner)"),
             "post": _operation("invite", "Make an invitation (owner)", forms.INVITE, 201),
+        },
+        f"{room}/invites/{{invitation}}/code": {
+            "post": _operation("short_code", "A short code to type for a link, open ten minutes", forms.CODE, 201)
         },
         f"{room}/invites/{{invitation}}": {"delete": _operation("withdraw", "Close an invitation (owner)", status=204)},
         f"{room}/calendar": {

@@ -2,9 +2,9 @@
 
 from flask import Blueprint, current_app, request
 
-from limnary.api.forms import INVITE, JOIN, ROLE, ROOM
+from limnary.api.forms import CODE, INVITE, JOIN, JOIN_CODE, ROLE, ROOM
 from limnary.api.reading import body_fields, config, device, device_if_any, store
-from limnary.errors import BadRequest, NotFound
+from limnary.errors import BadRequest, InviteSpent, NotFound
 from limnary.ids import utc
 
 blueprint = Blueprint("people", __name__, url_prefix="/api/v1")
@@ -25,6 +25,20 @@ def join():
         attempts.take(address, store().clock())
         raise
     return {**joined, "server_time": utc(store().clock())}, 201
+
+
+@blueprint.post("/join/code")
+def secret_of_code():
+    """The secret of the link that a short code stands for; the link is not used up by this."""
+    codes, now = current_app.extensions["limnary_join_codes"], store().clock()
+    code = body_fields("join_code", JOIN_CODE)["code"]
+    secret = codes.secret(code, request.remote_addr or "", now)
+    try:
+        store().open_invite(secret)
+    except InviteSpent:
+        codes.end(code)
+        raise
+    return {"secret": secret}
 
 
 @blueprint.get("/me")
@@ -87,6 +101,19 @@ def invite(room: str):
     given, starts = body_fields("invite", INVITE), origin()
     made = store().invite(room, caller, given["role"], given["hours"], given.get("keeper"))
     return {**made, "link": f"{starts}/join#{made['secret']}"}, 201
+
+
+@blueprint.post("/rooms/<room>/invites/<invitation>/code")
+def short_code(room: str, invitation: str):
+    """Make a short code to type for a link that this phone holds; an earlier code of the link ends."""
+    caller = device()
+    store().role(room, caller)
+    secret = body_fields("code", CODE)["secret"]
+    held = store().open_invite(secret)
+    if (held["id"], held["room"]) != (invitation, room):
+        raise NotFound("There is no such invitation")
+    code, ends_ms = current_app.extensions["limnary_join_codes"].make(invitation, secret, store().clock())
+    return {"code": code, "expires_at": min(utc(ends_ms), held["expires_at"])}, 201
 
 
 @blueprint.get("/rooms/<room>/invites")

@@ -72,9 +72,21 @@ def invite_of(db: sqlite3.Connection, secret: str) -> dict:
     return dict(row)
 
 
+def open_invite(db: sqlite3.Connection, secret: str, now_ms: int) -> dict:
+    """The invitation with this secret; NotFound if there never was one, InviteSpent if it is no longer open."""
+    invite = invite_of(db, secret)
+    if not _is_open(invite, now_ms):
+        raise InviteSpent()
+    return invite
+
+
+def _is_open(invite: dict, now_ms: int) -> bool:
+    return not (invite["used_at"] or invite["withdrawn_at"] or invite["expires_at"] <= utc(now_ms))
+
+
 def use_invite(db: sqlite3.Connection, invite: dict, device: str, now_ms: int) -> None:
     """Mark the invitation as used; InviteSpent if it is no longer open."""
-    if invite["used_at"] or invite["withdrawn_at"] or invite["expires_at"] <= utc(now_ms):
+    if not _is_open(invite, now_ms):
         raise InviteSpent()
     db.execute("UPDATE invites SET used_at = ?, used_by = ? WHERE id = ?", [utc(now_ms), device, invite["id"]])
 

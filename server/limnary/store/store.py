@@ -142,6 +142,11 @@ class Store:
                 people.member(db, room, keeper)
             return invites.add_invite(db, room, role, hours, caller["keeper"], self.clock(), keeper, caller["id"])
 
+    def open_invite(self, secret: str) -> dict:
+        """The open invitation with this secret: id, room, expires_at. NotFound or InviteSpent."""
+        with self.files.reading(self.files.people) as db:
+            return invites.open_invite(db, secret, self.clock())
+
     def open_invites(self, room: str, caller: dict) -> list[dict]:
         with self.files.reading(self.files.people) as db:
             people.owner_only(db, room, caller)
