@@ -26,6 +26,8 @@ NOT_HERE = {
     "server/data": "the data folder of a checkout",
     "e2e/shots": "written by python -m e2e.shots",
     "people.sqlite": "in the data folder",
+    "backups": "in the data folder",
+    "backups.json": "in the data folder",
     "rooms/ab/ROOM.sqlite": "in the data folder",
     "room.jsonl": "in a room's archive",
     "readings.csv": "in a room's archive",
@@ -93,9 +95,9 @@ def test_every_call_of_the_api_is_described(tmp_path):
 
 def test_every_setting_is_described():
     sources = [*ROOT.glob("server/limnary/**/*.py"), ROOT / "server/run", ROOT / "tests/run", *ROOT.glob("e2e/*.py")]
-    used = {name for path in sources for name in re.findall(r"\bLIMNARY_[A-Z]+\b", path.read_text("utf-8"))}
-    told = {name for text in TEXTS.values() for name in re.findall(r"^\|.*?`(LIMNARY_[A-Z]+)`", text, re.MULTILINE)}
-    told |= {name for text in TEXTS.values() for name in re.findall(r", `(LIMNARY_[A-Z]+)` \|", text)}
+    used = {name for path in sources for name in re.findall(r"\bLIMNARY_[A-Z_]+\b", path.read_text("utf-8"))}
+    told = {name for text in TEXTS.values() for name in re.findall(r"^\|.*?`(LIMNARY_[A-Z_]+)`", text, re.MULTILINE)}
+    told |= {name for text in TEXTS.values() for name in re.findall(r", `(LIMNARY_[A-Z_]+)` \|", text)}
     assert used == told
 
 

@@ -11,6 +11,7 @@ import { identity } from "./identity.js";
  *   id: string, role: Role, keeper: string | null, made_by: string, made_at: string, expires_at: string,
  * }} OpenInvite
  */
+/** @typedef {{backups: {automatic: boolean, last_good_at: string | null, kept: number, faults: string[]}}} Upkeep */
 /** @typedef {{id: string, link: string, role: Role, keeper: string | null, expires_at: string}} Invite */
 
 /** @param {Room} room @returns {Promise<Person[]>} */
@@ -69,6 +70,12 @@ export const make_calendar = (room) => call(room, "POST", "/calendar");
 
 /** Close this keeper's calendar link. @param {Room} room */
 export const close_calendar = (room) => call(room, "DELETE", "/calendar");
+
+/**
+ * What the server does by itself: its daily backups, and what is wrong with them. Only for owners.
+ * @param {Room} room @returns {Promise<Upkeep>}
+ */
+export const upkeep = (room) => call(room, "GET", "/upkeep");
 
 /** Shut out a lost or sold phone. @param {Room} room @param {string} device_id */
 export const revoke = (room, device_id) => send(room, "DELETE", `/api/v1/devices/${device_id}`);

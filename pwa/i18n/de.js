@@ -6,6 +6,7 @@ import { de_life } from "./de_life.js";
 import { de_room } from "./de_room.js";
 import { de_setup } from "./de_setup.js";
 import { de_tasks } from "./de_tasks.js";
+import { de_upkeep } from "./de_upkeep.js";
 
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const de = {
@@ -16,6 +17,7 @@ export const de = {
   ...de_room,
   ...de_setup,
   ...de_tasks,
+  ...de_upkeep,
   back: "Zurück",
   undo: "Rückgängig",
   close: "Schließen",

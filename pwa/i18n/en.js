@@ -9,6 +9,7 @@ import { en_journal } from "./en_journal.js";
 import { en_life } from "./en_life.js";
 import { en_room } from "./en_room.js";
 import { en_tasks } from "./en_tasks.js";
+import { en_upkeep } from "./en_upkeep.js";
 import { en_setup } from "./en_setup.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
@@ -19,6 +20,7 @@ export const en = {
   ...en_life,
   ...en_room,
   ...en_tasks,
+  ...en_upkeep,
   ...en_setup,
   back: "Back",
   undo: "Undo",

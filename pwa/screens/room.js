@@ -8,6 +8,7 @@ import { litres_said, measured, parameter_name } from "../ui/words/figures.js";
 import { Icon } from "../ui/icon.js";
 import { all_of_kind, now, online, room, sharing } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
+import { Upkeep } from "../ui/upkeep.js";
 import { tap } from "../ui/state/tap.js";
 
 /**
@@ -54,6 +55,7 @@ export function Room() {
           said=${(/** @type {View<"own_species">} */ { length_cm }) => measured(length_cm, "cm", 1)} />
         <${Settings} kind="own_plant" said=${() => ""} />`
       }
+      ${state.joined && about?.role === "owner" && html`<${Upkeep} />`}
     <//>`;
 }
 

@@ -6,7 +6,7 @@ from flask import Flask, Response, request
 from werkzeug.middleware.proxy_fix import ProxyFix
 
 from limnary import errors
-from limnary.api import archive, calc, calendars, health, openapi, people, shell, sync
+from limnary.api import archive, calc, calendars, health, openapi, people, shell, sync, upkeep
 from limnary.api.attempts import Attempts
 from limnary.api.calendars import Calendars
 from limnary.api.join_codes import JoinCodes
@@ -14,6 +14,8 @@ from limnary.config import Config
 from limnary.headers import HEADERS
 from limnary.slow_lane import SlowLane
 from limnary.store import Store
+from limnary.store.daily import DailyBackups
+from limnary.upkeep import Upkeep
 
 WORTH_PACKING = 1000
 
@@ -37,14 +39,27 @@ def create_app(config: Config | None = None) -> Flask:
         "limnary_calls": Attempts(config.calls_per_minute, 60),
         "limnary_slow_lane": SlowLane(),
         "limnary_calendars": Calendars(store),
+        "limnary_backups": _daily_backups(config, store),
     }
-    for part in (calc, openapi, sync, people, calendars, archive, health, shell):
+    for part in (calc, openapi, sync, people, calendars, archive, upkeep, health, shell):
         app.register_blueprint(part.blueprint)
     errors.install(app)
     app.after_request(_finish)
     if config.proxies:
         app.wsgi_app = ProxyFix(app.wsgi_app, x_for=config.proxies, x_proto=config.proxies)
     return app
+
+
+def upkeep_of(app: Flask) -> Upkeep:
+    """What this app's server does by itself; the caller starts it, in the process that serves."""
+    backups = app.extensions["limnary_backups"]
+    return Upkeep([backups.run_if_due] if backups else [])
+
+
+def _daily_backups(config: Config, store: Store) -> DailyBackups | None:
+    if config.backup_folder is None:
+        return None
+    return DailyBackups(store.files, config.backup_folder, config.backup_limit_bytes, store.clock)
 
 
 def _finish(answer: Response) -> Response:

@@ -30,6 +30,7 @@ def _serving(commands) -> None:
     one.add_argument("--host", help="default: this computer only, or with --lan the home network")
     one.add_argument("--lan", action="store_true", help="HTTPS for phones on the home network")
     one.add_argument("--access-log", action="store_true", help="print one line a request")
+    one.add_argument("--backup-to", metavar="DIR", help="where the daily backups go; `off` makes none")
     one.add_argument("--demo", action="store_true", help="with an invented fish room")
     one.add_argument("--sources", action="store_true", help="the app's modules as they are, not its build")
     _command(commands, "demo", "fill an invented fish room", "limnary.commands.serve:demo").set_defaults(demo=True)

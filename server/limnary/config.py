@@ -42,6 +42,19 @@ def proxies() -> int:
     return int(text)
 
 
+BACKUPS_OFF = "off"
+BACKUP_MB = 2000
+MOST_MB = 1_000_000
+
+
+def backup_limit_bytes(text: str | None = None) -> int:
+    """`text`, else $LIMNARY_BACKUP_MB: what all daily backups together may take, in megabytes."""
+    text = text or os.environ.get("LIMNARY_BACKUP_MB") or str(BACKUP_MB)
+    if not (text.isascii() and text.isdigit() and 1 <= int(text) <= MOST_MB):
+        raise BadSetting(f"LIMNARY_BACKUP_MB is {text!r}: it must be a whole number of megabytes from 1 to {MOST_MB}")
+    return int(text) * 1_000_000
+
+
 @dataclass(frozen=True)
 class Config:
     """Everything that `create_app` needs to know.
@@ -50,6 +63,7 @@ class Config:
     proxies: how many addresses at the end of `X-Forwarded-For` your own proxies wrote. If the number is too high,
         a caller can fake any address; if it is 0 behind a proxy, all callers share one limit of attempts.
     authority: the certificate that phones on the home network are asked to trust, if there is one.
+    backup_to: the folder of the daily backups, or "off"; None keeps them in the data folder.
     sources: serve the modules of pwa/ as they are, even where pwa/built/ is theirs.
     """
 
@@ -58,6 +72,8 @@ class Config:
     origin: str | None = field(default_factory=lambda: os.environ.get("LIMNARY_ORIGIN") or None)
     proxies: int = field(default_factory=proxies)
     authority: Path | None = None
+    backup_to: str | None = field(default_factory=lambda: os.environ.get("LIMNARY_BACKUP_TO") or None)
+    backup_limit_bytes: int = field(default_factory=backup_limit_bytes)
     sources: bool = False
     json_limit_bytes: int = 1_000_000
     unpacked_limit_bytes: int = 8_000_000
@@ -72,3 +88,10 @@ class Config:
     # seconds no code is taken at all, and links still work.
     code_minutes: int = 10
     code_attempts: int = 100
+
+    @property
+    def backup_folder(self) -> Path | None:
+        """Where the daily backups go; None if the server makes none."""
+        if self.backup_to == BACKUPS_OFF:
+            return None
+        return Path(self.backup_to) if self.backup_to else self.data_dir / "backups"

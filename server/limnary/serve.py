@@ -65,10 +65,12 @@ def run(
                 self.cfg.set(name, value)
 
         def load(self):
-            from limnary.app import create_app
+            from limnary.app import create_app, upkeep_of
             from limnary.deadlines import in_pieces
 
-            return in_pieces(create_app(config))
+            app = create_app(config)
+            upkeep_of(app).start()
+            return in_pieces(app)
 
     sys.argv = sys.argv[:1]  # gunicorn would take our arguments for its own
     os.environ.pop("GUNICORN_CMD_ARGS", None)

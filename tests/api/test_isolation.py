@@ -41,6 +41,7 @@ TABLE = {
     ("POST", "/api/v1/rooms/<room>/invites"): with_status(OWNERS, 201),
     ("GET", "/api/v1/rooms/<room>/invites"): OWNERS,
     ("DELETE", "/api/v1/rooms/<room>/invites/<invitation>"): with_status(OWNERS, 204),
+    ("GET", "/api/v1/rooms/<room>/upkeep"): OWNERS,
     ("GET", "/api/v1/rooms/<room>/calendar"): MEMBERS,
     ("POST", "/api/v1/rooms/<room>/calendar"): with_status(MEMBERS, 201),
     ("DELETE", "/api/v1/rooms/<room>/calendar"): with_status(MEMBERS, 204),

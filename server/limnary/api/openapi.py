@@ -124,6 +124,7 @@ def _paths() -> dict[str, dict]:
             "post": _operation("short_code", "A short code to type for a link, open ten minutes", forms.CODE, 201)
         },
         f"{room}/invites/{{invitation}}": {"delete": _operation("withdraw", "Close an invitation (owner)", status=204)},
+        f"{room}/upkeep": {"get": _operation("upkeep", "The server's daily backups, and what is wrong (owner)")},
         f"{room}/calendar": {
             "get": _operation("calendar_held", "Since when this keeper has a calendar link"),
             "post": _operation("make_calendar", "A calendar link of one's own, in place of the former", status=201),

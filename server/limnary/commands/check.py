@@ -10,11 +10,11 @@ from collections.abc import Iterator
 from datetime import UTC, datetime
 from pathlib import Path
 
-from limnary.commands.data import LAST_BACKUP, data_dir
+from limnary.commands.data import data_dir
 from limnary.config import Config
 from limnary.errors import LimnaryError, NotFound
 from limnary.ids import ms_of
-from limnary.store import backup, people
+from limnary.store import backup, daily, people
 from limnary.store.change_log import top_of
 from limnary.store.files import Files, connect
 
@@ -33,7 +33,8 @@ def check(arguments: argparse.Namespace) -> int:
     if not config.data_dir.is_dir():
         raise NotFound(f"There is no Limnary data in {config.data_dir.resolve()}: name the folder with --data")
     now_ms = config.clock()
-    looks = (_whole(files), _space(files), _clock(files, now_ms), _certificate(files, now_ms), _backup(files, now_ms))
+    timed = (_clock, _certificate, _daily, _backup)
+    looks = (_whole(files), _space(files), *(look(files, now_ms) for look in timed))
     faults = 0
     for fault, sentence in (one for look in looks for one in look):
         faults += fault
@@ -101,8 +102,18 @@ def _certificate(files: Files, now_ms: int) -> Look:
     yield days < LEAST_CERTIFICATE_DAYS, f"the certificate for the home network lasts {days} more day(s){renew}"
 
 
+def _daily(files: Files, now_ms: int) -> Look:
+    noted = daily.notes(files.folder)
+    for fault in daily.faults(noted, now_ms):
+        yield True, f"daily backups in {noted.folder}: {daily.FAULTS[fault]}"
+    for name in noted.damaged:
+        yield True, f"{Path(noted.folder) / name} is damaged: remove it"
+    if noted.good_at is not None and not daily.faults(noted, now_ms):
+        yield False, f"{len(noted.whole)} daily backup(s) in {noted.folder}"
+
+
 def _backup(files: Files, now_ms: int) -> Look:
-    note = files.folder / LAST_BACKUP
+    note = files.folder / backup.LAST_BACKUP
     if not note.is_file():
         yield True, "no backup was made yet: limnary backup FILE"
         return

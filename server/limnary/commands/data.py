@@ -1,7 +1,6 @@
 """`limnary backup`, `restore`, `export`, `import`: the records as files."""
 
 import argparse
-import json
 import os
 import sys
 from collections.abc import Iterator
@@ -13,9 +12,6 @@ from limnary.config import Config
 from limnary.errors import BadRequest, NotFound
 from limnary.serve import holding
 from limnary.store import Store, backup, people
-
-# Where the last backup went, for `limnary check`.
-LAST_BACKUP = "last-backup.json"
 
 
 def data_dir(arguments: argparse.Namespace) -> Path:
@@ -57,8 +53,7 @@ def back_up(arguments: argparse.Namespace) -> int:
     """All rooms and people into one file, while the server runs."""
     with opened(arguments) as store:
         rooms = backup.back_up(store.files, Path(arguments.file), store.clock())
-        note = {"file": str(Path(arguments.file).resolve())}
-        (store.files.folder / LAST_BACKUP).write_text(json.dumps(note), encoding="utf-8")
+        backup.note_last(store.files.folder, Path(arguments.file))
     print(f"{rooms} room(s) in {arguments.file}. Keep it as private as the data: it holds everything the rooms hold.")
     return 0
 

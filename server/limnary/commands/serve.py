@@ -17,7 +17,7 @@ PORT = 8340
 
 def serve(arguments: argparse.Namespace) -> int:
     """Serve until stopped."""
-    config = Config(data_dir=data_dir(arguments), sources=arguments.sources)
+    config = _config(arguments)
     host = arguments.host or os.environ.get("LIMNARY_HOST") or ("0.0.0.0" if arguments.lan else "127.0.0.1")
     port = arguments.port or int(os.environ.get("PORT") or PORT)
     check_port(host, port)
@@ -32,6 +32,11 @@ def serve(arguments: argparse.Namespace) -> int:
             print(sentence, file=sys.stderr, flush=True)
         run(config, address, certificate, arguments.access_log)
     return 0
+
+
+def _config(arguments: argparse.Namespace) -> Config:
+    config = Config(data_dir=data_dir(arguments), sources=arguments.sources)
+    return dataclasses.replace(config, backup_to=arguments.backup_to) if arguments.backup_to else config
 
 
 def demo(arguments: argparse.Namespace) -> int:
@@ -66,6 +71,7 @@ def _address(config: Config, host: str, port: int, on_lan: bool) -> tuple[Config
 def _welcome(store: Store, origin: str, with_demo: bool, on_lan: bool, config: Config) -> None:
     print(f"Limnary is at {origin}", flush=True)
     print(f"Data folder: {config.data_dir.resolve()}")
+    print(f"Daily backups: {config.backup_folder.resolve() if config.backup_folder else 'none'}")
     shown = []
     if with_demo:
         from limnary.demo import fill  # imported here, so that a start without the demo is faster

@@ -20,6 +20,7 @@ from limnary.store.files import Files, connect, migrate
 from limnary.store.migrations import PEOPLE, ROOM
 
 FORMAT, VERSION = "limnary-backup", 1
+LAST_BACKUP = "last-backup.json"
 WORKSHOP, READY = ".restoring", "READY"
 
 
@@ -62,6 +63,11 @@ def back_up(files: Files, target: Path, now_ms: int) -> int:
         part.unlink(missing_ok=True)
         copy.unlink(missing_ok=True)
     return len(sums) - 1
+
+
+def note_last(folder: Path, target: Path) -> None:
+    """Note in the data folder where the last backup went, for `limnary check`."""
+    (folder / LAST_BACKUP).write_text(json.dumps({"file": str(target.resolve())}), encoding="utf-8")
 
 
 def verify(backup: Path, trial: Path) -> tuple[str, int]:

@@ -68,6 +68,11 @@ class Store:
         with self.files.reading(self.files.people) as db:
             return people.role_of(db, room, caller)
 
+    def owner_only(self, room: str, caller: dict) -> None:
+        """NotAllowed unless the caller is an owner of the room; NotFound or MembershipEnded."""
+        with self.files.reading(self.files.people) as db:
+            people.owner_only(db, room, caller)
+
     def rooms_of(self, caller: dict) -> list[dict]:
         """The caller's rooms that can be opened, with role and epoch."""
         with self.files.reading(self.files.people) as db:
