@@ -53,6 +53,9 @@ TABLE = {
     ("POST", "/api/v1/rooms"): with_status(KNOWN, 201),
     # A revoked key must not count as no key.
     ("POST", "/api/v1/join"): {**with_status(OPEN, 201), "revoked": 401},
+    # Codes and secrets that nobody holds: see test_join_codes.py for those that somebody does.
+    ("POST", "/api/v1/join/code"): row(404, 404, 404, 404, 404, 404, 404, 404),
+    ("POST", "/api/v1/rooms/<room>/invites/<invitation>/code"): with_status(MEMBERS, 404),
     ("GET", "/api/v1/calc"): OPEN,
     ("GET", "/api/v1/calc/<name>"): OPEN,
     ("POST", "/api/v1/calc/<name>"): OPEN,
@@ -71,6 +74,8 @@ BODIES = {
         "keeper_name": "New",
         "device_name": "x",
     },
+    ("POST", "/api/v1/join/code"): lambda _: {"code": "ABCD2345"},
+    ("POST", "/api/v1/rooms/<room>/invites/<invitation>/code"): lambda _: {"secret": "a-secret-that-nobody-has"},
     ("POST", "/api/v1/calc/<name>"): lambda _: {"tan_mg_n_l": 1, "ph": 8, "temperature_c": 25},
 }
 
