@@ -50,8 +50,12 @@ async function turn() {
  * Pages that show no records but those that a room opens with, or its last advice. Pages of a tank show that tank;
  * every other page waits for the whole room.
  */
-const SHOW_LITTLE =
-  /^\/(index\.html|tanks(\/new|\/setup)?|tasks?(\/.*)?|labels|calendar|join|bench|room(\/(?!copy|needs-you).*)?)?$/;
+const SHOW_LITTLE = new RegExp(
+  `^/(${[
+    ...["index\\.html", "tanks(/new|/setup)?", "tasks?(/.*)?", "labels", "incidents", "calendar", "join", "bench"],
+    "room(/(?!copy|needs-you).*)?",
+  ].join("|")})?$`,
+);
 
 /** Read the records that a page shows. @param {string} path @param {Record<string, string>} parts of its route */
 async function records_of(path, { id }) {

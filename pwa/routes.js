@@ -16,6 +16,7 @@
  */
 const of_place = (fetch_place) => (name) => async () => (await fetch_place())[name];
 
+const alarm = of_place(() => import("./places/alarm.js"));
 const bench = of_place(() => import("./places/bench.js"));
 const journal = of_place(() => import("./places/journal.js"));
 const life = of_place(() => import("./places/life.js"));
@@ -47,6 +48,9 @@ export const ROUTES = [
   ["/tank/:id/feed", tank("Feed"), of_id],
   ["/tank/:id/dose", tank("Dose"), of_id],
   ["/tank/:id/note", tank("Note"), of_id],
+  ["/tank/:id/incidents", alarm("Incidents"), of_id],
+  ["/tank/:id/incident/:what", alarm("Incident"), ({ id, what }) => ({ key: `${id}/${what}`, id, what })],
+  ["/incidents", alarm("Incidents"), (_, url) => ({ key: url.href, what: url.searchParams.get("what") ?? undefined })],
   ["/tank/:id/trends", journal("Trends"), of_id],
   ["/tank/:id/history", journal("History"), of_id],
   ["/tank/:id/water", journal("Water"), of_id],

@@ -49,7 +49,12 @@ export async function build(root = HERE) {
     { url: "/index.html", revision: stamp },
     ...beside(pwa, index).map((path) => ({ url: `/${path}`, revision: hash(readFileSync(pwa + path)) })),
     ...[...files.keys()].filter(is_stored).map((name) => {
-      const language = languages.find((one) => of_language(one).includes(name) || names(parts, "", one).includes(name));
+      const language = languages.find(
+        (one) =>
+          of_language(one).includes(name) ||
+          of_language(`${one}_later`).includes(name) ||
+          names(parts, "", one).includes(name),
+      );
       const revision = /-[A-Z0-9]{8}\.\w+$/.test(name) ? null : hash(files.get(name) ?? "");
       return { url: `/built/${name}`, revision, ...(language ? { language } : {}) };
     }),
@@ -181,7 +186,7 @@ async function scripts(pwa, parts, files) {
   return {
     app: named_by_hash("app.js", files),
     first: [...closure("app.js", imported)].filter((name) => name !== "app.js"),
-    /** The catalogue of a language. @param {string} language */
+    /** The catalogue of a language, or its later texts ("de_later"). @param {string} language */
     of_language: (language) => [...files.keys()].filter((name) => name.startsWith(`${language}-`) && is_stored(name)),
   };
 }

@@ -107,6 +107,7 @@ export const de_tasks = {
   "saved.task_resumed": "{title} beginnt wieder",
 
   "away.title": "Urlaubszettel",
+  "kind.away_sheet": "Urlaubszettel",
   "away.short": "Für alle, die nach den Becken sehen: auf dem Handy oder auf einer gedruckten Seite",
   "away.none": "Niemand ist weg.",
   "away.none_more":

@@ -100,6 +100,7 @@ export const en_tasks = {
   "calendar.need_room": "A link needs a room that is shared: join or make one first. The file works without.",
 
   "away.title": "Away sheet",
+  "kind.away_sheet": "Away sheet",
   "away.short": "For who looks after the tanks: on a phone or on one printed page",
   "away.none": "Nobody is away.",
   "away.none_more": "An away sheet tells a helper what to feed, test and change, and whom to call.",

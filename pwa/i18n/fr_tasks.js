@@ -103,6 +103,7 @@ export const fr_tasks = {
     "Un lien demande une salle partagée : rejoins-en une ou crée-la d’abord. Le fichier marche sans cela.",
 
   "away.title": "Feuille d’absence",
+  "kind.away_sheet": "Feuille d’absence",
   "away.short": "Pour qui s’occupe des bacs : sur un téléphone ou sur une page imprimée",
   "away.none": "Personne n’est absent.",
   "away.none_more": "Une feuille d’absence dit à l’aide quoi donner, tester et changer, et qui appeler.",

@@ -14,6 +14,12 @@ const CATALOGUES = {
   de: async () => (await import("./de.js")).de,
   fr: async () => (await import("./fr.js")).fr,
 };
+/** The texts of pages that are opened seldom: they come with the rest of the shared texts. @type {typeof CATALOGUES} */
+const LATER = {
+  en: async () => (await import("./en_later.js")).en_later,
+  de: async () => (await import("./de_later.js")).de_later,
+  fr: async () => (await import("./fr_later.js")).fr_later,
+};
 /** @type {Record<string, Entry>} */
 const en = english;
 /** English plural rules for a text that is not translated yet. */
@@ -28,11 +34,16 @@ let plurals = ENGLISH;
  * Choose the language of the words and the locale of numbers and dates. Where the catalogue cannot be loaded, the words
  * are English.
  * @param {readonly string[]} wanted most wanted first
+ * @param {{all?: boolean}} [how] `all`: the later texts too; rejects if they cannot be had
  */
-export async function choose(wanted) {
+export async function choose(wanted, { all = true } = {}) {
   const chosen = wanted.find((one) => language_of(one) in CATALOGUES) ?? "en";
-  const words = await CATALOGUES[language_of(chosen)]().catch(() => en);
-  [locale, catalogue, plurals] = [chosen, words, new Intl.PluralRules(chosen)];
+  const language = language_of(chosen);
+  const [words, later] = await Promise.all([
+    CATALOGUES[language]().catch(() => en),
+    all ? LATER[language]().catch(LATER.en) : {},
+  ]);
+  [locale, catalogue, plurals] = [chosen, { ...words, ...later }, new Intl.PluralRules(chosen)];
 }
 
 /** "de" of "de-AT". @param {string} tag */

@@ -6,7 +6,7 @@ import { html, signal, useMemo, useSignal } from "../vendor/preact.js";
 import { correct_path, is_life, life_removal } from "../advice/life/life_writes.js";
 import { CORRECTED, GROUPS, GROUP_OF, by_day, removal, timeline } from "../advice/journal/timeline.js";
 import { clock, day_named, t } from "../i18n/words.js";
-import { earlier_lines, event_lines, event_name } from "../ui/words/event_said.js";
+import { earlier_lines, event_lines, event_name, is_incident } from "../ui/words/event_said.js";
 import { Icon } from "../ui/icon.js";
 import { all, all_of_kind, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
@@ -108,14 +108,11 @@ function Event({ event, here, tank }) {
           </p>`
         }
         ${
-          photos.length > 0 &&
-          html`<ul class="pictures small">${photos.map(
-            (photo, i) => html`
-          <li key=${photo.id}><a href=${`/photo/${photo.id}`}
-            aria-label=${`${t("photo.numbered", { at: i + 1 })}, ${named}`}><${Picture} photo=${photo}
-            said=${photo.caption ?? ""} /></a></li>`,
-          )}</ul>`
+          is_incident(records) &&
+          event.tank &&
+          html`<a class="quiet small" href=${`/trace?tank=${event.tank}&days=30`}>${t("trace.who")}</a>`
         }
+        <${Photos} photos=${photos} named=${named} />
         <span class="soft small row tight"><${Icon} name=${shared === "needs_you" ? "needs" : shared} size=${16} />
           ${t(`record.${shared}`)}</span>
       </div>
@@ -133,3 +130,13 @@ function Event({ event, here, tank }) {
       }
     </li>`;
 }
+
+/** @param {{photos: import("../advice/journal/timeline.js").Recorded[], named: string}} props */
+const Photos = ({ photos, named }) =>
+  photos.length > 0 &&
+  html`<ul class="pictures small">${photos.map(
+    (photo, i) => html`
+    <li key=${photo.id}><a href=${`/photo/${photo.id}`}
+      aria-label=${`${t("photo.numbered", { at: i + 1 })}, ${named}`}><${Picture} photo=${photo}
+      said=${photo.caption ?? ""} /></a></li>`,
+  )}</ul>`;

@@ -105,6 +105,10 @@ export interface NoteFields {
   quick?: string[];
   /** Entry it belongs to (a note and its photos share it) */
   entry?: string;
+  /** What went wrong, by its code (the notes of one incident share their entry) */
+  incident?: string;
+  /** The step against it that was done, by its code */
+  step?: string;
   /** Corrects */
   supersedes?: string;
 }

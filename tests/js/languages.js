@@ -6,13 +6,17 @@ import { argv } from "node:process";
 import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import { de } from "../../pwa/i18n/de.js";
+import { de_later } from "../../pwa/i18n/de_later.js";
 import { en } from "../../pwa/i18n/en.js";
+import { en_later } from "../../pwa/i18n/en_later.js";
 import { fr } from "../../pwa/i18n/fr.js";
+import { fr_later } from "../../pwa/i18n/fr_later.js";
 import { texts_of } from "../../pwa/i18n/shared_texts.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 /** @type {Record<string, Catalogue>} */
-export const CATALOGUES = { de, fr };
+export const CATALOGUES = { de: { ...de, ...de_later }, fr: { ...fr, ...fr_later } };
+export const ENGLISH = { ...en, ...en_later };
 
 /** The shared texts of a language, by their English. @param {string} language */
 export const words = (language) =>
@@ -27,7 +31,7 @@ export function report(language) {
 
 /** @typedef {Record<string, string | Record<string, string>>} Catalogue */
 /** @param {Catalogue} catalogue @param {string} language @param {Catalogue} [english] */
-export function screens(catalogue, language, english = en) {
+export function screens(catalogue, language, english = ENGLISH) {
   const forms = new Intl.PluralRules(language).resolvedOptions().pluralCategories;
   const missing_keys = Object.keys(english).filter((key) => !Object.hasOwn(catalogue, key));
   const unused_keys = Object.keys(catalogue).filter((key) => !Object.hasOwn(english, key));

@@ -2,8 +2,9 @@
 import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";
-import { en } from "../../pwa/i18n/en.js";
+import { ENGLISH as en } from "./languages.js";
 import { ago, choose, minutes, number, separator, short, t } from "../../pwa/i18n/words.js";
+import { shared_bundle } from "./shared_bundle.js";
 
 const pwa = new URL("../../pwa/", import.meta.url);
 const sources = [
@@ -24,6 +25,10 @@ test("every text named in the code is in the catalogue", () => {
     ].flatMap((hit) => hit.slice(1));
     for (const key of named) assert.ok(key in en, `${path} asks for ${key}`);
   }
+});
+
+test("every kind of record has a name, for the page of what was refused", () => {
+  for (const kind of Object.keys(shared_bundle().records)) assert.ok(`kind.${kind}` in en, kind);
 });
 
 test("every text is asked for somewhere, by its name or by its family", () => {

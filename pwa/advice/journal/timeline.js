@@ -109,7 +109,8 @@ export function correction(room, event, { one, value, at, tank }, new_id) {
       if (tank !== undefined) change.tank = tank;
       if (record === one && value !== undefined) change[CORRECTED[record.kind]] = value === "" ? undefined : value;
       // A corrected text need not hold the words of its tiles any more.
-      if (record === one && record.kind === "note" && value !== undefined) change.quick = undefined;
+      if (record === one && record.kind === "note" && value !== undefined)
+        Object.assign(change, { quick: undefined, incident: undefined, step: undefined });
       if (record.kind === "water_change") Object.assign(change, of_the_water(room, { ...record, ...change }, record));
       if (event.kind === "water_change" && record.kind === "dose") change.water_change = id;
       return instead(record, record === one ? id : new_id(), change);
@@ -177,7 +178,11 @@ function gathered(room, kind, { doses, photos, apart, loose }) {
   if (kind === "reading") return together(room.all(kind), ({ test }) => test).map((test) => as_written(room, test));
   if (kind === "water_change") return room.all(kind).map((change) => [change, ...(doses.get(change.id) ?? [])]);
   if (kind === "dose") return apart.map((dose) => [dose]);
-  if (kind === "note") return room.all(kind).map((note) => [note, ...(photos.get(note.entry ?? "") ?? [])]);
+  if (kind === "note")
+    return together(room.all(kind), ({ entry }) => entry).map((notes) => [
+      ...notes.toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1)),
+      ...(photos.get(notes[0].entry ?? "") ?? []),
+    ]);
   if (kind === "photo") return together(loose, ({ entry }) => entry);
   return /** @type {Happened[]} */ (room.all(kind)).map((record) => [record]);
 }

@@ -55,7 +55,7 @@ function speak(wanted) {
 
 /** @param {string} wanted */
 async function speak_now(wanted) {
-  await choose(locales(wanted));
+  await choose(locales(wanted), { all: all_wanted });
   const shared = await shared_texts(language());
   const marks = { ...marks_of(chosen()), group: "" };
   install(shared, (value) => typed_form(value, marks));

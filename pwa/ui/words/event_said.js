@@ -9,8 +9,12 @@ import { dosed_said, note_said, task_said } from "./tile_words.js";
 /** @import { Happened, Recorded } from "../../advice/journal/timeline.js" */
 /** @import { View } from "../../types/views.js" */
 
-/** @param {{kind: string}} event */
-export const event_name = ({ kind }) => NAMES[kind]?.() ?? t(`kind.${kind}`);
+/** @param {{kind: string, records?: Recorded[]}} event */
+export const event_name = ({ kind, records = [] }) =>
+  is_incident(records) ? t("history.incident") : (NAMES[kind]?.() ?? t(`kind.${kind}`));
+
+/** Whether something went wrong: the event then links to the trace. @param {Recorded[]} records */
+export const is_incident = (records) => records.some(({ kind, incident }) => kind === "note" && incident);
 /** @type {Record<string, () => string>} */
 const NAMES = {
   reading: () => t("history.test"),

@@ -2,6 +2,7 @@
  * Words that were picked from tiles. A record holds the words as its keeper read them and the code of the tile, by
  * which another phone says them in its own language. Without a code that is known here the words stand as written.
  */
+import { INCIDENT_CODES } from "../../advice/incident_codes.js";
 import { table } from "../../calc/tables.js";
 import { t } from "../../i18n/words.js";
 
@@ -37,6 +38,8 @@ export const amount_named = (code) => t(`plants.amount_${code}`);
 /** @param {string} code */
 export const quick_named = (code) => t(`quick.${code}`);
 /** @param {string} code */
+export const incident_named = (code) => t(`incident.name.${code}`);
+/** @param {string} code */
 export const task_named = (code) => t(`task_form.common.${code}`);
 /** @param {string} code */
 export const ammonia_named = (code) => t(`dosing.${code}`);
@@ -56,11 +59,17 @@ export const cause_said = ({ cause = "", cause_code }) => said(CAUSES, cause_nam
 export const amount_said = ({ amount = "", amount_code, portions }) =>
   said(AMOUNTS, amount_named, amount_code) ?? (portions ? t("setup.portions_in", { count: portions }) : amount);
 
-/** The words of a note: its first lines come from the tiles. @param {{text: string, quick?: string[]}} note */
-export const note_said = ({ text, quick = [] }) =>
+/**
+ * The words of a note: its first lines come from the tiles, those of an incident from what went wrong.
+ * @param {{text: string, quick?: string[], incident?: string, step?: string}} note
+ */
+export const note_said = ({ text, quick = [], incident, step }) =>
   text
     .split("\n")
-    .map((line, i) => said(QUICK, quick_named, quick[i]) ?? line)
+    .map((line, i) => {
+      if (i > 0 || !incident || step) return said(QUICK, quick_named, quick[i]) ?? line;
+      return said(INCIDENT_CODES, incident_named, incident) ?? line;
+    })
     .join("\n");
 
 /** What was dosed; ammonia and salts in the words of this phone. @param {{what: string, what_code?: string}} dose */

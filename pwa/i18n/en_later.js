@@ -1,0 +1,5 @@
+/** English: the texts of pages that are opened seldom. They are fetched with the first page after the Round. */
+import { en_incidents } from "./en_incidents.js";
+
+/** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+export const en_later = { ...en_incidents };

@@ -1,0 +1,5 @@
+/** French: the texts of pages that are opened seldom. They are fetched with the first page after the Round. */
+import { fr_incidents } from "./fr_incidents.js";
+
+/** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+export const fr_later = { ...fr_incidents };
