@@ -1,5 +1,6 @@
 /** Search by words through all that this phone holds of the room, without signal. */
 import { html, useMemo } from "../vendor/preact.js";
+import { INCIDENT_CODES } from "../advice/incident_codes.js";
 import { find, findable } from "../advice/journal/find.js";
 import { shelf } from "../bench/search.js";
 import { contracts } from "../contracts.js";
@@ -8,7 +9,7 @@ import { use_draft } from "../ui/state/draft.js";
 import { with_text } from "../ui/state/field_text.js";
 import { all_of_kind, live_room, now } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
-import { note_said, task_said } from "../ui/words/tile_words.js";
+import { incident_named, note_said, task_said } from "../ui/words/tile_words.js";
 
 /** The kinds that can be found. */
 const MADE_OF = [
@@ -23,14 +24,22 @@ const MADE_OF = [
   "own_species",
   "own_plant",
 ];
-const SAID = { note: note_said, task: task_said };
+const said = () => ({
+  note: note_said,
+  task: task_said,
+  incidents: INCIDENT_CODES.map((code) => ({
+    code,
+    name: incident_named(code),
+    words: `${t("incident.title")} ${t(`incident.words.${code}`)}`,
+  })),
+});
 /** How many of a group are shown; more words narrow them. */
 const MOST = 12;
 const LONGEST = 140;
 
 export function Search() {
   const words = use_draft("search", () => "");
-  const entries = useMemo(() => findable(live_room, contracts(), now.peek(), SAID), MADE_OF.map(all_of_kind));
+  const entries = useMemo(() => findable(live_room, contracts(), now.peek(), said()), MADE_OF.map(all_of_kind));
   const shelved = (/** @type {string} */ asked) => shelf(contracts(), asked).flatMap(({ entries: found }) => found);
   const groups = find(entries, words.value, shelved);
   const count = groups.reduce((sum, { found }) => sum + found.length, 0);

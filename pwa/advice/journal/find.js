@@ -1,5 +1,5 @@
 /**
- * Finding by words what a room holds: tanks, animals, plants, notes, tasks, labels, calculations. Accents and case do
+ * Finding by words what a room holds and what can go wrong: tanks, animals, plants, notes, tasks, labels, calculations. Accents and case do
  * not matter. Pure.
  */
 import { plain } from "../../figures/plain_text.js";
@@ -11,7 +11,7 @@ import { of_tank } from "../of_tank.js";
 /** @import { Records, Tank, View } from "../../types/views.js" */
 
 /** The groups in the order in which they are shown. */
-const GROUPS = /** @type {const} */ (["tank", "animals", "plants", "task", "note", "label", "calculation"]);
+const GROUPS = /** @type {const} */ (["tank", "incident", "animals", "plants", "task", "note", "label", "calculation"]);
 /** What the page of labels and waters lists. */
 const LABELLED = /** @type {const} */ (["label", "source_water", "test_kit", "own_species", "own_plant"]);
 
@@ -26,8 +26,8 @@ const LABELLED = /** @type {const} */ (["label", "source_water", "test_kit", "ow
  * @param {Pick<Records, "all">} room
  * @param {Record<string, Contract | undefined>} contracts by name
  * @param {number} now ms
- * @param {{note: (note: View<"note">) => string, task: (task: View<"task">) => string}} said how this phone says them,
- * whatever words the record holds
+ * @param {{note: (note: View<"note">) => string, task: (task: View<"task">) => string, incidents?: {code: string, name:
+ * string, words: string}[]}} said how this phone says them, whatever words the record holds; `incidents` by everyday words
  * @returns {Entry[]}
  */
 export function findable(room, contracts, now, said) {
@@ -35,6 +35,9 @@ export function findable(room, contracts, now, said) {
   const name_of_tank = (/** @type {string | undefined} */ id) => tanks.find((tank) => tank.id === id)?.name ?? "";
   return [
     ...tanks.map(({ id, name, place, note }) => entry("tank", name, place, `/tank/${id}`, [note])),
+    ...(tanks.length === 0 ? [] : (said.incidents ?? [])).map(({ code, name, words }) =>
+      entry("incident", name, "", `/incidents?what=${code}`, [words]),
+    ),
     ...tanks.flatMap((tank) => living(room, tank, now)),
     ...room.all("note").map((note) => {
       const path = note.tank ? `/tank/${note.tank}/history` : "/";
