@@ -279,3 +279,14 @@ test("search: calculations are found as on the Bench; no words find nothing", ()
   );
   assert.deepEqual([found(" "), found("zzzz")], [[], []]);
 });
+
+test("what can go wrong is found by everyday words, and only where there is a tank", () => {
+  const incidents = [{ code: "power_cut", name: "Power cut", words: "electricity outage" }];
+  const hits = (/** @type {{id: string, name: string}[]} */ tanks) =>
+    find(findable(records_of({ tank: tanks }), {}, Date.parse(AT), { ...said, incidents }), "outage", () => []);
+  assert.deepEqual(
+    hits([{ id: "tank-0001", name: "Reed pool" }]).flatMap(({ found }) => found.map(({ path }) => path)),
+    ["/incidents?what=power_cut"],
+  );
+  assert.deepEqual(hits([]), []);
+});

@@ -1,6 +1,6 @@
 /**
- * Finding by words what a room holds and what can go wrong: tanks, animals, plants, notes, tasks, labels, calculations. Accents and case do
- * not matter. Pure.
+ * Finding by words what a room holds (tanks, animals, plants, notes, tasks, labels), calculations, and what can go
+ * wrong. Accents and case do not matter. Pure.
  */
 import { plain } from "../../figures/plain_text.js";
 import { plants_of } from "../life/plants.js";
@@ -18,6 +18,7 @@ const LABELLED = /** @type {const} */ (["label", "source_water", "test_kit", "ow
 /**
  * @typedef {typeof GROUPS[number]} Group
  * @typedef {{kind: Group, title: string, also: string, path: string}} Found `also`: what is said beside the title
+ * @typedef {{code: string, name: string, words: string}} Incident
  * @typedef {Found & {words: string, at: string}} Entry `words`: all that is searched
  */
 
@@ -26,8 +27,8 @@ const LABELLED = /** @type {const} */ (["label", "source_water", "test_kit", "ow
  * @param {Pick<Records, "all">} room
  * @param {Record<string, Contract | undefined>} contracts by name
  * @param {number} now ms
- * @param {{note: (note: View<"note">) => string, task: (task: View<"task">) => string, incidents?: {code: string, name:
- * string, words: string}[]}} said how this phone says them, whatever words the record holds; `incidents` by everyday words
+ * @param {{note: (note: View<"note">) => string, task: (task: View<"task">) => string, incidents?: Incident[]}} said
+ * how this phone says them, whatever words the record holds; `incidents`: what can go wrong, by everyday words
  * @returns {Entry[]}
  */
 export function findable(room, contracts, now, said) {
