@@ -23,7 +23,7 @@ from setup_hands import OF_PLAN, plan_tank  # noqa: E402
 OUT = HERE / "shots"
 NARROW = 320
 TASKS = ["/tasks", "/task/new", "/calendar", "/away", "/away/edit", "/labels"]
-EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join#not-a-secret", "/tank/none"]
+EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join", "/join#not-a-secret", "/tank/none"]
 BESIDE = [
     "/tanks",
     "/tanks/new",
@@ -58,7 +58,7 @@ LIFE = [
     "/plants/new?change=move_out",
     "/tool",
 ]
-ROOM = ["/room/rooms", "/room/copy", "/room/people", "/room/display"]
+ROOM = ["/room/rooms", "/room/copy", "/room/people", "/room/display", "/room/install"]
 PEOPLE = "main a[href^='/room/person/']"
 
 

@@ -104,6 +104,7 @@ EXAMPLES = {
     "/room/needs-you": ["/room/needs-you"],
     "/room/copy": ["/room/copy"],
     "/room/display": ["/room/display"],
+    "/room/install": ["/room/install"],
     "/room/:kind/new": [
         "/room/test_kit/new?parameter=nitrite",
         "/room/label/new",
@@ -112,7 +113,7 @@ EXAMPLES = {
         "/room/own_plant/new",
     ],
     "/room/:kind/:id": ["/room/label/label-0001", "/room/source_water/water-0001"],
-    "/join": ["/join#secret"],
+    "/join": ["/join", "/join#secret"],
 }
 # What these pages fetch from the server and show after their title.
 FETCHED = {

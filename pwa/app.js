@@ -10,6 +10,7 @@ import { ROUTES } from "./routes.js";
 import { Boundary, Broken } from "./ui/boundary.js";
 import { keep_to_this_room, read_last_advice, read_the_rest } from "./ui/state/forecast.js";
 import { keep_language, speak_of_all, spoken } from "./ui/state/language.js";
+import { hear_install_offer, look_if_kept } from "./ui/state/home_screen.js";
 import { keep_time, room, show } from "./ui/state/live.js";
 import { Missing } from "./ui/missing.js";
 import { address, arrived, match, start } from "./ui/state/router.js";
@@ -153,6 +154,8 @@ async function main() {
   keep_time();
   keep_to_this_room();
   keep_timers();
+  hear_install_offer();
+  void look_if_kept();
   start();
   address.subscribe(() => void turn());
   fetch_the_rest();

@@ -84,6 +84,7 @@ export const ROUTES = [
   ["/room/needs-you", room("NeedsYou")],
   ["/room/copy", room("Copy")],
   ["/room/display", room("Display")],
+  ["/room/install", room("Install")],
   ["/room/:kind/new", room("Setting"), ({ kind }, url) => ({ key: kind, kind, query: url.searchParams })],
   ["/room/:kind/:id", room("Setting"), ({ kind, id }, url) => ({ key: id, kind, id, query: url.searchParams })],
   ["/join", room("Join"), (_, url, { enter }) => ({ secret: url.hash.slice(1), enter })],

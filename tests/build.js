@@ -99,8 +99,12 @@ const hash = (content) => createHash("sha256").update(content).digest("hex");
 /** A file name with the hash of its text, as esbuild names its own. @param {string} stem @param {string} ending */
 const hashed = (stem, text = "", ending = "js") => `${stem}-${hash(text).slice(0, 8).toUpperCase()}.${ending}`;
 
+/** What is of use only within reach of the server: it is fetched when it is needed. */
+const NOT_STORED = ["jsqr-"];
+
 /** Whether a phone stores this built file. @param {string} name */
-const is_stored = (name) => !name.endsWith(".map") && !name.endsWith(".html");
+const is_stored = (name) =>
+  !name.endsWith(".map") && !name.endsWith(".html") && !NOT_STORED.some((start) => name.startsWith(start));
 
 /** The names of the shared parts in a language. @param {Part[]} parts @param {string} part @param {string} language */
 const names = (parts, part, language) =>

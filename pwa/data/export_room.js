@@ -2,7 +2,7 @@
  * A room out of the phone: the server's rows as it sent them (those from before a restore too, where it lacks them),
  * and every op that no row confirms yet.
  */
-/** @import { Entry, KeptEntry, In, RoomEntry } from "../types/stores.js" */
+/** @import { Entry, KeptEntry, In, PhotoEntry, RoomEntry } from "../types/stores.js" */
 /** @import { Phone } from "./phone.js" */
 import { ENDINGS, FORMAT, LINES, READINGS, VERSION } from "./archive.js";
 import { of_room } from "./database.js";
@@ -30,12 +30,28 @@ export async function export_room(phone, room_id, readings) {
       };
     },
   );
-  const pictures = photos.map(({ sha256: hash, type, bytes }) => ({
-    name: `photos/${hash}.${ENDINGS[type] ?? "bin"}`,
-    bytes: new Uint8Array(bytes),
-  }));
   const table = { name: READINGS, bytes: new TextEncoder().encode(readings) };
-  return zip([{ name: LINES, bytes: json_lines(lines) }, table, ...pictures]);
+  return zip([{ name: LINES, bytes: json_lines(lines) }, table, ...photos.map(as_file)]);
+}
+
+/**
+ * What only this phone has, to go on elsewhere: ops that are not acknowledged, pictures that are not shared, and rows
+ * that a restored server lacks. Record and op ids stay, so that nothing is there twice if this phone shares it as well.
+ * @param {Phone} phone @param {string} room_id @returns {Promise<Blob>} a ZIP
+ */
+export async function export_unshared(phone, room_id) {
+  const { lines, photos } = await phone.database.read(["former", "outbox", "rooms", "device", "photos"], async (t) => {
+    const held = await t.rooms.get(room_id);
+    const rows = (await t.former.getAll(of_room(room_id))).map(({ row }) => row);
+    const entries = await t.outbox.index("room").getAll(room_id);
+    const head = await head_of(t, phone, room_id, held, rows.length);
+    const photos = await t.photos.getAll(of_room(room_id));
+    return {
+      lines: [{ ...head, people: held?.people ?? {} }, ...rows, ...entries.map(as_line)],
+      photos: photos.filter(({ state }) => state !== "shared"),
+    };
+  });
+  return zip([{ name: LINES, bytes: json_lines(lines) }, ...photos.map(as_file)]);
 }
 
 /**
@@ -64,6 +80,12 @@ const head_of = async (t, phone, room_id, held, rows) => ({
   people: {},
   exported_at: iso_of(await corrected_now(t, phone)),
   rows,
+});
+
+/** A picture as a file. @param {PhotoEntry} photo */
+const as_file = ({ sha256: hash, type, bytes }) => ({
+  name: `photos/${hash}.${ENDINGS[type] ?? "bin"}`,
+  bytes: new Uint8Array(bytes),
 });
 
 /** An op as a line. @param {Entry | KeptEntry} entry */

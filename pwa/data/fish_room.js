@@ -197,7 +197,10 @@ export class FishRoom {
     return iso_of(this.phone.now() + this.#cache.state.offset_ms);
   }
 
-  /** How far this phone is shared, in the states of the outbox. `not_back`: rows put aside after a restore. */
+  /**
+   * How far this phone is shared, in the states of the outbox. `not_back`: rows put aside after a restore; `oldest`:
+   * when the first op that waits was written, null if none waits.
+   */
   sharing() {
     const { entries, room, photos_waiting, photos_need_you, former, has_key } = this.#cache.state;
     const of_state = (/** @type {string} */ state) => entries.filter((entry) => entry.state === state);
@@ -208,6 +211,7 @@ export class FishRoom {
       photos_waiting,
       photos_need_you,
       not_back: former,
+      oldest: entries.reduce(earlier, /** @type {string | null} */ (null)),
       lastShared: room?.lastShared ?? null,
       joined: Boolean(room && !room.ended && has_key),
       problem: room?.problem ?? null,
@@ -260,6 +264,12 @@ export class FishRoom {
   async readings() {
     const [{ readings_csv }] = await Promise.all([import("./archives.js"), this.ready()]);
     return readings_csv(this.all("reading"), this.all("tank"), (keeper_id) => this.name_of(keeper_id));
+  }
+
+  /** What only this phone has, as an open archive (a ZIP), to go on in another place. */
+  async export_unshared() {
+    const { export_unshared } = await import("./archives.js");
+    return export_unshared(this.phone, this.id);
   }
 
   /** What the server refused, as an open archive (JSON lines). */
@@ -317,6 +327,12 @@ export class FishRoom {
     return queue(t, this.phone, this.id, changes);
   }
 }
+
+/**
+ * The earlier of a time and that of an op, unless the op was refused: that one waits for its keeper, not for a network.
+ * @param {string | null} first @param {import("../types/stores.js").Entry} entry
+ */
+const earlier = (first, { at, state }) => (state === "needs you" || (first !== null && first <= at) ? first : at);
 
 /** @typedef {Phone | Promise<Phone>} Given this browser's phone, unless a test brings another */
 

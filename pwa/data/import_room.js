@@ -8,23 +8,25 @@ import { kind_of } from "../contracts.js";
 import { read_archive, whole } from "./archive.js";
 import { see, stamps_of_row } from "./clock.js";
 import { sha256_hex } from "./sha256.js";
-import { corrected_now, iso_of } from "./write.js";
+import { corrected_now, iso_of, may_write } from "./write.js";
 
 /** @typedef {{records: number, ops: number, photos: number}} Imported how many were new */
 
 /**
- * Take an archive in: a ZIP or its bare `room.jsonl`. Of a record that is here already only what is newer counts.
+ * Take an archive in: a ZIP or its bare `room.jsonl`. Of a record that is here already only what is newer counts. Rows
+ * of kinds that this keeper may not write are left out: the server would refuse them.
  * @param {import("./phone.js").Phone} phone @param {string} room_id @param {Blob} file
  * @returns {Promise<Imported>}
  * @throws {import("./archive.js").ArchiveBroken}
  */
 export async function import_room(phone, room_id, file) {
   const { rows, lines, photos } = await read_archive(new Uint8Array(await file.arrayBuffer()));
-  return phone.database.write(["rows", "outbox", "kept", "device", "photos"], async (t) => {
+  return phone.database.write(["rows", "outbox", "kept", "device", "photos", "rooms"], async (t) => {
+    const room = await t.rooms.get(room_id);
     const by = (await t.device.get("identity"))?.keeper?.id ?? null;
     const at = iso_of(await corrected_now(t, phone));
     const done = { records: 0, ops: 0, photos: 0 };
-    for (const row of rows) {
+    for (const row of rows.filter(({ kind }) => !room || may_write(room.role, kind))) {
       const here = await t.rows.get([room_id, row.kind, row.id]);
       const ops = ops_of(row, kind_of(row.kind).schema, here);
       let added = 0;

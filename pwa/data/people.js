@@ -23,6 +23,13 @@ export const people = async (room) => (await call(room, "GET", "/people")).peopl
  */
 export const invite = (room, how) => call(room, "POST", "/invites", how);
 
+/**
+ * A short code to type instead of a link, open for ten minutes at most.
+ * @param {Room} room @param {{id: string, link: string}} made @returns {Promise<{code: string, expires_at: string}>}
+ */
+export const short_code = (room, { id, link }) =>
+  call(room, "POST", `/invites/${id}/code`, { secret: link.slice(link.indexOf("#") + 1) });
+
 /** Links that still open the room, without their secrets. @param {Room} room @returns {Promise<OpenInvite[]>} */
 export const open_invites = async (room) => (await call(room, "GET", "/invites")).invites;
 

@@ -1,6 +1,7 @@
 /** The Room place, and the way into a room. These screens are fetched together. */
 export { Copy } from "../screens/copy.js";
 export { Display } from "../screens/display.js";
+export { Install } from "../screens/install.js";
 export { Invite } from "../screens/invite.js";
 export { Join } from "../screens/join.js";
 export { NeedsYou } from "../screens/needs_you.js";

@@ -39,7 +39,7 @@ export function Copy() {
         <p><button class="quiet" type="button" onClick=${tap(() => void doing(readings))}>${t("archive.readings")}
           </button></p></section>
       ${
-        here.may("tank") &&
+        here.may("reading") &&
         !here.about()?.ended &&
         html`<section class="section"><h2>${t("archive.import")}</h2><p>${t("archive.import_why")}</p>
         <label class="quiet file">${t("archive.import")}<input class="unseen" type="file"

@@ -1,7 +1,7 @@
 /** Inviting someone: in which role, for how long; then the link, to be read by a camera or sent. */
 import { html, useSignal } from "../vendor/preact.js";
-import { invite } from "../data/people.js";
-import { t, when } from "../i18n/words.js";
+import { invite, short_code } from "../data/people.js";
+import { clock, t, when } from "../i18n/words.js";
 import { Problem, use_ask } from "../ui/state/ask.js";
 import { use_draft } from "../ui/state/draft.js";
 import { now, room } from "../ui/state/live.js";
@@ -68,6 +68,9 @@ const Tiles = ({ label, name, chosen, choices, on_choose }) => html`
 /** @param {{made: Invitation, name: string, title: string, up: string}} props */
 function Link({ made, name, title, up }) {
   const copied = useSignal(false);
+  const code = useSignal(/** @type {Awaited<ReturnType<typeof short_code>> | null} */ (null));
+  const { problem, busy, ask } = use_ask();
+  const make_code = () => ask(async () => void (code.value = await short_code(room.value, made)));
   const until = when(made.expires_at, now.value);
   const copy = async () => {
     await navigator.clipboard.writeText(made.link);
@@ -110,6 +113,14 @@ function Link({ made, name, title, up }) {
             : t("invite.how", { role: t(`role.${made.role}`), until })
         }</p>
         <${Qr} text=${made.link} label=${t("invite.qr")} />
+        ${
+          code.value
+            ? html`<p class="code" role="status"><b class="figures">${code.value.code}</b>
+              ${t("invite.code_until", { until: clock(code.value.expires_at) })}</p>`
+            : html`<p><button class="quiet" type="button" disabled=${busy.value}
+              onClick=${tap(() => void make_code())}>${t("invite.code")}</button></p>`
+        }
+        <${Problem} text=${problem.value} />
         <p class="soft small">${t("invite.once")}</p>
         <p class="small link" aria-label=${t("invite.link")}>${made.link}</p>
       </div>

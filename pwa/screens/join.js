@@ -11,6 +11,7 @@ import { Page } from "../ui/page.js";
 import { say } from "../ui/state/record.js";
 import { go } from "../ui/state/router.js";
 import { tap } from "../ui/state/tap.js";
+import { WayIn } from "../ui/way_in/way_in.js";
 import { trouble_said } from "../ui/words/trouble_said.js";
 
 /** @param {{secret: string, enter: () => Promise<void>}} props `enter` opens the room used last */
@@ -38,7 +39,7 @@ export function Join({ secret, enter }) {
       asking.value = false;
     }
   };
-  if (!secret) return html`<${Page} title=${t("join.title")} up="/"><p class="sentence">${t("join.no_secret")}</p><//>`;
+  if (!secret) return html`<${WayIn} />`;
   return html`
     <${Page} title=${t("join.title")} up="/"
       act=${html`<button class="main" type="button" disabled=${!ready || asking.value}

@@ -6,6 +6,7 @@ import { clocks_differ, sharing_lines } from "../advice/sharing/sharing_lines.js
 import { short, t, when } from "../i18n/words.js";
 import { litres_said, measured, parameter_name } from "../ui/words/figures.js";
 import { Icon } from "../ui/icon.js";
+import { is_installed, kept, look_if_kept } from "../ui/state/home_screen.js";
 import { all_of_kind, now, online, room, sharing } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { Upkeep } from "../ui/upkeep.js";
@@ -38,6 +39,8 @@ export function Room() {
         }
         <${Way} to="/room/rooms" title=${t("rooms.title")} said=${t("rooms.count", { count: rooms.value })} />
         ${!about?.ended && html`<${Way} to="/away" title=${t("away.title")} said=${t("away.short")} />`}
+        ${!state.joined && html`<${Way} to="/join" title=${t("join.title")} said=${t("join.short")} />`}
+        ${!is_installed() && html`<${Way} to="/room/install" title=${t("install.title")} said=${t("install.short")} />`}
         <${Way} to="/room/copy" title=${t("archive.title")} said=${t("archive.short")} />
         <${Way} to="/room/display" title=${t("display.title")} said=${t("display.short")} />
       </ul>
@@ -87,6 +90,7 @@ function Sharing({ state, ended }) {
         ({ line, count }) => html`<p key=${line}>
         ${t(`sharing.${line}`, { count })}</p>`,
       )}
+      <${Waiting} state=${state} />
       ${joined && lastShared && html`<p class="soft">${t("sharing.last", { when: when(lastShared, here) })}</p>`}
       ${
         joined &&
@@ -116,6 +120,16 @@ function Sharing({ state, ended }) {
       </div>
       ${!joined && !ended && html`<p class="soft">${t("sharing.how_to_join")}</p>`}
     </section>`;
+}
+
+/** Since when something waits, and whether the browser keeps it. @param {{state: ReturnType<typeof sharing>}} props */
+function Waiting({ state: { waiting, sending, oldest, joined } }) {
+  const count = waiting + sending;
+  useEffect(() => void look_if_kept(), [count]);
+  const since = oldest && { count, when: when(oldest, now.value) };
+  return html`
+    ${since && html`<p>${t(joined ? "sharing.oldest" : "sharing.oldest_here", since)}</p>`}
+    ${kept.value !== null && html`<p class="soft">${t(kept.value ? "storage.kept" : "storage.may_go")}</p>`}`;
 }
 
 /** @param {{kind: string, said: (record: import("../ui/state/live.js").SomeRecord) => string}} props */

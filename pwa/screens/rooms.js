@@ -44,6 +44,7 @@ export function Rooms({ enter }) {
               class="onward" aria-hidden="true"></span></button>`
         }</li>`;
       })}</ul>
+      <p><a class="quiet" href="/join">${t("join.title")}</a></p>
       ${about?.ended && html`<${Forget} about=${about} left=${needs_you.length} on_done=${enter} />`}
       ${about?.role === "owner" && html`<${Rename} key=${`${about.id} ${about.name}`} name=${about.name} />`}
       ${

@@ -4,6 +4,7 @@ import { in_round, sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
 import { day, short, t } from "../i18n/words.js";
 import { FeedAll } from "../ui/feed_all.js";
+import { HomeScreenCard } from "../ui/home_screen_card.js";
 import { advice_at_once } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { all, live_room, now, room, taking_in } from "../ui/state/live.js";
@@ -37,6 +38,7 @@ export function Round() {
       <${FeedAll} tanks=${tanks} />
       <${BeingSetUp} book />
       <p class="beside-margin"><a class="quiet" href="/tasks">${t("tasks.title")}</a></p>
+      <${HomeScreenCard} />
     <//>`;
 }
 
@@ -103,6 +105,7 @@ const FirstTank = () => html`
       <div>
         <p class="sentence">${t("round.empty")}</p>
         <p class="soft">${t("round.empty_more")}</p>
+        ${!room.value.about() && html`<p><a class="quiet" href="/join">${t("join.title")}</a></p>`}
       </div>
     </div>
   <//>`;

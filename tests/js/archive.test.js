@@ -271,3 +271,52 @@ test("a damaged ZIP is refused, and so is a picture that does not match its name
   ]);
   await assert.rejects(room.import(lying), /not the picture its name says/);
 });
+
+/** What was pushed to a server, by the ids of the ops. @param {ReturnType<typeof scripted>} server */
+const ops_pushed = (server) =>
+  server.sent.flatMap(({ what, body }) => (what === "push" ? body.ops.map(({ op }) => op) : [])).sort();
+
+test("what only one phone has goes on on another under the same ids, so that both may share it", async () => {
+  const { room, cache, server } = await filled();
+  const before = server.sent.length;
+  const file = await room.export_unshared();
+  assert.equal(server.sent.length, before, "it needs no network");
+  const there_now = scripted({ pull: server.handlers.pull });
+  const other = await test_phone({ send: there_now.send });
+  await join({ secret: "t", keeper_name: "Ada", device_name: "installed" }, other);
+  const { room: installed, cache: its } = await open_room(WELCOME.room.id, other);
+  await share(its);
+  assert.deepEqual(await installed.import(file), { records: 0, ops: 6, photos: 1 });
+  assert.deepEqual(seen(installed), seen(room));
+  await share(its);
+  await share(cache);
+  assert.deepEqual(ops_pushed(there_now), ops_pushed(server));
+  assert.equal(new Set(ops_pushed(server)).size, 6);
+  const shared = await room.export_unshared();
+  assert.deepEqual([...(await unzip(new Uint8Array(await shared.arrayBuffer()))).keys()], ["room.jsonl"]);
+  assert.deepEqual(await installed.import(shared), { records: 0, ops: 0, photos: 0 }, "nothing is left");
+});
+
+test("a phone that may not change tanks takes in what it may write and leaves the rest out", async () => {
+  const { room } = await filled();
+  const server = scripted({ join: () => ({ status: 201, body: { ...WELCOME, role: "helper" } }) });
+  const other = await test_phone({ send: server.send });
+  await join({ secret: "t", keeper_name: "Bo", device_name: "installed" }, other);
+  const { room: helper } = await open_room(WELCOME.room.id, other);
+  assert.equal((await helper.import(await room.export())).records, 0, "the tank's row");
+  assert.deepEqual(
+    (await stored(other, "outbox")).map(({ op }) => op.kind).sort(),
+    ["note", "note", "photo", "reading", "reading", "tank"],
+    "its own ops are all here, also the one that will be refused",
+  );
+});
+
+test("how far a phone is shared says since when it is not", async () => {
+  const { room, phone, cache } = await filled();
+  assert.equal(room.sharing().oldest, "2026-05-04T07:30:00.000Z");
+  phone.clock += 3_600_000;
+  await room.write([{ type: "put", kind: "note", fields: { text: "Later" } }]);
+  assert.equal(room.sharing().oldest, "2026-05-04T07:30:00.000Z");
+  await share(cache);
+  assert.equal(room.sharing().oldest, null);
+});

@@ -15,7 +15,7 @@ const MAY_IMPORT = {
   bench: ["advice", "calc", "contracts.js", "figures"],
   ui: [
     ...["advice", "bench", "calc", "contracts.js", "data", "figures", "i18n", "workers"],
-    ...["vendor/preact.js", "vendor/qrcode.js", "vendor/uplot.js"],
+    ...["vendor/jsqr.js", "vendor/preact.js", "vendor/qrcode.js", "vendor/uplot.js"],
   ],
   screens: ["advice", "bench", "calc", "contracts.js", "data", "figures", "i18n", "ui", "vendor/preact.js"],
   places: ["screens"],

@@ -1,5 +1,5 @@
 /** How far this phone's records are shared, line by line, in the states of the outbox. Pure. */
-import { MINUTE } from "../../figures/durations.js";
+import { DAY, MINUTE } from "../../figures/durations.js";
 
 /**
  * @param {{waiting: number, sending: number, needs_you: unknown[], photos_waiting: number, photos_need_you: number,
@@ -18,6 +18,16 @@ export function sharing_lines({ waiting, sending, needs_you, photos_waiting, pho
   if (!joined) return [{ line: "only_here" }, ...lines.filter(({ line }) => line.includes("need"))];
   return lines.length ? lines : [{ line: "all_long" }];
 }
+
+/** What is not shared within this many days is worth a word (assumption: some browsers clear a page after seven). */
+const OLD_DAYS = 5;
+
+/**
+ * Whether what is not shared yet waits too long.
+ * @param {string | null} oldest when the first of it was written, null if all is shared
+ * @param {number} now ms
+ */
+export const waits_too_long = (oldest, now) => oldest !== null && now - Date.parse(oldest) > OLD_DAYS * DAY;
 
 /** Two clocks that differ by more than this (ms) show it in days and times. */
 const CLOCKS_APART = 5 * MINUTE;
