@@ -14,17 +14,18 @@ PATIENCE_S = 30
 
 
 class RealServer:
-    """`limnary serve` on a data folder; `out` collects what it printed."""
+    """`limnary serve` on a data folder; `out` collects what it printed. `first` is Python that runs before it."""
 
-    def __init__(self, folder: Path, *options: str, scheme: str = "http"):
-        self.folder, self.options = folder, options
+    def __init__(self, folder: Path, *options: str, scheme: str = "http", first: str = ""):
+        self.folder, self.options, self.first = folder, options, first
         self.port = free_port()
         self.url = f"{scheme}://127.0.0.1:{self.port}"
         self.log = folder.with_name(folder.name + ".log")
 
     def start(self) -> "RealServer":
         env = {**os.environ, "PYTHONPATH": str(ROOT / "server"), "LIMNARY_DATA": str(self.folder)}
-        command = [sys.executable, "-m", "limnary.cli", "serve", "--port", str(self.port), *self.options]
+        run = f"import sys\n{self.first}\nfrom limnary.cli import main\nsys.exit(main())"
+        command = [sys.executable, "-c", run, "serve", "--port", str(self.port), *self.options]
         with self.log.open("ab") as out:
             # Its own process group, so that a kill also ends the worker, as a power cut would.
             self.process = subprocess.Popen(command, env=env, stdout=out, stderr=out, start_new_session=True)

@@ -52,8 +52,13 @@ def create_app(config: Config | None = None) -> Flask:
 
 def upkeep_of(app: Flask) -> Upkeep:
     """What this app's server does by itself; the caller starts it, in the process that serves."""
-    backups = app.extensions["limnary_backups"]
-    return Upkeep([backups.run_if_due] if backups else [])
+    config, backups = app.extensions["limnary_config"], app.extensions["limnary_backups"]
+    jobs = [backups.run_if_due] if backups else []
+    if config.authority:
+        from limnary.lan import HomeCertificate  # only a server with a certificate of its own loads `cryptography`
+
+        jobs.append(HomeCertificate(config.authority.parent, config.clock).renew_if_due)
+    return Upkeep(jobs)
 
 
 def _daily_backups(config: Config, store: Store) -> DailyBackups | None:

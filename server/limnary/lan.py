@@ -5,8 +5,11 @@ computer makes its own authority, which may sign only home addresses and .local 
 """
 
 import ipaddress
+import logging
 import os
 import socket
+from collections.abc import Callable
+from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -15,8 +18,15 @@ from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.hazmat.primitives.asymmetric import ec
 from cryptography.x509.oid import ExtendedKeyUsageOID, NameOID
 
-AUTHORITY_DAYS = 730
+log = logging.getLogger("limnary")
+AUTHORITY, CERTIFICATE = "authority.crt", "server.pem"
+# Each phone trusts the authority by hand, so it lasts long; what it may sign is narrow.
+AUTHORITY_DAYS = 3650
+# Owners hear of its end so early: then every phone must trust a new one.
+AUTHORITY_NOTICE_DAYS = 60
 CERTIFICATE_DAYS = 30
+# A running server makes a new certificate when the old one has so much left.
+RENEW_DAYS = 10
 # RFC 1918, RFC 3927, RFC 4193 and loopback.
 HOME_NETWORKS = [
     "10.0.0.0/8",
@@ -45,36 +55,86 @@ def is_home(address: str) -> bool:
     return any(ipaddress.ip_address(address) in ipaddress.ip_network(net) for net in HOME_NETWORKS)
 
 
-def certificates(folder: Path, address: str, now: datetime | None = None) -> tuple[Path, Path, Path]:
-    """The authority's certificate (kept between starts), and a new certificate and key for `address`."""
+def certificates(folder: Path, address: str, now: datetime | None = None) -> tuple[Path, Path]:
+    """The authority's certificate (kept between starts), and a new certificate for `address` with its key.
+
+    Certificate and key share one file, which is replaced in one step: a server that reads it at each new connection
+    never meets a certificate beside the key of another.
+    """
     now = now or datetime.now(UTC)
     folder.mkdir(parents=True, exist_ok=True, mode=0o700)
     authority, authority_key = _authority(folder, now)
     key = ec.generate_private_key(ec.SECP256R1())
     certificate = _sign(_leaf(address, now), key.public_key(), authority.subject, authority_key)
-    whole = certificate.public_bytes(_PEM) + authority.public_bytes(_PEM)
-    return (
-        folder / "authority.crt",
-        _write(folder / "server.crt", whole),
-        _write(folder / "server.key", _key_bytes(key)),
-    )
+    whole = _key_bytes(key) + certificate.public_bytes(_PEM) + authority.public_bytes(_PEM)
+    for former in ("server.crt", "server.key"):
+        (folder / former).unlink(missing_ok=True)
+    return folder / AUTHORITY, _write(folder / CERTIFICATE, whole)
+
+
+def authority_of(folder: Path) -> Path | None:
+    """The authority's certificate in a data folder; None if the server never served the home network."""
+    path = folder / "lan" / AUTHORITY
+    return path if path.is_file() else None
+
+
+@dataclass(frozen=True)
+class Ends:
+    """When the server's certificate and its authority end."""
+
+    certificate: datetime
+    authority: datetime
+
+
+def ends(folder: Path) -> Ends | None:
+    """When what lies in the data folder `folder` ends; None if there is nothing."""
+    made = [folder / "lan" / name for name in (CERTIFICATE, AUTHORITY)]
+    if not all(path.is_file() for path in made):
+        return None
+    return Ends(*(_load(path).not_valid_after_utc for path in made))
+
+
+class HomeCertificate:
+    """The certificate of a running server: `renew_if_due` replaces it before it ends, and when the address changes."""
+
+    def __init__(self, folder: Path, clock: Callable[[], int], address: Callable[[], str] = home_address):
+        self.folder, self.clock, self.address = folder, clock, address
+
+    def renew_if_due(self) -> None:
+        """Make a new certificate if the old one ends soon, or does not name this computer's address of now."""
+        now, address = datetime.fromtimestamp(self.clock() / 1000, UTC), self.address()
+        found = _load(self.folder / CERTIFICATE)
+        named = found.extensions.get_extension_for_class(x509.SubjectAlternativeName).value
+        # Without a network the address is this computer's own, which every certificate names.
+        known = not is_home(address) or ipaddress.ip_address(address) in named.get_values_for_type(x509.IPAddress)
+        if known and found.not_valid_after_utc - now > timedelta(days=RENEW_DAYS):
+            return
+        certificates(self.folder, address, now)
+        log.info("a new certificate for %s", address)
 
 
 def fingerprint(certificate: Path) -> str:
     """SHA-256 of a certificate, as phones show it."""
-    found = x509.load_pem_x509_certificate(certificate.read_bytes()).fingerprint(hashes.SHA256())
-    return found.hex(":").upper()
+    return _load(certificate).fingerprint(hashes.SHA256()).hex(":").upper()
+
+
+def _load(path: Path) -> x509.Certificate:
+    return x509.load_pem_x509_certificate(path.read_bytes())
 
 
 _PEM = serialization.Encoding.PEM
 
 
 def _authority(folder: Path, now: datetime) -> tuple[x509.Certificate, ec.EllipticCurvePrivateKey]:
-    crt, key_file = folder / "authority.crt", folder / "authority.key"
+    crt, key_file = folder / AUTHORITY, folder / "authority.key"
     if crt.is_file() and key_file.is_file():
-        found = x509.load_pem_x509_certificate(crt.read_bytes())
-        if found.not_valid_after_utc > now + timedelta(days=CERTIFICATE_DAYS):
-            return found, serialization.load_pem_private_key(key_file.read_bytes(), password=None)
+        found, key = _load(crt), serialization.load_pem_private_key(key_file.read_bytes(), password=None)
+        # A power cut between the two files leaves a key that is not the certificate's.
+        if (
+            found.not_valid_after_utc > now + timedelta(days=CERTIFICATE_DAYS)
+            and found.public_key() == key.public_key()
+        ):
+            return found, key
     key = ec.generate_private_key(ec.SECP256R1())
     name = x509.Name([x509.NameAttribute(NameOID.COMMON_NAME, f"Limnary on {socket.gethostname()[:40]}")])
     builder = (
@@ -138,9 +198,13 @@ def _key_bytes(key: ec.EllipticCurvePrivateKey) -> bytes:
 
 
 def _write(path: Path, data: bytes) -> Path:
-    """Write a file that no other user can read, not even while it is being written."""
-    path.unlink(missing_ok=True)
-    handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
+    """Replace a file in one step; no other user can read it, not even while it is being written."""
+    part = path.with_name(path.name + ".part")
+    part.unlink(missing_ok=True)
+    handle = os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
     with os.fdopen(handle, "wb") as out:
         out.write(data)
+        out.flush()
+        os.fsync(out.fileno())
+    os.replace(part, path)
     return path

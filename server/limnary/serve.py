@@ -53,9 +53,7 @@ def check_port(host: str, port: int) -> None:
             ) from None
 
 
-def run(
-    config: Config, address: Address, certificate: tuple[Path, Path] | None = None, access_log: bool = False
-) -> None:
+def run(config: Config, address: Address, certificate: Path | None = None, access_log: bool = False) -> None:
     """Serve until SIGTERM or Ctrl-C. The caller has created and migrated the data."""
     from gunicorn.app.base import BaseApplication
 
@@ -77,7 +75,7 @@ def run(
     Server().run()
 
 
-def _settings(address: Address, certificate: tuple[Path, Path] | None, access_log: bool) -> dict:
+def _settings(address: Address, certificate: Path | None, access_log: bool) -> dict:
     host = f"[{address.host}]" if ":" in address.host else address.host
     settings = {
         "bind": f"{host}:{address.port}",
@@ -94,5 +92,6 @@ def _settings(address: Address, certificate: tuple[Path, Path] | None, access_lo
         # Write no header and no query: a calendar's key is in the query, and no key may reach the log.
         settings |= {"accesslog": "-", "access_log_format": "%(h)s %(t)s %(m)s %(U)s %(s)s %(B)s %(M)sms"}
     if certificate:
-        settings |= {"certfile": str(certificate[0]), "keyfile": str(certificate[1])}
+        # gunicorn reads the file anew for each connection, so a renewed certificate serves from the next one on.
+        settings |= {"certfile": str(certificate), "keyfile": str(certificate)}
     return settings

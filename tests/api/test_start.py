@@ -130,7 +130,7 @@ def test_https_for_the_home_network(tmp_path):
             assert answer.read() == authority.read_bytes()
         with pytest.raises(urllib.error.URLError, match="CERTIFICATE_VERIFY_FAILED"):
             call(server, "GET", "/healthz", context=ssl.create_default_context())
-        for name in ("authority.key", "server.key"):
+        for name in ("authority.key", "server.pem"):
             assert (tmp_path / "data" / "lan" / name).stat().st_mode & 0o077 == 0
     finally:
         server.stop()

@@ -117,4 +117,9 @@ def test_a_certificate_that_runs_out(well, capsys, monkeypatch):
     lan.certificates(well.store.files.folder / "lan", "192.168.0.7")
     code, _, err = looked(well, capsys)
     assert code == 1
-    assert "start the server again" in err
+    assert "the certificate for the home network lasts 2 more day(s)" in err
+    assert "each phone must trust that" not in err
+    monkeypatch.setattr(lan, "AUTHORITY_DAYS", 40)
+    (well.store.files.folder / "lan" / lan.AUTHORITY).unlink()
+    lan.certificates(well.store.files.folder / "lan", "192.168.0.7")
+    assert "each phone must trust that (limnary trust)" in looked(well, capsys)[2]

@@ -91,15 +91,22 @@ def _clock(files: Files, now_ms: int) -> Look:
 
 
 def _certificate(files: Files, now_ms: int) -> Look:
-    path = files.folder / "lan" / "server.crt"
-    if not path.is_file():
-        return
-    from cryptography import x509
+    from limnary import lan
 
-    until = x509.load_pem_x509_certificate(path.read_bytes()).not_valid_after_utc
-    days = (until - datetime.fromtimestamp(now_ms / 1000, UTC)).days
-    renew = ": start the server again, each start renews it" if days < LEAST_CERTIFICATE_DAYS else ""
-    yield days < LEAST_CERTIFICATE_DAYS, f"the certificate for the home network lasts {days} more day(s){renew}"
+    found = lan.ends(files.folder)
+    if not found:
+        return
+    now = datetime.fromtimestamp(now_ms / 1000, UTC)
+    days, authority_days = (found.certificate - now).days, (found.authority - now).days
+    fault = days < LEAST_CERTIFICATE_DAYS
+    renew = ": a running server renews it, and each start does" if fault else ""
+    yield fault, f"the certificate for the home network lasts {days} more day(s){renew}"
+    if authority_days < lan.AUTHORITY_NOTICE_DAYS:
+        yield (
+            True,
+            f"the authority for the home network lasts {authority_days} more day(s): then the server makes a new one, "
+            "and each phone must trust that (limnary trust)",
+        )
 
 
 def _daily(files: Files, now_ms: int) -> Look:

@@ -53,18 +53,18 @@ def demo(arguments: argparse.Namespace) -> int:
     return 0
 
 
-def _address(config: Config, host: str, port: int, on_lan: bool) -> tuple[Config, Address, tuple[Path, Path] | None]:
+def _address(config: Config, host: str, port: int, on_lan: bool) -> tuple[Config, Address, Path | None]:
     if not on_lan:
         shown = "localhost" if host in ("0.0.0.0", "::", "127.0.0.1") else host
         return config, Address(host, port, f"http://{shown}:{port}"), None
     from limnary import lan
 
     here = lan.home_address()
-    authority, certificate, key = lan.certificates(config.data_dir / "lan", here)
+    authority, certificate = lan.certificates(config.data_dir / "lan", here)
     return (
         dataclasses.replace(config, authority=authority),
         Address(host, port, f"https://{here}:{port}"),
-        (certificate, key),
+        certificate,
     )
 
 
