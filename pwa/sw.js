@@ -65,9 +65,10 @@ async function drop_older(language, urls) {
   await Promise.all(older.map((one) => cache.delete(one)));
 }
 
-// Every page of the app is index.html. The API is never answered from a cache.
+// Every page of the app is index.html. The API is never answered from a cache, and the pages that help a phone which
+// cannot run the app come from the server.
 workbox.routing.registerRoute(
   new workbox.routing.NavigationRoute(workbox.precaching.createHandlerBoundToURL("/index.html"), {
-    denylist: [/^\/api\//, /^\/healthz$/],
+    denylist: [/^\/api\//, /^\/healthz$/, /^\/(check|trust)\b/, /^\/authority\.crt$/],
   }),
 );

@@ -27,6 +27,7 @@ NOT_HERE = {
     "e2e/shots": "written by python -m e2e.shots",
     "people.sqlite": "in the data folder",
     "backups": "in the data folder",
+    "lan": "in the data folder of a server that was started with --lan",
     "backups.json": "in the data folder",
     "rooms/ab/ROOM.sqlite": "in the data folder",
     "room.jsonl": "in a room's archive",

@@ -6,7 +6,7 @@ from flask import Flask, Response, request
 from werkzeug.middleware.proxy_fix import ProxyFix
 
 from limnary import errors
-from limnary.api import archive, calc, calendars, health, openapi, people, shell, sync, upkeep
+from limnary.api import archive, calc, calendars, health, openapi, pages, people, shell, sync, upkeep
 from limnary.api.attempts import Attempts
 from limnary.api.calendars import Calendars
 from limnary.api.join_codes import JoinCodes
@@ -23,7 +23,7 @@ WORTH_PACKING = 1000
 def create_app(config: Config | None = None) -> Flask:
     """The WSGI app for the data that `config` names; it creates and migrates what is missing."""
     config = config or Config()
-    app = Flask("limnary", static_folder=None)
+    app = Flask("limnary", static_folder=None, template_folder="pages")
     app.json.sort_keys = False
     app.url_map.strict_slashes = False
     app.url_map.converters["page"] = shell.PageConverter
@@ -41,7 +41,7 @@ def create_app(config: Config | None = None) -> Flask:
         "limnary_calendars": Calendars(store),
         "limnary_backups": _daily_backups(config, store),
     }
-    for part in (calc, openapi, sync, people, calendars, archive, upkeep, health, shell):
+    for part in (calc, openapi, sync, people, calendars, archive, upkeep, health, pages, shell):
         app.register_blueprint(part.blueprint)
     errors.install(app)
     app.after_request(_finish)

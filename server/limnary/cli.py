@@ -33,6 +33,8 @@ def _serving(commands) -> None:
     one.add_argument("--backup-to", metavar="DIR", help="where the daily backups go; `off` makes none")
     one.add_argument("--demo", action="store_true", help="with an invented fish room")
     one.add_argument("--sources", action="store_true", help="the app's modules as they are, not its build")
+    words = "how phones on the home network come to trust this server, with the fingerprint to compare"
+    _origin(_command(commands, "trust", words, "limnary.commands.trust:trust"))
     _command(commands, "demo", "fill an invented fish room", "limnary.commands.serve:demo").set_defaults(demo=True)
 
 

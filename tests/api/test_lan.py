@@ -10,6 +10,7 @@ import pytest
 from cryptography import x509
 from cryptography.hazmat.primitives.serialization import load_pem_private_key
 from limnary import lan
+from rogue import signed_for
 from started_server import RealServer
 
 NOW = datetime(2026, 5, 28, tzinfo=UTC)
@@ -78,25 +79,6 @@ def handshake(certificate, authority, name: str) -> None:
                 continue
 
 
-def signed_for(folder, name: x509.GeneralName):
-    """A server's certificate for any name at all, signed with the authority's key, as a thief of it would make."""
-    authority, key = lan._authority(folder, NOW_REAL)
-    usual = lan._leaf("192.168.1.20", NOW_REAL)
-    # OpenSSL reads a common name as a name of the server where there is no DNS name: one of home takes it out of play.
-    leaf = x509.CertificateBuilder(
-        subject_name=x509.Name([x509.NameAttribute(x509.NameOID.COMMON_NAME, "tanks.local")]),
-        not_valid_before=usual._not_valid_before,
-        not_valid_after=usual._not_valid_after,
-        extensions=[one for one in usual._extensions if one.oid != x509.SubjectAlternativeName.oid],
-    ).add_extension(x509.SubjectAlternativeName([name]), critical=False)
-    its_key = lan.ec.generate_private_key(lan.ec.SECP256R1())
-    made = lan._sign(leaf, its_key.public_key(), authority.subject, key)
-    path = folder / "rogue.pem"
-    path.write_bytes(lan._key_bytes(its_key) + made.public_bytes(lan._PEM) + authority.public_bytes(lan._PEM))
-    return path
-
-
-NOW_REAL = datetime.now(UTC)
 IP = x509.IPAddress
 
 

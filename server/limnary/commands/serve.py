@@ -88,27 +88,9 @@ def _welcome(store: Store, origin: str, with_demo: bool, on_lan: bool, config: C
         print(f"\nOpen this link once, as {link.whose}:\n  {link.url}")
         print(links.qr_text(link.url), end="")
     if on_lan:
-        print(_trust(config.authority, origin))
+        from limnary.commands.trust import said  # `cryptography` takes its time
+
+        print(said(config.authority, origin))
     elif shown:
         print("\nThis address works on this computer. For phones on the home network start with --lan.")
     print("\nStop with Ctrl-C.", flush=True)
-
-
-def _trust(authority: Path, origin: str) -> str:
-    from limnary import lan
-
-    return f"""
-HTTPS on the home network, and what it asks of you
-  A phone works offline with this app only over HTTPS, and no public authority vouches for a home
-  address. So this computer made its own certificate authority. Until a phone trusts it, the phone warns
-  and does not work offline. Whoever holds the authority's key ({authority.with_suffix(".key")})
-  could pose as any address in your home network to that phone, but not as any site on the internet: the
-  authority may sign for home addresses and .local names only. Keep the key here; remove the authority
-  from a phone that no longer uses this server.
-  1. On the phone open {origin}/authority.crt (accept the warning once), or copy {authority} to it.
-  2. Compare its SHA-256 fingerprint before trusting it:
-     {lan.fingerprint(authority)}
-  3. Trust it. Android: Settings, Security, Encryption and credentials, Install a certificate, CA certificate.
-     iPhone and iPad: Settings, Profile downloaded, Install; then General, About, Certificate Trust Settings.
-  4. Then open the link above. The server's own certificate lasts {lan.CERTIFICATE_DAYS} days;
-     each start renews it."""
