@@ -58,8 +58,12 @@ LARGE = {"width": 412, "height": 915}
 
 
 def chromium(playwright: Playwright) -> Browser:
-    """The Chromium that is there: LIMNARY_CHROMIUM, the system's, else Playwright's own."""
-    path = os.environ.get("LIMNARY_CHROMIUM") or shutil.which("chromium")
+    """The Chromium that is there: LIMNARY_CHROMIUM, the system's, else Playwright's own.
+
+    The system's headless shell comes first: it is the same engine without the browser's own windows, and takes a third
+    less of the processor.
+    """
+    path = os.environ.get("LIMNARY_CHROMIUM") or shutil.which("chromium-headless-shell") or shutil.which("chromium")
     sandbox = ["--no-sandbox"] if os.geteuid() == 0 else []
     return playwright.chromium.launch(executable_path=path, args=sandbox)
 

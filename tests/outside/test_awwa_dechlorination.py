@@ -5,7 +5,7 @@ import pint
 import pytest
 from limnary.contracts import run
 
-UNITS = pint.UnitRegistry()
+UNITS = pint.get_application_registry()
 # Agent: mg for each mg of chlorine; pounds for 100,000 US gallons at 1 mg/L; kg for 100 m3 at 1 mg/L.
 ASCORBIC_ACID = (2.5, 2.08, 0.25)
 SODIUM_THIOSULFATE = (1.9, 1.58, 0.19)

@@ -3,9 +3,9 @@
 import pytest
 from limnary.calc.tables import constants
 from limnary.contracts import contracts, run
-from pint import UnitRegistry
+from pint import get_application_registry
 
-unit = UnitRegistry()
+unit = get_application_registry()
 KN_M3_TO_KG_L = 1 / 9.80665
 
 # EN 1991-1-1:2002 Tables A.6 and A.7, kN/m3 (as printed): sand 14 to 19, dry sand in bridges 15 to 16,

@@ -2,7 +2,7 @@
 
 import pytest
 from limnary.contracts import run
-from pint import UnitRegistry
+from pint import get_application_registry
 
 # Deyab and Hussein 2015 (abstract): red tilapia of 0.9 g in 80 L glass tanks, 12 weeks at 1, 3, 5 and 7 % of their
 # mass a day. Growth rose up to 5 %; 27 °C is our reading of a warm-water trial, the abstract does not say.
@@ -24,7 +24,7 @@ def test_feed_ration_within_the_rates_of_a_trial(temperature_c):
 
 # The oxycalorific equivalent is 3.24 cal/mg of oxygen.
 def test_feed_ration_balances_energy():
-    unit = UnitRegistry()
+    unit = get_application_registry()
     got = run("feed_ration", {"temperature_c": 25, "animals": [{"species": "Danio rerio", "count": 12}]})
     burnt = got["oxygen_mg_day"] * unit.mg * 3.24 * unit.calorie / unit.mg
     eaten = got["upkeep_g_day"] * unit.g * 0.92 * 15 * unit.kilojoule / unit.g

@@ -6,7 +6,7 @@ import pytest
 from limnary.contracts import run
 from molmass import Formula
 
-UNITS = pint.UnitRegistry()
+UNITS = pint.get_application_registry()
 LIBRARIES = {
     "molmass": lambda formula: Formula(formula).mass,
     "periodictable": lambda formula: periodictable.formula(formula).mass,

@@ -36,7 +36,7 @@ def registry():
     with warnings.catch_warnings():
         # pint may warn at its start about optional parts that are not installed.
         warnings.simplefilter("ignore")
-        return pint.UnitRegistry()
+        return pint.get_application_registry()
 
 
 def in_base(value, unit):

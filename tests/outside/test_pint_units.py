@@ -2,9 +2,9 @@
 
 import pytest
 from limnary.contracts import run
-from pint import UnitRegistry
+from pint import get_application_registry
 
-unit = UnitRegistry()
+unit = get_application_registry()
 
 
 @pytest.mark.parametrize(("ppfd", "hours"), [(30, 8), (50, 10), (100, 8), (200, 12), (2000, 24)])

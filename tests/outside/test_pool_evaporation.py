@@ -5,9 +5,9 @@ import pytest
 from iapws import IAPWS95
 from limnary.calc.tables import constants
 from limnary.contracts import run
-from pint import UnitRegistry
+from pint import get_application_registry
 
-unit = UnitRegistry()
+unit = get_application_registry()
 psychrolib.SetUnitSystem(psychrolib.SI)
 ATMOSPHERE_PA = 101325
 

@@ -6,7 +6,7 @@ import pytest
 from limnary.contracts import run
 from scipy.integrate import quad
 
-UNITS = pint.UnitRegistry()
+UNITS = pint.get_application_registry()
 
 
 def litres(**measures):

@@ -4,7 +4,7 @@ import pint
 import pytest
 from limnary.contracts import run
 
-UNITS = pint.UnitRegistry()
+UNITS = pint.get_application_registry()
 TANK = {"water_l": 200, "surface_cm2": 4000, "length_cm": 100, "temperature_c": 22, "filter": "internal"}
 
 
