@@ -8,7 +8,6 @@ answer a batch when it is in their files. Rounds take turns; medians of ROUNDS (
 import statistics
 import subprocess
 import sys
-import tempfile
 import time
 from collections.abc import Callable
 from pathlib import Path
