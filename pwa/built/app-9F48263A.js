@@ -1,2 +1,0 @@
-import{M as d,Nb as g,Ob as h,Ua as e,Yb as i,hd as m,k as b,pc as j,s as c,sb as f,sc as k,uc as l,ud as n,vd as o}from"./chunk-OWP3R32J.js";import"./chunk-JUGPZGK6.js";import{J as a}from"./chunk-GIANC5NE.js";import"./chunk-HZWNA2UL.js";import"./chunk-SMT73DPE.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-9F48263A.js.map

@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var A={first:{en:"/built/shared-first-en-8FD0354E.json",de:"/built/shared-first-de-D57CB09A.json",fr:"/built/shared-first-fr-7A4538E9.json"},rest:{en:"/built/shared-rest-en-A7FCFA33.json",de:"/built/shared-rest-de-CA1A14DC.json",fr:"/built/shared-rest-fr-F256AD3B.json"}};export{i as a,A as b};
-//# sourceMappingURL=chunk-SMT73DPE.js.map
