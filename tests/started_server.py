@@ -1,16 +1,20 @@
 """A real server for tests: the start command in its own process on a free port, to kill and start again."""
 
+import json
 import os
+import re
 import signal
 import socket
 import subprocess
 import sys
 import time
+import urllib.error
 import urllib.request
 from pathlib import Path
 
 ROOT = Path(__file__).parents[1]
 PATIENCE_S = 30
+LINK = re.compile(r"(https?://\S+)/join#(\S+)")
 
 
 class RealServer:
@@ -79,3 +83,22 @@ def free_port() -> int:
     with socket.socket() as probe:
         probe.bind(("127.0.0.1", 0))
         return probe.getsockname()[1]
+
+
+def call(server, method: str, path: str, body=None, key=None, **more):
+    """One call; (status, JSON)."""
+    headers = {"Content-Type": "application/json", **({"Authorization": f"Bearer {key}"} if key else {})}
+    data = None if body is None else json.dumps(body).encode()
+    request = urllib.request.Request(server.url + path, data, headers, method=method)
+    try:
+        with urllib.request.urlopen(request, timeout=30, **more) as answer:
+            return answer.status, json.loads(answer.read() or "null")
+    except urllib.error.HTTPError as refused:
+        with refused:
+            return refused.code, json.loads(refused.read())
+
+
+def join(server, secret: str, name: str = "Ada"):
+    return call(
+        server, "POST", "/api/v1/join", {"secret": secret, "keeper_name": name, "device_name": f"{name}'s phone"}
+    )

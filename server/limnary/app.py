@@ -45,6 +45,10 @@ def create_app(config: Config | None = None) -> Flask:
         app.register_blueprint(part.blueprint)
     errors.install(app)
     app.after_request(_finish)
+    if config.metrics_port:
+        from limnary.metrics import measure  # a server that tells no figures needs none of it
+
+        app.extensions["limnary_metrics"] = measure(app)
     if config.proxies:
         app.wsgi_app = ProxyFix(app.wsgi_app, x_for=config.proxies, x_proto=config.proxies)
     return app

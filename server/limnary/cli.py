@@ -29,7 +29,13 @@ def _serving(commands) -> None:
     one.add_argument("--port", type=_port, help="default: $PORT, else 8340")
     one.add_argument("--host", help="default: this computer only, or with --lan the home network")
     one.add_argument("--lan", action="store_true", help="HTTPS for phones on the home network")
-    one.add_argument("--access-log", action="store_true", help="print one line a request")
+    log = one.add_mutually_exclusive_group()
+    log.add_argument(
+        "--access-log", dest="logged", action="store_const", const="plain", help="print one line a request"
+    )
+    words = "print one JSON line a request, and messages as JSON"
+    log.add_argument("--log-json", dest="logged", action="store_const", const="json", help=words)
+    one.add_argument("--metrics", type=_port, metavar="PORT", help="figures about the server, on this machine alone")
     one.add_argument("--backup-to", metavar="DIR", help="where the daily backups go; `off` makes none")
     one.add_argument("--demo", action="store_true", help="with an invented fish room")
     one.add_argument("--sources", action="store_true", help="the app's modules as they are, not its build")

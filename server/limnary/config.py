@@ -55,6 +55,25 @@ def backup_limit_bytes(text: str | None = None) -> int:
     return int(text) * 1_000_000
 
 
+def metrics_port() -> int | None:
+    """$LIMNARY_METRICS: the port of this machine on which figures about the server are told; None without one."""
+    text = os.environ.get("LIMNARY_METRICS") or ""
+    if text and not (text.isascii() and text.isdigit() and 1 <= int(text) <= 65535):
+        raise BadSetting(f"LIMNARY_METRICS is {text!r}: it must be a port, a whole number from 1 to 65535")
+    return int(text) if text else None
+
+
+LOGS = ("quiet", "plain", "json")
+
+
+def logged() -> str:
+    """$LIMNARY_LOG: what is written of requests."""
+    text = os.environ.get("LIMNARY_LOG") or LOGS[0]
+    if text not in LOGS:
+        raise BadSetting(f"LIMNARY_LOG is {text!r}: it must be {', '.join(LOGS[:-1])} or {LOGS[-1]}")
+    return text
+
+
 @dataclass(frozen=True)
 class Config:
     """Everything that `create_app` needs to know.
@@ -64,6 +83,8 @@ class Config:
         a caller can fake any address; if it is 0 behind a proxy, all callers share one limit of attempts.
     authority: the certificate that phones on the home network are asked to trust, if there is one.
     backup_to: the folder of the daily backups, or "off"; None keeps them in the data folder.
+    metrics_port: where figures about the server are told, on this machine alone; None tells none.
+    logged: "quiet", "plain" (one line a request) or "json" (one JSON line a request, and messages as JSON).
     sources: serve the modules of pwa/ as they are, even where pwa/built/ is theirs.
     """
 
@@ -74,6 +95,8 @@ class Config:
     authority: Path | None = None
     backup_to: str | None = field(default_factory=lambda: os.environ.get("LIMNARY_BACKUP_TO") or None)
     backup_limit_bytes: int = field(default_factory=backup_limit_bytes)
+    metrics_port: int | None = field(default_factory=metrics_port)
+    logged: str = field(default_factory=logged)
     sources: bool = False
     json_limit_bytes: int = 1_000_000
     unpacked_limit_bytes: int = 8_000_000

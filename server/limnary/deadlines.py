@@ -107,7 +107,8 @@ class DeadlineWorker(ThreadWorker):
         """
         status, name, title = _refusal(exc)
         if status != 500:
-            self.log.warning("Invalid request from ip=%s: %s", (addr or ("",))[0], exc)
+            # Not `exc` itself: some quote the line that cannot be read, and a key may be in it.
+            self.log.warning("Invalid request from ip=%s: %s", (addr or ("",))[0], type(exc).__name__)
         else:
             self.log.exception("Error handling request")
         answer = problem(status, name, title, headers={**HEADERS, "Cache-Control": "no-store", "Connection": "close"})

@@ -40,8 +40,8 @@ def holding(folder: Path) -> Iterator[None]:
         yield
 
 
-def check_port(host: str, port: int) -> None:
-    """Raise CannotStart if the port cannot be used."""
+def check_port(host: str, port: int, option: str = "--port") -> None:
+    """Raise CannotStart if the port cannot be used; `option` names another."""
     family = socket.AF_INET6 if ":" in host else socket.AF_INET
     with socket.socket(family, socket.SOCK_STREAM) as probe:
         probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
@@ -49,17 +49,17 @@ def check_port(host: str, port: int) -> None:
             probe.bind((host, port))
         except OSError as bad:
             raise CannotStart(
-                f"Port {port} on {host} cannot be used ({bad.strerror}): choose another with --port"
+                f"Port {port} on {host} cannot be used ({bad.strerror}): choose another with {option}"
             ) from None
 
 
-def run(config: Config, address: Address, certificate: Path | None = None, access_log: bool = False) -> None:
+def run(config: Config, address: Address, certificate: Path | None = None) -> None:
     """Serve until SIGTERM or Ctrl-C. The caller has created and migrated the data."""
     from gunicorn.app.base import BaseApplication
 
     class Server(BaseApplication):
         def load_config(self):
-            for name, value in _settings(address, certificate, access_log).items():
+            for name, value in _settings(address, certificate, config.logged).items():
                 self.cfg.set(name, value)
 
         def load(self):
@@ -68,6 +68,10 @@ def run(config: Config, address: Address, certificate: Path | None = None, acces
 
             app = create_app(config)
             upkeep_of(app).start()
+            if config.metrics_port:
+                from limnary import metrics
+
+                metrics.serve(app.extensions["limnary_metrics"], config.metrics_port)
             return in_pieces(app)
 
     sys.argv = sys.argv[:1]  # gunicorn would take our arguments for its own
@@ -75,7 +79,7 @@ def run(config: Config, address: Address, certificate: Path | None = None, acces
     Server().run()
 
 
-def _settings(address: Address, certificate: Path | None, access_log: bool) -> dict:
+def _settings(address: Address, certificate: Path | None, logged: str) -> dict:
     host = f"[{address.host}]" if ":" in address.host else address.host
     settings = {
         "bind": f"{host}:{address.port}",
@@ -88,7 +92,9 @@ def _settings(address: Address, certificate: Path | None, access_log: bool) -> d
         "loglevel": "warning",
         "proc_name": "limnary",
     }
-    if access_log:
+    if logged == "json":
+        settings |= {"accesslog": "-", "logger_class": "limnary.logs.JsonLogger"}
+    if logged == "plain":
         # Write no header and no query: a calendar's key is in the query, and no key may reach the log.
         settings |= {"accesslog": "-", "access_log_format": "%(h)s %(t)s %(m)s %(U)s %(s)s %(B)s %(M)sms"}
     if certificate:

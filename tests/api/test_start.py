@@ -1,8 +1,6 @@
 """The server as a person starts it: links, one server per folder, plain words if it cannot, no secret in any log."""
 
-import json
 import os
-import re
 import signal
 import ssl
 import subprocess
@@ -11,28 +9,7 @@ import urllib.error
 import urllib.request
 
 import pytest
-from started_server import ROOT, RealServer, free_port
-
-LINK = re.compile(r"(https?://\S+)/join#(\S+)")
-
-
-def call(server, method: str, path: str, body=None, key=None, **more):
-    """One call; (status, JSON)."""
-    headers = {"Content-Type": "application/json", **({"Authorization": f"Bearer {key}"} if key else {})}
-    data = None if body is None else json.dumps(body).encode()
-    request = urllib.request.Request(server.url + path, data, headers, method=method)
-    try:
-        with urllib.request.urlopen(request, timeout=30, **more) as answer:
-            return answer.status, json.loads(answer.read() or "null")
-    except urllib.error.HTTPError as refused:
-        with refused:
-            return refused.code, json.loads(refused.read())
-
-
-def join(server, secret: str, name: str = "Ada"):
-    return call(
-        server, "POST", "/api/v1/join", {"secret": secret, "keeper_name": name, "device_name": f"{name}'s phone"}
-    )
+from started_server import LINK, ROOT, RealServer, call, free_port, join
 
 
 @pytest.fixture

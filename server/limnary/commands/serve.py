@@ -21,6 +21,8 @@ def serve(arguments: argparse.Namespace) -> int:
     host = arguments.host or os.environ.get("LIMNARY_HOST") or ("0.0.0.0" if arguments.lan else "127.0.0.1")
     port = arguments.port or int(os.environ.get("PORT") or PORT)
     check_port(host, port)
+    if config.metrics_port:
+        check_port("127.0.0.1", config.metrics_port, "--metrics")
     with holding(config.data_dir):
         config, address, certificate = _address(config, host, port, arguments.lan)
         store = Store(config.data_dir, config.clock)
@@ -30,13 +32,14 @@ def serve(arguments: argparse.Namespace) -> int:
         store.close()
         for sentence in lost:
             print(sentence, file=sys.stderr, flush=True)
-        run(config, address, certificate, arguments.access_log)
+        run(config, address, certificate)
     return 0
 
 
 def _config(arguments: argparse.Namespace) -> Config:
+    given = {"backup_to": arguments.backup_to, "metrics_port": arguments.metrics, "logged": arguments.logged}
     config = Config(data_dir=data_dir(arguments), sources=arguments.sources)
-    return dataclasses.replace(config, backup_to=arguments.backup_to) if arguments.backup_to else config
+    return dataclasses.replace(config, **{name: value for name, value in given.items() if value})
 
 
 def demo(arguments: argparse.Namespace) -> int:
