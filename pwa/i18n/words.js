@@ -55,6 +55,28 @@ export const chosen = () => locale;
 export const language = () => language_of(locale);
 
 /**
+ * Formats of the locale in force. Each is made once for its options: to make one takes many times what its use takes. A
+ * phone may be carried into another time zone while the app is open.
+ * @template {object} Options @template Made
+ * @param {(options: Options) => Made} make @returns {(options: Options) => Made}
+ */
+function once(make) {
+  /** @type {Map<string, Made>} */ const made = new Map();
+  return (options) => {
+    const name = `${locale} ${new Date().getTimezoneOffset()} ${JSON.stringify(options)}`;
+    const format = made.get(name) ?? make(options);
+    made.set(name, format);
+    return format;
+  };
+}
+const numbers = once((/** @type {Intl.NumberFormatOptions} */ options) => new Intl.NumberFormat(locale, options));
+const dates = once((/** @type {Intl.DateTimeFormatOptions} */ options) => new Intl.DateTimeFormat(locale, options));
+const spans = once(
+  (/** @type {Intl.RelativeTimeFormatOptions} */ options) => new Intl.RelativeTimeFormat(locale, options),
+);
+const lists = once((/** @type {Intl.ListFormatOptions} */ options) => new Intl.ListFormat(locale, options));
+
+/**
  * The text of `key` with its {parts} filled in; `count` picks the plural form.
  * @param {string} key @param {Record<string, unknown>} [parts] @returns {string}
  */
@@ -78,13 +100,13 @@ export function t(key, parts = {}) {
  * @param {number} decimals
  */
 export function number(value, decimals) {
-  const format = new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  const format = numbers({ minimumFractionDigits: decimals, maximumFractionDigits: decimals });
   return format.format(Number(display(value, decimals)));
 }
 
 /** With as few places as `value` needs, at most `most`. @param {number} value @param {number} [most] */
 export function short(value, most = 3) {
-  const format = new Intl.NumberFormat(locale, { maximumFractionDigits: most });
+  const format = numbers({ maximumFractionDigits: most });
   return format.format(Number(display(value, most)));
 }
 
@@ -92,60 +114,56 @@ export function short(value, most = 3) {
 export const separator = () => marks_of(locale).decimal;
 
 /** "14:30". @param {string | number} at */
-export const clock = (at) =>
-  new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit" }).format(new Date(at));
+export const clock = (at) => dates({ hour: "2-digit", minute: "2-digit" }).format(new Date(at));
 
 /** "today 14:30", "yesterday 09:10", "Mon 3 Aug 07:00". @param {string | number} at @param {number} now */
 export function when(at, now) {
   const days = Math.round((midnight(now) - midnight(Date.parse(new Date(at).toISOString()))) / DAY);
   if (days >= -1 && days <= 1) {
-    const day = new Intl.RelativeTimeFormat(locale, { numeric: "auto" }).format(-days, "day");
+    const day = spans({ numeric: "auto" }).format(-days, "day");
     return `${day} ${clock(at)}`;
   }
   const far = Math.abs(days) > 300 ? { year: /** @type {const} */ ("numeric") } : {};
-  const day = new Intl.DateTimeFormat(locale, { weekday: "short", day: "numeric", month: "short", ...far }).format(
-    new Date(at),
-  );
+  const day = dates({ weekday: "short", day: "numeric", month: "short", ...far }).format(new Date(at));
   return `${day}, ${clock(at)}`;
 }
 
 /** "now", "5 minutes ago", "3 days ago": how long since. @param {string} at @param {number} now */
 export function ago(at, now) {
   const seconds = Math.max(0, (now - Date.parse(at)) / 1000);
-  if (seconds < 90) return new Intl.RelativeTimeFormat(locale, { numeric: "auto" }).format(0, "second");
+  if (seconds < 90) return spans({ numeric: "auto" }).format(0, "second");
   const [unit, size] =
     seconds < 3600
       ? [/** @type {const} */ ("minute"), 60]
       : seconds < 86_400
         ? [/** @type {const} */ ("hour"), 3600]
         : [/** @type {const} */ ("day"), 86_400];
-  return new Intl.RelativeTimeFormat(locale).format(-Math.floor(seconds / size), unit);
+  return spans({}).format(-Math.floor(seconds / size), unit);
 }
 
 /** "Wednesday 4 August". @param {number} at */
-export const day = (at) =>
-  new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
+export const day = (at) => dates({ weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
 
 /** "08:00" of minutes after midnight. @param {number} minutes */
 export const time_of_day = (minutes) =>
-  new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit", timeZone: "UTC" }).format(minutes * MINUTE);
+  dates({ hour: "2-digit", minute: "2-digit", timeZone: "UTC" }).format(minutes * MINUTE);
 
 /** "Monday", or "Mon", of 0 to 6 from Monday on. @param {number} place @param {"long" | "short"} [width] */
 export const weekday_name = (place, width = "long") =>
-  new Intl.DateTimeFormat(locale, { weekday: width, timeZone: "UTC" }).format(Date.UTC(2024, 0, 1 + place));
+  dates({ weekday: width, timeZone: "UTC" }).format(Date.UTC(2024, 0, 1 + place));
 
 /** "a, b and c". @param {string[]} words */
-export const listed = (words) => new Intl.ListFormat(locale, { type: "conjunction" }).format(words);
+export const listed = (words) => lists({ type: "conjunction" }).format(words);
 
 /** "Wed 25 Nov" of a date written as UTC. @param {number} day */
 export const date_said = (day) =>
-  new Intl.DateTimeFormat(locale, { weekday: "short", day: "numeric", month: "short", timeZone: "UTC" }).format(day);
+  dates({ weekday: "short", day: "numeric", month: "short", timeZone: "UTC" }).format(day);
 
 /** "today", "tomorrow", "Friday". @param {number} at @param {number} now */
 export function weekday(at, now) {
   const days = Math.round((midnight(at) - midnight(now)) / DAY);
-  if (days <= 1) return new Intl.RelativeTimeFormat(locale, { numeric: "auto" }).format(days, "day");
-  return new Intl.DateTimeFormat(locale, { weekday: "long" }).format(new Date(at));
+  if (days <= 1) return spans({ numeric: "auto" }).format(days, "day");
+  return dates({ weekday: "long" }).format(new Date(at));
 }
 
 /** "Today", "Yesterday", "Monday 23 November": a day as a heading. @param {number} at @param {number} now */
@@ -155,9 +173,7 @@ export function day_named(at, now) {
   const said =
     days === 0 || days === 1
       ? weekday(at, now)
-      : new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long", ...far }).format(
-          new Date(at),
-        );
+      : dates({ weekday: "long", day: "numeric", month: "long", ...far }).format(new Date(at));
   return said[0].toLocaleUpperCase(locale) + said.slice(1);
 }
 
@@ -170,4 +186,4 @@ export function minutes(seconds) {
 /** @param {number} at */
 const midnight = (at) => new Date(at).setHours(0, 0, 0, 0);
 /** @param {number} value */
-const integer = (value) => new Intl.NumberFormat(locale, { maximumFractionDigits: 6 }).format(value);
+const integer = (value) => numbers({ maximumFractionDigits: 6 }).format(value);
