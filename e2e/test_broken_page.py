@@ -89,3 +89,16 @@ def test_an_app_that_started_says_nothing_of_the_kind(new_phone):
     thumb = new_phone()
     thumb.open("/tanks")
     expect(thumb.page.get_by_text("has not started yet")).to_have_count(0)
+
+
+TOO_OLD = "CSS.supports = () => false;"
+
+
+def test_a_browser_that_is_too_old_says_so_and_what_it_needs(new_phone):
+    thumb = new_phone()
+    thumb.page.add_init_script(TOO_OLD)
+    thumb.page.goto("/tanks")
+    thumb.sees("This browser is too old for Limnary: it needs iOS 16.0, Chrome 105, Firefox 115, or newer.")
+    thumb.sees("Nothing that was recorded here is lost.")
+    expect(thumb.page.locator("#app")).to_be_hidden()
+    expect(thumb.page.locator("#not-yet")).to_be_hidden()

@@ -17,6 +17,8 @@ const NOT_OF_THE_SHELL = ["built", "node_modules"];
 /** The parts of shared_schema/ that the phone reads. */
 const SHARED = ["calc", "formats.json", "messages.json", "records", "tables", "words"];
 const FIRST_PAGE = "places/round.js";
+/** The oldest browsers that run the app; pwa/oldest.js says so to others, and tests/js/oldest.test.js holds it. */
+export const OLDEST = ["ios16.0", "chrome105", "firefox115"];
 const SETTINGS = /** @type {const} */ ({
   bundle: true,
   format: "esm",
@@ -24,7 +26,7 @@ const SETTINGS = /** @type {const} */ ({
   minify: true,
   sourcemap: "linked",
   sourcesContent: false,
-  target: "es2022",
+  target: OLDEST,
   write: false,
 });
 
@@ -302,7 +304,7 @@ async function worker(pwa, stored) {
   const calls = /importScripts\(([^)]*)\);/.exec(source) ?? ["", ""];
   const scripts = [...calls[1].matchAll(/"\/([^"]+)"/g)].map(([, path]) => readFileSync(pwa + path, "utf8"));
   const whole = replaced(replaced(source, calls[0], scripts.join("\n")), "self.__WB_MANIFEST", JSON.stringify(stored));
-  const { code } = await esbuild.transform(whole, { minify: true, target: "es2022", legalComments: "none" });
+  const { code } = await esbuild.transform(whole, { minify: true, target: OLDEST, legalComments: "none" });
   return code;
 }
 

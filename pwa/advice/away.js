@@ -64,7 +64,7 @@ const first_test = (now, { test_due, levels, next_test_hours }, from) =>
  * @param {number} now
  */
 export const sheet_now = (sheets, now) =>
-  sheets.filter(({ to_at }) => Date.parse(to_at) >= now).toSorted((a, b) => (a.from_at < b.from_at ? -1 : 1))[0] ??
+  [...sheets.filter(({ to_at }) => Date.parse(to_at) >= now)].sort((a, b) => (a.from_at < b.from_at ? -1 : 1))[0] ??
   null;
 
 /**

@@ -19,7 +19,7 @@ export function chloride_of({ tank, source, changes, doses }) {
   if (!salted.some(({ added_mg_l }) => added_mg_l > 0)) return known;
   const changed = changes.map(({ at, fraction }) => ({ at, fraction }));
   let mg_l = known ?? ASSUMED_MG_L;
-  for (const event of [...salted, ...changed].toSorted((a, b) => (a.at < b.at ? -1 : 1))) {
+  for (const event of [...[...salted, ...changed]].sort((a, b) => (a.at < b.at ? -1 : 1))) {
     if ("fraction" in event) mg_l += event.fraction * ((known ?? ASSUMED_MG_L) - mg_l);
     else mg_l += event.added_mg_l;
   }

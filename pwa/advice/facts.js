@@ -64,10 +64,9 @@ const known = (room, kind, id) => (id ? (room.get(kind, id) ?? null) : null);
  * @param {{resting?: boolean}} [which]
  */
 export function walk(room, { resting = false } = {}) {
-  return room
-    .all("tank")
-    .filter((tank) => Boolean(tank.resting) === resting && (resting || !planned(tank)))
-    .toSorted((a, b) => (a.walk_order ?? 1e9) - (b.walk_order ?? 1e9) || a.name.localeCompare(b.name));
+  return [...room.all("tank").filter((tank) => Boolean(tank.resting) === resting && (resting || !planned(tank)))].sort(
+    (a, b) => (a.walk_order ?? 1e9) - (b.walk_order ?? 1e9) || a.name.localeCompare(b.name),
+  );
 }
 
 /** The place in the walk of a new tank: after all the others. @param {Pick<Records, "all">} room */

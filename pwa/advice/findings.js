@@ -93,7 +93,7 @@ export function findings_of(facts, water) {
     const one = find(known);
     return one ? [/** @type {Finding} */ ({ ...one, code, source })] : [];
   });
-  return found.toSorted((a, b) => URGENCIES.indexOf(a.urgency) - URGENCIES.indexOf(b.urgency));
+  return [...found].sort((a, b) => URGENCIES.indexOf(a.urgency) - URGENCIES.indexOf(b.urgency));
 }
 
 /**
@@ -319,7 +319,7 @@ function jump(facts, parameter, step, at_once) {
   const before = facts.readings.filter(
     (one) => one.parameter === parameter && one.id !== last.id && within(time(last) - time(one), 0, 1.5 * DAY),
   );
-  const widest = before.toSorted((a, b) => Math.abs(last.value - b.value) - Math.abs(last.value - a.value))[0];
+  const widest = [...before].sort((a, b) => Math.abs(last.value - b.value) - Math.abs(last.value - a.value))[0];
   const by = widest ? Math.abs(last.value - widest.value) : 0;
   // Floats: 7.4 - 6.9 is a hair over 0.5.
   if (!widest || by <= step + 1e-9) return null;

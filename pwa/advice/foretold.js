@@ -255,16 +255,16 @@ const doubt_reason = (doubt) => ({
  * @param {boolean} changing
  */
 function chances_of({ limits }, asked, next, changing) {
-  return WATCHED.filter((parameter) => parameter !== "nitrate" || asked.nitrate_known)
-    .map((parameter) => {
+  return [
+    ...WATCHED.filter((parameter) => parameter !== "nitrate" || asked.nitrate_known).map((parameter) => {
       const { p10, p50, p90 } = next.now[`${parameter}_mg_n_l`];
       const { mg_n_l: limit, by } = limits[parameter];
       /** @type {"stands_over" | "perhaps_over" | "chance_without" | "chance"} */
       const code = p10 > limit ? "stands_over" : p50 > limit ? "perhaps_over" : changing ? "chance_without" : "chance";
       const chance = next.pass_chance[SPECIES_OF[parameter]];
       return { code, parameter, chance, low: p10, high: p90, limit, by, until: asked.next_test_at };
-    })
-    .toSorted((a, b) => b.chance - a.chance);
+    }),
+  ].sort((a, b) => b.chance - a.chance);
 }
 
 /**

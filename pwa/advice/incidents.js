@@ -275,4 +275,4 @@ export function going_on(notes, what, now) {
  * @param {readonly View<"away_sheet">[]} sheets @returns {NonNullable<View<"away_sheet">["calls"]>}
  */
 export const calls_of = (sheets) =>
-  sheets.filter(({ calls }) => calls?.length).toSorted((a, b) => (a.from_at < b.from_at ? 1 : -1))[0]?.calls ?? [];
+  [...sheets.filter(({ calls }) => calls?.length)].sort((a, b) => (a.from_at < b.from_at ? 1 : -1))[0]?.calls ?? [];

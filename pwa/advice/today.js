@@ -44,7 +44,7 @@ export function today(facts) {
   const levels = judged_levels(facts, limits, settled, days);
   const known = all_of(levels).filter(is_known);
   const unknown = QUICK.map((parameter) => levels[parameter]).filter((one) => !is_known(one));
-  const worst = known.toSorted((a, b) => b.share - a.share)[0];
+  const worst = [...known].sort((a, b) => b.share - a.share)[0];
   const test_due = unknown.length > 0 || facts.now - last_test(levels) > usual_test_hours * HOUR + GRACE;
 
   const over = known.filter((one) => one.share > 1 + ROUNDING);
@@ -274,7 +274,7 @@ function is_settled(facts, limits) {
     );
     let run_of = 0;
     let from = facts.now;
-    for (const reading of tests.toReversed()) {
+    for (const reading of [...tests].reverse()) {
       if (as_nitrogen(reading) > limits[parameter].mg_n_l / 4) break;
       run_of += 1;
       from = Date.parse(reading.at);

@@ -178,5 +178,11 @@ export function add_row(inputs, draft, tank, path) {
  */
 export function remove_row(inputs, draft, tank, path, index) {
   const { node } = node_at(inputs, draft, tank, path);
-  return put(inputs, draft, tank, path, rows_in(node).toSpliced(index, 1));
+  return put(
+    inputs,
+    draft,
+    tank,
+    path,
+    rows_in(node).filter((_, at) => at !== index),
+  );
 }

@@ -157,7 +157,7 @@ function within(spec, typed, path, node) {
   if (spec.type !== "list") return typed;
   const index = Number(path[0]);
   const list = list_in(typed);
-  return list.with(index, within(spec.item, list[index], path.slice(1), node));
+  return list.map((one, at) => (at === index ? within(spec.item, one, path.slice(1), node) : one));
 }
 
 /** @param {Item} spec @param {Node | undefined} node @returns {unknown} as in Raw */
@@ -186,7 +186,13 @@ export function add_row(specs, raw, path) {
  * @param {Path} path
  * @param {number} index
  */
-export const remove_row = (specs, raw, path, index) => put(specs, raw, path, list_at(raw, path).toSpliced(index, 1));
+export const remove_row = (specs, raw, path, index) =>
+  put(
+    specs,
+    raw,
+    path,
+    list_at(raw, path).filter((_, at) => at !== index),
+  );
 
 /**
  * The field at a path; an item of a list without a label of its own has the list's label.

@@ -123,7 +123,7 @@ function figure(spec, value, system, marks) {
 /** A rounded figure with the reader's own marks. @param {string} text @param {Marks} marks */
 function grouped(text, { decimal, group }) {
   const [whole, rest] = text.split(".");
-  const parted = whole.replace(/(?<=\d)(?=(\d{3})+$)/g, group);
+  const parted = whole.replace(/\B(?=(\d{3})+$)/g, group);
   return rest === undefined ? parted : parted + decimal + rest;
 }
 

@@ -21,8 +21,8 @@ const COLUMNS = /** @type {const} */ ([
  */
 export function readings_csv(readings, tanks, name_of) {
   const names = new Map(tanks.map((tank) => [tank.id, tank.name]));
-  const rows = readings
-    .toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1))
+  const rows = [...readings]
+    .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1))
     .map((reading) => ({
       ...reading,
       tank: words(names.get(reading.tank)),

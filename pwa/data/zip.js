@@ -178,6 +178,7 @@ async function unpacked(bytes, { name, method, crc, packed: length, size, local 
  * @param {Bytes} bytes @param {number} size @returns {Promise<Bytes | null>}
  */
 async function inflated(bytes, size) {
+  if (!inflates()) return inflated_by_hand(bytes, size);
   const reader = in_slices(bytes).pipeThrough(new DecompressionStream("deflate-raw")).getReader();
   const content = new Uint8Array(size);
   let filled = 0;
@@ -193,6 +194,25 @@ async function inflated(bytes, size) {
   } finally {
     // A stream that has failed cannot be cancelled; it needs it no more.
     void reader.cancel().catch(() => {});
+  }
+}
+
+/** Whether the browser inflates by itself; before iOS 16.4 none does. */
+function inflates() {
+  try {
+    return Boolean(new DecompressionStream("deflate-raw"));
+  } catch {
+    return false;
+  }
+}
+
+/** @param {Bytes} bytes @param {number} size @returns {Promise<Bytes | null>} */
+async function inflated_by_hand(bytes, size) {
+  const { inflateSync } = await import("../vendor/inflate.js");
+  try {
+    return inflateSync(bytes, { out: new Uint8Array(size) });
+  } catch {
+    return null;
   }
 }
 

@@ -38,7 +38,8 @@ function Drawn({ tank }) {
   const chance = (/** @type {string} */ parameter) => next?.pass_chance[CHANCE_OF[parameter]] ?? -1;
   const lines = useMemo(
     () =>
-      DRAWN.toSorted((a, b) => chance(b) - chance(a))
+      [...DRAWN]
+        .sort((a, b) => chance(b) - chance(a))
         .map((parameter) => chart_lines(parameter, facts, asked, ahead, advice.limits, 7 * weeks.value))
         .filter(({ dots, fan }) => dots.length + fan.length > 0),
     [asked, ahead, next, weeks.value],

@@ -39,10 +39,7 @@ export function People() {
 
 /** @param {import("../data/people.js").Person["devices"]} devices */
 function phones_said(devices) {
-  const seen = devices
-    .flatMap((one) => one.last_seen ?? [])
-    .toSorted()
-    .at(-1);
+  const seen = [...devices.flatMap((one) => one.last_seen ?? [])].sort().at(-1);
   return seen ? t("people.phones", { count: devices.length, when: ago(seen, now.value) }) : t("people.no_phone");
 }
 

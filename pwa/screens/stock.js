@@ -26,9 +26,9 @@ export function Stock({ id }) {
   if (!tank) return html`<${Missing} up="/" />`;
   const changes = of_tank(all("stock_change"), id);
   const { animals, short: lacking } = stock_of(changes, now.value);
-  const death = changes
-    .filter((one) => one.change === "death" && Date.parse(one.at) > now.value - MOURNED)
-    .toSorted((a, b) => (a.at < b.at ? 1 : -1))[0];
+  const death = [...changes.filter((one) => one.change === "death" && Date.parse(one.at) > now.value - MOURNED)].sort(
+    (a, b) => (a.at < b.at ? 1 : -1),
+  )[0];
   const may = room.value.may("stock_change");
   return html`
     <${Page} title=${t("stock.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}

@@ -76,9 +76,7 @@ const end = (task) =>
 
 /** @param {{task: TaskRecord}} props */
 function SoFar({ task }) {
-  const dones = all("task_done")
-    .filter((one) => one.task === task.id)
-    .toSorted((a, b) => (a.at < b.at ? 1 : -1));
+  const dones = [...all("task_done").filter((one) => one.task === task.id)].sort((a, b) => (a.at < b.at ? 1 : -1));
   if (dones.length === 0) return html`<p class="soft">${t("task.never")}</p>`;
   const remove = (/** @type {string} */ done, /** @type {string} */ what) =>
     record([{ type: "del", kind: "task_done", id: done }], t("saved.removed", { what }));

@@ -38,7 +38,7 @@ export function Tasks({ id }) {
         <${Ahead} tasks=${tasks} named=${!id} />
         <section class="section"><h2>${t("tasks.all")}</h2>
           <ul class="lines">
-            ${tasks.toSorted(by_title).map((task) => html`<${One} key=${task.id} task=${task} named=${!id} />`)}</ul>
+            ${[...tasks].sort(by_title).map((task) => html`<${One} key=${task.id} task=${task} named=${!id} />`)}</ul>
             </section>`
       }
       ${

@@ -88,13 +88,15 @@ function One({ trend, as_table }) {
 /** @param {{trend: import("../advice/journal/trends.js").Trend, said: (value: number) => string}} props */
 function Table({ trend: { what, unit, points, bars, marks }, said }) {
   const rows = [
-    ...points.map(({ at, value }) => ({
-      at,
-      label: bars ? day_named(at, now.value) : when(at, now.value),
-      value: said(value),
-    })),
-    ...marks.map((at) => ({ at, label: when(at, now.value), value: t("trends.changed") })),
-  ].toSorted((a, b) => b.at - a.at);
+    ...[
+      ...points.map(({ at, value }) => ({
+        at,
+        label: bars ? day_named(at, now.value) : when(at, now.value),
+        value: said(value),
+      })),
+      ...marks.map((at) => ({ at, label: when(at, now.value), value: t("trends.changed") })),
+    ],
+  ].sort((a, b) => b.at - a.at);
   return html`
     <table class="measured"><caption class="unseen">${name_of(what)} ${unit_label(unit)}</caption>
       <tbody>${rows.slice(0, ROWS).map(

@@ -49,7 +49,7 @@ export function kit_for(parameter) {
   if (own.length === 0) return common_kit(parameter);
   const used = all("reading").filter((reading) => reading.parameter === parameter && reading.kit);
   const last = used.reduce((late, reading) => (late && late.at >= reading.at ? late : reading), used.at(0));
-  return own.find((kit) => kit.id === last?.kit) ?? own.toSorted((a, b) => (a.id < b.id ? 1 : -1))[0];
+  return own.find((kit) => kit.id === last?.kit) ?? [...own].sort((a, b) => (a.id < b.id ? 1 : -1))[0];
 }
 
 /** The fields of a reading made with a kit. @param {Kit} kit @param {number} value */

@@ -16,7 +16,7 @@ const PAGE = 8;
 /** @param {{tank: string, kind: "stock_change" | "planting"}} props */
 export function LifeLog({ tank, kind }) {
   const shown = useSignal(PAGE);
-  const log = of_tank(all(kind), tank).toReversed();
+  const log = [...of_tank(all(kind), tank)].reverse();
   const may = room.value.may(kind);
   return (
     log.length > 0 &&

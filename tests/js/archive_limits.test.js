@@ -243,3 +243,19 @@ test("a ZIP of more files than its format can count is refused, not written with
   assert.ok(zip(files(65_535)).size > 0);
   assert.throws(() => zip(files(65_536)), /at most 65535 files, and this one would hold 65536/);
 });
+
+test("where the browser cannot inflate, an archive is read all the same, and a bomb is refused", async () => {
+  const { DecompressionStream: own } = globalThis;
+  Reflect.deleteProperty(globalThis, "DecompressionStream");
+  try {
+    assert.equal((await read_archive(archive())).rows.length, 2);
+    const packed = deflateRawSync(new Uint8Array(20_000_000), { level: 9 });
+    for (const size of [100_000, 20_000_001]) {
+      const lying = deflated([{ name: "room.jsonl", packed, size }]);
+      await assert.rejects(read_archive(lying), /room\.jsonl is damaged/);
+    }
+    await assert.rejects(read_archive(deflated([{ name: "room.jsonl", packed: packed.slice(0, 50), size: 100 }])));
+  } finally {
+    globalThis.DecompressionStream = own;
+  }
+});

@@ -9,7 +9,7 @@ const MAY_IMPORT = {
   "contracts.js": ["calc"],
   figures: ["calc"],
   i18n: ["calc", "figures"],
-  data: ["calc", "contracts.js", "figures", "vendor/idb.js", "vendor/sha256.js"],
+  data: ["calc", "contracts.js", "figures", "vendor/idb.js", "vendor/inflate.js", "vendor/sha256.js"],
   advice: ["calc", "contracts.js", "figures", "vendor/rrule.js"],
   workers: ["calc", "contracts.js"],
   bench: ["advice", "calc", "contracts.js", "figures"],

@@ -23,7 +23,7 @@ const ANIMALS = { arrival: 1, birth: 1, move_in: 1, death: -1, removal: -1, move
  */
 export function labels_by_use(labels, doses) {
   const used = (/** @type {Label} */ label) => doses.findLastIndex((dose) => dose.label?.id === label.id);
-  return labels.toSorted((a, b) => used(b) - used(a) || a.name.localeCompare(b.name));
+  return [...labels].sort((a, b) => used(b) - used(a) || a.name.localeCompare(b.name));
 }
 
 /**

@@ -78,7 +78,7 @@ export const feed_step = (feed_g) => Math.max(nice_step(feed_g / 10), 0.01);
  */
 export function foods(feedings) {
   /** @type {Map<string, Food>} */ const known = new Map();
-  for (const { food, protein_fraction } of feedings.toSorted((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0))) {
+  for (const { food, protein_fraction } of [...feedings].sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0))) {
     if (food && !known.has(food))
       known.set(food, { food, ...(protein_fraction === undefined ? {} : { protein_fraction }) });
   }

@@ -115,7 +115,7 @@ export function find(entries, words, shelved) {
     const title = plain(one.title);
     return title.startsWith(wanted.join(" ")) ? 2 : wanted.every((word) => title.includes(word)) ? 1 : 0;
   };
-  const found = hit.toSorted(
+  const found = [...hit].sort(
     (a, b) => rank(b) - rank(a) || (a.at < b.at ? 1 : a.at > b.at ? -1 : a.title.localeCompare(b.title)),
   );
   return GROUPS.map((kind) => ({ kind, found: found.filter((one) => one.kind === kind) })).filter(

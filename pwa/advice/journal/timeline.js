@@ -180,7 +180,7 @@ function gathered(room, kind, { doses, photos, apart, loose }) {
   if (kind === "dose") return apart.map((dose) => [dose]);
   if (kind === "note")
     return together(room.all(kind), ({ entry }) => entry).map((notes) => [
-      ...notes.toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1)),
+      ...[...notes].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1)),
       ...(photos.get(notes[0].entry ?? "") ?? []),
     ]);
   if (kind === "photo") return together(loose, ({ entry }) => entry);
@@ -202,7 +202,7 @@ const together = (records, key_of) => [...split(records, (record) => key_of(reco
 function as_written(room, readings) {
   const first_id = (/** @type {View<"reading">} */ { kind, id, supersedes }) =>
     (supersedes ? room.earlier(kind, id).at(-1)?.id : null) ?? id;
-  return readings.toSorted((a, b) => (first_id(a) < first_id(b) ? -1 : 1));
+  return [...readings].sort((a, b) => (first_id(a) < first_id(b) ? -1 : 1));
 }
 
 /** @param {RecordsAndEarlier} room @param {Happened[]} records @returns {Event} */

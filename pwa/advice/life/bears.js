@@ -32,8 +32,8 @@ export function borne({ stock, own_species, now }, figure) {
     if (high !== undefined) highs.push({ value: high, who });
   }
   return {
-    low: lows.toSorted((a, b) => b.value - a.value)[0] ?? null,
-    high: highs.toSorted((a, b) => a.value - b.value)[0] ?? null,
+    low: [...lows].sort((a, b) => b.value - a.value)[0] ?? null,
+    high: [...highs].sort((a, b) => a.value - b.value)[0] ?? null,
   };
 }
 

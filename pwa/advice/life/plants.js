@@ -18,7 +18,7 @@ const IN = ["plant", "move_in"];
  */
 export function plants_of(plantings) {
   /** @type {Map<string, Growing & {here: boolean}>} */ const kinds = new Map();
-  for (const planting of plantings.toSorted(in_order)) {
+  for (const planting of [...plantings].sort(in_order)) {
     const { species, at, change } = planting;
     const amount = planting.amount ?? planting.amount_code ?? planting.portions;
     const plant = kinds.get(species) ?? { species, since: at, amounts: [], here: false };

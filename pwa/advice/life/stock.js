@@ -35,7 +35,7 @@ export function stock_of(changes, now) {
   const recent = new Date(now - RECENT_DAYS * DAY).toISOString();
   /** @type {Map<string, Living>} */ const kinds = new Map();
   /** @type {Short[]} */ const short = [];
-  for (const change of changes.toSorted(in_order)) {
+  for (const change of [...changes].sort(in_order)) {
     const { species, count, at, length_cm } = change;
     const kind = kinds.get(species) ?? { species, count: 0, since: at, born: 0, died: 0, moves: [] };
     kinds.set(species, kind);
@@ -192,7 +192,7 @@ export function stock_g(changes, own, now) {
  * @param {number} most
  */
 export const recent_kinds = (changes, most) =>
-  [...new Set(changes.toSorted((a, b) => (a.at < b.at ? 1 : -1)).map(({ species }) => species))].slice(0, most);
+  [...new Set([...changes].sort((a, b) => (a.at < b.at ? 1 : -1)).map(({ species }) => species))].slice(0, most);
 
 /** @param {Weighing} name */
 const animal_fields = (name) => input_of(name, "animals").item.fields;

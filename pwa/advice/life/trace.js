@@ -67,7 +67,7 @@ export function trace(tank, shared, { now, days }) {
   return {
     to: reached(tank, within, "from", "to", (first, then) => first.at <= then.at),
     // The same walk backwards, against the links and against time.
-    from: reached(tank, within.toReversed(), "to", "from", (first, then) => first.at >= then.at),
+    from: reached(tank, [...within].reverse(), "to", "from", (first, then) => first.at >= then.at),
   };
 }
 
@@ -92,6 +92,6 @@ function reached(tank, shared, near, far, follows) {
     if (direct.some((first) => first[far] === then[near] && follows(first, then))) meet(then, 2);
   }
   return [...met.values()]
-    .map((one) => ({ ...one, by: one.by.toSorted((a, b) => (a.at < b.at ? -1 : 1)) }))
+    .map((one) => ({ ...one, by: [...one.by].sort((a, b) => (a.at < b.at ? -1 : 1)) }))
     .sort((a, b) => a.steps - b.steps);
 }

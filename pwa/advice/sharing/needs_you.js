@@ -44,7 +44,7 @@ export const REASONS = [
  * @returns {Refusal[]}
  */
 export const refusals = (entries, here) =>
-  entries.toSorted((a, b) => a.n - b.n).map((entry) => refusal_of(entry, here));
+  [...entries].sort((a, b) => a.n - b.n).map((entry) => refusal_of(entry, here));
 
 /** @param {Entry} entry @param {Here} here @returns {Refusal} */
 function refusal_of({ op, by, at, creates = false, reason = "", errors = [] }, here) {

@@ -27,9 +27,9 @@ const DATES = 12;
  * @returns {string} with CRLF line ends
  */
 export function calendar_file({ room_name, tasks, tanks, dones, now }, expand, until_of) {
-  const shown = tasks
-    .filter((task) => !task.over && (!task.tank || tanks.has(task.tank)))
-    .toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const shown = [...tasks.filter((task) => !task.over && (!task.tank || tanks.has(task.tank)))].sort((a, b) =>
+    a.id < b.id ? -1 : 1,
+  );
   const zones = most_named(shown.map(described_zone));
   const events = shown.flatMap((task) => {
     const zone = described_zone(task);

@@ -31,7 +31,7 @@ const REACHES = [40, 400, 4000];
  * @returns {Standing}
  */
 export function standing(task, dones, now, zone, expand) {
-  const own = dones.filter((one) => one.task === task.id).toSorted((a, b) => (a.at < b.at ? -1 : 1));
+  const own = [...dones.filter((one) => one.task === task.id)].sort((a, b) => (a.at < b.at ? -1 : 1));
   const last = own.at(-1) ?? null;
   const none = { due: [], overdue: false, next: null, last, unread: false };
   if (task.over) return none;
@@ -87,12 +87,12 @@ export function remembering(expand) {
  * @param {Expand} expand
  */
 export const due_now = (tasks, dones, now, zone, expand) =>
-  tasks
-    .flatMap((task) => {
+  [
+    ...tasks.flatMap((task) => {
       const { due, overdue } = standing(task, dones, now, zone, expand);
       return due.map((at) => ({ task, at, overdue }));
-    })
-    .toSorted((a, b) => a.at - b.at || a.task.title.localeCompare(b.task.title));
+    }),
+  ].sort((a, b) => a.at - b.at || a.task.title.localeCompare(b.task.title));
 
 /**
  * The days ahead, tomorrow first, each with what falls due and is not done yet; empty days are left out.

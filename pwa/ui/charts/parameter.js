@@ -73,21 +73,23 @@ function Table({ lines, now }) {
   const said = (/** @type {number} */ value) => figure_said(parameter, value);
   const every = Math.max(1, Math.round((fan.length - 1) / POINTS));
   const so_far = [
-    ...dots.map((dot) => ({
-      at: dot.at,
-      what: t(dot.doubted ? "outlook.read_doubted" : "outlook.read"),
-      value: said(dot.value),
-      span: span_said(dot, said),
-    })),
-    ...marks
-      .filter(({ kind }) => kind === "change")
-      .map(({ at, said: litres }) => ({
-        at,
-        what: t("history.changed", { litres: litres_said(litres) }),
-        value: "",
-        span: "",
+    ...[
+      ...dots.map((dot) => ({
+        at: dot.at,
+        what: t(dot.doubted ? "outlook.read_doubted" : "outlook.read"),
+        value: said(dot.value),
+        span: span_said(dot, said),
       })),
-  ].toSorted((a, b) => b.at - a.at);
+      ...marks
+        .filter(({ kind }) => kind === "change")
+        .map(({ at, said: litres }) => ({
+          at,
+          what: t("history.changed", { litres: litres_said(litres) }),
+          value: "",
+          span: "",
+        })),
+    ],
+  ].sort((a, b) => b.at - a.at);
   const meals = marks.filter(({ kind }) => kind === "feeding");
   return html`
     ${
