@@ -136,5 +136,14 @@ function fail(thrown) {
 /** The name of an error or DOMException, "" if it has none. @param {unknown} failed @returns {string} */
 const name_of = (failed) => /** @type {{name?: string} | null} */ (failed)?.name ?? "";
 
+/**
+ * Ask a transaction for several things at once: each answer takes a way to the browser and back. Where one cannot be
+ * asked for, the others are still waited for.
+ * @template {readonly (() => unknown)[]} Works @param {readonly [...Works]} works
+ * @returns {Promise<{-readonly [At in keyof Works]: Awaited<ReturnType<Works[At]>>}>}
+ */
+export const together = (works) =>
+  /** @type {Promise<any>} a tuple, as its type says */ (Promise.all(works.map(async (work) => work())));
+
 /** All keys of one room in a store whose key begins with the room. @param {string} room_id */
 export const of_room = (room_id) => IDBKeyRange.bound([room_id], [room_id, []]);

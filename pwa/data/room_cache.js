@@ -11,7 +11,7 @@
  */
 /** @import { Entry, In, KeptEntry, Keeper, MirrorRow, RecordKey, RoomEntry } from "../types/stores.js" */
 import { records } from "../contracts.js";
-import { of_room } from "./database.js";
+import { of_room, together } from "./database.js";
 import { HeldRecords } from "./held_records.js";
 import { mirror_name } from "./mirror.js";
 import { fold } from "./view.js";
@@ -331,11 +331,13 @@ export class RoomCache {
     const begun_anew =
       mirror_name(before) !== mirror_name(now) || before?.ended !== now?.ended || since(now) < since(before);
     if (begun_anew) return this.#read_all(t);
-    const rows = await t.rows.index("seq").getAll(IDBKeyRange.bound([this.id, since(before)], [this.id, []], true));
-    const confirmed = await this.#confirmed(t, settled(before), settled(now));
+    const [rows, confirmed, local] = await together([
+      () => t.rows.index("seq").getAll(IDBKeyRange.bound([this.id, since(before)], [this.id, []], true)),
+      () => this.#confirmed(t, settled(before), settled(now)),
+      () => local_of(t, this.id, state),
+    ]);
     const named = [...keys, ...unlike(this.state.entries, state.entries), ...confirmed];
     if (rows.length || named.length) {
-      const local = await local_of(t, this.id, state);
       this.#put(rows, local);
       const there = new Set(rows.map(name_of));
       await this.#put_named(
@@ -385,14 +387,19 @@ export class RoomCache {
 
 /** @param {T} t @param {string} id @returns {Promise<State>} */
 async function state_of(t, id) {
-  const room = (await t.rooms.get(id)) ?? null;
-  const entries = await t.outbox.index("room").getAll(id);
-  const offset_ms = (await t.device.get("offset"))?.ms ?? 0;
-  const photos_waiting = await t.photos.index("state").count([id, "waiting"]);
-  const photos_need_you = await t.photos.index("state").count([id, "needs you"]);
-  const former = await t.former.count(of_room(id));
-  const { keeper = null, key = null } = (await t.device.get("identity")) ?? {};
-  return { room, entries, former, photos_waiting, photos_need_you, keeper, has_key: Boolean(key), offset_ms };
+  const [room, entries, offset, photos_waiting, photos_need_you, former, identity] = await together([
+    () => t.rooms.get(id),
+    () => t.outbox.index("room").getAll(id),
+    () => t.device.get("offset"),
+    () => t.photos.index("state").count([id, "waiting"]),
+    () => t.photos.index("state").count([id, "needs you"]),
+    () => t.former.count(of_room(id)),
+    () => t.device.get("identity"),
+  ]);
+  const { keeper = null, key = null } = identity ?? {};
+  const offset_ms = offset?.ms ?? 0;
+  const has_key = Boolean(key);
+  return { room: room ?? null, entries, former, photos_waiting, photos_need_you, keeper, has_key, offset_ms };
 }
 
 /**

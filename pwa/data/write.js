@@ -4,7 +4,7 @@
 /** @import { Fields, In, RecordKey, Role } from "../types/stores.js" */
 import { InvalidInput, allowed, check_fields, kind_of, records } from "../contracts.js";
 import { take } from "./clock.js";
-import { NotSaved } from "./database.js";
+import { NotSaved, together } from "./database.js";
 import { moved_in } from "./moved.js";
 import { uuid7 } from "./uuid7.js";
 
@@ -34,8 +34,7 @@ export async function corrected_now(t, phone) {
  * @throws {InvalidInput} with `index` of the change; then nothing is queued
  */
 export async function queue(t, phone, room_id, changes) {
-  const now = await corrected_now(t, phone);
-  const identity = await t.device.get("identity");
+  const [now, identity] = await together([() => corrected_now(t, phone), () => t.device.get("identity")]);
   // The browser has cleared the storage under the open page.
   if (!identity) throw new NotSaved("storage");
   const stamps = await take(t, now, identity.device, changes.length);
@@ -91,9 +90,12 @@ async function checked(t, phone, room_id, change, now, stamp) {
  */
 async function standing(t, room_id, kind, id) {
   const key = [room_id, kind, id];
-  const row = await t.rows.get(key);
-  const entries = [...(await t.outbox.index("record").getAll(key)), ...(await t.kept.index("record").getAll(key))];
-  const puts = entries.filter((entry) => entry.op.type === "put");
+  const [row, waiting, shared] = await together([
+    () => t.rows.get(key),
+    () => t.outbox.index("record").getAll(key),
+    () => t.kept.index("record").getAll(key),
+  ]);
+  const puts = [...waiting, ...shared].filter((entry) => entry.op.type === "put");
   const names = new Set([...Object.keys(row?.fields ?? {}), ...puts.flatMap((entry) => Object.keys(entry.op.fields))]);
   return { exists: Boolean(row) || puts.length > 0, names, row };
 }
