@@ -33,6 +33,7 @@ const of_id = ({ id }) => ({ key: id, id });
 export const ROUTES = [
   ["/", round("Round")],
   ["/index.html", round("Round")],
+  ["/round/dose", tank("DoseGroup"), (_, url) => ({ key: url.href, place: url.searchParams.get("place") ?? "" })],
   ["/tanks", setup("Tanks")],
   ["/tanks/new", setup("TankForm"), () => ({ key: "new" })],
   ["/tanks/setup", setup("SettingUp"), () => ({ key: "new" })],

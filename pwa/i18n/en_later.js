@@ -1,5 +1,6 @@
 /** English: the texts of pages that are opened seldom. They are fetched with the first page after the Round. */
 import { en_incidents } from "./en_incidents.js";
+import { en_many } from "./en_many.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
-export const en_later = { ...en_incidents };
+export const en_later = { ...en_incidents, ...en_many };

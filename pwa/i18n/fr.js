@@ -36,6 +36,31 @@ export const fr = {
   "place.bench": "Calculs",
   "place.room": "Salle",
 
+  "many.count": {
+    one: "{count} bac sur {total} demande quelque chose",
+    many: "{count} bacs sur {total} demandent quelque chose",
+    other: "{count} bacs sur {total} demandent quelque chose",
+  },
+  "many.none": "Aucun des {total} bacs ne demande rien",
+  "many.find": "Nom ou numéro",
+  "many.order": "Ordre",
+  "many.order_first": "Besoins d’abord",
+  "many.order_walk": "Dans l’ordre",
+  "many.no_place": "Sans emplacement",
+  "many.group": {
+    one: "{place}\u00a0: {count} bac",
+    many: "{place}\u00a0: {count} bacs",
+    other: "{place}\u00a0: {count} bacs",
+  },
+  "many.group_wants": {
+    one: "{count} demande quelque chose",
+    many: "{count} demandent quelque chose",
+    other: "{count} demandent quelque chose",
+  },
+  "many.nothing_found": "Aucun bac ne s’appelle {words}.",
+  "many.feed": { one: "Nourrir {count}", many: "Nourrir {count}", other: "Nourrir {count}" },
+  "many.dose": "Doser",
+
   "state.steady": "stable",
   "state.watch": "à surveiller",
   "state.change today": "changer aujourd’hui",

@@ -1,25 +1,31 @@
-/** Round: every tank in walking order, with its state, its one sentence and what to do about it. */
+/**
+ * Round: every tank in walking order, with its state, its one sentence and what to do about it; of many tanks those
+ * that need something.
+ */
 import { html } from "../vendor/preact.js";
 import { in_round, sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
+import { MANY } from "../advice/many_tanks.js";
 import { day, short, t } from "../i18n/words.js";
 import { FeedAll } from "../ui/feed_all.js";
 import { HomeScreenCard } from "../ui/home_screen_card.js";
-import { advice_at_once } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { all, live_room, now, room, taking_in } from "../ui/state/live.js";
+import { ManyTanks, looked_at } from "../ui/many_tanks.js";
 import { Page } from "../ui/page.js";
-import { is_last_word, use_held_height } from "../ui/held_height.js";
 import { BeingSetUp, plans } from "../ui/setup/setup_lines.js";
-import { Sentence, State } from "../ui/words/sentence.js";
+import { Stop } from "../ui/stop.js";
 import { DueTasks, due_here } from "../ui/tasks_due.js";
 
 export function Round() {
   const tanks = walk(live_room);
   if (room.value.about()?.ended && all("tank").length === 0) return html`<${Ended} />`;
   if (all("tank").length === 0) return html`<${FirstTank} />`;
+  const many = tanks.length > MANY ? looked_at(tanks) : null;
+  const next = many?.find(({ wants }) => wants)?.tank;
   return html`
-    <${Page} title=${t("round.title")} place="round" book>
+    <${Page} title=${t("round.title")} place="round" book
+      act=${next && html`<a class="main" href=${`/tank/${next.id}`}>${t("round.next", { tank: next.name })}</a>`}>
       <p class="date">${day(now.value)}</p>
       <${TakingIn} />
       ${
@@ -33,9 +39,10 @@ export function Round() {
         html`<p class="beside-margin"><a class="quiet" href="/tanks">
         ${t("round.all_away")}</a></p>`
       }
-      <ol>${tanks.map((tank, i) => html`<${Stop} key=${tank.id} tank=${tank} place=${i + 1} />`)}
+      ${many && html`<${ManyTanks} tanks=${tanks} all=${many} />`}
+      <ol>${!many && tanks.map((tank, i) => html`<${Stop} key=${tank.id} tank=${tank} place=${i + 1} />`)}
         <${RoomTasks} /></ol>
-      <${FeedAll} tanks=${tanks} />
+      ${!many && html`<${FeedAll} tanks=${tanks} />`}
       <${BeingSetUp} book />
       <p class="beside-margin"><a class="quiet" href="/tasks">${t("tasks.title")}</a></p>
       <${HomeScreenCard} />
@@ -48,42 +55,6 @@ function TakingIn() {
   if (!taken) return null;
   const parts = { count: short(taken.count, 0), total: short(taken.total, 0) };
   return html`<p class="beside-margin soft" role="status">${t("round.taking_in", parts)}</p>`;
-}
-
-/** @param {{tank: import("../types/views.js").Tank, place: number}} props */
-function Stop({ tank, place }) {
-  const advice = advice_at_once(tank)?.advice;
-  const changing = advice?.act === "change";
-  const room_taken = use_held_height(`round ${tank.id}`, advice !== undefined && is_last_word(advice));
-  return html`
-    <li class="entry">
-      <span class="in-margin" aria-hidden="true">${place}</span>
-      <div>
-        <h2><a class="tank-name" href=${`/tank/${tank.id}`}>${tank.name}</a></h2>
-        <div class="room-taken" ref=${room_taken}>
-          ${
-            advice &&
-            html`<${State} advice=${advice} now=${now.value} />
-          <${Sentence} advice=${advice} now=${now.value} brief />`
-          }
-        </div>
-        <${DueTasks} tank=${tank.id} label=${t("tasks.of", { tank: tank.name })} />
-        <div class="row">
-          ${
-            room.value.may("reading") &&
-            html`<a class=${
-              changing || (advice?.act === "nothing" && !advice.test_due) ? "quiet tall" : "main grow"
-            } href=${`/tank/${tank.id}/test`}>${t("test.do")}</a>`
-          }
-          ${
-            changing &&
-            room.value.may("water_change") &&
-            html`<a class="main grow" href=${`/tank/${tank.id}/change`}>
-            ${t("change.do")}</a>`
-          }
-        </div>
-      </div>
-    </li>`;
 }
 
 /** Tasks that are due for the whole room, on their own line. */

@@ -10,8 +10,8 @@ import { new_id, record } from "./state/record.js";
 import { tap } from "./state/tap.js";
 
 /** @import { Tank } from "../types/views.js" */
-/** @param {{tanks: Tank[]}} props in walking order */
-export function FeedAll({ tanks }) {
+/** @param {{tanks: Tank[], brief?: boolean}} props in walking order; `brief`: the button alone */
+export function FeedAll({ tanks, brief = false }) {
   if (!room.value.may("feeding")) return null;
   const hungry = to_feed(
     tanks.flatMap((tank) => {
@@ -29,10 +29,12 @@ export function FeedAll({ tanks }) {
       id: new_id(),
       fields: { tank: tank.id, ...fields },
     }));
+  const feed = () => void record(writes(), t("feed.saved_all", { count: hungry.length, grams }));
+  const button = html`<button class=${brief ? "quiet" : "quiet tall"} type="button" onClick=${tap(feed)}><${Icon}
+    name="feed" size=${20} />${t(brief ? "many.feed" : "feed.all", { count: hungry.length })}</button>`;
+  if (brief) return button;
   return html`
-    <p class="beside-margin"><button class="quiet tall" type="button"
-      onClick=${tap(() => void record(writes(), t("feed.saved_all", { count: hungry.length, grams })))}><${Icon}
-      name="feed" size=${20} />${t("feed.all", { count: hungry.length })}</button>
+    <p class="beside-margin">${button}
       <span class="soft small">
         ${hungry
           .map(({ tank, meal }) => t("feed.each", { tank: tank.name, amount: grams_said(meal.feed_g) }))

@@ -24,8 +24,10 @@ from years_page import full_room  # noqa: E402
 SIZES, A_YEAR, SPEEDS, OPENINGS, READINGS = (3, 60), 365, (1, 4), 5, 5
 FORECASTS_MS = 240_000
 FRAMES = "const frame = () => new Promise(requestAnimationFrame);"
+# A round of many tanks counts them instead of showing each.
 STANDS = f"""async (tanks) => {{ {FRAMES}
-  while (document.querySelectorAll(".entry .sentence").length < tanks) await frame();
+  const stand = () => document.querySelectorAll(".entry .sentence").length >= tanks;
+  while (!document.querySelector(".many-count[aria-busy=false]") && !stand()) await frame();
   return performance.now();
 }}"""
 TANK_STANDS = f"""async () => {{ {FRAMES}
@@ -39,7 +41,8 @@ STORED = """async () => {
   db.close();
   return count;
 }"""
-WORKED_OUT = "(tanks) => document.querySelectorAll('.room-taken[aria-busy=false]').length === tanks"
+WORKED_OUT = """(tanks) => document.querySelector(".many-count")?.dataset.workedOut === String(tanks) ||
+  document.querySelectorAll(".room-taken[aria-busy=false]").length === tanks"""
 RECORDED = f"""async ([tank, value]) => {{ {FRAMES}
   const {{ live: {{ room }}, record: {{ new_id }} }} = await app();
   const fields = {{ tank, at: new Date().toISOString(), parameter: "temperature", value }};

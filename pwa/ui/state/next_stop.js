@@ -9,8 +9,8 @@ import { due_here } from "../tasks_due.js";
 /** @param {string} id the tank on the screen @returns {Tank | null} the next one's record, or null */
 export const next_tank = (id) => next_stop(walk(live_room), id, wanting);
 
-/** @param {Tank} tank */
-function wanting(tank) {
+/** Whether a tank needs something now, as far as is known. @param {Tank} tank */
+export function wanting(tank) {
   const known = advice_at_once(tank);
   return known !== null && wants(known.advice, due_here(tank.id).length, known.facts);
 }
