@@ -2,7 +2,6 @@
 import { de_display } from "./de_display.js";
 import { de_findings } from "./de_findings.js";
 import { de_journal } from "./de_journal.js";
-import { de_life } from "./de_life.js";
 import { de_room } from "./de_room.js";
 import { de_setup } from "./de_setup.js";
 import { de_tasks } from "./de_tasks.js";
@@ -13,7 +12,6 @@ export const de = {
   ...de_display,
   ...de_findings,
   ...de_journal,
-  ...de_life,
   ...de_room,
   ...de_setup,
   ...de_tasks,

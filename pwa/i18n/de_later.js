@@ -1,6 +1,7 @@
 /** German: the texts of pages that are opened seldom. They are fetched with the first page after the Round. */
 import { de_incidents } from "./de_incidents.js";
+import { de_life } from "./de_life.js";
 import { de_many } from "./de_many.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
-export const de_later = { ...de_incidents, ...de_many };
+export const de_later = { ...de_incidents, ...de_life, ...de_many };

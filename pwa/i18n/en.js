@@ -6,7 +6,6 @@
 import { en_display } from "./en_display.js";
 import { en_findings } from "./en_findings.js";
 import { en_journal } from "./en_journal.js";
-import { en_life } from "./en_life.js";
 import { en_room } from "./en_room.js";
 import { en_tasks } from "./en_tasks.js";
 import { en_upkeep } from "./en_upkeep.js";
@@ -17,7 +16,6 @@ export const en = {
   ...en_display,
   ...en_findings,
   ...en_journal,
-  ...en_life,
   ...en_room,
   ...en_tasks,
   ...en_upkeep,

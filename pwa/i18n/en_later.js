@@ -1,6 +1,7 @@
 /** English: the texts of pages that are opened seldom. They are fetched with the first page after the Round. */
 import { en_incidents } from "./en_incidents.js";
+import { en_life } from "./en_life.js";
 import { en_many } from "./en_many.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
-export const en_later = { ...en_incidents, ...en_many };
+export const en_later = { ...en_incidents, ...en_life, ...en_many };

@@ -3,7 +3,6 @@ import { fr_display } from "./fr_display.js";
 import { fr_findings } from "./fr_findings.js";
 import { forms } from "./fr_forms.js";
 import { fr_journal } from "./fr_journal.js";
-import { fr_life } from "./fr_life.js";
 import { fr_room } from "./fr_room.js";
 import { fr_setup } from "./fr_setup.js";
 import { fr_tasks } from "./fr_tasks.js";
@@ -14,7 +13,6 @@ export const fr = {
   ...fr_display,
   ...fr_findings,
   ...fr_journal,
-  ...fr_life,
   ...fr_room,
   ...fr_setup,
   ...fr_tasks,

@@ -1,6 +1,7 @@
 /** French: the texts of pages that are opened seldom. They are fetched with the first page after the Round. */
 import { fr_incidents } from "./fr_incidents.js";
+import { fr_life } from "./fr_life.js";
 import { fr_many } from "./fr_many.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
-export const fr_later = { ...fr_incidents, ...fr_many };
+export const fr_later = { ...fr_incidents, ...fr_life, ...fr_many };
