@@ -1,2 +1,0 @@
-import{Dc as l,Id as n,Ld as o,P as d,Qb as g,Rb as h,Xa as e,ac as i,n as b,tc as j,td as m,v as c,vb as f,wc as k}from"./chunk-6MH46C3R.js";import"./chunk-HZWNA2UL.js";import"./chunk-JVORRLE3.js";import{J as a}from"./chunk-UFW2ZJRP.js";import"./chunk-AIB6J3RN.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-BD48A868.js.map

@@ -1,0 +1,2 @@
+var s=(n,m)=>({one:n,many:m,other:m});export{s as a};
+//# sourceMappingURL=chunk-ZFCHFSJ4.js.map
