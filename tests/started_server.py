@@ -18,16 +18,19 @@ LINK = re.compile(r"(https?://\S+)/join#(\S+)")
 
 
 class RealServer:
-    """`limnary serve` on a data folder; `out` collects what it printed. `first` is Python that runs before it."""
+    """`limnary serve` on a data folder; `out` collects what it printed.
 
-    def __init__(self, folder: Path, *options: str, scheme: str = "http", first: str = ""):
-        self.folder, self.options, self.first = folder, options, first
+    `first` is Python that runs before it. `code` is the checkout that it runs.
+    """
+
+    def __init__(self, folder: Path, *options: str, scheme: str = "http", first: str = "", code: Path = ROOT):
+        self.folder, self.options, self.first, self.code = folder, options, first, code
         self.port = free_port()
         self.url = f"{scheme}://127.0.0.1:{self.port}"
         self.log = folder.with_name(folder.name + ".log")
 
     def start(self) -> "RealServer":
-        env = {**os.environ, "PYTHONPATH": str(ROOT / "server"), "LIMNARY_DATA": str(self.folder)}
+        env = {**os.environ, "PYTHONPATH": str(self.code / "server"), "LIMNARY_DATA": str(self.folder)}
         run = f"import sys\n{self.first}\nfrom limnary.cli import main\nsys.exit(main())"
         command = [sys.executable, "-c", run, "serve", "--port", str(self.port), *self.options]
         with self.log.open("ab") as out:

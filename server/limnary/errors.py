@@ -2,6 +2,7 @@
 
 LimnaryError                    500 internal
 ├── Damaged                     500 damaged
+├── NewerData                   500 newer-data
 ├── BadRequest                  400 bad-request
 ├── KeyRefused                  401 key-unknown, key-revoked
 ├── NotAllowed                  403 not-allowed
@@ -54,6 +55,12 @@ class Damaged(LimnaryError):
     """A file of the data is damaged or missing. In words for the terminal and for phones, which keep everything."""
 
     name, title = "damaged", "A file of this server's data is damaged: whoever runs the server must restore it"
+
+
+class NewerData(LimnaryError):
+    """A file of the data was migrated by a newer version: this one must not touch it."""
+
+    name, title = "newer-data", "These data belong to a newer version of Limnary"
 
 
 class BadRequest(LimnaryError):

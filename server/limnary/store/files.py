@@ -10,7 +10,7 @@ from pathlib import Path
 
 from sqlite_utils import Database, Migrations
 
-from limnary.errors import Damaged, is_damage
+from limnary.errors import Damaged, NewerData, is_damage
 from limnary.store.migrations import PEOPLE, ROOM
 from limnary.store.readers import Readers
 
@@ -175,13 +175,24 @@ def connect(path: Path) -> sqlite3.Connection:
 
 
 def migrate(path: Path, migrations: Migrations) -> None:
-    """Migrate one file to the newest schema; each migration and its record share a transaction."""
+    """Migrate one file to the newest schema; each migration and its record share a transaction.
+
+    NewerData if a newer version has migrated it: what that version keeps there, such as who is shut out, this one would
+    not see.
+    """
     raw = sqlite3.connect(path, timeout=WAIT_S)
     try:
+        database = Database(raw)
+        known = {one.name for one in migrations.pending(Database(memory=True))}
+        if newer := {one.name for one in migrations.applied(database)} - known:
+            raise NewerData(
+                f"{path} was changed by a newer version ({', '.join(sorted(newer))}): install that one again, or put a "
+                "backup from before the update in place in an empty folder (limnary restore FILE --data FOLDER)"
+            )
         path.chmod(0o600)
         raw.execute("PRAGMA journal_mode=WAL")
         raw.execute("PRAGMA synchronous=FULL")
-        migrations.apply(Database(raw))
+        migrations.apply(database)
         raw.commit()
     finally:
         raw.close()
