@@ -58,7 +58,7 @@ def test_all_passed_is_0(tree, arguments):
     run = ran(tree, *arguments)
     assert (run.returncode, run.stderr) == (0, "")
     pace = arguments[0].strip("-") if arguments else "usual"
-    workers = os.sysconf("SC_NPROCESSORS_ONLN") + 2
+    workers = os.sysconf("SC_NPROCESSORS_ONLN") + 1
     assert f"\n{pace}: -m pytest -n {workers} " in run.stdout
     assert ("-m not browser" in run.stdout) == (pace == "quick")
 
