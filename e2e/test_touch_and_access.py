@@ -104,6 +104,7 @@ EXAMPLES = {
     "/room/rooms": ["/room/rooms"],
     "/room/needs-you": ["/room/needs-you"],
     "/room/copy": ["/room/copy"],
+    "/room/notebook": ["/room/notebook"],
     "/room/display": ["/room/display"],
     "/room/install": ["/room/install"],
     "/room/:kind/new": [

@@ -54,7 +54,7 @@ async function turn() {
 const SHOW_LITTLE = new RegExp(
   `^/(${[
     ...["index\\.html", "tanks(/new|/setup)?", "tasks?(/.*)?", "labels", "incidents", "calendar", "join", "bench"],
-    "room(/(?!copy|needs-you).*)?",
+    "room(/(?!copy|needs-you|notebook).*)?",
   ].join("|")})?$`,
 );
 

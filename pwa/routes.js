@@ -19,6 +19,7 @@ const of_place = (fetch_place) => (name) => async () => (await fetch_place())[na
 const alarm = of_place(() => import("./places/alarm.js"));
 const bench = of_place(() => import("./places/bench.js"));
 const journal = of_place(() => import("./places/journal.js"));
+const notebook = of_place(() => import("./places/notebook.js"));
 const life = of_place(() => import("./places/life.js"));
 const room = of_place(() => import("./places/room.js"));
 const round = of_place(() => import("./places/round.js"));
@@ -84,6 +85,7 @@ export const ROUTES = [
   ["/room/rooms", room("Rooms"), (_, __, { enter }) => ({ enter })],
   ["/room/needs-you", room("NeedsYou")],
   ["/room/copy", room("Copy")],
+  ["/room/notebook", notebook("Notebook")],
   ["/room/display", room("Display")],
   ["/room/install", room("Install")],
   ["/room/:kind/new", room("Setting"), ({ kind }, url) => ({ key: kind, kind, query: url.searchParams })],

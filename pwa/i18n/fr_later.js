@@ -2,6 +2,7 @@
 import { fr_incidents } from "./fr_incidents.js";
 import { fr_life } from "./fr_life.js";
 import { fr_many } from "./fr_many.js";
+import { fr_notebook } from "./fr_notebook.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
-export const fr_later = { ...fr_incidents, ...fr_life, ...fr_many };
+export const fr_later = { ...fr_incidents, ...fr_life, ...fr_many, ...fr_notebook };

@@ -41,6 +41,10 @@ export function Room() {
         ${!about?.ended && html`<${Way} to="/away" title=${t("away.title")} said=${t("away.short")} />`}
         ${!state.joined && html`<${Way} to="/join" title=${t("join.title")} said=${t("join.short")} />`}
         ${!is_installed() && html`<${Way} to="/room/install" title=${t("install.title")} said=${t("install.short")} />`}
+        ${
+          room.value.may("tank") &&
+          html`<${Way} to="/room/notebook" title=${t("notebook.title")} said=${t("notebook.short")} />`
+        }
         <${Way} to="/room/copy" title=${t("archive.title")} said=${t("archive.short")} />
         <${Way} to="/room/display" title=${t("display.title")} said=${t("display.short")} />
       </ul>

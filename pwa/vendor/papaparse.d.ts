@@ -1,0 +1,4 @@
+declare const Papa: {
+  parse(text: string, how: { skipEmptyLines: "greedy" }): { data: string[][] };
+};
+export default Papa;
