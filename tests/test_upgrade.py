@@ -118,7 +118,7 @@ def test_data_of_a_newer_version_are_refused_in_words_and_left_as_they_are(fish_
         db.commit()
     saved = tmp_path / "copy"
     shutil.copy(path, saved)
-    assert main(["serve", "--data", str(files.folder)]) == 1
+    assert main(["people", "--data", str(files.folder)]) == 1
     said = capsys.readouterr().err
     assert "belong to a newer version of Limnary" in said
     assert "who_may_feed" in said and str(path) in said and "install that one again" in said
