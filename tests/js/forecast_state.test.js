@@ -1,0 +1,87 @@
+/** A tank's advice as the screens ask for it, where a large room is not read at once. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { there } from "./fixtures.js";
+import { WELCOME, joined_phone, page, row, scripted } from "./test_phone.js";
+import { open_cache } from "../../pwa/data/room_cache.js";
+import { FishRoom } from "../../pwa/data/fish_room.js";
+
+Object.defineProperty(globalThis, "navigator", { value: { language: "en-GB", onLine: true } });
+/** A worker that never answers: what the screens say until a forecast comes. */
+Object.assign(globalThis, {
+  Worker: class {
+    postMessage() {}
+    terminate() {}
+  },
+});
+
+const { advice_at_once, advice_for, read_last_advice } = await import("../../pwa/ui/state/forecast.js");
+const live = await import("../../pwa/ui/state/live.js");
+const { belief_store } = await import("../../pwa/data/belief_store.js");
+
+const ROOM = WELCOME.room.id;
+const NOW = Date.UTC(2026, 4, 4, 7, 30);
+const MANY = 1100;
+const TANK = { name: "Moss corner", water_l: 54.2, temperature_c: 24, ph: 7.4, started_at: "2026-01-04T08:00:00.000Z" };
+const day = (/** @type {number} */ days) => new Date(NOW - days * 86_400_000).toISOString();
+const nitrite = (/** @type {string} */ tank, /** @type {number} */ value, /** @type {number} */ days) => ({
+  tank,
+  at: day(days),
+  parameter: "nitrite",
+  value,
+  basis: "n",
+  kit: "drops",
+});
+
+/** A large room of two tanks, all well, that this phone holds; more rows come with a pull after `bring`. */
+async function large_room() {
+  /** @type {import("./test_phone.js").Row[]} */ const rows = ["tank-0000", "tank-0001"].map((id, at) =>
+    row(at + 1, "tank", id, TANK),
+  );
+  for (let at = 0; at < MANY; at++)
+    rows.push(
+      row(at + 3, "reading", `reading-${String(at).padStart(4, "0")}`, nitrite(`tank-000${at % 2}`, 0, 60 - at / 20)),
+    );
+  const server = scripted({
+    pull: (request) => {
+      const since = Number(new URLSearchParams(request.path.split("?")[1]).get("since"));
+      return page(
+        request,
+        rows.filter(({ seq }) => seq > since),
+      );
+    },
+  });
+  const { phone, share } = await joined_phone(server);
+  await share();
+  return { phone, rows, share };
+}
+
+test("a tank that is not read yet keeps its last advice, until another keeper's reading of it comes", async () => {
+  const { phone, rows, share } = await large_room();
+  const whole = new FishRoom(await open_cache(phone, ROOM));
+  live.show(whole);
+  const at_first = live.all("tank").map((tank) => advice_for(tank).advice);
+  assert.ok(at_first.every(({ act }) => act !== "change"));
+  while ((await belief_store().last_advice()).length < 2) await new Promise((resolve) => setTimeout(resolve, 5));
+
+  const cache = await open_cache(phone, ROOM, { lazily: true });
+  const opened = new FishRoom(cache);
+  await read_last_advice(opened);
+  live.show(opened);
+  const tank = there(opened.get("tank", "tank-0001"));
+  const before = there(advice_at_once(tank));
+  assert.equal(opened.is_ready("tank-0001"), false, "not read for this");
+  assert.equal(before.advice.state, at_first[1].state);
+  assert.equal(typeof before.advice.as_of, "number", "it says its age");
+
+  rows.push(row(rows.length + 1, "reading", "reading-bad", nitrite("tank-0001", 4, 0)));
+  await share();
+  await cache.reread();
+  assert.equal(advice_at_once(tank), null, "the old advice no longer holds");
+  await opened.ready("tank-0001");
+  const after = there(advice_at_once(tank));
+  assert.equal(after.advice.act, "change");
+  const other = there(advice_at_once(there(opened.get("tank", "tank-0000"))));
+  assert.equal(other.advice.state, at_first[0].state, "the other tank's advice still holds");
+  assert.equal(opened.is_ready("tank-0000"), false);
+});
