@@ -1,10 +1,10 @@
-"""What a room of one year costs a phone: `python tests/bench/room_of_years.py [TANKS ...]` prints a row a measure.
+"""What years of records cost a phone: `python tests/bench/room_of_years.py [TANKS[xYEARS] ...]` prints a row a measure.
 
-A real server holds rooms of 3 and of 60 tanks (tests/bench/years_page.py: meals, tests, changes of one year). A phone
-joins: until every tank of the Round has its sentence, and until every row is stored. The forecasts are worked out, the
-server is stopped, and the shell that the worker stored is opened: the Round, then one tank, at the machine's own speed
-and slowed four times by the DevTools protocol. On the tank's page a reading is recorded, until the page shows it.
-Medians; it asserts nothing.
+A real server holds rooms of 3 and of 60 tanks (tests/bench/years_page.py: meals, tests, changes) of one year, or of ten
+as `60x10` asks. A phone joins: until every tank of the Round has its sentence, and until every row is stored. The
+forecasts are worked out, the server is stopped, and the shell that the worker stored is opened: the Round, then one
+tank, at the machine's own speed and slowed four times by the DevTools protocol. On the tank's page a reading is
+recorded, until the page shows it. Medians; it asserts nothing.
 """
 
 import os
@@ -21,7 +21,7 @@ from playwright.sync_api import TimeoutError as Late  # noqa: E402
 from real_server import RealServer  # noqa: E402
 from years_page import full_room  # noqa: E402
 
-SIZES, A_YEAR, SPEEDS, OPENINGS, READINGS = (3, 60), 365, (1, 4), 5, 5
+SIZES, A_YEAR, SPEEDS, OPENINGS, READINGS = ("3", "60"), 365, (1, 4), 5, 5
 FORECASTS_MS = 240_000
 FRAMES = "const frame = () => new Promise(requestAnimationFrame);"
 # A round of many tanks counts them instead of showing each.
@@ -55,11 +55,12 @@ RECORDED = f"""async ([tank, value]) => {{ {FRAMES}
 }}"""
 
 
-def main(sizes: list[int]) -> None:
+def main(sizes: list[str]) -> None:
     """Measure, and print each row as soon as it is known."""
     print(f"load of the last minute: {os.getloadavg()[0]:.1f} on {os.cpu_count()} cores")
-    for tanks in sizes:
-        with full_room(tanks, A_YEAR) as (thumb, link, records, server):
+    for size in sizes:
+        tanks, years = (int(one) for one in (f"{size}x1").split("x")[:2])
+        with full_room(tanks, years * A_YEAR) as (thumb, link, records, server):
             one_phone(thumb, link, tanks, records, server)
 
 
@@ -122,4 +123,4 @@ def opened(thumb: Thumb, path: str, ready: str, *given: object) -> float:
 
 
 if __name__ == "__main__":
-    main([int(one) for one in sys.argv[1:]] or list(SIZES))
+    main(sys.argv[1:] or list(SIZES))
