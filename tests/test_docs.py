@@ -79,7 +79,7 @@ def test_each_part_has_its_page():
 
 def test_every_command_is_described():
     commands = next(action.choices for action in parser()._actions if action.choices)
-    rows = set(re.findall(r"^\| `limnary (\w+)", TEXTS[ROOT / "server/README.md"], re.MULTILINE))
+    rows = set(re.findall(r"^\| `limnary ([\w-]+)", TEXTS[ROOT / "server/README.md"], re.MULTILINE))
     assert rows == set(commands)
 
 

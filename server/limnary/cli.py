@@ -77,6 +77,21 @@ def _data(commands) -> None:
     one.add_argument("file")
     _room(one)
     _origin(one)
+    words = "readings, changes and meals from a CSV or tab-separated file; shows them, writes with --write"
+    one = _command(commands, "import-readings", words, "limnary.commands.notebook:import_readings")
+    one.add_argument("file")
+    one.add_argument("--dates", choices=["dmy", "mdy"], help="where the dates allow both")
+    one.add_argument("--decimals", choices=["comma", "point"], help="where the figures allow both")
+    one.add_argument("--basis", action="append", default=[], metavar="PARAMETER=ion|n", help="how a kit reads it")
+    one.add_argument("--volume", choices=["L", "US gal", "UK gal"], help="of water that was changed")
+    one.add_argument("--warmth", choices=["°C", "°F"], help="of temperatures")
+    one.add_argument("--tank", help="where no column names the tank")
+    one.add_argument("--make", action="append", default=[], metavar="NAME=LITRES", help="a tank that is new")
+    one.add_argument("--leave-out", action="append", default=[], metavar="NAME", help="a tank whose rows stay out")
+    one.add_argument("--zone", help="of the times in the file, as in Europe/Berlin; default: this computer's")
+    one.add_argument("--write", action="store_true", help="write what was shown")
+    one.add_argument("--take-back", action="store_true", help="take back what this file brought")
+    _room(one)
 
 
 def _room(one: argparse.ArgumentParser) -> None:

@@ -7,9 +7,10 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import IO, BinaryIO
 
-from limnary.errors import Damaged, SchemaUnknown, is_damage
-from limnary.ids import new_room_id, utc
+from limnary.errors import BadRequest, Damaged, SchemaUnknown, is_damage
+from limnary.ids import new_room_id, utc, uuid7
 from limnary.protocol.records import unknown_schema, versions
+from limnary.protocol.stamps import stamp_of
 from limnary.store import archive, backup, calendar_keys, change_log, invites, merging, people, photos, ways_in
 from limnary.store.files import Files
 
@@ -227,6 +228,25 @@ class Store:
                 change_log.check_epoch(db, epoch)
                 author = change_log.Author(caller["keeper"], caller["id"], role)
                 return change_log.push(db, ops, author, self.clock())
+
+    def write(self, room: str, writes: list[tuple[str, str, str, dict]]) -> None:
+        """Write records from the terminal, all or none: kind, id, `put` or `del`, fields. BadRequest names a refusal.
+
+        What was deleted before is restored instead of put: the id of an entry is written once.
+        """
+        now_ms, server = self.clock(), people.SERVER
+        with self._writing_room(room) as db:
+            known = {one for (one,) in db.execute("SELECT id FROM records")}
+            ops = []
+            for place, (kind, id, type, fields) in enumerate(writes):
+                again = type == "put" and id in known
+                what = {"type": "restore", "fields": {}} if again else {"type": type, "fields": fields}
+                stamp = stamp_of(now_ms + place // 90_000, place % 90_000, server)
+                ops.append({"op": uuid7(now_ms), "kind": kind, "id": id, **what, "stamp": stamp, "schema": 1})
+            author = change_log.Author(server, server, "owner")
+            for result in change_log.push(db, ops, author, now_ms, trusting=True):
+                if result["status"] != "ok":
+                    raise BadRequest(f"A record was refused, so none is written: {result}")
 
     def bring_back(self, room: str, caller: dict, epoch: str, rows: list[dict], people: dict[str, str]) -> list[dict]:
         """One result per row; `people` has the names of authors who are no longer known here."""
