@@ -36,3 +36,13 @@ def test_a_damaged_backup_stands_in_the_owners_room(served_room, new_phone):
     owner.sees("A backup was damaged after it was made. The others are kept.")
     owner.sees("Last backup: today")
     expect(keeper.page.get_by_role("heading", name="The server’s backups")).to_have_count(0)
+
+
+def test_the_room_leads_to_what_this_phone_gives_the_app(served_room, new_phone):
+    thumb = new_phone()
+    join(thumb, served_room.link, "Aino", "Aino's phone")
+    thumb.turn_to("/room")
+    thumb.page.get_by_role("link", name="What this phone gives the app").click()
+    expect(thumb.page.get_by_text("This page came by a safe way")).to_be_visible()
+    thumb.page.get_by_role("link", name="To the app").click()
+    thumb.sees("Round")

@@ -5,7 +5,6 @@ import { de_journal } from "./de_journal.js";
 import { de_room } from "./de_room.js";
 import { de_setup } from "./de_setup.js";
 import { de_tasks } from "./de_tasks.js";
-import { de_upkeep } from "./de_upkeep.js";
 
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const de = {
@@ -15,7 +14,6 @@ export const de = {
   ...de_room,
   ...de_setup,
   ...de_tasks,
-  ...de_upkeep,
   back: "Zurück",
   undo: "Rückgängig",
   close: "Schließen",

@@ -3,6 +3,7 @@ import { de_incidents } from "./de_incidents.js";
 import { de_life } from "./de_life.js";
 import { de_many } from "./de_many.js";
 import { de_notebook } from "./de_notebook.js";
+import { de_upkeep } from "./de_upkeep.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
-export const de_later = { ...de_incidents, ...de_life, ...de_many, ...de_notebook };
+export const de_later = { ...de_incidents, ...de_life, ...de_many, ...de_notebook, ...de_upkeep };

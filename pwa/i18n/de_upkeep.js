@@ -2,6 +2,8 @@
 
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const de_upkeep = {
+  "upkeep.check": "Was dieses Telefon der App gibt",
+  "upkeep.check_short": "Verbindung, Speicher, Uhr, Browser",
   "upkeep.title": "Sicherungen des Servers",
   "upkeep.last": "Letzte Sicherung: {when}.",
   "upkeep.none_yet": "Noch keine. Der Server macht die erste bald nach dem Start, dann täglich eine.",

@@ -8,7 +8,6 @@ import { en_findings } from "./en_findings.js";
 import { en_journal } from "./en_journal.js";
 import { en_room } from "./en_room.js";
 import { en_tasks } from "./en_tasks.js";
-import { en_upkeep } from "./en_upkeep.js";
 import { en_setup } from "./en_setup.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
@@ -18,7 +17,6 @@ export const en = {
   ...en_journal,
   ...en_room,
   ...en_tasks,
-  ...en_upkeep,
   ...en_setup,
   back: "Back",
   undo: "Undo",

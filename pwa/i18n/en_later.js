@@ -3,6 +3,7 @@ import { en_incidents } from "./en_incidents.js";
 import { en_life } from "./en_life.js";
 import { en_many } from "./en_many.js";
 import { en_notebook } from "./en_notebook.js";
+import { en_upkeep } from "./en_upkeep.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
-export const en_later = { ...en_incidents, ...en_life, ...en_many, ...en_notebook };
+export const en_later = { ...en_incidents, ...en_life, ...en_many, ...en_notebook, ...en_upkeep };

@@ -2,6 +2,8 @@
 
 /** @satisfies {Record<string, string>} */
 export const en_upkeep = {
+  "upkeep.check": "What this phone gives the app",
+  "upkeep.check_short": "Connection, storage, clock, browser",
   "upkeep.title": "The server’s backups",
   "upkeep.last": "Last backup: {when}.",
   "upkeep.none_yet": "None yet. The server makes the first one soon after it starts, then one a day.",

@@ -6,7 +6,6 @@ import { fr_journal } from "./fr_journal.js";
 import { fr_room } from "./fr_room.js";
 import { fr_setup } from "./fr_setup.js";
 import { fr_tasks } from "./fr_tasks.js";
-import { fr_upkeep } from "./fr_upkeep.js";
 
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const fr = {
@@ -16,7 +15,6 @@ export const fr = {
   ...fr_room,
   ...fr_setup,
   ...fr_tasks,
-  ...fr_upkeep,
   back: "Retour",
   undo: "Annuler",
   close: "Fermer",

@@ -3,6 +3,7 @@ import { fr_incidents } from "./fr_incidents.js";
 import { fr_life } from "./fr_life.js";
 import { fr_many } from "./fr_many.js";
 import { fr_notebook } from "./fr_notebook.js";
+import { fr_upkeep } from "./fr_upkeep.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
-export const fr_later = { ...fr_incidents, ...fr_life, ...fr_many, ...fr_notebook };
+export const fr_later = { ...fr_incidents, ...fr_life, ...fr_many, ...fr_notebook, ...fr_upkeep };

@@ -2,6 +2,8 @@
 
 /** @type {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const fr_upkeep = {
+  "upkeep.check": "Ce que ce téléphone offre à l’application",
+  "upkeep.check_short": "Connexion, mémoire, horloge, navigateur",
   "upkeep.title": "Les sauvegardes du serveur",
   "upkeep.last": "Dernière sauvegarde : {when}.",
   "upkeep.none_yet": "Aucune pour l’instant. Le serveur fait la première peu après son démarrage, puis une par jour.",

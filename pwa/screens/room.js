@@ -47,6 +47,10 @@ export function Room() {
         }
         <${Way} to="/room/copy" title=${t("archive.title")} said=${t("archive.short")} />
         <${Way} to="/room/display" title=${t("display.title")} said=${t("display.short")} />
+        ${
+          online.value &&
+          html`<${Way} to="/check" title=${t("upkeep.check")} said=${t("upkeep.check_short")} outside />`
+        }
       </ul>
       ${
         !about?.ended &&
@@ -66,10 +70,13 @@ export function Room() {
     <//>`;
 }
 
-/** @param {{to: string, title: string, said: string, icon?: string}} props */
-const Way = ({ to, title, said, icon }) => html`
-  <li><a class="line" href=${to}>${icon && html`<${Icon} name=${icon} />`}<span class="grow"><b>${title}</b><br /><span
-    class="soft small">${said}</span></span></a></li>`;
+/**
+ * `outside`: a page that is not the app's.
+ * @param {{to: string, title: string, said: string, icon?: string, outside?: boolean}} props
+ */
+const Way = ({ to, title, said, icon, outside }) => html`
+  <li><a class="line" href=${to} target=${outside && "_self"}>${icon && html`<${Icon} name=${icon} />`}<span
+    class="grow"><b>${title}</b><br /><span class="soft small">${said}</span></span></a></li>`;
 
 /** @param {{state: ReturnType<typeof sharing>, ended: boolean}} props */
 function Sharing({ state, ended }) {
