@@ -1,6 +1,9 @@
 """Backup while in use, and restore: a new epoch, revoked access stays revoked, old data put aside, damage refused."""
 
+import contextlib
+import random
 import sqlite3
+import tracemalloc
 import zipfile
 
 import pytest
@@ -155,6 +158,38 @@ def test_what_is_no_backup_at_all(fish_room, tmp_path):
             path.write_bytes(data)
         with pytest.raises(BackupBroken):
             backup.restore(fish_room.store.files, path, fish_room.at)
+
+
+def test_no_damage_of_a_byte_ends_in_anything_but_words(fish_room, tmp_path):
+    fish_room.owner.results(fish_room.owner.tank())
+    whole = back_up(fish_room, tmp_path).read_bytes()
+    spoiled = tmp_path / "spoiled.zip"
+    for at in range(0, len(whole), len(whole) // 40):
+        data = bytearray(whole)
+        data[at] ^= 0xFF
+        spoiled.write_bytes(bytes(data))
+        # A byte of the ZIP's own notes may not matter; what is taken is whole.
+        with contextlib.suppress(BackupBroken):
+            backup.verify(spoiled, tmp_path / "trial")
+    for head in (b"[]", b'{"format": "limnary-backup", "version": 1, "files": []}', b"7"):
+        spoiled.write_bytes(whole)
+        damage(spoiled, "backup.json", lambda _, head=head: head)
+        with pytest.raises(BackupBroken):
+            backup.verify(spoiled, tmp_path / "trial")
+
+
+def test_a_backup_takes_little_memory_however_large_a_room_is(fish_room, tmp_path):
+    with fish_room.store.files.writing(fish_room.store.files.room(fish_room.id)) as db:
+        photo = (random.Random(7).randbytes(60_000_000), "2026-05-28T07:30:00.000Z")
+        db.execute("INSERT INTO photos (sha256, media_type, bytes, made_at) VALUES ('x', 'image/png', ?, ?)", photo)
+    del photo
+    tracemalloc.start()
+    try:
+        back_up(fish_room, tmp_path)
+        peak = tracemalloc.get_traced_memory()[1]
+    finally:
+        tracemalloc.stop()
+    assert peak < 20_000_000
 
 
 def damage_in_the_middle(path):

@@ -11,6 +11,7 @@ import os
 import shutil
 import sqlite3
 import zipfile
+import zlib
 from pathlib import Path
 
 from limnary.errors import LimnaryError, is_damage, is_full
@@ -99,7 +100,8 @@ def _add(pack: zipfile.ZipFile, path: Path, copy: Path, name: str) -> str:
     finally:
         target.close()
     pack.write(copy, name)
-    return hashlib.sha256(copy.read_bytes()).hexdigest()
+    with copy.open("rb") as whole:
+        return hashlib.file_digest(whole, "sha256").hexdigest()
 
 
 def _damaged(path: Path) -> str:
@@ -163,8 +165,8 @@ def _unpack(backup: Path, workshop: Path) -> tuple[str, int]:
             if head.get("format") != FORMAT or head.get("version") != VERSION:
                 raise BackupBroken(f'backup.json must say "format": "{FORMAT}", "version": {VERSION}')
             for name, sha256 in head["files"].items():
-                _place(pack.read(name), name, sha256, workshop)
-    except (OSError, zipfile.BadZipFile, KeyError, ValueError, sqlite3.DatabaseError) as bad:
+                _place(pack, name, sha256, workshop)
+    except (OSError, *_NO_BACKUP, sqlite3.DatabaseError) as bad:
         if is_full(bad):
             raise
         raise BackupBroken(f"{backup}: {bad}") from None
@@ -173,14 +175,24 @@ def _unpack(backup: Path, workshop: Path) -> tuple[str, int]:
     return str(head.get("made_at", "")), len(head["files"]) - 1
 
 
-def _place(data: bytes, name: str, sha256: str, workshop: Path) -> None:
+# What reading a ZIP and its head raises where they are none, or are damaged.
+_NO_BACKUP = (zipfile.BadZipFile, zlib.error, KeyError, ValueError, AttributeError, TypeError)
+PIECE_BYTES = 1_000_000
+
+
+def _place(pack: zipfile.ZipFile, name: str, sha256: str, workshop: Path) -> None:
     target = (workshop / name).resolve()
     if not target.is_relative_to(workshop.resolve()) or target.suffix != ".sqlite":
         raise BackupBroken(f"It names a file that has no place here: {name}")
-    if hashlib.sha256(data).hexdigest() != sha256:
-        raise BackupBroken(f"{name} was damaged since the backup was made")
     target.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
-    target.write_bytes(data)
+    # In pieces: a running server does this each day, and a room with its pictures may be larger than its memory.
+    made = hashlib.sha256()
+    with pack.open(name) as source, target.open("wb") as out:
+        while piece := source.read(PIECE_BYTES):
+            made.update(piece)
+            out.write(piece)
+    if made.hexdigest() != sha256:
+        raise BackupBroken(f"{name} was damaged since the backup was made")
     migrate(target, PEOPLE if name == "people.sqlite" else ROOM)
     with contextlib.closing(connect(target)) as connection:
         if connection.execute("PRAGMA integrity_check").fetchone()[0] != "ok":
