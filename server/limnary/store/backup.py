@@ -176,7 +176,7 @@ def _unpack(backup: Path, workshop: Path) -> tuple[str, int]:
 
 
 # What reading a ZIP and its head raises where they are none, or are damaged.
-_NO_BACKUP = (zipfile.BadZipFile, zlib.error, KeyError, ValueError, AttributeError, TypeError)
+_NO_BACKUP = (zipfile.BadZipFile, zlib.error, EOFError, KeyError, ValueError, AttributeError, TypeError, RuntimeError)
 PIECE_BYTES = 1_000_000
 
 
