@@ -53,6 +53,7 @@ TANK, SHELF = "tank-reed-pool", "tank-shelf"
 EXAMPLES = {
     "/": ["/"],
     "/index.html": ["/index.html"],
+    "/grid": ["/grid"],
     "/round/dose": ["/round/dose?place="],
     "/tanks": ["/tanks"],
     "/tanks/new": ["/tanks/new"],

@@ -35,6 +35,7 @@ export const ROUTES = [
   ["/", round("Round")],
   ["/index.html", round("Round")],
   ["/round/dose", tank("DoseGroup"), (_, url) => ({ key: url.href, place: url.searchParams.get("place") ?? "" })],
+  ["/grid", setup("Grid")],
   ["/tanks", setup("Tanks")],
   ["/tanks/new", setup("TankForm"), () => ({ key: "new" })],
   ["/tanks/setup", setup("SettingUp"), () => ({ key: "new" })],

@@ -34,7 +34,7 @@ export const de_notebook = {
   "notebook.open_one_tank": "Das Becken.",
   "notebook.open_litres": "Die Liter jedes neuen Beckens.",
   "notebook.preview": "Was hereinkommt",
-  "notebook.counts": "{readings} Messwerte, {changes} Wasserwechsel, {meals} Mahlzeiten.",
+  "notebook.counts": "Messwerte: {readings}. Wasserwechsel: {changes}. Mahlzeiten: {meals}.",
   "notebook.here_already": { one: "{count} Eintrag ist schon da.", other: "{count} Einträge sind schon da." },
   "notebook.wrong": {
     one: "{count} Fehler. Seine Zeile bleibt draußen; verbessere sie in der Datei und bring sie noch einmal.",

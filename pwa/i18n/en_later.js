@@ -1,4 +1,5 @@
 /** English: the texts of pages that are opened seldom. They are fetched with the first page after the Round. */
+import { en_grid } from "./en_grid.js";
 import { en_incidents } from "./en_incidents.js";
 import { en_life } from "./en_life.js";
 import { en_many } from "./en_many.js";
@@ -6,4 +7,4 @@ import { en_notebook } from "./en_notebook.js";
 import { en_upkeep } from "./en_upkeep.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
-export const en_later = { ...en_incidents, ...en_life, ...en_many, ...en_notebook, ...en_upkeep };
+export const en_later = { ...en_grid, ...en_incidents, ...en_life, ...en_many, ...en_notebook, ...en_upkeep };

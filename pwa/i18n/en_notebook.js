@@ -33,7 +33,7 @@ export const en_notebook = {
   "notebook.open_one_tank": "The tank.",
   "notebook.open_litres": "The litres of each new tank.",
   "notebook.preview": "What comes in",
-  "notebook.counts": "{readings} readings, {changes} changes of water, {meals} meals.",
+  "notebook.counts": "Readings: {readings}. Changes of water: {changes}. Meals: {meals}.",
   "notebook.here_already": { one: "{count} entry is here already.", other: "{count} entries are here already." },
   "notebook.wrong": {
     one: "{count} thing is wrong. Its row stays out; mend it in the file and bring it again.",

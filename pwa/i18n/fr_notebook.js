@@ -34,7 +34,7 @@ export const fr_notebook = {
   "notebook.open_one_tank": "Le bac.",
   "notebook.open_litres": "Les litres de chaque nouveau bac.",
   "notebook.preview": "Ce qui entre",
-  "notebook.counts": "{readings} mesures, {changes} changements d’eau, {meals} repas.",
+  "notebook.counts": "Mesures\u00a0: {readings}. Changements d’eau\u00a0: {changes}. Repas\u00a0: {meals}.",
   "notebook.here_already": {
     one: "{count} entrée est déjà là.",
     many: "{count} entrées sont déjà là.",

@@ -149,7 +149,7 @@ function Source({ text, on_text }) {
 const Questions = ({ table, read, typed, set }) => html`
   <section class="section"><h2>${t("notebook.columns")}</h2>
     ${table.header.map(
-      (heading, i) => html`<${Pick} key=${i} label=${`${heading || "–"} (${table.rows[0][i] ?? ""})`}
+      (heading, i) => html`<${Pick} key=${i} label=${heading_said(heading, table.rows[0][i])}
       value=${read.columns[i]} options=${COLUMNS.map((one) => [one, column_said(one)])}
       on_pick=${(/** @type {Column} */ column) => set({ columns: { ...typed.columns, [i]: column } })} />`,
     )}</section>
@@ -191,6 +191,10 @@ const Questions = ({ table, read, typed, set }) => html`
     }
     <${Tanks} read=${read} typed=${typed} set=${set} />
   </section>`;
+
+/** A heading with the first cell below it. @param {string} heading @param {string | undefined} cell */
+const heading_said = (heading, cell = "") =>
+  [heading || "–", cell.trim() && `(${cell.trim()})`].filter(Boolean).join(" ");
 
 /** @param {Column} column */
 const column_said = (column) => (is_parameter(column) ? parameter_name(column) : t(`notebook.column_${column}`));

@@ -36,6 +36,11 @@ export function Tanks() {
         tanks.length > 0 &&
         html`<ul class="lines section"><li><a class="line" href="/timeline"><span><b>${t("history.all_tanks")}</b><br />
           <span class="soft small">${t("history.ways")}</span></span></a></li>
+        ${
+          room.value.may("reading") &&
+          html`<li><a class="line" href="/grid"><span><b>${t("grid.title")}</b><br /><span class="soft small">
+          ${t("grid.short")}</span></span></a></li>`
+        }
         <li><a class="line" href="/labels"><span><b>${t("labels.title")}</b><br /><span class="soft small">
           ${t("labels.short")}</span></span></a></li></ul>`
       }

@@ -47,7 +47,9 @@ export function Trends({ id }) {
           onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
       </div>
       ${trends.length === 0 && html`<p class="sentence section">${t("trends.none")}</p>`}
-      ${trends.map((one) => html`<${One} key=${one.what} trend=${one} as_table=${as_table.value} />`)}
+      <div class="wide side-by-side">${trends.map(
+        (one) => html`<${One} key=${one.what} trend=${one} as_table=${as_table.value} />`,
+      )}</div>
     <//>`;
 }
 

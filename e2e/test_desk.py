@@ -1,0 +1,50 @@
+"""At a desk: a test of six figures by keyboard, in a grid; charts side by side."""
+
+import json
+
+import pytest
+from foretold import write
+from playwright.sync_api import expect
+from room_hands import join, share
+
+pytestmark = pytest.mark.browser
+
+DESK = {"width": 1280, "height": 800}
+FIGURES = {"total_ammonia": "0", "nitrite": "0", "nitrate": "5", "ph": "7", "temperature": "24", "kh": "4"}
+MOST_KEYS = 15
+
+
+def test_six_figures_in_fewer_than_fifteen_keys(served_room, new_phone):
+    desk = new_phone(size=DESK)
+    join(desk, served_room.link, "Aino", "Aino's desk")
+    write(desk, [["tank", f"tank-000{i}", {"name": f"Pool {i}", "water_l": 80, "walk_order": i}] for i in (1, 2)])
+    desk.turn_to("/tanks")
+    desk.tap("link", "Tests by keyboard")
+    first, second = (desk.page.get_by_role("region", name=f"Pool {i}").get_by_role("textbox") for i in (1, 2))
+    tops = {round(one.bounding_box()["y"]) for one in first.all()}
+    assert len(tops) == 1, "one row at a desk"
+    first.nth(0).focus()
+    keys = 0
+    for place, figure in enumerate(FIGURES.values()):
+        for key in [*figure, *(["Tab"] if place < len(FIGURES) - 1 else ["Enter"])]:
+            desk.page.keyboard.press(key)
+            keys += 1
+    desk.sees("6 readings saved on this phone")
+    assert keys < MOST_KEYS
+    expect(second.nth(0)).to_be_focused()
+    for _ in range(4):
+        desk.page.keyboard.press("ArrowRight")
+    expect(second.nth(4)).to_be_focused()
+    desk.page.keyboard.press("ArrowUp")
+    expect(first.nth(4)).to_be_focused()
+    desk.page.keyboard.type("900")
+    desk.page.keyboard.press("Enter")
+    desk.sees("Allowed: a number from")
+    expect(first.nth(4)).to_have_value("900")
+    share(desk)
+    desk.sees("Everything on this phone is shared.")
+    rows = served_room.rows("SELECT fields FROM records WHERE kind = 'reading'")
+    read = [json.loads(row["fields"]) for row in rows]
+    assert {one["parameter"]: one["value"] for one in read} == {name: int(text) for name, text in FIGURES.items()}
+    assert {one["tank"] for one in read} == {"tank-0001"}
+    assert len({one["test"] for one in read}) == 1
