@@ -9,6 +9,7 @@ from playwright.sync_api import Error, sync_playwright
 
 sys.path.insert(0, str(Path(__file__).parent))
 
+from own_code import copied
 from phones import Thumb, chromium, phone
 from real_server import RealServer
 
@@ -51,6 +52,12 @@ def own_server(tmp_path):
     started = RealServer(tmp_path / "data").start()
     yield started
     started.stop()
+
+
+@pytest.fixture
+def own_code(tmp_path):
+    """A copy of the product that a story may change."""
+    return copied(tmp_path / "code")
 
 
 @pytest.fixture

@@ -1,29 +1,12 @@
 """A new version of the app waits until the keeper wants it, and keeps what is half typed."""
 
-import shutil
-import subprocess
-
 import pytest
+from own_code import build
 from phones import Thumb, phone
 from playwright.sync_api import expect
-from real_server import ROOT, RealServer
+from real_server import RealServer
 
 pytestmark = pytest.mark.browser
-
-
-@pytest.fixture
-def own_code(tmp_path):
-    """A copy of the product that a test may change."""
-    for folder in ("server/limnary", "pwa", "shared_schema"):
-        leave = shutil.ignore_patterns("__pycache__", "node_modules")
-        shutil.copytree(ROOT / folder, tmp_path / "code" / folder, ignore=leave)
-    shutil.copy(ROOT / "pyproject.toml", tmp_path / "code")
-    build(tmp_path / "code")
-    return tmp_path / "code"
-
-
-def build(code) -> None:
-    subprocess.run(["node", ROOT / "tests/build.js", code], check=True, stdout=subprocess.DEVNULL)
 
 
 def test_a_new_version_waits_until_it_is_wanted(browser, tmp_path, own_code):

@@ -8,42 +8,14 @@ import time
 
 import pytest
 import webkit
-from limnary.ids import uuid7
+from driven import PATIENCE_S
+from engine_hands import CONTROLLED, TANK, fill, join
 from webkit import WebKit
 
 pytestmark = [pytest.mark.browser, pytest.mark.skipif(bool(webkit.missing()), reason=webkit.missing())]
-TANK = "tank-reed-pool"
 RUNS = 10 if os.environ.get("LIMNARY_PACE") == "long" else 1
 SHOWS = "document.getElementById('app')?.innerText.includes('Reed pool')"
 SAYS_SO = "/has not started yet|could not start/.test(document.body.innerText)"
-CONTROLLED = "return Boolean(navigator.serviceWorker.controller)"
-
-
-def fill(served_room, rows: int) -> str:
-    """A room with one tank and that many readings; a link for a keeper."""
-    link = served_room.invite("keeper")
-    room, epoch = served_room.room()
-    now = int(time.time() * 1000)
-
-    def op(kind: str, fields: dict, record: str | None = None) -> dict:
-        nth = next(numbers)
-        about = {"op": uuid7(now), "kind": kind, "id": record or uuid7(now), "type": "put", "fields": fields}
-        return {**about, "stamp": f"{now:013d}-{nth:05d}-desk", "schema": 1}
-
-    numbers = iter(range(100_000))
-    shown = {"tank": TANK, "at": "2026-05-28T07:30:00.000Z", "parameter": "nitrate", "value": 5}
-    tank = op("tank", {"name": "Reed pool", "water_l": 90}, TANK)
-    ops = [tank, *(op("reading", shown) for _ in range(rows))]
-    for at in range(0, len(ops), 500):
-        served_room.call("POST", f"/rooms/{room}/push", {"epoch": epoch, "ops": ops[at : at + 500]})
-    return link
-
-
-def join(browser: WebKit, link: str) -> None:
-    browser.open(link)
-    browser.type("Your name", "Ida")
-    browser.type("A name for this phone", "Ida's phone")
-    browser.press("Join")
 
 
 def log_a_change(browser: WebKit, origin: str) -> None:
@@ -66,7 +38,7 @@ def stands(browser: WebKit) -> None:
 def test_no_page_stays_blank(own_server, served_room, turn):
     link, origin = fill(served_room, rows=4), served_room.origin
     with WebKit() as browser:
-        join(browser, link)
+        join(browser, link, "Ida")
         browser.sees("Reed pool")
         browser.waits_for(CONTROLLED)
         own_server.stop()
@@ -102,7 +74,7 @@ def test_no_page_stays_blank(own_server, served_room, turn):
         browser.open(f"{origin}/room")
         browser.press("Share now")
         shared = "SELECT count(*) AS n FROM records WHERE kind = 'water_change'"
-        end = time.monotonic() + webkit.PATIENCE_S
+        end = time.monotonic() + PATIENCE_S
         while served_room.rows(shared)[0]["n"] < 5:
             assert time.monotonic() < end, browser.text()
             time.sleep(0.2)
@@ -112,7 +84,7 @@ def test_no_page_stays_blank(own_server, served_room, turn):
 def test_a_page_left_while_rows_are_written_holds_up_no_other(served_room, turn):
     link, origin = fill(served_room, rows=3000), served_room.origin
     with WebKit() as browser:
-        join(browser, link)
+        join(browser, link, "Ida")
         browser.waits_for("return location.pathname === '/'")
         for page in ("tanks", "room", f"tank/{TANK}", "tasks"):
             browser.open(f"{origin}/{page}")

@@ -17,10 +17,10 @@ import urllib.error
 import urllib.request
 from pathlib import Path
 
+from driven import PATIENCE_S, Driven, Refused
+
 BROWSERS = sorted(Path("/usr/lib").glob("*/webkit2gtk-4.*/MiniBrowser"))
 PROGRAMS = ("WebKitWebDriver", "xvfb-run", "dbus-run-session", "localedef")
-PATIENCE_S = 90
-ELEMENT = "element-6066-11e4-a52e-4f735466cecf"
 
 
 def missing() -> str:
@@ -33,8 +33,8 @@ def missing() -> str:
     return ""
 
 
-class WebKit:
-    """One browser with storage of its own. `with` starts and ends it; verbs find their target by its words."""
+class WebKit(Driven):
+    """One browser with storage of its own. `with` starts and ends it."""
 
     def __enter__(self) -> "WebKit":
         self._home = tempfile.TemporaryDirectory(ignore_cleanup_errors=True)
@@ -59,91 +59,6 @@ class WebKit:
         self._log.close()
         self._home.cleanup()
 
-    # The browser's own buttons
-
-    def open(self, url: str) -> None:
-        self._ask("POST", "/url", {"url": url})
-
-    def back(self) -> None:
-        self._ask("POST", "/back", {})
-
-    def forward(self) -> None:
-        self._ask("POST", "/forward", {})
-
-    def reload(self) -> None:
-        self.run("location.reload()")
-
-    def tab(self) -> str:
-        """Open another tab and turn to it; its handle."""
-        handle = self._ask("POST", "/window/new", {"type": "tab"})["handle"]
-        self.turn_to(handle)
-        return handle
-
-    def here(self) -> str:
-        """The handle of this tab."""
-        return self._ask("GET", "/window")
-
-    def turn_to(self, handle: str) -> None:
-        self._ask("POST", "/window", {"handle": handle})
-
-    # What a keeper does
-
-    def sees(self, text: str) -> None:
-        """Wait until the app shows this text."""
-        if not self._wait(lambda: text in self.text()):
-            raise AssertionError(f"{text!r} never came; the page shows: {self.text()!r}")
-
-    def text(self) -> str:
-        """What the app shows; "" for a blank page."""
-        return self.run("return document.getElementById('app')?.innerText ?? ''")
-
-    def press(self, words: str) -> None:
-        """Press the button or link of these words."""
-        self._ask("POST", f"/element/{self._find(words)}/click", {})
-
-    def type(self, label: str, text: str) -> None:
-        """Into the field of this label."""
-        path = f"//label[contains(., '{label}')]//input | //input[@id = //label[contains(., '{label}')]/@for]"
-        self._ask("POST", f"/element/{self._element(path)}/value", {"text": text})
-
-    def run(self, script: str, *arguments: object) -> object:
-        """What a script answers; a page that is just being left is asked again."""
-        for _ in range(100):
-            try:
-                return self._ask("POST", "/execute/sync", {"script": script, "args": list(arguments)})
-            except Refused as no:
-                if no.error not in ("javascript error", "no such window", "unknown error"):
-                    raise
-                time.sleep(0.1)
-        raise AssertionError(f"never answered: {script}")
-
-    def waits_for(self, script: str) -> None:
-        """Wait until the script answers something true."""
-        if not self._wait(lambda: self.run(script)):
-            raise AssertionError(f"never came: {script}; the page shows: {self.text()!r}")
-
-    def _find(self, words: str) -> str:
-        return self._element(f"//*[self::button or self::a][contains(normalize-space(.), '{words}')]")
-
-    def _element(self, path: str) -> str:
-        found = []
-
-        def look() -> bool:
-            found[:] = self._ask("POST", "/elements", {"using": "xpath", "value": path})
-            return bool(found)
-
-        if not self._wait(look):
-            raise AssertionError(f"{path} never came; the page shows: {self.text()!r}")
-        return found[0][ELEMENT]
-
-    def _wait(self, holds) -> bool:
-        end = time.monotonic() + PATIENCE_S
-        while not holds():
-            if time.monotonic() > end:
-                return False
-            time.sleep(0.1)
-        return True
-
     def _start(self) -> str:
         options = {"binary": str(BROWSERS[-1]), "args": ["--automation"]}
         wanted = {"capabilities": {"alwaysMatch": {"webkitgtk:browserOptions": options}}}
@@ -158,14 +73,6 @@ class WebKit:
 
     def _ask(self, method: str, path: str, body: dict | None = None) -> object:
         return _call(method, f"{self._root}/{self._session}{path}", body)
-
-
-class Refused(Exception):
-    """The driver's own error, by its name in the protocol."""
-
-    def __init__(self, error: str, message: str):
-        super().__init__(f"{error}: {message}")
-        self.error = error
 
 
 def _call(method: str, url: str, body: dict | None = None) -> object:
