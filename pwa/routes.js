@@ -37,6 +37,8 @@ export const ROUTES = [
   ["/round/dose", tank("DoseGroup"), (_, url) => ({ key: url.href, place: url.searchParams.get("place") ?? "" })],
   ["/grid", setup("Grid")],
   ["/tanks", setup("Tanks")],
+  ["/test", tank("TestNext")],
+  ["/shared", journal("Shared")],
   ["/tanks/new", setup("TankForm"), () => ({ key: "new" })],
   ["/tanks/setup", setup("SettingUp"), () => ({ key: "new" })],
   ["/tank/:id", tank("Tank"), of_id],

@@ -65,6 +65,32 @@ async function drop_older(language, urls) {
   await Promise.all(older.map((one) => cache.delete(one)));
 }
 
+// A timer that is over, told while another app was on the screen: a tap leads to its page.
+worker.addEventListener("notificationclick", (event) => {
+  event.notification.close();
+  event.waitUntil(show_page(event.notification.data));
+});
+
+/** @param {string} path */
+async function show_page(path) {
+  const [open] = await worker.clients.matchAll({ type: "window", includeUncontrolled: true });
+  if (!open) return worker.clients.openWindow(path);
+  return open.focus();
+}
+
+// Photos that another app shares: stored until a page of the app takes them.
+const SHARED_PHOTOS = "limnary-shared-photos";
+workbox.routing.registerRoute("/share-photo", ({ request }) => shared_photos(request), "POST");
+
+/** @param {Request} request */
+async function shared_photos(request) {
+  const cache = await caches.open(SHARED_PHOTOS);
+  const photos = (await request.formData()).getAll("photos").filter((one) => one instanceof File);
+  const stamp = Date.now();
+  await Promise.all(photos.map((photo, at) => cache.put(`/shared-photo/${stamp}-${at}`, new Response(photo))));
+  return Response.redirect("/shared", 303);
+}
+
 // Every page of the app is index.html. The API is never answered from a cache, and the pages that help a phone which
 // cannot run the app come from the server.
 workbox.routing.registerRoute(

@@ -254,43 +254,12 @@ export const de_room = {
   "authors.this_phone": "diesem Handy",
 
   "install.title": "Auf dem Startbildschirm",
-  "install.short": "Damit nichts gelöscht wird",
   "install.why":
     "Leg diese App auf den Startbildschirm: Was eine Seite gespeichert hat, darf ein Browser löschen, wenn sie eine Woche nicht geöffnet wurde.",
   "install.show": "Zeig mir, wie",
   "install.not_now": "Jetzt nicht",
-  "install.do": "Dorthin legen",
-  "install.ios_1": "Tippe auf den Teilen-Knopf des Browsers.",
-  "install.ios_2": "Wähle „Zum Home-Bildschirm“, dann „Hinzufügen“.",
-  "install.ios_3": "Öffne die App von nun an vom Startbildschirm.",
-  "install.android_1": "Öffne das Menü des Browsers (drei Punkte).",
-  "install.android_2": "Wähle „Installieren“ oder „Zum Startbildschirm hinzufügen“.",
-  "install.other_1": "Wo der Browser es kann, bietet sein Menü oder seine Adressleiste an, die App zu installieren.",
-  "install.same": "Dort öffnet sich die App mit allem, was hier ist.",
-  "install.along": "Was mitkommt",
-  "install.apart": "Die App auf dem Startbildschirm hat einen eigenen Speicher und fängt leer an.",
-  "install.as_phone":
-    "Lass sie als ein weiteres Handy von dir herein: Tippe dort unter „Einem Raum beitreten“ diesen Code ein.",
-  "install.unshared": {
-    one: "{count} Eintrag ist noch nicht geteilt. Teile ihn zuerst, oder behalte ihn hier als Datei und nimm die Datei dort unter „Kopie behalten“ auf.",
-    other:
-      "{count} Einträge sind noch nicht geteilt. Teile sie zuerst, oder behalte sie hier als Datei und nimm die Datei dort unter „Kopie behalten“ auf.",
-  },
-  "install.only_here": {
-    one: "{count} Eintrag ist nur hier. Behalte ihn als Datei, und nimm die Datei dort unter „Kopie behalten“ auf.",
-    other: "{count} Einträge sind nur hier. Behalte sie als Datei, und nimm die Datei dort unter „Kopie behalten“ auf.",
-  },
-  "install.keep": "Als Datei behalten",
-  "install.here": "Das ist die App auf dem Startbildschirm.",
-  "install.bring":
-    "Was die Seite im Browser hat, kommt mit einem Code und einer Datei von dort hierher: Ihre Seite „Auf dem Startbildschirm“ macht beides.",
-  "invite.code": "Ein Kurzcode zum Tippen",
-  "invite.code_until": "gilt bis {until}",
   "sharing.oldest": "Das Älteste, was wartet, ist von {when}.",
   "sharing.oldest_here": { one: "{count} Eintrag, von {when}.", other: "{count} Einträge, der älteste von {when}." },
-  "storage.kept": "Der Browser hat zugesagt, zu behalten, was hier gespeichert ist.",
-  "storage.may_go":
-    "Der Browser hat nicht zugesagt, zu behalten, was hier gespeichert ist: Er darf es löschen, wenn der Platz knapp wird oder diese Seite eine Woche nicht geöffnet wird.",
   "nudge.waiting": "Hier wartet noch etwas aufs Teilen: {when}.",
   "nudge.only_here":
     "Was hier eingetragen ist ({when}), steht nirgends sonst, und dieser Browser darf es löschen. Sieh nach, wie es bleibt.",

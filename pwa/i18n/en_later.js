@@ -1,4 +1,5 @@
 /** English: the texts of pages that are opened seldom. They are fetched with the first page after the Round. */
+import { en_files } from "./en_files.js";
 import { en_grid } from "./en_grid.js";
 import { en_incidents } from "./en_incidents.js";
 import { en_life } from "./en_life.js";
@@ -7,4 +8,12 @@ import { en_notebook } from "./en_notebook.js";
 import { en_upkeep } from "./en_upkeep.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
-export const en_later = { ...en_grid, ...en_incidents, ...en_life, ...en_many, ...en_notebook, ...en_upkeep };
+export const en_later = {
+  ...en_files,
+  ...en_grid,
+  ...en_incidents,
+  ...en_life,
+  ...en_many,
+  ...en_notebook,
+  ...en_upkeep,
+};

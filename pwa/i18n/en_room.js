@@ -246,42 +246,12 @@ export const en_room = {
   "authors.this_phone": "this phone",
 
   "install.title": "On the home screen",
-  "install.short": "So that nothing is cleared",
   "install.why":
     "Put this app on the home screen: a browser may clear what a page has saved when it was not opened for a week.",
   "install.show": "Show me how",
   "install.not_now": "Not now",
-  "install.do": "Put it there",
-  "install.ios_1": "Tap the browser’s Share button.",
-  "install.ios_2": "Choose “Add to Home Screen”, then “Add”.",
-  "install.ios_3": "Open the app from the home screen from now on.",
-  "install.android_1": "Open the browser’s menu (three dots).",
-  "install.android_2": "Choose “Install” or “Add to Home screen”.",
-  "install.other_1": "Where this browser can, its menu or address bar offers to install the app.",
-  "install.same": "The app there opens with everything that is here.",
-  "install.along": "What goes along",
-  "install.apart": "The app on the home screen has storage of its own and starts empty.",
-  "install.as_phone": "Let it in as one more phone of yours: under “Join a fish room” there, type this code.",
-  "install.unshared": {
-    one: "{count} entry is not shared yet. Share it first, or keep it as a file here and take the file in there, under “Keep a copy”.",
-    other:
-      "{count} entries are not shared yet. Share them first, or keep them as a file here and take the file in there, under “Keep a copy”.",
-  },
-  "install.only_here": {
-    one: "{count} entry is only here. Keep it as a file, and take the file in there, under “Keep a copy”.",
-    other: "{count} entries are only here. Keep them as a file, and take the file in there, under “Keep a copy”.",
-  },
-  "install.keep": "Keep as a file",
-  "install.here": "This is the app on the home screen.",
-  "install.bring":
-    "What the browser’s page has comes here by a code and a file from there: its page “On the home screen” makes both.",
-  "invite.code": "A short code to type",
-  "invite.code_until": "opens until {until}",
   "sharing.oldest": "The oldest of what waits is from {when}.",
   "sharing.oldest_here": { one: "{count} entry, from {when}.", other: "{count} entries, the oldest from {when}." },
-  "storage.kept": "The browser has agreed to keep what is stored here.",
-  "storage.may_go":
-    "The browser has not agreed to keep what is stored here: it may clear it when space runs short, or when this page is not opened for a week.",
   "nudge.waiting": "Something recorded here still waits to be shared: {when}.",
   "nudge.only_here":
     "What was recorded here ({when}) is nowhere else, and this browser may clear it. See how to keep it.",

@@ -255,42 +255,12 @@ export const fr_room = {
   "authors.this_phone": "ce téléphone",
 
   "install.title": "Sur l’écran d’accueil",
-  "install.short": "Pour que rien ne soit effacé",
   "install.why":
     "Mets cette application sur l’écran d’accueil : un navigateur peut effacer ce qu’une page a enregistré si elle n’a pas été ouverte pendant une semaine.",
   "install.show": "Montre-moi comment",
   "install.not_now": "Pas maintenant",
-  "install.do": "L’y mettre",
-  "install.ios_1": "Touche le bouton Partager du navigateur.",
-  "install.ios_2": "Choisis « Sur l’écran d’accueil », puis « Ajouter ».",
-  "install.ios_3": "Ouvre désormais l’application depuis l’écran d’accueil.",
-  "install.android_1": "Ouvre le menu du navigateur (trois points).",
-  "install.android_2": "Choisis « Installer » ou « Ajouter à l’écran d’accueil ».",
-  "install.other_1": "Là où le navigateur le peut, son menu ou sa barre d’adresse propose d’installer l’application.",
-  "install.same": "L’application s’y ouvre avec tout ce qui est ici.",
-  "install.along": "Ce qui suit",
-  "install.apart": "L’application de l’écran d’accueil a son propre stockage et commence vide.",
-  "install.as_phone":
-    "Fais-la entrer comme un téléphone de plus à toi : là-bas, sous « Rejoindre une salle », tape ce code.",
-  "install.unshared": forms(
-    "{count} entrée n’est pas encore partagée. Partage-la d’abord, ou garde-la ici en fichier et reprends le fichier là-bas, sous « Garder une copie ».",
-    "{count} entrées ne sont pas encore partagées. Partage-les d’abord, ou garde-les ici en fichier et reprends le fichier là-bas, sous « Garder une copie ».",
-  ),
-  "install.only_here": forms(
-    "{count} entrée n’est qu’ici. Garde-la en fichier, et reprends le fichier là-bas, sous « Garder une copie ».",
-    "{count} entrées ne sont qu’ici. Garde-les en fichier, et reprends le fichier là-bas, sous « Garder une copie ».",
-  ),
-  "install.keep": "Garder en fichier",
-  "install.here": "Voici l’application de l’écran d’accueil.",
-  "install.bring":
-    "Ce que contient la page du navigateur vient ici par un code et un fichier de là-bas : sa page « Sur l’écran d’accueil » fait les deux.",
-  "invite.code": "Un code court à taper",
-  "invite.code_until": "valable jusqu’à {until}",
   "sharing.oldest": "Le plus ancien en attente date de {when}.",
   "sharing.oldest_here": forms("{count} entrée, de {when}.", "{count} entrées, la plus ancienne de {when}."),
-  "storage.kept": "Le navigateur a accepté de garder ce qui est stocké ici.",
-  "storage.may_go":
-    "Le navigateur n’a pas accepté de garder ce qui est stocké ici : il peut l’effacer si la place manque, ou si cette page n’est pas ouverte pendant une semaine.",
   "nudge.waiting": "Ici, quelque chose attend encore d’être partagé : {when}.",
   "nudge.only_here":
     "Ce qui est noté ici ({when}) n’existe nulle part ailleurs, et ce navigateur peut l’effacer. Vois comment le garder.",

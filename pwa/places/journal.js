@@ -3,5 +3,6 @@ export { Correct } from "../screens/correct.js";
 export { History } from "../screens/history.js";
 export { Photo } from "../screens/photo.js";
 export { Search } from "../screens/search.js";
+export { Shared } from "../screens/shared.js";
 export { Trends } from "../screens/trends.js";
 export { Water } from "../screens/water.js";

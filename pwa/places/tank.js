@@ -8,3 +8,4 @@ export { Note } from "../screens/note.js";
 export { Outlook } from "../screens/outlook.js";
 export { Tank } from "../screens/tank.js";
 export { Test } from "../screens/test.js";
+export { TestNext } from "../screens/test_next.js";

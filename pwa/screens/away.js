@@ -11,6 +11,7 @@ import { dose_said, grams_said, level_said, litres_said, read_as } from "../ui/w
 import { advice_for } from "../ui/state/forecast.js";
 import { Icon, StateShape } from "../ui/icon.js";
 import { all, live_room, now, room } from "../ui/state/live.js";
+import { print_or_keep } from "../ui/state/print_or_keep.js";
 import { Page } from "../ui/page.js";
 import { record } from "../ui/state/record.js";
 import { rule_said } from "../ui/words/rrule_said.js";
@@ -41,7 +42,7 @@ export function Away() {
   return html`
     <${Page} title=${t("away.title")} up="/room"
       act=${html`${may && html`<a class="quiet tall" href="/away/edit">${t("edit")}</a>`}<button class="main"
-        type="button" onClick=${tap(() => print())}>${t("away.print")}</button>`}>
+        type="button" onClick=${tap(() => void print_or_keep("limnary-away-sheet"))}>${t("away.print")}</button>`}>
       <${Sheet} sheet=${sheet} />
       ${
         may &&

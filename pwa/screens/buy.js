@@ -11,6 +11,7 @@ import { mark_all } from "../ui/state/field_text.js";
 import { litres_said } from "../ui/words/figures.js";
 import { all, get } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
+import { print_or_keep } from "../ui/state/print_or_keep.js";
 import { Page } from "../ui/page.js";
 import { say } from "../ui/state/record.js";
 import { thing_said, whole_kg } from "../ui/words/shopping_words.js";
@@ -52,7 +53,8 @@ export function Buy({ id }) {
       : [...bought.value, key]);
   return html`
     <${Page} title=${t("buy.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
-      act=${html`<button class="quiet tall screen-only" type="button" onClick=${tap(() => print())}>${t("buy.print")}
+      act=${html`<button class="quiet tall screen-only" type="button"
+        onClick=${tap(() => void print_or_keep("limnary-shopping"))}>${t("buy.print")}
         </button><button class="main screen-only" type="button" onClick=${tap(() => void send())}>${t("buy.send")}
         </button>`}>
       <ul class="lines buy">${things.map(

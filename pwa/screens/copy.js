@@ -14,11 +14,14 @@ export function Copy() {
   const { problem, busy, ask } = use_ask();
   const here = room.value;
   const doing = (/** @type {() => Promise<string>} */ work) => ask(async () => say(await work()));
-  const whole = async () => t("archive.kept", { file: keep_file(await here.export(), "limnary-room", "zip") });
-  const readings = async () =>
-    t("archive.kept", {
-      file: keep_file(new Blob([await here.readings()], { type: "text/csv" }), "limnary-readings", "csv"),
+  const keeping = (/** @type {() => Promise<string | null>} */ work) =>
+    ask(async () => {
+      const file = await work();
+      if (file) say(t("archive.kept", { file }));
     });
+  const whole = async () => keep_file(await here.export(), "limnary-room", "zip");
+  const readings = async () =>
+    keep_file(new Blob([await here.readings()], { type: "text/csv" }), "limnary-readings", "csv");
   const take_in = (/** @type {Event & {currentTarget: HTMLInputElement}} */ { currentTarget: input }) => {
     const file = input.files?.[0];
     input.value = "";
@@ -31,12 +34,12 @@ export function Copy() {
   };
   return html`
     <${Page} title=${t("archive.title")} place="room" up="/room" aside=${html`<span></span>`}
-      act=${html`<button class="main" type="button" disabled=${busy.value} onClick=${tap(() => void doing(whole))}>
+      act=${html`<button class="main" type="button" disabled=${busy.value} onClick=${tap(() => void keeping(whole))}>
         ${t("archive.export")}</button>`}>
       <p class="sentence">${t("archive.why")}</p>
       <p>${t("archive.export_why")}</p>
       <section class="section"><h2>${t("archive.readings")}</h2><p>${t("archive.readings_why")}</p>
-        <p><button class="quiet" type="button" onClick=${tap(() => void doing(readings))}>${t("archive.readings")}
+        <p><button class="quiet" type="button" onClick=${tap(() => void keeping(readings))}>${t("archive.readings")}
           </button></p></section>
       ${
         here.may("reading") &&

@@ -47,8 +47,10 @@ function GoesAlong() {
     const made = await invite(room.value, { keeper, hours: 1 });
     code.value = await short_code(room.value, made);
   };
-  const keep = async () =>
-    say(t("archive.kept", { file: keep_file(await room.value.export_unshared(), "limnary-unshared", "zip") }));
+  const keep = async () => {
+    const file = await keep_file(await room.value.export_unshared(), "limnary-unshared", "zip");
+    if (file) say(t("archive.kept", { file }));
+  };
   return html`
     <section class="section"><h2>${t("install.along")}</h2><p>${t("install.apart")}</p>
       ${

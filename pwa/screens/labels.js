@@ -8,6 +8,7 @@ import { t } from "../i18n/words.js";
 import { litres_said } from "../ui/words/figures.js";
 import { get, live_room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
+import { print_or_keep } from "../ui/state/print_or_keep.js";
 import { Page } from "../ui/page.js";
 import { Qr } from "../ui/qr.js";
 import { tap } from "../ui/state/tap.js";
@@ -21,7 +22,8 @@ export function Labels({ id }) {
     <${Page} title=${t(tank_here ? "labels.title_one" : "labels.title")} up=${tank_here ? `/tank/${id}` : "/tanks"}
       act=${
         tanks.length > 0 &&
-        html`<button class="main" type="button" onClick=${tap(() => print())}>${t("away.print")}
+        html`<button class="main" type="button"
+          onClick=${tap(() => void print_or_keep("limnary-labels"))}>${t("away.print")}
         </button>`
       }>
       <p class="soft not-printed">${t(tanks.length ? "labels.why" : "tanks.empty")}</p>

@@ -23,8 +23,10 @@ export function NeedsYou() {
     held: here.unshared(),
   });
   const some = list.length + photos_need_you > 0;
-  const keep = async () =>
-    say(t("archive.kept", { file: keep_file(await here.export_needs_you(), "limnary-needs-you", "jsonl") }));
+  const keep = async () => {
+    const file = await keep_file(await here.export_needs_you(), "limnary-needs-you", "jsonl");
+    if (file) say(t("archive.kept", { file }));
+  };
   return html`
     <${Page} title=${t("needs_you.title")} place="room" up="/room" aside=${html`<span></span>`}
       act=${

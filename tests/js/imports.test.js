@@ -28,6 +28,7 @@ const MAY_IMPORT = {
   screens: ["advice", "bench", "calc", "contracts.js", "data", "figures", "i18n", "ui", "vendor/preact.js"],
   places: ["screens"],
   "routes.js": ["places"],
+  "oldest.js": [],
   "app.js": [
     "advice",
     "contracts.js",

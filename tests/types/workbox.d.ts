@@ -13,8 +13,9 @@ declare const workbox: {
   };
   routing: {
     registerRoute(
-      route: object | ((about: { url: URL }) => boolean),
+      route: string | object | ((about: { url: URL }) => boolean),
       answer?: (about: { request: Request }) => Promise<Response>,
+      method?: "POST",
     ): void;
     NavigationRoute: new (answer: Answer, options: { denylist: RegExp[] }) => object;
   };

@@ -16,16 +16,32 @@ const second = signal(Date.now());
 const going = computed(() => timers.value.some((one) => !one.rung));
 /** @type {AudioContext | null} */
 let sound = null;
+/** Whether a timer can be heard: after a reload, or a call, the browser wants a tap first. */
+const heard = signal(false);
+/** What the keeper lets the app say while it is not on the screen: "default" until the browser was asked. */
+const told = signal(typeof Notification === "function" ? Notification.permission : "denied");
 
 /** @param {{id: string, what: string, seconds: number, href: string}} timed */
 export function start_timer({ id, what, seconds, href }) {
-  // Sound needs a tap to be allowed; this is one.
-  sound ??= typeof AudioContext === "function" ? new AudioContext() : null;
-  void sound?.resume();
+  wake_sound();
   timers.value = [
     ...timers.value.filter((one) => one.id !== id),
     { id, what, href, ends_at: Date.now() + seconds * 1000 },
   ];
+}
+
+/** Let the timers be heard. Call it in a tap: browsers allow sound in no other moment. */
+function wake_sound() {
+  if (!sound && typeof AudioContext === "function") {
+    sound = new AudioContext();
+    sound.onstatechange = () => (heard.value = sound?.state === "running");
+  }
+  void sound?.resume().catch(() => {});
+}
+
+/** Ask the browser whether the app may tell of a timer while another app is on the screen. */
+async function ask_to_tell() {
+  told.value = await Notification.requestPermission();
 }
 
 /** @param {string} id */
@@ -52,6 +68,17 @@ export const TimerStrip = () =>
         : html`<button key=${timer.id} class="over" type="button" onClick=${tap(() => stop_timer(timer.id))}>
             <${Icon} name="clock" size=${20} />${t("timer.over", { what: timer.what })}</button>`;
     })}
+    ${
+      going.value &&
+      !heard.value &&
+      typeof AudioContext === "function" &&
+      html`<button type="button" onClick=${tap(wake_sound)}>${t("timer.sound")}</button>`
+    }
+    ${
+      going.value &&
+      told.value === "default" &&
+      html`<button type="button" onClick=${tap(() => void ask_to_tell())}>${t("timer.tell")}</button>`
+    }
   </div>`;
 
 /** Ring when a timer is over, and keep the screen awake while one runs. Called once. */
@@ -66,6 +93,7 @@ export function keep_timers() {
     const over = timers.value.filter((one) => !one.rung && one.ends_at <= second.value);
     if (over.length) {
       ring();
+      for (const one of over) void tell(one).catch(console.warn);
       timers.value = timers.value.map((one) => (over.includes(one) ? { ...one, rung: true } : one));
     }
   };
@@ -80,11 +108,24 @@ export function keep_timers() {
       lock = null;
     }
   });
-  document.addEventListener("visibilitychange", () => {
+  // A page that comes back from the cache of left pages, or from behind a lock, has slept.
+  const shown = () => {
     tick();
     void wake();
-  });
+    void sound?.resume().catch(() => {});
+  };
+  document.addEventListener("visibilitychange", shown);
+  addEventListener("pageshow", shown);
+  // Any tap will do for the sound of a timer that runs already.
+  addEventListener("click", () => going.value && !heard.value && wake_sound());
   tick();
+}
+
+/** Tell of a timer that is over while another page or app is on the screen. @param {Timer} timer */
+async function tell({ id, what, href }) {
+  if (told.value !== "granted" || document.visibilityState === "visible") return;
+  const worker = await navigator.serviceWorker?.getRegistration();
+  await worker?.showNotification(t("timer.over", { what }), { tag: id, data: href });
 }
 
 function ring() {

@@ -1,0 +1,58 @@
+/** English: files in and out of the phone, and the app on its home screen. */
+
+/** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+export const en_files = {
+  "install.short": "So that nothing is cleared",
+  "install.do": "Put it there",
+  "install.ios_1": "Tap the browser’s Share button.",
+  "install.ios_2": "Choose “Add to Home Screen”, then “Add”.",
+  "install.ios_3": "Open the app from the home screen from now on.",
+  "install.android_1": "Open the browser’s menu (three dots).",
+  "install.android_2": "Choose “Install” or “Add to Home screen”.",
+  "install.other_1": "Where this browser can, its menu or address bar offers to install the app.",
+  "install.same": "The app there opens with everything that is here.",
+  "install.along": "What goes along",
+  "install.apart": "The app on the home screen has storage of its own and starts empty.",
+  "install.as_phone": "Let it in as one more phone of yours: under “Join a fish room” there, type this code.",
+  "install.unshared": {
+    one: "{count} entry is not shared yet. Share it first, or keep it as a file here and take the file in there, under “Keep a copy”.",
+    other:
+      "{count} entries are not shared yet. Share them first, or keep them as a file here and take the file in there, under “Keep a copy”.",
+  },
+  "install.only_here": {
+    one: "{count} entry is only here. Keep it as a file, and take the file in there, under “Keep a copy”.",
+    other: "{count} entries are only here. Keep them as a file, and take the file in there, under “Keep a copy”.",
+  },
+  "install.keep": "Keep as a file",
+  "install.here": "This is the app on the home screen.",
+  "install.bring":
+    "What the browser’s page has comes here by a code and a file from there: its page “On the home screen” makes both.",
+  "invite.code": "A short code to type",
+  "invite.code_until": "opens until {until}",
+  "storage.kept": "The browser has agreed to keep what is stored here.",
+  "storage.may_go":
+    "The browser has not agreed to keep what is stored here: it may clear it when space runs short, or when this page is not opened for a week.",
+  "join.why": "Its tanks and records come to this phone, and yours go to the others.",
+  "join.keeper": "Your name, as the others see it",
+  "join.phone": "A name for this phone",
+  "join.do": "Join",
+  "join.asking": "Joining …",
+  "join.done": "You are in {room}.",
+  "join.how": "Paste the link, type its short code, or let the camera read it from the other screen.",
+  "join.way": "Link or code",
+  "join.on": "Go on",
+  "join.paste": "Paste",
+  "join.scan": "Scan with the camera",
+  "join.photo": "From a photo",
+  "join.camera": "What the camera sees",
+  "join.short": "By a link, a code or the camera",
+  "join.not_way": "This is neither a whole link nor a code of eight letters and digits.",
+  "join.code_unknown": "The server knows no such code. A code opens for ten minutes: ask for a new one.",
+  "join.no_camera": "The camera cannot be used here. Choose a photo of the code, or type the short code.",
+  "join.no_code": "No code was found in this photo. Come closer, so that it fills half of the picture.",
+  "join.unreachable": "The server cannot be reached. Joining needs signal once; after that nothing does.",
+  "print.kept": "This browser does not print. {file} is kept: print it on another device.",
+  "shared.title": "Shared photos",
+  "shared.which": "Which tank do they belong to?",
+  "shared.none": "No photo is waiting here.",
+};
