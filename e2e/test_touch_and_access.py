@@ -94,6 +94,8 @@ EXAMPLES = {
     "/task/:id": ["/task/task-0001"],
     "/task/:id/edit": ["/task/task-0001/edit"],
     "/timeline": ["/timeline"],
+    "/test": ["/test"],
+    "/shared": ["/shared"],
     "/correct/:kind/:id": ["/correct/reading/{reading}", "/correct/note/{note}"],
     "/photo/:id": ["/photo/{photo}"],
     "/bench": ["/bench"],

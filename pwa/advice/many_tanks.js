@@ -21,9 +21,9 @@ export function by_place(tanks) {
     const place = tank.place?.trim() ?? "";
     if (!groups.get(place)?.push(tank)) groups.set(place, [tank]);
   }
-  return [...groups]
-    .map(([place, own]) => ({ place, tanks: own }))
-    .toSorted((a, b) => Number(a.place === "") - Number(b.place === ""));
+  return [...[...groups].map(([place, own]) => ({ place, tanks: own }))].sort(
+    (a, b) => Number(a.place === "") - Number(b.place === ""),
+  );
 }
 
 /**
@@ -39,10 +39,8 @@ export function find_tanks(tanks, words) {
     if (String(number) === wanted) return 3;
     return name.startsWith(wanted) ? 2 : name.includes(wanted) ? 1 : 0;
   };
-  return tanks
-    .map((tank, i) => ({ tank, number: i + 1, rank: rank(tank, i + 1) }))
-    .filter((one) => one.rank > 0)
-    .toSorted((a, b) => b.rank - a.rank || a.number - b.number)
+  return [...tanks.map((tank, i) => ({ tank, number: i + 1, rank: rank(tank, i + 1) })).filter((one) => one.rank > 0)]
+    .sort((a, b) => b.rank - a.rank || a.number - b.number)
     .slice(0, FOUND)
     .map(({ tank, number }) => ({ tank, number }));
 }

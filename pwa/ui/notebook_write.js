@@ -66,7 +66,7 @@ export async function take_back() {
   const last = last_import.value;
   if (!last) return;
   // Records go before their tanks.
-  const there = last.toReversed().filter(({ kind, id }) => get(/** @type {"reading"} */ (kind), id));
+  const there = [...last].reverse().filter(({ kind, id }) => get(/** @type {"reading"} */ (kind), id));
   await room.value.write(there.map(({ kind, id }) => ({ type: "del", kind, id })));
   last_import.value = null;
   say(t("notebook.taken_back", { count: there.length }));
