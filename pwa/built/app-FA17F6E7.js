@@ -1,2 +1,0 @@
-import{Md as n,P as d,Pd as o,Rb as g,Sb as h,Xa as e,bc as i,n as b,od as l,tc as j,v as c,wb as f,wc as k,xd as m}from"./chunk-CZTD35Z6.js";import"./chunk-HZWNA2UL.js";import"./chunk-BEOBSI6V.js";import{J as a}from"./chunk-UFW2ZJRP.js";import"./chunk-AIB6J3RN.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-FA17F6E7.js.map
