@@ -2,16 +2,16 @@
 import Papa from "../vendor/papaparse.js";
 import { sha256_hex } from "./sha256.js";
 
-/** Rows beyond this are a data base and no notebook (assumption); a phone would not hold the preview. */
+/** So many rows are taken at once (assumption: a phone still holds their preview). More are refused, never cut off. */
 export const MOST_ROWS = 20_000;
 
 /**
  * The cells of a CSV, of tab-separated text or of pasted cells: comma, semicolon and tab are told apart.
- * @param {string} text @returns {{header: string[], rows: string[][]}} without empty rows
+ * @param {string} text @returns {{header: string[], rows: string[][]}} without empty rows; maybe more than MOST_ROWS
  */
 export function cells(text) {
   const { data } = Papa.parse(text, { skipEmptyLines: "greedy" });
-  const [header = [], ...rows] = data.slice(0, MOST_ROWS + 1);
+  const [header = [], ...rows] = data;
   return { header: header.map((one) => one.trim()), rows };
 }
 

@@ -33,6 +33,7 @@ export const de_notebook = {
   "notebook.open_basis": "Als Ion oder als Stickstoff: Sieh auf deinem Test nach.",
   "notebook.open_one_tank": "Das Becken.",
   "notebook.open_litres": "Die Liter jedes neuen Beckens.",
+  "notebook.open_too_many": "Höchstens {most} Zeilen auf einmal: Teile die Datei auf.",
   "notebook.preview": "Was hereinkommt",
   "notebook.counts": "Messwerte: {readings}. Wasserwechsel: {changes}. Mahlzeiten: {meals}.",
   "notebook.here_already": { one: "{count} Eintrag ist schon da.", other: "{count} Einträge sind schon da." },

@@ -32,6 +32,7 @@ export const en_notebook = {
   "notebook.open_basis": "As the ion or as nitrogen: look at your kit.",
   "notebook.open_one_tank": "The tank.",
   "notebook.open_litres": "The litres of each new tank.",
+  "notebook.open_too_many": "At most {most} rows at once: split the file.",
   "notebook.preview": "What comes in",
   "notebook.counts": "Readings: {readings}. Changes of water: {changes}. Meals: {meals}.",
   "notebook.here_already": { one: "{count} entry is here already.", other: "{count} entries are here already." },

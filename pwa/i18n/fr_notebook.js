@@ -33,6 +33,7 @@ export const fr_notebook = {
   "notebook.open_basis": "Comme ion ou comme azote\u00a0: regarde ton test.",
   "notebook.open_one_tank": "Le bac.",
   "notebook.open_litres": "Les litres de chaque nouveau bac.",
+  "notebook.open_too_many": "Au plus {most} lignes à la fois : partage le fichier.",
   "notebook.preview": "Ce qui entre",
   "notebook.counts": "Mesures\u00a0: {readings}. Changements d’eau\u00a0: {changes}. Repas\u00a0: {meals}.",
   "notebook.here_already": {

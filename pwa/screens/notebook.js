@@ -5,7 +5,7 @@
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { COLUMNS, WITH_BASIS, cells_of, date_order, decimal_sign, figures_in } from "../advice/notebook.js";
 import { is_parameter, read_rows, recognised, tank_named, tanks_named, units_said } from "../advice/notebook.js";
-import { cells, text_of } from "../data/notebook_file.js";
+import { MOST_ROWS, cells, text_of } from "../data/notebook_file.js";
 import { short, t } from "../i18n/words.js";
 import { Problem, use_ask } from "../ui/state/ask.js";
 import { use_draft } from "../ui/state/draft.js";
@@ -95,6 +95,7 @@ function read_notebook({ header, rows }, typed) {
     one_tank: typed.one_tank ?? (all("tank").length === 1 ? all("tank")[0].id : ""),
   };
   const open = [
+    ...(rows.length > MOST_ROWS ? ["too_many"] : []),
     ...(columns.includes("date") ? [] : ["no_date"]),
     ...(columns.some((one) => is_parameter(one) || ["litres", "percent", "feed_g"].includes(one))
       ? []
@@ -223,7 +224,7 @@ function Tanks({ read, typed, set }) {
 function Preview({ read: { open, made, wrong, fresh } }) {
   if (open.length)
     return html`<section class="section" role="status"><h2>${t("notebook.open")}</h2><ul class="why">
-      ${[...new Set(open)].map((one) => html`<li key=${one}>${t(`notebook.open_${one}`)}</li>`)}</ul></section>`;
+      ${[...new Set(open)].map((one) => html`<li key=${one}>${t(`notebook.open_${one}`, { most: MOST_ROWS })}</li>`)}</ul></section>`;
   const of_kind = (/** @type {Made["kind"]} */ kind) => fresh.filter((one) => one.kind === kind).length;
   return html`
     <section class="section" role="status"><h2>${t("notebook.preview")}</h2>

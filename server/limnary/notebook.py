@@ -13,6 +13,7 @@ import unicodedata
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, tzinfo
 
+from limnary.errors import BadRequest
 from limnary.ids import utc
 from limnary.protocol.records import Refused, check_fields, kinds
 from limnary.schema_files import read_folder
@@ -115,13 +116,15 @@ def text_of(data: bytes) -> str:
 
 
 def cells(text: str) -> tuple[list[str], list[list[str]]]:
-    """Header and rows of comma, semicolon or tab-separated text, without empty rows."""
+    """Header and rows of comma, semicolon or tab-separated text, without empty rows. BadRequest: too many rows."""
     first = text.lstrip().split("\n", 1)[0]
     mark = max(",;\t|", key=first.count)
     table = [row for row in csv.reader(io.StringIO(text, newline=""), delimiter=mark) if any(map(str.strip, row))]
     if not table:
         return [], []
-    return [one.strip() for one in table[0]], table[1 : MOST_ROWS + 1]
+    if len(table) > MOST_ROWS + 1:
+        raise BadRequest(f"At most {MOST_ROWS} rows at once, and there are {len(table) - 1}: split the file")
+    return [one.strip() for one in table[0]], table[1:]
 
 
 def recognised(header: list[str]) -> list[str]:

@@ -1,7 +1,7 @@
 /** A notebook brought along: columns, dates, decimals, units, tanks, errors by row, ids that follow from content. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { cells, id_by_content, text_of } from "../../pwa/data/notebook_file.js";
+import { MOST_ROWS, cells, id_by_content, text_of } from "../../pwa/data/notebook_file.js";
 import { install } from "../../pwa/contracts.js";
 import { cells_of, date_order, decimal_sign, figure_of, figures_in } from "../../pwa/advice/notebook.js";
 import { moment_of, read_rows, recognised, tank_named, tanks_named, units_said } from "../../pwa/advice/notebook.js";
@@ -129,4 +129,8 @@ test("files of older spreadsheets are read, too", () => {
   assert.equal(text_of(new Uint8Array([0xb0, 0x43]).buffer), "°C");
   assert.equal(text_of(new TextEncoder().encode("°C").buffer), "°C");
   assert.equal(text_of(new Uint8Array([0xff, 0xfe, 0x41, 0]).buffer), "A");
+});
+
+test("all rows are there, also those beyond what is taken at once: the page refuses them in words", () => {
+  assert.equal(cells(`date,ph\n${"2026-04-01,7\n".repeat(MOST_ROWS + 1)}`).rows.length, MOST_ROWS + 1);
 });

@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 import pytest
 from limnary import cli, notebook
 from limnary.commands import data
+from limnary.errors import BadRequest
 from limnary.store import Store
 
 ROOT = Path(__file__).parents[2]
@@ -111,3 +112,10 @@ def test_what_can_be_read_two_ways_is_asked(folder, capsys):
     assert kept(folder)["reading"] == 0
     assert "There is no time zone" in run(folder, capsys, GERMAN, "--make", "Moss=20", "--leave-out", "Old",
                                           "--leave-out", "Wer", "--zone", "Mars")[1]  # fmt: skip
+
+
+def test_more_rows_than_are_taken_at_once_are_refused_in_words_and_never_cut_off():
+    rows = "2026-04-01,7\n" * (notebook.MOST_ROWS + 1)
+    with pytest.raises(BadRequest, match="At most 20000 rows at once, and there are 20001"):
+        notebook.cells("date,ph\n" + rows)
+    assert len(notebook.cells("date,ph\n" + rows[: -len("2026-04-01,7\n")])[1]) == notebook.MOST_ROWS
