@@ -1,5 +1,7 @@
 """What keepers do in the Room place, in words: join, invite, share, look at a person."""
 
+from playwright.sync_api import expect
+
 INVITE = """async (role) => {
   const { live: { room }, people: { invite } } = await app();
   return (await invite(room.value, { role, hours: 1 })).link;
@@ -58,4 +60,6 @@ def read_ammonia(thumb, tank, step="0.1"):
     thumb.tap("link", "Test")
     thumb.tap("button", step, exact=True)
     thumb.tap("button", "Save 1 reading")
+    # The words of a reading before this one may still be there.
+    expect(thumb.page.get_by_role("button", name="Save 1 reading")).to_have_count(0)
     thumb.sees("1 reading saved on this phone")

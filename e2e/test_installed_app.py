@@ -85,6 +85,7 @@ def test_the_installed_app_comes_in_and_takes_over_what_was_not_shared(served_ro
         given = f"Join: {link_for(browser_page, 'keeper')}"
 
     # Without signal two readings stay in the browser's storage.
+    browser_page.stored()
     browser_page.page.context.set_offline(True)
     read_ammonia(browser_page, "Reed pool")
     read_ammonia(browser_page, "Reed pool", "0.25")

@@ -7,6 +7,15 @@ import { open_cache } from "../../pwa/data/room_cache.js";
 import { FishRoom } from "../../pwa/data/fish_room.js";
 
 Object.defineProperty(globalThis, "navigator", { value: { language: "en-GB", onLine: true } });
+/** Waiting for such a worker must not keep the process running. */
+const wait = globalThis.setTimeout;
+Object.assign(globalThis, {
+  setTimeout: (/** @type {() => void} */ work, /** @type {number} */ ms) => {
+    const timer = wait(work, ms);
+    if (ms > 1000) timer.unref();
+    return timer;
+  },
+});
 /** A worker that never answers: what the screens say until a forecast comes. */
 Object.assign(globalThis, {
   Worker: class {
