@@ -54,7 +54,7 @@ function Running({ tank }) {
       aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`}
       act=${html`<${Actions} id=${id} advice=${advice} />`}>
       <section class="room-taken" ref=${room_taken} aria-label=${t("tank.now")}>
-        <div class="row apart at-top"><div><${State} advice=${advice} now=${now.value} /></div>
+        <div class="row apart held"><div><${State} advice=${advice} now=${now.value} /></div>
           <a class="quiet" href=${`/tank/${id}/incidents`}>${t("incident.title")}</a></div>
         <${Sentence} advice=${advice} now=${now.value} />
         <${AlsoFound} advice=${advice} now=${now.value} />
