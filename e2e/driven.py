@@ -64,8 +64,8 @@ class Driven:
             raise AssertionError(f"{text!r} never came; the page shows: {self.text()!r}")
 
     def text(self) -> str:
-        """What the app shows; "" for a blank page."""
-        return self.run("return document.getElementById('app')?.innerText ?? ''")
+        """What the app shows; "" for a blank page, and for one that is left before it answers."""
+        return self.run("return document.getElementById('app')?.innerText ?? ''") or ""
 
     def press(self, words: str) -> None:
         """Press the button or link of these words."""
@@ -111,7 +111,8 @@ class Driven:
             target = self._element(path)
             page = self.run(LISTEN)
             self._ask("POST", f"/element/{target}/click", {})
-            here, heard = self.run(HEARD)
+            # A page that is left before it answers has heard it.
+            here, heard = self.run(HEARD) or (None, "heard")
             if heard == "heard" or here != page:
                 return
 
@@ -119,7 +120,7 @@ class Driven:
         """Wait until the page has looked the same for longer than the app drops taps, by the page's own clock."""
         before, since = None, 0
         while True:
-            *page, now = self.run(PAGE)
+            *page, now = self.run(PAGE) or (None, 0)
             if page != before:
                 before, since = page, now
             elif now - since > 400:

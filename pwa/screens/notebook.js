@@ -224,7 +224,9 @@ function Tanks({ read, typed, set }) {
 function Preview({ read: { open, made, wrong, fresh } }) {
   if (open.length)
     return html`<section class="section" role="status"><h2>${t("notebook.open")}</h2><ul class="why">
-      ${[...new Set(open)].map((one) => html`<li key=${one}>${t(`notebook.open_${one}`, { most: MOST_ROWS })}</li>`)}</ul></section>`;
+      ${[...new Set(open)].map(
+        (one) => html`<li key=${one}>${t(`notebook.open_${one}`, { most: MOST_ROWS })}</li>`,
+      )}</ul></section>`;
   const of_kind = (/** @type {Made["kind"]} */ kind) => fresh.filter((one) => one.kind === kind).length;
   return html`
     <section class="section" role="status"><h2>${t("notebook.preview")}</h2>
