@@ -259,7 +259,10 @@ KINDS = {
 
 
 def cut_often(folder: Path, kind: str, times: int, seed: int) -> dict[str, int]:
-    """Cut one kind of work that often; how often it was cut, and how often in a rename. AssertionError on any loss."""
+    """Cut one kind of work that often, and on until it was cut once; how often it was cut, and how often in a rename.
+
+    AssertionError on any loss.
+    """
     dice, world = random.Random(seed), World(folder)
     its = KINDS[kind](world)
     ready(world, its)
@@ -267,17 +270,18 @@ def cut_often(folder: Path, kind: str, times: int, seed: int) -> dict[str, int]:
     assert not cut(its.work, after_s=600)
     took = time.perf_counter() - began
     its.look()
-    counts = {"times": times, "cut": 0, "in a rename": 0}
-    for turn in range(times):
+    counts = {"times": 0, "cut": 0, "in a rename": 0}
+    while counts["times"] < times or not counts["cut"]:
+        turn = counts["times"]
+        counts["times"] += 1
         ready(world, its)
         if kind == "restore" and turn % 2:
             short = cut(its.work, at_rename=turn // 2 % 4)
             counts["in a rename"] += short
         else:
-            began = time.perf_counter()
             short = cut(its.work, after_s=dice.uniform(0, took))
-            # The first time is often the slowest: with a later one's time more are cut.
-            took = took if short else min(took, time.perf_counter() - began)
+            # The first time is often the slowest: what was through too soon is cut earlier from now on.
+            took = took if short else took * 0.8
         counts["cut"] += short
         its.look()
         its.again()
