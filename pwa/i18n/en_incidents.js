@@ -114,7 +114,7 @@ export const en_incidents = {
   "incident.why.save_fish": "Few fish to a bucket, and pour the water over once an hour.",
   "incident.why.save_fish_hours":
     "With all of them in, its air lasts {hours}. Plan for half of that, or take two buckets.",
-  "incident.do.save_water": "Draw water off below the leak and keep it.",
+  "incident.do.save_water": "Draw off water until it stands below the leak, and keep it.",
   "incident.why.save_water": {
     one: "All {litres} fill {count} bucket of 10 litres.",
     other: "All {litres} fill {count} buckets of 10 litres.",

@@ -116,10 +116,18 @@ def text_of(data: bytes) -> str:
 
 
 def cells(text: str) -> tuple[list[str], list[list[str]]]:
-    """Header and rows of comma, semicolon or tab-separated text, without empty rows. BadRequest: too many rows."""
+    """Header and rows of comma, semicolon or tab-separated text, without empty rows.
+
+    BadRequest: too many rows, or a cell that never ends.
+    """
     first = text.lstrip().split("\n", 1)[0]
     mark = max(",;\t|", key=first.count)
-    table = [row for row in csv.reader(io.StringIO(text, newline=""), delimiter=mark) if any(map(str.strip, row))]
+    lines = csv.reader(io.StringIO(text, newline=""), delimiter=mark)
+    try:
+        table = [row for row in lines if any(map(str.strip, row))]
+    except csv.Error:
+        allowed = f"a cell holds at most {csv.field_size_limit()} characters; is a quotation mark left open?"
+        raise BadRequest(f"Line {lines.line_num} cannot be read: {allowed}") from None
     if not table:
         return [], []
     if len(table) > MOST_ROWS + 1:
