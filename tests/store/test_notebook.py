@@ -122,5 +122,5 @@ def test_more_rows_than_are_taken_at_once_are_refused_in_words_and_never_cut_off
 
 
 def test_a_quotation_mark_left_open_is_named_with_its_line():
-    with pytest.raises(BadRequest, match="Line [0-9]+ cannot be read: .* is a quotation mark left open"):
+    with pytest.raises(BadRequest, match=r"Line [0-9]+ cannot be read: .* is a quotation mark left open"):
         notebook.cells('date,ph\n"2026-04-01,7\n' + "2026-04-02,7\n" * 12_000)
