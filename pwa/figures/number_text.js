@@ -3,8 +3,18 @@
 /** @typedef {{decimal: string, group: string}} Marks how the reader's language writes numbers */
 /** @typedef {{value: number} | {empty: true} | {problem: "not_number" | "ambiguous"}} Reading */
 
+/** The marks of languages that were asked for before. @type {Map<string | undefined, Marks>} */
+const known = new Map();
+
 /** The marks of a language. @param {string | undefined} [locale] the browser's own if left out @returns {Marks} */
 export function marks_of(locale) {
+  const held = known.get(locale) ?? found_marks(locale);
+  known.set(locale, held);
+  return held;
+}
+
+/** @param {string | undefined} locale @returns {Marks} */
+function found_marks(locale) {
   const parts = new Intl.NumberFormat(locale).formatToParts(1234567.5);
   const mark = (/** @type {string} */ type) => parts.find((part) => part.type === type)?.value ?? "";
   return { decimal: mark("decimal") || ".", group: mark("group") };

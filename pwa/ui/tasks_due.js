@@ -1,7 +1,7 @@
 /**
  * Tasks on the screens: which are due, and done by one tap. The reader of their rules is fetched once there is a task.
  */
-import { html, signal } from "../vendor/preact.js";
+import { computed, html, signal } from "../vendor/preact.js";
 import { zone_or_utc } from "../advice/tasks/local_time.js";
 import { due_now, remembering, standing } from "../advice/tasks/tasks.js";
 import { clock, t, when } from "../i18n/words.js";
@@ -32,8 +32,13 @@ export function rule_reader() {
   return reader.value;
 }
 
+/** Asked anew with each minute, not by each list: a browser takes milliseconds to answer. */
+const zone_now = computed(() => {
+  void now.value;
+  return zone_or_utc(Intl.DateTimeFormat().resolvedOptions().timeZone);
+});
 /** This phone's time zone; UTC where the browser names none or one that it does not know itself. */
-export const zone_here = () => zone_or_utc(Intl.DateTimeFormat().resolvedOptions().timeZone);
+export const zone_here = () => zone_now.value;
 
 /**
  * Tasks of tanks in the round and of the room.

@@ -47,6 +47,35 @@ test("a daily task is due on its day, closed by its own done, and open again the
   assert.deepEqual(said(stand(DAILY, fed, "2026-03-11T06:00:00Z").due), ["03-11T07:00"]);
 });
 
+test("what is due now agrees with where each task stands, and asks no rule for what comes later", () => {
+  const dones = [done(DAILY, "2026-03-10T07:00:00.000Z"), done(WEEKLY, "2026-03-07T07:00:00.000Z")];
+  const later = view("task", { ...WEEKLY, id: "later", starts_at: "2027-03-06T07:00:00.000Z" });
+  for (const now of ["2026-03-06T12:00:00Z", "2026-03-10T12:00:00Z", "2026-03-16T12:00:00Z"]) {
+    for (const some of [[], dones]) {
+      /** @type {number[]} */ const asked = [];
+      /** @type {typeof occurrences} */ const watched = (task, from, to, most) => {
+        asked.push(to);
+        return occurrences(task, from, to, most);
+      };
+      const tasks = [DAILY, WEEKLY, later];
+      const found = due_now(tasks, some, ms(now), BERLIN, watched).map(({ task, at, overdue }) => [
+        task.id,
+        at,
+        overdue,
+      ]);
+      const each = tasks.flatMap((task) => {
+        const { due, overdue } = stand(task, some, now);
+        return due.map((at) => [task.id, at, overdue]);
+      });
+      assert.deepEqual(
+        found,
+        each.sort((a, b) => Number(a[1]) - Number(b[1])),
+      );
+      assert.ok(asked.length > 0 && asked.every((to) => to <= day_of(ms(now), BERLIN).to));
+    }
+  }
+});
+
 test("days missed are not asked for one by one", () => {
   const { due, overdue } = stand(DAILY, [done(DAILY, "2026-03-02T07:00:00.000Z")], "2026-03-10T12:00:00Z");
   assert.deepEqual([said(due), overdue], [["03-10T07:00"], false]);

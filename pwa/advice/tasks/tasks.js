@@ -36,25 +36,30 @@ export function standing(task, dones, now, zone, expand) {
   const none = { due: [], overdue: false, next: null, last, unread: false };
   if (task.over) return none;
   const today = day_of(now, zone);
-  const closed = Math.max(
-    -Infinity,
-    ...own.map((one) => (one.due_at ? Date.parse(one.due_at) : day_of(Date.parse(one.at), zone).to)),
-  );
+  const closed = closed_until(own, zone);
   try {
-    const todays = expand(task, today.from, today.to);
-    const missed = todays.length === 0 ? latest(task, today.from - 1, expand) : null;
-    const due = (missed === null ? todays : [missed]).filter((at) => at > closed);
-    return {
-      due,
-      overdue: missed !== null && due.length > 0,
-      next: following(task, Math.max(today.to, closed) + 1, expand),
-      last,
-      unread: false,
-    };
+    const next = following(task, Math.max(today.to, closed) + 1, expand);
+    return { ...open_today(task, closed, today, expand), next, last, unread: false };
   } catch (error) {
     if (!(error instanceof BadRrule)) throw error;
     return { ...none, unread: true };
   }
+}
+
+/** Up to when a task's occurrences are done or skipped. @param {readonly Done[]} own @param {string} zone */
+const closed_until = (own, zone) =>
+  Math.max(-Infinity, ...own.map((one) => (one.due_at ? Date.parse(one.due_at) : day_of(Date.parse(one.at), zone).to)));
+
+/**
+ * @param {Task} task @param {number} closed @param {{from: number, to: number}} today @param {Expand} expand
+ * @returns {Pick<Standing, "due" | "overdue">}
+ */
+function open_today(task, closed, today, expand) {
+  if (closed >= today.to) return { due: [], overdue: false };
+  const todays = expand(task, today.from, today.to);
+  if (todays.length > 0) return { due: todays.filter((at) => at > closed), overdue: false };
+  const missed = latest(task, closed + 1, today.from - 1, expand);
+  return missed === null ? { due: [], overdue: false } : { due: [missed], overdue: true };
 }
 
 /** With more answers than this, all are forgotten. */
@@ -79,6 +84,22 @@ export function remembering(expand) {
 }
 
 /**
+ * What is open of one task. When it comes next is left out: the first page does not say it, and it costs most.
+ * @param {Task} task @param {readonly Done[]} dones @param {number} now @param {string} zone @param {Expand} expand
+ */
+function open_now(task, dones, now, zone, expand) {
+  const none = { due: [], overdue: false };
+  if (task.over) return none;
+  const own = dones.filter((one) => one.task === task.id);
+  try {
+    return open_today(task, closed_until(own, zone), day_of(now, zone), expand);
+  } catch (error) {
+    if (!(error instanceof BadRrule)) throw error;
+    return none;
+  }
+}
+
+/**
  * What is due today, the oldest first.
  * @param {readonly Task[]} tasks
  * @param {readonly Done[]} dones
@@ -89,7 +110,7 @@ export function remembering(expand) {
 export const due_now = (tasks, dones, now, zone, expand) =>
   [
     ...tasks.flatMap((task) => {
-      const { due, overdue } = standing(task, dones, now, zone, expand);
+      const { due, overdue } = open_now(task, dones, now, zone, expand);
       return due.map((at) => ({ task, at, overdue }));
     }),
   ].sort((a, b) => a.at - b.at || a.task.title.localeCompare(b.task.title));
@@ -141,11 +162,14 @@ export function open_between(task, dones, from, to, expand) {
   }
 }
 
-/** @param {Task} task @param {number} to @param {Expand} expand @returns {number | null} */
-function latest(task, to, expand) {
+/** @param {Task} task @param {number} from @param {number} to @param {Expand} expand @returns {number | null} */
+function latest(task, from, to, expand) {
+  const first = Math.max(from, Date.parse(task.starts_at) - 1000);
   for (const days of REACHES) {
-    const at = expand(task, to - days * DAY, to, 5000).at(-1);
+    if (first > to) return null;
+    const at = expand(task, Math.max(first, to - days * DAY), to, 5000).at(-1);
     if (at !== undefined) return at;
+    if (to - days * DAY <= first) return null;
   }
   return null;
 }
