@@ -44,7 +44,9 @@ export async function build(root = HERE) {
   const languages = [...new Set(parts.map(({ language }) => language))];
   for (const language of languages) {
     const ahead = [...of_language(language), ...names(parts, "first", language)];
-    files.set(`index.${language}.html`, page(index, language, style, [app, ...first], ahead));
+    const cover = page(index, language, style, [app, ...first], ahead);
+    files.set(`cover.${language}.html`, cover);
+    files.set(`index.${language}.html`, without_cover(cover));
   }
   const stamp = stamp_of(root);
   const stored = [
@@ -274,21 +276,28 @@ function replaced(text, old, other) {
 function page(index, language, style, [app, ...first], ahead) {
   const links = ahead.map((name) =>
     name.endsWith(".js")
-      ? `<link rel="modulepreload" href="/built/${name}">`
-      : `<link rel="preload" href="/built/${name}" as="fetch" crossorigin>`,
+      ? `<link rel="modulepreload" href="/built/${name}" fetchpriority="low">`
+      : `<link rel="preload" href="/built/${name}" as="fetch" crossorigin fetchpriority="low">`,
   );
   const head = [
     `<link rel="stylesheet" href="/built/${style}">`,
-    ...first.map((name) => `<link rel="modulepreload" href="/built/${name}">`),
+    ...first.map((name) => `<link rel="modulepreload" href="/built/${name}" fetchpriority="low">`),
     ...links,
-    `<script type="module" src="/built/${app}"></script>`,
+    `<script type="module" src="/built/${app}" fetchpriority="low"></script>`,
   ];
   const bare = index
     .replace(/^ *<link rel="stylesheet".*\n/gm, "")
     .replace(/^ *<script type="module".*\n/gm, "")
-    .replace('<html lang="en">', `<html lang="${language}">`);
+    .replace('<html lang="en">', `<html lang="${language}">`)
+    .replace(COVERS, (cover, /** @type {string} */ of) => (of === language ? cover.replace(" hidden", "") : ""));
   return replaced(bare, "</head>", `${head.map((line) => `  ${line}\n`).join("")}</head>`);
 }
+
+/** What a first visit reads while the app is fetched. */
+const COVERS = /^ *<p class="cover" lang="(\w+)".*\n/gm;
+
+/** The page that phones store: with the app at hand, a cover would only flash. @param {string} page */
+const without_cover = (page) => page.replace(COVERS, "");
 
 /** What the page and its manifest name besides styles and the app. @param {string} pwa @param {string} index */
 function beside(pwa, index) {

@@ -27,9 +27,12 @@ PAGES = {
     ".hidden.js": "export {};",
 }
 BUILT = {
-    "index.en.html": "<!doctype html><title>Built</title>",
-    "index.de.html": "<!doctype html><title>Gebaut</title>",
-    "index.fr.html": "<!doctype html><title>Construit</title>",
+    "cover.en.html": "<!doctype html><title>Built</title>",
+    "cover.de.html": "<!doctype html><title>Gebaut</title>",
+    "cover.fr.html": "<!doctype html><title>Construit</title>",
+    "index.en.html": "<!doctype html><title>Stored</title>",
+    "index.de.html": "<!doctype html><title>Gespeichert</title>",
+    "index.fr.html": "<!doctype html><title>Gardé</title>",
     "sw.js": "const list = [];",
     "app-0123ABCD.js": "export const built = true;\n" * 100,
 }
@@ -161,6 +164,12 @@ def test_the_page_comes_in_the_language_of_the_phone(client, shell, spoken, says
     answer = client.get("/", headers={**AS_A_PAGE, "Accept-Language": spoken})
     assert says in answer.text
     assert answer.headers["Vary"] == "Accept-Encoding"
+
+
+def test_a_first_visit_gets_the_cover_and_the_worker_the_page_without_it(client, shell):
+    assert client.get("/", headers=AS_A_PAGE).text == BUILT["cover.en.html"]
+    assert client.get("/tank/1", headers=AS_A_PAGE).text == BUILT["cover.en.html"]
+    assert client.get("/index.html").text == BUILT["index.en.html"]
 
 
 def test_only_what_has_a_hash_in_its_name_is_kept_for_good(client, shell):

@@ -35,14 +35,36 @@ test("the build that is kept is the build of these sources (else: node tests/bui
 });
 
 test(`the first page is at most ${FIRST_PAGE.files} requests and ${FIRST_PAGE.bytes} bytes, packed`, () => {
-  const page = content("/built/index.en.html").toString();
+  const page = content("/built/cover.en.html").toString();
   const asked = [...page.matchAll(/<link rel="([^"]+)"[^>]* href="([^"]+)"|<script[^>]* src="([^"]+)"/g)]
     .filter(([, rel]) => rel !== "apple-touch-icon")
     .map(([, , href, src]) => href ?? src);
-  const all = ["/built/index.en.html", ...asked];
+  const all = ["/built/cover.en.html", ...asked];
   assert.ok(asked.some((url) => /shared-first-en/.test(url)) && asked.some((url) => /\/app-/.test(url)));
   assert.ok(all.length <= FIRST_PAGE.files, `${all.length} requests`);
   assert.ok(packed(all) <= FIRST_PAGE.bytes, `${packed(all)} bytes`);
+});
+
+test("a first visit shows a cover in its language, without a script; the page that is stored has none", () => {
+  const covers = (/** @type {string} */ page) => [...page.matchAll(/<p class="cover" lang="(\w+)">[^<]{60,}<\/p>/g)];
+  for (const language of ["en", "de", "fr"]) {
+    const first = content(`/built/cover.${language}.html`).toString();
+    assert.deepEqual(
+      covers(first).map(([, of]) => of),
+      [language],
+    );
+    assert.ok(!/class="cover"[^>]*hidden/.test(first));
+    const stored = content(`/built/index.${language}.html`).toString();
+    assert.ok(!stored.includes('class="cover"'));
+    assert.equal(first.replace(/^.*class="cover".*\n/gm, ""), stored);
+  }
+});
+
+test("the first page asks for its style before its scripts", () => {
+  const page = content("/built/cover.en.html").toString();
+  const scripts = [...page.matchAll(/<(?:link rel="(?:modulepreload|preload)"|script type="module")[^>]*>/g)];
+  assert.ok(scripts.length > 4);
+  for (const [tag] of scripts) assert.match(tag, /fetchpriority="low"/);
 });
 
 test("the page asks ahead for all that the app imports before it runs", () => {

@@ -95,17 +95,23 @@ class PageConverter(PathConverter):
     regex = "(?!api/)[^/].*?"
 
 
-@blueprint.get("/", defaults={"path": INDEX})
+@blueprint.get("/")
+def first_page():
+    """The app's page, for a browser that has not stored it."""
+    return _index("cover")
+
+
 @blueprint.get("/<page:path>")
 def file(path: str):
     """One file. Any other address that a browser opens as a page belongs to the app, so it gets index.html."""
     if path == INDEX:
-        return _index()
+        # The worker of the app asks for the page by this name, to store it.
+        return _index("index")
     if PurePosixPath(path).as_posix() == path and _is_served(PurePosixPath(path)):
         return _serve(_file(path), A_YEAR if HASHED.fullmatch(path) else "no-cache")
     named = "." in path.rsplit("/", 1)[-1]
     if not named and request.accept_mimetypes["text/html"] and "text/html" in request.headers.get("Accept", ""):
-        return _index()
+        return _index("cover")
     raise NotFound()
 
 
@@ -116,16 +122,17 @@ def manifest() -> list[dict]:
     return [*shell, {"url": "/shared.json", "revision": _bundle().etag}, *languages]
 
 
-def _index() -> Response:
+def _index(which: str) -> Response:
     """The app's page; the built one asks ahead for the texts of the language that the phone speaks.
 
+    `which` is "cover" on a first visit: that page shows what the app is while the app is fetched. Phones store "index".
     It has no `Vary: Accept-Language`: with that a service worker may not find the page that it stored. `no-cache` and
     the ETag are enough, because every cache asks first.
     """
     if not _is_built():
         return _serve(_file(INDEX))
     language = request.accept_languages.best_match(["en", *read_folder("words")], "en")
-    return _serve(_file(f"{built.FOLDER}/index.{language}.html"))
+    return _serve(_file(f"{built.FOLDER}/{which}.{language}.html"))
 
 
 def _is_built() -> bool:
