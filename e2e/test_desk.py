@@ -6,6 +6,8 @@ import pytest
 from foretold import write
 from playwright.sync_api import expect
 from room_hands import join, share
+from test_many_tanks import NEED, PLACES, TANKS, racks
+from test_touch_and_access import found_wrong
 
 pytestmark = pytest.mark.browser
 
@@ -48,3 +50,26 @@ def test_six_figures_in_fewer_than_fifteen_keys(served_room, new_phone):
     assert {one["parameter"]: one["value"] for one in read} == {name: int(text) for name, text in FIGURES.items()}
     assert {one["tank"] for one in read} == {"tank-0001"}
     assert len({one["test"] for one in read}) == 1
+
+
+def test_the_list_stands_beside_a_tank(served_room, new_phone):
+    desk = new_phone(size=DESK)
+    join(desk, served_room.link, "Aino", "Aino's desk")
+    write(desk, racks())
+    desk.turn_to("/tank/tank-0029")
+    listed = desk.page.get_by_role("navigation", name="Tanks", exact=True)
+    present = listed.locator("[aria-current]")
+    expect(present).to_contain_text("30 Pool 30")
+    expect(listed.get_by_role("button", name=PLACES[2])).to_have_attribute("aria-expanded", "true")
+    # Those that need something come first; of the others, the place of the present tank is unfolded.
+    expect(listed.get_by_role("link")).to_have_count(len(NEED) + TANKS // len(PLACES) - 1)
+    page = desk.page.locator(".desk > .page")
+    assert listed.bounding_box()["x"] + listed.bounding_box()["width"] <= page.bounding_box()["x"]
+    assert found_wrong(desk.page) == []
+    listed.get_by_label("Name or number").fill("42")
+    desk.page.keyboard.press("Tab")
+    desk.page.keyboard.press("Enter")
+    desk.title("Pool 42")
+    expect(present).to_contain_text("42 Pool 42")
+    desk.page.set_viewport_size({"width": 880, "height": 800})
+    expect(listed).to_have_count(0)

@@ -20,6 +20,7 @@ import { inside_of } from "../ui/how_many.js";
 import { FirstFishSaid } from "../ui/setup/setup_first_fish.js";
 import { SetupOverview } from "../ui/setup/setup_lines.js";
 import { AlsoFound, Sentence, State, Why } from "../ui/words/sentence.js";
+import { TankList } from "../ui/tank_list.js";
 import { DueTasks, tasks_here } from "../ui/tasks_due.js";
 
 /** What can be recorded at the tank: its icon, the record kind, the path of the page. */
@@ -50,6 +51,7 @@ function Running({ tank }) {
   const { facts, advice } = advice_for(tank);
   const room_taken = use_held_height(`tank ${id}`, is_last_word(advice));
   return html`
+    <div class="desk"><${TankList} here=${id} />
     <${Page} title=${tank.name} up="/" place="round"
       aside=${html`<span class="figures soft">${litres_said(tank.water_l)}</span>`}
       act=${html`<${Actions} id=${id} advice=${advice} />`}>
@@ -83,7 +85,7 @@ function Running({ tank }) {
           ${room.value.may("tank") && html`<li><a class="line" href=${`/tank/${id}/edit`}>${t("tank.edit")}</a></li>`}
         </ul>
       </nav>
-    <//>`;
+    <//></div>`;
 }
 
 /**

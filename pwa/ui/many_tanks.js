@@ -21,8 +21,8 @@ import { Stop } from "./stop.js";
 /** @typedef {{tank: Tank, number: number, wants: boolean, settled: boolean, state: Advice["state"] | null}} One */
 
 /** Whether what needs something comes first, and the places that are unfolded; both stay on this phone. */
-const order = draft("round.order", () => "first");
-const unfolded = draft("round.unfolded", () => /** @type {string[]} */ ([]));
+export const order = draft("round.order", () => "first");
+export const unfolded = draft("round.unfolded", () => /** @type {string[]} */ ([]));
 
 /** @param {readonly Tank[]} tanks in walking order @returns {One[]} */
 export const looked_at = (tanks) =>
@@ -54,11 +54,7 @@ export function ManyTanks({ tanks, all }) {
       words.value.trim()
         ? html`<${Found} ones=${ones(found.map(({ tank }) => tank))} words=${words.value.trim()} />`
         : html`
-      <div class="row chips beside-margin" role="group" aria-label=${t("many.order")}>
-        ${["first", "walk"].map(
-          (name) => html`<button key=${name} class="quiet" type="button" aria-pressed=${order.value === name}
-          onClick=${tap(() => (order.value = name))}>${t(`many.order_${name}`)}</button>`,
-        )}</div>
+      <div class="beside-margin"><${Order} /></div>
       ${
         first &&
         html`<ol>${wants.map(
@@ -72,10 +68,18 @@ export function ManyTanks({ tanks, all }) {
     }`;
 }
 
-/** @param {{ones: One[], words: string}} props */
-const Found = ({ ones, words }) =>
+/** What comes first. */
+export const Order = () => html`
+  <div class="row chips" role="group" aria-label=${t("many.order")}>
+    ${["first", "walk"].map(
+      (name) => html`<button key=${name} class="quiet" type="button" aria-pressed=${order.value === name}
+      onClick=${tap(() => (order.value = name))}>${t(`many.order_${name}`)}</button>`,
+    )}</div>`;
+
+/** @param {{ones: One[], words: string, here?: string}} props */
+export const Found = ({ ones, words, here }) =>
   ones.length > 0
-    ? html`<div class="beside-margin"><${Lines} ones=${ones} /></div>`
+    ? html`<div class="beside-margin"><${Lines} ones=${ones} here=${here} /></div>`
     : html`<p class="beside-margin soft">${t("many.nothing_found", { words })}</p>`;
 
 /**
@@ -84,17 +88,26 @@ const Found = ({ ones, words }) =>
  */
 function Group({ place, ones, first }) {
   const open = unfolded.value.includes(place);
+  return html`
+    <section class="group">
+      <${GroupHead} place=${place} ones=${ones} open=${open} />
+      ${open && html`<${Unfolded} place=${place} ones=${ones} first=${first} />`}
+    </section>`;
+}
+
+/**
+ * The name of a place, how many tanks stand there, and a tap to fold them.
+ * @param {{place: string, ones: One[], open: boolean}} props
+ */
+export function GroupHead({ place, ones, open }) {
   const wants = ones.filter((one) => one.wants).length;
   const fold = () =>
     (unfolded.value = open ? unfolded.value.filter((other) => other !== place) : [...unfolded.value, place]);
   const named = t("many.group", { place: place || t("many.no_place"), count: ones.length });
   return html`
-    <section class="group">
-      <h2><button class="line" type="button" aria-expanded=${open} onClick=${tap(fold)}><span>${named}${
-        wants > 0 && html`<br /><span class="soft small">${t("many.group_wants", { count: wants })}</span>`
-      }</span></button></h2>
-      ${open && html`<${Unfolded} place=${place} ones=${ones} first=${first} />`}
-    </section>`;
+    <h2><button class="line" type="button" aria-expanded=${open} onClick=${tap(fold)}><span>${named}${
+      wants > 0 && html`<br /><span class="soft small">${t("many.group_wants", { count: wants })}</span>`
+    }</span></button></h2>`;
 }
 
 /** @param {{place: string, ones: One[], first: boolean}} props */
@@ -119,10 +132,11 @@ function Walked({ ones }) {
   );
 }
 
-/** @param {{ones: One[]}} props */
-const Lines = ({ ones }) => html`
+/** `here`: the tank that is marked as present. @param {{ones: One[], here?: string}} props */
+export const Lines = ({ ones, here }) => html`
   <ul class="many">${ones.map(
     ({ tank, number, state }) => html`
-    <li key=${tank.id}><a href=${`/tank/${tank.id}`}>${state && html`<${StateShape} state=${state} size=${16} />`}<span>
+    <li key=${tank.id}><a href=${`/tank/${tank.id}`} aria-current=${tank.id === here ? "page" : undefined}>
+      ${state && html`<${StateShape} state=${state} size=${16} />`}<span>
       ${number} ${tank.name}${state && html`<span class="unseen">, ${t(`state.${state}`)}</span>`}</span></a></li>`,
   )}</ul>`;
