@@ -1,4 +1,5 @@
 /** English: the texts of pages that are opened seldom. They are fetched with the first page after the Round. */
+import { en_desk } from "./en_desk.js";
 import { en_files } from "./en_files.js";
 import { en_grid } from "./en_grid.js";
 import { en_incidents } from "./en_incidents.js";
@@ -9,6 +10,7 @@ import { en_upkeep } from "./en_upkeep.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en_later = {
+  ...en_desk,
   ...en_files,
   ...en_grid,
   ...en_incidents,

@@ -1,4 +1,5 @@
 /** French: the texts of pages that are opened seldom. They are fetched with the first page after the Round. */
+import { fr_desk } from "./fr_desk.js";
 import { fr_files } from "./fr_files.js";
 import { fr_grid } from "./fr_grid.js";
 import { fr_incidents } from "./fr_incidents.js";
@@ -9,6 +10,7 @@ import { fr_upkeep } from "./fr_upkeep.js";
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const fr_later = {
+  ...fr_desk,
   ...fr_files,
   ...fr_grid,
   ...fr_incidents,

@@ -144,6 +144,15 @@ export function ago(at, now) {
 /** "Wednesday 4 August". @param {number} at */
 export const day = (at) => dates({ weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
 
+/** "November 2026". @param {number} at */
+export const month_said = (at) => dates({ month: "long", year: "numeric" }).format(new Date(at));
+
+/** "Wed 25" of a day in a month that is named beside it. @param {number} at */
+export const day_of_month = (at) => dates({ weekday: "short", day: "numeric" }).format(new Date(at));
+
+/** "25 Nov". @param {string | number} at */
+export const short_date = (at) => dates({ day: "numeric", month: "short" }).format(new Date(at));
+
 /** "08:00" of minutes after midnight. @param {number} minutes */
 export const time_of_day = (minutes) =>
   dates({ hour: "2-digit", minute: "2-digit", timeZone: "UTC" }).format(minutes * MINUTE);

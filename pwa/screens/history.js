@@ -40,6 +40,12 @@ export function History({ id }) {
       aside=${tank && html`<span class="soft">${tank.name}</span>`}>
       ${events.length === 0 && html`<p class="sentence">${t("history.empty")}</p>`}
       ${
+        events.length > 0 &&
+        html`<p class="row">
+        ${id && html`<a class="quiet" href=${`/tank/${id}/month`}>${t("month.title")}</a>`}
+        <a class="quiet" href=${id ? `/tank/${id}/year` : "/year"}>${t("year.title")}</a></p>`
+      }
+      ${
         groups.length > 1 &&
         html`<div class="row chips" role="group" aria-label=${t("history.look_for")}>
         <button class="quiet" type="button" aria-pressed=${wanted === null} onClick=${look(null)}>

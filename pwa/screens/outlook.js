@@ -62,10 +62,10 @@ function Drawn({ tank }) {
         <button class="quiet" type="button" aria-pressed=${as_table.value}
           onClick=${tap(() => (as_table.value = !as_table.value))}>${t("outlook.as_table")}</button>
       </div>
-      ${lines.map(
+      <div class="wide side-by-side">${lines.map(
         (of_one) => html`<${Parameter} key=${of_one.parameter} lines=${of_one} next=${next} as_table=${as_table.value}
         now=${now.value} />`,
-      )}
+      )}</div>
       ${!as_table.value && html`<${Key} doubted=${lines.some(({ dots }) => dots.some((dot) => dot.doubted))} />`}
       ${ahead && html`<${Ready} ready=${ready(ahead.settled_h, asked.records.now_h, asked.start)} />`}
       <${HowMany} tank=${tank} />

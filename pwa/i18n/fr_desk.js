@@ -1,0 +1,57 @@
+/** Français : un mois à imprimer et le bilan d’une année. */
+
+/** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
+export const fr_desk = {
+  "month.title": "Un mois à imprimer",
+  "month.other": "Un autre mois",
+  "month.none": "Rien n’est noté pour ce mois.",
+  "month.readings": "Mesures",
+  "month.day": "Jour",
+  "month.done": "Ce qui a été fait",
+  "month.tests": { one: "{count} test", many: "{count} tests", other: "{count} tests" },
+  "month.changes": {
+    one: "{count} changement, {litres}",
+    many: "{count} changements, {litres}",
+    other: "{count} changements, {litres}",
+  },
+  "month.meals": { one: "{count} repas, {amount}", many: "{count} repas, {amount}", other: "{count} repas, {amount}" },
+  "month.doses": { one: "{count} dose", many: "{count} doses", other: "{count} doses" },
+  "year.title": "L’année",
+  "year.of": "L’année {year}",
+  "year.other": "Une autre année",
+  "year.none": "Rien n’est noté pour cette année.",
+  "year.kept": "Le meilleur et le pire",
+  "year.over_none": "Aucun test n’a dépassé une limite.",
+  "year.over_of": {
+    one: "{count} test sur {total} a dépassé une limite.",
+    many: "{count} tests sur {total} ont dépassé une limite.",
+    other: "{count} tests sur {total} ont dépassé une limite.",
+  },
+  "year.over": {
+    one: "{count} au-delà d’une limite",
+    many: "{count} au-delà d’une limite",
+    other: "{count} au-delà d’une limite",
+  },
+  "year.died": { one: "{count} mort", many: "{count} morts", other: "{count} morts" },
+  "year.best": {
+    one: "Meilleure période : du {from} au {to}. Les {tests} tests de ce jour sont restés dans les limites.",
+    many: "Meilleure période : du {from} au {to}. Les {tests} tests de ces {count} jours sont restés dans les limites.",
+    other:
+      "Meilleure période : du {from} au {to}. Les {tests} tests de ces {count} jours sont restés dans les limites.",
+  },
+  "year.worst": "Pire mesure : {what} le {day}. La limite était de {limit}.",
+  "year.changes": "Changements d’eau",
+  "year.refills": "{times} fois toute l’eau",
+  "year.tests": "Tests",
+  "year.readings": { one: "{count} mesure", many: "{count} mesures", other: "{count} mesures" },
+  "year.meals": "Repas",
+  "year.doses": "Doses",
+  "year.animals": "Animaux",
+  "year.arrivals": "Arrivés",
+  "year.births": "Nés",
+  "year.deaths": "Morts",
+  "year.removals": "Partis",
+  "year.low_high": "Valeurs extrêmes",
+  "year.low": "La plus basse",
+  "year.high": "La plus haute",
+};
