@@ -4,6 +4,7 @@
 /** @import { View } from "../types/views.js" */
 /** @import { Phone } from "./phone.js" */
 /** @import { Change } from "./write.js" */
+import { records } from "../contracts.js";
 import { bring_again } from "./bring_back.js";
 import { identity, join as join_by, make_room as make_by, refresh_me, wake } from "./identity.js";
 import { mirror_name } from "./mirror.js";
@@ -264,6 +265,17 @@ export class FishRoom {
   async readings() {
     const [{ readings_csv }] = await Promise.all([import("./archives.js"), this.ready()]);
     return readings_csv(this.all("reading"), this.all("tank"), (keeper_id) => this.name_of(keeper_id));
+  }
+
+  /** Every record that stands as tables, one a kind: CSV in a ZIP. */
+  async tables() {
+    const [{ tables_zip }] = await Promise.all([import("./archives.js"), this.ready()]);
+    return tables_zip({
+      kinds: records(),
+      // `any`, as in `all`.
+      all: (kind) => /** @type {any[]} */ (this.all(/** @type {RecordKind} */ (kind))),
+      name_of: (keeper_id) => this.name_of(keeper_id),
+    });
   }
 
   /** What only this phone has, as an open archive (a ZIP), to go on in another place. */

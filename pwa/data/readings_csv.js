@@ -31,10 +31,11 @@ export function readings_csv(readings, tanks, name_of) {
       note: words(reading.note),
       unit: words(reading.unit),
     }));
-  return [COLUMNS, ...rows.map((row) => COLUMNS.map((name) => row[name] ?? ""))]
-    .map((cells) => `${cells.map(cell).join(",")}\r\n`)
-    .join("");
+  return csv_lines([COLUMNS, ...rows.map((row) => COLUMNS.map((name) => row[name] ?? ""))]);
 }
+
+/** Rows of cells as RFC 4180 has them. @param {(readonly unknown[])[]} rows */
+export const csv_lines = (rows) => rows.map((cells) => `${cells.map(cell).join(",")}\r\n`).join("");
 
 /**
  * Signs that begin a formula, also in their full-width forms, at the start of a cell or after what parts cells or
@@ -43,7 +44,7 @@ export function readings_csv(readings, tanks, name_of) {
 const FORMULA = /(?:^|[;,\t\r\n])[ \t\r\n]*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r]/;
 
 /** Text that a spreadsheet would run as a formula is quoted. @param {string | null | undefined} text */
-const words = (text) => (FORMULA.test(text ?? "") ? `'${text}` : (text ?? ""));
+export const words = (text) => (FORMULA.test(text ?? "") ? `'${text}` : (text ?? ""));
 
 /** @param {unknown} value */
 function cell(value) {

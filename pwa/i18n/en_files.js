@@ -55,4 +55,7 @@ export const en_files = {
   "shared.title": "Shared photos",
   "shared.which": "Which tank do they belong to?",
   "shared.none": "No photo is waiting here.",
+  "archive.tables": "Keep everything as tables",
+  "archive.tables_why":
+    "One CSV file a kind, for a spreadsheet: readings, changes, doses, meals, animals and all else. Times are in UTC. columns.csv says what each column holds, and its unit.",
 };

@@ -56,4 +56,7 @@ export const fr_files = {
   "shared.title": "Photos partagées",
   "shared.which": "À quel bac appartiennent-elles ?",
   "shared.none": "Aucune photo n’attend ici.",
+  "archive.tables": "Garder tout en tableaux",
+  "archive.tables_why":
+    "Un fichier CSV par sorte, pour un tableur : mesures, changements, doses, repas, animaux et tout le reste. Les heures sont en UTC. columns.csv dit ce que contient chaque colonne, et son unité.",
 };

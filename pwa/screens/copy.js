@@ -22,6 +22,7 @@ export function Copy() {
   const whole = async () => keep_file(await here.export(), "limnary-room", "zip");
   const readings = async () =>
     keep_file(new Blob([await here.readings()], { type: "text/csv" }), "limnary-readings", "csv");
+  const tables = async () => keep_file(await here.tables(), "limnary-tables", "zip");
   const take_in = (/** @type {Event & {currentTarget: HTMLInputElement}} */ { currentTarget: input }) => {
     const file = input.files?.[0];
     input.value = "";
@@ -40,6 +41,9 @@ export function Copy() {
       <p>${t("archive.export_why")}</p>
       <section class="section"><h2>${t("archive.readings")}</h2><p>${t("archive.readings_why")}</p>
         <p><button class="quiet" type="button" onClick=${tap(() => void keeping(readings))}>${t("archive.readings")}
+          </button></p></section>
+      <section class="section"><h2>${t("archive.tables")}</h2><p>${t("archive.tables_why")}</p>
+        <p><button class="quiet" type="button" onClick=${tap(() => void keeping(tables))}>${t("archive.tables")}
           </button></p></section>
       ${
         here.may("reading") &&

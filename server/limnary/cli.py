@@ -69,6 +69,10 @@ def _data(commands) -> None:
     one = _command(commands, "export", "one room as an open archive (ZIP)", "limnary.commands.data:export")
     one.add_argument("file")
     _room(one)
+    words = "one room's records as CSV, one file a kind"
+    one = _command(commands, "export-csv", words, "limnary.commands.data:export_csv")
+    one.add_argument("folder", help="a folder that is new or empty")
+    _room(one)
     one = _command(commands, "labels", "labels for the tanks with QR codes, to print", "limnary.commands.labels:labels")
     one.add_argument("file", help="a file that ends with .html")
     _room(one)

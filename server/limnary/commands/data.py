@@ -89,6 +89,20 @@ def export(arguments: argparse.Namespace) -> int:
     return 0
 
 
+def export_csv(arguments: argparse.Namespace) -> int:
+    """One room's records as CSV, one file a kind, into a folder that is new or empty."""
+    folder = Path(arguments.folder)
+    if folder.is_file() or (folder.is_dir() and any(folder.iterdir())):
+        raise BadRequest(f"{folder} must be a folder that is new or empty")
+    with opened(arguments) as store:
+        files = store.tables(room_of(store, arguments.room))
+    folder.mkdir(parents=True, exist_ok=True)
+    for name, text in files.items():
+        (folder / name).write_text(text, "utf-8", newline="")
+    print(f"{len(files)} files are in {folder}")
+    return 0
+
+
 def take_in(arguments: argparse.Namespace) -> int:
     """An archive as a new room, or merged into one."""
     with opened(arguments, must_exist=False) as store:

@@ -70,7 +70,7 @@ def readings_csv(rows: list[dict], people: dict[str, str]) -> str:
             "note": fields.get("note"),
         }
         exact = {name: fields.get(name) for name in ("at", "parameter", "value", "basis", "test")}
-        words = {name: _cell(text) for name, text in {**named, "unit": fields.get("unit")}.items()}
+        words = {name: as_cell(text) for name, text in {**named, "unit": fields.get("unit")}.items()}
         table.writerow({**exact, **words, "tank_id": fields["tank"], "id": row["id"]})
     return out.getvalue()
 
@@ -79,7 +79,7 @@ def readings_csv(rows: list[dict], people: dict[str, str]) -> str:
 FORMULA = re.compile(r"(?:^|[;,\t\r\n])[ \t\r\n]*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r]")
 
 
-def _cell(text: str | None) -> str:
+def as_cell(text: str | None) -> str:
     """The text of a cell. Text that a spreadsheet would run as a formula is quoted; `room.jsonl` has it unchanged."""
     text = text or ""
     return f"'{text}" if FORMULA.search(text) else text

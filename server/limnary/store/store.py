@@ -13,6 +13,8 @@ from limnary.protocol.records import unknown_schema, versions
 from limnary.protocol.stamps import stamp_of
 from limnary.store import archive, backup, calendar_keys, change_log, invites, merging, people, photos, ways_in
 from limnary.store.files import Files
+from limnary.store.folding import as_row
+from limnary.store.tables import tables
 
 DAY_MS = 24 * 3_600_000
 
@@ -304,6 +306,14 @@ class Store:
             names = {**change_log.authors(db), **names}
             archive.write(db, out, {"id": room, "name": name}, names, self.clock())
         return name
+
+    def tables(self, room: str) -> dict[str, str]:
+        """The room's records as CSV by file name, one a kind; the caller checks access."""
+        with self.files.reading(self.files.people) as db:
+            names = people.names_in(db, room)
+        with self._room(room) as db:
+            rows = [as_row(row) for row in db.execute("SELECT * FROM records ORDER BY seq")]
+            return tables(rows, {**change_log.authors(db), **names})
 
     def import_room(self, source: IO[bytes], into: str | None = None) -> tuple[str, dict[str, int]]:
         """Import an archive as a new room, or merge it into one; return the room's id and what was imported.
