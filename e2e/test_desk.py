@@ -73,3 +73,32 @@ def test_the_list_stands_beside_a_tank(served_room, new_phone):
     expect(present).to_contain_text("42 Pool 42")
     desk.page.set_viewport_size({"width": 880, "height": 800})
     expect(listed).to_have_count(0)
+
+
+def test_a_month_is_printed_from_the_history(served_room, new_phone):
+    desk = new_phone(size=DESK)
+    join(desk, served_room.link, "Aino", "Aino's desk")
+    at = desk.page.evaluate("() => new Date(Date.now() - 60_000).toISOString()")
+    write(
+        desk,
+        [
+            ["tank", "tank-0001", {"name": "Pool 1", "water_l": 80}],
+            ["reading", "read-0001", {"tank": "tank-0001", "at": at, "parameter": "nitrite", "value": 0.25}],
+            ["water_change", "chng-0001", {"tank": "tank-0001", "at": at, "litres": 20, "fraction": 0.25}],
+        ],
+    )
+    desk.turn_to("/tank/tank-0001/history")
+    desk.tap("link", "A month to print")
+    readings = desk.page.get_by_role("region", name="Readings")
+    expect(readings.get_by_role("cell", name="0.25")).to_be_visible()
+    desk.sees("1 test · 1 change, 20 L")
+    expect(desk.page.get_by_role("button", name="Print")).to_be_visible()
+    desk.page.emulate_media(media="print")
+    expect(desk.page.get_by_role("button", name="Print")).to_be_hidden()
+    expect(desk.page.get_by_role("navigation", name="Another month")).to_be_hidden()
+    expect(readings.get_by_role("cell", name="0.25")).to_be_visible()
+    ground = "() => getComputedStyle(document.documentElement).getPropertyValue('--ground').trim()"
+    assert desk.page.evaluate(ground) == "#fff", "on white paper"
+    desk.page.emulate_media(media="screen")
+    desk.tap_on(desk.page.get_by_role("navigation", name="Another month").get_by_role("link").first)
+    desk.sees("Nothing is recorded for this month.")

@@ -1,6 +1,7 @@
 """A notebook brought along: three files as keepers have them, shown before they are written, taken back as a whole."""
 
 import json
+import zipfile
 
 import pytest
 from foretold import write
@@ -22,7 +23,7 @@ BROKEN = "date,tank,nitrite,ph\n2026-04-01,Reed pool,0.1,7\n" + "".join(
     f"{row}\n"
     for row in (
         *("2026-02-30,Reed pool,0.1,7", "yesterday,Reed pool,0.1,7", ",Reed pool,0.1,7", "2026-13-01,Reed pool,0,7"),
-        *("2026-04-02,Reed pool,none,7", "2026-04-02,Reed pool,0.1.2,7", "2026-04-02,Reed pool,<0.1,7"),
+        *("2026-04-02,Reed pool,none,7", "2026-04-02,Reed pool,0.1.2,7", "2026-04-02,Reed pool,>0.1,7"),
         *("2026-04-02,Reed pool,999999,7", "2026-04-02,Reed pool,0.1,-99", "2099-01-01,Reed pool,0.1,7"),
         *("2026-04-02,Reed pool,,", "2026-04-03,Reed pool,0.1,seven") * 5,
     )
@@ -111,3 +112,39 @@ def test_twenty_broken_rows_are_named_and_stay_out(served_room, new_phone):
     share(thumb)
     thumb.sees("Everything on this phone is shared.")
     assert sorted(kind for kind, _ in records(served_room)) == ["reading", "reading", "tank"]
+
+
+def test_tables_without_signal_and_our_own_readings_back(served_room, new_phone, tmp_path):
+    thumb = new_phone()
+    join(thumb, served_room.link, "Aino", "Aino's phone")
+    at = "2026-04-01T08:00:00.000Z"
+    read = {"tank": "tank-0001", "at": at, "parameter": "nitrite", "value": 0.25, "steps": [0, 0.25], "note": "=1+1"}
+    write(
+        thumb,
+        [
+            ["tank", "tank-0001", {"name": "Schilfbecken", "water_l": 100}],
+            ["reading", "read-0001", read],
+            ["feeding", "feed-0001", {"tank": "tank-0001", "at": at, "feed_g": 0.3}],
+        ],
+    )
+    thumb.turn_to("/room/copy")
+    thumb.page.context.set_offline(True)
+    with thumb.page.expect_download() as kept:
+        thumb.tap("button", "Keep everything as tables")
+    kept.value.save_as(tmp_path / "tables.zip")
+    with zipfile.ZipFile(tmp_path / "tables.zip") as pack:
+        assert sorted(pack.namelist()) == ["columns.csv", "feeding.csv", "reading.csv", "tank.csv"]
+        table = pack.read("reading.csv").decode()
+    assert "'=1+1" in table
+    bring(thumb, table)
+    thumb.sees("This table was written by Limnary.")
+    thumb.sees("1 entry is here already.")
+    expect(thumb.page.get_by_role("button", name="Bring in 0 entries")).to_be_disabled()
+    thumb.type("Or paste cells here", table.replace("read-0001", "read-0002"))
+    thumb.tap("button", "Bring in 1 entry")
+    thumb.sees("1 entry saved on this phone")
+    thumb.page.context.set_offline(False)
+    share(thumb)
+    thumb.sees("Everything on this phone is shared.")
+    found = [fields for kind, fields in records(served_room) if kind == "reading"]
+    assert found == [read, read]

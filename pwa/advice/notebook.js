@@ -3,6 +3,7 @@
  * which row. Nothing is guessed where two readings are possible. Pure.
  */
 import { check_fields, kind_of } from "../contracts.js";
+import { unquoted } from "../data/readings_csv.js";
 import { plain } from "../figures/plain_text.js";
 import { convert } from "../figures/units.js";
 
@@ -27,7 +28,7 @@ import { convert } from "../figures/units.js";
  * "nothing", error?: FieldError}} Wrong `row` as a spreadsheet counts, the header being 1
  * @typedef {{column: Column, value: number | null, kind: Made["kind"], fields: Made["fields"]}} Entry
  * @typedef {{kind: "reading" | "water_change" | "feeding", fields: Record<string, unknown> & {tank: string, at:
- * string}, row: number}} Made
+ * string}, row: number, id?: string}} Made `id`: where the table says it; else it follows from the fields
  */
 
 /** Words of a heading, in three languages, by the column that they mean; the first that fits counts. */
@@ -54,6 +55,8 @@ const HEADINGS = /** @type {[Column, RegExp][]} */ ([
 ]);
 /** Those read as the ion or as nitrogen. */
 export const WITH_BASIS = /** @type {Parameter[]} */ (["total_ammonia", "nitrite", "nitrate"]);
+/** Of these "<0.25" is a reading: less than the kit's lowest step. Of a pH or a temperature it says nothing. */
+const FROM_ZERO = /** @type {Column[]} */ ([...WITH_BASIS, "phosphate", "oxygen", "chlorine"]);
 /** What a parameter is read in where the record holds a unit. @type {Partial<Record<Column, string>>} */
 const UNITS = { temperature: "°C", kh: "°dKH", gh: "°dGH", phosphate: "mg/L", conductivity: "µS/cm", oxygen: "mg/L" };
 /** @type {Column[]} */
@@ -188,6 +191,16 @@ export function figure_of(text, decimals) {
 }
 
 /**
+ * The kit's lowest step in "<0.25": the reading lies below it. Null if it is written otherwise.
+ * @param {string} text @param {Decimal} decimals
+ */
+function below(text, decimals) {
+  const least = /^\s*<\s*(.*)$/.exec(text);
+  const figure = least ? figure_of(least[1], decimals) : null;
+  return figure !== null && figure > 0 ? figure : null;
+}
+
+/**
  * The records of all rows, and what is wrong in the others: a row with an error makes no record at all.
  * @param {string[][]} rows without the header @param {Choices & {dates: DateOrder, decimals: Decimal}} choices
  * @param {readonly {id: string, water_l: number}[]} tanks @param {number} now ms
@@ -248,11 +261,14 @@ function entries(cell, { columns, decimals, basis, volume, warmth }, { id, water
   return columns.flatMap(
     /** @returns {Entry[]} */ (column) => {
       if (!is_figure(column) || !cell(column)) return [];
-      const value = figure_of(cell(column), decimals);
+      let value = figure_of(cell(column), decimals);
       const shared = { tank: id, at };
       if (is_parameter(column)) {
+        const least = FROM_ZERO.includes(column) ? below(cell(column), decimals) : null;
+        if (least !== null) value = 0;
         const held = column === "temperature" && value !== null ? rounded(convert(value, warmth, "°C")) : value;
         const how = {
+          ...(least !== null ? { steps: [0, least] } : {}),
           ...(basis[column] ? { basis: basis[column] } : {}),
           ...(UNITS[column] ? { unit: UNITS[column] } : {}),
         };
@@ -275,3 +291,74 @@ function entries(cell, { columns, decimals, basis, volume, warmth }, { id, water
 
 /** Without the digits that a conversion adds. @param {number} value */
 const rounded = (value) => Number(value.toPrecision(6));
+
+/** What tells the tables of readings that this app writes from a notebook. */
+const OWN = ["at", "tank", "parameter", "value", "tank_id", "id"];
+/** @param {readonly string[]} header */
+export const is_own = (header) => OWN.every((name) => header.includes(name));
+
+/** The tanks named in a table of our own whose ids are not here. @param {string[]} header @param {string[][]} rows */
+export function own_tanks_named(header, rows, /** @type {readonly {id: string}[]} */ tanks) {
+  const here = new Set(tanks.map(({ id }) => id));
+  const cell = cells_by_name(header);
+  return [...new Set(rows.filter((row) => !here.has(cell(row, "tank_id"))).map((row) => cell(row, "tank")))];
+}
+
+/** @param {readonly string[]} header @returns {(row: readonly string[], name: string) => string} */
+const cells_by_name = (header) => (row, name) => unquoted(row[header.indexOf(name)]?.trim() ?? "");
+
+/**
+ * A table of our own readings: each record keeps its id, so what is here already stays as it is.
+ * @param {string[]} header @param {string[][]} rows @param {Record<string, string>} ids of tanks by name; "": left out
+ * @param {readonly {id: string}[]} tanks @param {number} now ms
+ * @param {(kind: "test_kit", id: string) => boolean} here whether a record is in this room
+ * @returns {{made: Made[], wrong: Wrong[]}}
+ */
+export function read_own(header, rows, ids, tanks, now, here) {
+  /** @type {Made[]} */ const made = [];
+  /** @type {Wrong[]} */ const wrong = [];
+  const cell = cells_by_name(header);
+  const known = new Set(tanks.map(({ id }) => id));
+  for (const [i, row] of rows.entries()) {
+    const no = (/** @type {Wrong["column"]} */ column, /** @type {Wrong["code"]} */ code, text = "", more = {}) =>
+      wrong.push({ row: i + 2, text, column, code, ...more });
+    const tank = known.has(cell(row, "tank_id")) ? cell(row, "tank_id") : ids[cell(row, "tank")];
+    if (tank === "") continue;
+    const at = moment_of(cell(row, "at"), "", "ymd");
+    if (!known.has(tank)) no("tank", "tank", cell(row, "tank"));
+    else if (!at) no("date", "date", cell(row, "at"));
+    else if (Date.parse(at) > now) no("date", "future", cell(row, "at"));
+    else {
+      /** @type {Made["fields"]} */
+      const fields = { ...own_fields(header, (name) => cell(row, name)), tank, at };
+      if (fields.kit && !here("test_kit", String(fields.kit))) delete fields.kit;
+      const [error] = check_fields(kind_of("reading").fields, fields).errors;
+      if (error) no("ignore", "range", cell(row, error.field), { error });
+      else made.push({ kind: "reading", fields, row: i + 2, id: cell(row, "id") });
+    }
+  }
+  return { made, wrong };
+}
+
+/**
+ * The fields of a reading by their names.
+ * @param {string[]} header @param {(name: string) => string} cell
+ * @returns {Record<string, unknown>}
+ */
+function own_fields(header, cell) {
+  const of = kind_of("reading").fields.filter(({ name }) => header.includes(name) && name !== "supersedes");
+  return Object.fromEntries(
+    of.filter(({ name }) => cell(name) !== "").map(({ name, type }) => [name, own_value(type, cell(name))]),
+  );
+}
+
+/** @param {string} type of the field @param {string} text */
+function own_value(type, text) {
+  if (type === "number") return figure_of(text, "point") ?? text;
+  if (type !== "list") return text;
+  try {
+    return JSON.parse(text);
+  } catch {
+    return text;
+  }
+}

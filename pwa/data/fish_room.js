@@ -13,7 +13,7 @@ import { this_phone } from "./phone.js";
 import { drop_photo, keep_photos, photo_bytes, photos_again, ready_photo, refused_photos } from "./photos.js";
 import { open_cache } from "./room_cache.js";
 import { forget, last_room, list, remember } from "./room_list.js";
-import { corrects } from "./view.js";
+import { corrects, is_gone } from "./view.js";
 import { WRITE_STORES, iso_of, may_write, queue } from "./write.js";
 
 export { ArchiveBroken } from "./archive_broken.js";
@@ -65,6 +65,12 @@ export class FishRoom {
   get(kind, id) {
     const record = /** @type {unknown} */ (id === undefined ? null : this.#cache.one(kind, id));
     return /** @type {View<K> | null} */ (record);
+  }
+
+  /** Whether a record is here, shown or hidden by a correction. @param {RecordKind} kind @param {string} id */
+  holds(kind, id) {
+    const record = this.#cache.folded(kind, id);
+    return record !== undefined && !is_gone(record);
   }
 
   /**

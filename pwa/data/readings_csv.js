@@ -46,6 +46,9 @@ const FORMULA = /(?:^|[;,\t\r\n])[ \t\r\n]*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\
 /** Text that a spreadsheet would run as a formula is quoted. @param {string | null | undefined} text */
 export const words = (text) => (FORMULA.test(text ?? "") ? `'${text}` : (text ?? ""));
 
+/** The text that `words` made harmless. @param {string} cell */
+export const unquoted = (cell) => (cell.startsWith("'") && FORMULA.test(cell.slice(1)) ? cell.slice(1) : cell);
+
 /** @param {unknown} value */
 function cell(value) {
   const text = String(value);

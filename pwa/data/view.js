@@ -61,7 +61,7 @@ function authors(row, entries) {
 const later = (a, b) => (a === null || b > a ? b : a);
 
 /** @param {Folded} record */
-const is_gone = ({ deleted, restored }) => deleted !== null && deleted > (restored ?? "");
+export const is_gone = ({ deleted, restored }) => deleted !== null && deleted > (restored ?? "");
 
 /**
  * The records of one kind that a screen shows, in no promised order.

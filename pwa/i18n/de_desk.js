@@ -25,10 +25,10 @@ export const de_desk = {
   "year.over": { one: "{count} über einem Grenzwert", other: "{count} über einem Grenzwert" },
   "year.died": { one: "{count} gestorben", other: "{count} gestorben" },
   "year.best": {
-    one: "Beste Zeit: {from} bis {to}. Alle {tests} Tests an diesem Tag hielten die Grenzwerte ein.",
-    other: "Beste Zeit: {from} bis {to}. Alle {tests} Tests in diesen {count} Tagen hielten die Grenzwerte ein.",
+    one: "Beste Zeit, {from} bis {to}: Alle {tests} Tests an diesem Tag hielten die Grenzwerte ein.",
+    other: "Beste Zeit, {from} bis {to}: Alle {tests} Tests in diesen {count} Tagen hielten die Grenzwerte ein.",
   },
-  "year.worst": "Schlechtester Messwert: {what} am {day}. Der Grenzwert war {limit}.",
+  "year.worst": "Schlechtester Messwert, am {day}: {what}. Der Grenzwert war {limit}.",
   "year.changes": "Wasserwechsel",
   "year.refills": "{times}-mal das ganze Wasser",
   "year.tests": "Tests",

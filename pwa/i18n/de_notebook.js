@@ -36,6 +36,12 @@ export const de_notebook = {
   "notebook.open_too_many": "Höchstens {most} Zeilen auf einmal: Teile die Datei auf.",
   "notebook.preview": "Was hereinkommt",
   "notebook.counts": "Messwerte: {readings}. Wasserwechsel: {changes}. Mahlzeiten: {meals}.",
+  "notebook.own":
+    "Diese Tabelle stammt von Limnary. Ihre Messwerte behalten ihre Kennung: Was schon hier ist, bleibt, wie es ist.",
+  "notebook.below": {
+    one: "{count} Messwert wie „<0,25“ zählt als 0 bei einem Testset mit der niedrigsten Stufe 0,25.",
+    other: "{count} Messwerte wie „<0,25“ zählen als 0 bei einem Testset mit der niedrigsten Stufe 0,25.",
+  },
   "notebook.here_already": { one: "{count} Eintrag ist schon da.", other: "{count} Einträge sind schon da." },
   "notebook.wrong": {
     one: "{count} Fehler. Seine Zeile bleibt draußen; verbessere sie in der Datei und bring sie noch einmal.",

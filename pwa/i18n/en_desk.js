@@ -25,10 +25,10 @@ export const en_desk = {
   "year.over": { one: "{count} over a limit", other: "{count} over a limit" },
   "year.died": { one: "{count} died", other: "{count} died" },
   "year.best": {
-    one: "Best time: {from} to {to}. All {tests} tests of this day were within limits.",
-    other: "Best time: {from} to {to}. All {tests} tests of these {count} days were within limits.",
+    one: "Best time, {from} to {to}: all {tests} tests of this day were within limits.",
+    other: "Best time, {from} to {to}: all {tests} tests of these {count} days were within limits.",
   },
-  "year.worst": "Worst reading: {what} on {day}. The limit was {limit}.",
+  "year.worst": "Worst reading, on {day}: {what}. The limit was {limit}.",
   "year.changes": "Water changes",
   "year.refills": "{times} times the whole water",
   "year.tests": "Tests",

@@ -35,6 +35,12 @@ export const en_notebook = {
   "notebook.open_too_many": "At most {most} rows at once: split the file.",
   "notebook.preview": "What comes in",
   "notebook.counts": "Readings: {readings}. Changes of water: {changes}. Meals: {meals}.",
+  "notebook.own":
+    "This table was written by Limnary. Its readings keep their ids, so what is here already stays as it is.",
+  "notebook.below": {
+    one: "{count} reading such as “<0.25” is taken as 0 on a kit whose lowest step is 0.25.",
+    other: "{count} readings such as “<0.25” are taken as 0 on a kit whose lowest step is 0.25.",
+  },
   "notebook.here_already": { one: "{count} entry is here already.", other: "{count} entries are here already." },
   "notebook.wrong": {
     one: "{count} thing is wrong. Its row stays out; mend it in the file and bring it again.",

@@ -36,6 +36,13 @@ export const fr_notebook = {
   "notebook.open_too_many": "Au plus {most} lignes à la fois : partage le fichier.",
   "notebook.preview": "Ce qui entre",
   "notebook.counts": "Mesures\u00a0: {readings}. Changements d’eau\u00a0: {changes}. Repas\u00a0: {meals}.",
+  "notebook.own":
+    "Ce tableau vient de Limnary. Ses mesures gardent leur identifiant : ce qui est déjà là reste tel quel.",
+  "notebook.below": {
+    one: "{count} mesure comme « <0,25 » compte pour 0 avec un test dont le plus petit palier est 0,25.",
+    many: "{count} mesures comme « <0,25 » comptent pour 0 avec un test dont le plus petit palier est 0,25.",
+    other: "{count} mesures comme « <0,25 » comptent pour 0 avec un test dont le plus petit palier est 0,25.",
+  },
   "notebook.here_already": {
     one: "{count} entrée est déjà là.",
     many: "{count} entrées sont déjà là.",

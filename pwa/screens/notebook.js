@@ -4,13 +4,14 @@
  */
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { COLUMNS, WITH_BASIS, cells_of, date_order, decimal_sign, figures_in } from "../advice/notebook.js";
+import { is_own, own_tanks_named, read_own } from "../advice/notebook.js";
 import { is_parameter, read_rows, recognised, tank_named, tanks_named, units_said } from "../advice/notebook.js";
 import { MOST_ROWS, cells, text_of } from "../data/notebook_file.js";
 import { short, t } from "../i18n/words.js";
 import { Problem, use_ask } from "../ui/state/ask.js";
 import { use_draft } from "../ui/state/draft.js";
 import { with_text } from "../ui/state/field_text.js";
-import { all, now, room } from "../ui/state/live.js";
+import { all, get, now, room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { last_import, new_records, new_tank_id, take_back, write_notebook } from "../ui/notebook_write.js";
 import { Pick } from "../ui/pick.js";
@@ -77,6 +78,7 @@ export function Notebook() {
  * @param {Table} table @param {Typed} typed
  */
 function read_notebook({ header, rows }, typed) {
+  if (is_own(header)) return read_own_table(header, rows, typed);
   const columns = recognised(header).map((column, i) => typed.columns?.[i] ?? column);
   const said = units_said(header, columns);
   const proved = {
@@ -108,8 +110,38 @@ function read_notebook({ header, rows }, typed) {
   ];
   const { made, wrong } = open.length ? { made: [], wrong: [] } : read_rows(rows, choices, tanks.all, now.value);
   const fresh = new_records(made);
-  return { columns, choices, proved, named, asked, open, made, wrong, fresh, tanks: tanks.made };
+  return { own: false, columns, choices, proved, named, asked, open, made, wrong, fresh, tanks: tanks.made };
 }
+
+/**
+ * A table that this app wrote: only its tanks may be unknown.
+ * @param {string[]} header @param {string[][]} rows @param {Typed} typed
+ */
+function read_own_table(header, rows, typed) {
+  const named = own_tanks_named(header, rows, all("tank"));
+  const tanks = tanks_of(named, typed);
+  const open = [...(rows.length > MOST_ROWS ? ["too_many"] : []), ...(tanks.incomplete ? ["litres"] : [])];
+  const here = (/** @type {"test_kit"} */ kind, /** @type {string} */ id) => get(kind, id) !== null;
+  const { made, wrong } = open.length
+    ? { made: [], wrong: [] }
+    : read_own(header, rows, tanks.ids, tanks.all, now.value, here);
+  return { own: true, named, open, made, wrong, fresh: new_records(made), tanks: tanks.made, ...NOTHING_TO_ASK };
+}
+/** Of our own table nothing is doubtful. */
+const NOTHING_TO_ASK = {
+  ...{ columns: /** @type {Column[]} */ ([]), asked: /** @type {typeof WITH_BASIS} */ ([]) },
+  proved: /** @type {{dates: Choices["dates"], decimals: Choices["decimals"]}} */ ({ dates: "ymd", decimals: "point" }),
+  choices: /** @type {Choices} */ ({
+    columns: [],
+    dates: "ymd",
+    decimals: "point",
+    basis: {},
+    volume: "L",
+    warmth: "°C",
+    tanks: {},
+    one_tank: "",
+  }),
+};
 
 /**
  * The tanks that the names mean: of this room, or new ones with the litres typed.
@@ -147,7 +179,11 @@ function Source({ text, on_text }) {
 }
 
 /** @param {{table: Table, read: Read, typed: Typed, set: (part: Partial<Typed>) => void}} props */
-const Questions = ({ table, read, typed, set }) => html`
+const Questions = ({ table, read, typed, set }) =>
+  read.own
+    ? html`<section class="section"><p>${t("notebook.own")}</p>
+    ${read.named.length > 0 && html`<${Tanks} read=${read} typed=${typed} set=${set} />`}</section>`
+    : html`
   <section class="section"><h2>${t("notebook.columns")}</h2>
     ${table.header.map(
       (heading, i) => html`<${Pick} key=${i} label=${heading_said(heading, table.rows[0][i])}
@@ -221,12 +257,13 @@ function Tanks({ read, typed, set }) {
 }
 
 /** What will be written, and what is wrong in which row. @param {{read: Read}} props */
-function Preview({ read: { open, made, wrong, fresh } }) {
+function Preview({ read: { own, open, made, wrong, fresh } }) {
   if (open.length)
     return html`<section class="section" role="status"><h2>${t("notebook.open")}</h2><ul class="why">
       ${[...new Set(open)].map(
         (one) => html`<li key=${one}>${t(`notebook.open_${one}`, { most: MOST_ROWS })}</li>`,
       )}</ul></section>`;
+  const below = own ? 0 : fresh.filter(({ fields }) => "steps" in fields).length;
   const of_kind = (/** @type {Made["kind"]} */ kind) => fresh.filter((one) => one.kind === kind).length;
   return html`
     <section class="section" role="status"><h2>${t("notebook.preview")}</h2>
@@ -235,6 +272,7 @@ function Preview({ read: { open, made, wrong, fresh } }) {
         meals: short(of_kind("feeding"), 0),
       })}</p>
       ${made.length > fresh.length && html`<p>${t("notebook.here_already", { count: made.length - fresh.length })}</p>`}
+      ${below > 0 && html`<p>${t("notebook.below", { count: below })}</p>`}
       ${wrong.length > 0 && html`<${WrongRows} wrong=${wrong} />`}
     </section>`;
 }

@@ -1,5 +1,5 @@
 /** Writes a notebook's records, each under an id that follows from its content, and takes the whole import back. */
-import { InvalidInput } from "../contracts.js";
+import { InvalidInput, records } from "../contracts.js";
 import { id_by_content } from "../data/notebook_file.js";
 import { t } from "../i18n/words.js";
 import { draft } from "./state/draft.js";
@@ -11,8 +11,8 @@ import { offer, say } from "./state/record.js";
 
 /** The records that are not here yet, each once. @param {Made[]} made @returns {(Made & {id: string})[]} */
 export function new_records(made) {
-  const by_id = new Map(made.map((one) => [id_by_content(one.kind, one.fields), one]));
-  return [...by_id].flatMap(([id, one]) => (get(one.kind, id) ? [] : [{ ...one, id }]));
+  const by_id = new Map(made.map((one) => [one.id ?? id_by_content(one.kind, one.fields), one]));
+  return [...by_id].flatMap(([id, one]) => (room.value.holds(one.kind, id) ? [] : [{ ...one, id }]));
 }
 /** The id of a tank that an import makes. @param {{name: string, water_l: number}} tank */
 export const new_tank_id = (tank) => id_by_content("tank", tank);
@@ -22,16 +22,16 @@ export const last_import = draft("notebook.last", () => /** @type {Key[] | null}
 /**
  * All of it in one transaction, or nothing.
  * @param {{id: string, name: string, water_l: number}[]} tanks to be made
- * @param {(Made & {id: string})[]} records
+ * @param {(Made & {id: string})[]} entries
  */
-export async function write_notebook(tanks, records) {
+export async function write_notebook(tanks, entries) {
   const writes = [
     ...tanks.map(({ id, ...fields }) => ({ kind: "tank", id, fields })),
-    ...records.map(({ kind, id, fields }) => ({ kind, id, fields })),
+    ...entries.map(({ kind, id, fields }) => ({ kind, id, fields })),
   ];
   await put_or_restore(writes);
   last_import.value = writes.map(({ kind, id }) => ({ kind, id }));
-  offer(t("notebook.brought", { count: records.length }), take_back);
+  offer(t("notebook.brought", { count: entries.length }), take_back);
 }
 
 /**
@@ -65,9 +65,20 @@ async function put_or_restore(writes) {
 export async function take_back() {
   const last = last_import.value;
   if (!last) return;
-  // Records go before their tanks.
-  const there = [...last].reverse().filter(({ kind, id }) => get(/** @type {"reading"} */ (kind), id));
+  const brought = new Set(last.map(({ id }) => id));
+  // Records go before their tanks; a tank about which something else is recorded stays.
+  const there = [...last]
+    .reverse()
+    .filter(({ kind, id }) => get(/** @type {"reading"} */ (kind), id) && (kind !== "tank" || !is_used(id, brought)));
   await room.value.write(there.map(({ kind, id }) => ({ type: "del", kind, id })));
   last_import.value = null;
   say(t("notebook.taken_back", { count: there.length }));
 }
+
+/** Whether any record but those brought is about a tank. @param {string} tank @param {Set<string>} brought ids */
+const is_used = (tank, brought) =>
+  Object.keys(records()).some((kind) =>
+    room.value
+      .all(/** @type {import("../types/records.js").RecordKind} */ (kind))
+      .some((one) => !brought.has(one.id) && Object.values(one).flat().includes(tank)),
+  );

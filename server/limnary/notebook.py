@@ -17,6 +17,7 @@ from limnary.errors import BadRequest
 from limnary.ids import utc
 from limnary.protocol.records import Refused, check_fields, kinds
 from limnary.schema_files import read_folder
+from limnary.store.archive import unquoted
 
 HEADINGS = [
     ("date", r"^(date|datum|at|when|day|tag|jour|wann|quand)\b"),
@@ -44,6 +45,10 @@ UNITS = {
     **{"temperature": "°C", "kh": "°dKH", "gh": "°dGH", "phosphate": "mg/L", "conductivity": "µS/cm"},
     "oxygen": "mg/L",
 }
+# Of these "<0.25" is a reading: less than the kit's lowest step. Of a pH or a temperature it says nothing.
+FROM_ZERO = (*WITH_BASIS, "phosphate", "oxygen", "chlorine")
+# What tells the tables of readings that this app writes from a notebook.
+OWN = ("at", "tank", "parameter", "value", "tank_id", "id")
 OTHERS = {"ignore", "date", "time", "tank", "note", "litres", "percent", "feed_g", "food"}
 MOST_ROWS = 20_000
 WRONG = {
@@ -82,10 +87,12 @@ class Made:
     kind: str
     fields: dict
     row: int
+    # Where the table says it; else it follows from the fields.
+    own_id: str = ""
 
     @property
     def id(self) -> str:
-        return id_by_content(self.kind, self.fields)
+        return self.own_id or id_by_content(self.kind, self.fields)
 
 
 @dataclass(frozen=True)
@@ -297,11 +304,80 @@ def _entries(values: dict, choices: Choices, tank: str, water_l: float, at: str)
             amounts = {"litres": _rounded(litres), "fraction": _rounded(litres / water_l)}
             yield column, value, "water_change", {**shared, **amounts, **note}
         else:
+            least = _below(values[column], choices.decimals) if column in FROM_ZERO else None
+            value = value if least is None else 0
+            steps = {} if least is None else {"steps": [0, clean(least)]}
             held = _celsius(value, choices.warmth) if column == "temperature" and value is not None else value
             basis = {"basis": choices.basis[column]} if column in choices.basis else {}
             unit = {"unit": UNITS[column]} if column in UNITS else {}
-            fields = {**shared, "parameter": column, "value": clean(held), **basis, **unit, **note}
+            fields = {**shared, "parameter": column, "value": clean(held), **steps, **basis, **unit, **note}
             yield column, value, "reading", fields
+
+
+def _below(text: str, decimals: str) -> float | None:
+    """The kit's lowest step in "<0.25": the reading lies below it. None if it is written otherwise."""
+    figure = figure_of(text.strip()[1:], decimals) if text.strip().startswith("<") else None
+    return figure if figure and figure > 0 else None
+
+
+def is_own(header: list[str]) -> bool:
+    """Whether a table holds readings as this app writes them."""
+    return all(name in header for name in OWN)
+
+
+def own_tanks_named(header: list[str], rows: list[list[str]], here: set[str]) -> list[str]:
+    """The tanks named in a table of our own whose ids are not `here`."""
+    named = (_by_name(header, row) for row in rows)
+    return list(dict.fromkeys(one.get("tank", "") for one in named if one.get("tank_id") not in here))
+
+
+def read_own(
+    header: list[str], rows: list[list[str]], ids: dict[str, str], tanks: set[str], now_ms: int, kits: set[str]
+) -> tuple[list[Made], list[Wrong]]:
+    """The records of a table of our own, each with its id; `ids` are tanks by name, "" for one that is left out."""
+    made, wrong = [], []
+    for number, row in enumerate(rows, 2):
+        cell = _by_name(header, row)
+        tank = cell["tank_id"] if cell.get("tank_id") in tanks else ids.get(cell.get("tank", ""))
+        if tank == "":
+            continue
+        at = moment_of(cell.get("at", ""), "", "ymd", UTC)
+        if tank not in tanks:
+            wrong.append(Wrong(number, "tank", cell.get("tank", ""), "tank"))
+        elif at is None or at > utc(now_ms):
+            wrong.append(Wrong(number, "date", cell.get("at", ""), "future" if at else "date"))
+        else:
+            fields = {**_own_fields(cell, kits), "tank": tank, "at": at}
+            try:
+                check_fields(kinds()["reading"], fields, new=True)
+                made.append(Made("reading", fields, number, cell["id"]))
+            except Refused as bad:
+                error = bad.errors[0]
+                wrong.append(Wrong(number, "ignore", cell.get(error["field"], ""), "range", error["allowed"]))
+    return made, wrong
+
+
+def _by_name(header: list[str], row: list[str]) -> dict[str, str]:
+    return {name: unquoted(one.strip()) for name, one in zip(header, row, strict=False)}
+
+
+def _own_fields(cell: dict[str, str], kits: set[str]) -> dict:
+    fields = {}
+    for spec in kinds()["reading"]["fields"]:
+        name, text = spec["name"], cell.get(spec["name"], "")
+        if text and name != "supersedes" and (name != "kit" or text in kits):
+            fields[name] = _own_value(spec["type"], text)
+    return fields
+
+
+def _own_value(type: str, text: str) -> object:
+    if type == "number":
+        figure = figure_of(text, "point")
+        return text if figure is None else clean(figure)
+    try:
+        return json.loads(text) if type == "list" else text
+    except ValueError:
+        return text
 
 
 def _litres(value: float, column: str, water_l: float, volume: str) -> float:

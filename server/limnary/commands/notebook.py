@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from limnary import notebook
 from limnary.commands.data import opened, room_of
 from limnary.errors import BadRequest, NotFound
+from limnary.protocol.records import kinds
 from limnary.store import Store
 
 SHOWN = 50
@@ -21,6 +22,8 @@ def import_readings(arguments: argparse.Namespace) -> int:
     with opened(arguments) as store:
         room = room_of(store, arguments.room)
         tanks = store.records_of(room, "tank")
+        if notebook.is_own(header):
+            return _bring_own(arguments, store, room, tanks, header, rows)
         choices, new, still_open = _choices(arguments, header, rows, tanks)
         for name, column in zip(header, choices.columns, strict=True):
             print(f"column {name or '-'}: {column}")
@@ -28,12 +31,55 @@ def import_readings(arguments: argparse.Namespace) -> int:
             raise BadRequest("Still to choose. " + " ".join(still_open))
         litres = {one["id"]: one["water_l"] for one in [*tanks, *new]}
         made, wrong = notebook.read_rows(rows, choices, litres, store.clock(), _zone(arguments.zone))
-        for one in wrong[:SHOWN]:
-            allowed = f" (allowed: {one.allowed})" if one.allowed else ""
-            print(f"row {one.row}: {one.column} “{one.text}”: {notebook.WRONG[one.code]}{allowed}; left out")
-        if len(wrong) > SHOWN:
-            print(f"... and {len(wrong) - SHOWN} more")
-        return _take_back(store, room, made) if arguments.take_back else _bring(arguments, store, room, new, made)
+        below = sum("steps" in one.fields for one in made)
+        if below:
+            print(f"{below} readings such as “<0.25” are taken as 0 on a kit whose lowest step is 0.25")
+        _print_wrong(wrong)
+        return _take_back(store, room, new, made) if arguments.take_back else _bring(arguments, store, room, new, made)
+
+
+def _print_wrong(wrong: list[notebook.Wrong]) -> None:
+    for one in wrong[:SHOWN]:
+        allowed = f" (allowed: {one.allowed})" if one.allowed else ""
+        print(f"row {one.row}: {one.column} “{one.text}”: {notebook.WRONG[one.code]}{allowed}; left out")
+    if len(wrong) > SHOWN:
+        print(f"... and {len(wrong) - SHOWN} more")
+
+
+def _bring_own(arguments, store: Store, room: str, tanks: list[dict], header: list[str], rows: list[list[str]]) -> int:
+    """A table of readings that this app wrote: each keeps its id, so what is here already is not written again."""
+    if arguments.take_back:
+        raise BadRequest(
+            "A table of this app's own readings may hold some that were here before: nothing is taken back"
+        )
+    print("This table was written by Limnary: its readings keep their ids.")
+    here = {one["id"] for one in tanks}
+    names = notebook.own_tanks_named(header, rows, here)
+    ids, new = _tanks_by_name(arguments, tanks, names)
+    if unknown := _unknown_tanks(ids):
+        raise BadRequest("Still to choose. " + " ".join(unknown))
+    kits = {one["id"] for one in store.records_of(room, "test_kit")}
+    wanted = here | {one["id"] for one in new}
+    made, wrong = notebook.read_own(header, rows, ids, wanted, store.clock(), kits)
+    _print_wrong(wrong)
+    return _bring(arguments, store, room, new, made)
+
+
+def _tanks_by_name(arguments, tanks: list[dict], names: list[str]) -> tuple[dict[str, str | None], list[dict]]:
+    """The id of each tank named, "" for one left out, None for one that nobody knows; and the tanks to be made."""
+    make = {name: float(litres) for name, litres in _pairs(arguments.make).items()}
+    new = [{"name": name, "water_l": notebook.clean(litres)} for name, litres in make.items()]
+    new = [{"id": notebook.id_by_content("tank", one), **one} for one in new]
+    by_name = {notebook.plain(one["name"]): one["id"] for one in [*tanks, *new]}
+    return {name: by_name.get(notebook.plain(name)) for name in names} | dict.fromkeys(arguments.leave_out, ""), new
+
+
+def _unknown_tanks(ids: dict[str, str | None]) -> list[str]:
+    return [
+        f'There is no tank "{name}": --make "{name}=LITRES" or --leave-out "{name}".'
+        for name, id in ids.items()
+        if id is None
+    ]
 
 
 def _choices(arguments, header, rows, tanks) -> tuple[notebook.Choices, list[dict], list[str]]:
@@ -43,11 +89,8 @@ def _choices(arguments, header, rows, tanks) -> tuple[notebook.Choices, list[dic
     decimals = notebook.decimal_sign(notebook.cells_of(rows, columns, notebook.is_figure)) or arguments.decimals
     basis = said["basis"] | _pairs(arguments.basis)
     names = list(dict.fromkeys(notebook.cells_of(rows, columns, "tank".__eq__)))
-    make = {name: float(litres) for name, litres in _pairs(arguments.make).items()}
-    new = [{"name": name, "water_l": notebook.clean(litres)} for name, litres in make.items()]
-    new = [{"id": notebook.id_by_content("tank", one), **one} for one in new]
+    ids, new = _tanks_by_name(arguments, tanks, names)
     by_name = {notebook.plain(one["name"]): one["id"] for one in [*tanks, *new]}
-    ids = {name: by_name.get(notebook.plain(name)) for name in names} | dict.fromkeys(arguments.leave_out, "")
     one_tank = by_name.get(notebook.plain(arguments.tank or ""), tanks[0]["id"] if len(tanks) == 1 else "")
     still_open = [
         *([] if "date" in columns else ["No column is recognised as the date."]),
@@ -59,11 +102,7 @@ def _choices(arguments, header, rows, tanks) -> tuple[notebook.Choices, list[dic
             for one in notebook.WITH_BASIS
             if one in columns and one not in basis
         ),
-        *(
-            f'There is no tank "{name}": --make "{name}=LITRES" or --leave-out "{name}".'
-            for name in names
-            if ids[name] is None
-        ),
+        *_unknown_tanks(ids),
         *([] if names or one_tank else ["Which tank is this: --tank NAME."]),
     ]
     volume, warmth = arguments.volume or said["volume"], arguments.warmth or said["warmth"]
@@ -84,12 +123,28 @@ def _bring(arguments, store: Store, room: str, new: list[dict], made: list[noteb
     return 0
 
 
-def _take_back(store: Store, room: str, made: list[notebook.Made]) -> int:
+def _take_back(store: Store, room: str, new: list[dict], made: list[notebook.Made]) -> int:
     here = _ids_here(store, room)
     gone = {one.id: one.kind for one in made if one.id in here}
     store.write(room, [(kind, id, "del", {}) for id, kind in gone.items()])
-    print(f"{len(gone)} records taken back")
+    empty = _empty_tanks(store, room, new)
+    store.write(room, [("tank", id, "del", {}) for id in empty])
+    print(f"{len(gone) + len(empty)} records taken back")
     return 0
+
+
+def _empty_tanks(store: Store, room: str, new: list[dict]) -> list[str]:
+    """Of the tanks that the import made, those that nobody has described since and no record is about."""
+    as_made = {one["id"]: one for one in new}
+    alike = [one["id"] for one in store.records_of(room, "tank") if _same(as_made.get(one["id"]), one)]
+    others = [one for kind in kinds() if kind != "tank" for one in store.records_of(room, kind)]
+    values = [value for one in others for value in one.values()]
+    used = {one for value in values for one in (value if isinstance(value, list) else [value]) if isinstance(one, str)}
+    return [id for id in alike if id not in used]
+
+
+def _same(made: dict | None, record: dict) -> bool:
+    return made is not None and {name: value for name, value in record.items() if name != "changed_at"} == made
 
 
 def _ids_here(store: Store, room: str) -> set[str]:

@@ -85,6 +85,11 @@ def as_cell(text: str | None) -> str:
     return f"'{text}" if FORMULA.search(text) else text
 
 
+def unquoted(text: str) -> str:
+    """The text that `as_cell` made harmless."""
+    return text[1:] if text.startswith("'") and FORMULA.search(text[1:]) else text
+
+
 def read(source: IO[bytes]) -> "Archive":
     """The archive in a ZIP or in a bare `room.jsonl`; ArchiveBroken."""
     if zipfile.is_zipfile(source):
