@@ -161,6 +161,15 @@ export const time_of_day = (minutes) =>
 export const weekday_name = (place, width = "long") =>
   dates({ weekday: width, timeZone: "UTC" }).format(Date.UTC(2024, 0, 1 + place));
 
+/** Languages that begin every noun with a capital. */
+const CAPITAL_NOUNS = new Set(["de"]);
+
+/** A noun that stands alone elsewhere, as it is written within a sentence: "nitrite" but "pH". @param {string} noun */
+export const within_sentence = (noun) =>
+  CAPITAL_NOUNS.has(language()) || !/^\p{Lu}(?!\p{Lu})/u.test(noun)
+    ? noun
+    : noun[0].toLocaleLowerCase(locale) + noun.slice(1);
+
 /** "a, b and c". @param {string[]} words */
 export const listed = (words) => lists({ type: "conjunction" }).format(words);
 

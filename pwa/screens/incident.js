@@ -34,10 +34,11 @@ export function Incident({ id, what }) {
   const begin = () => void record(begun(id, what, null).writes, said(tank.name, incident_named(what)));
   return html`
     <${Page} title=${incident_named(what)} up=${`/tank/${id}/incidents`} place="round"
-      aside=${html`<span class="soft">${tank.name}</span>`}
+      aside=${html`<span></span>`}
       act=${
         may && !open && html`<button class="main" type="button" onClick=${tap(begin)}>${t("incident.record")}</button>`
       }>
+      <p class="soft">${tank.name}</p>
       ${
         open &&
         html`<p class="soft" role="status">${t("incident.since", { when: when(open.began, now.value) })} <a

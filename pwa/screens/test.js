@@ -5,7 +5,7 @@
 import { HOUR } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
-import { minutes, short, t, when } from "../i18n/words.js";
+import { minutes, short, t, when, within_sentence } from "../i18n/words.js";
 import { figure, parameter_name, parameter_short_name, read_as } from "../ui/words/figures.js";
 import { Wrong } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
@@ -132,7 +132,7 @@ const Strange = ({ strange, here, on_go }) =>
       ${
         parameter !== here &&
         html`<button class="quiet" type="button" onClick=${tap(() => on_go(parameter))}>
-        ${t("test.key_again", { what: parameter_name(parameter) })}</button>`
+        ${t("test.key_again", { what: within_sentence(parameter_short_name(parameter)) })}</button>`
       }</div>`,
   );
 

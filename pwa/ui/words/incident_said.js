@@ -1,8 +1,8 @@
 /** The steps against an incident in words, with this tank's own figures. */
-import { listed, short, t } from "../../i18n/words.js";
+import { listed, short, t, within_sentence } from "../../i18n/words.js";
 import { INCIDENTS } from "../../advice/incidents.js";
 import { shown_in } from "../state/measures.js";
-import { dose_said, grams_said, level_said, litres_said, parameter_name, temperature_said } from "./figures.js";
+import { dose_said, grams_said, level_said, litres_said, parameter_short_name, temperature_said } from "./figures.js";
 
 /** @import { Figures, Step, StepCode } from "../../advice/incidents.js" */
 
@@ -24,7 +24,7 @@ function parts_of(what, code, figures) {
   const dose = code === "dose_whole" ? figures.whole : figures.dose;
   const { cooling, celsius, instead = [] } = figures;
   return {
-    tests: listed(INCIDENTS[what].tests.map(parameter_name)),
+    tests: listed(INCIDENTS[what].tests.map((one) => within_sentence(parameter_short_name(one)))),
     litres: litres_said(code === "dose_whole" || code === "save_water" ? figures.water_l : figures.litres),
     dose: dose.amount === undefined ? "" : dose_said(dose),
     label: dose.label?.name ?? "",

@@ -1,7 +1,7 @@
 /** What to buy, in words. */
 import { choice_label, entry_field, input_of, record_field } from "../../contracts.js";
-import { number, short, t } from "../../i18n/words.js";
-import { dose_said, litres_said, parameter_name } from "./figures.js";
+import { number, short, t, within_sentence } from "../../i18n/words.js";
+import { dose_said, litres_said, parameter_short_name } from "./figures.js";
 import { plant_name } from "../setup/setup_plants.js";
 
 /** @param {import("../../advice/setup/shopping.js").Thing} thing @returns {string} */
@@ -29,7 +29,7 @@ const SAID = {
   area_cm2: (value) => number(value, 0),
   species: (value) => `${plant_name(value)} (${value})`,
   amount: (value, { unit }) => whole(dose_said({ amount: value, unit })),
-  parameter: (value) => parameter_name(value),
+  parameter: (value) => within_sentence(parameter_short_name(value)),
 };
 
 /** A figure with its unit on the same line. @param {string} text */
