@@ -106,7 +106,7 @@ def test_twenty_broken_rows_are_named_and_stay_out(served_room, new_phone):
     thumb.sees("20 things are wrong.")
     expect(thumb.page.locator(".wrong-rows li")).to_have_count(20)
     thumb.sees("Row 3: Date “2026-02-30”. There is no such date or time.")
-    thumb.sees("Row 9: Nitrite “<0.1”. This is not a figure.")
+    thumb.sees("Row 9: Nitrite “>0.1”. This is not a figure.")
     thumb.tap("button", "Bring in 2 entries")
     thumb.sees("2 entries saved on this phone")
     share(thumb)
@@ -136,6 +136,7 @@ def test_tables_without_signal_and_our_own_readings_back(served_room, new_phone,
         assert sorted(pack.namelist()) == ["columns.csv", "feeding.csv", "reading.csv", "tank.csv"]
         table = pack.read("reading.csv").decode()
     assert "'=1+1" in table
+    thumb.page.context.set_offline(False)
     bring(thumb, table)
     thumb.sees("This table was written by Limnary.")
     thumb.sees("1 entry is here already.")
@@ -143,7 +144,6 @@ def test_tables_without_signal_and_our_own_readings_back(served_room, new_phone,
     thumb.type("Or paste cells here", table.replace("read-0001", "read-0002"))
     thumb.tap("button", "Bring in 1 entry")
     thumb.sees("1 entry saved on this phone")
-    thumb.page.context.set_offline(False)
     share(thumb)
     thumb.sees("Everything on this phone is shared.")
     found = [fields for kind, fields in records(served_room) if kind == "reading"]

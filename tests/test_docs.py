@@ -33,6 +33,8 @@ NOT_HERE = {
     "room.jsonl": "in a room's archive",
     "readings.csv": "in a room's archive",
     "photos/SHA256.jpg": "in a room's archive",
+    **dict.fromkeys(("columns.csv", "reading.csv", "water_change.csv", "dose.csv"), "in a room's tables"),
+    **dict.fromkeys(("feeding.csv", "stock_change.csv"), "in a room's tables"),
     "backup.json": "in a backup",
     "FILE.html": "an argument",
 }

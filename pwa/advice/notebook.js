@@ -3,7 +3,7 @@
  * which row. Nothing is guessed where two readings are possible. Pure.
  */
 import { check_fields, kind_of } from "../contracts.js";
-import { unquoted } from "../data/readings_csv.js";
+import { unquoted } from "../figures/harmless_text.js";
 import { plain } from "../figures/plain_text.js";
 import { convert } from "../figures/units.js";
 

@@ -1,4 +1,6 @@
 /** The readings that stand, as a table for a spreadsheet: CSV (RFC 4180), the same columns as the server writes. */
+import { harmless } from "../figures/harmless_text.js";
+
 /** @import { Reading, Tank } from "../types/views.js" */
 
 const COLUMNS = /** @type {const} */ ([
@@ -25,29 +27,17 @@ export function readings_csv(readings, tanks, name_of) {
     .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1))
     .map((reading) => ({
       ...reading,
-      tank: words(names.get(reading.tank)),
+      tank: harmless(names.get(reading.tank)),
       tank_id: reading.tank,
-      by: words(name_of(reading.meta.made_by)),
-      note: words(reading.note),
-      unit: words(reading.unit),
+      by: harmless(name_of(reading.meta.made_by)),
+      note: harmless(reading.note),
+      unit: harmless(reading.unit),
     }));
   return csv_lines([COLUMNS, ...rows.map((row) => COLUMNS.map((name) => row[name] ?? ""))]);
 }
 
 /** Rows of cells as RFC 4180 has them. @param {(readonly unknown[])[]} rows */
 export const csv_lines = (rows) => rows.map((cells) => `${cells.map(cell).join(",")}\r\n`).join("");
-
-/**
- * Signs that begin a formula, also in their full-width forms, at the start of a cell or after what parts cells or
- * lines. The server's twin is FORMULA in limnary/store/archive.py.
- */
-const FORMULA = /(?:^|[;,\t\r\n])[ \t\r\n]*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r]/;
-
-/** Text that a spreadsheet would run as a formula is quoted. @param {string | null | undefined} text */
-export const words = (text) => (FORMULA.test(text ?? "") ? `'${text}` : (text ?? ""));
-
-/** The text that `words` made harmless. @param {string} cell */
-export const unquoted = (cell) => (cell.startsWith("'") && FORMULA.test(cell.slice(1)) ? cell.slice(1) : cell);
 
 /** @param {unknown} value */
 function cell(value) {

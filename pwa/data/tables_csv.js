@@ -2,7 +2,8 @@
  * Every record that stands as tables for a spreadsheet, one a kind: CSV (RFC 4180), byte for byte what the server's
  * `limnary export-csv` writes (limnary/store/tables.py). server/limnary/store/README.md describes them.
  */
-import { csv_lines, words } from "./readings_csv.js";
+import { harmless } from "../figures/harmless_text.js";
+import { csv_lines } from "./readings_csv.js";
 import { zip } from "./zip.js";
 
 /** @import { Field, Kinds } from "../contracts.js" */
@@ -38,9 +39,9 @@ export function tables({ kinds, all, name_of }) {
     const columns = columns_of(fields);
     const rows = [...records].sort(by_time).map((one) =>
       columns.map((name) => {
-        if (name === "by") return words(name_of(one.meta.made_by));
+        if (name === "by") return harmless(name_of(one.meta.made_by));
         if (name === "tank_id") return cell_of(one.tank);
-        return name === "tank" ? words(tanks.get(String(one.tank))) : cell_of(one[name]);
+        return name === "tank" ? harmless(tanks.get(String(one.tank))) : cell_of(one[name]);
       }),
     );
     return csv_lines([columns, ...rows]);
@@ -66,6 +67,6 @@ const by_time = (a, b) => {
 /** A figure or a yes as it is, text made harmless, a list or an object as JSON. @param {unknown} value */
 function cell_of(value) {
   if (value === undefined || value === null) return "";
-  if (typeof value === "string") return words(value);
-  return typeof value === "object" ? words(JSON.stringify(value)) : String(value);
+  if (typeof value === "string") return harmless(value);
+  return typeof value === "object" ? harmless(JSON.stringify(value)) : String(value);
 }

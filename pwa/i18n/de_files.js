@@ -58,5 +58,5 @@ export const de_files = {
   "shared.none": "Hier wartet kein Foto.",
   "archive.tables": "Alles als Tabellen behalten",
   "archive.tables_why":
-    "Eine CSV-Datei je Art, für eine Tabellenkalkulation: Messwerte, Wechsel, Dosen, Fütterungen, Tiere und alles Übrige. Zeiten stehen in UTC. columns.csv sagt, was jede Spalte enthält, und in welcher Einheit.",
+    "Eine CSV-Datei je Art, für eine Tabellenkalkulation: Messwerte, Wechsel, Gaben, Fütterungen, Tiere und alles Übrige. Zeiten stehen in UTC. columns.csv sagt, was jede Spalte enthält, und in welcher Einheit.",
 };

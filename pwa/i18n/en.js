@@ -99,7 +99,7 @@ export const en = {
   "why.rise_unknown": "One reading shows no trend, so none is counted.",
   "why.carried": "The change since the reading is counted; no test has confirmed it yet.",
   "why.no_reading": "There is no reading of {parameter} yet.",
-  "why.too_old": "The last reading of {parameter} is of {at}: too old to go by.",
+  "why.too_old": "The last reading of {parameter} is from {at}: too old to count.",
   "why.freed": "Chloramine in the tap water adds {freed} of ammonia to the new water. It is counted.",
   "why.freed_bound":
     "Chloramine in the tap water adds {freed} of ammonia to the new water. Your label says that it binds ammonia, so it is not counted.",
@@ -110,17 +110,16 @@ export const en = {
   "why.source_ph": "No pH was read here yet: the new water’s {value} is used.",
   "why.usual_ph": "No pH was read this week: the tank’s usual {value} is used.",
   "why.usual_temperature_c": "No temperature was read this week: the tank’s usual {value} is used.",
-  "why.assumed_ph":
-    "pH is not known: {value} is assumed, on the careful side, for a higher pH makes ammonia more harmful.",
+  "why.assumed_ph": "The pH is not known. We assume {value}, to be careful: a high pH makes ammonia more harmful.",
   "why.assumed_temperature_c":
-    "The temperature is not known: {value} is assumed, on the careful side, for warmth makes ammonia more harmful.",
+    "The temperature is not known. We assume {value}, to be careful: warmth makes ammonia more harmful.",
   "why.chance":
-    "{parameter} is probably {low} to {high}. Its limit is {limit} ({by}). The chance that it passes it before the next test, {until}, is {chance}.",
+    "{parameter} is probably {low} to {high}. Its limit is {limit} ({by}). The chance of passing it before the next test, {until}, is {chance}.",
   "why.chance_without":
-    "{parameter} is probably {low} to {high}. Its limit is {limit} ({by}). Without a change, the chance that it passes it before the next test, {until}, is {chance}.",
+    "{parameter} is probably {low} to {high}. Its limit is {limit} ({by}). Without a change, the chance of passing it before the next test, {until}, is {chance}.",
   "why.stands_over": "{parameter} is probably {low} to {high}, over its limit of {limit} ({by}).",
   "why.perhaps_over":
-    "{parameter} is probably {low} to {high}. Its limit is {limit} ({by}). The chance that it is over it, now or before the next test, {until}, is {chance}.",
+    "{parameter} is probably {low} to {high}. Its limit is {limit} ({by}). The chance of being over it, now or before the next test, {until}, is {chance}.",
   "why.together":
     "All limits taken together, the chance of passing one is higher than the {chance} that is accepted here.",
   "why.after": "After the change, the chance of passing any limit before the next test is {chance}.",
@@ -144,7 +143,7 @@ export const en = {
   "why.rule": "This is a rule made from limits and recent readings, not a forecast.",
   "why.rule_working": "This is a rule made from limits and recent readings. The forecast is being worked out.",
   "why.rule_failed":
-    "This is a rule made from limits and recent readings, for the forecast could not be worked out: {problem}",
+    "This is a rule made from limits and recent readings. The forecast could not be worked out: {problem}",
   "filled.start": "a start on the day of its first record",
   "filled.planting": "light planting",
   "filled.seeded": "started without bacteria",
@@ -160,7 +159,7 @@ export const en = {
   "chance.over": "over 95\u00a0%",
 
   "round.title": "Round",
-  "round.empty": "No tank yet. Measure the first one, and this page tells you each day what it wants.",
+  "round.empty": "No tank yet. Measure the first one, and this page tells you each day what it needs.",
   "round.empty_more": "All of it works without signal, and stays on this phone until you share it.",
   "round.taking_in": "Taking the room in: {count} of {total} records.",
   "round.all_away": "Every tank is put away: see them under Tanks",

@@ -58,5 +58,5 @@ export const fr_files = {
   "shared.none": "Aucune photo n’attend ici.",
   "archive.tables": "Garder tout en tableaux",
   "archive.tables_why":
-    "Un fichier CSV par sorte, pour un tableur : mesures, changements, doses, repas, animaux et tout le reste. Les heures sont en UTC. columns.csv dit ce que contient chaque colonne, et son unité.",
+    "Un fichier CSV par sorte, pour un tableur : relevés, changements, doses, repas, animaux et tout le reste. Les heures sont en UTC. columns.csv dit ce que contient chaque colonne, et son unité.",
 };
