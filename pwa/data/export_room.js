@@ -12,9 +12,10 @@ import { zip } from "./zip.js";
 /**
  * Everything of a room that is on this phone, pictures included.
  * @param {Phone} phone @param {string} room_id @param {string} readings as CSV
+ * @param {import("./import_room.js").Progress} [told] lines and pictures that are in the copy
  * @returns {Promise<Blob>} a ZIP
  */
-export async function export_room(phone, room_id, readings) {
+export async function export_room(phone, room_id, readings, told = () => {}) {
   const { lines, photos } = await phone.database.read(
     ["rows", "former", "outbox", "kept", "rooms", "device", "photos"],
     async (t) => {
@@ -31,7 +32,16 @@ export async function export_room(phone, room_id, readings) {
     },
   );
   const table = { name: READINGS, bytes: new TextEncoder().encode(readings) };
-  return zip([{ name: LINES, bytes: json_lines(lines) }, table, ...photos.map(as_file)]);
+  const total = lines.length + photos.length;
+  /** @type {string[]} */ const texts = [];
+  for (let at = 0; at < lines.length; at += LINES_AT_ONCE) {
+    texts.push(as_text(lines.slice(at, at + LINES_AT_ONCE)));
+    await drawn(Math.min(at + LINES_AT_ONCE, lines.length), total, told);
+  }
+  const files = [{ name: LINES, bytes: new TextEncoder().encode(texts.join("")) }, table, ...photos.map(as_file)];
+  const pack = zip(files);
+  told(total, total);
+  return pack;
 }
 
 /**
@@ -95,5 +105,19 @@ const as_line = (entry) => {
   return { op, by, at, state: entry.state, reason: entry.reason, errors: entry.errors };
 };
 
+/** So many lines are written before the screen may be drawn again. */
+const LINES_AT_ONCE = 2000;
+
+/**
+ * Tell, and let the screen be drawn.
+ * @param {number} count @param {number} total @param {import("./import_room.js").Progress} told
+ */
+async function drawn(count, total, told) {
+  told(count, total);
+  await new Promise((done) => setTimeout(done));
+}
+
+/** @param {object[]} lines */
+const as_text = (lines) => lines.map((line) => `${JSON.stringify(line)}\n`).join("");
 /** @param {object[]} lines @returns {Uint8Array<ArrayBuffer>} */
-const json_lines = (lines) => new TextEncoder().encode(lines.map((line) => `${JSON.stringify(line)}\n`).join(""));
+const json_lines = (lines) => new TextEncoder().encode(as_text(lines));

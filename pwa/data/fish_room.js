@@ -205,19 +205,21 @@ export class FishRoom {
   }
 
   /**
-   * How far this phone is shared, in the states of the outbox. `not_back`: rows put aside after a restore; `oldest`:
-   * when the first op that waits was written, null if none waits.
+   * How far this phone is shared, in the states of the outbox. `not_back`: rows put aside after a restore that are not
+   * compared or given back yet, of `put_aside`; `oldest`: when the first op that waits was written, null if none waits.
    */
   sharing() {
-    const { entries, room, photos_waiting, photos_need_you, former, has_key } = this.#cache.state;
+    const { entries, room, photos_waiting, photos_shared, photos_need_you, former, has_key } = this.#cache.state;
     const of_state = (/** @type {string} */ state) => entries.filter((entry) => entry.state === state);
     return {
       waiting: of_state("waiting").length,
       sending: of_state("sending").length,
       needs_you: of_state("needs you"),
       photos_waiting,
+      photos_shared,
       photos_need_you,
       not_back: former,
+      put_aside: room?.aside ?? former,
       oldest: entries.reduce(earlier, /** @type {string | null} */ (null)),
       lastShared: room?.lastShared ?? null,
       joined: Boolean(room && !room.ended && has_key),
@@ -261,10 +263,13 @@ export class FishRoom {
     return !room || may_write(room.role, kind);
   }
 
-  /** Everything of the room that is on this phone, as an open archive (a ZIP). */
-  async export() {
+  /**
+   * Everything of the room that is on this phone, as an open archive (a ZIP).
+   * @param {import("./import_room.js").Progress} [told]
+   */
+  async export(told) {
     const { export_room } = await import("./archives.js");
-    return export_room(this.phone, this.id, await this.readings());
+    return export_room(this.phone, this.id, await this.readings(), told);
   }
 
   /** The readings that stand as CSV (RFC 4180), the same columns as the archive's `readings.csv`. */
@@ -297,12 +302,13 @@ export class FishRoom {
 
   /**
    * Take an archive in: what is not here, and what is newer than here.
-   * @param {Blob} file @returns {Promise<import("./import_room.js").Imported>} how many were new
+   * @param {Blob} file @param {import("./import_room.js").Progress} [told]
+   * @returns {Promise<import("./import_room.js").Imported>} how many were new
    * @throws {import("./archive.js").ArchiveBroken} nothing was taken in
    */
-  async import(file) {
+  async import(file, told) {
     const { import_room } = await import("./archives.js");
-    const done = await import_room(this.phone, this.id, file);
+    const done = await import_room(this.phone, this.id, file, told);
     await this.#cache.saved([]);
     return done;
   }

@@ -11,22 +11,35 @@ import { sha256_hex } from "./sha256.js";
 import { corrected_now, iso_of, may_write } from "./write.js";
 
 /** @typedef {{records: number, ops: number, photos: number}} Imported how many were new */
+/** @typedef {(count: number, total: number) => void} Progress how many of how many are done */
+/** So many steps are told as one. */
+const TOLD_AFTER = 100;
 
 /**
  * Take an archive in: a ZIP or its bare `room.jsonl`. Of a record that is here already only what is newer counts. Rows
  * of kinds that this keeper may not write are left out: the server would refuse them.
+ * It is all or nothing: interrupted, it has taken nothing in.
  * @param {import("./phone.js").Phone} phone @param {string} room_id @param {Blob} file
+ * @param {Progress} [told] records, ops and pictures that were looked at
  * @returns {Promise<Imported>}
  * @throws {import("./archive.js").ArchiveBroken}
  */
-export async function import_room(phone, room_id, file) {
+export async function import_room(phone, room_id, file, told = () => {}) {
   const { rows, lines, photos } = await read_archive(new Uint8Array(await file.arrayBuffer()));
+  const total = rows.length + lines.length + photos.length;
+  let count = 0;
+  const step = () => {
+    count++;
+    if (count % TOLD_AFTER === 0 || count === total) told(count, total);
+  };
   return phone.database.write(["rows", "outbox", "kept", "device", "photos", "rooms"], async (t) => {
     const room = await t.rooms.get(room_id);
     const by = (await t.device.get("identity"))?.keeper?.id ?? null;
     const at = iso_of(await corrected_now(t, phone));
     const done = { records: 0, ops: 0, photos: 0 };
-    for (const row of rows.filter(({ kind }) => !room || may_write(room.role, kind))) {
+    for (const row of rows) {
+      step();
+      if (room && !may_write(room.role, row.kind)) continue;
       const here = await t.rows.get([room_id, row.kind, row.id]);
       const ops = ops_of(row, kind_of(row.kind).schema, here);
       let added = 0;
@@ -35,12 +48,14 @@ export async function import_room(phone, room_id, file) {
       done.records += added > 0 ? 1 : 0;
     }
     for (const { op, by: written_by, at: written_at } of lines) {
+      step();
       const creates =
         op.type === "put" && !(await t.rows.getKey([room_id, op.kind, op.id])) && whole(kind_of(op.kind), op.fields);
       const entry = { room: room_id, by: written_by ?? null, at: written_at ?? at, creates, op };
       done.ops += await add(t, { ...entry, state: "waiting" });
     }
     for (const { hash, type, bytes } of photos) {
+      step();
       if (await t.photos.get([room_id, hash])) continue;
       await t.photos.put({ sha256: hash, room: room_id, type, bytes: bytes.buffer, state: "waiting" });
       done.photos++;

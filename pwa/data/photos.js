@@ -41,8 +41,11 @@ export async function keep_photos(t, room_id, pictures) {
   }
 }
 
-/** Send the waiting pictures, one at a time. @param {Phone} phone @param {string} room_id @param {string} key */
-export async function share_photos(phone, room_id, key) {
+/**
+ * Send the waiting pictures, one at a time.
+ * @param {Phone} phone @param {string} room_id @param {string} key @param {() => void} [told] after each
+ */
+export async function share_photos(phone, room_id, key, told = () => {}) {
   const waiting = await phone.database.read(["photos"], (t) =>
     t.photos.index("state").getAllKeys([room_id, "waiting"]),
   );
@@ -68,6 +71,7 @@ export async function share_photos(phone, room_id, key) {
       const held = await t.photos.get(photo_key);
       if (held) await t.photos.put({ ...held, ...outcome });
     });
+    told();
   }
 }
 

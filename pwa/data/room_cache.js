@@ -24,7 +24,8 @@ const TELL_AFTER = 6;
 /** @typedef {RecordKey[] | null} Keys records that changed, null for all */
 /**
  * @typedef {{
- *   room: RoomEntry | null, entries: Entry[], former: number, photos_waiting: number, photos_need_you: number,
+ *   room: RoomEntry | null, entries: Entry[], former: number, photos_waiting: number, photos_shared: number,
+ *   photos_need_you: number,
  *   keeper: Keeper | null, has_key: boolean, offset_ms: number,
  * }} State what the phone knows of a room besides its records
  * @typedef {Map<string, (Entry | KeptEntry)[]>} Local ops that no row confirms yet, by record
@@ -52,6 +53,7 @@ export class RoomCache {
     entries: [],
     former: 0,
     photos_waiting: 0,
+    photos_shared: 0,
     photos_need_you: 0,
     keeper: null,
     has_key: false,
@@ -387,11 +389,12 @@ export class RoomCache {
 
 /** @param {T} t @param {string} id @returns {Promise<State>} */
 async function state_of(t, id) {
-  const [room, entries, offset, photos_waiting, photos_need_you, former, identity] = await together([
+  const [room, entries, offset, photos_waiting, photos_shared, photos_need_you, former, identity] = await together([
     () => t.rooms.get(id),
     () => t.outbox.index("room").getAll(id),
     () => t.device.get("offset"),
     () => t.photos.index("state").count([id, "waiting"]),
+    () => t.photos.index("state").count([id, "shared"]),
     () => t.photos.index("state").count([id, "needs you"]),
     () => t.former.count(of_room(id)),
     () => t.device.get("identity"),
@@ -399,7 +402,8 @@ async function state_of(t, id) {
   const { keeper = null, key = null } = identity ?? {};
   const offset_ms = offset?.ms ?? 0;
   const has_key = Boolean(key);
-  return { room: room ?? null, entries, former, photos_waiting, photos_need_you, keeper, has_key, offset_ms };
+  const photos = { photos_waiting, photos_shared, photos_need_you };
+  return { room: room ?? null, entries, former, ...photos, keeper, has_key, offset_ms };
 }
 
 /**

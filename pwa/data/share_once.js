@@ -71,7 +71,7 @@ export async function share_once(phone, room_id, changed) {
       const back = await bring_all_back(sharing);
       more = back || (await some_ready(sharing));
     }
-    await share_photos(phone, room_id, key);
+    await share_photos(phone, room_id, key, () => changed([]));
     outcome = { problem: null, wait: "idle" };
   } catch (failed) {
     outcome = await in_the_way(phone, room_id, failed);
@@ -236,6 +236,7 @@ async function bring_all_back(sharing) {
       const path = `/api/v1/rooms/${room_id}/bring-back`;
       const answer = await timed(phone, { method: "POST", path, key, body }, is_back);
       taken += await phone.database.write(["rooms", "former"], (t) => brought_back(t, room_id, answer));
+      sharing.changed([]);
     } catch (failed) {
       if (!(failed instanceof Refused && failed.status === 409)) throw failed;
       await restored(sharing, failed);

@@ -38,6 +38,9 @@ export const de_room = {
     other:
       "Dem wiederhergestellten Server fehlen {count} Einträge. Sie bleiben auf diesem Handy, bis sie jemand zurückgibt, der sie schreiben darf.",
   },
+  "sharing.photos_so_far": "{count} von {total} Bildern auf diesem Handy sind geteilt.",
+  "sharing.back_so_far":
+    "Seit der Server wiederhergestellt wurde, sind {count} von {total} Einträgen durchgesehen oder zurückgegeben.",
   "sharing.all_long": "Alles auf diesem Handy ist geteilt.",
   "sharing.last": "Zuletzt geteilt: {when}.",
   "sharing.offline": "Kein Netz. Zeichne weiter auf: Es bleibt hier und wird später geteilt.",
@@ -228,6 +231,10 @@ export const de_room = {
   "archive.import": "Eine Kopie aufnehmen",
   "archive.import_why":
     "In den offenen Raum. Sie wird zuerst ganz geprüft. Von dem, was schon hier ist, zählt nur Neueres; dieselbe Kopie zweimal ändert nichts.",
+  "archive.making": "Die Kopie entsteht: {count} von {total}.",
+  "archive.taking_in": "Die Kopie kommt herein: {count} von {total}. Sie ist da, sobald alles da ist.",
+  "archive.interrupted":
+    "Die Aufnahme von {file} wurde unterbrochen. Wähle die Datei noch einmal: Nichts davon wird doppelt aufgenommen.",
   "archive.taken_in": { one: "{count} Aufzeichnung aufgenommen", other: "{count} Aufzeichnungen aufgenommen" },
   "archive.nothing_new": "Nichts darin war hier neu",
   "archive.broken": "Das ist keine ganze Kopie eines Raums, und nichts davon wurde aufgenommen: {lines}",

@@ -38,6 +38,8 @@ export const fr_room = {
     "{count} entrée a été perdue quand le serveur a été restauré depuis une sauvegarde, et est encore sur ce téléphone. Un téléphone dont la personne a le droit de l’écrire la rend ; « Garder une copie » la contient aussi.",
     "{count} entrées ont été perdues quand le serveur a été restauré depuis une sauvegarde, et sont encore sur ce téléphone. Un téléphone dont la personne a le droit de les écrire les rend ; « Garder une copie » les contient aussi.",
   ),
+  "sharing.photos_so_far": "{count} images sur {total} de ce téléphone sont partagées.",
+  "sharing.back_so_far": "Depuis la restauration du serveur, {count} entrées sur {total} sont revues ou rendues.",
   "sharing.all_long": "Tout ce qui est sur ce téléphone est partagé.",
   "sharing.last": "Dernier partage {when}.",
   "sharing.offline": "Pas de réseau. Continue à noter : c’est gardé ici et partagé plus tard.",
@@ -228,6 +230,10 @@ export const fr_room = {
   "archive.import": "Reprendre une copie",
   "archive.import_why":
     "Dans la salle ouverte. Elle est d’abord vérifiée en entier. De ce qui est déjà ici, seul le plus récent compte ; la même copie deux fois ne change rien.",
+  "archive.making": "La copie se fait : {count} sur {total}.",
+  "archive.taking_in": "La copie arrive : {count} sur {total}. Elle est là dès que tout y est.",
+  "archive.interrupted":
+    "La reprise de {file} a été interrompue. Choisis le fichier encore une fois : rien n’en est repris deux fois.",
   "archive.taken_in": forms("{count} entrée reprise", "{count} entrées reprises"),
   "archive.nothing_new": "Rien de nouveau pour ici",
   "archive.broken": "Ce n’est pas une copie entière d’une salle, et rien n’en a été repris : {lines}",

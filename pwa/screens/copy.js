@@ -2,16 +2,18 @@
 // Fetched with this page, because there may be no signal when fish_room.js asks for it.
 import "../data/archives.js";
 import { html } from "../vendor/preact.js";
-import { t } from "../i18n/words.js";
+import { short, t } from "../i18n/words.js";
 import { Problem, use_ask } from "../ui/state/ask.js";
 import { keep_file } from "../ui/keep_file.js";
+import { copying, interrupted, under_way } from "../ui/state/copying.js";
 import { room } from "../ui/state/live.js";
 import { Page } from "../ui/page.js";
 import { say } from "../ui/state/record.js";
 import { tap } from "../ui/state/tap.js";
 
 export function Copy() {
-  const { problem, busy, ask } = use_ask();
+  const { problem, busy: asking, ask } = use_ask();
+  const busy = asking.value || under_way.value !== null;
   const here = room.value;
   const doing = (/** @type {() => Promise<string>} */ work) => ask(async () => say(await work()));
   const keeping = (/** @type {() => Promise<string | null>} */ work) =>
@@ -19,7 +21,7 @@ export function Copy() {
       const file = await work();
       if (file) say(t("archive.kept", { file }));
     });
-  const whole = async () => keep_file(await here.export(), "limnary-room", "zip");
+  const whole = async () => keep_file(await copying("making", (told) => here.export(told)), "limnary-room", "zip");
   const readings = async () =>
     keep_file(new Blob([await here.readings()], { type: "text/csv" }), "limnary-readings", "csv");
   const tables = async () => keep_file(await here.tables(), "limnary-tables", "zip");
@@ -28,16 +30,17 @@ export function Copy() {
     input.value = "";
     if (!file) return;
     void doing(async () => {
-      const { records, ops, photos } = await here.import(file);
+      const { records, ops, photos } = await copying("taking_in", (told) => here.import(file, told), file.name);
       const count = records + ops + photos;
       return count ? t("archive.taken_in", { count }) : t("archive.nothing_new");
     });
   };
   return html`
     <${Page} title=${t("archive.title")} place="room" up="/room" aside=${html`<span></span>`}
-      act=${html`<button class="main" type="button" disabled=${busy.value} onClick=${tap(() => void keeping(whole))}>
+      act=${html`<button class="main" type="button" disabled=${busy} onClick=${tap(() => void keeping(whole))}>
         ${t("archive.export")}</button>`}>
       <p class="sentence">${t("archive.why")}</p>
+      <${HowFar} />
       <p>${t("archive.export_why")}</p>
       <section class="section"><h2>${t("archive.readings")}</h2><p>${t("archive.readings_why")}</p>
         <p><button class="quiet" type="button" onClick=${tap(() => void keeping(readings))}>${t("archive.readings")}
@@ -50,8 +53,18 @@ export function Copy() {
         !here.about()?.ended &&
         html`<section class="section"><h2>${t("archive.import")}</h2><p>${t("archive.import_why")}</p>
         <label class="quiet file">${t("archive.import")}<input class="unseen" type="file"
-          accept=".zip,.jsonl,application/zip" disabled=${busy.value} onChange=${take_in} /></label></section>`
+          accept=".zip,.jsonl,application/zip" disabled=${busy} onChange=${take_in} /></label></section>`
       }
       <${Problem} text=${problem.value} />
     <//>`;
+}
+
+/** How far a copy is, or that it did not come to its end. */
+function HowFar() {
+  const now = under_way.value;
+  if (now && now.total > 0) {
+    const parts = { count: short(now.count, 0), total: short(now.total, 0) };
+    return html`<p role="status">${t(`archive.${now.work}`, parts)}</p>`;
+  }
+  return interrupted() && html`<p role="status">${t("archive.interrupted", { file: interrupted() })}</p>`;
 }

@@ -78,6 +78,26 @@ const Way = ({ to, title, said, icon, outside }) => html`
   <li><a class="line" href=${to} target=${outside && "_self"}>${icon && html`<${Icon} name=${icon} />`}<span
     class="grow"><b>${title}</b><br /><span class="soft small">${said}</span></span></a></li>`;
 
+/**
+ * How far pictures are shared, and how much a restored server has back.
+ * @param {{state: ReturnType<typeof sharing>}} props
+ */
+const SoFar = ({ state: { photos_waiting, photos_shared, not_back, put_aside } }) => html`
+  ${
+    photos_waiting > 0 &&
+    photos_shared > 0 &&
+    html`<p class="soft" role="status">
+    ${t("sharing.photos_so_far", of_all(photos_shared, photos_shared + photos_waiting))}</p>`
+  }
+  ${
+    not_back > 0 &&
+    not_back < put_aside &&
+    html`<p class="soft" role="status">${t("sharing.back_so_far", of_all(put_aside - not_back, put_aside))}</p>`
+  }`;
+
+/** @param {number} count @param {number} total */
+const of_all = (count, total) => ({ count: short(count, 0), total: short(total, 0) });
+
 /** @param {{state: ReturnType<typeof sharing>, ended: boolean}} props */
 function Sharing({ state, ended }) {
   const { lastShared, joined, problem } = state;
@@ -101,6 +121,7 @@ function Sharing({ state, ended }) {
         ({ line, count }) => html`<p key=${line}>
         ${t(`sharing.${line}`, { count })}</p>`,
       )}
+      <${SoFar} state=${state} />
       <${Waiting} state=${state} />
       ${joined && lastShared && html`<p class="soft">${t("sharing.last", { when: when(lastShared, here) })}</p>`}
       ${

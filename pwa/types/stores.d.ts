@@ -106,6 +106,8 @@ export interface RoomEntry {
   count: number;
   /** How often the mirror was begun anew. */
   begun?: number;
+  /** How many rows were put aside when the server was last restored. */
+  aside?: number;
   /** How many the server holds, while they are pulled for the first time. */
   total?: number;
   /** Names of keepers, by id. */

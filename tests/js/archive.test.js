@@ -73,6 +73,29 @@ test("taking the same archive in twice has one effect", async () => {
   assert.deepEqual(await stored(other, "outbox", "photos"), before);
 });
 
+test("how many of how many are told, to the end, while a copy is made and while it is taken in", async () => {
+  const { room } = await filled();
+  /** @type {[number, number][]} */ const making = [];
+  const archive = await room.export((count, total) => making.push([count, total]));
+  const { room: copy } = await open_room("local", await test_phone());
+  /** @type {[number, number][]} */ const taking_in = [];
+  await copy.import(archive, (count, total) => taking_in.push([count, total]));
+  // A head, a row, six ops and a picture; the head is no record.
+  assert.deepEqual(making.at(-1), [9, 9]);
+  assert.deepEqual(taking_in, [[8, 8]]);
+});
+
+test("many records are told in steps", async () => {
+  const { room: many } = await open_room("local", await test_phone());
+  const notes = Array.from({ length: 250 }, (_, i) => ({ type: "put", kind: "note", fields: { text: `note ${i}` } }));
+  await many.write(/** @type {import("../../pwa/data/write.js").Change[]} */ (notes));
+  const archive = await many.export();
+  const { room: copy } = await open_room("local", await test_phone());
+  /** @type {number[]} */ const counts = [];
+  await copy.import(archive, (count) => counts.push(count));
+  assert.deepEqual(counts, [100, 200, 250]);
+});
+
 test("a new record's first op is complete, later stamps follow, and each field ends with its own", async () => {
   const stamp = (/** @type {number} */ ms) => `${ms}-00000-device-b`;
   const whole = {

@@ -84,6 +84,18 @@ test("rows of others that the restored server lacks are given back, and are seen
   assert.equal(room.sharing().not_back, 0);
 });
 
+test("how many of the rows put aside are back is known, also after an interruption", async () => {
+  const { room, share, server } = await restored({ back: () => Promise.reject(new Unreachable("cut off")) });
+  await share();
+  assert.deepEqual([room.sharing().not_back, room.sharing().put_aside], [2, 2]);
+  server.handlers["bring-back"] = ({ body }) => {
+    const { results, ...rest } = answered(body).body;
+    return { body: { ...rest, results: results.filter(({ ref }) => ref.includes(" reading ")) } };
+  };
+  await share();
+  assert.deepEqual([room.sharing().not_back, room.sharing().put_aside], [1, 2]);
+});
+
 test("rows that the server has unchanged are not sent, only the row with a later field", async () => {
   const { share, sent, before, former } = await restored({
     after: [

@@ -37,6 +37,31 @@ test("a picture is saved with its record and sent by its hash, once", async () =
   assert.deepEqual(await states(phone), ["shared"]);
 });
 
+test("while pictures are sent, how many of how many are shared is known, also after an interruption", async () => {
+  const { phone, room, server, share } = await joined();
+  for (const last of [1, 2, 3]) await room.add_photo(picture(last), {});
+  let calls = 0;
+  server.handlers.blobs = () => {
+    if (++calls === 3) return Promise.reject(new Unreachable("cut off"));
+    return { status: 201 };
+  };
+  /** @type {string[]} */ const told = [];
+  const { cache } = await open_room(WELCOME.room.id, phone);
+  const { cache: watched, room: there_too } = await open_room(WELCOME.room.id, phone);
+  const so_far = () => {
+    const { photos_shared, photos_waiting } = there_too.sharing();
+    return `${photos_shared} of ${photos_shared + photos_waiting}`;
+  };
+  await share_once(phone, room.id, () => void told.push(so_far()));
+  await watched.refresh([]);
+  assert.equal(so_far(), "2 of 3");
+  assert.ok(told.length >= 2, "each picture is told");
+  cache.close();
+  await share();
+  await watched.refresh([]);
+  assert.equal(so_far(), "3 of 3");
+});
+
 test("a refused picture blocks neither readings nor other pictures, and can be tried again", async () => {
   const { phone, room, server, share } = await joined();
   await room.add_photo(picture(1), {});
