@@ -67,6 +67,12 @@ def test_a_copy_of_one_phone_is_taken_in_by_another(new_phone, tmp_path):
     second.sees("2 records taken in")
     second.page.get_by_label("Take a copy in").set_input_files(kept)
     second.sees("Nothing in it was new here")
+    second.page.evaluate("""() => localStorage.setItem("limnary.draft.taking_in", '"kept.zip"')""")
+    second.open("/room/copy")
+    second.sees("Taking kept.zip in was interrupted. Choose it once more")
+    second.page.get_by_label("Take a copy in").set_input_files(kept)
+    second.sees("Nothing in it was new here")
+    expect(second.page.get_by_text("was interrupted")).to_have_count(0)
     second.turn_to("/")
     second.sees("Reed pool")
     broken = tmp_path / "broken.zip"
