@@ -40,7 +40,7 @@ export const de_desk = {
   "year.births": "Geboren",
   "year.deaths": "Gestorben",
   "year.removals": "Abgegeben",
-  "year.low_high": "Niedrigste und höchste Werte",
-  "year.low": "Niedrigster",
+  "year.low_high": "Tiefste und höchste Werte",
+  "year.low": "Tiefster",
   "year.high": "Höchster",
 };

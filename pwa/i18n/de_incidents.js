@@ -28,7 +28,7 @@ export const de_incidents = {
   "incident.name.gasping": "Fische schnappen an der Oberfläche",
   "incident.name.deaths": "Plötzliche Todesfälle",
   "incident.name.ammonia": "Ammonium oder Nitrit ist hoch",
-  "incident.name.chlorine": "Unbehandeltes Wasser kam hinein",
+  "incident.name.chlorine": "Unbehandeltes Wasser",
   "incident.name.hot": "Zu heiß: Heizer schaltet nicht ab",
   "incident.name.cold": "Zu kalt: Heizer ausgefallen",
   "incident.name.power_cut": "Stromausfall",

@@ -40,12 +40,6 @@ export function History({ id }) {
       aside=${tank && html`<span class="soft">${tank.name}</span>`}>
       ${events.length === 0 && html`<p class="sentence">${t("history.empty")}</p>`}
       ${
-        events.length > 0 &&
-        html`<p class="row">
-        ${id && html`<a class="quiet" href=${`/tank/${id}/month`}>${t("month.title")}</a>`}
-        <a class="quiet" href=${id ? `/tank/${id}/year` : "/year"}>${t("year.title")}</a></p>`
-      }
-      ${
         groups.length > 1 &&
         html`<div class="row chips" role="group" aria-label=${t("history.look_for")}>
         <button class="quiet" type="button" aria-pressed=${wanted === null} onClick=${look(null)}>
@@ -55,6 +49,12 @@ export function History({ id }) {
           onClick=${look(group)}>${t(`history.group.${group}`)}</button>`,
         )}
       </div>`
+      }
+      ${
+        events.length > 0 &&
+        html`<p class="ways">
+        ${id && html`<a href=${`/tank/${id}/month`}>${t("month.title")}</a>`}
+        <a href=${id ? `/tank/${id}/year` : "/year"}>${t("year.title")}</a></p>`
       }
       ${by_day(found.slice(0, shown.value)).map(
         ({ day, events: of_day }) => html`
