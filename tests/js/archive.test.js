@@ -73,6 +73,15 @@ test("taking the same archive in twice has one effect", async () => {
   assert.deepEqual(await stored(other, "outbox", "photos"), before);
 });
 
+test("what this phone has shared since its copy was made is not queued again by taking that copy in", async () => {
+  const { phone, room, cache } = await filled();
+  const archive = await room.export();
+  await share(cache);
+  assert.deepEqual([(await stored(phone, "outbox")).length, (await stored(phone, "kept")).length], [0, 6]);
+  assert.deepEqual(await room.import(archive), { records: 0, ops: 0, photos: 0 });
+  assert.deepEqual(await stored(phone, "outbox"), []);
+});
+
 test("how many of how many are told, to the end, while a copy is made and while it is taken in", async () => {
   const { room } = await filled();
   /** @type {[number, number][]} */ const making = [];
@@ -156,6 +165,22 @@ test("beside a row that is here, only what is newer is taken in", async () => {
     "brought in by this phone's keeper",
   );
   assert.equal(room.get("tank", "tank-0001")?.place, "cellar");
+  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { place: "hall" } }]);
+  assert.equal(room.get("tank", "tank-0001")?.place, "hall", "what is written after it counts as later");
+});
+
+test("a row that is here already, deleted and restored, brings nothing again", async () => {
+  const stamp = (/** @type {number} */ ms) => `${ms}-00000-device-b`;
+  const gone = { ...row(6, "tank", "tank-0002", TANK), deleted: stamp(1770000000007), restored: stamp(1770000000006) };
+  const server = scripted({ pull: (request) => page(request, request.path.includes("since=0") ? [gone] : []) });
+  const phone = await test_phone({ send: server.send });
+  await join({ secret: "s", keeper_name: "Ada", device_name: "phone" }, phone);
+  const { room, cache } = await open_room(WELCOME.room.id, phone);
+  await share(cache);
+  const head = { format: "limnary-room", version: 1, room: {}, people: {}, rows: 1 };
+  const archive = new Blob([[head, gone].map((line) => JSON.stringify(line)).join("\n")]);
+  assert.deepEqual(await room.import(archive), { records: 0, ops: 0, photos: 0 });
+  assert.deepEqual(await stored(phone, "outbox"), []);
 });
 
 test("refused ops can be exported alone, with what was wrong", async () => {
@@ -178,6 +203,7 @@ test("refused ops can be exported alone, with what was wrong", async () => {
 for (const [why, text, says] of /** @type {[string, string, RegExp][]} */ ([
   ["is not an archive", "hello", /line 1 is no JSON object|first line/],
   ["is of another version", '{"format":"limnary-room","version":2}', /"version": 1/],
+  ["is of another format", '{"format":"other","version":1}', /"format": "limnary-room"/],
   [
     "is cut off",
     `{"format":"limnary-room","version":1,"rows":2}\n${JSON.stringify(row(1, "tank", "tank-0001", TANK))}`,

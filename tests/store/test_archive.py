@@ -116,7 +116,7 @@ ROW = {
 }
 BROKEN = {
     "empty": ([], "first line"),
-    "another format": ([{"format": "other"}], "first line"),
+    "another format": ([{**HEAD, "format": "other"}], "first line"),
     "a later version": ([{**HEAD, "version": 2}], "first line"),
     "unknown kind": ([HEAD, {**ROW, "kind": "unicorn"}], "line 2: kind must be one of"),
     "bad id": ([HEAD, {**ROW, "id": "/etc"}], "line 2: id"),
@@ -124,6 +124,7 @@ BROKEN = {
     "stamps of other fields": ([HEAD, {**ROW, "stamps": {}}], "line 2: fields and stamps"),
     "a value out of range": ([HEAD, {**ROW, "fields": {"name": "x", "water_l": -5}}], "line 2: water_l"),
     "rows missing": ([{**HEAD, "rows": 2}, ROW], "2 rows are announced, 1"),
+    "an op without an id": ([HEAD, {"op": {"kind": "tank", "id": "tank-0001", "type": "del"}}], "line 2: "),
     "no author": ([HEAD, {**ROW, "made_by": None}], "line 2: made_by"),
 }
 
@@ -152,6 +153,25 @@ def test_cut_text_and_damaged_photos_are_refused(fish_room):
     zipfile.ZipFile(no_room, "w").close()
     with pytest.raises(ArchiveBroken, match=r"room\.jsonl"):
         fish_room.store.import_room(no_room)
+
+
+def test_a_line_too_long_for_any_record_is_refused(fish_room):
+    long = json.dumps(HEAD) + "\n" + " " * archive.MOST_LINE_BYTES + json.dumps(ROW)
+    with pytest.raises(ArchiveBroken, match="A line is over 4000000 bytes long"):
+        fish_room.store.import_room(io.BytesIO(long.encode()), fish_room.id)
+
+
+def test_brackets_deeper_than_any_reader_goes_are_refused(fish_room):
+    with pytest.raises(ArchiveBroken, match="line 2 is no JSON object"):
+        fish_room.store.import_room(io.BytesIO((json.dumps(HEAD) + "\n" + "[" * 100_000).encode()), fish_room.id)
+
+
+def test_a_zip_that_only_this_server_could_unpack_is_refused():
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w", zipfile.ZIP_LZMA) as pack:
+        pack.writestr("room.jsonl", json.dumps(HEAD))
+    with pytest.raises(ArchiveBroken, match="packed in a way that is not known here"):
+        archive.read(out)
 
 
 def packed(lines: list[dict], photo: bytes = PNG) -> bytes:

@@ -2,6 +2,7 @@
 
 import contextlib
 import random
+import shutil
 import sqlite3
 import tracemalloc
 import zipfile
@@ -160,17 +161,36 @@ def test_what_is_no_backup_at_all(fish_room, tmp_path):
             backup.restore(fish_room.store.files, path, fish_room.at)
 
 
-def test_no_damage_of_a_byte_ends_in_anything_but_words(fish_room, tmp_path):
+def unpacked(path, folder):
+    """What comes out of a backup: when it was made, how many rooms it holds, and each file's bytes."""
+    shutil.rmtree(folder, ignore_errors=True)
+    (folder / "rooms").mkdir(parents=True)
+    head = backup._unpack(path, folder)
+    return head, {one.relative_to(folder): one.read_bytes() for one in folder.rglob("*") if one.is_file()}
+
+
+def test_a_spoiled_byte_is_refused_or_changes_nothing_that_comes_out(fish_room, tmp_path):
+    """Every byte of the ZIP's directory, where readers pass over some, and bytes from all the rest."""
     fish_room.owner.results(fish_room.owner.tank())
-    whole = back_up(fish_room, tmp_path).read_bytes()
-    spoiled = tmp_path / "spoiled.zip"
-    for at in range(0, len(whole), len(whole) // 40):
+    saved, spoiled = back_up(fish_room, tmp_path), tmp_path / "spoiled.zip"
+    whole, trial = saved.read_bytes(), tmp_path / "trial"
+    good = unpacked(saved, trial)
+    with zipfile.ZipFile(saved) as pack:
+        directory = pack.start_dir
+    taken = 0
+    for at in [*range(0, directory, directory // 40), *range(directory, len(whole))]:
         data = bytearray(whole)
         data[at] ^= 0xFF
         spoiled.write_bytes(bytes(data))
-        # A byte of the ZIP's own notes may not matter; what is taken is whole.
         with contextlib.suppress(BackupBroken):
-            backup.verify(spoiled, tmp_path / "trial")
+            assert unpacked(spoiled, trial) == good, f"byte {at}"
+            taken += 1
+    assert taken > 0, "dates of files, and what else readers pass over"
+
+
+def test_a_backup_with_a_head_of_another_form_is_refused(fish_room, tmp_path):
+    whole = back_up(fish_room, tmp_path).read_bytes()
+    spoiled = tmp_path / "spoiled.zip"
     for head in (b"[]", b'{"format": "limnary-backup", "version": 1, "files": []}', b"7"):
         spoiled.write_bytes(whole)
         damage(spoiled, "backup.json", lambda _, head=head: head)
