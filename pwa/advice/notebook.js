@@ -292,10 +292,14 @@ function entries(cell, { columns, decimals, basis, volume, warmth }, { id, water
 /** Without the digits that a conversion adds. @param {number} value */
 const rounded = (value) => Number(value.toPrecision(6));
 
-/** What tells the tables of readings that this app writes from a notebook. */
-const OWN = ["at", "tank", "parameter", "value", "tank_id", "id"];
-/** @param {readonly string[]} header */
-export const is_own = (header) => OWN.every((name) => header.includes(name));
+/** What tells the tables that this app writes from a notebook, and the kinds that are taken in again. */
+const OWN = ["at", "tank", "tank_id", "by", "id"];
+const OWN_KINDS = /** @type {const} */ (["reading", "water_change", "feeding"]);
+/** The kind of a table that this app wrote; null for a notebook. @param {readonly string[]} header */
+export const own_kind = (header) =>
+  (OWN.every((name) => header.includes(name)) &&
+    OWN_KINDS.find((kind) => kind_of(kind).fields.every(({ name, required }) => !required || header.includes(name)))) ||
+  null;
 
 /** The tanks named in a table of our own whose ids are not here. @param {string[]} header @param {string[][]} rows */
 export function own_tanks_named(header, rows, /** @type {readonly {id: string}[]} */ tanks) {
@@ -308,13 +312,14 @@ export function own_tanks_named(header, rows, /** @type {readonly {id: string}[]
 const cells_by_name = (header) => (row, name) => unquoted(row[header.indexOf(name)]?.trim() ?? "");
 
 /**
- * A table of our own readings: each record keeps its id, so what is here already stays as it is.
- * @param {string[]} header @param {string[][]} rows @param {Record<string, string>} ids of tanks by name; "": left out
+ * A table of our own: each record keeps its id, so what is here already stays as it is.
+ * @param {Made["kind"]} kind @param {string[]} header @param {string[][]} rows
+ * @param {Record<string, string>} ids of tanks by name; "": left out
  * @param {readonly {id: string}[]} tanks @param {number} now ms
- * @param {(kind: "test_kit", id: string) => boolean} here whether a record is in this room
+ * @param {(kind: string, id: string) => boolean} here whether a record is in this room
  * @returns {{made: Made[], wrong: Wrong[]}}
  */
-export function read_own(header, rows, ids, tanks, now, here) {
+export function read_own(kind, header, rows, ids, tanks, now, here) {
   /** @type {Made[]} */ const made = [];
   /** @type {Wrong[]} */ const wrong = [];
   const cell = cells_by_name(header);
@@ -330,26 +335,27 @@ export function read_own(header, rows, ids, tanks, now, here) {
     else if (Date.parse(at) > now) no("date", "future", cell(row, "at"));
     else {
       /** @type {Made["fields"]} */
-      const fields = { ...own_fields(header, (name) => cell(row, name)), tank, at };
-      if (fields.kit && !here("test_kit", String(fields.kit))) delete fields.kit;
-      const [error] = check_fields(kind_of("reading").fields, fields).errors;
+      const fields = { ...own_fields(kind, header, (name) => cell(row, name), here), tank, at };
+      const [error] = check_fields(kind_of(kind).fields, fields).errors;
       if (error) no("ignore", "range", cell(row, error.field), { error });
-      else made.push({ kind: "reading", fields, row: i + 2, id: cell(row, "id") });
+      else made.push({ kind, fields, row: i + 2, id: cell(row, "id") });
     }
   }
   return { made, wrong };
 }
 
 /**
- * The fields of a reading by their names.
- * @param {string[]} header @param {(name: string) => string} cell
+ * The fields of a record by their names; what refers to a record that is not here is left out.
+ * @param {Made["kind"]} kind @param {string[]} header @param {(name: string) => string} cell
+ * @param {(kind: string, id: string) => boolean} here
  * @returns {Record<string, unknown>}
  */
-function own_fields(header, cell) {
-  const of = kind_of("reading").fields.filter(({ name }) => header.includes(name) && name !== "supersedes");
-  return Object.fromEntries(
-    of.filter(({ name }) => cell(name) !== "").map(({ name, type }) => [name, own_value(type, cell(name))]),
+function own_fields(kind, header, cell, here) {
+  const filled = kind_of(kind).fields.filter(
+    ({ name }) => header.includes(name) && name !== "supersedes" && cell(name) !== "",
   );
+  const known = filled.filter((field) => !("refers_to" in field) || here(String(field.refers_to), cell(field.name)));
+  return Object.fromEntries(known.map(({ name, type }) => [name, own_value(type, cell(name))]));
 }
 
 /** @param {string} type of the field @param {string} text */

@@ -37,7 +37,7 @@ export const de_notebook = {
   "notebook.preview": "Was hereinkommt",
   "notebook.counts": "Messwerte: {readings}. Wasserwechsel: {changes}. Mahlzeiten: {meals}.",
   "notebook.own":
-    "Diese Tabelle stammt von Limnary. Ihre Messwerte behalten ihre Kennung: Was schon hier ist, bleibt, wie es ist.",
+    "Diese Tabelle stammt von Limnary. Ihre Einträge behalten ihre Kennung: Was schon hier ist, bleibt, wie es ist.",
   "notebook.below": {
     one: "{count} Messwert wie „<0,25“ zählt als 0 bei einem Testset mit der niedrigsten Stufe 0,25.",
     other: "{count} Messwerte wie „<0,25“ zählen als 0 bei einem Testset mit der niedrigsten Stufe 0,25.",

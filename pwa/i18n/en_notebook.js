@@ -36,7 +36,7 @@ export const en_notebook = {
   "notebook.preview": "What comes in",
   "notebook.counts": "Readings: {readings}. Changes of water: {changes}. Meals: {meals}.",
   "notebook.own":
-    "This table was written by Limnary. Its readings keep their ids, so what is here already stays as it is.",
+    "This table was written by Limnary. Its entries keep their ids, so what is here already stays as it is.",
   "notebook.below": {
     one: "{count} reading such as “<0.25” is taken as 0 on a kit whose lowest step is 0.25.",
     other: "{count} readings such as “<0.25” are taken as 0 on a kit whose lowest step is 0.25.",

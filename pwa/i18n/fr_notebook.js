@@ -37,7 +37,7 @@ export const fr_notebook = {
   "notebook.preview": "Ce qui entre",
   "notebook.counts": "Mesures\u00a0: {readings}. Changements d’eau\u00a0: {changes}. Repas\u00a0: {meals}.",
   "notebook.own":
-    "Ce tableau vient de Limnary. Ses relevés gardent leur identifiant : ce qui est déjà là reste tel quel.",
+    "Ce tableau vient de Limnary. Ses entrées gardent leur identifiant : ce qui est déjà là reste tel quel.",
   "notebook.below": {
     one: "{count} relevé comme « <0,25 » compte pour 0 avec un kit dont le plus petit palier est 0,25.",
     many: "{count} relevés comme « <0,25 » comptent pour 0 avec un kit dont le plus petit palier est 0,25.",

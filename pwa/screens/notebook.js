@@ -4,7 +4,7 @@
  */
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { COLUMNS, WITH_BASIS, cells_of, date_order, decimal_sign, figures_in } from "../advice/notebook.js";
-import { is_own, own_tanks_named, read_own } from "../advice/notebook.js";
+import { own_kind, own_tanks_named, read_own } from "../advice/notebook.js";
 import { is_parameter, read_rows, recognised, tank_named, tanks_named, units_said } from "../advice/notebook.js";
 import { MOST_ROWS, cells, text_of } from "../data/notebook_file.js";
 import { short, t } from "../i18n/words.js";
@@ -20,6 +20,7 @@ import { LookingOnly } from "../ui/view_only.js";
 import { parameter_name } from "../ui/words/figures.js";
 
 /** @import { Choices, Column, Made, Wrong } from "../advice/notebook.js" */
+/** @import { RecordKind } from "../types/records.js" */
 
 /** How many errors and entries are shown. */
 const SHOWN = 30;
@@ -78,7 +79,8 @@ export function Notebook() {
  * @param {Table} table @param {Typed} typed
  */
 function read_notebook({ header, rows }, typed) {
-  if (is_own(header)) return read_own_table(header, rows, typed);
+  const own = own_kind(header);
+  if (own) return read_own_table(own, header, rows, typed);
   const columns = recognised(header).map((column, i) => typed.columns?.[i] ?? column);
   const said = units_said(header, columns);
   const proved = {
@@ -115,16 +117,17 @@ function read_notebook({ header, rows }, typed) {
 
 /**
  * A table that this app wrote: only its tanks may be unknown.
- * @param {string[]} header @param {string[][]} rows @param {Typed} typed
+ * @param {Made["kind"]} kind @param {string[]} header @param {string[][]} rows @param {Typed} typed
  */
-function read_own_table(header, rows, typed) {
+function read_own_table(kind, header, rows, typed) {
   const named = own_tanks_named(header, rows, all("tank"));
   const tanks = tanks_of(named, typed);
   const open = [...(rows.length > MOST_ROWS ? ["too_many"] : []), ...(tanks.incomplete ? ["litres"] : [])];
-  const here = (/** @type {"test_kit"} */ kind, /** @type {string} */ id) => get(kind, id) !== null;
+  const here = (/** @type {string} */ other, /** @type {string} */ id) =>
+    get(/** @type {RecordKind} */ (other), id) !== null;
   const { made, wrong } = open.length
     ? { made: [], wrong: [] }
-    : read_own(header, rows, tanks.ids, tanks.all, now.value, here);
+    : read_own(kind, header, rows, tanks.ids, tanks.all, now.value, here);
   return { own: true, named, open, made, wrong, fresh: new_records(made), tanks: tanks.made, ...NOTHING_TO_ASK };
 }
 /** Of our own table nothing is doubtful. */

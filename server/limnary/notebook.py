@@ -47,8 +47,9 @@ UNITS = {
 }
 # Of these "<0.25" is a reading: less than the kit's lowest step. Of a pH or a temperature it says nothing.
 FROM_ZERO = (*WITH_BASIS, "phosphate", "oxygen", "chlorine")
-# What tells the tables of readings that this app writes from a notebook.
-OWN = ("at", "tank", "parameter", "value", "tank_id", "id")
+# What tells the tables that this app writes from a notebook, and the kinds that are taken in again.
+OWN = ("at", "tank", "tank_id", "by", "id")
+OWN_KINDS = ("reading", "water_change", "feeding")
 OTHERS = {"ignore", "date", "time", "tank", "note", "litres", "percent", "feed_g", "food"}
 MOST_ROWS = 20_000
 WRONG = {
@@ -320,9 +321,12 @@ def _below(text: str, decimals: str) -> float | None:
     return figure if figure and figure > 0 else None
 
 
-def is_own(header: list[str]) -> bool:
-    """Whether a table holds readings as this app writes them."""
-    return all(name in header for name in OWN)
+def own_kind(header: list[str]) -> str | None:
+    """The kind of a table that this app wrote; None for a notebook."""
+    if not all(name in header for name in OWN):
+        return None
+    required = {kind: [one["name"] for one in kinds()[kind]["fields"] if one.get("required")] for kind in OWN_KINDS}
+    return next((kind for kind in OWN_KINDS if all(name in header for name in required[kind])), None)
 
 
 def own_tanks_named(header: list[str], rows: list[list[str]], here: set[str]) -> list[str]:
@@ -332,9 +336,18 @@ def own_tanks_named(header: list[str], rows: list[list[str]], here: set[str]) ->
 
 
 def read_own(
-    header: list[str], rows: list[list[str]], ids: dict[str, str], tanks: set[str], now_ms: int, kits: set[str]
+    kind: str,
+    header: list[str],
+    rows: list[list[str]],
+    ids: dict[str, str],
+    tanks: set[str],
+    now_ms: int,
+    here: set[str],
 ) -> tuple[list[Made], list[Wrong]]:
-    """The records of a table of our own, each with its id; `ids` are tanks by name, "" for one that is left out."""
+    """The records of a table of our own, each with its id.
+
+    `ids` are tanks by name, "" for one that is left out; `here` are the ids of all records that may be referred to.
+    """
     made, wrong = [], []
     for number, row in enumerate(rows, 2):
         cell = _by_name(header, row)
@@ -347,10 +360,10 @@ def read_own(
         elif at is None or at > utc(now_ms):
             wrong.append(Wrong(number, "date", cell.get("at", ""), "future" if at else "date"))
         else:
-            fields = {**_own_fields(cell, kits), "tank": tank, "at": at}
+            fields = {**_own_fields(kind, cell, here), "tank": tank, "at": at}
             try:
-                check_fields(kinds()["reading"], fields, new=True)
-                made.append(Made("reading", fields, number, cell["id"]))
+                check_fields(kinds()[kind], fields, new=True)
+                made.append(Made(kind, fields, number, cell["id"]))
             except Refused as bad:
                 error = bad.errors[0]
                 wrong.append(Wrong(number, "ignore", cell.get(error["field"], ""), "range", error["allowed"]))
@@ -361,11 +374,12 @@ def _by_name(header: list[str], row: list[str]) -> dict[str, str]:
     return {name: unquoted(one.strip()) for name, one in zip(header, row, strict=False)}
 
 
-def _own_fields(cell: dict[str, str], kits: set[str]) -> dict:
+def _own_fields(kind: str, cell: dict[str, str], here: set[str]) -> dict:
+    """The fields of a record by their names; what refers to a record that is not here is left out."""
     fields = {}
-    for spec in kinds()["reading"]["fields"]:
+    for spec in kinds()[kind]["fields"]:
         name, text = spec["name"], cell.get(spec["name"], "")
-        if text and name != "supersedes" and (name != "kit" or text in kits):
+        if text and name != "supersedes" and ("refers_to" not in spec or text in here):
             fields[name] = _own_value(spec["type"], text)
     return fields
 

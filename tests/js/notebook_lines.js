@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { install } from "../../pwa/contracts.js";
 import { cells, id_by_content } from "../../pwa/data/notebook_file.js";
 import { cells_of, date_order, decimal_sign, figures_in, read_rows } from "../../pwa/advice/notebook.js";
-import { is_own, own_tanks_named, read_own, recognised, units_said } from "../../pwa/advice/notebook.js";
+import { own_kind, own_tanks_named, read_own, recognised, units_said } from "../../pwa/advice/notebook.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 /** @import { Made, Wrong } from "../../pwa/advice/notebook.js" */
@@ -11,11 +11,13 @@ import { shared_bundle } from "./shared_bundle.js";
 install(shared_bundle());
 const { text, tanks, ids, now, kits = [] } = JSON.parse(readFileSync(0, "utf8"));
 const { header, rows } = cells(text);
-console.log(JSON.stringify(is_own(header) ? own_table() : notebook()));
+const kind = own_kind(header);
+console.log(JSON.stringify(kind ? own_table(kind) : notebook()));
 
-function own_table() {
+/** @param {Made["kind"]} kind */
+function own_table(kind) {
   const named = own_tanks_named(header, rows, tanks);
-  return { named, ...in_short(read_own(header, rows, ids, tanks, now, (_, id) => kits.includes(id))) };
+  return { named, ...in_short(read_own(kind, header, rows, ids, tanks, now, (_, id) => kits.includes(id))) };
 }
 
 function notebook() {

@@ -162,6 +162,8 @@ OWN_READINGS = [
         ("reading", f"read-000{i}", {"tank": "tank-0001", "at": OWN_AT, "parameter": "nitrite", "value": 0.25, **more})
         for i, more in enumerate([{"steps": [0, 0.25], "kit": "kits-0001", "basis": "ion"}, {"note": "=1+1, then"}])
     ],
+    ("water_change", "chng-0001", {"tank": "tank-0001", "at": OWN_AT, "litres": 10, "fraction": 0.1}),
+    ("feeding", "feed-0001", {"tank": "tank-0001", "at": OWN_AT, "feed_g": 0.2}),
 ]
 
 
@@ -181,6 +183,9 @@ def test_our_own_readings_come_back_unchanged(folder, capsys):
     assert (code, "2 records: 0 new, 2 here already" in said) == (0, True)
     assert export(folder, capsys, "after") == text
     assert "nothing is taken back" in run(folder, capsys, text, "--take-back")[1]
+    for kind in ("water_change", "feeding"):
+        table = (folder / "before" / f"{kind}.csv").read_bytes().decode()
+        assert "1 records: 0 new, 1 here already" in run(folder, capsys, table, "--write")[1]
     # A room that has neither tank nor kit makes the tank and keeps ids and figures.
     other = folder / "other"
     other.mkdir()
@@ -216,8 +221,8 @@ def test_server_and_phone_read_our_own_table_alike():
     ]
     text = "\r\n".join([header, *lines]) + "\r\n"
     header, rows = notebook.cells(text)
-    assert notebook.is_own(header)
-    made, wrong = notebook.read_own(header, rows, IDS, {"tank-0001", "tank-0002"}, NOW_MS, {"kits-0001"})
+    assert notebook.own_kind(header) == "reading"
+    made, wrong = notebook.read_own("reading", header, rows, IDS, {"tank-0001", "tank-0002"}, NOW_MS, {"kits-0001"})
     given = {"text": text, "tanks": TANKS, "ids": IDS, "now": NOW_MS, "kits": ["kits-0001"]}
     done = subprocess.run(
         ["node", "tests/js/notebook_lines.js"],

@@ -22,8 +22,8 @@ def import_readings(arguments: argparse.Namespace) -> int:
     with opened(arguments) as store:
         room = room_of(store, arguments.room)
         tanks = store.records_of(room, "tank")
-        if notebook.is_own(header):
-            return _bring_own(arguments, store, room, tanks, header, rows)
+        if own := notebook.own_kind(header):
+            return _bring_own(arguments, store, room, own, tanks, header, rows)
         choices, new, still_open = _choices(arguments, header, rows, tanks)
         for name, column in zip(header, choices.columns, strict=True):
             print(f"column {name or '-'}: {column}")
@@ -46,21 +46,21 @@ def _print_wrong(wrong: list[notebook.Wrong]) -> None:
         print(f"... and {len(wrong) - SHOWN} more")
 
 
-def _bring_own(arguments, store: Store, room: str, tanks: list[dict], header: list[str], rows: list[list[str]]) -> int:
-    """A table of readings that this app wrote: each keeps its id, so what is here already is not written again."""
+def _bring_own(
+    arguments, store: Store, room: str, kind: str, tanks: list[dict], header: list[str], rows: list[list[str]]
+) -> int:
+    """A table that this app wrote: each keeps its id, so what is here already is not written again."""
     if arguments.take_back:
-        raise BadRequest(
-            "A table of this app's own readings may hold some that were here before: nothing is taken back"
-        )
-    print("This table was written by Limnary: its readings keep their ids.")
+        raise BadRequest("A table of this app's own may hold records that were here before: nothing is taken back")
+    print("This table was written by Limnary: its records keep their ids.")
     here = {one["id"] for one in tanks}
     names = notebook.own_tanks_named(header, rows, here)
     ids, new = _tanks_by_name(arguments, tanks, names)
     if unknown := _unknown_tanks(ids):
         raise BadRequest("Still to choose. " + " ".join(unknown))
-    kits = {one["id"] for one in store.records_of(room, "test_kit")}
+    others = {one["id"] for kind in ("test_kit", "source_water") for one in store.records_of(room, kind)}
     wanted = here | {one["id"] for one in new}
-    made, wrong = notebook.read_own(header, rows, ids, wanted, store.clock(), kits)
+    made, wrong = notebook.read_own(kind, header, rows, ids, wanted, store.clock(), here | others)
     _print_wrong(wrong)
     return _bring(arguments, store, room, new, made)
 
