@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";
 import { ENGLISH as en } from "./languages.js";
-import { ago, choose, minutes, number, separator, short, t } from "../../pwa/i18n/words.js";
+import { ago, choose, minutes, number, separator, short, t, within_sentence } from "../../pwa/i18n/words.js";
 import { shared_bundle } from "./shared_bundle.js";
 
 const pwa = new URL("../../pwa/", import.meta.url);
@@ -66,3 +66,12 @@ test("how long ago, in whole steps that have passed", async () => {
 
 test("a text that is not there is an error, not an empty label", () =>
   assert.throws(() => t("no.such.text"), RangeError));
+
+test("a parameter is written small within a sentence, but German nouns keep their capital", async () => {
+  const said = () => ["Nitrite", "Carbonate hardness", "pH", "KH"].map(within_sentence);
+  await choose(["en"]);
+  assert.deepEqual(said(), ["nitrite", "carbonate hardness", "pH", "KH"]);
+  await choose(["de-AT"]);
+  assert.deepEqual(said(), ["Nitrite", "Carbonate hardness", "pH", "KH"]);
+  await choose(["en"]);
+});
