@@ -6,7 +6,7 @@ import urllib.error
 import urllib.request
 
 import pytest
-from axe_playwright_python.sync_playwright import Axe
+from access import refused_by_axe
 from bench_hands import expected_texts, figures_shown, shows_figures, type_input, typed
 from limnary.contracts import contracts
 from phones import Thumb, phone, stored, tap, turn_to
@@ -112,8 +112,7 @@ def fits(bench):
         assert min(target["box"]["height"], target["box"]["width"]) >= least - 0.5, target["name"]
     main = bench.locator(".act .main").bounding_box()
     assert main["y"] + main["height"] <= 740
-    found = Axe().run(bench).response["violations"]
-    assert [(one["id"], [node["target"] for node in one["nodes"]][:3]) for one in found] == []
+    assert refused_by_axe(bench) == []
     bench.evaluate("() => { document.documentElement.style.fontSize = '200%'; }")
     assert bench.evaluate(WIDER) <= 0, "at twice the text"
     bench.evaluate("() => { document.documentElement.style.fontSize = ''; }")

@@ -14,13 +14,15 @@ LONG = ("tests/sync/", "tests/test_virtual_tank.py", "tests/test_outlook.py", "t
 def pytest_collection_modifyitems(items):
     """What takes longest starts first, so that all workers end at about the same time.
 
-    A browser story often waits for its page: stories and long calculations take turns, so that neither all wait nor
-    all calculate at once.
+    The tests of one group run in one worker, one after another: the groups come first. A browser story often waits for
+    its page: stories and long calculations take turns, so that neither all wait nor all calculate at once.
     """
-    stories = [item for item in items if item.nodeid.startswith("e2e/")]
+    groups = [item for item in items if item.get_closest_marker("xdist_group")]
+    grouped = set(groups)
+    stories = [item for item in items if item.nodeid.startswith("e2e/") and item not in grouped]
     long = [item for start in LONG for item in items if item.nodeid.startswith(start)]
     turns = [(at / len(part), item) for part in (stories, long) for at, item in enumerate(part)]
-    first = [item for _, item in sorted(turns, key=lambda turn: turn[0])]
+    first = groups + [item for _, item in sorted(turns, key=lambda turn: turn[0])]
     placed = set(first)
     items[:] = first + [item for item in items if item not in placed]
 

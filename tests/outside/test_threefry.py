@@ -11,7 +11,6 @@ from pathlib import Path
 import numpy as np
 import pytest
 from limnary.calc.random_numbers import normals, threefry, uniform
-from scipy import stats
 
 MODULE = Path(__file__).parents[2] / "pwa/calc/random_numbers.js"
 KNOWN = [
@@ -42,6 +41,8 @@ def test_known_answers_on_the_phone():
 
 @pytest.mark.parametrize("seed", [1, 7, 2_147_483_647])
 def test_normals_follow_the_normal_law(seed):
+    from scipy import stats  # here, for every worker reads this file and takes a second for it
+
     draws = normals(seed, 1000, 20_000)
     assert stats.kstest(draws, "norm").pvalue > 1e-4
     assert abs(stats.pearsonr(draws[0::2], draws[1::2]).statistic) < 0.04
@@ -49,6 +50,8 @@ def test_normals_follow_the_normal_law(seed):
 
 
 def test_uniform_stays_inside_the_open_unit_interval():
+    from scipy import stats
+
     found = [uniform(1, position) for position in range(2000)]
     assert 0 < min(found) < max(found) < 1
     assert stats.kstest(found, "uniform").pvalue > 1e-4

@@ -41,7 +41,7 @@ def simulate(root: Path, *, first: int, seeds: int, steps: int = 80, seconds: fl
     """The simulator's report: {from, seeds, violation: {seed, words} | null, counts}. `told`: where progress goes."""
     options = {"from": first, "seeds": seeds, "steps": steps, "seconds": seconds, "python": sys.executable}
     # More room for young objects: most of what a seed makes is soon gone.
-    node = ["node", "--max-semi-space-size=32", str(root / "tests/sync/run.js")]
+    node = ["node", "--max-semi-space-size=64", str(root / "tests/sync/run.js")]
     command = [*node, *(f"--{name}={value}" for name, value in options.items())]
     err = told or subprocess.PIPE
     done = subprocess.run(command, stdout=subprocess.PIPE, stderr=err, text=True)
