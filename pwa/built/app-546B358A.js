@@ -1,2 +1,0 @@
-import{Od as n,Q as d,Rd as o,Sb as g,Tb as h,Ya as e,cc as i,n as b,qd as l,v as c,vc as j,xb as f,yc as k,zd as m}from"./chunk-CY5ZB7SK.js";import"./chunk-HZWNA2UL.js";import"./chunk-BEOBSI6V.js";import{J as a}from"./chunk-UFW2ZJRP.js";import"./chunk-AIB6J3RN.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-546B358A.js.map
