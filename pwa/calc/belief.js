@@ -2,12 +2,14 @@
  * The belief about one tank: a weighted cloud of draws, moved by the model and corrected by readings.
  * A plain object, so that it can be stored and sent. Method, units, sources: the Python twin.
  */
+import { after_reading } from "./drift.js";
 import * as k from "./kinetics.js";
 import { blur, interval, share_below } from "./kit_reading.js";
 import { normals, uniform } from "./random_numbers.js";
 
 /** @typedef {import("./kinetics.js").Settings} Settings */
 /** @typedef {import("./tank_events.js").Tank} Tank */
+/** @typedef {import("./drift.js").Drift} Drift */
 /** @typedef {"total_ammonia" | "nitrite" | "nitrate"} Nitrogen what a reading of nitrogen measures */
 /** @typedef {{tan_mg_n_l?: number, nitrite_mg_n_l?: number, nitrate_mg_n_l?: number}} Source */
 /**
@@ -16,8 +18,9 @@ import { normals, uniform } from "./random_numbers.js";
  */
 /**
  * @typedef {{cloud: Float64Array[], weight: Float64Array, seed: number, position: number, at_h: number, base: number,
- *   sd_input: number, temperature_c: number, ph: number, kh_dkh: number | undefined, meal_n: number,
- *   fed_until_h: number, readings: number, doubts: Doubt[], begun_h: number, fresh: number[]}} Belief
+ *   sd_input: number, temperature_c: number, ph: number, kh_dkh: number | undefined,
+ *   input_known: boolean, meal_n: number, fed_until_h: number, readings: number, doubts: Doubt[], begun_h: number,
+ *   fresh: number[], drifts: Record<number, Drift>}} Belief
  */
 
 /** @type {Record<Nitrogen, number>} */
@@ -25,6 +28,8 @@ const ROW_OF = { total_ammonia: k.TAN, nitrite: k.NITRITE, nitrate: k.NITRATE };
 const JITTERED = [k.CAPACITY_1, k.CAPACITY_2, k.INPUT, k.UPTAKE, k.GROWTH_1, k.GROWTH_2, k.HALF_1, k.HALF_2, k.DECAY];
 /** @type {Record<number, number>} */
 const CAPACITY_OF = { [k.TAN]: k.CAPACITY_1, [k.NITRITE]: k.CAPACITY_2 };
+/** @type {Record<number, string>} */
+const DRIFT_PRIOR = { [k.TAN]: "drift_tan", [k.NITRITE]: "drift_nitrite" };
 /** @type {[number, string][]} */
 const WALKS = [
   [k.CAPACITY_1, "walk_capacity"],
@@ -44,6 +49,7 @@ export const copy = (belief) => ({
   weight: belief.weight.slice(),
   doubts: [...belief.doubts],
   fresh: [...belief.fresh],
+  drifts: Object.fromEntries(Object.entries(belief.drifts).map(([row, drift]) => [row, { ...drift }])),
 });
 
 /** New standard normal draws, `rows` for each draw, in one buffer. @param {Belief} belief @param {number} rows */
@@ -93,12 +99,14 @@ export function prior(c, tank, seed, at_h) {
     temperature_c: tank.temperature_c,
     ph: tank.ph,
     kh_dkh: tank.kh_dkh,
+    input_known: tank.feed_g_day !== undefined || tank.fish_g !== undefined,
     meal_n: 0,
     fed_until_h: -1,
     readings: 0,
     doubts: [],
     begun_h: at_h,
     fresh: Object.values(ROW_OF),
+    drifts: {},
   };
   const centres = [
     [c.start_tan, c.sd_start],
@@ -189,7 +197,18 @@ export function change_water(belief, fraction, source) {
     const values = belief.cloud[row];
     const brought = fraction * mg_n_l;
     for (let i = 0; i < values.length; i += 1) values[i] = values[i] * (1 - fraction) + brought;
+    const drift = belief.drifts[row];
+    if (drift) drift.level = drift.level * (1 - fraction) + brought;
   });
+}
+
+/** Adds a dose, mg N/L. @param {Belief} belief @param {number} tan_mg_n_l */
+export function add_ammonia(belief, tan_mg_n_l) {
+  const tan = belief.cloud[k.TAN];
+  for (let i = 0; i < tan.length; i += 1) tan[i] += tan_mg_n_l;
+  belief.fresh = belief.fresh.filter((row) => row !== k.TAN);
+  const drift = belief.drifts[k.TAN];
+  if (drift) drift.level += tan_mg_n_l;
 }
 
 /**
@@ -211,11 +230,18 @@ export function observe(c, belief, parameter, value, steps) {
   let below_low = share_below(belief.cloud[row], low, offset, scale, 0);
   let at_most = 0;
   let at_least = 0;
+  let equations_chance = 0;
   belief.weight.forEach((weight, i) => {
     at_most += weight * below_high[i];
     at_least += weight * (1 - below_low[i]);
+    equations_chance += weight * (below_high[i] - below_low[i]);
   });
   belief.readings += 1;
+  if (row in DRIFT_PRIOR) {
+    const name = row === k.TAN && !belief.input_known ? "drift_tan_unknown" : DRIFT_PRIOR[row];
+    const reading = { value, low, high, offset };
+    belief.drifts[row] = after_reading(c, belief.drifts[row], c[name], belief.at_h, reading, equations_chance);
+  }
   if (!first && Math.min(at_most, at_least) < c.doubt_chance) {
     const [p10, p90] = weighted_quantiles(belief.cloud[row], belief.weight, [0.1, 0.9]);
     const again = belief.doubts.some((doubt) => agrees(c, belief, doubt, parameter, low, high));

@@ -31,6 +31,7 @@ const GROUPS = [
   "belief_prior",
   "belief_walk",
   "belief_reading",
+  "belief_drift",
   "outlook",
 ];
 

@@ -1,5 +1,6 @@
 /** The outlook: what a tank will do before its next test, as bands, chances and a date range. */
 import { band } from "./bands.js";
+import { mixed_band } from "./drift.js";
 import { copy, pick, systematic } from "./belief.js";
 import { free_ammonia } from "./free_ammonia.js";
 import * as k from "./kinetics.js";
@@ -39,7 +40,7 @@ export function outlook_of(c, belief, plans, input) {
   const { tank, now_h, horizon_h = 72 } = input;
   const cloud = even(belief);
   const watch = new Watch(cloud, working_limits(tank, input.limits));
-  const series = [watch.bands(cloud)];
+  const series = [watch.bands(c, cloud)];
   const every = Math.max(1, Math.ceil(horizon_h / c.step_h / c.series_points)) * c.step_h;
   const ahead = copy(cloud);
   const count = Math.ceil(horizon_h / every - 1e-9);
@@ -49,12 +50,13 @@ export function outlook_of(c, belief, plans, input) {
     // would act twice.
     const due = plans.filter((event) => before_h < event.at_h && event.at_h <= at_h);
     follow(c, ahead, tank, due, at_h, watch.see);
-    series.push(watch.bands(ahead));
+    series.push(watch.bands(c, ahead));
     before_h = at_h;
   }
   const { settled_h, unsettled } = readiness(c, cloud, watch.limits, input);
   const capacity = processed_at_limits(c, cloud, watch.limits).map((rate) => rate * tank.volume_l);
-  const { at_h: _, ...now } = series[0];
+  // How urgent a change is rests on the equations alone, as every plan does.
+  const { at_h: _, ...now } = watch.bands(c, { ...cloud, drifts: {} });
   return {
     series,
     now,
@@ -148,15 +150,22 @@ export class Watch {
     this.see(belief, 0);
   }
 
-  /** One row of the series. @param {Belief} belief */
-  bands(belief) {
-    const tan = belief.cloud[k.TAN];
+  /**
+   * One row of the series. In total ammonia and nitrite the drift counts by its weight beside the equations; free
+   * ammonia, a matter of limits, rests on the equations alone, as all plans and chances do.
+   * @param {Settings} c @param {Belief} belief
+   */
+  bands(c, belief) {
+    const mixed = (/** @type {number} */ row) => {
+      const drift = belief.drifts[row];
+      return drift ? mixed_band(c, belief.cloud[row], drift, belief.at_h) : band(belief.cloud[row]);
+    };
     return {
       at_h: belief.at_h,
-      total_ammonia_mg_n_l: band(tan),
-      nitrite_mg_n_l: band(belief.cloud[k.NITRITE]),
+      total_ammonia_mg_n_l: mixed(k.TAN),
+      nitrite_mg_n_l: mixed(k.NITRITE),
       nitrate_mg_n_l: band(belief.cloud[k.NITRATE]),
-      nh3_mg_n_l: band(tan.map((value, i) => value * this.share_nh3[i])),
+      nh3_mg_n_l: band(belief.cloud[k.TAN].map((value, i) => value * this.share_nh3[i])),
     };
   }
 

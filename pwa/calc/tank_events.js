@@ -1,6 +1,5 @@
 /** Applies a tank's records to the belief in order of time: readings, doses, feedings, water changes. */
-import { advance, change_water, copy, observe, prior } from "./belief.js";
-import { TAN } from "./kinetics.js";
+import { add_ammonia, advance, change_water, copy, observe, prior } from "./belief.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
 
@@ -105,11 +104,8 @@ export function follow(c, belief, tank, events, until_h, seen) {
  * @param {Event} event
  */
 export function apply(c, belief, tank, event) {
-  if (event.kind === "dose") {
-    const tan = belief.cloud[TAN];
-    for (let i = 0; i < tan.length; i += 1) tan[i] += event.tan_mg_n_l;
-    belief.fresh = belief.fresh.filter((row) => row !== TAN);
-  } else if (event.kind === "feeding") {
+  if (event.kind === "dose") add_ammonia(belief, event.tan_mg_n_l);
+  else if (event.kind === "feeding") {
     const protein = event.protein_fraction ?? tank.protein_fraction ?? c.protein_fraction;
     belief.meal_n += (event.feed_g * protein * c.tan_per_protein * 1000) / tank.volume_l;
     belief.fed_until_h = event.at_h + c.meal_stands_for_h;

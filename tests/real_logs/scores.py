@@ -4,9 +4,10 @@ import math
 
 import numpy as np
 from limnary.calc import kinetics as k
-from limnary.calc.belief import weighted_quantiles
 from limnary.calc.kit_reading import interval
 from limnary.calc.tank_events import believed, in_nitrogen
+
+from tests.forecast_band import forecast_band
 
 ROWS = {"total_ammonia": k.TAN, "nitrite": k.NITRITE}
 
@@ -59,7 +60,7 @@ def forecast(c: dict, log: dict, parameter: str, at_h: float, seed: int) -> list
     """The 10, 50 and 90 % points [mg N/L] of a reading at `at_h`, from the records before that hour."""
     before = {name: [one for one in log[name] if one["at_h"] < at_h] for name in ("readings", "doses", "changes")}
     belief, _, _ = believed(c, log["tank"], at_h, **before, seed=seed)
-    return weighted_quantiles(belief.cloud[ROWS[parameter]], belief.weight, (0.1, 0.5, 0.9))
+    return forecast_band(c, belief, ROWS[parameter])
 
 
 def summary(rows: list[dict]) -> dict:

@@ -2,11 +2,11 @@
 
 import numpy as np
 from limnary.calc import kinetics as k
-from limnary.calc.belief import weighted_quantiles
 from limnary.calc.outlook import even
 from limnary.calc.readiness import settled_band
 from limnary.calc.tank_load import per_gram_of
 
+from tests.forecast_band import forecast_band
 from tests.virtual_tank.keepers import TEST_HOUR, Believers, fishless_dose, half_daily, kit, patient_rule, usual_rule
 from tests.virtual_tank.simulator import ION_PER_N, VirtualTanks
 
@@ -34,7 +34,7 @@ def next_day_forecast(count: int, seed: int, days: int = 35, stocking: str = "mi
     for day in range(days):
         believers.wait(tanks.hour)
         for name, row in ROWS.items() if last is not None else ():
-            bands = np.array([weighted_quantiles(x.cloud[row], x.weight, (0.1, 0.5, 0.9)) for x in believers.beliefs])
+            bands = np.array([forecast_band(believers.c, x, row) for x in believers.beliefs])
             truth = tanks.tan if name == "total_ammonia" else tanks.nitrite
             found[name]["error"].append(np.abs(bands[:, 1] - truth))
             found[name]["same"].append(np.abs(last[name] - truth))

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field, replace
 
 import numpy as np
 
+from limnary.calc import drift as plain
 from limnary.calc import kinetics as k
 from limnary.calc.kit_reading import blur, interval, share_below
 from limnary.calc.random_numbers import normals, uniform
@@ -26,6 +27,7 @@ _JITTERED = (
     k.DECAY,
 )
 _CAPACITY_OF = {k.TAN: k.CAPACITY_1, k.NITRITE: k.CAPACITY_2}
+_DRIFT_PRIOR = {k.TAN: "drift_tan", k.NITRITE: "drift_nitrite"}
 _WALKS = (
     (k.CAPACITY_1, "walk_capacity"),
     (k.CAPACITY_2, "walk_capacity"),
@@ -43,6 +45,7 @@ class Belief:
     cloud (ROWS, N) in the units of kinetics; weight (N,) sums to 1; position: next free random counter;
     base: nominal nitrogen input [mg N/L/day], sd_input the spread of its logarithm; meal_n: nitrogen of meals that is
     not released yet [mg N/L];
+    input_known: whether food or fish are told; drifts: of TAN and NITRITE once they were tested, see drift.py;
     fresh: the rows that still hold the prior of `begun_h`, because no reading, dose or water change came yet.
     """
 
@@ -56,16 +59,19 @@ class Belief:
     temperature_c: float
     ph: float
     kh_dkh: float | None
+    input_known: bool
     meal_n: float = 0.0
     fed_until_h: float = -1.0
     readings: int = 0
     doubts: list = field(default_factory=list)
     begun_h: float = 0.0
     fresh: list = field(default_factory=lambda: list(_ROW_OF.values()))
+    drifts: dict = field(default_factory=dict)
 
     def copy(self) -> "Belief":
         """An independent copy."""
         lists = {"doubts": list(self.doubts), "fresh": list(self.fresh)}
+        lists["drifts"] = {row: dict(drift) for row, drift in self.drifts.items()}
         return replace(self, cloud=self.cloud.copy(), weight=self.weight.copy(), **lists)
 
     def draw(self, rows: int) -> np.ndarray:
@@ -105,6 +111,7 @@ def prior(c: dict, tank: dict, seed: int, at_h: float) -> Belief:
         temperature_c=tank["temperature_c"],
         ph=tank["ph"],
         kh_dkh=tank.get("kh_dkh"),
+        input_known="feed_g_day" in tank or "fish_g" in tank,
         begun_h=at_h,
     )
     centres = (
@@ -174,6 +181,17 @@ def change_water(belief: Belief, fraction: float, source: dict) -> None:
     belief.fresh.clear()
     for row, name in ((k.TAN, "tan_mg_n_l"), (k.NITRITE, "nitrite_mg_n_l"), (k.NITRATE, "nitrate_mg_n_l")):
         belief.cloud[row] = belief.cloud[row] * (1.0 - fraction) + fraction * source.get(name, 0.0)
+        if row in belief.drifts:
+            drift = belief.drifts[row]
+            drift["level"] = drift["level"] * (1.0 - fraction) + fraction * source.get(name, 0.0)
+
+
+def add_ammonia(belief: Belief, tan_mg_n_l: float) -> None:
+    """Add a dose [mg N/L]."""
+    belief.cloud[k.TAN] += tan_mg_n_l
+    belief.fresh = [row for row in belief.fresh if row != k.TAN]
+    if k.TAN in belief.drifts:
+        belief.drifts[k.TAN]["level"] += tan_mg_n_l
 
 
 def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[float] | None) -> None:
@@ -194,6 +212,12 @@ def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[f
     at_most = float(np.sum(belief.weight * below_high))
     at_least = float(np.sum(belief.weight * (1.0 - below_low)))
     belief.readings += 1
+    if row in _DRIFT_PRIOR:
+        name = "drift_tan_unknown" if row == k.TAN and not belief.input_known else _DRIFT_PRIOR[row]
+        chance = float(np.sum(belief.weight * (below_high - below_low)))
+        reading = (value, low, high, offset)
+        before = belief.drifts.get(row)
+        belief.drifts[row] = plain.after_reading(c, before, c[name], belief.at_h, reading, chance)
     if not first and min(at_most, at_least) < c["doubt_chance"]:
         p10, p90 = weighted_quantiles(belief.cloud[row], belief.weight, (0.1, 0.9))
         doubt = {"at_h": belief.at_h, "parameter": parameter, "value_mg_n_l": value}

@@ -30,6 +30,7 @@ _GROUPS = (
     "belief_prior",
     "belief_walk",
     "belief_reading",
+    "belief_drift",
     "outlook",
 )
 

@@ -1,12 +1,14 @@
 """The outlook: what a tank will do before its next test, as bands, chances and a date range."""
 
 import math
+from dataclasses import replace
 
 import numpy as np
 
 from limnary.calc import belief as b
 from limnary.calc import kinetics as k
 from limnary.calc.bands import band
+from limnary.calc.drift import mixed_band
 from limnary.calc.free_ammonia import free_ammonia
 from limnary.calc.readiness import readiness
 from limnary.calc.tables import constants, table
@@ -54,7 +56,9 @@ def outlook_of(c, belief, plans, tank, now_h, horizon_h, records, limits=None, p
     """The answer of `outlook` from a belief that has reached `now_h`."""
     cloud = even(belief)
     watch = Watch(cloud, working_limits(tank, limits))
-    series = [watch.bands(cloud)]
+    series = [watch.bands(c, cloud)]
+    # How urgent a change is rests on the equations alone, as every plan does.
+    now = {name: value for name, value in watch.bands(c, replace(cloud, drifts={})).items() if name != "at_h"}
     every = max(1, math.ceil(horizon_h / c["step_h"] / c["series_points"])) * c["step_h"]
     ahead, before_h = cloud.copy(), now_h
     count = math.ceil(horizon_h / every - 1e-9)
@@ -63,13 +67,13 @@ def outlook_of(c, belief, plans, tank, now_h, horizon_h, records, limits=None, p
         # Start at `before_h`, not at `ahead.at_h`: rounding can leave `at_h` slightly earlier, and a plan in the
         # gap would be applied twice.
         follow(c, ahead, tank, [e for e in plans if before_h < e["at_h"] <= at_h], at_h, watch.see)
-        series.append(watch.bands(ahead))
+        series.append(watch.bands(c, ahead))
         before_h = at_h
     settled, unsettled = readiness(c, cloud, tank, watch.limits, records, planned_feed_g_day)
     capacity = processed_at_limits(c, cloud, watch.limits) * tank["volume_l"]
     return {
         "series": series,
-        "now": {name: value for name, value in series[0].items() if name != "at_h"},
+        "now": now,
         "pass_chance": watch.chances(),
         "settled_h": settled,
         "capacity_mg_n_day": band(capacity),
@@ -154,12 +158,18 @@ class Watch:
         self.passed_last[:] = False
         self.see(belief, 0.0)
 
-    def bands(self, belief: b.Belief) -> dict:
-        """One row of the series."""
+    def bands(self, c: dict, belief: b.Belief) -> dict:
+        """One row of the series. In total ammonia and nitrite the drift counts by its weight beside the equations;
+        free ammonia, a matter of limits, rests on the equations alone, as all plans and chances do."""
+
+        def mixed(row):
+            values, drift = belief.cloud[row], belief.drifts.get(row)
+            return mixed_band(c, values, drift, belief.at_h) if drift else band(values)
+
         return {
             "at_h": belief.at_h,
-            "total_ammonia_mg_n_l": band(belief.cloud[k.TAN]),
-            "nitrite_mg_n_l": band(belief.cloud[k.NITRITE]),
+            "total_ammonia_mg_n_l": mixed(k.TAN),
+            "nitrite_mg_n_l": mixed(k.NITRITE),
             "nitrate_mg_n_l": band(belief.cloud[k.NITRATE]),
             "nh3_mg_n_l": band(belief.cloud[k.TAN] * self.share_nh3),
         }

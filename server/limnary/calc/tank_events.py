@@ -4,7 +4,6 @@ import json
 import math
 
 from limnary.calc import belief as b
-from limnary.calc import kinetics as k
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
 
@@ -85,8 +84,7 @@ def apply(c: dict, belief: b.Belief, tank: dict, event: dict) -> None:
     """Apply one record to the belief, in place."""
     kind = event["kind"]
     if kind == "dose":
-        belief.cloud[k.TAN] += event["tan_mg_n_l"]
-        belief.fresh = [row for row in belief.fresh if row != k.TAN]
+        b.add_ammonia(belief, event["tan_mg_n_l"])
     elif kind == "feeding":
         protein = event.get("protein_fraction", tank.get("protein_fraction", c["protein_fraction"]))
         belief.meal_n += event["feed_g"] * protein * c["tan_per_protein"] * 1000.0 / tank["volume_l"]
