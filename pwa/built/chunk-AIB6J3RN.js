@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-CE0EF91A.json",de:"/built/shared-first-de-2B3E4420.json",fr:"/built/shared-first-fr-351809F8.json"},rest:{en:"/built/shared-rest-en-A7FCFA33.json",de:"/built/shared-rest-de-CA1A14DC.json",fr:"/built/shared-rest-fr-F256AD3B.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-AIB6J3RN.js.map
