@@ -200,6 +200,13 @@ test("refused ops can be exported alone, with what was wrong", async () => {
   assert.equal(copy.all("reading").length, 1);
 });
 
+/** An archive of one op. @param {object} changes @param {object} [beside] */
+const of_op = (changes, beside = {}) => {
+  const op = { op: "op-00001", kind: "tank", id: "tank-0001", type: "del", fields: {}, schema: 1 };
+  const line = { op: { ...op, stamp: "1770000000000-00000-device-b", ...changes }, ...beside };
+  return `{"format":"limnary-room","version":1,"rows":0}\n${JSON.stringify(line)}`;
+};
+
 for (const [why, text, says] of /** @type {[string, string, RegExp][]} */ ([
   ["is not an archive", "hello", /line 1 is no JSON object|first line/],
   ["is of another version", '{"format":"limnary-room","version":2}', /"version": 1/],
@@ -249,6 +256,15 @@ for (const [why, text, says] of /** @type {[string, string, RegExp][]} */ ([
         op: { op: "op-00001", kind: "tank", id: "tank-0001", type: "del", fields: {}, stamp: "soon", schema: 1 },
       }),
     /line 2: op, stamp or type/,
+  ],
+  ["holds an op without an id of its own", of_op({ op: "x" }), /line 2: op, stamp or type/],
+  ["holds an op with moved stamps that are none", of_op({ moved: { a: "soon" } }), /line 2: moved must be an object/],
+  ["names an author that is no text", of_op({}, { by: 7 }), /line 2: by and at must be text/],
+  [
+    "holds moved stamps that are none",
+    '{"format":"limnary-room","version":1,"rows":1}\n' +
+      JSON.stringify({ ...row(1, "tank", "tank-0001", TANK), moved: 7 }),
+    /line 2: moved must be an object/,
   ],
   [
     "holds a false stamp",
