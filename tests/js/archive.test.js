@@ -257,6 +257,7 @@ for (const [why, text, says] of /** @type {[string, string, RegExp][]} */ ([
       }),
     /line 2: op, stamp or type/,
   ],
+  ["holds an op of a wrong field", of_op({ type: "put", fields: { water_l: -1 } }), /line 2: water_l must be from 0.1/],
   ["holds an op without an id of its own", of_op({ op: "x" }), /line 2: op, stamp or type/],
   ["holds an op with moved stamps that are none", of_op({ moved: { a: "soon" } }), /line 2: moved must be an object/],
   ["names an author that is no text", of_op({}, { by: 7 }), /line 2: by and at must be text/],
