@@ -7,6 +7,7 @@ import { createHash } from "node:crypto";
 import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { extname, posix } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
+import { brotliCompressSync } from "node:zlib";
 import * as esbuild from "esbuild";
 
 const HERE = fileURLToPath(new URL("../", import.meta.url));
@@ -317,13 +318,19 @@ async function worker(pwa, stored) {
   return code;
 }
 
+/** Whether a built file is kept packed, too, so that no server packs it again. @param {string} name */
+export const is_packed = (name) => !name.endsWith(".map") && name !== "built.json";
+
 /** Write the shell of the sources below `root`. @param {string} root */
 export async function write(root) {
   const files = await build(root);
   const folder = posix.join(root, "pwa/built/");
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder);
-  for (const [name, text] of files) writeFileSync(folder + name, text);
+  for (const [name, text] of files) {
+    writeFileSync(folder + name, text);
+    if (is_packed(name)) writeFileSync(`${folder}${name}.br`, brotliCompressSync(text));
+  }
   return files;
 }
 

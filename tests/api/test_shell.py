@@ -188,6 +188,14 @@ def test_a_phone_that_takes_brotli_gets_fewer_bytes(client, shell):
     assert brotli.decompress(small.data) == plain.data
 
 
+def test_what_the_build_has_packed_is_not_packed_again(client, shell, monkeypatch):
+    (shell / "app-0123ABCD.js.br").write_bytes(brotli.compress(BUILT["app-0123ABCD.js"].encode()))
+    monkeypatch.setattr("limnary.api.shell.brotli.compress", None)
+    answer = client.get("/built/app-0123ABCD.js", headers={"Accept-Encoding": "br"})
+    assert brotli.decompress(answer.data).decode() == BUILT["app-0123ABCD.js"]
+    assert client.get("/built/app-0123ABCD.js.br").status_code == 404
+
+
 def test_the_shared_bundle_is_what_the_contracts_are(client):
     answer = client.get("/shared.json")
     assert answer.headers["Cache-Control"] == "no-cache"

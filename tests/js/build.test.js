@@ -2,8 +2,8 @@
 import assert from "node:assert/strict";
 import { readFileSync, readdirSync } from "node:fs";
 import { test } from "node:test";
-import { brotliCompressSync } from "node:zlib";
-import { build } from "../build.js";
+import { brotliCompressSync, brotliDecompressSync } from "node:zlib";
+import { build, is_packed } from "../build.js";
 
 const BUILT = new URL("../../pwa/built/", import.meta.url);
 const PWA = new URL("../../pwa/", import.meta.url);
@@ -30,8 +30,11 @@ function listed(worker) {
 }
 
 test("the build that is kept is the build of these sources (else: node tests/build.js)", () => {
-  assert.deepEqual(readdirSync(BUILT).sort(), [...files.keys()].sort());
+  const packed = [...files.keys()].filter(is_packed);
+  assert.deepEqual(readdirSync(BUILT).sort(), [...files.keys(), ...packed.map((name) => `${name}.br`)].sort());
   for (const [name, text] of files) assert.ok(readFileSync(new URL(name, BUILT), "utf8") === text, name);
+  for (const name of packed)
+    assert.equal(brotliDecompressSync(readFileSync(new URL(`${name}.br`, BUILT))).toString(), files.get(name), name);
 });
 
 test(`the first page is at most ${FIRST_PAGE.files} requests and ${FIRST_PAGE.bytes} bytes, packed`, () => {
