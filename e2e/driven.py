@@ -2,7 +2,7 @@
 
 import time
 
-PATIENCE_S = 90
+PATIENCE_S = 180
 ELEMENT = "element-6066-11e4-a52e-4f735466cecf"
 
 PAGE = """return [location.href, performance.timeOrigin, document.getElementById('app')?.innerText ?? '',

@@ -127,6 +127,7 @@ def test_tables_without_signal_and_our_own_readings_back(served_room, new_phone,
             ["feeding", "feed-0001", {"tank": "tank-0001", "at": at, "feed_g": 0.3}],
         ],
     )
+    thumb.stored()
     thumb.turn_to("/room/copy")
     thumb.page.context.set_offline(True)
     with thumb.page.expect_download() as kept:

@@ -129,9 +129,10 @@ LEAF = TEXT | st.integers() | st.floats(allow_nan=False, allow_infinity=False) |
 OPEN = st.recursive(LEAF, lambda inner: st.lists(inner, max_size=6) | st.dictionaries(TEXT, inner, max_size=6))
 
 
-@settings(max_examples=by_pace(quick=3, usual=8, long=80), deadline=None, derandomize=True, database=None,
+# Longer lists are often more than hypothesis draws at once: it throws them away and begins anew, for minutes.
+@settings(max_examples=by_pace(quick=3, usual=20, long=200), deadline=None, derandomize=True, database=None,
           suppress_health_check=list(HealthCheck))  # fmt: skip
-@given(st.lists(st.dictionaries(TEXT, OPEN, max_size=6), min_size=30, max_size=30))
+@given(st.lists(st.dictionaries(TEXT, OPEN, max_size=6), min_size=5, max_size=5))
 def test_phone_and_server_judge_any_open_object_alike(drawn):
     cases = [measured(value) for value in drawn]
     ours = []

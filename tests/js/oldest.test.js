@@ -33,6 +33,7 @@ const ONLY_PLACES = [
   /^\.page:has\(\.wide\)$/,
   /^\.picture\.large:has\(img\)$/,
   /^\.pictures\.small li:has\(\.absent\)$/,
+  /^@supports selector\(:has\(\*\)\)$/,
 ];
 
 /** Every node below one. @param {Node} node @param {(node: Node) => void} see */
