@@ -286,7 +286,7 @@ export function check(spec, payload) {
 // A form holds tabs and line breaks; the other control characters, and halves of a character, are no text to read.
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what it finds
 const CONTROLS = /[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ud800-\udfff]/u;
-/** What an open object (a tank's measures) may hold; the server's contracts.py has the same bounds. */
+/** What an open object (a tank's measures) may hold in all; the server's contracts.py has the same bounds. */
 const OPEN = { depth: 6, entries: 500, characters: 8_000, number: 1e15 };
 
 /**
@@ -318,9 +318,9 @@ const MOST_ERRORS = 50;
 
 /**
  * Stage 1: each field by its own specification; known fields in the contract's order, then strange ones.
- * @param {Field[]} inputs @param {Values} payload
+ * @param {Field[]} inputs @param {Values} payload @param {boolean} [open] strange fields are no error
  */
-export function check_fields(inputs, payload) {
+export function check_fields(inputs, payload, open = false) {
   /** @type {Values} */ const values = {};
   /** @type {FieldError[]} */ const errors = [];
   for (const spec of inputs) {
@@ -332,11 +332,27 @@ export function check_fields(inputs, payload) {
     else if (spec.required && !spec.when) errors.push(problem(spec.name, words("missing"), spec));
   }
   const names = inputs.map((spec) => spec.name);
-  for (const name of Object.keys(payload).sort()) {
+  for (const name of open ? [] : Object.keys(payload).sort()) {
     if (!names.includes(name)) errors.push({ field: name, message: words("unknown"), allowed: names.join(", ") });
   }
   return { values, errors: errors.slice(0, MOST_ERRORS) };
 }
+
+/**
+ * The entries of an open object that fit: of what was recorded before its fields were checked. Strange ones stay.
+ * @template {object} T
+ * @param {Field[]} inputs @param {T} held
+ * @returns {Partial<T>}
+ */
+export const fitting = (inputs, held) =>
+  /** @type {Partial<T>} */ (
+    Object.fromEntries(
+      Object.entries(held).filter(([name, value]) => {
+        const spec = find_field(inputs, name);
+        return !spec || check_value(spec, value, name).errors.length === 0;
+      }),
+    )
+  );
 
 /** @typedef {{value?: unknown, errors: FieldError[]}} Checked */
 
@@ -392,9 +408,11 @@ const CHECKS = {
   },
   object(spec, value, path) {
     if (!is_object(value)) return bad(path, words("not_object"), spec);
-    if (spec.open) return is_plain(value) ? ok(value) : bad(path, words("not_plain"), spec);
-    const { values, errors } = check_fields(spec.fields, value);
-    return errors.length ? { errors: errors.map((e) => ({ ...e, field: `${path}.${e.field}` })) } : ok(values);
+    // The fields come first: their errors say more than that of the whole.
+    const { values, errors } = check_fields(spec.fields, value, spec.open);
+    if (errors.length) return { errors: errors.map((e) => ({ ...e, field: `${path}.${e.field}` })) };
+    if (!spec.open) return ok(values);
+    return is_plain(value) ? ok(value) : bad(path, words("not_plain"), spec);
   },
 };
 

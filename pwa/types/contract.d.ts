@@ -45,7 +45,7 @@ export interface ListSpec {
 export interface ObjectSpec {
   type: "object";
   fields: Field[];
-  /** Its fields are checked elsewhere. */
+  /** It may hold other fields than these, within bounds. */
   open?: boolean;
 }
 export type Spec = NumberSpec | BooleanSpec | TextSpec | ChoiceSpec | ListSpec | ObjectSpec;

@@ -1,6 +1,6 @@
 /** Generated from shared_schema by tests/types/generate.js: change the schema, then run it. */
 
-/** An object whose fields the record kind leaves open. */
+/** Fields that no record kind describes. */
 export type Open = { [name: string]: unknown };
 
 /**
@@ -327,7 +327,36 @@ export interface TankFields {
   /** Place in the walk */
   walk_order?: number;
   /** Measures (the input of the volume calculation) */
-  measures?: Open;
+  measures?: Open & {
+    /** Shape */
+    shape?: "cuboid" | "bow_front" | "cylinder" | "half_round" | "quarter_round" | "hexagon" | "bowl";
+    /** Measured */
+    measures?: "inside" | "outside";
+    /** Length; cm */
+    length_cm?: number;
+    /** Width; cm */
+    width_cm?: number;
+    /** Diameter; cm */
+    diameter_cm?: number;
+    /** Depth of the bow; cm */
+    bow_cm?: number;
+    /** Height; cm */
+    height_cm?: number;
+    /** Thickness of the glass; mm */
+    glass_mm?: number;
+    /** Water stands this high; cm */
+    fill_height_cm?: number;
+    /** Substrate, as it comes from the bag; L */
+    substrate_l?: number;
+    /** Share of the substrate that is pores; 1 */
+    substrate_porosity?: number;
+    /** Stone and sunken wood; kg */
+    hardscape_kg?: number;
+    /** Density of it; kg/L */
+    hardscape_density_kg_l?: number;
+    /** Water really filled in, if counted; L */
+    metered_l?: number;
+  };
   /** Water in it; L */
   water_l: number;
   /** Gross volume; L */
@@ -368,7 +397,137 @@ export interface TankFields {
     length_cm?: number;
   }[];
   /** How it is being set up, in one field (an older form: still read, no longer written) */
-  setup?: Open;
+  setup?: Open & {
+    /** How far it is */
+    steps?: Open & {
+      /** Setting up: the glass */
+      glass?: "done" | "skipped";
+      /** Setting up: where it stands */
+      place?: "done" | "skipped";
+      /** Setting up: the bed */
+      substrate?: "done" | "skipped";
+      /** Setting up: stone and wood */
+      hardscape?: "done" | "skipped";
+      /** Setting up: warmth and light */
+      warmth?: "done" | "skipped";
+      /** Setting up: the plants */
+      plants?: "done" | "skipped";
+      /** Setting up: the animals planned */
+      stock?: "done" | "skipped";
+      /** Setting up: the first filling */
+      fill?: "done" | "skipped";
+      /** Setting up: the first animals */
+      first_fish?: "done" | "skipped";
+    };
+    /** Setting up: the glass */
+    glass?: Open;
+    /** Setting up: where it stands */
+    place?: Open & {
+      /** Thickness of the glass; mm */
+      glass_mm?: number;
+      /** Weight of the empty tank; kg */
+      tank_kg?: number;
+      /** Stand or cupboard, with what is in it; kg */
+      stand_kg?: number;
+      /** Lid, lamp, filter and the rest; kg */
+      equipment_kg?: number;
+      /** Length of what stands on the floor; cm */
+      footprint_length_cm?: number;
+      /** Width of what stands on the floor; cm */
+      footprint_width_cm?: number;
+    };
+    /** Setting up: the bed */
+    substrate?: Open & {
+      /** Bed */
+      bed?: "bare" | "plain" | "capped";
+      /** Food for roots: material */
+      nutrient?: "sand" | "gravel" | "garden_soil" | "potting_soil" | "baked_clay" | "lava" | "other";
+      /** Food for roots: depth at the front; cm */
+      nutrient_front_cm?: number;
+      /** Food for roots: depth at the back; cm */
+      nutrient_back_cm?: number;
+      /** Food for roots: one bag in the shop holds, in kilograms or litres */
+      nutrient_pack?: number;
+      /** Cap, or a plain bed: material */
+      cap?: "sand" | "gravel" | "garden_soil" | "potting_soil" | "baked_clay" | "lava" | "other";
+      /** Cap, or a plain bed: depth at the front; cm */
+      cap_front_cm?: number;
+      /** Cap, or a plain bed: depth at the back; cm */
+      cap_back_cm?: number;
+      /** Cap, or a plain bed: one bag in the shop holds, in kilograms or litres */
+      cap_pack?: number;
+      /** Mesh bags under the slope, to hold it up */
+      support_bags?: number;
+      /** One mesh bag holds, when full; L */
+      support_bag_l?: number;
+    };
+    /** Setting up: stone and wood */
+    hardscape?: Open & {
+      /** Stone; kg */
+      stone_kg?: number;
+      /** Lava rock; kg */
+      lava_kg?: number;
+      /** Soaked wood; kg */
+      wood_kg?: number;
+    };
+    /** Setting up: warmth and light */
+    warmth?: Open & {
+      /** Water temperature wanted; °C */
+      temperature_c?: number;
+      /** Room at its coldest; °C */
+      room_c?: number;
+      /** Cover */
+      cover?: "open" | "lid";
+      /** Light */
+      light?: "low" | "medium" | "high";
+      /** Light where the plants grow (PPFD); µmol/m²/s */
+      ppfd_umol_m2_s?: number;
+      /** Lighting time a day; h */
+      hours?: number;
+      /** Filter */
+      filter?: "none" | "sponge" | "internal" | "external";
+    };
+    /** Setting up: the plants */
+    plants?: Open & {
+      /** Planting */
+      planting?: "none" | "light" | "medium" | "dense";
+      /** Plants */
+      list?: (Open & {
+        /** Plant (key of the plants table, or the keeper's own) */
+        species: string;
+        /** Portions */
+        portions: number;
+      })[];
+    };
+    /** Setting up: the animals planned */
+    stock?: Open & {
+      /** Animals planned for it */
+      list?: (Open & {
+        /** Species (key of the species table, or the keeper's own) */
+        species: string;
+        /** How many */
+        count: number;
+        /** Length when they come; cm */
+        length_cm?: number;
+      })[];
+    };
+    /** Setting up: the first filling */
+    fill?: Open & {
+      /** The plants are in */
+      plants_in?: boolean;
+      /** Water really filled in, if counted; L */
+      metered_l?: number;
+    };
+    /** Setting up: the first animals */
+    first_fish?: Open & {
+      /** Household ammonia, per cent by mass; % */
+      ammonia_percent?: number;
+      /** How many */
+      counts?: Open;
+      /** Length when they come */
+      lengths?: Open;
+    };
+  };
   /** Setting up: the glass */
   setup_glass?: {
     /** How far it is */
@@ -381,56 +540,146 @@ export interface TankFields {
     /** How far it is */
     state: "done" | "skipped";
     /** What was said at it */
-    said?: Open;
+    said?: Open & {
+      /** Thickness of the glass; mm */
+      glass_mm?: number;
+      /** Weight of the empty tank; kg */
+      tank_kg?: number;
+      /** Stand or cupboard, with what is in it; kg */
+      stand_kg?: number;
+      /** Lid, lamp, filter and the rest; kg */
+      equipment_kg?: number;
+      /** Length of what stands on the floor; cm */
+      footprint_length_cm?: number;
+      /** Width of what stands on the floor; cm */
+      footprint_width_cm?: number;
+    };
   };
   /** Setting up: the bed */
   setup_substrate?: {
     /** How far it is */
     state: "done" | "skipped";
     /** What was said at it */
-    said?: Open;
+    said?: Open & {
+      /** Bed */
+      bed?: "bare" | "plain" | "capped";
+      /** Food for roots: material */
+      nutrient?: "sand" | "gravel" | "garden_soil" | "potting_soil" | "baked_clay" | "lava" | "other";
+      /** Food for roots: depth at the front; cm */
+      nutrient_front_cm?: number;
+      /** Food for roots: depth at the back; cm */
+      nutrient_back_cm?: number;
+      /** Food for roots: one bag in the shop holds, in kilograms or litres */
+      nutrient_pack?: number;
+      /** Cap, or a plain bed: material */
+      cap?: "sand" | "gravel" | "garden_soil" | "potting_soil" | "baked_clay" | "lava" | "other";
+      /** Cap, or a plain bed: depth at the front; cm */
+      cap_front_cm?: number;
+      /** Cap, or a plain bed: depth at the back; cm */
+      cap_back_cm?: number;
+      /** Cap, or a plain bed: one bag in the shop holds, in kilograms or litres */
+      cap_pack?: number;
+      /** Mesh bags under the slope, to hold it up */
+      support_bags?: number;
+      /** One mesh bag holds, when full; L */
+      support_bag_l?: number;
+    };
   };
   /** Setting up: stone and wood */
   setup_hardscape?: {
     /** How far it is */
     state: "done" | "skipped";
     /** What was said at it */
-    said?: Open;
+    said?: Open & {
+      /** Stone; kg */
+      stone_kg?: number;
+      /** Lava rock; kg */
+      lava_kg?: number;
+      /** Soaked wood; kg */
+      wood_kg?: number;
+    };
   };
   /** Setting up: warmth and light */
   setup_warmth?: {
     /** How far it is */
     state: "done" | "skipped";
     /** What was said at it */
-    said?: Open;
+    said?: Open & {
+      /** Water temperature wanted; °C */
+      temperature_c?: number;
+      /** Room at its coldest; °C */
+      room_c?: number;
+      /** Cover */
+      cover?: "open" | "lid";
+      /** Light */
+      light?: "low" | "medium" | "high";
+      /** Light where the plants grow (PPFD); µmol/m²/s */
+      ppfd_umol_m2_s?: number;
+      /** Lighting time a day; h */
+      hours?: number;
+      /** Filter */
+      filter?: "none" | "sponge" | "internal" | "external";
+    };
   };
   /** Setting up: the plants */
   setup_plants?: {
     /** How far it is */
     state: "done" | "skipped";
     /** What was said at it */
-    said?: Open;
+    said?: Open & {
+      /** Planting */
+      planting?: "none" | "light" | "medium" | "dense";
+      /** Plants */
+      list?: (Open & {
+        /** Plant (key of the plants table, or the keeper's own) */
+        species: string;
+        /** Portions */
+        portions: number;
+      })[];
+    };
   };
   /** Setting up: the animals planned */
   setup_stock?: {
     /** How far it is */
     state: "done" | "skipped";
     /** What was said at it */
-    said?: Open;
+    said?: Open & {
+      /** Animals planned for it */
+      list?: (Open & {
+        /** Species (key of the species table, or the keeper's own) */
+        species: string;
+        /** How many */
+        count: number;
+        /** Length when they come; cm */
+        length_cm?: number;
+      })[];
+    };
   };
   /** Setting up: the first filling */
   setup_fill?: {
     /** How far it is */
     state: "done" | "skipped";
     /** What was said at it */
-    said?: Open;
+    said?: Open & {
+      /** The plants are in */
+      plants_in?: boolean;
+      /** Water really filled in, if counted; L */
+      metered_l?: number;
+    };
   };
   /** Setting up: the first animals */
   setup_first_fish?: {
     /** How far it is */
     state: "done" | "skipped";
     /** What was said at it */
-    said?: Open;
+    said?: Open & {
+      /** Household ammonia, per cent by mass; % */
+      ammonia_percent?: number;
+      /** How many */
+      counts?: Open;
+      /** Length when they come */
+      lengths?: Open;
+    };
   };
   /** Put away (kept, not in the round) */
   resting?: boolean;

@@ -9,7 +9,7 @@ from decimal import Decimal
 from functools import cache
 from itertools import islice
 
-from marshmallow import RAISE, Schema, ValidationError, fields, missing
+from marshmallow import EXCLUDE, RAISE, Schema, ValidationError, fields, missing
 
 from limnary.calc import calculation
 from limnary.calc.refusal import Refusal
@@ -19,7 +19,7 @@ from limnary.schema_files import formats, messages, read_folder
 MOST_ERRORS = 50
 # A form holds tabs and line breaks; the other control characters, and halves of a character, are no text to read.
 CONTROLS = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ud800-\udfff]")
-# What an open object (a tank's measures) may hold; the phone's contracts.js has the same bounds.
+# What an open object (a tank's measures) may hold in all; the phone's contracts.js has the same bounds.
 OPEN_DEPTH, OPEN_ENTRIES, OPEN_CHARACTERS, OPEN_NUMBER = 6, 500, 8_000, 1e15
 
 
@@ -118,11 +118,11 @@ def marshmallow_schema(name: str) -> Schema:
     return schema_of(contract(name)["inputs"], name)
 
 
-def schema_of(inputs: list[dict], name: str) -> Schema:
-    """A strict schema (unknown fields refused) of a list of field specifications."""
+def schema_of(inputs: list[dict], name: str, unknown: str = RAISE) -> Schema:
+    """A schema of a list of field specifications; it refuses unknown fields, or ignores them with EXCLUDE."""
     made = Schema.from_dict({spec["name"]: _field(spec) for spec in inputs}, name=name)
     made.error_messages = {"unknown": messages()["unknown"], "type": messages()["not_object"]}
-    return made(unknown=RAISE)
+    return made(unknown=unknown)
 
 
 def _field(spec: dict) -> "_Checked":
@@ -239,15 +239,20 @@ class _List(_Checked):
 class _Object(_Checked):
     def __init__(self, spec: dict, **options):
         super().__init__(spec, **options)
-        self.schema = None if spec.get("open") else schema_of(spec["fields"], spec.get("name", "item"))
+        unknown = EXCLUDE if spec.get("open") else RAISE
+        self.schema = schema_of(spec["fields"], spec.get("name", "item"), unknown)
 
     def check(self, value):
         if not isinstance(value, dict):
             raise self.make_error("not_object")
-        if self.schema:
-            return self.schema.load(value)
         # `raw`: its receiver checks what is in it.
-        if not (self.spec.get("raw") or is_plain(value)):
+        if self.spec.get("raw"):
+            return value
+        known = self.schema.load(value)
+        if not self.spec.get("open"):
+            return known
+        # The fields come first: their errors say more than that of the whole.
+        if not is_plain(value):
             raise self.make_error("not_plain")
         return value
 

@@ -51,6 +51,29 @@ def a_row(room):
     return {"id": "task-0001", "kind": "task", "fields": fields, **stamps, **who, "changed_at": who["made_at"]}
 
 
+ODD = {"length_cm": "x", "shape": {}, "panes": [1]}
+ODD_PLAN = {"state": "done", "said": {"list": None}}
+
+
+def test_what_was_stored_before_its_fields_were_typed_is_still_served(fish_room):
+    """And the tank can be corrected: an edit names only the fields that change."""
+    phone = fish_room.owner
+    tank = phone.tank(measures={"length_cm": 45}, setup_plants={"state": "done"})
+    assert push(phone, tank) == ["ok"]
+    with fish_room.store.files.writing(fish_room.store.files.room(fish_room.id)) as db:
+        odd = json.dumps({**tank["fields"], "measures": ODD, "setup_plants": ODD_PLAN})
+        db.execute("UPDATE records SET fields = ?", [odd])
+    fields = phone.rows()[tank["id"]]["fields"]
+    assert (fields["measures"], fields["setup_plants"]) == (ODD, ODD_PLAN)
+    assert phone.call("GET", "/rooms/{room}/export").status_code == 200
+    assert calendar(phone).status_code == 200
+    assert push(phone, phone.op("tank", {"name": "Renamed"}, record=tank["id"])) == ["ok"]
+    assert phone.rows()[tank["id"]]["fields"]["measures"] == ODD
+    mended = {"measures": {"shape": "cuboid", "length_cm": 45}, "setup_plants": None}
+    assert push(phone, phone.op("tank", mended, record=tank["id"])) == ["ok"]
+    assert phone.rows()[tank["id"]]["fields"]["measures"] == mended["measures"]
+
+
 def test_an_edit_names_only_so_many_moved_stamps(fish_room):
     phone = fish_room.owner
     moved = {f"{1767225600000 + n}-00000-p": f"{1767225500000 + n}-00000-p" for n in range(MOST_MOVED + 1)}

@@ -146,7 +146,7 @@ def test_nan_in_an_open_object_never_reaches_the_other_phones(fish_room):
     phone = fish_room.owner
     op = phone.op("tank", {"name": "N", "water_l": 5, "measures": {"length_cm": float("nan")}})
     (result,) = phone.results(op)
-    assert (result["status"], result["errors"][0]["field"]) == ("invalid", "measures")
+    assert (result["status"], result["errors"][0]["field"]) == ("invalid", "measures.length_cm")
 
 
 def test_another_kind_under_the_same_id_is_refused(fish_room):

@@ -478,7 +478,7 @@ test("with new water that brings ammonia a change is at most a quarter, unless a
 
 test("the fish can still swim above the bed after a change", () => {
   // 100 x 50 cm of surface, 20 cm deep, 5 cm of bed with 40 % of pores: 70 L above and 10 L in it, 80 L of water.
-  const measures = {
+  const measures = /** @type {const} */ ({
     shape: "cuboid",
     measures: "inside",
     length_cm: 100,
@@ -487,7 +487,7 @@ test("the fish can still swim above the bed after a change", () => {
     fill_height_cm: 19,
     substrate_l: 25,
     substrate_porosity: 0.4,
-  };
+  });
   const most = (/** @type {number} */ water_l, length_cm = 3) =>
     most_at_once(
       facts([], {

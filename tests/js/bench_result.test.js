@@ -426,7 +426,8 @@ test("a tank's history comes in hours since its start, oldest first, with the ne
 });
 
 test("a tank's surface comes from its measures; an animal not in the table goes by its own name", () => {
-  const cuboid = { ...tank, measures: { shape: "cuboid", length_cm: 80, width_cm: 35, height_cm: 40 } };
+  const measures = /** @type {const} */ ({ shape: "cuboid", length_cm: 80, width_cm: 35, height_cm: 40 });
+  const cuboid = { ...tank, measures };
   /** @type {import("./fixtures.js").Some<Facts["stock"][number]>[]} */
   const changes = [
     { species: "my own snail", count: 3, change: "arrival", at: "1" },

@@ -56,6 +56,25 @@ test("one refused record refuses the whole write, in the API's words, and nothin
   assert.equal(room.all("reading").length, 0);
 });
 
+test("a measure that does not fit is refused by its name; one that no field describes is kept", async () => {
+  const { phone, room } = await opened();
+  for (const length_cm of ["45", {}, Number.POSITIVE_INFINITY, null]) {
+    await assert.rejects(
+      room.write([{ type: "put", kind: "tank", fields: { ...TANK, measures: { shape: "cuboid", length_cm } } }]),
+      (error) => {
+        assert.ok(error instanceof InvalidInput);
+        const [{ field, allowed }] = error.errors;
+        assert.deepEqual([field, allowed], ["measures.length_cm", "a number from 1 to 1000 cm"]);
+        return true;
+      },
+    );
+  }
+  assert.equal((await stored(phone, "outbox")).length, 0);
+  const measures = { shape: "cuboid", length_cm: 45, corner_radius_mm: 4 };
+  const [tank] = await room.write([{ type: "put", kind: "tank", fields: { ...TANK, measures } }]);
+  assert.deepEqual(room.get("tank", tank)?.measures, measures);
+});
+
 test("an impossible date is refused", async () => {
   const { room } = await opened();
   const [tank] = await room.write([{ type: "put", kind: "tank", fields: TANK }]);

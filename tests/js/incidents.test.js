@@ -17,7 +17,13 @@ const { is_incident } = await import("../../pwa/ui/words/event_said.js");
 const { step_said } = await import("../../pwa/ui/words/incident_said.js");
 install(shared_bundle());
 
-const MEASURES = { shape: "cuboid", length_cm: 80, width_cm: 35, height_cm: 40, fill_height_cm: 36 };
+const MEASURES = /** @type {const} */ ({
+  shape: "cuboid",
+  length_cm: 80,
+  width_cm: 35,
+  height_cm: 40,
+  fill_height_cm: 36,
+});
 const DANIOS = view("stock_change", {
   ...{ id: "stock-0001", at: ago(900), species: "Danio rerio", change: "arrival", count: 10, length_cm: 3.5 },
 });

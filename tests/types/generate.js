@@ -31,7 +31,11 @@ function type_of(field, may_lack, indent) {
     const item = type_of(/** @type {Field} */ (field.item), may_lack, indent);
     return /^[\w.]+$|^\{[^|]*\}$/s.test(item) ? `${item}[]` : `(${item})[]`;
   }
-  if (field.type === "object") return field.open ? "Open" : body(field.fields ?? [], may_lack, indent);
+  if (field.type === "object") {
+    const fields = field.fields ?? [];
+    if (field.open && fields.length === 0) return "Open";
+    return `${field.open ? "Open & " : ""}${body(fields, may_lack, indent)}`;
+  }
   return { number: "number", integer: "number", boolean: "boolean", text: "string" }[field.type] ?? "never";
 }
 
@@ -68,8 +72,7 @@ const answered = (/** @type {Field} */ field) => Boolean(field.optional);
 
 export function records_types() {
   const kinds = read("records");
-  const open =
-    "/** An object whose fields the record kind leaves open. */\nexport type Open = { [name: string]: unknown };\n";
+  const open = "/** Fields that no record kind describes. */\nexport type Open = { [name: string]: unknown };\n";
   const each = kinds.map(
     (kind) => `${said(kind.purpose)}\nexport interface ${pascal(kind.kind)}Fields ${body(kind.fields, given)}\n`,
   );

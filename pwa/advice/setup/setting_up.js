@@ -1,10 +1,10 @@
 /** Setting a tank up from the empty glass: its steps, and the calculations' input at each step. Pure. */
 import { DAY } from "../../figures/durations.js";
 import { constants, table } from "../../calc/tables.js";
-import { InvalidInput, run } from "../../contracts.js";
+import { InvalidInput, field_named, fitting, kind_of, run } from "../../contracts.js";
 
 /** @import { FieldError } from "../../contracts.js" */
-/** @import { Answer, CalculationName, Calculations } from "../../types/contract.js" */
+/** @import { Answer, CalculationName, Calculations, Field } from "../../types/contract.js" */
 /** @import { FilledWeightInput, HeaterPowerInput, LightDoseInput } from "../../types/calculations.js" */
 /** @import { SubstrateInput, VolumeInput } from "../../types/calculations.js" */
 /** @import { Material, OldSetup, Said, Step, StepHeld, StepState } from "../../types/setup.js" */
@@ -56,8 +56,15 @@ export const field_of = (step) => `setup_${step}`;
 /** The measures, which every tank that is set up here has. @param {Plan} tank */
 export const measures_of = (tank) => /** @type {VolumeInput} */ (/** @type {unknown} */ (tank.measures));
 
+/** @param {Field[]} fields @param {string} name of an object @returns {Field[]} */
+const fields_in = (fields, name) => {
+  const found = field_named(fields, name);
+  return found.type === "object" ? found.fields : [];
+};
+
 /**
- * What the record holds of a step; if nothing, what an older app wrote of it into the one field `setup`.
+ * What the record holds of a step; if nothing, what an older app wrote of it into the one field `setup`. What was
+ * recorded before it was checked and does not fit is left out.
  * @template {Step} S
  * @param {Plan} tank
  * @param {S} step
@@ -67,7 +74,9 @@ export function step_of(tank, step) {
   const held = /** @type {StepHeld<S> | undefined} */ (tank[field_of(step)]);
   const old = /** @type {OldSetup | undefined} */ (tank.setup);
   const old_said = /** @type {Partial<Said[S]> | undefined} */ (old?.[step]);
-  return held ?? { state: old?.steps?.[step], said: old_said };
+  const { state, said } = held ?? { state: old?.steps?.[step], said: old_said };
+  if (!said) return { state };
+  return { state, said: fitting(fields_in(fields_in(kind_of("tank").fields, field_of(step)), "said"), said) };
 }
 
 /** Whether it began as an empty glass in this app, not in the form for a running tank. @param {Plan} tank */

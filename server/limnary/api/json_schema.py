@@ -9,13 +9,11 @@ from limnary.contracts import pattern_of
 TEXT = r"^[^\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]*$"
 
 
-def object_schema(fields: list[dict]) -> dict:
-    """An object that holds these fields and no others."""
-    out = {
-        "type": "object",
-        "properties": {spec["name"]: value_schema(spec) for spec in fields},
-        "additionalProperties": False,
-    }
+def object_schema(fields: list[dict], open_to_others: bool = False) -> dict:
+    """An object that holds these fields and, unless it is open, no others."""
+    out = {"type": "object", "properties": {spec["name"]: value_schema(spec) for spec in fields}}
+    if not open_to_others:
+        out["additionalProperties"] = False
     required = [spec["name"] for spec in fields if spec.get("required") and "when" not in spec]
     return {**out, "required": required} if required else out
 
@@ -64,9 +62,10 @@ def value_schema(spec: dict) -> dict:
     out = {"type": [kind, "null"] if bare and spec.get("optional") else kind, **out}
     if spec["type"] == "list":
         out["items"] = value_schema({**spec["item"], "bare": bare}) if "item" in spec else {}
-    elif spec["type"] == "object" and "fields" in spec and not spec.get("open"):
+    elif spec["type"] == "object" and spec.get("fields"):
         inner = [{**field, "bare": bare} for field in spec["fields"]]
-        out |= {"properties": object_schema(inner)["properties"]} if bare else object_schema(inner)
+        whole = object_schema(inner, bool(spec.get("open")))
+        out |= {"properties": whole["properties"]} if bare else whole
     words = " ".join(part for part in (spec.get("label", ""), f"[{spec['unit']}]" if spec.get("unit") else "") if part)
     if words:
         out["description"] = words
