@@ -4,9 +4,9 @@
  */
 
 /** @import { Bundle } from "../contracts.js" */
-/** @import { Contract, Field, Item } from "../types/contract.js" */
+/** @import { Contract, Field, Item, Kind } from "../types/contract.js" */
 
-/** @typedef {Pick<Bundle, "calc"> & {tables: Partial<Bundle["tables"]>}} Rest */
+/** @typedef {Pick<Bundle, "calc" | "records"> & {tables: Partial<Bundle["tables"]>}} Rest */
 
 /** What a field shows and no calculation reads. */
 const SHOWN = ["label", "short_label", "help"];
@@ -23,6 +23,7 @@ export const LATER = [
 export const first_of = (bundle) => ({
   ...bundle,
   calc: each(Object.fromEntries(Object.entries(bundle.calc).filter(([name]) => !LATER.includes(name))), bare_contract),
+  records: each(bundle.records, bare_kind),
   tables: {
     ...bundle.tables,
     constants: { ...bundle.tables.constants, groups: each(bundle.tables.constants.groups, bare_group) },
@@ -34,10 +35,19 @@ export const first_of = (bundle) => ({
 });
 
 /** @param {Bundle} bundle @returns {Rest} what `first_of` leaves out */
-export const rest_of = ({ calc, tables: { constants, sources } }) => ({ calc, tables: { constants, sources } });
+export const rest_of = ({ calc, records, tables: { constants, sources } }) => ({
+  calc,
+  records: Object.fromEntries(Object.entries(records).filter(([, { fields }]) => fields.some(is_open))),
+  tables: { constants, sources },
+});
 
 /** @param {Bundle} first @param {Rest} rest @returns {Bundle} the whole again */
-export const together = (first, rest) => ({ ...first, calc: rest.calc, tables: { ...first.tables, ...rest.tables } });
+export const together = (first, rest) => ({
+  ...first,
+  calc: rest.calc,
+  records: { ...first.records, ...rest.records },
+  tables: { ...first.tables, ...rest.tables },
+});
 
 /** @param {Contract} spec @returns {Contract} */
 const bare_contract = ({ name, title, moment, inputs, outputs, rules, notes, refusals }) => ({
@@ -47,6 +57,18 @@ const bare_contract = ({ name, title, moment, inputs, outputs, rules, notes, ref
   // A sentence may say a choice of an answer by its label.
   outputs: outputs.filter((one) => "choices" in (one.type === "list" ? one.item : one)),
 });
+
+/** Whether it is or holds an open object, of which no form shows the fields. @param {Field} spec @returns {boolean} */
+const is_open = (spec) => spec.type === "object" && (Boolean(spec.open) || spec.fields.some(is_open));
+
+/** @param {Kind} kind @returns {Kind} */
+const bare_kind = (kind) => ({ ...kind, fields: kind.fields.map(bare_inside) });
+
+/** Without what the fields of open objects show. @param {Field} spec @returns {Field} */
+const bare_inside = (spec) =>
+  is_open(spec) && spec.type === "object"
+    ? { ...spec, fields: spec.fields.map(spec.open ? bare_field : bare_inside) }
+    : spec;
 
 /** @template {Field | Item} F @param {F} spec @returns {F} */
 function bare_field(spec) {
