@@ -1,6 +1,7 @@
 """Pictures of every screen, to be looked at: `python -m e2e.shots` writes them into e2e/shots/.
 
-Two phone sizes, light and dark, an empty phone, the invented fish room, the same without the server, and in German.
+Two phone sizes and a desk, light and dark, an empty phone, the invented fish room, the same without the server, and in
+German and French.
 `python -m e2e.shots 360-light` takes that one only.
 """
 
@@ -22,6 +23,12 @@ from setup_hands import OF_PLAN, plan_tank  # noqa: E402
 
 OUT = HERE / "shots"
 NARROW = 320
+DESK = {"width": 1280, "height": 800}
+# What a keeper of each language is asked at the door, and answers.
+DOOR = {
+    "german": ("de-DE", "Dein Name", "Ein Name für dieses Handy", "Beitreten"),
+    "french": ("fr-FR", "Ton nom", "Un nom pour ce téléphone", "Rejoindre"),
+}
 TASKS = ["/tasks", "/task/new", "/calendar", "/away", "/away/edit", "/labels"]
 EMPTY = ["/", "/tanks", "/tanks/new", "/bench", "/room", "/join", "/join#not-a-secret", "/tank/none"]
 BESIDE = [
@@ -31,6 +38,9 @@ BESIDE = [
     "/year",
     "/room/own_species/new",
     "/room/own_plant/new",
+    "/grid",
+    "/round/dose?place=",
+    "/incidents?what=power_cut",
     "/bench",
     "/bench/free_ammonia",
     "/room",
@@ -52,6 +62,10 @@ OF_TANK = [
     "/long-run",
     "/water",
     "/edit",
+    "/incidents",
+    "/incident/chlorine",
+    "/incident/gasping",
+    "/label",
 ]
 LIFE = [
     "/stock",
@@ -61,7 +75,7 @@ LIFE = [
     "/plants/new?change=move_out",
     "/tool",
 ]
-ROOM = ["/room/rooms", "/room/copy", "/room/people", "/room/display", "/room/install"]
+ROOM = ["/room/rooms", "/room/copy", "/room/notebook", "/room/people", "/room/display", "/room/install"]
 PEOPLE = "main a[href^='/room/person/']"
 
 
@@ -73,7 +87,7 @@ def main(wanted: list[str]) -> None:
         server = RealServer(Path(folder) / "demo", "--demo").start()
         try:
             room = server.printed_room()
-            for size in (SMALL, LARGE):
+            for size in (SMALL, LARGE, DESK):
                 for dark in (False, True):
                     name = f"{size['width']}-{'dark' if dark else 'light'}"
                     if wanted and name not in wanted:
@@ -82,12 +96,14 @@ def main(wanted: list[str]) -> None:
                         _empty(Thumb(context.new_page()), name)
                     with phone(browser, server.origin, size=size, dark=dark) as context:
                         _full(Thumb(context.new_page()), name, room)
-            for width in (NARROW, SMALL["width"]):
-                name = f"{width}-german"
-                if wanted and name not in wanted:
-                    continue
-                with phone(browser, server.origin, size={**SMALL, "width": width}, locale="de-DE") as context:
-                    _german(Thumb(context.new_page()), name, room)
+            for language in DOOR:
+                for width in (NARROW, SMALL["width"], DESK["width"]):
+                    name = f"{width}-{language}"
+                    if wanted and name not in wanted:
+                        continue
+                    size = DESK if width == DESK["width"] else {**SMALL, "width": width}
+                    with phone(browser, server.origin, size=size, locale=DOOR[language][0]) as context:
+                        _foreign(Thumb(context.new_page()), name, language, room)
         finally:
             server.stop()
         browser.close()
@@ -150,13 +166,14 @@ def _plan(thumb: Thumb, name: str) -> None:
     _shoot(thumb, "/tanks/setup", name)
 
 
-def _german(thumb: Thumb, name: str, room: ServedRoom) -> None:
-    """The screens in the longest words, whole; a page wider than the phone is named."""
+def _foreign(thumb: Thumb, name: str, language: str, room: ServedRoom) -> None:
+    """The screens in another language, whole; a page wider than the phone is named."""
+    _, own_name, phones_name, come_in = DOOR[language]
     link = room.invite("owner")
     thumb.open(link[link.index("/join") :])
-    thumb.type("Dein Name", "Marit")
-    thumb.type("Ein Name für dieses Handy", "Marits Handy")
-    thumb.tap("button", "Beitreten")
+    thumb.type(own_name, "Marit")
+    thumb.type(phones_name, "Marit 1")
+    thumb.tap("button", come_in)
     thumb.page.locator(".tank-name[href]").first.wait_for()
     tank = thumb.page.locator(".tank-name[href]").first.get_attribute("href")
     ways = ["/room/needs-you", "/room/invite", "/room/own_plant/new", "/search", "/tanks/setup"]

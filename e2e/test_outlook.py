@@ -69,10 +69,11 @@ def test_the_charts_are_drawn_and_the_same_stands_in_a_table(new_phone):
     thumb.tap("button", "As a table")
     expect(charts).to_have_count(0)
     assert nitrite.get_by_role("table").bounding_box()["width"] > 200
-    # The newest reading: 0.8 as the ion, halfway to its neighbours; atomic weights 14.007 / 46.005.
+    # The newest reading, as the kit reads it: 0.8 as the ion, halfway to its neighbours.
+    expect(nitrite.get_by_role("heading")).to_have_text("Nitrite mg/L as NO₂")
     row = nitrite.get_by_role("row").filter(has_text="read").first
-    expect(row).to_contain_text("0.24")
-    expect(row).to_contain_text("0.18 to 0.37")
+    expect(row).to_contain_text("0.80")
+    expect(row).to_contain_text("0.60 to 1.20")
     expect(nitrite.get_by_role("row").filter(has_text="Changed 30 L")).to_have_count(1)
     thumb.tap("button", "6 weeks")
     expect(nitrite.get_by_role("row").filter(has_text="read")).to_have_count(DAYS)

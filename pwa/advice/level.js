@@ -63,6 +63,15 @@ export function both_ways(parameter, value, basis) {
 export const basis_of = (level) => level?.reading?.basis ?? "ion";
 
 /**
+ * Turns mg N/L into what the kit reads, for charts, where no figure is rounded.
+ * @param {string} parameter @param {Basis} basis @returns {(mg_n_l: number) => number}
+ */
+export function as_read(parameter, basis) {
+  const factor = basis === "n" ? 1 : both_ways(parameter, 1, "n").as_ion_mg_l;
+  return (mg_n_l) => mg_n_l * factor;
+}
+
+/**
  * Whether the value is possible. A record may hold a negative value or more than any water has (a drifting meter,
  * another program); it stays recorded, but the advice ignores it.
  * @param {{value: number}} reading

@@ -269,7 +269,7 @@ export const de = {
   "outlook.chance": "Dass es vor dem nächsten Test seine Grenze überschreitet: {chance}.",
   "outlook.perhaps_over": "Dass es jetzt oder vor dem nächsten Test über seiner Grenze liegt: {chance}.",
   "outlook.over": "Es liegt über seiner Grenze.",
-  "outlook.limit": "Grenze {limit}\u00a0mg\u00a0N/L ({also}): {by}.",
+  "outlook.limit": "Grenze {limit}: {by}.",
   "outlook.wide": "Das Band ist breit: Mehr Tests machen es schmaler.",
   "outlook.likely": "Wahrscheinlich",
   "outlook.so_far": "Bisher",

@@ -262,7 +262,7 @@ export const en = {
   "outlook.chance": "Chance that it passes its limit before the next test: {chance}.",
   "outlook.perhaps_over": "Chance that it is over its limit, now or before the next test: {chance}.",
   "outlook.over": "It is over its limit.",
-  "outlook.limit": "Limit {limit}\u00a0mg\u00a0N/L ({also}): {by}.",
+  "outlook.limit": "Limit {limit}: {by}.",
   "outlook.wide": "The band is wide: more tests narrow it.",
   "outlook.likely": "Likely",
   "outlook.so_far": "So far",

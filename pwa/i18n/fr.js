@@ -275,7 +275,7 @@ export const fr = {
   "outlook.chance": "Risque de dépasser la limite avant le prochain test : {chance}.",
   "outlook.perhaps_over": "Risque d’être au-dessus de la limite, maintenant ou avant le prochain test : {chance}.",
   "outlook.over": "Au-dessus de la limite.",
-  "outlook.limit": "Limite {limit} mg N/L ({also}) : {by}.",
+  "outlook.limit": "Limite {limit} : {by}.",
   "outlook.wide": "La fourchette est large : d’autres tests la resserrent.",
   "outlook.likely": "Probable",
   "outlook.so_far": "Jusqu’ici",

@@ -5,6 +5,7 @@
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { chart_lines } from "../advice/forecast/chart_lines.js";
 import { headroom_by_week, ready } from "../advice/forecast/readiness.js";
+import { basis_of, is_watched } from "../advice/level.js";
 import { t } from "../i18n/words.js";
 import { outlook_for } from "../ui/state/forecast.js";
 import { get, now } from "../ui/state/live.js";
@@ -64,6 +65,7 @@ function Drawn({ tank }) {
       </div>
       <div class="wide side-by-side">${lines.map(
         (of_one) => html`<${Parameter} key=${of_one.parameter} lines=${of_one} next=${next} as_table=${as_table.value}
+        basis=${basis_of(is_watched(of_one.parameter) ? advice.levels[of_one.parameter] : undefined)}
         now=${now.value} />`,
       )}</div>
       ${!as_table.value && html`<${Key} doubted=${lines.some(({ dots }) => dots.some((dot) => dot.doubted))} />`}

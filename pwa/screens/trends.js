@@ -4,11 +4,11 @@
 import { HOUR } from "../figures/durations.js";
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { facts_of } from "../advice/facts.js";
-import { SPECIES } from "../advice/level.js";
+import { as_read, basis_of, is_watched } from "../advice/level.js";
 import { SPANS, TRENDS, in_brief, trend } from "../advice/journal/trends.js";
 import { convert, unit_in, unit_label } from "../figures/units.js";
 import { day_named, number, short, t, when } from "../i18n/words.js";
-import { nitrogen, parameter_name } from "../ui/words/figures.js";
+import { level_unit, nitrogen, parameter_name } from "../ui/words/figures.js";
 import { all_of_kind, get, live_room, now } from "../ui/state/live.js";
 import { measures } from "../ui/state/measures.js";
 import { Missing } from "../ui/missing.js";
@@ -31,7 +31,7 @@ export function Trends({ id }) {
     if (!tank) return [];
     const facts = facts_of(live_room, tank, now.value);
     return Object.keys(TRENDS)
-      .map((what) => shown(trend(what, facts, days.value)))
+      .map((what) => shown(trend(what, facts, days.value), facts))
       .filter(({ points }) => points.length > 0);
   }, [tank, days.value, hour, measures.value, ...["reading", "water_change", "feeding"].map(all_of_kind)]);
   if (!tank) return html`<${Missing} up="/" />`;
@@ -54,12 +54,22 @@ export function Trends({ id }) {
 }
 
 /**
- * In the units of this phone.
+ * In the units of this phone; ammonia, nitrite and nitrate as the tank's kit reads them.
  * @param {import("../advice/journal/trends.js").Trend} trend
+ * @param {Pick<import("../types/advice.js").Facts, "readings">} facts
  * @returns {import("../advice/journal/trends.js").Trend}
  */
-function shown(trend) {
-  const { unit, points } = trend;
+function shown(trend, { readings }) {
+  const { what, unit, points } = trend;
+  if (is_watched(what)) {
+    const basis = basis_of({ reading: readings.findLast(({ parameter }) => parameter === what) ?? null });
+    const show = as_read(what, basis);
+    return {
+      ...trend,
+      unit: level_unit(what, basis),
+      points: points.map(({ at, value }) => ({ at, value: show(value) })),
+    };
+  }
   const there = unit_in({ name: "", unit }, measures.value);
   return { ...trend, unit: there, points: points.map(({ at, value }) => ({ at, value: convert(value, unit, there) })) };
 }
@@ -114,4 +124,4 @@ const NAMES = { feed: () => t("trends.feed"), changed: () => t("trends.water") }
 const name_of = (what) => NAMES[what]?.() ?? parameter_name(what);
 /** @param {string} what @param {number} value */
 const figure_said = (what, value) =>
-  what in SPECIES ? nitrogen(value) : what === "feed" ? short(value, 2) : number(value, 1);
+  is_watched(what) ? nitrogen(value) : what === "feed" ? short(value, 2) : number(value, 1);

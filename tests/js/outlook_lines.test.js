@@ -4,6 +4,7 @@ import { test } from "node:test";
 import { chart_lines, lines_in, span } from "../../pwa/advice/forecast/chart_lines.js";
 import { ready, headroom_by_week } from "../../pwa/advice/forecast/readiness.js";
 import { install } from "../../pwa/contracts.js";
+import { as_read } from "../../pwa/advice/level.js";
 import { as_facts, some, there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
@@ -12,6 +13,9 @@ install(shared_bundle());
 const HOUR = 3_600_000;
 const START = Date.parse("2026-05-01T06:00:00.000Z");
 const at = (/** @type {number} */ hours) => new Date(START + hours * HOUR).toISOString();
+
+/** The same unit. @param {number} value */
+const same = (value) => value;
 
 test("a range of days, what lies behind, and what is not in sight", () => {
   const says = (/** @type {{ p10: number; p50?: number | null; p90?: number | null; } | null | undefined} */ settled) =>
@@ -168,10 +172,29 @@ test("a meter's figure spans its own error, never below nothing; a meter of pH h
 test("a chart draws its window only, limit and fan always fit, and nitrate that nobody tested has no fan", () => {
   const lines = chart_lines("nitrite", facts, asked, some({ series: fans, doubts: [] }), limits, 1);
   assert.equal(lines.dots.length, 1, "older readings lie outside");
-  assert.ok(span(lines)[0] === 0 && span(lines)[1] > 0.9);
+  const drawn = lines_in(lines, same);
+  assert.ok(span(drawn)[0] === 0 && span(drawn)[1] > 0.9);
   assert.deepEqual(chart_lines("nitrate", facts, asked, some({ series: fans, doubts: [] }), limits, 14).fan, []);
   const ph = chart_lines("ph", facts, asked, some({ series: fans, doubts: [] }), limits, 14);
-  assert.deepEqual([ph.limit, ph.fan, span(ph).map((edge) => Number(edge.toFixed(9)))], [null, [], [6.7, 7.7]]);
+  assert.deepEqual(
+    [ph.limit, ph.fan, span(lines_in(ph, same)).map((edge) => Number(edge.toFixed(9)))],
+    [null, [], [6.7, 7.7]],
+  );
+});
+
+test("nitrite is drawn as its kit reads it: dots, fan, limit and axis alike", () => {
+  const lines = chart_lines("nitrite", facts, asked, some({ series: fans, doubts: [] }), limits, 14);
+  // Nitrite holds 14.007 / 46.005 of nitrogen (IUPAC 2021).
+  const factor = 46.005 / 14.007;
+  const drawn = lines_in(lines, as_read("nitrite", "ion"));
+  const near = (/** @type {number | null} */ one, /** @type {number} */ other) =>
+    assert.ok(Math.abs(there(one) / other - factor) < 0.001);
+  near(drawn.dots[0].value, lines.dots[0].value);
+  near(drawn.dots[0].high, there(lines.dots[0].high));
+  near(drawn.fan[0].p90, lines.fan[0].p90);
+  near(drawn.line, there(lines.limit).mg_n_l);
+  near(span(drawn)[1], span(lines_in(lines, same))[1]);
+  assert.deepEqual(lines_in(lines, as_read("nitrite", "n")).fan, lines.fan);
 });
 
 test("a temperature is drawn in the phone's unit, dots and axis alike", () => {
@@ -206,6 +229,6 @@ test("a temperature is drawn in the phone's unit, dots and axis alike", () => {
   };
   assert.deepEqual(
     lines_in(unbound, (value) => value * 2),
-    { ...unbound, dots: [{ ...unbound.dots[0], value: 40 }], fan: [{ at: 1, p10: 0, p50: 20, p90: 40 }] },
+    { ...unbound, dots: [{ ...unbound.dots[0], value: 40 }], fan: [{ at: 1, p10: 0, p50: 20, p90: 40 }], line: null },
   );
 });

@@ -16,6 +16,7 @@ import { is_watched } from "../level.js";
  * @typedef {{at: number, kind: "change" | "feeding", said: number}} Mark `said`: litres changed, grams fed
  * @typedef {{parameter: string, dots: Dot[], fan: Fan[], marks: Mark[], limit: Limit | null,
  * from: number, now: number, to: number}} Lines
+ * @typedef {Lines & {line: number | null}} Drawn as it is drawn: in the unit shown, with the limit in it
  */
 
 /**
@@ -89,10 +90,10 @@ function read(reading) {
 }
 
 /**
- * The same lines in another unit.
+ * The same lines in the unit that is shown.
  * @param {Lines} lines
  * @param {(value: number) => number} show
- * @returns {Lines}
+ * @returns {Drawn}
  */
 export function lines_in(lines, show) {
   const of = (/** @type {number | null} */ value) => (value === null ? null : show(value));
@@ -100,19 +101,20 @@ export function lines_in(lines, show) {
     ...lines,
     dots: lines.dots.map((dot) => ({ ...dot, value: show(dot.value), low: of(dot.low), high: of(dot.high) })),
     fan: lines.fan.map(({ at, p10, p50, p90 }) => ({ at, p10: show(p10), p50: show(p50), p90: show(p90) })),
+    line: lines.limit && show(lines.limit.mg_n_l),
   };
 }
 
 /**
  * The span of values to draw; for concentrations it starts at 0.
- * @param {Lines} lines
+ * @param {Drawn} lines
  * @returns {[number, number]}
  */
-export function span({ parameter, dots, fan, limit }) {
+export function span({ parameter, dots, fan, line }) {
   const all = [
     ...dots.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),
     ...fan.flatMap(({ p10, p90 }) => [p10, p90]),
-    ...(limit ? [limit.mg_n_l] : []),
+    ...(line === null ? [] : [line]),
   ];
   const most = Math.max(...all);
   if (is_watched(parameter)) return [0, most > 0 ? most * 1.12 : 1];

@@ -11,7 +11,7 @@ const DAY_S = 86_400;
 /** @type {("p10" | "p50" | "p90")[]} */
 const QUANTILES = ["p10", "p50", "p90"];
 
-/** @param {{lines: import("../../advice/forecast/chart_lines.js").Lines}} props */
+/** @param {{lines: import("../../advice/forecast/chart_lines.js").Drawn}} props */
 export function Chart({ lines }) {
   const place = useRef(/** @type {HTMLElement | null} */ (null));
   useEffect(() => plot(/** @type {HTMLElement} */ (place.current), () => options(lines), data(lines)), [lines]);
@@ -20,7 +20,7 @@ export function Chart({ lines }) {
 
 /**
  * The columns that uPlot draws: time in seconds, then the 10 %, 50 % and 90 % quantiles.
- * @param {import("../../advice/forecast/chart_lines.js").Lines} lines
+ * @param {import("../../advice/forecast/chart_lines.js").Drawn} lines
  */
 const data = ({ fan, from, now }) => {
   const points = fan.length ? fan : [{ at: now, p10: null, p50: null, p90: null }];
@@ -29,7 +29,7 @@ const data = ({ fan, from, now }) => {
   return [all.map(({ at }) => at / 1000), ...QUANTILES.map((quantile) => all.map((point) => point[quantile]))];
 };
 
-/** @param {import("../../advice/forecast/chart_lines.js").Lines} lines */
+/** @param {import("../../advice/forecast/chart_lines.js").Drawn} lines */
 function options(lines) {
   const { from, now, to } = lines;
   const [low, high] = span(lines);

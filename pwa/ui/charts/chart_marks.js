@@ -1,6 +1,6 @@
 /** Paints what a chart shows beside the fan: now, changes, feedings, the limit, and readings with their kit's span. */
 
-/** @import { Lines } from "../../advice/forecast/chart_lines.js" */
+/** @import { Drawn, Lines } from "../../advice/forecast/chart_lines.js" */
 /** @import uPlot from "../../vendor/uplot.js" */
 /** @typedef {(name: string) => string} Token */
 
@@ -36,15 +36,15 @@ export function paint_under(chart, { marks, now, to }, token) {
 
 /**
  * Paint above the fan: the limit, and the readings as dots.
- * @param {uPlot} chart @param {Lines} lines @param {Token} token
+ * @param {uPlot} chart @param {Drawn} lines @param {Token} token
  */
-export function paint_over(chart, { dots, limit }, token) {
+export function paint_over(chart, { dots, line: limit }, token) {
   const { ctx, bbox } = chart;
   const px = devicePixelRatio;
   within(chart, () => {
-    if (limit) {
+    if (limit !== null) {
       ctx.strokeStyle = token("--alarm");
-      const y = chart.valToPos(limit.mg_n_l, "y", true);
+      const y = chart.valToPos(limit, "y", true);
       line(ctx, bbox.left, y, bbox.left + bbox.width, y, 2 * px, [8 * px, 6 * px]);
     }
     for (const { at, value, low, high, doubted } of dots) {

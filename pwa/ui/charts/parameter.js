@@ -3,15 +3,16 @@
  */
 import { html, useMemo } from "../../vendor/preact.js";
 import { lines_in } from "../../advice/forecast/chart_lines.js";
-import { SPECIES } from "../../advice/level.js";
+import { as_read, is_watched } from "../../advice/level.js";
 import { number, short, t, when } from "../../i18n/words.js";
 import { chance_said } from "../words/chance.js";
 import { Chart } from "./chart.js";
-import { as_ion, litres_said, nitrogen, parameter_name } from "../words/figures.js";
+import { level_said, level_unit, litres_said, nitrogen, parameter_name } from "../words/figures.js";
 import { measures, shown_in } from "../state/measures.js";
 
+/** @import { Basis } from "../../advice/level.js" */
+/** @import { Drawn, Lines } from "../../advice/forecast/chart_lines.js" */
 /** @import { Watched } from "../../types/advice.js" */
-/** @typedef {import("../../advice/forecast/chart_lines.js").Lines} Lines */
 
 /**
  * The name under which the outlook gives the chance of a parameter.
@@ -22,34 +23,32 @@ export const CHANCE_OF = { total_ammonia: "nh3", nitrite: "nitrite", nitrate: "n
 const POINTS = 6;
 
 /**
- * @param {{lines: Lines, next: import("../../types/advice.js").AheadAnswer | undefined, as_table: boolean, now:
- * number}} props `next`: the outlook until the next test, if
- * it is there
+ * @param {{lines: Lines, basis: Basis, next: import("../../types/advice.js").AheadAnswer | undefined,
+ * as_table: boolean, now: number}} props `basis`: how this tank's kit reads; `next`: the outlook until the next test,
+ * if it is there
  */
-export function Parameter({ lines: held, next, as_table, now }) {
+export function Parameter({ lines: held, basis, next, as_table, now }) {
   const { parameter } = held;
-  const lines = useMemo(
-    () => (parameter === "temperature" ? lines_in(held, shown_in("°C").show) : held),
-    [held, measures.value],
-  );
+  const unit = unit_of(parameter, basis);
+  const lines = useMemo(() => lines_in(held, show_of(parameter, basis)), [held, basis, measures.value]);
   const id = `of-${parameter}`;
   return html`
     <section class="parameter" aria-labelledby=${id}>
-      <h2 id=${id}>${parameter_name(parameter)} <span class="unit">${unit_of(parameter)}</span></h2>
+      <h2 id=${id}>${parameter_name(parameter)} <span class="unit">${unit}</span></h2>
       ${
         next &&
         parameter in CHANCE_OF &&
-        html`<${Chance} lines=${lines}
+        html`<${Chance} lines=${held} basis=${basis}
         chance=${next.pass_chance[CHANCE_OF[parameter]]}
           standing=${next.now[`${/** @type {Watched} */ (parameter)}_mg_n_l`]} />`
       }
       ${!as_table && html`<${Chart} lines=${lines} />`}
-      <div class=${as_table ? "" : "unseen"}><${Table} lines=${lines} now=${now} /></div>
+      <div class=${as_table ? "" : "unseen"}><${Table} lines=${lines} unit=${unit} now=${now} /></div>
     </section>`;
 }
 
-/** @param {{lines: Lines, chance: number, standing: {p10: number, p50: number, p90: number}}} props */
-function Chance({ lines, chance, standing }) {
+/** @param {{lines: Lines, basis: Basis, chance: number, standing: {p10: number, p50: number, p90: number}}} props */
+function Chance({ lines, basis, chance, standing }) {
   const { parameter, limit, fan } = lines;
   if (!limit || fan.length === 0) return null;
   const last = fan.at(-1);
@@ -61,14 +60,13 @@ function Chance({ lines, chance, standing }) {
     <p class="chance">${said[0].toLocaleUpperCase() + said.slice(1)}</p>
     <p class="soft small">
       ${t("outlook.limit", {
-        limit: nitrogen(limit.mg_n_l),
-        also: as_ion(parameter, limit.mg_n_l),
+        limit: level_said(parameter, limit.mg_n_l, basis),
         by: t(`limit.${limit.by}`),
       })} ${wide && t("outlook.wide")}</p>`;
 }
 
-/** @param {{lines: Lines, now: number}} props */
-function Table({ lines, now }) {
+/** @param {{lines: Drawn, unit: string, now: number}} props */
+function Table({ lines, unit, now }) {
   const { parameter, fan, dots, marks } = lines;
   const said = (/** @type {number} */ value) => figure_said(parameter, value);
   const every = Math.max(1, Math.round((fan.length - 1) / POINTS));
@@ -103,7 +101,7 @@ function Table({ lines, now }) {
       })}</p>`
     }
     <table class="measured outlook-table">
-      <caption class="unseen">${parameter_name(parameter)} ${unit_of(parameter)}</caption>
+      <caption class="unseen">${parameter_name(parameter)} ${unit}</caption>
       ${
         fan.length > 0 &&
         html`
@@ -141,8 +139,16 @@ function span_said({ low, high }, said) {
 }
 
 /** @param {string} parameter @param {number} value */
-const figure_said = (parameter, value) => (parameter in SPECIES ? nitrogen(value) : number(value, 1));
+const figure_said = (parameter, value) => (is_watched(parameter) ? nitrogen(value) : number(value, 1));
 
-/** @param {string} parameter */
-const unit_of = (parameter) =>
-  parameter in SPECIES ? "mg N/L" : parameter === "temperature" ? shown_in("°C").label : "";
+/** @param {string} parameter @param {Basis} basis */
+const unit_of = (parameter, basis) =>
+  is_watched(parameter) ? level_unit(parameter, basis) : parameter === "temperature" ? shown_in("°C").label : "";
+
+/** Turns a figure of the lines into that of the unit. @param {string} parameter @param {Basis} basis */
+const show_of = (parameter, basis) =>
+  is_watched(parameter)
+    ? as_read(parameter, basis)
+    : parameter === "temperature"
+      ? shown_in("°C").show
+      : (/** @type {number} */ value) => value;

@@ -66,12 +66,11 @@ export const level_figure = (parameter, mg_n_l, basis) =>
 /** The same with its unit. @param {string} parameter @param {number} mg_n_l @param {Basis} basis */
 export const level_said = (parameter, mg_n_l, basis) => `${level_figure(parameter, mg_n_l, basis)}\u00a0mg/L`;
 
-/** mg N/L with as many decimals as its size needs. @param {number} value */
+/** A level in mg/L with as many decimals as its size needs. @param {number} value */
 export const nitrogen = (value) => number(value, value >= 10 ? 0 : value >= 2 ? 1 : 2);
 
-/** "= 0.33 mg/L as NO₂" of mg N/L. @param {string} parameter @param {number} mg_n_l */
-export const as_ion = (parameter, mg_n_l) =>
-  `=\u00a0${nitrogen(both_ways(parameter, mg_n_l, "n").as_ion_mg_l)}\u00a0mg/L ${read_as(parameter, "ion")}`;
+/** "mg/L as NO₂": the unit of a level as the kit reads it. @param {string} parameter @param {Basis} basis */
+export const level_unit = (parameter, basis) => `mg/L ${read_as(parameter, basis)}`;
 
 /** "23.5 L", "6.2 US gal": litres in the units of this phone. @param {number} litres */
 export const litres_said = (litres) => measured(litres, "L", 1);

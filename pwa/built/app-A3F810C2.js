@@ -1,2 +1,0 @@
-import{Cc as j,Eb as f,Ed as l,Fc as k,Nd as m,U as d,Zb as g,_b as h,ab as e,ae as n,de as o,jc as i,n as b,v as c}from"./chunk-BVTFX4IR.js";import"./chunk-HZWNA2UL.js";import"./chunk-HUU73SPY.js";import{J as a}from"./chunk-DKQSE4J2.js";import"./chunk-M3MFIEEJ.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-A3F810C2.js.map
