@@ -14,8 +14,8 @@ export function Incidents({ id, what }) {
   const tank = get("tank", id);
   if (!tank) return html`<${Missing} up="/" />`;
   return html`
-    <${Page} title=${t("incident.title")} up=${`/tank/${id}`} place="round"
-      aside=${html`<span class="soft">${tank.name}</span>`}>
+    <${Page} title=${t("incident.title")} up=${`/tank/${id}`} place="round">
+      <p class="soft">${tank.name}</p>
       <p class="sentence">${t("incident.which")}</p>
       <ul class="lines">${INCIDENT_CODES.map(
         (code) => html`

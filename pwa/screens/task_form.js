@@ -135,7 +135,7 @@ function What({ form, set }) {
           (title) => html`<button type="button" key=${title} aria-pressed=${form.title === title}
           onClick=${tap(() => set({ title, own_words: false }))}>${title}</button>`,
         )}
-        <button type="button" class="wide" aria-pressed=${own} onClick=${tap(() => set({ own_words: true }))}>
+        <button type="button" class="across" aria-pressed=${own} onClick=${tap(() => set({ own_words: true }))}>
           ${t("task_form.own_words")}</button>
       </div></fieldset>
     ${
