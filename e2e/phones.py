@@ -11,17 +11,16 @@ from real_server import ROOT
 
 # Long enough for a machine that is busy with other work.
 PATIENCE_MS = 60_000
-# The app drops taps while a page turns and for a moment after it or after another tap, as echoes of that tap. Where no
-# echo comes, waiting for that moment's end and ending it are the same. It answers what CLICKED asks for.
+# Waits until a tap counts, and answers what CLICKED asks for.
 SETTLED = f"""async () => {{
-  const {{ taps, router: {{ is_turning }} }} = await window.app();
-  window.is_echo = taps.is_echo;
-  // Words move once more when their forecast arrives, and the app drops taps at that moment.
-  const moves = () => is_turning() || document.querySelector("[aria-busy=true]");
+  const {{ taps: {{ is_echo }}, router: {{ is_turning }} }} = await window.app();
+  window.is_echo = is_echo;
+  // The app drops taps right after a change of page, as it does the second tap of a double tap; and when words move
+  // once more because their forecast arrives.
+  const moves = () => is_turning() || is_echo() || document.querySelector("[aria-busy=true]");
   for (const end = performance.now() + {PATIENCE_MS}; moves(); )
     if (performance.now() > end) throw new Error("the page does not settle");
-    else await new Promise((resolve) => setTimeout(resolve, 10));
-  taps.settle(0);
+    else await new Promise((resolve) => setTimeout(resolve, 20));
   return [performance.timeOrigin, window.clicks];
 }}"""
 TURN = "async (path) => (await window.app()).router.go(path)"

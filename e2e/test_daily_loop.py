@@ -43,7 +43,10 @@ def test_a_day_without_signal_and_a_second_phone(own_server, served_room, new_ph
     forecast_is_there(thumb)
     litres, dose = said_change(thumb)
     assert (litres, dose) == calculated(thumb, litres_in)
-    thumb.sees("= 0.39 mg/L as N")
+    other_way = thumb.page.get_by_text("= 0.39 mg/L as N")
+    expect(other_way).to_be_hidden()
+    thumb.page.get_by_text("As other kits read it").tap()
+    expect(other_way).to_be_visible()
 
     thumb.tap("link", "Change")
     thumb.tap("button", f"Log {litres:g} L and {dose:g} ml")

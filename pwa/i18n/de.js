@@ -186,6 +186,7 @@ export const de = {
   "tank.figures": "Letzte Werte",
   "tank.no_figures": "Noch nichts gemessen.",
   "tank.limit": "Grenze {limit}",
+  "tank.other_way": "Wie andere Tests es anzeigen",
 
   read_as: "als\u00a0{what}",
   "unit.ml": "ml",

@@ -182,6 +182,7 @@ export const en = {
   "tank.figures": "Latest figures",
   "tank.no_figures": "Nothing measured yet.",
   "tank.limit": "limit {limit}",
+  "tank.other_way": "As other kits read it",
 
   read_as: "as\u00a0{what}",
   "unit.ml": "ml",

@@ -195,6 +195,7 @@ export const fr = {
   "tank.figures": "Derniers chiffres",
   "tank.no_figures": "Rien de mesuré encore.",
   "tank.limit": "limite {limit}",
+  "tank.other_way": "Comme d’autres tests l’affichent",
 
   read_as: "en {what}",
   "unit.ml": "ml",

@@ -1,7 +1,7 @@
 /** One tank: what to do now and why, then its latest figures. */
 import { html } from "../vendor/preact.js";
 import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
-import { basis_of } from "../advice/level.js";
+import { basis_of, is_watched } from "../advice/level.js";
 import { long_run } from "../advice/life/long_run.js";
 import { stock_of } from "../advice/life/stock.js";
 import { t, when } from "../i18n/words.js";
@@ -144,6 +144,11 @@ function Latest({ facts, advice }) {
   );
   if (rows.length === 0) return html`<p class="soft section">${t("tank.no_figures")}</p>`;
   const limits = new Map(Object.entries(advice.limits));
+  // Never two ways of reading side by side: the other one is a tap away.
+  const other_ways = rows.flatMap((reading) => {
+    const { also } = figure(reading);
+    return also && is_watched(reading.parameter) ? { name: parameter_name(reading.parameter), also } : [];
+  });
   return html`
     <section class="section">
       <table class="measured">
@@ -156,11 +161,16 @@ function Latest({ facts, advice }) {
             <th scope="row">${parameter_name(reading.parameter)}<span class="also">${when(reading.at, facts.now)}</span>
               </th>
             <td><span class="big">${value}</span> <span class="unit">${unit}</span>
-              ${also && html`<span class="also">${also}</span>`}
+              ${also && !is_watched(reading.parameter) && html`<span class="also">${also}</span>`}
               ${limit && html`<span class="also">${t("tank.limit", { limit })}</span>`}</td>
           </tr>`;
         })}</tbody>
       </table>
+      ${
+        other_ways.length > 0 &&
+        html`<details class="more"><summary>${t("tank.other_way")}</summary>
+          ${other_ways.map(({ name, also }) => html`<p key=${name} class="soft small">${name}: ${also}</p>`)}</details>`
+      }
     </section>`;
 }
 
