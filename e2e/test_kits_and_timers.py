@@ -46,6 +46,7 @@ def test_own_kit_gives_its_tiles_and_timers(new_phone):
 
     thumb.tap("button", "0.4", exact=True)
     thumb.tap("button", "Save 1 reading")
+    thumb.page.get_by_text("As other kits read it").tap()
     thumb.sees("= 0.52 mg/L as NH₄")
     thumb.tap("link", "Test")
     thumb.tap("button", "Carbonate hardness")
