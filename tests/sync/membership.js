@@ -16,13 +16,15 @@ export class Membership {
   }
 
   /**
-   * The memberships after this backup is restored: as they were then, but what was closed since stays closed.
+   * The memberships after this backup is restored: as they were then, but what was closed since stays closed, and
+   * members keep the roles that they have now.
    * @param {Membership} now
    */
   restored_over(now) {
     const back = this.copy();
     for (const [key, device] of back.devices) device.revoked ||= now.devices.get(key)?.revoked ?? false;
-    for (const [keeper, role] of back.roles) back.roles.set(keeper, now.roles.get(keeper) === null ? null : role);
+    for (const keeper of back.roles.keys())
+      if (now.roles.has(keeper)) back.roles.set(keeper, now.roles.get(keeper) ?? null);
     return back;
   }
 
