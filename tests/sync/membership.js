@@ -23,8 +23,8 @@ export class Membership {
   restored_over(now) {
     const back = this.copy();
     for (const [key, device] of back.devices) device.revoked ||= now.devices.get(key)?.revoked ?? false;
-    for (const keeper of back.roles.keys())
-      if (now.roles.has(keeper)) back.roles.set(keeper, now.roles.get(keeper) ?? null);
+    for (const [keeper, role] of back.roles)
+      if (role !== null && now.roles.has(keeper)) back.roles.set(keeper, now.roles.get(keeper) ?? null);
     return back;
   }
 

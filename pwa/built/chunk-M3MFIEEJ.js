@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-03310BFE.json",de:"/built/shared-first-de-E6E34E89.json",fr:"/built/shared-first-fr-CDE665B0.json"},rest:{en:"/built/shared-rest-en-3B80456F.json",de:"/built/shared-rest-de-05596C15.json",fr:"/built/shared-rest-fr-495C78F3.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-M3MFIEEJ.js.map
