@@ -33,7 +33,7 @@ export const de_journal = {
   "feed.protein": "{percent}\u00a0% Protein",
   "feed.becomes": "Was daraus wird",
   "feed.nitrogen":
-    "Gefressen werden daraus etwa {mg}\u00a0mg Ammoniumstickstoff: hier ein Anstieg um {rise}\u00a0mg\u00a0N/L, wenn weder Bakterien noch Pflanzen ihn aufnähmen.",
+    "Gefressen werden daraus etwa {mg}\u00a0mg Ammoniumstickstoff: hier ein Anstieg um {rise}, wenn weder Bakterien noch Pflanzen ihn aufnähmen.",
   "feed.assumed": "Gerechnet mit {percent}\u00a0% Protein, denn es ist keines festgelegt.",
   "feed.all": { one: "{count} Becken füttern wie üblich", other: "{count} Becken füttern wie üblich" },
   "feed.each": "{tank} {amount}",

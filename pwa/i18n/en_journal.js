@@ -33,7 +33,7 @@ export const en_journal = {
   "feed.protein": "{percent}\u00a0% protein",
   "feed.becomes": "What it becomes",
   "feed.nitrogen":
-    "Eaten, it becomes about {mg}\u00a0mg of ammonia nitrogen: a rise of {rise}\u00a0mg\u00a0N/L here, if neither bacteria nor plants took it up.",
+    "Eaten, it becomes about {mg}\u00a0mg of ammonia nitrogen: a rise of {rise} here, if neither bacteria nor plants took it up.",
   "feed.assumed": "Counted with {percent}\u00a0% protein, for none is set down.",
   "feed.all": { one: "Feed {count} tank as usual", other: "Feed {count} tanks as usual" },
   "feed.each": "{tank} {amount}",

@@ -321,7 +321,7 @@ export const fr = {
   "water.short": "Eau",
   "water.none": "pas d’eau d’apport indiquée",
   "label.none": "pas de déchlorant indiqué",
-  "label.line": "{amount} {unit} pour {litres} L",
+  "label.line": "{amount} {unit} pour {litres}",
   "water.source_water": "Eau d’apport",
   "water.dechlorinator": "Déchlorant",
   "water.new_source_water": "Nouvelle eau d’apport",

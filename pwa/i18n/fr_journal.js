@@ -35,7 +35,7 @@ export const fr_journal = {
   "feed.protein": "{percent} % de protéines",
   "feed.becomes": "Ce qu’elle devient",
   "feed.nitrogen":
-    "Mangée, elle devient environ {mg} mg d’azote ammoniacal : ici une montée de {rise} mg N/L, si ni bactéries ni plantes n’en prenaient.",
+    "Mangée, elle devient environ {mg} mg d’azote ammoniacal : ici une montée de {rise}, si ni bactéries ni plantes n’en prenaient.",
   "feed.assumed": "Compté avec {percent} % de protéines, car rien n’est indiqué.",
   "feed.all": forms("Nourrir {count} bac comme d’habitude", "Nourrir {count} bacs comme d’habitude"),
   "feed.each": "{tank} {amount}",

@@ -5,10 +5,11 @@
 import { html } from "../vendor/preact.js";
 import { becomes, feed_step, foods, ration_of, usual_meal } from "../advice/journal/feeding.js";
 import { facts_of } from "../advice/facts.js";
+import { basis_of } from "../advice/level.js";
 import { InvalidInput, cautions_of, field_named, record_field, records } from "../contracts.js";
 import { number, short, t, when } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
-import { grams_said, nitrogen } from "../ui/words/figures.js";
+import { grams_said, level_said, read_as } from "../ui/words/figures.js";
 import { Fields, payload_of } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
 import { KnownFrom } from "../ui/contract/known_from.js";
@@ -78,7 +79,7 @@ export function Feed({ id }) {
       <${Refused} form=${form} kind="feeding" beside=${form.draft.value.food === "" ? OWN : []} />
       <${Food} form=${form} known=${known} given=${given} />
       <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => form.set({ at: moment })} />
-      ${feed_g > 0 && html`<${Becomes} tank=${tank} feed_g=${feed_g} protein_fraction=${given.protein_fraction} />`}
+      <${Becomes} tank=${tank} facts=${facts} feed_g=${feed_g} protein_fraction=${given.protein_fraction} />
       <${RationWhy} ration=${ration} />
       ${cautions_of("nitrogen_load").map(
         (text) => html`<p class="caution small"
@@ -164,13 +165,20 @@ function Last({ feedings }) {
   )}</p>`;
 }
 
-/** @param {{tank: import("../types/views.js").Tank, feed_g: number, protein_fraction: number | undefined}} props */
-function Becomes({ tank, feed_g, protein_fraction }) {
+/**
+ * @param {{tank: import("../types/views.js").Tank, facts: ReturnType<typeof facts_of>, feed_g: number,
+ * protein_fraction: number | undefined}} props
+ */
+function Becomes({ tank, facts, feed_g, protein_fraction }) {
+  if (feed_g === 0) return null;
+  const basis = basis_of({
+    reading: facts.readings.findLast(({ parameter }) => parameter === "total_ammonia") ?? null,
+  });
   try {
     const { input, answer, assumed } = becomes(tank, feed_g, protein_fraction);
     const parts = {
       mg: short(answer.tan_mg_n_day, 1),
-      rise: nitrogen(answer.tan_mg_n_l_day),
+      rise: `${level_said("total_ammonia", answer.tan_mg_n_l_day, basis)} ${read_as("total_ammonia", basis)}`,
       percent: number(100 * input.protein_fraction, 0),
     };
     return html`
