@@ -55,7 +55,7 @@ const HEADINGS = /** @type {[Column, RegExp][]} */ ([
 ]);
 /** Those read as the ion or as nitrogen. */
 export const WITH_BASIS = /** @type {Parameter[]} */ (["total_ammonia", "nitrite", "nitrate"]);
-/** Of these "<0.25" is a reading: less than the kit's lowest step. Of a pH or a temperature it says nothing. */
+/** For these parameters "<0.25" is a reading below the kit's lowest step; for pH and temperature it is an error. */
 const FROM_ZERO = /** @type {Column[]} */ ([...WITH_BASIS, "phosphate", "oxygen", "chlorine"]);
 /** What a parameter is read in where the record holds a unit. @type {Partial<Record<Column, string>>} */
 const UNITS = { temperature: "°C", kh: "°dKH", gh: "°dGH", phosphate: "mg/L", conductivity: "µS/cm", oxygen: "mg/L" };

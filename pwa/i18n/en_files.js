@@ -57,5 +57,5 @@ export const en_files = {
   "shared.none": "No photo is waiting here.",
   "archive.tables": "Keep everything as tables",
   "archive.tables_why":
-    "One CSV file a kind, for a spreadsheet: readings, changes, doses, meals, animals and all else. Times are in UTC. columns.csv says what each column holds, and its unit.",
+    "One CSV file for each kind of entry, for a spreadsheet: readings, changes, doses, meals, animals and all else. Times are in UTC. columns.csv says what each column holds, and its unit.",
 };

@@ -39,8 +39,7 @@ export const en_room = {
       "The restored server lacks {count} entries. They are kept on this phone until someone who may write them gives them back.",
   },
   "sharing.photos_so_far": "{count} of {total} pictures on this phone are shared.",
-  "sharing.back_so_far":
-    "After the restore of the server, {count} of {total} entries are looked through or given back.",
+  "sharing.back_so_far": "After the restore of the server, {count} of {total} entries are checked or given back.",
   "sharing.all_long": "Everything on this phone is shared.",
   "sharing.last": "Last shared {when}.",
   "sharing.offline": "No signal. Go on recording: it is kept here and shared later.",
@@ -225,7 +224,7 @@ export const en_room = {
   "archive.import_why":
     "Into the room that is open. It is checked whole first. Of what is here already only what is newer counts; the same copy twice changes nothing.",
   "archive.making": "Making the copy: {count} of {total}.",
-  "archive.taking_in": "Taking the copy in: {count} of {total}. It is here once all of it is.",
+  "archive.taking_in": "Taking the copy in: {count} of {total}. It shows when all of it is in.",
   "archive.interrupted": "Taking {file} in was interrupted. Choose it once more: nothing of it is taken in twice.",
   "archive.taken_in": { one: "{count} record taken in", other: "{count} records taken in" },
   "archive.nothing_new": "Nothing in it was new here",

@@ -45,7 +45,7 @@ UNITS = {
     **{"temperature": "°C", "kh": "°dKH", "gh": "°dGH", "phosphate": "mg/L", "conductivity": "µS/cm"},
     "oxygen": "mg/L",
 }
-# Of these "<0.25" is a reading: less than the kit's lowest step. Of a pH or a temperature it says nothing.
+# For these parameters "<0.25" is a reading below the kit's lowest step; for pH and temperature it is an error.
 FROM_ZERO = (*WITH_BASIS, "phosphate", "oxygen", "chlorine")
 # What tells the tables that this app writes from a notebook, and the kinds that are taken in again.
 OWN = ("at", "tank", "tank_id", "by", "id")
