@@ -169,12 +169,13 @@ async function main() {
 function keep_shell() {
   if (!("serviceWorker" in navigator)) return;
   const worker = new Workbox("/sw.js");
+  // A message can be lost, and a newer version can take the waiting one's place: ask until this page is left.
+  const use_it = () => {
+    worker.messageSkipWaiting();
+    setTimeout(use_it, 2000);
+  };
   worker.addEventListener("waiting", () => {
-    notice.value = {
-      text: t("notice.new_version"),
-      action: t("notice.use_it"),
-      work: () => worker.messageSkipWaiting(),
-    };
+    notice.value = { text: t("notice.new_version"), action: t("notice.use_it"), work: use_it };
     worker.addEventListener("controlling", () => location.reload());
   });
   void worker.register();
