@@ -16,7 +16,7 @@ import { corrected_now, iso_of, may_write } from "./write.js";
 const TOLD_AFTER = 100;
 
 /**
- * Take an archive in: a ZIP or its bare `room.jsonl`. Of a record that is here already only what is newer counts. Rows
+ * Take an archive in: a ZIP or its bare `room.jsonl`. Where a record is here already, the newer one stays. Rows
  * of kinds that this keeper may not write are left out: the server would refuse them.
  * It is all or nothing: interrupted, it has taken nothing in.
  * @param {import("./phone.js").Phone} phone @param {string} room_id @param {Blob} file

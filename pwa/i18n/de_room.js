@@ -230,7 +230,7 @@ export const de_room = {
   "archive.readings_why": "CSV, für eine Tabellenkalkulation.",
   "archive.import": "Eine Kopie aufnehmen",
   "archive.import_why":
-    "In den offenen Raum. Sie wird zuerst ganz geprüft. Von dem, was schon hier ist, zählt nur Neueres; dieselbe Kopie zweimal ändert nichts.",
+    "Die Kopie kommt in den offenen Raum. Zuerst wird sie ganz geprüft. Gibt es einen Eintrag schon, bleibt der neuere. Dieselbe Kopie zweimal aufzunehmen ändert nichts.",
   "archive.making": "Die Kopie entsteht: {count} von {total}.",
   "archive.taking_in": "Die Kopie kommt herein: {count} von {total}. Sie ist da, sobald alles da ist.",
   "archive.interrupted":

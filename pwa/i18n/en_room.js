@@ -222,7 +222,7 @@ export const en_room = {
   "archive.readings_why": "CSV, for a spreadsheet.",
   "archive.import": "Take a copy in",
   "archive.import_why":
-    "Into the room that is open. It is checked whole first. Of what is here already only what is newer counts; the same copy twice changes nothing.",
+    "The copy goes into the room that is open. All of it is checked first. Where an entry is here already, the newer one stays. Taking the same copy in twice changes nothing.",
   "archive.making": "Making the copy: {count} of {total}.",
   "archive.taking_in": "Taking the copy in: {count} of {total}. It shows when all of it is in.",
   "archive.interrupted": "Taking {file} in was interrupted. Choose it once more: nothing of it is taken in twice.",

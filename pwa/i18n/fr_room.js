@@ -229,7 +229,7 @@ export const fr_room = {
   "archive.readings_why": "CSV, pour un tableur.",
   "archive.import": "Reprendre une copie",
   "archive.import_why":
-    "Dans la salle ouverte. Elle est d’abord vérifiée en entier. De ce qui est déjà ici, seul le plus récent compte ; la même copie deux fois ne change rien.",
+    "La copie va dans la salle ouverte. Elle est d’abord vérifiée en entier. Si une entrée existe déjà, la plus récente reste. Reprendre deux fois la même copie ne change rien.",
   "archive.making": "La copie se fait : {count} sur {total}.",
   "archive.taking_in": "La copie arrive : {count} sur {total}. Elle est là dès que tout y est.",
   "archive.interrupted":
