@@ -20,6 +20,7 @@ from pathlib import Path
 from driven import PATIENCE_S, Driven, Refused
 
 BROWSERS = sorted(Path("/usr/lib").glob("*/webkit2gtk-4.*/MiniBrowser"))
+STANDS_AT = "`${performance.timeOrigin} ${location.href}`"
 PROGRAMS = ("WebKitWebDriver", "xvfb-run", "dbus-run-session", "localedef")
 
 
@@ -59,9 +60,27 @@ class WebKit(Driven):
         self._log.close()
         self._home.cleanup()
 
+    def open(self, url: str) -> None:
+        self._leave(lambda: super(WebKit, self).open(url))
+
+    def back(self) -> None:
+        self._leave(super().back)
+
+    def forward(self) -> None:
+        self._leave(super().forward)
+
+    def _leave(self, go) -> None:
+        """Wait until the browser has left this page and loaded another."""
+        here = self.run(f"return {STANDS_AT}")
+        go()
+        self.waits_for(f"return {STANDS_AT} !== '{here}' && document.readyState === 'complete'")
+
     def _start(self) -> str:
         options = {"binary": str(BROWSERS[-1]), "args": ["--automation"]}
-        wanted = {"capabilities": {"alwaysMatch": {"webkitgtk:browserOptions": options}}}
+        # The driver itself would wait for the page's load: on a busy machine sometimes for ever, where the page goes to
+        # another origin and so to another process. `_leave` waits instead.
+        always = {"webkitgtk:browserOptions": options, "pageLoadStrategy": "none"}
+        wanted = {"capabilities": {"alwaysMatch": always}}
         end = time.monotonic() + PATIENCE_S
         while True:
             try:
