@@ -3,8 +3,9 @@
 import fcntl
 import os
 import socket
+import ssl
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -99,5 +100,17 @@ def _settings(address: Address, certificate: Path | None, logged: str) -> dict:
         settings |= {"accesslog": "-", "access_log_format": "%(h)s %(t)s %(m)s %(U)s %(s)s %(B)s %(M)sms"}
     if certificate:
         # gunicorn reads the file anew for each connection, so a renewed certificate serves from the next one on.
-        settings |= {"certfile": str(certificate), "keyfile": str(certificate)}
+        settings |= {"certfile": str(certificate), "keyfile": str(certificate), "ssl_context": whole_certificate}
     return settings
+
+
+def whole_certificate(_, read: Callable[[], ssl.SSLContext]) -> ssl.SSLContext:
+    """gunicorn's context for one connection.
+
+    The file is opened twice, for the certificate and for its key. If it is renewed in between, the two do not fit, and
+    the file is read once more.
+    """
+    try:
+        return read()
+    except ssl.SSLError:
+        return read()

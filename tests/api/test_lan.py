@@ -10,6 +10,7 @@ import pytest
 from cryptography import x509
 from cryptography.hazmat.primitives.serialization import load_pem_private_key
 from limnary import lan
+from limnary.serve import whole_certificate
 from rogue import signed_for
 from started_server import RealServer
 
@@ -136,6 +137,22 @@ def test_a_key_that_is_not_the_authoritys_makes_a_new_authority(tmp_path):
     new, certificate = (load(path) for path in lan.certificates(tmp_path, "10.0.0.5", NOW))
     assert new.serial_number != old.serial_number
     certificate.verify_directly_issued_by(new)
+
+
+def test_a_certificate_renewed_while_it_is_read_is_read_again(tmp_path):
+    for name in ("old", "new", "other"):
+        (tmp_path / name).mkdir()
+    old, new, other = (lan.certificates(tmp_path / name, "10.0.0.5", NOW)[1] for name in ("old", "new", "other"))
+    reads = iter([(old, new), (new, new), (old, new), (new, other)])
+
+    def read():
+        context = ssl.SSLContext(ssl.PROTOCOL_TLS_SERVER)
+        context.load_cert_chain(*next(reads))
+        return context
+
+    assert isinstance(whole_certificate(None, read), ssl.SSLContext)
+    with pytest.raises(ssl.SSLError):  # a file that stays wrong is not read for ever
+        whole_certificate(None, read)
 
 
 # Each tick finds the certificate due.
