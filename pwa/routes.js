@@ -29,6 +29,8 @@ const tasks = of_place(() => import("./places/tasks.js"));
 
 /** @type {Props} */
 const of_id = ({ id }) => ({ key: id, id });
+/** @type {Props} */
+const of_query = ({ id }, url) => ({ key: url.href, id, query: url.searchParams });
 
 /** Path, screen and, where it has any, the screen's props. @type {[string, () => Promise<Screen>, Props?][]} */
 export const ROUTES = [
@@ -46,7 +48,7 @@ export const ROUTES = [
   ["/tank/:id/setup", setup("SettingUp"), of_id],
   ["/tank/:id/setup/:step", setup("SettingUp"), ({ id, step }) => ({ key: `${id}/${step}`, id, step })],
   ["/tank/:id/buy", setup("Buy"), of_id],
-  ["/tank/:id/test", tank("Test"), of_id],
+  ["/tank/:id/test", tank("Test"), of_query],
   ["/tank/:id/change", tank("Change"), of_id],
   ["/tank/:id/outlook", tank("Outlook"), of_id],
   ["/tank/:id/long-run", tank("LongRunPage"), of_id],
@@ -58,14 +60,14 @@ export const ROUTES = [
   ["/incidents", alarm("Incidents"), (_, url) => ({ key: url.href, what: url.searchParams.get("what") ?? undefined })],
   ["/tank/:id/trends", journal("Trends"), of_id],
   ["/tank/:id/history", journal("History"), of_id],
-  ["/tank/:id/month", journal("MonthPage"), ({ id }, url) => ({ key: url.href, id, query: url.searchParams })],
-  ["/tank/:id/year", journal("YearPage"), ({ id }, url) => ({ key: url.href, id, query: url.searchParams })],
+  ["/tank/:id/month", journal("MonthPage"), of_query],
+  ["/tank/:id/year", journal("YearPage"), of_query],
   ["/year", journal("RoomYear"), (_, url) => ({ key: url.href, query: url.searchParams })],
   ["/tank/:id/water", journal("Water"), of_id],
   ["/tank/:id/stock", life("Stock"), of_id],
-  ["/tank/:id/stock/new", life("StockEntry"), ({ id }, url) => ({ key: url.href, id, query: url.searchParams })],
+  ["/tank/:id/stock/new", life("StockEntry"), of_query],
   ["/tank/:id/plants", life("Plants"), of_id],
-  ["/tank/:id/plants/new", life("PlantingEntry"), ({ id }, url) => ({ key: url.href, id, query: url.searchParams })],
+  ["/tank/:id/plants/new", life("PlantingEntry"), of_query],
   ["/tank/:id/tool", life("SharedTool"), of_id],
   ["/trace", life("Trace"), (_, url) => ({ key: url.searchParams.get("tank") ?? "", query: url.searchParams })],
   ["/search", journal("Search")],

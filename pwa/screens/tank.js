@@ -64,7 +64,7 @@ function Running({ tank }) {
       </section>
       <${DueTasks} tank=${id} label=${t("tasks.today")} />
       <${FirstFish} tank=${tank} />
-      <${Latest} facts=${facts} advice=${advice} />
+      <${Latest} id=${id} facts=${facts} advice=${advice} />
       <${WriteDown} id=${id} />
       <nav class="section" aria-label=${tank.name}>
         <ul class="lines">
@@ -137,12 +137,16 @@ function FirstFish({ tank }) {
     </section>`;
 }
 
-/** @param {{facts: Facts, advice: Advice}} props */
-function Latest({ facts, advice }) {
+/**
+ * The latest figures; a tap on a name tests that parameter alone.
+ * @param {{id: string, facts: Facts, advice: Advice}} props
+ */
+function Latest({ id, facts, advice }) {
   const rows = [...TESTED, ...SELDOM].flatMap(
     (parameter) => facts.readings.findLast((reading) => reading.parameter === parameter) ?? [],
   );
   if (rows.length === 0) return html`<p class="soft section">${t("tank.no_figures")}</p>`;
+  const may_test = room.value.may("reading");
   const limits = new Map(Object.entries(advice.limits));
   // Never two ways of reading side by side: the other one is a tap away.
   const other_ways = rows.flatMap((reading) => {
@@ -157,9 +161,11 @@ function Latest({ facts, advice }) {
           const { value, unit, also } = figure(reading);
           const mg_n_l = limits.get(reading.parameter)?.mg_n_l;
           const limit = mg_n_l && level_said(reading.parameter, mg_n_l, reading.basis ?? "ion");
+          const said = html`${parameter_name(reading.parameter)}<span class="also">${when(reading.at, facts.now)}</span>`;
           return html`<tr key=${reading.parameter}>
-            <th scope="row">${parameter_name(reading.parameter)}<span class="also">${when(reading.at, facts.now)}</span>
-              </th>
+            <th scope="row">${
+              may_test ? html`<a class="again" href=${`/tank/${id}/test?of=${reading.parameter}`}>${said}</a>` : said
+            }</th>
             <td><span class="big">${value}</span> <span class="unit">${unit}</span>
               ${also && !is_watched(reading.parameter) && html`<span class="also">${also}</span>`}
               ${limit && html`<span class="also">${t("tank.limit", { limit })}</span>`}</td>

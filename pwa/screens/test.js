@@ -1,6 +1,6 @@
 /**
  * A test at the tank: one parameter after another, read by tiles or a keypad, all saved together; parameters tested now
- * and then are one tap away.
+ * and then are one tap away. Opened `of` one parameter, it asks for that one alone.
  */
 import { HOUR } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
@@ -14,6 +14,7 @@ import { SELDOM, TESTED, UNITS, kit_for, reading_of } from "../ui/kits.js";
 import { get, now, room } from "../ui/state/live.js";
 import { shown_in } from "../ui/state/measures.js";
 import { Moment, no_moment } from "../ui/moment.js";
+import { NearLast } from "../ui/near_last.js";
 import { Page } from "../ui/page.js";
 import { new_id } from "../ui/state/record.js";
 import { Refused, closed_form, use_record_form } from "../ui/state/record_form.js";
@@ -34,17 +35,25 @@ const OLD_MS = 2 * HOUR;
  * keyed_in?: Record<string, string>, when?: string}} Draft
  */
 
-/** @returns {Draft} */
-const first = () => ({ at: 0, begun: Date.parse(room.value.now()), readings: {}, typed: {} });
+/** @param {string | null} alone the only parameter asked for @returns {Draft} */
+const first = (alone) => ({
+  at: alone ? STOPS.indexOf(alone) : 0,
+  begun: Date.parse(room.value.now()),
+  readings: {},
+  typed: {},
+});
 
-/** @param {{id: string}} props */
-export function Test({ id }) {
+/** @param {{id: string, query: URLSearchParams}} props `query`: `of` names the parameter that is asked for alone */
+export function Test({ id, query }) {
   const tank = get("tank", id);
-  const form = use_record_form({ name: `test.${id}`, first });
+  const of = query.get("of");
+  const alone = STOPS.includes(of) ? of : null;
+  const form = use_record_form({ name: alone ? `test.${id}.${alone}` : `test.${id}`, first: () => first(alone) });
   const closed = closed_form(tank, "reading", tank?.name ?? "");
   if (!tank || closed) return closed;
   const test = form.draft.value;
   const parameter = STOPS[test.at] ?? null;
+  const here = alone ? `/tank/${id}/test?of=${alone}` : `/tank/${id}/test`;
   const done = Object.values(test.readings);
   const strange = strange_readings(done);
 
@@ -68,19 +77,22 @@ export function Test({ id }) {
 
   return html`
     <${Page} title=${tank.name} up=${`/tank/${id}`}
-      act=${html`<${Way} test=${test} to=${to} />
+      act=${html`<${Way} test=${test} alone=${alone !== null} to=${to} />
         <button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>
           ${done.length ? t("test.save", { count: done.length }) : t("test.none")}</button>`}
-      aside=${html`<span class="soft figures">
+      aside=${
+        !alone &&
+        html`<span class="soft figures">
       ${
         test.at > ANSWERS ? t("test.seldom") : t("test.place", { at: Math.min(test.at + 1, ANSWERS), of: ANSWERS })
-      }</span>`}>
+      }</span>`
+      }>
       ${
         now.value - test.begun > OLD_MS &&
         done.length > 0 &&
         html`
         <div class="row apart caution"><span>${t("test.begun", { when: when(test.begun, now.value) })}</span>
-          <button class="quiet" type="button" onClick=${tap(() => (form.draft.value = first()))}>${t("test.afresh")}
+          <button class="quiet" type="button" onClick=${tap(() => (form.draft.value = first(alone)))}>${t("test.afresh")}
             </button></div>`
       }
       <${Refused} form=${form} kind="reading" />
@@ -88,10 +100,11 @@ export function Test({ id }) {
         on_go=${(/** @type {string} */ of) => to(STOPS.indexOf(of))} />
       ${
         parameter
-          ? html`<${Asked} key=${parameter} tank=${id} parameter=${parameter} form=${form} to=${to} />`
+          ? html`<${Asked} key=${parameter} tank=${id} here=${here} parameter=${parameter} form=${form}
+            next=${alone ? ANSWERS : test.at + 1} to=${to} />`
           : html`<${Answers} readings=${test.readings} on_go=${to_parameter} />`
       }
-      ${test.at < ANSWERS && html`<${Seldom} on_go=${to_parameter} />`}
+      ${!alone && test.at < ANSWERS && html`<${Seldom} on_go=${to_parameter} />`}
       <${Moment} at=${test.when} on_at=${(/** @type {string | undefined} */ moment) => form.set({ when: moment })} />
     <//>`;
 }
@@ -108,9 +121,16 @@ const strange_readings = (readings) =>
     return error ? [{ parameter, spec, error }] : [];
   });
 
-/** The way to the stop before and to the next one. @param {{test: Draft, to: To}} props */
-function Way({ test, to }) {
+/**
+ * The way to the stop before and to the next one. A parameter asked for alone leads to the answers, and they to it.
+ * @param {{test: Draft, alone: boolean, to: To}} props
+ */
+function Way({ test, alone, to }) {
   const parameter = STOPS[test.at];
+  if (alone) {
+    if (!parameter || !test.readings[parameter]) return null;
+    return html`<button class="quiet tall" type="button" onClick=${tap(() => to(ANSWERS))}>${t("test.next")}</button>`;
+  }
   const before = test.at > ANSWERS ? (test.from ?? ANSWERS) : test.at - 1;
   return html`
     ${
@@ -147,32 +167,36 @@ const Seldom = ({ on_go }) => html`
 
 /**
  * One parameter: a picked step leads on to the next stop, a keyed figure stays until the keeper goes on.
- * @param {{tank: string, parameter: string, form: Form, to: To}} props
+ * @param {{tank: string, here: string, parameter: string, form: Form, next: number, to: To}} props `here`: this page;
+ * `next`: the stop after this one
  */
-function Asked({ tank, parameter, form, to }) {
+function Asked({ tank, here, parameter, form, next, to }) {
   const test = form.draft.value;
   const with_reading = (/** @type {Read} */ read) => ({
     ...test.readings,
     [parameter]: { ...read, at: room.value.now() },
   });
-  const type = (/** @type {string} */ text, /** @type {Read | null} */ read, /** @type {string} */ unit) => {
+  const as_typed = (/** @type {string} */ text, /** @type {Read | null} */ read, /** @type {string} */ unit) => {
     const { [parameter]: _, ...others } = test.readings;
-    form.set({
+    return {
       keyed_in: { ...test.keyed_in, [parameter]: unit },
       typed: { ...test.typed, [parameter]: text },
       readings: read ? with_reading(read) : others,
-    });
+    };
   };
-  return html`<${Parameter} tank=${tank} parameter=${parameter} test=${test}
-    on_pick=${(/** @type {Read} */ read) => to(test.at + 1, { readings: with_reading(read) })} on_type=${type} />`;
+  return html`<${Parameter} tank=${tank} here=${here} parameter=${parameter} test=${test}
+    on_pick=${(/** @type {Read} */ read) => to(next, { readings: with_reading(read) })}
+    on_type=${(/** @type {Parameters<typeof as_typed>} */ ...typed) => form.set(as_typed(...typed))}
+    on_take=${(/** @type {Parameters<typeof as_typed>} */ ...typed) => to(next, as_typed(...typed))} />`;
 }
 
 /**
  * How one parameter is read: by the steps printed on the kit, or by a keypad.
- * @param {{tank: string, parameter: string, test: Draft, on_pick: (read: Read) => void,
- * on_type: (text: string, read: Read | null, keyed_in: string) => void}} props
+ * @param {{tank: string, here: string, parameter: string, test: Draft, on_pick: (read: Read) => void,
+ * on_type: (text: string, read: Read | null, keyed_in: string) => void,
+ * on_take: (text: string, read: Read, keyed_in: string) => void}} props `on_take`: a figure that needs no more keys
  */
-function Parameter({ tank, parameter, test, on_pick, on_type }) {
+function Parameter({ tank, here, parameter, test, on_pick, on_type, on_take }) {
   const kit = kit_for(parameter);
   const chosen = test.readings[parameter]?.value;
   const unit = kit.unit ?? UNITS[parameter];
@@ -195,11 +219,13 @@ function Parameter({ tank, parameter, test, on_pick, on_type }) {
           : kit.name
       }</span>
       <a class="quiet" href=${
-        kit.id ? `/room/test_kit/${kit.id}` : `/room/test_kit/new?parameter=${parameter}&then=/tank/${tank}/test`
+        kit.id
+          ? `/room/test_kit/${kit.id}`
+          : `/room/test_kit/new?parameter=${parameter}&then=${encodeURIComponent(here)}`
       }>${t(kit.id ? "kit.edit" : "kit.set_up")}
         </a>
     </p>
-    ${(kit.timers ?? []).length > 0 && html`<${Timed} kit=${kit} tank=${tank} />`}
+    ${(kit.timers ?? []).length > 0 && html`<${Timed} kit=${kit} tank=${tank} here=${here} />`}
     ${
       kit.entry === "steps" && (kit.steps ?? []).length > 0
         ? html`<div class="tiles steps" role="group" aria-label=${parameter_name(parameter)}>
@@ -209,7 +235,14 @@ function Parameter({ tank, parameter, test, on_pick, on_type }) {
               onClick=${tap(() => on_pick(reading_of(kit, step)))}>${short(step)}</button>`,
           )}
         </div>`
-        : html`<${Keypad} label=${parameter_name(parameter)} unit=${per_drop ? t("test.drops") : label} value=${typed}
+        : html`${
+            parameter === "temperature" &&
+            unit === "°C" &&
+            html`<${NearLast} tank=${tank} chosen=${chosen}
+              on_pick=${(/** @type {string} */ text, /** @type {number} */ celsius) =>
+                on_take(text, reading_of(kit, celsius), shown)} />`
+          }
+          <${Keypad} label=${parameter_name(parameter)} unit=${per_drop ? t("test.drops") : label} value=${typed}
           on_value=${(/** @type {string} */ text) => on_type(text, text === "" ? null : read(text), shown)} />
           ${
             per_drop &&
@@ -222,9 +255,9 @@ function Parameter({ tank, parameter, test, on_pick, on_type }) {
 
 /**
  * The kit's timed steps: a tap starts one, several may run.
- * @param {{kit: ReturnType<typeof kit_for>, tank: string}} props
+ * @param {{kit: ReturnType<typeof kit_for>, tank: string, here: string}} props
  */
-const Timed = ({ kit, tank }) => html`
+const Timed = ({ kit, tank, here }) => html`
   <ol class="lines timed">${(kit.timers ?? []).map(
     (/** @type {{what: string, seconds: number}} */ timer, /** @type {number} */ i) => {
       const id = `${tank}.${kit.id}.${i}`;
@@ -234,7 +267,7 @@ const Timed = ({ kit, tank }) => html`
           id,
           what: `${parameter_short_name(kit.parameter)}: ${timer.what}`,
           seconds: timer.seconds,
-          href: `/tank/${tank}/test`,
+          href: here,
         });
       return html`<li key=${i} class="line"><span>${i + 1}. ${timer.what}</span>
       <button class="quiet" type="button" onClick=${tap(start)}><${Icon} name="clock" size=${20} />
