@@ -8,12 +8,11 @@ from real_server import ROOT
 
 
 def copied(to: Path) -> Path:
-    """The code of server and phone, built, below `to`."""
+    """The code of server and phone, with its build, below `to`."""
     for folder in ("server/limnary", "pwa", "shared_schema"):
         leave = shutil.ignore_patterns("__pycache__", "node_modules")
         shutil.copytree(ROOT / folder, to / folder, ignore=leave)
     shutil.copy(ROOT / "pyproject.toml", to)
-    build(to)
     return to
 
 

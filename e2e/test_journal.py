@@ -6,6 +6,7 @@ import re
 from datetime import UTC, datetime, timedelta
 
 import pytest
+from foretold import write
 from journal_hands import write_note
 from playwright.sync_api import expect
 from room_hands import invite, join, read_ammonia, share
@@ -86,3 +87,57 @@ def test_a_change_written_down_late_and_in_the_wrong_tank(new_phone):
     thumb.sees("Corrected; before: Changed 26 L · Reed pool")
     thumb.tap("button", "Undo")
     thumb.sees("Nothing recorded yet.")
+
+
+def test_the_history_from_a_chosen_day_back(new_phone):
+    thumb = new_phone()
+    thumb.page.clock.set_fixed_time(NOW)
+    thumb.open("/")
+    have_tank(thumb, "Reed pool")
+    tank = {"tank": "tank-reed-pool"}
+    notes = [("note", f"note-{day}", {**tank, "at": at(day), "text": f"Note of day {day}"}) for day in (3, 5, 7)]
+    change = ("water_change", "change-6", {**tank, "at": at(6), "litres": 20, "fraction": 0.2})
+    meals = [("feeding", f"meal-{n}", {**tank, "at": at(4, n), "feed_g": 0.1}) for n in range(45)]
+    write(thumb, [*notes, change, *meals])
+    thumb.tap("link", "History")
+    thumb.sees("Note of day 7")
+    thumb.page.get_by_text("Go to a day").tap()
+    thumb.type("Day", "2026-05-05")
+    thumb.sees("Tuesday 5 May and before")
+    thumb.sees("Note of day 5")
+    expect(thumb.page.get_by_text("Note of day 7")).to_have_count(0)
+    expect(thumb.page.get_by_text("Note of day 3")).to_have_count(0)
+    thumb.tap("button", "Show older")
+    thumb.sees("Note of day 3")
+    # A day of which a part is taken out again is none: said, and the list stays.
+    thumb.page.get_by_role("textbox", name="Day").press("Backspace")
+    thumb.sees("No such day yet.")
+    thumb.sees("Tuesday 5 May and before")
+    expect(thumb.page.get_by_text("Note of day 7")).to_have_count(0)
+
+    thumb.tap("button", "Water")
+    thumb.sees("Nothing on Tuesday 5 May or before.")
+    thumb.type("Day", "2026-05-07")
+    thumb.sees("Nothing on Thursday 7 May. This is from before.")
+    thumb.sees("Changed 20 L")
+    thumb.tap("button", "Notes, photos")
+    thumb.type("Day", "2026-05-05")
+    thumb.tap("link", "Correct Note")
+    thumb.title("Correct")
+    thumb.tap("link", "Back")
+    thumb.sees("Tuesday 5 May and before")
+    thumb.sees("Note of day 5")
+    thumb.turn_to("/timeline")
+    thumb.sees("Note of day 7")
+    thumb.page.get_by_text("Go to a day").tap()
+    thumb.type("Day", "2026-05-04")
+    thumb.sees("Nothing on Monday 4 May. This is from before.")
+    thumb.tap("button", "All", exact=True)
+    thumb.sees("Monday 4 May and before")
+    thumb.tap("button", "Back to the newest")
+    thumb.sees("Note of day 7")
+
+
+def at(day, minute=0):
+    """A moment of May."""
+    return datetime(2026, 5, day, 10, minute, tzinfo=UTC).strftime("%Y-%m-%dT%H:%M:%S.000Z")

@@ -1,4 +1,4 @@
-"""One parameter alone, from a tank's latest figures: a temperature in three taps, the keypad in sight, no half test lost."""
+"""One parameter alone, from a tank's latest figures: a temperature in three taps, and no half test lost."""
 
 import pytest
 from foretold import write

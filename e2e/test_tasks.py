@@ -101,3 +101,33 @@ def kept(served_room, kind):
     """The fields of a kind's records that stand on the server."""
     rows = served_room.rows("SELECT fields FROM records WHERE kind = ? AND deleted IS NULL", kind)
     return [json.loads(row["fields"]) for row in rows]
+
+
+DONES = """() => app().then(({ live: { room } }) =>
+  room.value.all("task_done").map(({ at, due_at }) => [at, due_at]))"""
+
+
+def test_a_task_that_was_done_earlier(new_phone):
+    thumb = new_phone()
+    thumb.page.clock.set_fixed_time("2026-05-20T10:20:00Z")
+    thumb.open("/")
+    daily = {"title": "Wipe the glass", "starts_at": "2026-05-04T07:00:00.000Z", "rule": "FREQ=DAILY", "zone": "UTC"}
+    write(thumb, [["task", "task-0001", daily]])
+    thumb.turn_to("/task/task-0001")
+    thumb.page.get_by_text("When: now").tap()
+    thumb.type("Day and time", "2099-05-04T08:00")
+    thumb.sees("That has not happened yet")
+    for name in ("Done", "Skip once"):
+        expect(thumb.page.get_by_role("button", name=name, exact=True)).to_be_disabled()
+    thumb.tap("button", "3 hours ago")
+    thumb.tap("button", "Done", exact=True)
+    thumb.sees("Wipe the glass: done, saved on this phone")
+    # The next one follows the occurrence, and the form stands at now again.
+    thumb.sees("Next: tomorrow 09:00")
+    thumb.sees("When: now")
+    assert thumb.page.evaluate(DONES) == [["2026-05-20T07:20:00.000Z", "2026-05-20T07:00:00.000Z"]]
+    thumb.page.get_by_text("When: now").tap()
+    thumb.tap("button", "1 hour ago")
+    thumb.tap("button", "Skip once")
+    thumb.sees("skipped once, saved on this phone")
+    assert ["2026-05-20T09:20:00.000Z", "2026-05-21T07:00:00.000Z"] in thumb.page.evaluate(DONES)

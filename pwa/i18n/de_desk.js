@@ -2,6 +2,13 @@
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const de_desk = {
+  "history.go_to_day": "Zu einem Tag",
+  "history.day": "Tag",
+  "history.no_day": "Noch kein Tag. Gib Tag, Monat und ein Jahr ab 2000 ein.",
+  "history.newest": "Zum Neuesten",
+  "history.until": "{day} und davor",
+  "history.none_on": "Nichts am {day}. Das ist von davor.",
+  "history.none_until": "Nichts am {day} oder davor.",
   "month.title": "Ein Monat zum Drucken",
   "month.other": "Ein anderer Monat",
   "month.none": "Für diesen Monat ist nichts eingetragen.",

@@ -54,7 +54,7 @@ export const de_incidents = {
     "Mehr als die Hälfte auf einmal ist zu viel. Das neue Wasser soll so warm sein wie das Becken.",
   "incident.why.change_no_dose":
     "Mehr als die Hälfte auf einmal ist zu viel. Leitungswasser braucht einen Wasseraufbereiter; hier ist keiner eingetragen, halte dich an sein Etikett.",
-  "incident.why.change_hold": "Das neue Wasser liegt selbst über einem Grenzwert. Suche anderes Wasser.",
+  "incident.why.change_hold": "Das neue Wasser liegt selbst über einer Grenze. Suche anderes Wasser.",
   "incident.do.change_if": "Steigt Ammonium, wechsle {litres}.",
   "incident.do.change_if_dose": "Steigt Ammonium, wechsle {litres}, mit {dose} {label}.",
   "incident.why.change_if":

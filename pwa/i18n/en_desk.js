@@ -1,7 +1,14 @@
-/** English: a month to print, and a year looked back on. */
+/** English: a day looked up, a month to print, and a year looked back on. */
 
 /** @satisfies {Record<string, string | Partial<Record<Intl.LDMLPluralRule, string>>>} */
 export const en_desk = {
+  "history.go_to_day": "Go to a day",
+  "history.day": "Day",
+  "history.no_day": "No such day yet. Type a day, a month and a year from 2000 on.",
+  "history.newest": "Back to the newest",
+  "history.until": "{day} and before",
+  "history.none_on": "Nothing on {day}. This is from before.",
+  "history.none_until": "Nothing on {day} or before.",
   "month.title": "A month to print",
   "month.other": "Another month",
   "month.none": "Nothing is recorded for this month.",

@@ -3,12 +3,13 @@
  * to the next one.
  */
 import { html, useSignal } from "../vendor/preact.js";
+import { TESTED } from "../advice/journal/test_order.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
 import { walk } from "../advice/facts.js";
 import { marks_of, read_number } from "../figures/number_text.js";
 import { allowed } from "../contracts.js";
 import { chosen, t } from "../i18n/words.js";
-import { TESTED, kit_for, reading_of } from "../ui/kits.js";
+import { kit_for, reading_of } from "../ui/kits.js";
 import { use_draft } from "../ui/state/draft.js";
 import { with_text } from "../ui/state/field_text.js";
 import { live_room, room } from "../ui/state/live.js";

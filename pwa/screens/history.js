@@ -1,12 +1,14 @@
 /**
  * What happened to a tank, or to all of them: by days, newest first, by whom; filtered by kind, corrected, removed and
- * put back.
+ * put back; from a chosen day back, or from the newest.
  */
 import { html, signal, useMemo, useSignal } from "../vendor/preact.js";
 import { correct_path, is_life, life_removal } from "../advice/life/life_writes.js";
 import { CORRECTED, GROUPS, GROUP_OF, by_day, removal, timeline } from "../advice/journal/timeline.js";
+import { day_end } from "../advice/journal/moment.js";
 import { clock, day_named, t } from "../i18n/words.js";
 import { earlier_lines, event_lines, event_name, is_incident } from "../ui/words/event_said.js";
+import { GoToDay } from "../ui/go_to_day.js";
 import { Icon } from "../ui/icon.js";
 import { all, all_of_kind, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
@@ -18,6 +20,8 @@ import { tap } from "../ui/state/tap.js";
 const PAGE = 40;
 /** The group that is shown; it stays while the keeper looks at a photo and comes back. */
 const shown_group = signal(/** @type {string | null} */ (null));
+/** The day that is shown, with what was before, and on which page; it stays likewise. */
+const shown_day = signal({ here: "", day: /** @type {string | null} */ (null) });
 
 /** @param {{id?: string}} props without an id: of all tanks */
 export function History({ id }) {
@@ -29,12 +33,18 @@ export function History({ id }) {
   const here = id ? `/tank/${id}/history` : "/timeline";
   const groups = GROUPS.filter((group) => events.some((event) => event.group === group));
   const wanted = groups.includes(shown_group.value ?? "") ? shown_group.value : null;
-  const found = wanted ? events.filter(({ group }) => group === wanted) : events;
+  const day = shown_day.value.here === here ? shown_day.value.day : null;
+  const end = (day && day_end(day)) || Infinity;
+  const found = events.filter(({ group, at }) => (!wanted || group === wanted) && Date.parse(at) < end);
   const look = (/** @type {string | null} */ group) =>
     tap(() => {
       shown_group.value = group;
       shown.value = PAGE;
     });
+  const to_day = (/** @type {string | null} */ chosen) => {
+    shown_day.value = { here, day: chosen };
+    shown.value = PAGE;
+  };
   return html`
     <${Page} title=${t(id ? "history.title" : "history.all_tanks")} up=${id ? `/tank/${id}` : "/tanks"}
       aside=${tank && html`<span class="soft">${tank.name}</span>`}>
@@ -54,7 +64,8 @@ export function History({ id }) {
         events.length > 0 &&
         html`<p class="ways">
         ${id && html`<a href=${`/tank/${id}/month`}>${t("month.title")}</a>`}
-        <a href=${id ? `/tank/${id}/year` : "/year"}>${t("year.title")}</a></p>`
+        <a href=${id ? `/tank/${id}/year` : "/year"}>${t("year.title")}</a></p>
+        <${GoToDay} chosen=${day} newest=${found[0]} on_day=${to_day} />`
       }
       ${by_day(found.slice(0, shown.value)).map(
         ({ day, events: of_day }) => html`

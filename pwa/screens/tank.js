@@ -1,12 +1,12 @@
 /** One tank: what to do now and why, then its latest figures. */
 import { html } from "../vendor/preact.js";
+import { SELDOM, TESTED } from "../advice/journal/test_order.js";
 import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
 import { basis_of, is_watched } from "../advice/level.js";
 import { long_run } from "../advice/life/long_run.js";
 import { stock_of } from "../advice/life/stock.js";
 import { t, when } from "../i18n/words.js";
 import { figure, level_said, litres_said, parameter_name } from "../ui/words/figures.js";
-import { SELDOM, TESTED } from "../ui/kits.js";
 import { advice_for } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { counted } from "../ui/words/life_said.js";
@@ -161,7 +161,8 @@ function Latest({ id, facts, advice }) {
           const { value, unit, also } = figure(reading);
           const mg_n_l = limits.get(reading.parameter)?.mg_n_l;
           const limit = mg_n_l && level_said(reading.parameter, mg_n_l, reading.basis ?? "ion");
-          const said = html`${parameter_name(reading.parameter)}<span class="also">${when(reading.at, facts.now)}</span>`;
+          const said = html`${parameter_name(reading.parameter)}
+            <span class="also">${when(reading.at, facts.now)}</span>`;
           return html`<tr key=${reading.parameter}>
             <th scope="row">${
               may_test ? html`<a class="again" href=${`/tank/${id}/test?of=${reading.parameter}`}>${said}</a>` : said

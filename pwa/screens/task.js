@@ -1,10 +1,15 @@
-/** One task: how often in words, whether it is due, done or skipped by one tap, and what was done so far. */
+/**
+ * One task: how often in words, whether it is due, done or skipped by one tap, now or earlier, and what was done so
+ * far.
+ */
 import { html } from "../vendor/preact.js";
 import { t, when } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
 import { all, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
+import { Moment, no_moment } from "../ui/moment.js";
 import { Page } from "../ui/page.js";
+import { forget, use_draft } from "../ui/state/draft.js";
 import { record } from "../ui/state/record.js";
 import { rule_said } from "../ui/words/rrule_said.js";
 import { tap } from "../ui/state/tap.js";
@@ -18,20 +23,29 @@ const SHOWN = 20;
 /** @param {{id: string}} props */
 export function Task({ id }) {
   const task = get("task", id);
+  const name = `task.${id}.done`;
+  const draft = use_draft(name, () => /** @type {{when?: string}} */ ({}));
   if (!task) return html`<${Missing} up="/tasks" />`;
   const stands = standing_here(task);
   const tank = task.tank ? get("tank", task.tank) : null;
   const may_close = room.value.may("task_done") && stands && !task.over && !stands.unread;
   const at = stands?.due[0] ?? stands?.next ?? null;
+  const { when: happened } = draft.value;
+  const close = async (/** @type {boolean} */ skipped) => {
+    if (!(await close_task(task, at, { skipped, when: happened }))) return;
+    draft.value = {};
+    forget(name);
+  };
   return html`
     <${Page} title=${task_said(task)} up=${tank ? `/tank/${tank.id}/tasks` : "/tasks"} aside=${html`<span></span>`}
       act=${
         may_close &&
         at !== null &&
         html`
-        <button class="quiet tall" type="button" onClick=${tap(() => void close_task(task, at, { skipped: true }))}>
+        <button class="quiet tall" type="button" disabled=${no_moment(happened)} onClick=${tap(() => void close(true))}>
           ${t("task.skip")}</button>
-        <button class="main" type="button" onClick=${tap(() => void close_task(task, at))}><${Icon} name="done" />
+        <button class="main" type="button" disabled=${no_moment(happened)} onClick=${tap(() => void close(false))}>
+          <${Icon} name="done" />
           ${t(stands.due.length ? "task.done" : "task.done_early")}</button>`
       }>
       <p class="soft">${tank?.name ?? t("tasks.room")}</p>
@@ -43,6 +57,11 @@ export function Task({ id }) {
       }
       ${stands && !task.over && !stands.unread && html`<p>${stands_said(stands)}</p>`}
       ${task.note && html`<p>${task.note}</p>`}
+      ${
+        may_close &&
+        html`<${Moment} at=${happened}
+          on_at=${(/** @type {string | undefined} */ moment) => (draft.value = { when: moment })} />`
+      }
       <p class="caution small">${t("task.hands")}</p>
       <${SoFar} task=${task} />
       ${

@@ -4,13 +4,14 @@
  */
 import { HOUR } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
+import { SELDOM, TESTED } from "../advice/journal/test_order.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
 import { minutes, short, t, when, within_sentence } from "../i18n/words.js";
 import { figure, parameter_name, parameter_short_name, read_as } from "../ui/words/figures.js";
 import { Wrong } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
 import { Keypad } from "../ui/keypad.js";
-import { SELDOM, TESTED, UNITS, kit_for, reading_of } from "../ui/kits.js";
+import { UNITS, kit_for, reading_of } from "../ui/kits.js";
 import { get, now, room } from "../ui/state/live.js";
 import { shown_in } from "../ui/state/measures.js";
 import { Moment, no_moment } from "../ui/moment.js";
@@ -80,21 +81,8 @@ export function Test({ id, query }) {
       act=${html`<${Way} test=${test} alone=${alone !== null} to=${to} />
         <button class="main" type="button" disabled=${!ready} onClick=${tap(() => void save())}>
           ${done.length ? t("test.save", { count: done.length }) : t("test.none")}</button>`}
-      aside=${
-        !alone &&
-        html`<span class="soft figures">
-      ${
-        test.at > ANSWERS ? t("test.seldom") : t("test.place", { at: Math.min(test.at + 1, ANSWERS), of: ANSWERS })
-      }</span>`
-      }>
-      ${
-        now.value - test.begun > OLD_MS &&
-        done.length > 0 &&
-        html`
-        <div class="row apart caution"><span>${t("test.begun", { when: when(test.begun, now.value) })}</span>
-          <button class="quiet" type="button" onClick=${tap(() => (form.draft.value = first(alone)))}>${t("test.afresh")}
-            </button></div>`
-      }
+      aside=${!alone && html`<${Place} at=${test.at} />`}>
+      <${BegunLongAgo} test=${test} afresh=${() => (form.draft.value = first(alone))} />
       <${Refused} form=${form} kind="reading" />
       <${Strange} strange=${strange} here=${parameter}
         on_go=${(/** @type {string} */ of) => to(STOPS.indexOf(of))} />
@@ -107,6 +95,23 @@ export function Test({ id, query }) {
       ${!alone && test.at < ANSWERS && html`<${Seldom} on_go=${to_parameter} />`}
       <${Moment} at=${test.when} on_at=${(/** @type {string | undefined} */ moment) => form.set({ when: moment })} />
     <//>`;
+}
+
+/** @param {{at: number}} props the stop */
+const Place = ({ at }) =>
+  html`<span class="soft figures">${
+    at > ANSWERS ? t("test.seldom") : t("test.place", { at: Math.min(at + 1, ANSWERS), of: ANSWERS })
+  }</span>`;
+
+/**
+ * A test that was left half made asks whether it is still meant.
+ * @param {{test: Draft, afresh: () => void}} props
+ */
+function BegunLongAgo({ test, afresh }) {
+  if (now.value - test.begun <= OLD_MS || Object.keys(test.readings).length === 0) return null;
+  return html`
+    <div class="row apart caution"><span>${t("test.begun", { when: when(test.begun, now.value) })}</span>
+      <button class="quiet" type="button" onClick=${tap(afresh)}>${t("test.afresh")}</button></div>`;
 }
 
 /** @typedef {ReturnType<typeof use_record_form<Draft>>} Form */

@@ -10,10 +10,6 @@ import { all } from "./state/live.js";
  * Kit
  */
 
-/** What a test asks for, in this order. */
-export const TESTED = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature"];
-/** What is tested now and then: it stands behind what is tested every day. */
-export const SELDOM = Object.keys(HARDNESS);
 /** @type {Record<string, string>} */
 export const UNITS = {
   total_ammonia: "mg/L",

@@ -69,9 +69,9 @@ export function standing_here(task) {
  * Record that a task was done, or left out.
  * @param {Task} task
  * @param {number | null} at the occurrence
- * @param {{skipped?: boolean}} [how]
+ * @param {{skipped?: boolean, when?: string}} [how] `when`: the moment, if it was not just now
  */
-export const close_task = (task, at, { skipped = false } = {}) =>
+export const close_task = (task, at, { skipped = false, when: happened } = {}) =>
   record(
     [
       {
@@ -82,6 +82,7 @@ export const close_task = (task, at, { skipped = false } = {}) =>
           task: task.id,
           ...(at === null ? {} : { due_at: new Date(at).toISOString() }),
           ...(skipped ? { skipped } : {}),
+          ...(happened ? { at: happened } : {}),
         },
       },
     ],

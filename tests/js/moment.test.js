@@ -1,7 +1,15 @@
 /** When something happened: what is offered, what a field of day and time says, and what cannot be. */
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { cannot_be, field_text, moment_in, moments_offered, shifted } from "../../pwa/advice/journal/moment.js";
+import {
+  cannot_be,
+  date_text,
+  day_end,
+  field_text,
+  moment_in,
+  moments_offered,
+  shifted,
+} from "../../pwa/advice/journal/moment.js";
 
 const NOW = Date.parse("2026-05-04T07:30:20.000Z");
 
@@ -42,4 +50,15 @@ test("readings of one test keep the minutes between them when the test is moved"
     shifted("2026-05-04T07:34:00.000Z", "2026-05-04T07:30:00.000Z", "2026-05-02T18:00:00.000Z"),
     "2026-05-02T18:04:00.000Z",
   );
+});
+
+test("a day ends at the midnight after it here, and what is no day says so", () => {
+  for (const text of ["2026-05-04", "2026-03-29", "2026-10-25", "2024-02-29", "2026-12-31"]) {
+    const end = Number(day_end(text));
+    assert.equal(date_text(end - 1), text);
+    assert.notEqual(date_text(end), text);
+    assert.equal(new Date(end).getHours(), 0);
+  }
+  for (const text of ["", "2026-02-29", "2026-13-01", "2026-04-31", "1999-12-31", "0202-05-04", "4 May", "2026-5-4"])
+    assert.equal(day_end(text), null, text);
 });

@@ -170,6 +170,22 @@ test("a corrected change takes its dose along and keeps its share of the water",
   );
 });
 
+test("the readings of a test stand in its order, whichever was keyed first and corrected since", async () => {
+  const room = await kept();
+  const read = { tank: "tank-0001", at: at(2, 6), test: "test-0001" };
+  await room.write([
+    { type: "put", kind: "reading", id: "read-0000", fields: { ...read, parameter: "kh", value: 4, unit: "dKH" } },
+    { type: "put", kind: "reading", id: "read-000a", fields: { ...read, parameter: "temperature", value: 24 } },
+    { type: "put", kind: "reading", id: "read-000b", fields: { ...read, parameter: "ph", value: 7 } },
+  ]);
+  await correct(room, "read-0001", { value: 0.25 });
+  const [event] = timeline(room, { tank: "tank-0001", group: "tests" });
+  assert.deepEqual(
+    event.records.map(({ parameter }) => parameter),
+    ["total_ammonia", "nitrite", "ph", "temperature", "kh"],
+  );
+});
+
 test("a test moves to another day and tank as a whole, with the minutes between its readings", async () => {
   const room = await kept();
   await room.write([

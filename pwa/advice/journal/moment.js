@@ -32,6 +32,24 @@ export function moment_in(text) {
   return Number.isNaN(ms) ? undefined : new Date(ms).toISOString();
 }
 
+/** The day of a moment by this phone's clock, as a field of days holds it: "2026-11-25". @param {number} at */
+export const date_text = (at) => field_text(new Date(at).toISOString()).slice(0, 10);
+
+/**
+ * The midnight that ends a day here, in ms.
+ * @param {string} text "2026-05-04"
+ * @returns {number | null} null where it says no day
+ */
+export function day_end(text) {
+  const parts = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text);
+  if (!parts) return null;
+  const [year, month, day] = parts.slice(1).map(Number);
+  const begin = new Date(year, month - 1, day);
+  const end = +new Date(year, month - 1, day + 1);
+  // 31 April would be read as 1 May.
+  return end > FIRST && begin.getMonth() === month - 1 && begin.getDate() === day ? end : null;
+}
+
 /** Whether a moment lies in the future or before this century. @param {string | undefined} at @param {number} now ms */
 export const cannot_be = (at, now) => at !== undefined && !(Date.parse(at) >= FIRST && Date.parse(at) < now + MINUTE);
 

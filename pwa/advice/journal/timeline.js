@@ -3,6 +3,7 @@
  * corrected. Pure.
  */
 import { shifted } from "./moment.js";
+import { in_test_order } from "./test_order.js";
 
 /**
  * Which records make the timeline, and the group in which they are found.
@@ -175,7 +176,7 @@ function split(records, key_of) {
  * @returns {Happened[][]}
  */
 function gathered(room, kind, { doses, photos, apart, loose }) {
-  if (kind === "reading") return together(room.all(kind), ({ test }) => test).map((test) => as_written(room, test));
+  if (kind === "reading") return together(room.all(kind), ({ test }) => test).map(in_test_order);
   if (kind === "water_change") return room.all(kind).map((change) => [change, ...(doses.get(change.id) ?? [])]);
   if (kind === "dose") return apart.map((dose) => [dose]);
   if (kind === "note")
@@ -193,17 +194,6 @@ function gathered(room, kind, { doses, photos, apart, loose }) {
  * @param {(record: R) => string | undefined} key_of
  */
 const together = (records, key_of) => [...split(records, (record) => key_of(record) ?? record.id).lists.values()];
-
-/**
- * In the order in which they were first recorded: a correction keeps its place.
- * @param {RecordsAndEarlier} room
- * @param {View<"reading">[]} readings
- */
-function as_written(room, readings) {
-  const first_id = (/** @type {View<"reading">} */ { kind, id, supersedes }) =>
-    (supersedes ? room.earlier(kind, id).at(-1)?.id : null) ?? id;
-  return [...readings].sort((a, b) => (first_id(a) < first_id(b) ? -1 : 1));
-}
 
 /** @param {RecordsAndEarlier} room @param {Happened[]} records @returns {Event} */
 function event_of(room, records) {
