@@ -106,7 +106,7 @@ def chooses_plants(thumb):
 
 
 def plans_animals(thumb):
-    thumb.title("Who shall live in it")
+    thumb.title("Who will live in it")
     thumb.tap("button", "white cloud mountain minnow")
     thumb.tap("button", "Less: white cloud mountain minnow")
     thumb.tap("button", "More: white cloud mountain minnow")

@@ -43,7 +43,7 @@ def test_a_helper_records_but_changes_no_tank(served_room, owner, helper):
     helper.tap("link", "Needs you")
     helper.sees("Tank “Night pool”: change")
     expect(helper.page.locator(".said-field")).to_have_text(["Name Night pool"])
-    helper.sees("Your role here is helper, and that does not go as far. It is for: owner, keeper.")
+    helper.sees("Your role here is helper. Only these roles may do that: owner, keeper.")
     with helper.page.expect_download() as held:
         helper.tap("button", "Keep them as a file")
     head, *lines = [json.loads(line) for line in held.value.path().read_text().splitlines()]

@@ -33,8 +33,8 @@ export const de_journal = {
   "feed.protein": "{percent}\u00a0% Protein",
   "feed.becomes": "Was daraus wird",
   "feed.nitrogen":
-    "Gefressen werden daraus etwa {mg}\u00a0mg Ammoniumstickstoff: hier ein Anstieg um {rise}, wenn weder Bakterien noch Pflanzen ihn aufnähmen.",
-  "feed.assumed": "Gerechnet mit {percent}\u00a0% Protein, denn es ist keines festgelegt.",
+    "Gefressen wird daraus etwa {mg}\u00a0mg Ammoniumstickstoff. Ohne Bakterien und Pflanzen stiege Ammonium hier um {rise}.",
+  "feed.assumed": "Kein Protein ist eingetragen, darum nehmen wir {percent}\u00a0% an.",
   "feed.all": { one: "{count} Becken füttern wie üblich", other: "{count} Becken füttern wie üblich" },
   "feed.each": "{tank} {amount}",
   "feed.saved_all": {
@@ -62,10 +62,10 @@ export const de_journal = {
   "dosing.no_strength": "Eine Flasche, die ihre Stärke nicht nennt, lässt sich nicht dosieren.",
   "dosing.gives": "ergibt {tan}\u00a0mg\u00a0N/L in {litres}; die Vorhersage rechnet damit",
   "dosing.animals_here":
-    "Nach den Einträgen leben Tiere in diesem Becken, und diese Dosis tötet. Sie ist für Becken ganz ohne Tiere, auch ohne Schnecken und Garnelen. Sind keine mehr da, trag das zuerst unter Tiere ein.",
+    "Diese Dosis tötet Tiere, und nach den Einträgen leben welche in diesem Becken. Nimm sie nur in einem Becken ohne Fische, Schnecken und Garnelen. Sind keine mehr da, trag das zuerst unter Tiere ein.",
   "dosing.this": "Das hier",
   "dosing.label_first":
-    "Das Etikett geht vor: seine Dosis, seine Warnungen, seine Handschuhe. Nie zwei Mittel in einem Gefäß, und alle außer Reichweite von Kindern. Medikamente nur, wie ein Tierarzt es sagt.",
+    "Das Etikett geht vor: seine Dosis, seine Warnungen, seine Handschuhe. Misch nie zwei Mittel in einem Gefäß. Halte alle von Kindern fern. Nimm Medikamente nur, wie ein Tierarzt es sagt.",
   "dosing.log": "{dose} eintragen",
   "dosing.saved": "{tank}: {dose} {what} auf diesem Handy gespeichert",
 
@@ -77,7 +77,7 @@ export const de_journal = {
   "note.choose": "Von diesem Handy",
   "note.shrinking": "Wird verkleinert …",
   "note.photo_size": "Jedes wird vor dem Speichern verkleinert, und der Ort der Aufnahme bleibt weg.",
-  "note.no_picture": "{file} ist kein Bild, das dieses Handy lesen kann. JPEG, PNG und WebP gehen.",
+  "note.no_picture": "Dieses Handy kann {file} nicht als Bild lesen. Es liest JPEG, PNG und WebP.",
   "note.photos_not_kept":
     "Das Foto konnte auf diesem Handy nicht gespeichert werden: Der Speicher hat es nicht angenommen. Speichere die Notiz mit dem, was da ist, und schaff dann Platz.",
   "note.photo_dropped": "Foto herausgenommen",
@@ -147,7 +147,7 @@ export const de_journal = {
   "correct.which": "Welche Zahl",
   "correct.stands": "Jetzt steht da: {said}, {when}.",
   "correct.save": "Berichtigt speichern",
-  "correct.kept": "Was vorher dastand, bleibt dahinter und wird mit gezeigt.",
+  "correct.kept": "Der Eintrag vor der Korrektur bleibt erhalten und wird mit gezeigt.",
   "correct.saved": "{what} berichtigt, auf diesem Handy gespeichert",
 
   "trends.title": "Trends",

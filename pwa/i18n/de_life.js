@@ -53,9 +53,9 @@ export const de_life = {
   "stock.born": { one: "{count} in 30 Tagen geboren", other: "{count} in 30 Tagen geboren" },
   "stock.died": { one: "{count} in 30 Tagen gestorben", other: "{count} in 30 Tagen gestorben" },
   "stock.lacking": {
-    one: "{name}: {when}, eines mehr ging, als hier bekannt war. Es bleibt eingetragen, und die Zahl steht auf null; kamen welche, die niemand notiert hat, trag sie mit ihrem Tag ein.",
+    one: "{name}: {when}, eines mehr ging, als hier eingetragen war. Der Eintrag bleibt, und die Zahl ist jetzt 0. Kamen welche, die niemand eingetragen hat, trag sie mit ihrem Tag ein.",
     other:
-      "{name}: {when}, {count} mehr gingen, als hier bekannt waren. Es bleibt eingetragen, und die Zahl steht auf null; kamen welche, die niemand notiert hat, trag sie mit ihrem Tag ein.",
+      "{name}: {when}, {count} mehr gingen, als hier eingetragen waren. Der Eintrag bleibt, und die Zahl ist jetzt 0. Kamen welche, die niemand eingetragen hat, trag sie mit ihrem Tag ein.",
   },
   "stock.moved": "in anderes Becken um­gesetzt",
   "stock.how_many": "Wie viele",
@@ -104,10 +104,10 @@ export const de_life = {
   "stock.mass_is": "Alle zusammen etwa {grams}, nach ihrer Länge.",
   "stock.mass_grown":
     "Ausgewachsen alle zusammen etwa {grams}. Es ist keine Länge eingetragen, darum richtet sich die Vorhersage nach den Werten des Beckens.",
-  "stock.mass_without": "Ohne {names}, deren Länge nicht bekannt ist.",
-  "stock.no_mass": "Von keinem ist eine Länge bekannt, darum lassen sie sich nicht wiegen.",
-  "stock.bears_missing": "Für diese Rechnung fehlt dem Becken: {what}.",
-  "stock.left_out": "Nicht gezählt, denn es ist keine Länge bekannt: {names}.",
+  "stock.mass_without": "Nicht gezählt: {names}. Ihre Länge ist nicht bekannt.",
+  "stock.no_mass": "Keine Länge ist bekannt, darum lassen sie sich nicht wiegen.",
+  "stock.bears_missing": "Trag dafür vom Becken ein: {what}.",
+  "stock.left_out": "Nicht gezählt, weil keine Länge bekannt ist: {names}.",
 
   "many.title": "Wie viele mehr",
   "many.over":
@@ -115,7 +115,7 @@ export const de_life = {
   "many.over_young": "Hier leben mehr, als ein so junges Becken trägt: Setz keine dazu.",
   "many.too_long": "Das Becken ist zu kurz für {names}.",
   "many.none_now": "Setz jetzt keine dazu.",
-  "many.room": "Platz ist für so viele mehr, wenn nur diese dazukommen:",
+  "many.room": "Platz für so viele mehr, wenn du nur diese dazusetzt:",
   "many.full": "Es ist voll: Setz keine mehr von diesen dazu. Was zuerst begrenzt: {by}.",
   "many.limited_by": "begrenzt durch: {by}",
   "many.grams": "Nach Gewicht: etwa {present} ausgewachsene Tiere, und es trägt etwa {limit}.",
@@ -165,7 +165,7 @@ export const de_life = {
 
   "tool.write": "Ein Werkzeug war in zwei Becken",
   "tool.title": "Gemein­sames Werkzeug",
-  "tool.why": "Was in einem Becken nass war, trägt dessen Wasser ins nächste. Eingetragen weiß die Spur davon.",
+  "tool.why": "Ein nasses Werkzeug trägt Wasser von einem Becken ins nächste. Trag es ein, dann zählt die Spur es mit.",
   "tool.which_tank": "Hier, und in welchem Becken",
   "tool.what": "Was war es",
   "tool.do": "Speichern: {what}, hier und in {other}",
@@ -178,9 +178,8 @@ export const de_life = {
   "trace.days": "Wie weit zurück",
   "trace.last_days": { one: "{count} Tag", other: "{count} Tage" },
   "trace.nothing": {
-    one: "Für den letzten Tag ist nicht eingetragen, dass {tank} etwas mit einem anderen Becken geteilt hat.",
-    other:
-      "Für die letzten {count} Tage ist nicht eingetragen, dass {tank} etwas mit einem anderen Becken geteilt hat.",
+    one: "Nach den Einträgen hat {tank} am letzten Tag nichts mit einem anderen Becken geteilt.",
+    other: "Nach den Einträgen hat {tank} in den letzten {count} Tagen nichts mit einem anderen Becken geteilt.",
   },
   "trace.exposed": {
     one: "{count} Becken kam mit {tank} in Berührung.",
@@ -199,7 +198,7 @@ export const de_life = {
   "trace.link": "{what}, von {from} nach {to}",
   "trace.water": "Wasser",
   "trace.how":
-    "Bekannt ist nur, was eingetragen ist. Was von Becken zu Becken ging, wird in der Zeit vorwärts verfolgt, direkt und über einen weiteren Schritt; ein Werkzeug, dessen Reihenfolge niemand notiert hat, zählt in beide Richtungen.",
+    "Bekannt ist nur, was eingetragen ist. Was von Becken zu Becken ging, wird in der Zeit vorwärts verfolgt, direkt und über einen weiteren Schritt. Ein Werkzeug, dessen Reihenfolge nicht eingetragen ist, zählt in beide Richtungen.",
   "trace.caution_tools":
     "Solange etwas krank ist, behalte Kescher, Eimer und Schlauch nur für dieses Becken; lass sie ganz trocknen, bevor sie in ein anderes kommen.",
 
@@ -225,7 +224,7 @@ export const de_life = {
   "setting.own_species_why":
     "Ein Tier, das die Tabelle nicht kennt. Mit Körperbau und Länge lässt es sich wiegen; mit seinen Bereichen wird es mit den anderen verglichen.",
   "setting.own_plant": "Eigene Pflanze",
-  "setting.own_plant_why": "Eine Pflanze, die die Tabelle nicht kennt. Außer dem Namen darf alles offen bleiben.",
+  "setting.own_plant_why": "Eine Pflanze, die die Tabelle nicht kennt. Nur ihr Name ist nötig.",
   "settings.own_species": "Eigene Tiere",
   "settings.own_plant": "Eigene Pflanzen",
   "water.new_own_species": "Neues Tier",

@@ -50,7 +50,7 @@ export const de_room = {
 
   "problem.unreachable": "Der Server ist nicht erreichbar. Was du aufzeichnest, bleibt hier und wird später geteilt.",
   "problem.server-failed":
-    "Der Server hat selbst einen Fehler. Was du aufzeichnest, bleibt hier; es wird von allein wieder versucht.",
+    "Der Server hat selbst einen Fehler. Was du aufzeichnest, bleibt hier; die App versucht es von allein wieder.",
   "problem.server-full":
     "Der Speicher des Servers ist voll. Was du aufzeichnest, bleibt hier, bis dort Platz geschaffen ist.",
   "problem.signed-out":
@@ -59,7 +59,7 @@ export const de_room = {
   "problem.ended": "Du bist nicht mehr in diesem Raum. Was nicht geteilt war, ist noch hier.",
   "problem.upgrade":
     "Der Server braucht eine andere Version dieser App. Nichts ist verloren: Was du aufzeichnest, bleibt hier und wird nach dem Wechsel geteilt.",
-  "problem.too-often": "Der Server bittet um etwas Geduld. Es wird von allein wieder versucht.",
+  "problem.too-often": "Der Server bittet um etwas Geduld. Die App versucht es von allein wieder.",
   "problem.refused": "Der Server hat abgelehnt. Was du aufgezeichnet hast, bleibt hier.",
 
   "refusal.unreachable":
@@ -101,8 +101,8 @@ export const de_room = {
   "needs_you.photos_why":
     "Sie sind zu groß oder von einer Art, die der Server nicht annimmt. „Kopie behalten“ enthält sie.",
   "needs_you.wrong": "{label} {message}. Erlaubt: {allowed}.",
-  "why_not.role": "Deine Rolle hier ist {role}, und die reicht dafür nicht. Es braucht: {roles}.",
-  "why_not.role_then": "Deine Rolle reichte nicht, als es gesendet wurde. Es braucht: {roles}.",
+  "why_not.role": "Deine Rolle hier ist {role}. Nur diese Rollen dürfen das: {roles}.",
+  "why_not.role_then": "Deine Rolle reichte nicht, als es gesendet wurde. Nur diese Rollen dürfen das: {roles}.",
   "why_not.role_now": "Deine Rolle reichte nicht, als es gesendet wurde. Jetzt reicht sie: Versuch es noch einmal.",
   "why_not.fields": "Der Server nimmt nicht an, was darin steht.",
   "why_not.envelope": "Der Server kann es nicht lesen. Vielleicht hilft eine neuere Version dieser App.",
@@ -110,7 +110,7 @@ export const de_room = {
   "why_not.insert-only":
     "Es wurde früher mit anderen Zahlen aufgezeichnet, und Aufzeichnungen werden nicht überschrieben: Schreib eine neue.",
   "why_not.membership-ended":
-    "Du warst nicht mehr in diesem Raum, als es geteilt werden sollte. Wirst du wieder eingelassen, geht es von allein.",
+    "Du warst nicht mehr in diesem Raum, als es geteilt werden sollte. Sobald du wieder eingelassen bist, wird es von allein geteilt.",
   "why_not.too-large": "Es ist größer, als der Server annimmt.",
   "why_not.invalid": "Der Server nimmt es so nicht an.",
   "why_not.other": "Der Server sagt: {reason}.",
@@ -177,7 +177,7 @@ export const de_room = {
     "Lass die Kamera des anderen Handys das lesen, oder schick den Link. Er lässt einmal jemanden mit der Rolle {role} herein, bis {until}.",
   "invite.how_phone":
     "Lass die Kamera des anderen Handys das lesen, oder schick den Link. Er lässt einmal noch ein Handy von {name} herein, bis {until}.",
-  "invite.once": "Nur jetzt ist er zu sehen. Wer ihn hat, kann herein: Schick ihn sonst niemandem.",
+  "invite.once": "Er wird nur jetzt gezeigt. Wer ihn hat, kann herein: Schick ihn sonst niemandem.",
   "invite.qr": "QR-Code des Einladungslinks",
   "invite.link": "Der Link",
   "invite.share": "Link schicken",
@@ -244,7 +244,7 @@ export const de_room = {
   "not_saved.no-space":
     "Auf diesem Handy ist kein Platz mehr, darum wurde das nicht gespeichert. Schaff etwas Platz, dann speichere es noch einmal.",
   "not_saved.stuck":
-    "Der Speicher dieses Telefons antwortet nicht. Schließ andere Tabs und Fenster der App, schließ dann die App und öffne sie wieder. Was du eingegeben hast, bleibt.",
+    "Der Speicher dieses Handys antwortet nicht. Schließ andere Tabs und Fenster der App, schließ dann die App und öffne sie wieder. Was du eingegeben hast, bleibt.",
   "not_saved.storage":
     "Der Speicher dieses Handys hat das nicht angenommen, darum wurde es nicht gespeichert. Versuch es noch einmal; bleibt es so, schließ die App und öffne sie wieder.",
   "archive.kept": "{file} ist gespeichert",

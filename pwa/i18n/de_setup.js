@@ -33,7 +33,7 @@ export const de_setup = {
   "setup.step.hardscape": "Steine und Holz",
   "setup.step.warmth": "Wärme und Licht",
   "setup.step.plants": "Pflanzen",
-  "setup.step.stock": "Wer darin leben soll",
+  "setup.step.stock": "Wer darin leben wird",
   "setup.step.fill": "Füllen",
   "setup.step.first_fish": "Erste Tiere",
 
@@ -85,7 +85,7 @@ export const de_setup = {
   "setup.light_medium": "mittel",
   "setup.light_high": "hoch",
   "setup.light_measured": "Gemessen, oder nach der Kurve der Lampe",
-  "setup.light_counted": "Gerechnet mit {light} µmol/m²/s, der Mitte dieser Stufe.",
+  "setup.light_counted": "Wir nehmen {light} µmol/m²/s an, die Mitte dieser Stufe.",
 
   "setup.plants_why":
     "Pflanze vom ersten Tag an dicht: Schnelle Pflanzen nehmen das Ammonium auf, solange es noch wenige Bakterien gibt.",
@@ -122,22 +122,22 @@ export const de_setup = {
   "setup.plan_all_in": "Alle geplanten Tiere sind eingezogen.",
   "setup.plan_first": "Frisch gefüllt trägt es {who}. Die anderen kommen, während es einläuft.",
   "setup.plan_first_all":
-    "Nach dieser Rechnung trägt es sie auch frisch gefüllt; seine Tests werden es zeigen. Setz sie in kleinen Gruppen ein, einige Wochen auseinander.",
+    "Wahrscheinlich trägt es sie auch frisch gefüllt: Die Tests werden es zeigen. Setz sie in kleinen Gruppen ein, einige Wochen auseinander.",
   "setup.plan_wait": "Frisch gefüllt trägt es keines davon: Lass es erst einlaufen.",
   "setup.not_for_water": "Nicht für dieses Wasser: {why}",
   "setup.water_unknown":
     "Wähl dein Wasser und trag seinen pH-Wert und seine Härte ein: Erst dann lassen sich Tiere danach aussuchen. Dein Versorger nennt sie, oder teste den Hahn.",
   "setup.bears_grown": "Was es eingelaufen trägt",
-  "setup.unweighed": "Nicht gezählt, denn niemand hat eingetragen, wie groß es wird: {who}.",
+  "setup.unweighed": "Nicht gezählt, weil nicht bekannt ist, wie groß es wird: {who}.",
   "setup.finding_figures": "{who}: {what} ({figures})",
   "setup.finding": "{who}: {what}",
 
   "setup.fill_why":
     "Gieß langsam auf einen Teller, damit der Bodengrund liegen bleibt. Zähl die Eimer, wenn du kannst: Das ist besser als jedes Lineal.",
   "setup.plants_in": { one: "Die Pflanze ist drin", other: "Alle {count} Pflanzenarten sind drin" },
-  "setup.dose_source": "Sag, welches Wasser hineinkommt, dann steht hier seine Dosis.",
+  "setup.dose_source": "Wähl dein Wasser, dann siehst du die Dosis.",
   "setup.dose_label":
-    "Wähle oder übertrag das Etikett deines Wasseraufbereiters, dann steht hier die Dosis für genau dieses Wasser.",
+    "Wähl oder übertrag das Etikett deines Wasseraufbereiters, dann siehst du die Dosis für genau dieses Wasser.",
   "setup.log_fill": "Gefüllt mit {litres}",
   "setup.log_fill_dose": "Gefüllt mit {litres} und {dose}",
   "setup.filled": "{tank} ist mit {litres} gefüllt, auf diesem Handy gespeichert",
@@ -154,10 +154,10 @@ export const de_setup = {
       "Das Futter von {count} Tagen in einer Dosis: Das eines Tages allein ist zu wenig für Waage und Tests. Gib sie wieder, wenn Ammonium auf null gefallen ist.",
   },
   "first_fish.not_filled": "Erst braucht es Wasser und Pflanzen.",
-  "first_fish.no_plan": "Sag, wer darin leben soll, und diese Seite sagt, wie viele kommen dürfen.",
+  "first_fish.no_plan": "Wähl aus, wer darin leben wird, dann sagt diese Seite, wie viele kommen dürfen.",
   "first_fish.all":
     "Alle geplanten Tiere passen hinein: {who}. Setz sie in kleinen Gruppen ein, einige Wochen auseinander.",
-  "first_fish.some": "So viele der geplanten Tiere dürfen kommen: {who}. Die anderen später. Was sie begrenzt: {by}.",
+  "first_fish.some": "Von den geplanten Tieren dürfen jetzt kommen: {who}. Die anderen später. Was sie begrenzt: {by}.",
   "first_fish.none": "Noch passt keines der geplanten Tiere hinein. Was sie begrenzt: {by}.",
   "first_fish.in_7":
     "Noch passt keines der geplanten Tiere hinein. Was sie begrenzt: {by}. In etwa einer Woche passen sie wahrscheinlich.",
@@ -184,7 +184,7 @@ export const de_setup = {
   "first_fish.log_salt": "{amount} g Ammoniumchlorid gegeben",
   "first_fish.log_household": "{amount} ml Salmiakgeist gegeben",
   "first_fish.dosed": "{amount} {what} auf diesem Handy gespeichert",
-  "filled.no_animals": "kein Futter, denn es lebt kein Tier darin",
+  "filled.no_animals": "kein Futter, weil kein Tier darin lebt",
 
   "buy.title": "Was zu kaufen ist",
   "buy.for": "Für {tank}",
@@ -195,7 +195,7 @@ export const de_setup = {
   "buy.water": "{litres} Wasser kommen hinein.",
   "buy.weight": "Gefüllt wird es etwa {kg} wiegen.",
   "buy.floor":
-    "Ob ein Fußboden das trägt, kann keine Liste sagen: Frag einen Statiker, und halte dich an die örtlichen Vorschriften und deinen Mietvertrag.",
+    "Keine Liste kann sagen, ob ein Fußboden das trägt: Frag einen Statiker, und halte dich an die örtlichen Vorschriften und deinen Mietvertrag.",
   "buy.first_test":
     "Erster Test am Tag nach dem Füllen, dann in den ersten Wochen mit Tieren jeden Tag (gängige Praxis).",
   "buy.tests": "Teste in den ersten Wochen mit Tieren jeden Tag Ammonium und Nitrit (gängige Praxis).",

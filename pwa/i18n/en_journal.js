@@ -22,10 +22,10 @@ export const en_journal = {
   "feed.last_food": "Last: {amount} of {food}, {when}.",
   "feed.last_none": "Last: nothing, {when}.",
   "feed.from_meals": "the usual meal here",
-  "feed.from_tank": "this tank’s usual food of a day",
-  "feed.from_animals": "about what these animals take a day",
-  "feed.ration": "These animals take about {usual} of dry food a day. What is over {most} stays uneaten and rots.",
-  "feed.ration_why": "What these animals take",
+  "feed.from_tank": "this tank’s usual daily food",
+  "feed.from_animals": "about what these animals eat a day",
+  "feed.ration": "These animals eat about {usual} of dry food a day. Anything over {most} stays uneaten and rots.",
+  "feed.ration_why": "What these animals eat",
   "feed.from_pinch": "a pinch for a few small fish: weigh yours once",
   "feed.from_keeper": "the usual meal here is {usual}",
   "feed.food": "Food",
@@ -33,8 +33,8 @@ export const en_journal = {
   "feed.protein": "{percent}\u00a0% protein",
   "feed.becomes": "What it becomes",
   "feed.nitrogen":
-    "Eaten, it becomes about {mg}\u00a0mg of ammonia nitrogen: a rise of {rise} here, if neither bacteria nor plants took it up.",
-  "feed.assumed": "Counted with {percent}\u00a0% protein, for none is set down.",
+    "Once eaten, it becomes about {mg}\u00a0mg of ammonia nitrogen. Without bacteria and plants, ammonia would rise by {rise} here.",
+  "feed.assumed": "No protein is recorded, so we assume {percent}\u00a0%.",
   "feed.all": { one: "Feed {count} tank as usual", other: "Feed {count} tanks as usual" },
   "feed.each": "{tank} {amount}",
   "feed.saved_all": {
@@ -62,10 +62,10 @@ export const en_journal = {
   "dosing.no_strength": "A bottle that does not say how strong it is cannot be dosed.",
   "dosing.gives": "gives {tan}\u00a0mg\u00a0N/L in {litres}; the forecast counts it",
   "dosing.animals_here":
-    "There are animals in this tank by its records, and this dose kills. It is for tanks without any, snails and shrimp included. If none are left, set that down under Animals first.",
+    "This dose kills animals, and this tank’s records show some. Use it only in a tank without fish, snails or shrimp. If none are left, record that under Animals first.",
   "dosing.this": "This",
   "dosing.label_first":
-    "The label comes first: its dose, its warnings, its gloves. Never two products in one vessel, and all of them out of children’s reach. Medicines only as a vet says.",
+    "Follow the label first: its dose, its warnings, its gloves. Never mix two products in one vessel. Keep all of them out of children’s reach. Use medicines only as a vet says.",
   "dosing.log": "Log {dose}",
   "dosing.saved": "{tank}: {dose} of {what} saved on this phone",
 
@@ -77,9 +77,9 @@ export const en_journal = {
   "note.choose": "From this phone",
   "note.shrinking": "Making it smaller …",
   "note.photo_size": "Each is made smaller before it is kept, and the place where it was taken is left out.",
-  "note.no_picture": "{file} is no picture that this phone can read. JPEG, PNG and WebP can be.",
+  "note.no_picture": "This phone cannot read {file} as a picture. It reads JPEG, PNG and WebP.",
   "note.photos_not_kept":
-    "The photo could not be kept on this phone: its storage did not take it. Save the note with what is here, then free some space.",
+    "The photo could not be kept: this phone’s storage did not take it. Save the note with what is here, then free some space.",
   "note.photo_dropped": "Photo taken out",
   "note.save": "Save note",
   "note.save_photos": { one: "Save with {count} photo", other: "Save with {count} photos" },
@@ -145,7 +145,7 @@ export const en_journal = {
   "correct.which": "Which figure",
   "correct.stands": "Now it says: {said}, {when}.",
   "correct.save": "Save corrected",
-  "correct.kept": "What it said before stays behind it and is shown with it.",
+  "correct.kept": "The entry before the correction is kept, and shown with it.",
   "correct.saved": "{what} corrected, saved on this phone",
 
   "trends.title": "Trends",

@@ -49,15 +49,16 @@ export const en_room = {
 
   "problem.unreachable": "The server cannot be reached. What you record is kept here and shared later.",
   "problem.server-failed":
-    "The server has a fault of its own. What you record is kept here; it is tried again by itself.",
-  "problem.server-full": "The server’s disk is full. What you record is kept here until whoever runs it makes space.",
+    "The server has a fault of its own. What you record is kept here; the app tries again by itself.",
+  "problem.server-full":
+    "The server’s disk is full. What you record is kept here until the person who runs it makes space.",
   "problem.signed-out":
     "The server no longer knows this phone. Everything is kept; open a new link from the room’s owner.",
   "problem.not-allowed": "You may look, but not record, in this room.",
   "problem.ended": "You are no longer in this room. What was not shared is still here.",
   "problem.upgrade":
     "The server needs another version of this app. Nothing is lost: what you record is kept here and shared after the change.",
-  "problem.too-often": "The server asks for a little patience. It is tried again by itself.",
+  "problem.too-often": "The server asks for a little patience. The app tries again by itself.",
   "problem.refused": "The server refused. What you recorded is kept here.",
 
   "refusal.unreachable":
@@ -98,15 +99,15 @@ export const en_room = {
   "needs_you.photos": { one: "{count} picture was not taken", other: "{count} pictures were not taken" },
   "needs_you.photos_why": "They are too large or of a kind the server does not take. “Keep a copy” holds them.",
   "needs_you.wrong": "{label} {message}. Allowed: {allowed}.",
-  "why_not.role": "Your role here is {role}, and that does not go as far. It is for: {roles}.",
-  "why_not.role_then": "Your role did not go as far when it was sent. It is for: {roles}.",
-  "why_not.role_now": "Your role did not go as far when it was sent. Now it does: try again.",
+  "why_not.role": "Your role here is {role}. Only these roles may do that: {roles}.",
+  "why_not.role_then": "Your role did not allow it when it was sent. Only these roles may do that: {roles}.",
+  "why_not.role_now": "Your role did not allow it when it was sent. Now it does: try again.",
   "why_not.fields": "The server does not take what stands in it.",
   "why_not.envelope": "The server cannot read it. A newer version of this app may help.",
   "why_not.other-kind": "Something else already stands under its name.",
   "why_not.insert-only": "It was recorded before with other figures, and a record is not overwritten: write a new one.",
   "why_not.membership-ended":
-    "You were no longer in this room when it was to be shared. Let in again, it goes by itself.",
+    "You were no longer in this room when it was to be shared. Once you are let in again, it is shared by itself.",
   "why_not.too-large": "It is larger than the server takes.",
   "why_not.invalid": "The server does not take it as it is.",
   "why_not.other": "The server says: {reason}.",
@@ -135,7 +136,7 @@ export const en_room = {
   "people.revoked": "{phone} is shut out",
   "people.hand_over": "Hand the room over",
   "people.hand_over_why":
-    "{name} becomes its owner, and you become keeper: you go on recording and changing tanks, but who is in the room is then {name}’s to say. Only {name} can give it back.",
+    "{name} becomes its owner, and you become keeper: you go on recording and changing tanks, but {name} then decides who is in the room. Only {name} can give it back.",
   "people.hand_over_do": "Hand over to {name}",
   "people.handed_over": "{name} is the owner now, and you are keeper",
   "people.remove": "Take out of the room",
@@ -171,7 +172,7 @@ export const en_room = {
   "invite.how": "Let the other phone’s camera read this, or send the link. It lets one {role} in, once, until {until}.",
   "invite.how_phone":
     "Let the other phone’s camera read this, or send the link. It lets one more phone of {name} in, once, until {until}.",
-  "invite.once": "Only now can it be seen. Whoever holds it can come in: send it to no one else.",
+  "invite.once": "It is shown only now. Anyone who has it can come in: send it to nobody else.",
   "invite.qr": "QR code of the link to join",
   "invite.link": "The link",
   "invite.share": "Send the link",
@@ -230,7 +231,7 @@ export const en_room = {
   "archive.nothing_new": "Nothing in it was new here",
   "archive.broken": "This is not a whole copy of a room, and nothing of it was taken in: {lines}",
   "sharing.clock":
-    "This phone’s clock says: {here}. The server’s says: {there}. Records and days follow the server’s; set right the one that is wrong.",
+    "This phone’s clock says: {here}. The server’s says: {there}. Records and days follow the server. Correct the one that is wrong.",
   "looking_only.this": "Your role in this room does not change this. Its owner can change that.",
   "not_saved.no-space": "This phone has no room left, so this was not saved. Free some space, then save it again.",
   "not_saved.stuck":
@@ -245,7 +246,7 @@ export const en_room = {
   "meanwhile.other": "{field}: now different.",
   "meanwhile.more": "Also: {fields}.",
   "meanwhile.saving": "Saving keeps this, unless you changed the same here.",
-  "authors.made": "Set down by {who}, {when}.",
+  "authors.made": "Recorded by {who}, {when}.",
   "authors.changed": "Last changed by {who}, {when}.",
   "authors.brought": "Given back by {who} after the server was restored, {when}.",
   "authors.this_phone": "this phone",

@@ -15,7 +15,7 @@ export const en_setup = {
   "setup.next_is": "Next: {step}",
   "setup.is_plan": "Being set up. Take any step, in any order; all of it is kept.",
   "setup.is_plan_seen": "Being set up, not filled yet.",
-  "setup.is_filled": "Filled and running. What was planned for it stands here.",
+  "setup.is_filled": "Filled and running. This is what was planned for it.",
   "setup.state_done": "done",
   "setup.state_skipped": "skipped",
   "setup.state_open": "to do",
@@ -33,7 +33,7 @@ export const en_setup = {
   "setup.step.hardscape": "Stone and wood",
   "setup.step.warmth": "Warmth, light, filter",
   "setup.step.plants": "Plants",
-  "setup.step.stock": "Who shall live in it",
+  "setup.step.stock": "Who will live in it",
   "setup.step.fill": "Fill it",
   "setup.step.first_fish": "First animals",
 
@@ -83,7 +83,7 @@ export const en_setup = {
   "setup.light_medium": "medium",
   "setup.light_high": "high",
   "setup.light_measured": "Measured, or by the lamp’s own curve",
-  "setup.light_counted": "Counted with {light} µmol/m²/s, the middle of that band.",
+  "setup.light_counted": "We assume {light} µmol/m²/s, the middle of that band.",
 
   "setup.moves": "What moves the water",
   "setup.moves_why":
@@ -111,10 +111,10 @@ export const en_setup = {
   "setup.stock_why": "Plan them grown. Nothing is bought yet, and a limit is not a goal.",
   "setup.animals_fit": "Would suit it",
   "setup.animals_order":
-    "Peaceful fish whose warmth and water it has, long enough for them, with room for a whole group once it has matured. Those come first that like this warmth best.",
+    "Peaceful fish that suit its warmth, water and length, with room for a whole group once it has matured. Those that like this warmth best come first.",
   "setup.animal_other": "Any other animal",
   "setup.animal_about": "grows to {length}, at least {group} together, {low} to {high}",
-  "setup.unweighed": "Not counted, for nobody has set down how long it grows: {who}.",
+  "setup.unweighed": "Not counted, because its grown length is not known: {who}.",
   "setup.plan_fits": {
     one: "The planned animal fits, once the tank has matured.",
     other: "All {count} planned animals fit, once the tank has matured.",
@@ -124,7 +124,7 @@ export const en_setup = {
   "setup.plan_all_in": "All the planned animals are in.",
   "setup.plan_first": "Newly filled it carries {who}. The others come as it matures.",
   "setup.plan_first_all":
-    "By this sum it carries them newly filled too; its tests will tell. Bring them in small lots, a few weeks apart.",
+    "It probably carries them newly filled, too: the tests will tell. Bring them in small lots, a few weeks apart.",
   "setup.plan_wait": "Newly filled it carries none of them: let it mature first.",
   "setup.not_for_water": "Not for this water: {why}",
   "setup.water_unknown":
@@ -136,8 +136,8 @@ export const en_setup = {
   "setup.fill_why":
     "Pour slowly onto a plate, so that the bed stays where it is. Count the buckets if you can: that is better than any ruler.",
   "setup.plants_in": { one: "The plant is in", other: "All {count} kinds of plants are in" },
-  "setup.dose_source": "Say what water goes in, and its dose is told.",
-  "setup.dose_label": "Pick or copy your dechlorinator’s label, and the dose for exactly this water is told.",
+  "setup.dose_source": "Choose your water to see the dose.",
+  "setup.dose_label": "Pick or copy your dechlorinator’s label to see the dose for exactly this water.",
   "setup.log_fill": "Filled with {litres}",
   "setup.log_fill_dose": "Filled with {litres} and {dose}",
   "setup.filled": "{tank} is filled with {litres}, saved on this phone",
@@ -153,10 +153,10 @@ export const en_setup = {
     other:
       "The food of {count} days in one dose: a day’s alone is too little for scales and tests. Give it again when ammonia has fallen to nothing.",
   },
-  "first_fish.not_filled": "First it wants water and plants.",
-  "first_fish.no_plan": "Say who shall live in it, and this page tells how many may come.",
+  "first_fish.not_filled": "First it needs water and plants.",
+  "first_fish.no_plan": "Choose who will live in it, and this page says how many may come.",
   "first_fish.all": "All the planned animals fit: {who}. Bring them in small lots, a few weeks apart.",
-  "first_fish.some": "So many of the planned animals may come: {who}. The others later. What limits them: {by}.",
+  "first_fish.some": "These of the planned animals may come now: {who}. The others later. What limits them: {by}.",
   "first_fish.none": "None of the planned animals fit yet. What limits them: {by}.",
   "first_fish.in_7":
     "None of the planned animals fit yet. What limits them: {by}. They will probably fit in about a week.",
@@ -183,7 +183,7 @@ export const en_setup = {
   "first_fish.log_salt": "Dosed {amount} g of ammonium chloride",
   "first_fish.log_household": "Dosed {amount} ml of household ammonia",
   "first_fish.dosed": "{amount} {what} saved on this phone",
-  "filled.no_animals": "no food, for no animal lives in it",
+  "filled.no_animals": "no food, because no animal lives in it",
 
   "buy.title": "What to buy",
   "buy.for": "For {tank}",
@@ -194,7 +194,7 @@ export const en_setup = {
   "buy.water": "{litres} of water go in.",
   "buy.weight": "It will weigh about {kg}, filled.",
   "buy.floor":
-    "Whether a floor carries that no list can say: ask a structural engineer, and follow local codes and your lease.",
+    "No list can say whether a floor carries that: ask a structural engineer, and follow local codes and your lease.",
   "buy.first_test":
     "First test the day after filling, then every day in the first weeks with animals (common practice).",
   "buy.tests": "Test ammonia and nitrite every day in the first weeks with animals (common practice).",

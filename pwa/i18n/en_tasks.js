@@ -4,7 +4,7 @@
 export const en_tasks = {
   "tasks.title": "Tasks",
   "tasks.empty": "No task yet.",
-  "tasks.empty_more": "What comes again and again, set down once: it stands in the round on its day.",
+  "tasks.empty_more": "Record once what comes again and again: it appears in the Round on its day.",
   "tasks.today": "Today",
   "tasks.none_today": "Nothing is due today.",
   "tasks.all": "All of them",
@@ -23,15 +23,15 @@ export const en_tasks = {
   "task.since": "since {when}",
   "task.next": "Next: {when}.",
   "task.no_next": "It does not come again.",
-  "task.unread": "This repeat cannot be read here: {rule}. Set it anew by the tiles.",
+  "task.unread": "This repeat cannot be read here: {rule}. Choose it again with the tiles.",
   "task.never": "Not done yet.",
   "task.history": "So far",
   "task.was_done": "Done",
   "task.was_skipped": "Skipped",
   "task.edit": "Change this task",
   "task.end": "End it",
-  "task.end_why": "It asks for nothing any more; what was done stays.",
-  "task.resume": "Begin it again",
+  "task.end_why": "It is not due any more. What was done stays recorded.",
+  "task.resume": "Start it again",
   "task.hands":
     "Before hands go into the water: unplug heater and filter, and let a heater cool for some minutes. Wash hands before and after; cover any cut.",
 
@@ -46,7 +46,7 @@ export const en_tasks = {
 
   "task_form.new": "New task",
   "task_form.edit": "Change the task",
-  "task_form.what": "What is to be done",
+  "task_form.what": "What to do",
   "task_form.own_words": "Other words",
   "task_form.title": "In your words",
   "task_form.where": "For which tank",
@@ -69,7 +69,7 @@ export const en_tasks = {
   "task_form.less": "{what}: less",
   "task_form.more": "{what}: more",
   "task_form.save": "Save task",
-  "task_form.need_title": "Say what is to be done: tap a tile or write it.",
+  "task_form.need_title": "Say what to do: tap a tile or write it.",
   "task_form.need_weekday": "Tap at least one weekday.",
   "task_form.common.feed": "Feed",
   "task_form.common.trim": "Trim the plants",
@@ -87,7 +87,7 @@ export const en_tasks = {
   "calendar.keep": "Keep the file",
   "calendar.subscribe": "Subscribe",
   "calendar.subscribe_why":
-    "A link for your calendar program, which looks again from time to time. Whoever has the link can read the tasks of this room, so give it to nobody. It ends when you close it or leave the room.",
+    "A link for your calendar program, which looks again from time to time. Anyone who has the link can read the tasks of this room, so give it to nobody. It ends when you close it or leave the room.",
   "calendar.make": "Make my link",
   "calendar.renew": "Make a new link",
   "calendar.since": "You have a link, made {when}. It is shown only once; a new one closes it.",
@@ -101,7 +101,7 @@ export const en_tasks = {
 
   "away.title": "Away sheet",
   "kind.away_sheet": "Away sheet",
-  "away.short": "For who looks after the tanks: on a phone or on one printed page",
+  "away.short": "For the person who looks after the tanks: on a phone or on one printed page",
   "away.none": "Nobody is away.",
   "away.none_more": "An away sheet tells a helper what to feed, test and change, and whom to call.",
   "away.new": "Make the sheet",
@@ -145,7 +145,7 @@ export const en_tasks = {
   "away.do.act now": "Change at once, feed nothing, then call.",
   "away.mind": "Mind",
   "away.mind.food":
-    "Never feed more than it says, and take out what lies uneaten after some minutes. A dead animal comes out at once; then test.",
+    "Never feed more than it says, and take out what is uneaten after some minutes. A dead animal comes out at once; then test.",
   "away.mind.power":
     "Unplug heater, filter and lights before hands go in; plug the filter in again first. Cables hang in a drip loop, and a residual-current device guards the socket. Wet floor or a tripped breaker: hands off, call.",
   "away.mind.water": "New water as warm as the tank, treated by the label of the bottle; never mix bottles.",
@@ -168,5 +168,5 @@ export const en_tasks = {
   "saved.task_done": "{title}: done, saved on this phone",
   "saved.task_skipped": "{title}: skipped once, saved on this phone",
   "saved.task_ended": "{title} is ended",
-  "saved.task_resumed": "{title} begins again",
+  "saved.task_resumed": "{title} starts again",
 };

@@ -8,7 +8,8 @@ export const en_upkeep = {
   "upkeep.last": "Last backup: {when}.",
   "upkeep.none_yet": "None yet. The server makes the first one soon after it starts, then one a day.",
   "upkeep.off": "The server makes no backups by itself.",
-  "upkeep.tell": "Tell whoever runs the server: “limnary check” says there what to do. Your phone keeps what it holds.",
+  "upkeep.tell":
+    "Tell the person who runs the server: “limnary check” says there what to do. Your phone keeps what it holds.",
   "upkeep.data-damaged":
     "A file of the server’s data is damaged, so no new backup can be made. The earlier ones are kept.",
   "upkeep.disk-full": "The disk for the backups is full, so no new one was made.",

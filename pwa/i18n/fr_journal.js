@@ -35,8 +35,8 @@ export const fr_journal = {
   "feed.protein": "{percent} % de protéines",
   "feed.becomes": "Ce qu’elle devient",
   "feed.nitrogen":
-    "Mangée, elle devient environ {mg} mg d’azote ammoniacal : ici une montée de {rise}, si ni bactéries ni plantes n’en prenaient.",
-  "feed.assumed": "Compté avec {percent} % de protéines, car rien n’est indiqué.",
+    "Une fois mangée, elle devient environ {mg}\u00a0mg d’azote ammoniacal. Sans bactéries ni plantes, l’ammonium monterait ici de {rise}.",
+  "feed.assumed": "Aucune teneur en protéines n’est notée : nous supposons {percent}\u00a0%.",
   "feed.all": forms("Nourrir {count} bac comme d’habitude", "Nourrir {count} bacs comme d’habitude"),
   "feed.each": "{tank} {amount}",
   "feed.saved_all": forms(
@@ -64,10 +64,10 @@ export const fr_journal = {
   "dosing.no_strength": "Un flacon qui n’indique pas sa concentration ne peut pas être dosé.",
   "dosing.gives": "donne {tan} mg N/L dans {litres} ; la prévision le compte",
   "dosing.animals_here":
-    "D’après ses entrées, ce bac contient des animaux, et cette dose tue. Elle est pour les bacs sans aucun animal, escargots et crevettes compris. S’il n’y en a plus, note-le d’abord sous Animaux.",
+    "Cette dose tue les animaux, et ce bac en contient d’après ses entrées. Ne l’utilise que dans un bac sans poissons, escargots ni crevettes. S’il n’y en a plus, note-le d’abord sous Animaux.",
   "dosing.this": "Ceci",
   "dosing.label_first":
-    "L’étiquette d’abord : sa dose, ses avertissements, ses gants. Jamais deux produits dans un même récipient, et tous hors de portée des enfants. Des médicaments seulement comme le dit un vétérinaire.",
+    "Suis d’abord l’étiquette : sa dose, ses avertissements, ses gants. Ne mélange jamais deux produits dans un même récipient. Garde-les tous hors de portée des enfants. N’emploie de médicaments que comme le dit un vétérinaire.",
   "dosing.log": "Noter {dose}",
   "dosing.saved": "{tank} : {dose} de {what}, enregistré sur ce téléphone",
 
@@ -79,7 +79,7 @@ export const fr_journal = {
   "note.choose": "De ce téléphone",
   "note.shrinking": "Réduction en cours…",
   "note.photo_size": "Chacune est réduite avant d’être gardée, et le lieu où elle a été prise est laissé de côté.",
-  "note.no_picture": "{file} n’est pas une image que ce téléphone sait lire. JPEG, PNG et WebP le sont.",
+  "note.no_picture": "Ce téléphone ne sait pas lire {file} comme image. Il lit JPEG, PNG et WebP.",
   "note.photos_not_kept":
     "La photo n’a pas pu être gardée sur ce téléphone : sa mémoire ne l’a pas prise. Enregistre la note avec ce qui est là, puis libère de la place.",
   "note.photo_dropped": "Photo retirée",
@@ -149,7 +149,7 @@ export const fr_journal = {
   "correct.which": "Quel chiffre",
   "correct.stands": "À présent il est écrit : {said}, {when}.",
   "correct.save": "Enregistrer corrigé",
-  "correct.kept": "Ce qui était écrit avant reste derrière et est montré avec.",
+  "correct.kept": "L’entrée d’avant la correction est gardée et montrée avec elle.",
   "correct.saved": "{what} : corrigé, enregistré sur ce téléphone",
 
   "trends.title": "Tendances",

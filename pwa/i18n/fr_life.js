@@ -103,10 +103,10 @@ export const fr_life = {
   "stock.mass_is": "Environ {grams} en tout, d’après leurs longueurs.",
   "stock.mass_grown":
     "Environ {grams} en tout une fois adultes. Aucune longueur n’est notée, la prévision s’appuie donc sur les chiffres du bac.",
-  "stock.mass_without": "Sans {names}, de longueur inconnue.",
-  "stock.no_mass": "On ne connaît la longueur d’aucun d’eux, on ne peut donc pas les peser.",
-  "stock.bears_missing": "Pour ce calcul, il manque au bac : {what}.",
-  "stock.left_out": "Non comptés, car leur longueur est inconnue : {names}.",
+  "stock.mass_without": "Non comptés : {names}. Leur longueur n’est pas connue.",
+  "stock.no_mass": "Aucune longueur n’est connue, on ne peut donc pas les peser.",
+  "stock.bears_missing": "Pour ce calcul, note du bac : {what}.",
+  "stock.left_out": "Non comptés, parce que leur longueur est inconnue : {names}.",
 
   "many.title": "Combien de plus",
   "many.over":
@@ -114,7 +114,7 @@ export const fr_life = {
   "many.over_young": "Il y vit plus d’animaux qu’un bac si jeune n’en supporte : n’en ajoute pas.",
   "many.too_long": "Le bac est trop court pour {names}.",
   "many.none_now": "N’en ajoute pas maintenant.",
-  "many.room": "Il y a de la place pour autant en plus, si l’on n’ajoute que ceux-ci :",
+  "many.room": "De la place pour autant en plus, si tu n’ajoutes que ceux-ci :",
   "many.full": "Il est plein : n’ajoute plus de ceux-ci. Ce qui limite d’abord : {by}.",
   "many.limited_by": "limité par : {by}",
   "many.grams": "En poids : environ {present} d’animaux adultes, et il en supporte environ {limit}.",
@@ -164,7 +164,7 @@ export const fr_life = {
 
   "tool.write": "Un outil a servi dans deux bacs",
   "tool.title": "Outil partagé",
-  "tool.why": "Ce qui a été mouillé dans un bac porte son eau dans le suivant. Une fois noté, le suivi le sait.",
+  "tool.why": "Un outil mouillé porte l’eau d’un bac dans le suivant. Note-le, et le suivi en tient compte.",
   "tool.which_tank": "Ici, et dans quel bac",
   "tool.what": "Qu’était-ce",
   "tool.do": "Noter : {what}, ici et dans {other}",
@@ -177,8 +177,8 @@ export const fr_life = {
   "trace.days": "Jusqu’où remonter",
   "trace.last_days": forms("{count} jour", "{count} jours"),
   "trace.nothing": forms(
-    "Rien n’est noté que {tank} aurait partagé avec un autre bac ces dernières 24 heures.",
-    "Rien n’est noté que {tank} aurait partagé avec un autre bac ces {count} derniers jours.",
+    "D’après les entrées, {tank} n’a rien partagé avec un autre bac ces dernières 24 heures.",
+    "D’après les entrées, {tank} n’a rien partagé avec un autre bac ces {count} derniers jours.",
   ),
   "trace.exposed": forms("{count} bac a été exposé à {tank}.", "{count} bacs ont été exposés à {tank}."),
   "trace.none_exposed": "Aucun bac n’a été exposé à {tank}.",
@@ -191,7 +191,7 @@ export const fr_life = {
   "trace.link": "{what}, de {from} à {to}",
   "trace.water": "eau",
   "trace.how":
-    "On ne sait que ce qui est noté. Ce qui est passé de bac en bac est suivi en avançant dans le temps, directement et par une étape de plus ; un outil dont personne n’a noté l’ordre compte dans les deux sens.",
+    "On ne sait que ce qui est noté. Ce qui est passé de bac en bac est suivi en avançant dans le temps, directement et par une étape de plus. Un outil dont l’ordre n’est pas noté compte dans les deux sens.",
   "trace.caution_tools":
     "Tant que quelque chose est malade, garde épuisette, seau et tuyau pour ce seul bac ; laisse-les sécher à fond avant qu’ils en touchent un autre.",
 
@@ -217,7 +217,7 @@ export const fr_life = {
   "setting.own_species_why":
     "Un animal que la table ne connaît pas. Avec sa silhouette et sa longueur, on peut le peser ; avec ses plages, il est comparé aux autres.",
   "setting.own_plant": "Plante à toi",
-  "setting.own_plant_why": "Une plante que la table ne connaît pas. Tout sauf son nom peut rester vide.",
+  "setting.own_plant_why": "Une plante que la table ne connaît pas. Seul son nom est nécessaire.",
   "settings.own_species": "Animaux à toi",
   "settings.own_plant": "Plantes à toi",
   "water.new_own_species": "Nouvel animal",

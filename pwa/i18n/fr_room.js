@@ -49,7 +49,7 @@ export const fr_room = {
 
   "problem.unreachable": "Le serveur est hors d’atteinte. Ce que tu notes est gardé ici et partagé plus tard.",
   "problem.server-failed":
-    "Le serveur a un problème de son côté. Ce que tu notes est gardé ici ; un nouvel essai se fera tout seul.",
+    "Le serveur a un problème de son côté. Ce que tu notes est gardé ici ; l’app réessaie toute seule.",
   "problem.server-full":
     "Le disque du serveur est plein. Ce que tu notes est gardé ici jusqu’à ce que la personne qui le gère fasse de la place.",
   "problem.signed-out":
@@ -58,7 +58,7 @@ export const fr_room = {
   "problem.ended": "Tu n’es plus dans cette salle. Ce qui n’a pas été partagé est encore ici.",
   "problem.upgrade":
     "Le serveur demande une autre version de cette application. Rien n’est perdu : ce que tu notes est gardé ici et partagé après le changement.",
-  "problem.too-often": "Le serveur demande un peu de patience. Un nouvel essai se fera tout seul.",
+  "problem.too-often": "Le serveur demande un peu de patience. L’app réessaie toute seule.",
   "problem.refused": "Le serveur a refusé. Ce que tu as noté est gardé ici.",
 
   "refusal.unreachable":
@@ -101,9 +101,9 @@ export const fr_room = {
   "needs_you.photos_why":
     "Elles sont trop grandes ou d’un type que le serveur ne prend pas. « Garder une copie » les contient.",
   "needs_you.wrong": "{label} {message}. Permis : {allowed}.",
-  "why_not.role": "Ton rôle ici est « {role} », et il ne va pas jusque-là. C’est pour : {roles}.",
-  "why_not.role_then": "Ton rôle n’allait pas jusque-là au moment de l’envoi. C’est pour : {roles}.",
-  "why_not.role_now": "Ton rôle n’allait pas jusque-là au moment de l’envoi. Maintenant si : réessaie.",
+  "why_not.role": "Ton rôle ici est « {role} ». Seuls ces rôles le peuvent : {roles}.",
+  "why_not.role_then": "Ton rôle ne le permettait pas au moment de l’envoi. Seuls ces rôles le peuvent : {roles}.",
+  "why_not.role_now": "Ton rôle ne le permettait pas au moment de l’envoi. Maintenant si : réessaie.",
   "why_not.fields": "Le serveur ne prend pas ce qui y est écrit.",
   "why_not.envelope": "Le serveur ne peut pas le lire. Une version plus récente de cette application peut aider.",
   "why_not.other-kind": "Autre chose est déjà inscrit sous son nom.",
@@ -177,7 +177,7 @@ export const fr_room = {
     "Fais lire ceci par l’appareil photo de l’autre téléphone, ou envoie le lien. Il laisse entrer une personne avec le rôle « {role} », une fois, jusqu’à {until}.",
   "invite.how_phone":
     "Fais lire ceci par l’appareil photo de l’autre téléphone, ou envoie le lien. Il laisse entrer un téléphone de plus de {name}, une fois, jusqu’à {until}.",
-  "invite.once": "On ne peut le voir que maintenant. Qui l’a peut entrer : ne l’envoie à personne d’autre.",
+  "invite.once": "Il n’est montré que maintenant. Qui l’a peut entrer : ne l’envoie à personne d’autre.",
   "invite.qr": "Code QR du lien pour rejoindre",
   "invite.link": "Le lien",
   "invite.share": "Envoyer le lien",

@@ -34,7 +34,7 @@ export const fr_setup = {
   "setup.step.hardscape": "Pierres et bois",
   "setup.step.warmth": "Chaleur et lumière",
   "setup.step.plants": "Plantes",
-  "setup.step.stock": "Qui doit y vivre",
+  "setup.step.stock": "Qui va y vivre",
   "setup.step.fill": "Le remplir",
   "setup.step.first_fish": "Premiers animaux",
 
@@ -84,7 +84,7 @@ export const fr_setup = {
   "setup.light_medium": "moyenne",
   "setup.light_high": "forte",
   "setup.light_measured": "Mesurée, ou d’après la courbe de la lampe",
-  "setup.light_counted": "Compté avec {light} µmol/m²/s, le milieu de cette bande.",
+  "setup.light_counted": "Nous supposons {light} µmol/m²/s, le milieu de cette bande.",
 
   "setup.moves": "Ce qui remue l’eau",
   "setup.moves_why":
@@ -113,10 +113,10 @@ export const fr_setup = {
   "setup.stock_why": "Prévois-les adultes. Rien n’est encore acheté, et une limite n’est pas un but.",
   "setup.animals_fit": "Lui iraient",
   "setup.animals_order":
-    "Des poissons paisibles dont il a la chaleur et l’eau, assez long pour eux, avec de la place pour tout un groupe une fois mûr. D’abord ceux qui aiment le mieux cette chaleur.",
+    "Des poissons paisibles auxquels conviennent sa chaleur, son eau et sa longueur, avec de la place pour tout un groupe une fois mûr. D’abord ceux qui aiment le mieux cette chaleur.",
   "setup.animal_other": "Un autre animal",
   "setup.animal_about": "grandit jusqu’à {length} cm, au moins {group} ensemble, {low} à {high} °C",
-  "setup.unweighed": "Non comptés, car personne n’a indiqué leur longueur adulte : {who}.",
+  "setup.unweighed": "Non comptés, parce que leur longueur adulte n’est pas connue : {who}.",
   "setup.plan_fits": {
     one: "L’animal prévu y tient, une fois le bac mûr.",
     many: "Les {count} animaux prévus y tiennent tous, une fois le bac mûr.",
@@ -127,7 +127,7 @@ export const fr_setup = {
   "setup.plan_all_in": "Tous les animaux prévus y sont.",
   "setup.plan_first": "Tout juste rempli, il supporte {who}. Les autres viendront quand il mûrit.",
   "setup.plan_first_all":
-    "Selon ce calcul il les supporte aussi tout juste rempli ; ses tests le diront. Introduis-les par petits groupes, à quelques semaines d’intervalle.",
+    "Il les supporte probablement aussi tout juste rempli : les tests le diront. Introduis-les par petits groupes, à quelques semaines d’intervalle.",
   "setup.plan_wait": "Tout juste rempli, il n’en supporte aucun : laisse-le d’abord mûrir.",
   "setup.not_for_water": "Pas pour cette eau : {why}",
   "setup.water_unknown":
@@ -139,9 +139,8 @@ export const fr_setup = {
   "setup.fill_why":
     "Verse lentement sur une assiette, pour que le sol reste en place. Compte les seaux si tu peux : c’est mieux que toute règle.",
   "setup.plants_in": forms("La plante est en place", "Les {count} sortes de plantes sont en place"),
-  "setup.dose_source": "Indique quelle eau on met dedans, et sa dose sera donnée.",
-  "setup.dose_label":
-    "Choisis ou recopie l’étiquette de ton déchlorant, et la dose pour cette eau exactement sera donnée.",
+  "setup.dose_source": "Choisis ton eau pour voir la dose.",
+  "setup.dose_label": "Choisis ou recopie l’étiquette de ton déchlorant pour voir la dose pour cette eau exactement.",
   "setup.log_fill": "Rempli avec {litres}",
   "setup.log_fill_dose": "Rempli avec {litres} et {dose}",
   "setup.filled": "{tank} : rempli avec {litres}, enregistré sur ce téléphone",
@@ -157,10 +156,11 @@ export const fr_setup = {
     "La nourriture de {count} jours en une dose : celle d’un seul jour est trop peu pour une balance et des tests. Redonne-la quand l’ammonium est tombé à zéro.",
   ),
   "first_fish.not_filled": "Il lui faut d’abord de l’eau et des plantes.",
-  "first_fish.no_plan": "Dis qui doit y vivre, et cette page dira combien peuvent venir.",
+  "first_fish.no_plan": "Choisis qui va y vivre, et cette page dira combien peuvent venir.",
   "first_fish.all":
     "Tous les animaux prévus y tiennent : {who}. Introduis-les par petits groupes, à quelques semaines d’intervalle.",
-  "first_fish.some": "Parmi les animaux prévus peuvent venir : {who}. Les autres plus tard. Ce qui les limite : {by}.",
+  "first_fish.some":
+    "Parmi les animaux prévus peuvent venir maintenant : {who}. Les autres plus tard. Ce qui les limite : {by}.",
   "first_fish.none": "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}.",
   "first_fish.in_7":
     "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}. Ils y tiendront sans doute dans une semaine environ.",
@@ -187,7 +187,7 @@ export const fr_setup = {
   "first_fish.log_salt": "{amount} g de chlorure d’ammonium versés",
   "first_fish.log_household": "{amount} ml d’ammoniaque ménagère versés",
   "first_fish.dosed": "{amount} {what} : enregistré sur ce téléphone",
-  "filled.no_animals": "aucune nourriture, car aucun animal n’y vit",
+  "filled.no_animals": "aucune nourriture, parce qu’aucun animal n’y vit",
 
   "buy.title": "À acheter",
   "buy.for": "Pour {tank}",
@@ -198,7 +198,7 @@ export const fr_setup = {
   "buy.water": "Il y entre {litres} d’eau.",
   "buy.weight": "Rempli, il pèsera environ {kg}.",
   "buy.floor":
-    "Si un plancher porte cela, aucune liste ne peut le dire : demande à un ingénieur en structure, et suis les règles locales et ton bail.",
+    "Aucune liste ne peut dire si un plancher porte cela : demande à un ingénieur en structure, et suis les règles locales et ton bail.",
   "buy.first_test":
     "Premier test le lendemain du remplissage, puis chaque jour les premières semaines avec des animaux (usage courant).",
   "buy.tests": "Teste l’ammonium et les nitrites chaque jour les premières semaines avec des animaux (usage courant).",

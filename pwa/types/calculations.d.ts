@@ -1212,7 +1212,7 @@ export interface FilledWeightAnswer {
   total_kg: number;
   /** On the floor under it, on average (1 kPa = 1 kN/m²); kPa */
   footprint_kpa: number;
-  /** On each of four feet, were they to share alike; kg */
+  /** On each of four feet, if they share it equally; kg */
   foot_kg: number;
   /** The empty tank, to be lifted; kg */
   empty_tank_kg: number;
@@ -1653,7 +1653,7 @@ export interface NutrientRoutineAnswer {
     /** phosphate; mg/L */
     po4_mg_l?: number | null;
   } | null;
-  /** Times this dose, for the target; 1 */
+  /** Doses needed for the target; 1 */
   dose_factor?: number | null;
 }
 
@@ -2237,7 +2237,7 @@ export interface StarterDoseAnswer {
   tan_mg_n_l: number;
   /** Nitrogen in the dose; mg N */
   tan_mg_n: number;
-  /** Density counted with; kg/L */
+  /** Density used; kg/L */
   density_kg_l?: number | null;
 }
 
@@ -2511,7 +2511,7 @@ export interface StockHeadroomAnswer {
     /** one in ten above; g */
     p90: number;
   };
-  /** Food a day counted with so far; g/day */
+  /** Food a day used so far; g/day */
   feed_g_day_expected: number;
   /** Readings that do not fit */
   doubts: ({
@@ -2887,7 +2887,7 @@ export interface ToxicantLimitsAnswer {
   chlorine_chronic_ug_l: number;
   /** Chlorine with shrimp and snails; µg/L */
   chlorine_ccme_ug_l: number;
-  /** Hardness counted with, as CaCO₃; mg/L */
+  /** Hardness used, as CaCO₃; mg/L */
   hardness_mg_l: number;
 }
 

@@ -1,2 +1,0 @@
-import{$b as h,Dc as j,Fb as f,Fd as l,Gc as k,Od as m,U as d,_b as g,bb as e,be as n,ee as o,kc as i,n as b,v as c}from"./chunk-X65BSTBF.js";import"./chunk-HZWNA2UL.js";import"./chunk-HVFK5PJC.js";import{K as a}from"./chunk-DJK2Q2IL.js";import"./chunk-Y3M2S5ZZ.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-6FAF8727.js.map
