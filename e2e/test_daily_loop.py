@@ -4,7 +4,7 @@ import json
 import re
 
 import pytest
-from foretold import bucket, forecast_is_there, plain, plan_input
+from foretold import bucket, forecast_is_there, plain, plan_input, write
 from limnary.contracts import run
 from playwright.sync_api import expect
 from room_hands import invite, join
@@ -98,6 +98,29 @@ def test_taking_back_a_change_takes_back_its_dose(new_phone):
     thumb.tap("button", "Undo")
     thumb.tap("link", "History")
     thumb.sees("Nothing recorded yet.")
+
+
+def test_a_change_whose_dose_was_forgotten_is_logged_as_it_was(new_phone):
+    thumb = new_phone()
+    thumb.open("/")
+    have_tank(thumb, "Reed pool")
+    set_down_water_and_label(thumb)
+    danios = {
+        "species": "Danio rerio",
+        "change": "arrival",
+        "count": 6,
+        "length_cm": 3,
+        "at": "2026-05-04T07:30:00.000Z",
+    }
+    write(thumb, [("stock_change", "stock-0001", {**danios, "tank": "tank-reed-pool"})])
+    thumb.tap("link", "Change")
+    thumb.tap("button", "It went in without dechlorinator")
+    expect(thumb.page.get_by_role("button", name="Log 26 L", exact=True)).to_be_visible()
+    thumb.tap("button", "Log 26 L")
+    thumb.sees("Was the new water treated? If not, dose 20.44 ml of Tap safe for the whole tank now.")
+    thumb.tap("link", "History")
+    thumb.sees("Changed 26 L")
+    expect(thumb.page.get_by_text("ml Tap safe")).to_have_count(0)
 
 
 def test_a_double_tap_records_once(new_phone):

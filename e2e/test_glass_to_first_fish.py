@@ -37,6 +37,8 @@ def test_from_the_glass_to_the_first_fish(new_phone):
     records_the_first_fish(thumb)
     expect(thumb.page.get_by_text(re.compile("Add none now|planned animals (fit|may come)")).first).to_be_visible()
     written(thumb, water_l)
+    thumb.turn_to("/timeline")
+    thumb.sees(f"First filled, {water_l:.1f} L")
 
 
 def measures_the_glass(thumb):

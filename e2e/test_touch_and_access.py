@@ -291,6 +291,25 @@ def cut_off(page):
     page.set_viewport_size(size)
 
 
+LABELS = """() => [...document.querySelectorAll(".places a")].map((place) => {
+  const range = document.createRange();
+  range.selectNodeContents(place);
+  const lines = new Set([...range.getClientRects()].map(({ bottom }) => Math.round(bottom)));
+  return [place.innerText, lines.size, place.getBoundingClientRect().right <= innerWidth];
+})"""
+
+
+@pytest.mark.parametrize("locale", ["en-GB", "de-DE", "fr-FR"])
+def test_the_places_stay_whole_words_at_twice_the_text(locale, new_phone):
+    """Each place of the bar is an icon and one line, within the page."""
+    thumb = new_phone(locale=locale, size={"width": NARROW_PX, "height": 740})
+    thumb.open()
+    thumb.page.evaluate("() => { document.documentElement.style.fontSize = '200%'; }")
+    labels = thumb.page.evaluate(LABELS)
+    assert len(labels) == 4
+    assert [(lines, within) for _, lines, within in labels] == [(2, True)] * 4, labels
+
+
 def test_a_second_finger_records_nothing(new_phone):
     thumb = new_phone()
     thumb.open()

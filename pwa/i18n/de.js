@@ -163,7 +163,7 @@ export const de = {
 
   "round.title": "Runde",
   "round.empty": "Noch kein Becken. Miss das erste aus, dann sagt dir diese Seite jeden Tag, was es braucht.",
-  "round.empty_more": "Alles geht ohne Netz und bleibt auf diesem Handy, bis du es teilst.",
+  "round.empty_more": "Alles geht ohne Netz. Es wird zuerst auf diesem Handy gespeichert.",
   "round.taking_in": "Der Raum kommt herein: {count} von {total} Einträgen.",
   "round.all_away": "Alle Becken sind weggestellt: zu den Becken",
   "tanks.empty":

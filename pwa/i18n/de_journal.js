@@ -122,6 +122,8 @@ export const de_journal = {
   "history.group.tools": "Werkzeug",
   "history.shared_tool": "{tool}: {tanks}",
   "history.test": "Test",
+  "history.filling": "Erste Füllung",
+  "history.filled": "Zum ersten Mal gefüllt, {litres}",
   "history.change": "Wasserwechsel",
   "history.changed": "{litres} gewechselt",
   "history.dose": "Gabe",

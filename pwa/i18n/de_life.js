@@ -106,7 +106,7 @@ export const de_life = {
     "Ausgewachsen alle zusammen etwa {grams}. Es ist keine Länge eingetragen, darum richtet sich die Vorhersage nach den Werten des Beckens.",
   "stock.mass_without": "Nicht gezählt: {names}. Ihre Länge ist nicht bekannt.",
   "stock.no_mass": "Keine Länge ist bekannt, darum lassen sie sich nicht wiegen.",
-  "stock.bears_missing": "Trag dafür vom Becken ein: {what}.",
+  "stock.bears_missing": "Noch nicht eingetragen und hierfür nötig: {what}.",
   "stock.left_out": "Nicht gezählt, weil keine Länge bekannt ist: {names}.",
 
   "many.title": "Wie viele mehr",
@@ -215,6 +215,7 @@ export const de_life = {
   "search.group_label": "Etiketten, Wässer, Testsets und eigene Tiere und Pflanzen",
   "search.group_calculation": "Rechnungen",
 
+  "change.undosed": "Ohne Wasseraufbereiter hineingegeben",
   "change.other_tank": "Wasser aus einem anderen Becken",
   "change.out_of": "Aus welchem Becken",
   "change.other_tank_why":

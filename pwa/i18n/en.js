@@ -160,7 +160,7 @@ export const en = {
 
   "round.title": "Round",
   "round.empty": "No tank yet. Measure the first one, and this page tells you each day what it needs.",
-  "round.empty_more": "All of it works without signal, and stays on this phone until you share it.",
+  "round.empty_more": "All of it works without signal. It is saved on this phone first.",
   "round.taking_in": "Taking the room in: {count} of {total} records.",
   "round.all_away": "Every tank is put away: see them under Tanks",
   "tanks.empty": "No tank yet. Set one up: measured as it stands, or from the empty glass, step by step.",

@@ -120,6 +120,8 @@ export const en_journal = {
   "history.group.tools": "Tools",
   "history.shared_tool": "{tool}: {tanks}",
   "history.test": "Test",
+  "history.filling": "First filling",
+  "history.filled": "First filled, {litres}",
   "history.change": "Change",
   "history.changed": "Changed {litres}",
   "history.dose": "Dose",

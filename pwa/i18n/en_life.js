@@ -106,7 +106,7 @@ export const en_life = {
     "About {grams} all together once grown. No length is recorded, so the forecast uses the tank’s own figures.",
   "stock.mass_without": "Not counted: {names}. Their length is not known.",
   "stock.no_mass": "No length is known, so they cannot be weighed.",
-  "stock.bears_missing": "To work this out, record of the tank: {what}.",
+  "stock.bears_missing": "Not recorded yet, and needed for this: {what}.",
   "stock.left_out": "Not counted, because no length is known: {names}.",
 
   "many.title": "How many more",
@@ -207,6 +207,7 @@ export const en_life = {
   "search.group_label": "Labels, waters, kits and your own animals and plants",
   "search.group_calculation": "Calculations",
 
+  "change.undosed": "It went in without dechlorinator",
   "change.other_tank": "Water out of another tank",
   "change.out_of": "Out of which tank",
   "change.other_tank_why":

@@ -173,7 +173,7 @@ export const fr = {
 
   "round.title": "Tournée",
   "round.empty": "Pas encore de bac. Mesure le premier, et cette page te dit chaque jour ce qu’il demande.",
-  "round.empty_more": "Tout marche sans réseau, et reste sur ce téléphone jusqu’à ce que tu le partages.",
+  "round.empty_more": "Tout marche sans réseau. Tout est d’abord enregistré sur ce téléphone.",
   "round.taking_in": "La pièce arrive : {count} enregistrements sur {total}.",
   "round.all_away": "Tous les bacs sont rangés : voir les bacs",
   "tanks.empty": "Pas encore de bac. Installes-en un : mesuré tel qu’il est, ou depuis la cuve vide, pas à pas.",

@@ -124,6 +124,8 @@ export const fr_journal = {
   "history.group.tools": "Outils",
   "history.shared_tool": "{tool} : {tanks}",
   "history.test": "Test",
+  "history.filling": "Premier remplissage",
+  "history.filled": "Rempli pour la première fois, {litres}",
   "history.change": "Changement",
   "history.changed": "{litres} changés",
   "history.dose": "Dose",

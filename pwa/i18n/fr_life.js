@@ -105,7 +105,7 @@ export const fr_life = {
     "Environ {grams} en tout une fois adultes. Aucune longueur n’est notée, la prévision s’appuie donc sur les chiffres du bac.",
   "stock.mass_without": "Non comptés : {names}. Leur longueur n’est pas connue.",
   "stock.no_mass": "Aucune longueur n’est connue, on ne peut donc pas les peser.",
-  "stock.bears_missing": "Pour ce calcul, note du bac : {what}.",
+  "stock.bears_missing": "Pas encore noté, et nécessaire pour ce calcul : {what}.",
   "stock.left_out": "Non comptés, parce que leur longueur est inconnue : {names}.",
 
   "many.title": "Combien de plus",
@@ -208,6 +208,7 @@ export const fr_life = {
   "search.group_label": "Étiquettes, eaux, kits, et tes propres animaux et plantes",
   "search.group_calculation": "Calculs",
 
+  "change.undosed": "Versée sans déchlorant",
   "change.other_tank": "Eau d’un autre bac",
   "change.out_of": "De quel bac",
   "change.other_tank_why":

@@ -29,7 +29,7 @@ import { TemperatureMatch } from "../ui/temperature_match.js";
 /** A quarter is the usual change where nothing asks for another (common practice). */
 const USUAL = 0.25;
 
-/** @returns {{typed: string | null, unit?: string, from_tank?: string, at?: string}} */
+/** @returns {{typed: string | null, unit?: string, from_tank?: string, at?: string, undosed?: boolean}} */
 const first = () => ({ typed: null });
 
 /** @param {{id: string}} props */
@@ -46,28 +46,29 @@ export function Change({ id }) {
   const suggested =
     (advice.act !== "retest" && advice.litres) || bucket_litres(USUAL * tank.water_l, tank.water_l, facts.water_unit);
   const water = shown_in("L");
-  const { typed, unit: keyed_in = "L", from_tank = "", at } = form.draft.value;
+  const { typed, unit: keyed_in = "L", from_tank = "", at, undosed = false } = form.draft.value;
   const litres = typed === null ? suggested : snapped_to_whole(water.hold(Number(typed), keyed_in), tank.water_l);
   const wrong = litres_refused(tank, litres);
   // Water from another tank holds no chlorine any more.
   const dose = wrong || from_tank ? null : dose_for(facts, litres);
+  const given = undosed ? null : dose;
   if (from_tank && !room.value.is_ready(from_tank)) void room.value.ready(from_tank);
   const poured = from_tank
     ? { ...facts, source: tank_water(live_room.of("reading", from_tank), { from_tank, at: at ?? room.value.now() }) }
     : facts;
   const fraction = litres / tank.water_l;
-  const said = { litres: litres_said(litres || 0), dose: dose?.amount !== undefined ? dose_said(dose) : "" };
+  const said = { litres: litres_said(litres || 0), dose: given?.amount !== undefined ? dose_said(given) : "" };
   const log = () =>
     form.save(() => {
       const source = from_tank ? { from_tank } : facts.source ? { source_water: facts.source.id } : {};
-      const writes = writes_of({ tank: id, at, litres, fraction, ...source }, dose);
+      const writes = writes_of({ tank: id, at, litres, fraction, ...source }, given);
       return { writes, said: t(writes.length > 1 ? "saved.change_dose" : "saved.change", said), to: `/tank/${id}` };
     });
 
   return html`
     <${Page} title=${t("change.title")} up=${`/tank/${id}`} aside=${html`<span class="soft">${tank.name}</span>`}
       act=${html`<button class="main" type="button" disabled=${Boolean(wrong) || no_moment(at)}
-        onClick=${tap(() => void log())}>${t(dose?.amount !== undefined ? "change.log_dose" : "change.log", said)}
+        onClick=${tap(() => void log())}>${t(given?.amount !== undefined ? "change.log_dose" : "change.log", said)}
         </button>`}>
       <p class="soft">${
         advice.litres || advice.act === "retest" || advice.act === "hold"
@@ -76,7 +77,11 @@ export function Change({ id }) {
       }</p>
       <${Refused} form=${form} kind="water_change" />
       <${Litres} form=${form} tank=${tank} litres=${litres} suggested=${suggested} wrong=${wrong} />
-      ${dose && html`<${Dose} id=${id} dose=${dose} />`}
+      ${
+        dose &&
+        html`<${Dose} id=${id} dose=${dose} undosed=${undosed}
+        on_undosed=${() => form.set({ undosed: !undosed })} />`
+      }
       ${!wrong && html`<${Again} facts=${facts} fraction=${fraction} />`}
       ${!wrong && html`<${After} facts=${poured} advice=${advice} fraction=${fraction} />`}
       ${!wrong && html`<${TemperatureMatch} facts=${facts} litres=${litres} />`}
@@ -187,8 +192,11 @@ function Again({ facts, fraction }) {
     }`;
 }
 
-/** @param {{id: string, dose: Dosed}} props */
-const Dose = ({ id, dose }) => {
+/**
+ * The dose for these litres, or the way to it; water may have gone in without it.
+ * @param {{id: string, dose: Dosed, undosed: boolean, on_undosed: () => void}} props
+ */
+const Dose = ({ id, dose, undosed, on_undosed }) => {
   if (!dose.needed) return html`<p class="dose">${t("dose.none")}</p>`;
   if (dose.missing === "source")
     return html`<p class="dose"><a class="quiet" href=${`/room/source_water/new?tank=${id}&then=/tank/${id}/change`}>
@@ -196,8 +204,13 @@ const Dose = ({ id, dose }) => {
   if (!dose.label)
     return html`<p class="dose"><a class="quiet" href=${`/room/label/new?tank=${id}&then=/tank/${id}/change`}>
       ${t("dose.set_label")}</a></p>`;
-  return html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span
-    class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`;
+  return html`${
+    !undosed &&
+    html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span
+    class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`
+  }
+    <p><button class="quiet" type="button" aria-pressed=${undosed} onClick=${tap(on_undosed)}>${t("change.undosed")}
+      </button></p>`;
 };
 
 /**

@@ -106,12 +106,7 @@ function Event({ event, here, tank }) {
   const photos = records.filter(({ kind }) => kind === "photo");
   const before = earlier_lines(event);
   const of_life = is_life(first);
-  const correct =
-    event.kind in CORRECTED
-      ? `/correct/${event.kind}/${first.id}`
-      : of_life
-        ? correct_path(first, all(first.kind), here)
-        : null;
+  const correct = way_to_correct(event, here);
   const remove = () => record(of_life ? life_removal(room.value, first) : removal(event), t("saved.removed", { what }));
   return html`
     <li class="line happened">
@@ -141,11 +136,25 @@ function Event({ event, here, tank }) {
           html`<a class="quiet square" href=${correct}
           aria-label=${t("history.correct_named", { what: named })}><${Icon} name="note" size=${20} /></a>`
         }
-        <button class="quiet square" type="button" aria-label=${t("remove_named", { what: named })}
-          onClick=${tap(() => void remove())}><${Icon} name="remove" size=${20} /></button>
+        ${
+          event.kind !== "tank" &&
+          html`<button class="quiet square" type="button" aria-label=${t("remove_named", { what: named })}
+          onClick=${tap(() => void remove())}><${Icon} name="remove" size=${20} /></button>`
+        }
       </div>`
       }
     </li>`;
+}
+
+/**
+ * The page that corrects an event; a first filling stands in its tank's own form.
+ * @param {import("../advice/journal/timeline.js").Event} event
+ * @param {string} here the page to come back to
+ */
+function way_to_correct({ kind, records: [first] }, here) {
+  if (kind === "tank") return `/tank/${first.id}/edit`;
+  if (kind in CORRECTED) return `/correct/${kind}/${first.id}`;
+  return is_life(first) ? correct_path(first, all(first.kind), here) : null;
 }
 
 /** @param {{photos: import("../advice/journal/timeline.js").Recorded[], named: string}} props */

@@ -170,6 +170,18 @@ test("a corrected change takes its dose along and keeps its share of the water",
   );
 });
 
+test("a tank's first filling is an event of its own", async () => {
+  const room = await kept();
+  const filled = { ...TANK, water_l: 120, started_at: at(1, 9) };
+  await room.write([{ type: "put", kind: "tank", id: "tank-0003", fields: filled }]);
+  const events = timeline(room, { tank: "tank-0003" });
+  assert.deepEqual(
+    events.map(({ at: when, group, kind, records: [one] }) => [when, group, kind, one.id, one.water_l]),
+    [[at(1, 9), "water", "tank", "tank-0003", 120]],
+  );
+  assert.deepEqual(timeline(room, { tank: "tank-0003", group: "notes" }), []);
+});
+
 test("the readings of a test stand in its order, whichever was keyed first and corrected since", async () => {
   const room = await kept();
   const read = { tank: "tank-0001", at: at(2, 6), test: "test-0001" };

@@ -12,6 +12,7 @@ import { in_test_order } from "./test_order.js";
 export const GROUP_OF = {
   reading: "tests",
   water_change: "water",
+  tank: "water",
   dose: "water",
   feeding: "food",
   stock_change: "animals",
@@ -38,7 +39,9 @@ export const CORRECTED = {
 
 /**
  * @typedef {View<"reading" | "water_change" | "dose" | "feeding" | "stock_change" | "planting" | "note" | "photo"
- *   | "task_done" | "shared_tool">} Happened a record that makes the timeline
+ *   | "task_done" | "shared_tool"> | Filling} Happened a record that makes the timeline
+ * @typedef {Pick<Tank, "id" | "kind" | "meta" | "water_l"> & {at: string, tank: string, supersedes?: undefined}}
+ *   Filling a tank's first filling: it stands in the tank's own record
  * @typedef {Pick<Happened, "id" | "kind" | "at" | "supersedes"> & {[field: string]: any}} Recorded any: its kind, known
  * only at run time, says which fields it has
  * @typedef {{at: string, tank: string | null, group: string, kind: Happened["kind"], records: Recorded[],
@@ -185,8 +188,13 @@ function gathered(room, kind, { doses, photos, apart, loose }) {
       ...(photos.get(notes[0].entry ?? "") ?? []),
     ]);
   if (kind === "photo") return together(loose, ({ entry }) => entry);
+  if (kind === "tank")
+    return room.all(kind).flatMap((tank) => (tank.started_at ? [[filling(tank, tank.started_at)]] : []));
   return /** @type {Happened[]} */ (room.all(kind)).map((record) => [record]);
 }
+
+/** @param {Tank} tank @param {string} at @returns {Filling} */
+const filling = ({ id, kind, meta, water_l }, at) => ({ id, kind, meta, water_l, at, tank: id });
 
 /**
  * @template {{id: string}} R

@@ -19,6 +19,7 @@ export const is_incident = (records) => records.some(({ kind, incident }) => kin
 const NAMES = {
   reading: () => t("history.test"),
   water_change: () => t("history.change"),
+  tank: () => t("history.filling"),
   dose: () => t("history.dose"),
   feeding: () => t("history.feeding"),
   note: () => t("history.note"),
@@ -51,6 +52,7 @@ export function record_lines(record) {
   const one = /** @type {Happened} */ (record);
   if (one.kind === "reading") return [reading_said(one)];
   if (one.kind === "water_change") return [t("history.changed", { litres: litres_said(one.litres) })];
+  if (one.kind === "tank") return [t("history.filled", { litres: litres_said(one.water_l) })];
   if (one.kind === "dose") return [`${dose_said(one)} ${dosed_said(one)}`];
   if (one.kind === "feeding") return [fed(one)];
   if (one.kind === "note") return note_said(one).split("\n");
