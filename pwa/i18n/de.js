@@ -121,7 +121,7 @@ export const de = {
   "why.perhaps_over":
     "{parameter} liegt wahrscheinlich bei {low} bis {high}. Die Grenze ist {limit} ({by}). Dass es jetzt oder vor dem nächsten Test ({until}) darüber liegt: {chance}.",
   "why.together":
-    "Alle Grenzen zusammen: Dass eine überschritten wird, ist wahrscheinlicher als {chance}, was hier hingenommen wird.",
+    "Alle Grenzen zusammen: Das Risiko, eine zu überschreiten, ist zu hoch. Hingenommen wird hier: {chance}.",
   "why.after": "Nach dem Wechsel ist das Risiko, vor dem nächsten Test irgendeine Grenze zu überschreiten: {chance}.",
   "why.after_half_food":
     "Nach dem Wechsel, mit halbem Futter, ist das Risiko, vor dem nächsten Test irgendeine Grenze zu überschreiten: {chance}.",

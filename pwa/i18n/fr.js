@@ -133,7 +133,7 @@ export const fr = {
   "why.perhaps_over":
     "{parameter} : probablement {low} à {high}. La limite est {limit} ({by}). Risque d’être au-dessus, maintenant ou avant le prochain test, {until} : {chance}.",
   "why.together":
-    "Toutes limites confondues, le risque d’en dépasser une est plus grand que {chance}, ce qui est accepté ici.",
+    "Toutes limites confondues, le risque d’en dépasser une est trop grand. Accepté ici : {chance}.",
   "why.after": "Après le changement, risque de dépasser une limite avant le prochain test : {chance}.",
   "why.after_half_food":
     "Après le changement, avec la moitié de la nourriture, risque de dépasser une limite avant le prochain test : {chance}.",
@@ -164,7 +164,7 @@ export const fr = {
   "filled.feed_of_fish": "la nourriture selon les grammes de poissons",
   "filled.feed_of_stock": "nourriture selon le poids des animaux de la liste, {value} g",
   "filled.ph": "pH {value}",
-  "filled.temperature_c": "{value} °C",
+  "filled.temperature_c": "{value}",
 
   "chance.under": "moins de 1 %",
   "chance.one_in": "environ 1 sur {count}",

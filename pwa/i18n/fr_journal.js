@@ -140,8 +140,8 @@ export const fr_journal = {
   "history.ways": "Qui a fait quoi et quand",
 
   "moment.title": "Quand",
-  "moment.now": "Maintenant",
-  "moment.happened_now": "Quand : maintenant",
+  "moment.now": "À l’instant",
+  "moment.happened_now": "Quand : à l’instant",
   "moment.when": "Quand : {when}",
   "moment.as_written": "Comme noté",
   "moment.day_and_time": "Jour et heure",

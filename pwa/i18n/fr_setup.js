@@ -51,10 +51,10 @@ export const fr_setup = {
   "setup.front": "Épaisseur à l’avant",
   "setup.back": "Épaisseur à l’arrière",
   "setup.pack": "Un sac du magasin contient",
-  "setup.layer_found": "{litres} L, environ {kg} kg secs.",
+  "setup.layer_found": "{litres}, environ {kg} secs.",
   "setup.layer_packs": forms(
-    "{litres} L, environ {kg} kg secs : {count} sac.",
-    "{litres} L, environ {kg} kg secs : {count} sacs.",
+    "{litres}, environ {kg} secs : {count} sac.",
+    "{litres}, environ {kg} secs : {count} sacs.",
   ),
   "setup.mesh": "Soutenir l’arrière avec des sacs en filet",
   "setup.mesh_why":
@@ -69,7 +69,7 @@ export const fr_setup = {
   "setup.of_lava": "Roche de lave",
   "setup.of_wood": "Bois, gorgé d’eau",
   "setup.density": "compté à {density} kg/L",
-  "setup.displaced": "{kg} kg prennent {litres} L.",
+  "setup.displaced": "{kg} prennent {litres}.",
 
   "setup.warmth": "Chaleur",
   "setup.water_warm": "Eau",
@@ -94,13 +94,13 @@ export const fr_setup = {
     "Plante dense dès le premier jour : les plantes rapides prennent l’ammonium tant que les bactéries sont encore peu nombreuses.",
   "setup.portions": forms("{count} portion pour ce fond", "{count} portions pour ce fond"),
   "setup.portions_how":
-    "{percent} % du fond planté, {area} cm² par portion : un pot, un bouquet d’environ cinq tiges ou une poignée.",
+    "{percent} % du fond planté, {area} par portion : un pot, un bouquet d’environ cinq tiges ou une poignée.",
   "setup.portions_in": forms("{count} portion", "{count} portions"),
   "setup.plants_chosen": "Choisies, {have} sur {wanted}",
   "setup.plants_fit": "Vont avec cette chaleur et cette lumière",
   "setup.plants_order": "Les plus rapides d’abord. Plantes flottantes : laisse la moitié de la surface libre.",
   "setup.plant_other": "Une autre plante",
-  "setup.plant_about": "{growth}, {position}, {low} à {high} °C, lumière {light}",
+  "setup.plant_about": "{growth}, {position}, {low} à {high}, lumière {light}",
   "setup.growth_slow": "lente",
   "setup.growth_medium": "régulière",
   "setup.growth_fast": "rapide",
@@ -115,7 +115,7 @@ export const fr_setup = {
   "setup.animals_order":
     "Des poissons paisibles auxquels conviennent sa chaleur, son eau et sa longueur, avec de la place pour tout un groupe une fois mûr. D’abord ceux qui aiment le mieux cette chaleur.",
   "setup.animal_other": "Un autre animal",
-  "setup.animal_about": "grandit jusqu’à {length} cm, au moins {group} ensemble, {low} à {high} °C",
+  "setup.animal_about": "grandit jusqu’à {length}, au moins {group} ensemble, {low} à {high}",
   "setup.unweighed": "Non comptés, parce que leur longueur adulte n’est pas connue : {who}.",
   "setup.plan_fits": {
     one: "L’animal prévu y tient, une fois le bac mûr.",
@@ -145,7 +145,7 @@ export const fr_setup = {
   "setup.log_fill_dose": "Rempli avec {litres} et {dose}",
   "setup.filled": "{tank} : rempli avec {litres}, enregistré sur ce téléphone",
 
-  "setup.water_temperature": "{low} à {high} °C pour tous",
+  "setup.water_temperature": "{low} à {high} pour tous",
   "setup.water_ph": "pH {low} à {high}",
   "setup.water_gh": "{low} à {high} °dGH",
 

@@ -204,13 +204,13 @@ const Dose = ({ id, dose, undosed, on_undosed }) => {
   if (!dose.label)
     return html`<p class="dose"><a class="quiet" href=${`/room/label/new?tank=${id}&then=/tank/${id}/change`}>
       ${t("dose.set_label")}</a></p>`;
-  return html`${
+  return html`<div class="dose">${
     !undosed &&
-    html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span
+    html`<p><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span
     class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`
   }
-    <p><button class="quiet" type="button" aria-pressed=${undosed} onClick=${tap(on_undosed)}>${t("change.undosed")}
-      </button></p>`;
+    <button class="quiet" type="button" aria-pressed=${undosed} onClick=${tap(on_undosed)}>${t("change.undosed")}
+    </button></div>`;
 };
 
 /**

@@ -34,8 +34,8 @@ export function GoToDay({ chosen, newest, on_day }) {
     </details>
     <div role="status">${
       end !== null &&
-      html`<div class="row apart"><p class="grow">${day_said(end - 1, newest)}</p>
-      <button class="quiet" type="button" onClick=${tap(() => on_day(null))}>${t("history.newest")}</button></div>`
+      html`<p>${day_said(end - 1, newest)}</p>
+      <p><button class="quiet" type="button" onClick=${tap(() => on_day(null))}>${t("history.newest")}</button></p>`
     }</div>`;
 }
 

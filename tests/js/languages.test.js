@@ -36,6 +36,33 @@ test("no text holds a word that we leave out", () => {
   assert.deepEqual(held, []);
 });
 
+/** Units that a text itself sets behind a {part}; a figure that was formatted brings its own. */
+const UNIT = /\{(\w+)\}[\s\u00a0\u202f]*(°C|°F|°d|L|kg|g|ml|mg|cm²|cm|mm|W|h|%)(?![\p{L}\d’'])/gu;
+/** @param {string | Record<string, string>} text */
+const units_of = (text) =>
+  [
+    ...new Set(
+      (typeof text === "string" ? [text] : Object.values(text)).flatMap((form) =>
+        [...form.matchAll(UNIT)].map(([, part, unit]) => `${part} ${unit}`),
+      ),
+    ),
+  ].sort();
+
+test("no figure gets its unit twice: every language sets the units that the English text sets", () => {
+  const screens_of = Object.entries(CATALOGUES).flatMap(([language, catalogue]) =>
+    Object.entries(catalogue).map(([key, text]) => [
+      `${language} ${key}`,
+      /** @type {Record<string, unknown>} */ (ENGLISH)[key],
+      text,
+    ]),
+  );
+  const shared_of = Object.keys(CATALOGUES).flatMap((language) =>
+    Object.entries(words(language)).map(([english, text]) => [`${language} ${english}`, english, text]),
+  );
+  for (const [name, english, text] of /** @type {[string, string, string][]} */ ([...screens_of, ...shared_of]))
+    assert.deepEqual(units_of(text), units_of(english), name);
+});
+
 test("a lost part, a lost plural form, an unused key and an empty text are found", () => {
   const english = { a: "{x} of {y}", b: { one: "1 tank", other: "{count} tanks" }, c: "c" };
   const wrong = { a: "{x}", b: { other: "{count} Becken" }, d: "d" };
