@@ -1,7 +1,7 @@
 """Pictures of every screen, to be looked at: `python -m e2e.shots` writes them into e2e/shots/.
 
 Two phone sizes and a desk, light and dark, an empty phone, the invented fish room, the same without the server, and in
-German and French.
+German, French and US units.
 `python -m e2e.shots 360-light` takes that one only.
 """
 
@@ -24,8 +24,9 @@ from setup_hands import OF_PLAN, plan_tank  # noqa: E402
 OUT = HERE / "shots"
 NARROW = 320
 DESK = {"width": 1280, "height": 800}
-# What a keeper of each language is asked at the door, and answers.
+# What a keeper of each language or country is asked at the door.
 DOOR = {
+    "american": ("en-US", "Your name", "A name for this phone", "Join"),
     "german": ("de-DE", "Dein Name", "Ein Name für dieses Handy", "Beitreten"),
     "french": ("fr-FR", "Ton nom", "Un nom pour ce téléphone", "Rejoindre"),
 }
@@ -50,6 +51,7 @@ BESIDE = [
 OF_TANK = [
     "",
     "/test",
+    "/test?of=temperature",
     "/change",
     "/feed",
     "/dose",
@@ -167,7 +169,7 @@ def _plan(thumb: Thumb, name: str) -> None:
 
 
 def _foreign(thumb: Thumb, name: str, language: str, room: ServedRoom) -> None:
-    """The screens in another language, whole; a page wider than the phone is named."""
+    """The screens in another language or in US units, whole; a page wider than the phone is named."""
     _, own_name, phones_name, come_in = DOOR[language]
     link = room.invite("owner")
     thumb.open(link[link.index("/join") :])
@@ -184,6 +186,7 @@ def _foreign(thumb: Thumb, name: str, language: str, room: ServedRoom) -> None:
         if wider > 0:
             print(f"{name} {path} is {wider} px too wide")
         _snap(thumb, f"{name}-{path}", whole=True)
+    _plan(thumb, name)
 
 
 def _room(thumb: Thumb, name: str) -> None:
