@@ -120,8 +120,7 @@ export const en = {
   "why.stands_over": "{parameter} is probably {low} to {high}, over its limit of {limit} ({by}).",
   "why.perhaps_over":
     "{parameter} is probably {low} to {high}. Its limit is {limit} ({by}). The chance of being over it, now or before the next test, {until}, is {chance}.",
-  "why.together":
-    "All limits taken together, the chance of passing one is too high. Accepted here: {chance}.",
+  "why.together": "All limits taken together, the chance of passing one is too high. Accepted here: {chance}.",
   "why.after": "After the change, the chance of passing any limit before the next test is {chance}.",
   "why.after_half_food":
     "After the change, with half the food, the chance of passing any limit before the next test is {chance}.",

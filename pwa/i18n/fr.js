@@ -132,8 +132,7 @@ export const fr = {
   "why.stands_over": "{parameter} : probablement {low} à {high}, au-dessus de la limite de {limit} ({by}).",
   "why.perhaps_over":
     "{parameter} : probablement {low} à {high}. La limite est {limit} ({by}). Risque d’être au-dessus, maintenant ou avant le prochain test, {until} : {chance}.",
-  "why.together":
-    "Toutes limites confondues, le risque d’en dépasser une est trop grand. Accepté ici : {chance}.",
+  "why.together": "Toutes limites confondues, le risque d’en dépasser une est trop grand. Accepté ici : {chance}.",
   "why.after": "Après le changement, risque de dépasser une limite avant le prochain test : {chance}.",
   "why.after_half_food":
     "Après le changement, avec la moitié de la nourriture, risque de dépasser une limite avant le prochain test : {chance}.",

@@ -77,16 +77,17 @@ export function Change({ id }) {
       }</p>
       <${Refused} form=${form} kind="water_change" />
       <${Litres} form=${form} tank=${tank} litres=${litres} suggested=${suggested} wrong=${wrong} />
-      ${
-        dose &&
-        html`<${Dose} id=${id} dose=${dose} undosed=${undosed}
-        on_undosed=${() => form.set({ undosed: !undosed })} />`
-      }
+      ${dose && !undosed && html`<${Dose} id=${id} dose=${dose} />`}
       ${!wrong && html`<${Again} facts=${facts} fraction=${fraction} />`}
       ${!wrong && html`<${After} facts=${poured} advice=${advice} fraction=${fraction} />`}
       ${!wrong && html`<${TemperatureMatch} facts=${facts} litres=${litres} />`}
       <${OtherWater} id=${id} from_tank=${from_tank}
         on_pick=${(/** @type {string} */ picked) => form.set({ from_tank: picked })} />
+      ${
+        dose?.amount !== undefined &&
+        html`<p class="section"><button class="quiet" type="button" aria-pressed=${undosed}
+        onClick=${tap(() => form.set({ undosed: !undosed }))}>${t("change.undosed")}</button></p>`
+      }
       <${Moment} at=${at} on_at=${(/** @type {string | undefined} */ moment) => form.set({ at: moment })} />
       ${cautions(dose).map((text) => html`<p class="caution small" key=${text}>${text}</p>`)}
     <//>`;
@@ -192,11 +193,8 @@ function Again({ facts, fraction }) {
     }`;
 }
 
-/**
- * The dose for these litres, or the way to it; water may have gone in without it.
- * @param {{id: string, dose: Dosed, undosed: boolean, on_undosed: () => void}} props
- */
-const Dose = ({ id, dose, undosed, on_undosed }) => {
+/** @param {{id: string, dose: Dosed}} props */
+const Dose = ({ id, dose }) => {
   if (!dose.needed) return html`<p class="dose">${t("dose.none")}</p>`;
   if (dose.missing === "source")
     return html`<p class="dose"><a class="quiet" href=${`/room/source_water/new?tank=${id}&then=/tank/${id}/change`}>
@@ -204,13 +202,8 @@ const Dose = ({ id, dose, undosed, on_undosed }) => {
   if (!dose.label)
     return html`<p class="dose"><a class="quiet" href=${`/room/label/new?tank=${id}&then=/tank/${id}/change`}>
       ${t("dose.set_label")}</a></p>`;
-  return html`<div class="dose">${
-    !undosed &&
-    html`<p><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span
-    class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`
-  }
-    <button class="quiet" type="button" aria-pressed=${undosed} onClick=${tap(on_undosed)}>${t("change.undosed")}
-    </button></div>`;
+  return html`<p class="dose"><span class="big">${dose_said(dose)}</span><br />${dose.label.name}<br /><span
+    class="soft small">${t(`dose.basis_${dose.label.basis}`)}</span></p>`;
 };
 
 /**
