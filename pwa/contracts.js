@@ -112,6 +112,18 @@ export function field_named(fields, name) {
 }
 
 /**
+ * A field with the words of help that fit what other fields hold.
+ * @template {Pick<import("./types/contract.js").Named, "help" | "help_by">} F
+ * @param {F} field
+ * @param {(name: string) => unknown} held what a field of this name holds now
+ * @returns {F}
+ */
+export function with_help(field, held) {
+  const fitting = Object.entries(field.help_by ?? {}).flatMap(([name, by]) => by[String(held(name))] ?? []);
+  return fitting.length > 0 ? { ...field, help: fitting.at(-1) } : field;
+}
+
+/**
  * An input of a contract.
  * @template {CalculationName} K
  * @template {keyof Calculations[K]["input"] & string} N

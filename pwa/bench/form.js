@@ -2,7 +2,7 @@
 import { field_named } from "../contracts.js";
 import { filled, nodes_in, number_in, rows_in, shown_number, value_of } from "./draft.js";
 import { marks_of, read_number, typed_form } from "../figures/number_text.js";
-import { relevant, when_shown } from "./relevance.js";
+import { as_helped, relevant, when_shown } from "./relevance.js";
 import { unit_in, unit_label } from "../figures/units.js";
 
 /** @import { Contract, Field, Item, NumberSpec } from "../types/contract.js" */
@@ -51,7 +51,8 @@ export function form_of(spec, filling) {
     }
     if (!shown.has(field.name)) continue;
     const asked = sides.has(field.name);
-    const view = view_of(field, [field.name], filled(field, draft.typed?.[field.name], tank[field.name]), filling);
+    const helped = as_helped(field, spec.inputs, draft.typed ?? {}, tank, marks);
+    const view = view_of(helped, [field.name], filled(field, draft.typed?.[field.name], tank[field.name]), filling);
     if (asked) view.optional = false;
     if (view.from === "typed") view.own = own_figure(field, tank[field.name], view, filling);
     out.push(view);

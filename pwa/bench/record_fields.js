@@ -5,7 +5,7 @@
 import { shown_number, value_of as number_of } from "./draft.js";
 import { typed_form } from "../figures/number_text.js";
 import { unit_in, unit_label } from "../figures/units.js";
-import { find_field } from "../contracts.js";
+import { find_field, with_help } from "../contracts.js";
 
 /** @typedef {import("../types/contract.js").Field} Field */
 /** @typedef {import("../types/contract.js").Item} Item */
@@ -83,6 +83,7 @@ function typed_of(spec, value, marks) {
 export const views_of = (specs, raw, { all = specs, ...manner }, path = []) =>
   specs
     .filter((spec) => matters(spec, all, raw))
+    .map((spec) => with_help(spec, (name) => raw[name] ?? find_field(all, name)?.default))
     .map((spec) => view_of(spec, raw[spec.name], manner, [...path, spec.name]));
 
 /**

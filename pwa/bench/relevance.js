@@ -1,5 +1,5 @@
 /** Which fields of a contract matter now, by its `when` conditions, its either-or rules and what stands in the form. */
-import { field_named } from "../contracts.js";
+import { field_named, with_help } from "../contracts.js";
 import { filled, value_of } from "./draft.js";
 
 /** @import { Contract, Field } from "../types/contract.js" */
@@ -78,6 +78,13 @@ function current(spec, typed, tank, marks) {
   const { node } = filled(spec, typed[spec.name], tank[spec.name]);
   return value_of(spec, node, marks);
 }
+
+/**
+ * A field with the words of help that fit what the form holds.
+ * @param {Field} field @param {Field[]} inputs @param {Nodes} typed @param {Values} tank @param {Marks} marks
+ */
+export const as_helped = (field, inputs, typed, tank, marks) =>
+  with_help(field, (name) => current(field_named(inputs, name), typed, tank, marks));
 
 /**
  * @param {Field[]} inputs

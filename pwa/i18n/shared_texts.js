@@ -88,6 +88,7 @@ const fields = (specs, say) => specs.map((spec) => field(spec, say));
 function field(spec, say) {
   const made = { ...spec };
   for (const name of OF_FIELD) if (made[name]) made[name] = say(made[name]);
+  if (made.help_by) made.help_by = each(made.help_by, (/** @type {Part} */ by) => each(by, say));
   if (made.choices)
     made.choices = made.choices.map((/** @type {Part} */ one) => ({
       ...one,

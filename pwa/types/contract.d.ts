@@ -57,6 +57,8 @@ export interface Named {
   /** The label without its explanation, where a text names the field. */
   short_label?: string;
   help?: string;
+  /** Other words of help, by a named field and what it holds; the last that fits is shown. */
+  help_by?: Record<string, Record<string, string>>;
   required?: boolean;
   default?: unknown;
   /** Relevant, and needed if required, only while each named field holds one of these values. */

@@ -6,6 +6,7 @@ import { answer_of, label_of } from "../../pwa/bench/answer.js";
 import { add_row, put, remove_row } from "../../pwa/bench/draft.js";
 import { form_of, payload_of, range_shown } from "../../pwa/bench/form.js";
 import { parts_of, with_parts } from "../../pwa/bench/refusal_parts.js";
+import { views_of } from "../../pwa/bench/record_fields.js";
 import { contracts, install } from "../../pwa/contracts.js";
 import { in_words } from "../../pwa/i18n/shared_texts.js";
 import { some, there } from "./fixtures.js";
@@ -108,6 +109,33 @@ function unanswered(outcome) {
 function fill(steps, inputs = spec.inputs, tank = {}) {
   return steps.reduce((draft, [path, node]) => put(inputs, draft, tank, path, node), /** @type {Draft} */ ({}));
 }
+
+test("a measure's help is that of the shape and side chosen, on every form", () => {
+  const { volume } = contracts();
+  const helps = (/** @type {Record<string, string>} */ typed) => {
+    const on_bench = form_of(volume, { draft: { typed }, marks }).flatMap((view) => ("spec" in view ? [view] : []));
+    const of_tank = views_of(volume.inputs, typed, { system: "metric", marks });
+    const said = (/** @type {{spec: {help?: string, name?: string}}[]} */ views) =>
+      Object.fromEntries(
+        views
+          .filter(({ spec }) => /^(length|width|height)_cm$/.test(spec.name ?? ""))
+          .map(({ spec }) => [spec.name, spec.help]),
+      );
+    assert.deepEqual(said(of_tank), said(on_bench));
+    return said(on_bench);
+  };
+  assert.deepEqual(helps({ shape: "cuboid" }), {
+    length_cm: "Left to right.",
+    width_cm: "Front to back.",
+    height_cm: "From the inside bottom to the rim.",
+  });
+  assert.equal(
+    helps({ shape: "quarter_round" }).length_cm,
+    "One straight side, from the corner to where the curve begins.",
+  );
+  assert.equal(helps({ shape: "hexagon" }).width_cm, "From one pane to the pane opposite.");
+  assert.equal(helps({ shape: "cuboid", measures: "outside" }).height_cm, "From under the bottom glass to the rim.");
+});
 
 test("only the fields that matter beside a choice are shown and handed over; the others keep what was typed", () => {
   let draft = fill([

@@ -5,7 +5,7 @@
 import { html, useSignal } from "../../vendor/preact.js";
 import { last_place } from "../../advice/facts.js";
 import { asked, bare, field_of, figures_of, volume_input, weight_input } from "../../advice/setup/setting_up.js";
-import { contracts, find_field, input_of, records, run_named } from "../../contracts.js";
+import { contracts, find_field, input_of, records, run_named, with_help } from "../../contracts.js";
 import { number, t } from "../../i18n/words.js";
 import { Calculated } from "../contract/calculated.js";
 import { changed_fields } from "../state/changed_fields.js";
@@ -79,7 +79,9 @@ export function GlassStep({ tank }) {
         <${ChoiceTiles} label=${sides.label} name="measures" choices=${sides.choices}
           value=${raw.measures} on_value=${(/** @type {string} */ measures) => set({ measures })} />
         <${FigureRows}
-          specs=${inputs.filter((one) => RULER.includes(one.name) && matters(one, inputs, raw))}
+          specs=${inputs
+            .filter((one) => RULER.includes(one.name) && matters(one, inputs, raw))
+            .map((one) => with_help(one, (name) => raw[name]))}
           raw=${raw} on_raw=${set} wrong=${found.errors} />
         ${missing.length > 0 && html`<p class="soft">${t("bench.still_needed", { fields: missing.join(", ") })}</p>`}
         <${Calculated} name="volume" found=${found.answer ? found : { ...found, errors: [] }}

@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-6A0E60FA.json",de:"/built/shared-first-de-F3F37A55.json",fr:"/built/shared-first-fr-E7C05D96.json"},rest:{en:"/built/shared-rest-en-2F1B5614.json",de:"/built/shared-rest-de-FAC91EE6.json",fr:"/built/shared-rest-fr-4241D82D.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-SPUEHQJY.js.map
