@@ -1,10 +1,12 @@
 """Other words and units: a German phone speaks German, a US phone shows gallons, and records still hold litres."""
 
 import json
+import re
 
 import pytest
 from playwright.sync_api import expect
 from room_hands import join, share
+from setup_hands import OF_PLAN, plan_tank
 
 pytestmark = pytest.mark.browser
 
@@ -58,3 +60,19 @@ def test_a_phone_in_gallons_says_gallons_and_records_litres(served_room, new_pho
     assert held["tank"]["water_l"] == pytest.approx(30 * 12.5 * 16 * 16.387064 / 1000)
     assert held["reading"]["value"] == 25 and held["reading"]["unit"] == "°C"
     assert held["water_change"]["litres"] == pytest.approx(7.5 * 3.785411784)
+
+
+# A figure with a unit that a US phone does not show. Grams, millilitres and what a kit or a lamp prints stay.
+METRIC = re.compile(r"\d[\d,.]*\s(?:L|cm|mm|m|kg|°C|kPa|cm²|m²)(?![\w/²])[^\n]*")
+
+
+def test_a_us_phone_sets_a_tank_up_in_one_system(new_phone):
+    thumb = new_phone(locale="en-US")
+    thumb.open("/")
+    path = plan_tank(thumb)
+    for rest in OF_PLAN:
+        thumb.turn_to(f"{path}{rest}")
+        assert METRIC.findall(thumb.page.inner_text("main")) == [], rest
+    thumb.turn_to(f"{path}/setup/glass")
+    thumb.sees("42.8")
+    thumb.sees("35.4")

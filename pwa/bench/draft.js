@@ -81,17 +81,21 @@ export function value_of(spec, node, marks) {
   return convert(read.value, number.unit, spec.unit ?? "");
 }
 
+/** As a person says a figure that was measured in other units: 35.4 in, 13.2 lb. The record keeps the whole of it. */
+export const SAID_DIGITS = 3;
+
 /**
  * The text of a number field in the unit shown. A number typed in that unit keeps its text; any other is converted to
- * five significant digits. A text that is no number stays as it is, in its own unit.
- * @param {TypedNumber | GivenNumber} node @param {string} unit @param {Marks} marks @returns {TypedNumber}
+ * `digits` significant ones. A text that is no number stays as it is, in its own unit.
+ * @param {TypedNumber | GivenNumber} node @param {string} unit @param {Marks} marks @param {number} [digits]
+ * @returns {TypedNumber}
  */
-export function shown_number(node, unit, marks) {
+export function shown_number(node, unit, marks, digits = 5) {
   const read = "value" in node ? node : read_number(node.text, marks);
   if ("empty" in read) return { text: "", unit };
   if (!("value" in read)) return /** @type {TypedNumber} */ (node);
   if (unit !== node.unit)
-    return { text: typed_form(Number(convert(read.value, node.unit, unit).toPrecision(5)), marks), unit };
+    return { text: typed_form(Number(convert(read.value, node.unit, unit).toPrecision(digits)), marks), unit };
   return { text: "text" in node ? node.text : typed_form(read.value, marks), unit };
 }
 

@@ -2,7 +2,7 @@
  * The form of a record kind's fields: which of them matter now, how they stand in the form, and what the record says.
  * What is typed stays as typed: a number is a text, or a text with its unit where that is not the field's own.
  */
-import { shown_number, value_of as number_of } from "./draft.js";
+import { SAID_DIGITS, shown_number, value_of as number_of } from "./draft.js";
 import { typed_form } from "../figures/number_text.js";
 import { unit_in, unit_label } from "../figures/units.js";
 import { find_field, with_help } from "../contracts.js";
@@ -107,14 +107,14 @@ function view_of(spec, typed, manner, path) {
   };
   if (is_number(spec)) {
     const { system, marks } = manner;
-    const shown = shown_number(node_of(spec, typed ?? ""), unit_in(spec, system), marks);
+    const shown = shown_number(node_of(spec, typed ?? ""), unit_in(spec, system), marks, SAID_DIGITS);
     const usual = spec.default === undefined ? undefined : { value: Number(spec.default), unit: spec.unit ?? "" };
     return {
       ...view,
       value: shown.text,
       unit: unit_label(shown.unit),
       typed_in: shown.unit,
-      usual: usual && shown_number(usual, shown.unit, marks).text,
+      usual: usual && shown_number(usual, shown.unit, marks, SAID_DIGITS).text,
     };
   }
   if (spec.type === "choice" && spec.choices.length <= TILES) return { ...view, value: typed ?? spec.default };

@@ -66,7 +66,7 @@ export const de_setup = {
   "setup.of_stone": "Stein",
   "setup.of_lava": "Lavagestein",
   "setup.of_wood": "Holz, vollgesogen",
-  "setup.density": "gerechnet mit {density} kg/L",
+  "setup.density": "gerechnet als {density}-mal so schwer wie Wasser",
   "setup.displaced": "{kg} nehmen {litres} ein.",
 
   "setup.warmth": "Wärme",
@@ -211,7 +211,7 @@ export const de_setup = {
   "buy.hardscape": "{kind}, {kg}",
   "buy.heater": "Heizer, mindestens {watts}",
   "buy.filter": "Ein {filter}",
-  "buy.lamp": "Lampe mit Zeitschaltuhr: {light} µmol/m²/s bei den Pflanzen über {area_cm2} cm², {hours} h am Tag",
+  "buy.lamp": "Lampe mit Zeitschaltuhr: {light} µmol/m²/s bei den Pflanzen über {area_cm2}, {hours} h am Tag",
   "buy.plant": { one: "{species}: {count} Portion", other: "{species}: {count} Portionen" },
   "buy.plants_more": {
     one: "Pflanzen nach deiner Wahl: {count} Portion",

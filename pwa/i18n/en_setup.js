@@ -67,7 +67,7 @@ export const en_setup = {
   "setup.of_stone": "Stone",
   "setup.of_lava": "Lava rock",
   "setup.of_wood": "Wood, soaked",
-  "setup.density": "counted as {density} kg/L",
+  "setup.density": "counted as {density} times as heavy as water",
   "setup.displaced": "{kg} take up {litres}.",
 
   "setup.warmth": "Warmth",
@@ -207,7 +207,7 @@ export const en_setup = {
   "buy.hardscape": "{kind}, {kg}",
   "buy.heater": "Heater, at least {watts}",
   "buy.filter": "One {filter}",
-  "buy.lamp": "Lamp with a timer: {light} µmol/m²/s at the plants over {area_cm2} cm², {hours} h a day",
+  "buy.lamp": "Lamp with a timer: {light} µmol/m²/s at the plants over {area_cm2}, {hours} h a day",
   "buy.plant": { one: "{species}: {count} portion", other: "{species}: {count} portions" },
   "buy.plants_more": {
     one: "Plants of your choice: {count} portion",

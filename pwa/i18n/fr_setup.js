@@ -68,7 +68,7 @@ export const fr_setup = {
   "setup.of_stone": "Pierre",
   "setup.of_lava": "Roche de lave",
   "setup.of_wood": "Bois, gorgé d’eau",
-  "setup.density": "compté à {density} kg/L",
+  "setup.density": "compté comme {density} fois le poids de l’eau",
   "setup.displaced": "{kg} prennent {litres}.",
 
   "setup.warmth": "Chaleur",
@@ -214,7 +214,7 @@ export const fr_setup = {
   "buy.hardscape": "{kind}, {kg}",
   "buy.heater": "Chauffage, au moins {watts}",
   "buy.filter": "Un {filter}",
-  "buy.lamp": "Lampe avec minuterie : {light} µmol/m²/s au niveau des plantes sur {area_cm2} cm², {hours} h par jour",
+  "buy.lamp": "Lampe avec minuterie : {light} µmol/m²/s au niveau des plantes sur {area_cm2}, {hours} h par jour",
   "buy.plant": forms("{species} : {count} portion", "{species} : {count} portions"),
   "buy.plants_more": forms("Plantes au choix : {count} portion", "Plantes au choix : {count} portions"),
   "buy.dechlorinator": "{amount} de {name} pour les premiers {litres}",

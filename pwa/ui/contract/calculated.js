@@ -11,6 +11,7 @@ import { cautions_of, contract_of, find_field } from "../../contracts.js";
 import { chosen, t } from "../../i18n/words.js";
 import { AnswerFigures, Sources, Working } from "./answer_block.js";
 import { Icon } from "../icon.js";
+import { measures } from "../state/measures.js";
 import { wrong_said } from "../words/refusal_said.js";
 
 /** @typedef {import("../../contracts.js").CalculationName} CalculationName */
@@ -26,7 +27,8 @@ import { wrong_said } from "../words/refusal_said.js";
  */
 export function Calculated({ name, found, show, cautions }) {
   const spec = contract_of(name);
-  const manner = { marks: marks_of(chosen()), yes: t("bench.yes"), no: t("bench.no") };
+  const system = measures.value;
+  const manner = { system, marks: marks_of(chosen()), yes: t("bench.yes"), no: t("bench.no") };
   const rows = found.answer ? result_rows(spec, found.answer, manner) : [];
   const wanted = show.flatMap((output) => rows.filter((row) => row.name === output));
   return html`
@@ -47,7 +49,7 @@ export function Calculated({ name, found, show, cautions }) {
       ${
         found.answer &&
         html`<${Working} steps=${working_steps(spec, found.payload, found.answer, manner)}
-        other_units=${false} />`
+        other_units=${system !== "metric"} />`
       }
       <${Sources} spec=${spec}
         sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />

@@ -6,10 +6,11 @@ import { html, useSignal } from "../../vendor/preact.js";
 import { last_place } from "../../advice/facts.js";
 import { asked, bare, field_of, figures_of, volume_input, weight_input } from "../../advice/setup/setting_up.js";
 import { contracts, find_field, input_of, records, run_named, with_help } from "../../contracts.js";
-import { number, t } from "../../i18n/words.js";
+import { t } from "../../i18n/words.js";
 import { Calculated } from "../contract/calculated.js";
 import { changed_fields } from "../state/changed_fields.js";
 import { ChoiceTiles } from "../choice_tiles.js";
+import { measured } from "../words/figures.js";
 import { forget, use_draft } from "../state/draft.js";
 import { FigureRows } from "../figure_rows.js";
 import { Fields, matters, payload_of } from "../contract/form.js";
@@ -135,7 +136,7 @@ export function PlaceStep({ tank }) {
     <${SetupStep} step="place" name=${tank.name} up=${`/tank/${tank.id}`} problem=${problem}
       skip=${() => void save("skipped")}
       act=${html`<${Next} onClick=${() => void save("done", said.place ? { place: String(raw.place).trim() } : {})}>
-        ${found.answer ? t("setup.next_with", { figure: `${number(found.answer.total_kg, 0)} kg` }) : t("setup.next")}
+        ${found.answer ? t("setup.next_with", { figure: measured(found.answer.total_kg, "kg", 0) }) : t("setup.next")}
         <//>`}>
       <p>${t("setup.place_why")}</p>
       <${FigureRows} specs=${asks.map(of)} raw=${raw} on_raw=${set} wrong=${found.errors} />

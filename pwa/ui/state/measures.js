@@ -1,5 +1,5 @@
 /** The system of measures on this phone: chosen once, saved, shown everywhere. Records always hold litres and °C. */
-import { shown_number } from "../../bench/draft.js";
+import { SAID_DIGITS, shown_number } from "../../bench/draft.js";
 import { convert, unit_in, unit_label } from "../../figures/units.js";
 import { draft } from "./draft.js";
 
@@ -25,6 +25,6 @@ export function shown_in(unit) {
     show: (/** @type {number} */ value) => convert(value, unit, other),
     hold: (/** @type {number} */ value, keyed_in = other) => convert(value, keyed_in, unit),
     text: (/** @type {string | null} */ typed, keyed_in = unit) =>
-      typed ? shown_number({ text: typed, unit: keyed_in }, other, KEYPAD).text : "",
+      typed ? shown_number({ text: typed, unit: keyed_in }, other, KEYPAD, SAID_DIGITS).text : "",
   };
 }

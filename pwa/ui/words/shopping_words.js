@@ -1,7 +1,7 @@
 /** What to buy, in words. */
 import { choice_label, entry_field, input_of, record_field } from "../../contracts.js";
 import { number, short, t, within_sentence } from "../../i18n/words.js";
-import { dose_said, litres_said, parameter_short_name } from "./figures.js";
+import { dose_said, litres_said, measured, parameter_short_name } from "./figures.js";
 import { plant_name } from "../setup/setup_plants.js";
 
 /** @param {import("../../advice/setup/shopping.js").Thing} thing @returns {string} */
@@ -19,14 +19,14 @@ export function thing_said({ code, key: _, ...parts }) {
 const SAID = {
   material: (value) => substrate_material(value),
   litres: (value) => whole(litres_said(value)),
-  kg: (value) => whole(`${short(value, 1)} kg`),
+  kg: (value) => whole(measured(value, "kg", 1)),
   filter: (value) => choice_label(record_field("tank", "filter"), value),
-  pack: (value, { pack_unit }) => whole(`${short(value, 1)} ${pack_unit}`),
+  pack: (value, { pack_unit }) => whole(measured(value, pack_unit, 1)),
   kind: (value) => t(`setup.of_${value}`),
   watts: (value) => whole(`${number(value, 0)} W`),
   light: (value) => number(value, 0),
   hours: (value) => short(value, 1),
-  area_cm2: (value) => number(value, 0),
+  area_cm2: (value) => whole(measured(value, "cm²", 0)),
   species: (value) => `${plant_name(value)} (${value})`,
   amount: (value, { unit }) => whole(dose_said({ amount: value, unit })),
   parameter: (value) => within_sentence(parameter_short_name(value)),
@@ -36,7 +36,7 @@ const SAID = {
 const whole = (text) => text.replaceAll(" ", "\u00a0");
 
 /** @param {number} kg */
-export const whole_kg = (kg) => whole(`${number(kg, 0)} kg`);
+export const whole_kg = (kg) => whole(measured(kg, "kg", 0));
 
 /** @param {string} value */
 const substrate_material = (value) => choice_label(entry_field(input_of("substrate", "layers"), "material"), value);

@@ -1,2 +1,0 @@
-import{$b as h,Dc as j,Fb as f,Fd as l,Gc as k,Od as m,U as d,_b as g,bb as e,be as n,ee as o,kc as i,n as b,v as c}from"./chunk-VLQJNARI.js";import"./chunk-HZWNA2UL.js";import"./chunk-QJIVAMQ5.js";import{L as a}from"./chunk-L4XXRPZC.js";import"./chunk-6UPJYMBG.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-0E5C70C2.js.map
