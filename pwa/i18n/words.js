@@ -144,8 +144,8 @@ export function ago(at, now) {
 /** "Wednesday 4 August". @param {number} at */
 export const day = (at) => dates({ weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
 
-/** "November 2026". @param {number} at */
-export const month_said = (at) => dates({ month: "long", year: "numeric" }).format(new Date(at));
+/** "November 2026" as a heading. @param {number} at */
+export const month_said = (at) => capital(dates({ month: "long", year: "numeric" }).format(new Date(at)));
 
 /** "Wed 25" of a day in a month that is named beside it. @param {number} at */
 export const day_of_month = (at) => dates({ weekday: "short", day: "numeric" }).format(new Date(at));
@@ -192,8 +192,11 @@ export function day_named(at, now) {
     days === 0 || days === 1
       ? weekday(at, now)
       : dates({ weekday: "long", day: "numeric", month: "long", ...far }).format(new Date(at));
-  return said[0].toLocaleUpperCase(locale) + said.slice(1);
+  return capital(said);
 }
+
+/** As it begins a heading. @param {string} said */
+const capital = (said) => said[0].toLocaleUpperCase(locale) + said.slice(1);
 
 /** "4:05" of a number of seconds. @param {number} seconds */
 export function minutes(seconds) {

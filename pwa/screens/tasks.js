@@ -1,7 +1,7 @@
 /** Tasks of one tank or of the room: due today, in the days ahead, and all of them. */
 import { html } from "../vendor/preact.js";
 import { days_ahead } from "../advice/tasks/tasks.js";
-import { clock, day, t, when } from "../i18n/words.js";
+import { clock, day_named, t, when } from "../i18n/words.js";
 import { Icon } from "../ui/icon.js";
 import { all, get, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
@@ -72,7 +72,7 @@ function Ahead({ tasks, named }) {
   const days = expand ? days_ahead(tasks, all("task_done"), now.value, zone_here(), AHEAD_DAYS, expand) : [];
   return days.map(
     (one) => html`
-    <section class="section" key=${one.day}><h2>${day(one.day)}</h2>
+    <section class="section" key=${one.day}><h2>${day_named(one.day, now.value)}</h2>
       <ul class="lines">${one.items.map(
         ({ task, at }) => html`
         <li key=${task.id + at}><a class="line" href=${`/task/${task.id}`}><span class="grow">${task_said(task)}<span
