@@ -24,7 +24,7 @@ def test_a_task_from_its_tiles_to_its_end(served_room, new_phone):
     thumb.sees("No task yet.")
     thumb.tap("link", "New task")
     thumb.tap("button", "Save task")
-    expect(thumb.page.get_by_role("alert")).to_contain_text("Say what is to be done")
+    expect(thumb.page.get_by_role("alert")).to_contain_text("Say what to do")
     thumb.tap("button", "Wipe the glass")
     thumb.pick("Reed pool")
     thumb.pick("every few days")
