@@ -29,7 +29,7 @@ def test_language_and_units_change_at_once_and_keep_what_is_typed(new_phone):
     thumb.page.locator("label").filter(has_text="English").tap()
     expect(thumb.page.locator("html")).to_have_attribute("lang", "en-GB")
     thumb.turn_to("/tanks/new")
-    expect(thumb.page.get_by_label("Length").first).to_have_value("24.213")
+    expect(thumb.page.get_by_label("Length").first).to_have_value("24.2")
 
 
 def test_a_phone_in_gallons_says_gallons_and_records_litres(served_room, new_phone):
