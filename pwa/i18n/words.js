@@ -141,8 +141,12 @@ export function ago(at, now) {
   return spans({}).format(-Math.floor(seconds / size), unit);
 }
 
-/** "Wednesday 4 August". @param {number} at */
-export const day = (at) => dates({ weekday: "long", day: "numeric", month: "long" }).format(new Date(at));
+/** "Wednesday 4 August", with its year where that is not the year of `now`. @param {number} at @param {number} [now] */
+export function day(at, now = at) {
+  const other = new Date(at).getFullYear() !== new Date(now).getFullYear();
+  const year = other ? { year: /** @type {const} */ ("numeric") } : {};
+  return dates({ weekday: "long", day: "numeric", month: "long", ...year }).format(new Date(at));
+}
 
 /** "November 2026" as a heading. @param {number} at */
 export const month_said = (at) => capital(dates({ month: "long", year: "numeric" }).format(new Date(at)));

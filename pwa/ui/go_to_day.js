@@ -17,7 +17,7 @@ export function GoToDay({ chosen, newest, on_day }) {
   const wrong = useSignal(false);
   const take = (/** @type {InputEvent} */ event) => {
     const { value, validity } = /** @type {HTMLInputElement} */ (event.currentTarget);
-    // What is typed is no day while it is half typed, or the 31st of a short month: the list stays as it is.
+    // A half typed day, or the 31st of a short month, is no day: the list stays as it is.
     wrong.value = validity.badInput || (value !== "" && day_end(value) === null);
     if (!wrong.value) on_day(value || null);
   };
@@ -41,8 +41,7 @@ export function GoToDay({ chosen, newest, on_day }) {
 
 /** @param {number} at a moment of the chosen day @param {Event | undefined} newest */
 function day_said(at, newest) {
-  const year = new Date(at).getFullYear();
-  const said = year === new Date(now.value).getFullYear() ? day(at) : `${day(at)} ${year}`;
+  const said = day(at, now.value);
   if (!newest) return t("history.none_until", { day: said });
   const on_it = date_text(Date.parse(newest.at)) === date_text(at);
   return t(on_it ? "history.until" : "history.none_on", { day: said });

@@ -11,7 +11,7 @@ const STEP = { "°C": 0.5, "°F": 1 };
 const EACH_SIDE = 2;
 
 /**
- * Five figures around the last one, in the unit shown; those that no water has are left out.
+ * Five figures around the last one, in the unit shown; a temperature that water cannot have is left out.
  * @param {number} last temperature in °C
  * @param {ReturnType<typeof shown_in>} how it is shown on this phone
  * @returns {{text: string, celsius: number}[]} `text` as typed on the keypad

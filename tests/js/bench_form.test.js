@@ -134,7 +134,9 @@ test("a measure's help is that of the shape and side chosen, on every form", () 
     "One straight side, from the corner to where the curve begins.",
   );
   assert.equal(helps({ shape: "hexagon" }).width_cm, "From one pane to the pane opposite.");
-  assert.equal(helps({ shape: "cuboid", measures: "outside" }).height_cm, "From under the bottom glass to the rim.");
+  assert.equal(helps({ shape: "bowl" }).height_cm, "From the inside bottom up to its opening.");
+  for (const shape of ["cuboid", "bowl"])
+    assert.equal(helps({ shape, measures: "outside" }).height_cm, "From under the bottom glass to the rim.");
 });
 
 test("only the fields that matter beside a choice are shown and handed over; the others keep what was typed", () => {

@@ -11,7 +11,7 @@ import {
   spec_at,
   views_of,
 } from "../../pwa/bench/record_fields.js";
-import { install, records } from "../../pwa/contracts.js";
+import { contracts, install, records } from "../../pwa/contracts.js";
 import { there } from "./fixtures.js";
 import { shared_bundle } from "./shared_bundle.js";
 
@@ -43,6 +43,16 @@ test("a figure stays as typed in the unit it was typed in, and converts for the 
   assert.equal(view_of(water, raw, "temperature_c", us).value, "77");
   assert.equal(view_of(water, raw, "temperature_c").value, "25");
   assert.deepEqual(payload_of(water, raw, marks), { temperature_c: 25 });
+});
+
+test("a figure of another unit is shown as a person says it, and the record keeps the whole of it", () => {
+  const us = { system: "us", marks };
+  const raw = raw_of(water, { name: "Reed pool", temperature_c: 24.37 }, marks);
+  assert.equal(view_of(water, raw, "temperature_c", us).value, "75.9");
+  assert.equal(payload_of(water, raw, marks).temperature_c, 24.37);
+  const inches = raw_of(contracts().volume.inputs, { shape: "cuboid", length_cm: 61.5 }, marks);
+  assert.equal(view_of(contracts().volume.inputs, inches, "length_cm", us).value, "24.2");
+  assert.equal(payload_of(contracts().volume.inputs, inches, marks).length_cm, 61.5);
 });
 
 test("a figure in the field's own unit is a text alone; no figure leaves the field out", () => {

@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var A={first:{en:"/built/shared-first-en-13F313C3.json",de:"/built/shared-first-de-3E62DA01.json",fr:"/built/shared-first-fr-52DADFF0.json"},rest:{en:"/built/shared-rest-en-DECA4A22.json",de:"/built/shared-rest-de-7890ABC1.json",fr:"/built/shared-rest-fr-E034AA2C.json"}};export{i as a,A as b};
-//# sourceMappingURL=chunk-6UPJYMBG.js.map
