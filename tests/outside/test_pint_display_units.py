@@ -22,6 +22,7 @@ PINT = {
     "kg/L": "kilogram/liter", "kg/m³": "kilogram/meter**3", "lb/ft³": "pound/foot**3",
     "°C": "degree_Celsius", "°F": "degree_Fahrenheit", "K": "delta_degree_Celsius",
     "°F difference": "delta_degree_Fahrenheit",
+    "°C/hour": "delta_degree_Celsius/hour", "°F/hour": "delta_degree_Fahrenheit/hour",
     "kPa": "kilopascal", "inHg": "inch_Hg", "lb/ft²": "force_pound/foot**2",
     "L/h": "liter/hour", "L/day": "liter/day", "US gal/h": "gallon/hour", "US gal/day": "gallon/day",
     "UK gal/h": "imperial_gallon/hour", "UK gal/day": "imperial_gallon/day",
