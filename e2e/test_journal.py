@@ -109,9 +109,9 @@ def test_the_history_from_a_chosen_day_back(new_phone):
     expect(thumb.page.get_by_text("Note of day 3")).to_have_count(0)
     thumb.tap("button", "Show older")
     thumb.sees("Note of day 3")
-    # A day of which a part is taken out again is none: said, and the list stays.
+    # With a part deleted the field holds no day: the page says so, and the list stays.
     thumb.page.get_by_role("textbox", name="Day").press("Backspace")
-    thumb.sees("No such day yet.")
+    thumb.sees("This is not a date.")
     thumb.sees("Tuesday 5 May and before")
     expect(thumb.page.get_by_text("Note of day 7")).to_have_count(0)
 

@@ -4,7 +4,7 @@
 export const de_desk = {
   "history.go_to_day": "Zu einem Tag",
   "history.day": "Tag",
-  "history.no_day": "Noch kein Tag. Gib Tag, Monat und ein Jahr ab 2000 ein.",
+  "history.no_day": "Das ist kein Datum. Gib Tag, Monat und ein Jahr ab 2000 ein.",
   "history.newest": "Zum Neuesten",
   "history.until": "{day} und davor",
   "history.none_on": "Nichts am {day}. Das ist von davor.",

@@ -4,7 +4,7 @@
 export const en_desk = {
   "history.go_to_day": "Go to a day",
   "history.day": "Day",
-  "history.no_day": "No such day yet. Type a day, a month and a year from 2000 on.",
+  "history.no_day": "This is not a date. Type a day, a month and a year from 2000 on.",
   "history.newest": "Back to the newest",
   "history.until": "{day} and before",
   "history.none_on": "Nothing on {day}. This is from before.",

@@ -4,7 +4,7 @@
 export const fr_desk = {
   "history.go_to_day": "Aller à un jour",
   "history.day": "Jour",
-  "history.no_day": "Ce n’est pas encore une date. Indique un jour, un mois et une année à partir de 2000.",
+  "history.no_day": "Ce n’est pas une date. Indique un jour, un mois et une année à partir de 2000.",
   "history.newest": "Revenir au plus récent",
   "history.until": "{day} et avant",
   "history.none_on": "Rien le {day}. Voici ce qui précède.",

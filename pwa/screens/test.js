@@ -1,6 +1,6 @@
 /**
  * A test at the tank: one parameter after another, read by tiles or a keypad, all saved together; parameters tested now
- * and then are one tap away. Opened `of` one parameter, it asks for that one alone.
+ * and then are one tap away. With `of` in the address it asks for that parameter alone.
  */
 import { HOUR } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
@@ -104,7 +104,7 @@ const Place = ({ at }) =>
   }</span>`;
 
 /**
- * A test that was left half made asks whether it is still meant.
+ * Asks whether to go on with a test that was left half made.
  * @param {{test: Draft, afresh: () => void}} props
  */
 function BegunLongAgo({ test, afresh }) {

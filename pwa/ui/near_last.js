@@ -1,4 +1,4 @@
-/** Tiles around a tank's last temperature: water changes its warmth slowly, so the next reading is seldom far off. */
+/** Tiles around a tank's last temperature: water warms and cools slowly, so the next reading is seldom far off. */
 import { html } from "../vendor/preact.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
 import { number, t } from "../i18n/words.js";

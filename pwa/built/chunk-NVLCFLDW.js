@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-1CBC24EB.json",de:"/built/shared-first-de-88FA15AD.json",fr:"/built/shared-first-fr-E5E46252.json"},rest:{en:"/built/shared-rest-en-66561EAA.json",de:"/built/shared-rest-de-87BB70A7.json",fr:"/built/shared-rest-fr-D1CD240D.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-NVLCFLDW.js.map
