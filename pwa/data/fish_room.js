@@ -218,7 +218,7 @@ export class FishRoom {
       photos_waiting,
       photos_shared,
       photos_need_you,
-      not_back: former,
+      not_back: former - (room?.given ?? 0),
       put_aside: room?.aside ?? former,
       oldest: entries.reduce(earlier, /** @type {string | null} */ (null)),
       lastShared: room?.lastShared ?? null,

@@ -107,7 +107,7 @@ export async function new_epoch(t, room_id, epoch) {
   const held = await t.rooms.get(room_id);
   if (!held || held.epoch === epoch) return;
   await put_aside(t, room_id, held.epoch);
-  await drop_mirror(t, room_id, { epoch, aside: await t.former.count(of_room(room_id)) });
+  await drop_mirror(t, room_id, { epoch, aside: await t.former.count(of_room(room_id)), given: 0 });
   await unsent(t, room_id);
   await requeue_kept(t, room_id);
   if (may_write(held.role, "photo")) await photos_again(t, room_id, "shared");

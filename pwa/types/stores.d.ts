@@ -87,6 +87,8 @@ export interface FormerRow extends RecordKey {
   /** The epoch that ended. */
   epoch: string;
   row: Row;
+  /** The epoch in which the server took it back. */
+  given?: string;
   /** Why the server will not take it back. */
   refused?: string;
 }
@@ -108,6 +110,8 @@ export interface RoomEntry {
   begun?: number;
   /** How many rows were put aside when the server was last restored. */
   aside?: number;
+  /** How many of these the server took in this epoch and the mirror does not hold yet. */
+  given?: number;
   /** How many the server holds, while they are pulled for the first time. */
   total?: number;
   /** Names of keepers, by id. */

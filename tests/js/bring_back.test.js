@@ -15,7 +15,8 @@ const ROOM = WELCOME.room.id;
 const since0 = (/** @type {Sent} */ request) => request.path.includes("since=0");
 
 /**
- * A phone that holds two rows of others; then the server answers from `after`, in a new epoch.
+ * A phone that holds two rows of others; then the server answers from `after`, in a new epoch, and from what it took
+ * since.
  * @param {{after?: Row[], role?: string, back?: import("./test_phone.js").Handlers[string]}} [how]
  */
 async function restored({ after = [], role = "owner", back } = {}) {
@@ -31,18 +32,34 @@ async function restored({ after = [], role = "owner", back } = {}) {
   const server = scripted(handlers);
   const { phone, room, share } = await joined_phone(server);
   await share();
-  const on = (/** @type {string} */ epoch, /** @type {Row[]} */ rows) => (/** @type {Sent} */ request) =>
-    request.path.includes(`epoch=${epoch}`)
-      ? page(request, since0(request) ? rows : [])
-      : { status: 409, body: { type: "/problems/epoch-changed", epoch } };
+  /** @type {Row[]} */ let took = [];
+  const takes = (/** @type {Sent} */ { body }) => {
+    for (const { row: its } of body.rows)
+      if (
+        holds_more(
+          took.find(({ id }) => id === its.id),
+          its,
+        )
+      )
+        took = [...took.filter(({ id }) => id !== its.id), { ...its, seq: 2000 + took.length }];
+    return answered(body);
+  };
+  const on = (/** @type {string} */ epoch, /** @type {Row[]} */ rows) => {
+    took = [];
+    return (/** @type {Sent} */ request) =>
+      request.path.includes(`epoch=${epoch}`)
+        ? page(request, [...(since0(request) ? rows : []), ...took])
+        : { status: 409, body: { type: "/problems/epoch-changed", epoch } };
+  };
   server.handlers.pull = on("epoch-2", after);
-  server.handlers["bring-back"] = back ?? (({ body }) => answered(body));
+  server.handlers["bring-back"] = back ?? takes;
   return {
     phone,
     room,
     share,
     server,
     on,
+    takes,
     before,
     former: () => stored(phone, "former"),
     sent: () => server.sent.filter(({ what }) => what === "bring-back").map(({ body }) => body),
@@ -58,11 +75,7 @@ const answered = (/** @type {Sent["body"]} */ body, status = "ok", more = {}) =>
 });
 
 test("rows of others that the restored server lacks are given back, and are seen again", async () => {
-  const { room, share, server, on, before, former, sent } = await restored({});
-  server.handlers["bring-back"] = ({ body }) => {
-    server.handlers.pull = on("epoch-2", before);
-    return answered(body);
-  };
+  const { room, share, before, former, sent } = await restored({});
   assert.equal((await share()).problem, null);
   assert.deepEqual(
     sent()[0]
@@ -160,7 +173,7 @@ test("a viewer's phone puts the rows aside and says so; with another role it giv
 });
 
 test("a row that the server finds invalid is kept, is not sent at every round, and can be tried again", async () => {
-  const { room, share, server, former, sent } = await restored({
+  const { room, share, server, takes, former, sent } = await restored({
     back: ({ body }) => answered(body, "invalid", { reason: "insert-only" }),
   });
   await share();
@@ -170,20 +183,20 @@ test("a row that the server finds invalid is kept, is not sent at every round, a
     (await former()).map(({ refused }) => refused),
     ["insert-only", "insert-only"],
   );
-  server.handlers["bring-back"] = ({ body }) => answered(body);
+  server.handlers["bring-back"] = takes;
   await room.try_again();
   await share();
   assert.deepEqual(await former(), []);
 });
 
 test("a second restore meanwhile: both former rows of a record are kept, and both are given back", async () => {
-  const { share, server, on, former, sent } = await restored({
+  const { share, server, on, takes, former, sent } = await restored({
     after: [row(1, "tank", "tank-0001", { ...TANK, name: "Of the second epoch" }, "1000000000000-00000-device-b")],
     back: () => Promise.reject(new Unreachable("lost")),
   });
   await share();
   server.handlers.pull = on("epoch-3", []);
-  server.handlers["bring-back"] = ({ body }) => answered(body);
+  server.handlers["bring-back"] = takes;
   server.handlers.push = () => pushed([], { epoch: "epoch-3" });
   await share();
   const names = there(sent().at(-1))
@@ -191,6 +204,27 @@ test("a second restore meanwhile: both former rows of a record are kept, and bot
     .map(({ row: its }) => its.fields.name);
   assert.deepEqual(names.sort(), [TANK.name, "Of the second epoch"].sort());
   assert.deepEqual(await former(), []);
+});
+
+test("a row that the server took is given back again if the server is restored before it was pulled", async () => {
+  const { room, share, server, on, takes, former, sent, before } = await restored();
+  server.handlers["bring-back"] = (request) => {
+    server.handlers.pull = () => Promise.reject(new Unreachable("lost"));
+    return takes(request);
+  };
+  assert.equal((await share()).problem, "unreachable");
+  assert.deepEqual([(await former()).length, room.sharing().not_back], [2, 0], "taken, but not seen at the server yet");
+  server.handlers.pull = on("epoch-3", []);
+  server.handlers["bring-back"] = takes;
+  await share();
+  assert.deepEqual(
+    sent().map(({ epoch, rows }) => [epoch, rows.length]),
+    [
+      ["epoch-2", before.length],
+      ["epoch-3", before.length],
+    ],
+  );
+  assert.deepEqual([await former(), room.all("tank").length], [[], 1]);
 });
 
 test("the rows that are left of a damaged mirror are put aside too", async () => {
