@@ -10,10 +10,11 @@ import { surface_of } from "./surface.js";
 /** @import { FieldError } from "../contracts.js" */
 
 /**
- * Steps of water for a small, a medium and a large tank (assumption: what a marked bucket can measure).
+ * Steps of water for a small, a medium and a large tank (assumption: what a marked bucket can measure; a quart of a
+ * gallon).
  * @type {Record<string, [number, number, number]>}
  */
-const STEPS = { L: [0.5, 1, 5], "US gal": [0.1, 0.5, 1], "UK gal": [0.1, 0.5, 1] };
+const STEPS = { L: [0.5, 1, 5], "US gal": [0.25, 0.25, 1], "UK gal": [0.25, 0.25, 1] };
 
 /**
  * The step for a tank, in litres; it is a round step of the unit that the phone shows.

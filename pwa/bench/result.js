@@ -3,6 +3,7 @@ import { display } from "../calc/rounding.js";
 import { choice_label } from "../contracts.js";
 import { marks_of, typed_form } from "../figures/number_text.js";
 import { convert, decimals_in, unit_in, unit_label } from "../figures/units.js";
+import { SAID_DIGITS } from "./draft.js";
 
 /** @import { Values } from "../contracts.js" */
 /** @import { Contract, Item, Output, OutputItem } from "../types/contract.js" */
@@ -13,7 +14,10 @@ import { convert, decimals_in, unit_in, unit_label } from "../figures/units.js";
  * `aside` is the same figure read another way, a share in per cent. A list or an object has `rows` instead of a text:
  * those of each entry
  */
-/** @typedef {{system?: string, marks?: Marks, yes?: string, no?: string}} Manner */
+/**
+ * @typedef {{system?: string, marks?: Marks, yes?: string, no?: string, said?: boolean}} Manner
+ * `said`: a converted figure is rounded as a person says it, to three digits; the working has all
+ */
 /** @typedef {OutputItem & {share?: boolean}} Shown `share`: a figure of an object that holds shares */
 
 /**
@@ -64,7 +68,12 @@ function row_of(output, value, manner) {
   if (output.type === "object")
     return { ...row, rows: [rows_of(shares(output), /** @type {Values} */ (value), manner)] };
   const unit = typeof value === "number" ? unit_label(unit_in(output, system)) : "";
-  return { ...row, text: value_text(output, value, manner), unit, aside: percent(output, value, manner) };
+  return {
+    ...row,
+    text: value_text(output, value, { ...manner, said: true }),
+    unit,
+    aside: percent(output, value, manner),
+  };
 }
 
 /** The rows of each entry of a list. @param {OutputItem} item @param {unknown[]} entries @param {Manner} manner */
@@ -106,19 +115,26 @@ const is_share = (output) =>
  * @param {Manner} [manner]
  * @returns {string}
  */
-export function value_text(spec, value, { system = "metric", marks = marks_of(), yes = "yes", no = "no" } = {}) {
+export function value_text(spec, value, manner = {}) {
+  const { system = "metric", marks = marks_of(), yes = "yes", no = "no", said = false } = manner;
   if (typeof value === "boolean") return value ? yes : no;
-  if (typeof value === "number") return figure(spec, value, system, marks);
+  if (typeof value === "number") return figure(spec, value, system, marks, said);
   return spec.type === "choice" ? choice_label(spec, String(value)) : String(value);
 }
 
-/** @param {Quantity} spec @param {number} value @param {string} system @param {Marks} marks */
-function figure(spec, value, system, marks) {
+/** @param {Quantity} spec @param {number} value @param {string} system @param {Marks} marks @param {boolean} said */
+function figure(spec, value, system, marks, said) {
   const [from, to] = [spec.unit ?? "", unit_in(spec, system)];
   const there = convert(value, from, to);
-  if (spec.decimals === undefined) return minus(typed_form(Number(there.toPrecision(6)), marks));
-  return minus(grouped(display(there, decimals_in(spec.decimals, from, to)), marks));
+  if (spec.decimals === undefined) return minus(typed_form(Number(there.toPrecision(from === to ? 6 : 4)), marks));
+  const fine = decimals_in(spec.decimals, from, to);
+  const decimals = said && from !== to ? Math.min(fine, decimals_said(there)) : fine;
+  return minus(grouped(display(there, decimals), marks));
 }
+
+/** Decimals that leave three digits, or a whole number. @param {number} value */
+const decimals_said = (value) =>
+  Math.max(0, SAID_DIGITS - 1 - Math.floor(Math.log10(Math.max(Math.abs(value), Number.MIN_VALUE))));
 
 /** A rounded figure with the reader's own marks. @param {string} text @param {Marks} marks */
 function grouped(text, { decimal, group }) {

@@ -408,7 +408,6 @@ export const de = {
   "bench.working_on_it": "Wird gerechnet …",
   "bench.entries": { one: "1 Eintrag", other: "{count} Einträge" },
   "bench.working": "So ist es gerechnet",
-  "bench.working_units": "Der Rechenweg steht in den Einheiten der Formeln: Liter, Zentimeter, Kilogramm, °C.",
   "bench.sources": "Wie sicher, und woher",
   "bench.provenance.published": "veröffentlicht",
   "bench.provenance.common practice": "gängige Praxis",

@@ -398,7 +398,6 @@ export const en = {
   "bench.working_on_it": "Working it out …",
   "bench.entries": { one: "1 entry", other: "{count} entries" },
   "bench.working": "How it is worked out",
-  "bench.working_units": "The working is in the formulas' own units: litres, centimetres, kilograms, °C.",
   "bench.sources": "How sure, and where it comes from",
   "bench.provenance.published": "published",
   "bench.provenance.common practice": "common practice",

@@ -414,7 +414,6 @@ export const fr = {
   "bench.working_on_it": "Calcul en cours…",
   "bench.entries": forms("{count} entrée", "{count} entrées"),
   "bench.working": "Comment c’est calculé",
-  "bench.working_units": "Le calcul est dans les unités des formules : litres, centimètres, kilogrammes, °C.",
   "bench.sources": "Fiabilité et sources",
   "bench.provenance.published": "publié",
   "bench.provenance.common practice": "usage courant",

@@ -164,8 +164,8 @@ const Answer = ({ spec, outcome, waiting, rows, errors, manner }) => {
     <${Cautions} cautions=${cautions_of(spec.name)} />
     ${
       "answer" in outcome &&
-      html`<div class=${place}><${Working} other_units=${manner.system !== "metric"}
-      steps=${working_steps(spec, outcome.payload, outcome.answer, manner)} /></div>`
+      html`<div class=${place}>
+        <${Working} steps=${working_steps(spec, outcome.payload, outcome.answer, manner)} /></div>`
     }
     <${Sources} spec=${spec} sources=${spec.sources.map((key) => ({ key, ...table("sources").sources[key] }))} />`;
 };

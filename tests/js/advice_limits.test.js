@@ -309,10 +309,10 @@ test("the steps of a bucket turn at 30 and at 300 litres of tank", () => {
     [29.9, 30, 299, 300].map((water_l) => bucket_step(water_l)),
     [0.5, 1, 1, 5],
   );
-  near(bucket_step(29.9, "US gal"), 0.3785411784);
-  near(bucket_step(29.9, "UK gal"), 0.454609);
-  near(bucket_step(30, "UK gal"), 2.273045);
-  near(bucket_step(30, "US gal"), 1.892705892);
+  near(bucket_step(29.9, "US gal"), 0.946352946);
+  near(bucket_step(29.9, "UK gal"), 1.1365225);
+  near(bucket_step(30, "UK gal"), 1.1365225);
+  near(bucket_step(30, "US gal"), 0.946352946);
   near(bucket_step(300, "US gal"), 3.785411784);
   near(bucket_step(300, "UK gal"), 4.54609);
 });

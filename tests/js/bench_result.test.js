@@ -84,10 +84,12 @@ test("rows: figures rounded by the contract, words for choices, nested answers, 
   ]);
 });
 
-test("rows in another system and language: converted once, no coarser, with the reader's comma", () => {
+test("rows in another system and language: converted once, three digits or whole, with the reader's comma", () => {
   const [water, warmth] = result_rows(spec, answer, { system: "us", marks: german });
-  assert.deepEqual([water.text, water.unit], ["3.261,40", "US gal"]);
+  assert.deepEqual([water.text, water.unit], ["3.261", "US gal"]);
   assert.deepEqual([warmth.text, warmth.unit], ["31,9", "°F"]);
+  const [small] = result_rows(spec, { water_l: 73.1 }, { system: "us", marks: english });
+  assert.equal(small.text, "19.3");
 });
 
 test("a finding's figures are said by what was found, in its unit; what has no word stays away", () => {
@@ -130,13 +132,53 @@ test("chances inside an answer are said in per cent too", () => {
   assert.equal(chance.rows?.[0][0].aside, "3\u00a0%");
 });
 
-test("the working puts the figures into the contract's sentences, in the contract's units", () => {
+/** One step of an example's working. @param {string} name @param {RegExp} step @param {string} system */
+function worked(name, step, system) {
+  const real = there(Object.values(contracts()).find((one) => one?.name === name));
+  for (const { input } of real.examples)
+    for (const said of working_steps(real, input, run_named(name, input), { marks: english, system }))
+      if (step.test(said)) return said.replaceAll("\u00a0", " ");
+  throw new Error(`${name} has no such step`);
+}
+
+test("the working puts the figures into the contract's sentences, in the reader's marks", () => {
   const real = contracts().free_ammonia;
   const payload = { tan_mg_n_l: 0.5, ph: 7.8, temperature_c: 25 };
-  const steps = working_steps(real, payload, run("free_ammonia", payload), { marks: german, system: "us" });
+  const steps = working_steps(real, payload, run("free_ammonia", payload), { marks: german });
   assert.equal(steps.length, real.working.length);
-  assert.equal(steps[2], "free ammonia = 0,5 × 0,0345 = 0,0173 mg N/L");
+  assert.equal(steps[2], "free ammonia = 0,5 × 0,0345 = 0,0173\u00a0mg N/L");
   assert.ok(steps[0].includes("(25 + 273.15)"));
+});
+
+// NIST SP 811: 1 US gal is 3.785 L, 1 lb 0.4536 kg, 1 ft² 0.0929 m²; a temperature is (t/°F - 32) / 1.8 in °C.
+test("in US units a formula holds with the factor of each figure, a sum or a ratio as it is", () => {
+  assert.match(worked("free_ammonia", /pKa/, "us"), /2729\.92 \/ \(\(77 °F − 32\) \/ 1\.8 \+ 273\.15\)/);
+  assert.equal(
+    worked("filled_weight", /^pressure/, "us"),
+    "pressure = (392.0 lb × 0.4536) × 9.80665 / 1000 / (4.306 ft² × 0.0929) = 4.36 / 0.04788 = 91.0 lb/ft²",
+  );
+  assert.match(worked("filled_weight", /^total/, "us"), /^total = 65\.5 \+ 326\.5 .* = 392\.0 lb$/);
+  assert.equal(worked("dechlorinator_dose", /^label/, "us"), "label: 5 × 8.45 / 10.57 = 4.00");
+  assert.match(worked("starter_dose", /^nitrogen/, "us"), /2\.00 mg N\/L × \(26\.42 US gal × 3\.785\) = 200\.0 mg N$/);
+  assert.match(worked("nutrient_routine", /^grams/, "us"), /US gal × 3\.785\)/);
+});
+
+test("a fixed quantity in a step is said in the units shown", () => {
+  assert.match(worked("stocking_limit", /^room/, "metric"), /^room: 30 cm² for each 1 cm .* over 8 cm;/);
+  assert.match(worked("stocking_limit", /^room/, "us"), /^room: 4\.65 in² for each 0\.3937 in .* over 3\.15 in;/);
+  assert.match(worked("acclimation", /^floating/, "us"), /for each 1\.8 °F between/);
+});
+
+test("a figure that bears the name of an input is the answer's", () => {
+  assert.match(worked("water_blend", /times the volume/, "metric"), /: 15\.00; 25\.00 L$/);
+});
+
+test("in US units no working holds metric ones, but for published pairs in centimetres", () => {
+  const metric = /(?:^|[\s(])(?:L|ml\/L|mm|cm|cm²|m²|kg|°C|kPa)(?![\p{L}/²])/u;
+  for (const real of Object.values(contracts()).map(there))
+    for (const { input } of real.examples)
+      for (const step of working_steps(real, input, run_named(real.name, input), { marks: english, system: "us" }))
+        if (real.name !== "animal_mass") assert.doesNotMatch(step.replaceAll("\u00a0", " "), metric, real.name);
 });
 
 test("a step about a field that plays no part is left out", () => {

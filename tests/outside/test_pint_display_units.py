@@ -20,16 +20,18 @@ PINT = {
     "cm²": "centimeter**2", "m²": "meter**2", "in²": "inch**2", "ft²": "foot**2",
     "kg": "kilogram", "g": "gram", "lb": "pound", "oz": "ounce",
     "kg/L": "kilogram/liter", "kg/m³": "kilogram/meter**3", "lb/ft³": "pound/foot**3",
-    "°C": "degree_Celsius", "°F": "degree_Fahrenheit", "K": "delta_degree_Celsius",
+    "°C": "degree_Celsius", "°F": "degree_Fahrenheit", "°C difference": "delta_degree_Celsius",
     "°F difference": "delta_degree_Fahrenheit",
     "°C/hour": "delta_degree_Celsius/hour", "°F/hour": "delta_degree_Fahrenheit/hour",
     "kPa": "kilopascal", "inHg": "inch_Hg", "lb/ft²": "force_pound/foot**2",
     "L/h": "liter/hour", "L/day": "liter/day", "US gal/h": "gallon/hour", "US gal/day": "gallon/day",
+    "L/week": "liter/week", "US gal/week": "gallon/week", "UK gal/week": "imperial_gallon/week",
+    "mm/day": "millimeter/day", "in/day": "inch/day", "cm/h": "centimeter/hour", "in/h": "inch/hour",
     "UK gal/h": "imperial_gallon/hour", "UK gal/day": "imperial_gallon/day",
 }  # fmt: skip
 # The inch of mercury is printed to seven figures in the guide, and pint multiplies out density and gravity.
 RELATIVE = {"inHg": 2e-7}
-BASE = {UNITS[name]["quantity"]: name for name in UNITS if UNITS[name]["times"] == 1 and "shift" not in UNITS[name]}
+BASE = {one["quantity"]: name for name, one in UNITS.items() if one["times"] == 1 and not {"shift", "over"} & set(one)}
 
 
 @pytest.fixture(scope="module")

@@ -97,17 +97,12 @@ const Beside = ({ row }) => html`
 export const Cautions = ({ cautions }) =>
   cautions.map((text) => html`<p class="caution"><${Icon} name="needs" size=${20} /><span>${text}</span></p>`);
 
-/**
- * The working, behind one tap.
- * @param {{steps: string[], other_units: boolean}} props
- * `other_units`: the figures above are in other units than the working
- */
-export const Working = ({ steps, other_units }) =>
+/** The working, behind one tap. @param {{steps: string[]}} props */
+export const Working = ({ steps }) =>
   steps.length > 0 &&
   html`
     <details class="more">
       <summary>${t("bench.working")}</summary>
-      ${other_units && html`<p class="help">${t("bench.working_units")}</p>`}
       <ol class="steps">${steps.map((step) => html`<li>${step}</li>`)}</ol>
     </details>`;
 

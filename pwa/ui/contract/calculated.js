@@ -46,11 +46,7 @@ export function Calculated({ name, found, show, cautions }) {
         (text) => html`<p class="caution small" key=${text}>
         ${text}</p>`,
       )}
-      ${
-        found.answer &&
-        html`<${Working} steps=${working_steps(spec, found.payload, found.answer, manner)}
-        other_units=${system !== "metric"} />`
-      }
+      ${found.answer && html`<${Working} steps=${working_steps(spec, found.payload, found.answer, manner)} />`}
       <${Sources} spec=${spec}
         sources=${spec.sources.map((/** @type {string} */ key) => ({ key, ...table("sources").sources[key] }))} />
     </section>`;

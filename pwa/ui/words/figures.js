@@ -72,8 +72,15 @@ export const nitrogen = (value) => number(value, value >= 10 ? 0 : value >= 2 ? 
 /** "mg/L as NO₂": the unit of a level as the kit reads it. @param {string} parameter @param {Basis} basis */
 export const level_unit = (parameter, basis) => `mg/L ${read_as(parameter, basis)}`;
 
-/** "23.5 L", "6.2 US gal": litres in the units of this phone. @param {number} litres */
-export const litres_said = (litres) => measured(litres, "L", 1);
+/**
+ * "23.5 L", "6.2 US gal", "6.25 US gal": litres in the units of this phone. A quarter gallon is said as one.
+ * @param {number} litres
+ */
+export function litres_said(litres) {
+  const { unit, show } = shown_in("L");
+  const quarters = show(litres) * 4;
+  return measured(litres, "L", unit !== "L" && Math.abs(quarters - Math.round(quarters)) < 1e-6 ? 2 : 1);
+}
 
 /** "24.5 °C", "76.1 °F". @param {number} celsius */
 export const temperature_said = (celsius) => measured(celsius, "°C", 1);

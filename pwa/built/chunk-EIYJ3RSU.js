@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-1CBC24EB.json",de:"/built/shared-first-de-88FA15AD.json",fr:"/built/shared-first-fr-E5E46252.json"},rest:{en:"/built/shared-rest-en-CC53B685.json",de:"/built/shared-rest-de-67092D4E.json",fr:"/built/shared-rest-fr-C7B6E69A.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-EIYJ3RSU.js.map
