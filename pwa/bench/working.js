@@ -65,9 +65,12 @@ function step_of(parts, manner, find) {
   return figures.reduce((text, figure, at) => {
     const rest = without_unit(words[at + 1], figure.own);
     const unit = rest === null ? "" : `\u00a0${unit_label(figure.shown)}`;
-    return text + figure_said(figure, unit, factors, manner) + (rest ?? words[at + 1]);
-  }, words[0]);
+    return text + figure_said(figure, unit, factors, manner) + as_printed(rest ?? words[at + 1]);
+  }, as_printed(words[0]));
 }
+
+/** With a true minus between figures. @param {string} words */
+const as_printed = (words) => words.replaceAll(" - ", " − ");
 
 /** @param {Figure} figure @param {string} unit @param {boolean} factors @param {Manner} manner */
 function figure_said(figure, unit, factors, manner) {

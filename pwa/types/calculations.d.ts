@@ -336,7 +336,7 @@ export interface CarbonDioxideValues {
 export interface CarbonDioxideAnswer {
   /** Carbon dioxide; mg/L */
   co2_mg_l: number;
-  /** The usual rule, 3 × KH × 10^(7 - pH), says; mg/L */
+  /** The usual rule, 3 × KH × 10^(7 − pH), says; mg/L */
   rule_mg_l: number;
   /** The rule is off by; % */
   rule_off_percent: number;

@@ -97,7 +97,8 @@ function Borne({ tank, stock, figures }) {
   if (later.missing) return html`<${Lacking} tank=${tank} missing=${later.missing} />`;
   const found = later.whole?.found ?? { payload: later.stocking.input, answer: later.stocking.answer, errors: [] };
   const together = { payload: later.company.input, answer: later.company.answer, errors: [] };
-  const cautions = [...cautions_of("stocking_limit"), ...cautions_of("compatibility")];
+  // The other cautions of stocking_limit say what those of compatibility say, too.
+  const cautions = [...cautions_of("stocking_limit", ["small_lots", "welfare"]), ...cautions_of("compatibility")];
   return html`
     <p class="sentence">${matured_said(later)}</p>
     ${
