@@ -130,7 +130,8 @@ class Sharer {
     );
     await this.#changed([]);
     if (!turn.held) return { problem: null, wait: "idle" };
-    if (turn.result.problem !== null || phone.now() - this.#asked_me <= ME_EVERY_MS) return turn.result;
+    // A clock that was set back counts too.
+    if (turn.result.problem !== null || Math.abs(phone.now() - this.#asked_me) <= ME_EVERY_MS) return turn.result;
     const reopened = await refresh_me(phone);
     this.#asked_me = phone.now();
     await this.#changed(reopened ? null : []);

@@ -90,20 +90,25 @@ test("after stopping nothing is sent and no timer is left", async () => {
   assert.deepEqual(wait(), []);
 });
 
-test("a room that had ended and is open again is shared again by itself", async () => {
-  const { server, room, phone } = await started();
-  await room.write(tank);
-  server.handlers.push = server.handlers.pull = () => ({ status: 410, body: {} });
-  await now();
-  assert.equal(room.sharing().joined, false);
-  assert.equal(room.sharing().needs_you.length, 1);
-  delete server.handlers.push;
-  delete server.handlers.pull;
-  phone.clock += 3_600_000;
-  await now();
-  assert.equal(room.sharing().joined, true);
-  assert.deepEqual(await stored(phone, "outbox"), []);
-});
+for (const [when, ms] of /** @type {const} */ ([
+  ["an hour later", 3_600_000],
+  ["with a clock set back by days", -4 * 86_400_000],
+])) {
+  test(`a room that had ended and is open again is shared again by itself, ${when}`, async () => {
+    const { server, room, phone } = await started();
+    await room.write(tank);
+    server.handlers.push = server.handlers.pull = () => ({ status: 410, body: {} });
+    await now();
+    assert.equal(room.sharing().joined, false);
+    assert.equal(room.sharing().needs_you.length, 1);
+    delete server.handlers.push;
+    delete server.handlers.pull;
+    phone.clock += ms;
+    await now();
+    assert.equal(room.sharing().joined, true);
+    assert.deepEqual(await stored(phone, "outbox"), []);
+  });
+}
 
 /**
  * A real HTTP server on loopback, so that fetch, gzip and time limits are the real ones.

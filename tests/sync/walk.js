@@ -41,6 +41,9 @@ export async function act(world) {
   return acts.find(([share]) => which < share)?.[1]();
 }
 
+/** Longer than a phone waits before it asks which rooms it is in: a stale answer may have told it that it is out. */
+const ROUND_MS = 20 * 60_000;
+
 /**
  * Quiesce: heal the network, re-admit about half of the removed members, and share until nothing changes.
  * @param {World} world
@@ -59,7 +62,7 @@ export async function heal(world) {
   }
   for (let tries = 0, calm = 0; calm < 2; tries++) {
     if (tries > 40) return world.invariants.broken("sharing never comes to rest");
-    world.now += 60_000;
+    world.now += ROUND_MS;
     const before = await world.invariants.fingerprint();
     for (const phone of world.phones) {
       for (const tab of [...phone.tabs]) {
