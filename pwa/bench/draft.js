@@ -86,11 +86,12 @@ export const SAID_DIGITS = 3;
 
 /**
  * The text of a number field in the unit shown. A number typed in that unit keeps its text; any other is converted to
- * `digits` significant ones. A text that is no number stays as it is, in its own unit.
+ * `digits` significant ones: five of a typed number, else as a person says it. A text that is no number stays as it
+ * is, in its own unit.
  * @param {TypedNumber | GivenNumber} node @param {string} unit @param {Marks} marks @param {number} [digits]
  * @returns {TypedNumber}
  */
-export function shown_number(node, unit, marks, digits = 5) {
+export function shown_number(node, unit, marks, digits = "value" in node ? SAID_DIGITS : 5) {
   const read = "value" in node ? node : read_number(node.text, marks);
   if ("empty" in read) return { text: "", unit };
   if (!("value" in read)) return /** @type {TypedNumber} */ (node);

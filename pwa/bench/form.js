@@ -211,6 +211,6 @@ export function range_shown(spec, system, marks = marks_of()) {
 export function ends_shown(spec, system, marks) {
   const unit = spec.unit === undefined ? "" : unit_in(spec, system);
   if (!unit || unit === spec.unit) return null;
-  const end = (/** @type {number} */ value) => shown_number({ value, unit: spec.unit }, unit, marks).text;
+  const end = (/** @type {number} */ value) => shown_number({ value, unit: spec.unit }, unit, marks, 5).text;
   return { min: end(spec.min), max: end(spec.max), unit: unit_label(unit) };
 }

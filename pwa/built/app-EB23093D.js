@@ -1,2 +1,0 @@
-import{$b as g,Ec as j,Gb as f,Gd as l,Hc as k,Pd as m,U as d,ac as h,bb as e,ce as n,fe as o,lc as i,n as b,v as c}from"./chunk-THQ3KDAT.js";import"./chunk-HZWNA2UL.js";import"./chunk-6XVJUZBC.js";import{L as a}from"./chunk-NOZSTOPY.js";import"./chunk-ATTEJUSI.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-EB23093D.js.map
