@@ -58,6 +58,8 @@ STEADY = f"""(() => {{
 CLICKED = "([page, clicks]) => performance.timeOrigin !== page || window.clicks > clicks"
 ECHOED = "() => window.echoed"
 expect.set_options(timeout=PATIENCE_MS)
+# Chromium refuses to run in its sandbox as root.
+SANDBOX = ["--no-sandbox"] if os.geteuid() == 0 else []
 SMALL = {"width": 360, "height": 740}
 LARGE = {"width": 412, "height": 915}
 
@@ -68,9 +70,12 @@ def chromium(playwright: Playwright) -> Browser:
     The system's headless shell comes first: it is the same engine without the browser's own windows, and takes a third
     less of the processor.
     """
-    path = os.environ.get("LIMNARY_CHROMIUM") or shutil.which("chromium-headless-shell") or shutil.which("chromium")
-    sandbox = ["--no-sandbox"] if os.geteuid() == 0 else []
-    return playwright.chromium.launch(executable_path=path, args=sandbox)
+    return playwright.chromium.launch(executable_path=chromium_path(), args=SANDBOX)
+
+
+def chromium_path() -> str | None:
+    """The Chromium that is there; None for Playwright's own."""
+    return os.environ.get("LIMNARY_CHROMIUM") or shutil.which("chromium-headless-shell") or shutil.which("chromium")
 
 
 @contextmanager

@@ -11,7 +11,7 @@ from contextlib import contextmanager
 import pytest
 from cryptography import x509
 from limnary import lan
-from phones import PATIENCE_MS, SMALL
+from phones import PATIENCE_MS, SANDBOX, SMALL, chromium_path
 from playwright.sync_api import Error, expect
 
 from tests.rogue import signed_for
@@ -39,10 +39,9 @@ def plain_server(tmp_path_factory):
 @contextmanager
 def chromium_of(browser, home):
     """Another Chromium, whose trusted authorities are those of the folder `home`."""
-    path = os.environ.get("LIMNARY_CHROMIUM") or shutil.which("chromium")
-    arguments = [*(["--no-sandbox"] if os.geteuid() == 0 else []), f"--host-resolver-rules={NAMES}"]
+    arguments = [*SANDBOX, f"--host-resolver-rules={NAMES}"]
     environment = {**os.environ, "HOME": str(home)}
-    opened = browser.browser_type.launch(executable_path=path, args=arguments, env=environment)
+    opened = browser.browser_type.launch(executable_path=chromium_path(), args=arguments, env=environment)
     yield opened
     opened.close()
 
