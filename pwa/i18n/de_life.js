@@ -75,7 +75,7 @@ export const de_life = {
   "stock.cause_illness": "Krankheit",
   "stock.cause_water": "das Wasser",
   "stock.cause_bullied": "bedrängt oder verletzt",
-  "stock.cause_jumped": "herausgesprungen",
+  "stock.cause_jumped": "heraus­gesprungen",
   "stock.cause_temperature": "Hitze oder Kälte",
   "stock.cause_arrival": "nach Ankunft oder Umsetzen",
   "stock.sorry": "Das ist traurig, und es passiert jedem, der Tiere hält. Es einzutragen hilft den anderen.",

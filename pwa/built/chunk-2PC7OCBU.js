@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-7C398E1E.json",de:"/built/shared-first-de-BD640581.json",fr:"/built/shared-first-fr-1A8A807D.json"},rest:{en:"/built/shared-rest-en-9C2405DE.json",de:"/built/shared-rest-de-BE3BE762.json",fr:"/built/shared-rest-fr-A66BC6DA.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-2PC7OCBU.js.map
