@@ -87,6 +87,13 @@ def test_tools_are_installed_once_and_again_when_others_are_wanted(tree):
     assert "tools installed" in ran(tree).stdout
 
 
+def test_without_its_tools_nothing_is_tested(tree):
+    (tree / "venv/bin/npm").write_text("#!/bin/bash\nexit 1\n")
+    run = ran(tree)
+    assert (run.returncode, run.stdout) == (1, "")
+    assert "npm could not bring the tools" in run.stderr
+
+
 def test_what_is_wrong_with_style_is_said_too(tree):
     (tree / "tests/check_types").write_text("#!/bin/bash\necho 'a wrong type'\nexit 1\n")
     run = ran(tree)
