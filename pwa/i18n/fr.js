@@ -65,7 +65,7 @@ export const fr = {
   "say.nothing": "Rien à faire. Prochain test {when}.",
   "say.leave": "Pas de changement aujourd’hui. Prochain test {when}.",
   "say.test": "Teste l’ammonium et les nitrites aujourd’hui.",
-  "say.test_first": "Pas encore connu : teste l’ammonium et les nitrites.",
+  "say.test_first": "Pas encore connu : teste l’ammonium et les nitrites.",
   "say.this_week": "cette semaine",
   "say.now": "maintenant",
   "say.by": "avant {time}",
@@ -87,8 +87,8 @@ export const fr = {
   "say.if_same": "Si le résultat est le même, change {litres}.",
   "say.if_same_with": "Si le résultat est le même, change {litres}, avec {dose} de {label}.",
   "say.second": "Puis encore {litres} {when} : un seul changement ne suffit pas.",
-  "say.several": "Puis encore {litres} toutes les {hours} heures, {count} changements en tout : un seul ne suffit pas.",
-  "say.as_of": "État : {when}",
+  "say.several": "Puis encore {litres} toutes les {hours} heures, {count} changements en tout : un seul ne suffit pas.",
+  "say.as_of": "État : {when}",
   "say.confirm": "Ne nourris pas, et teste à nouveau {by}.",
 
   "until.tomorrow": "demain à cette heure",
@@ -118,7 +118,7 @@ export const fr = {
     "L’eau du robinet contient de la chloramine, mais la quantité n’est pas notée : son ammonium n’est pas compté.",
   "why.source_worse": "{parameter} : l’eau neuve en contient elle-même {source}.",
   "why.brings_over": "{parameter} : environ {expected} après le changement, au-dessus de la limite de {limit}.",
-  "why.source_ph": "Aucun pH relevé ici : on prend celui de l’eau neuve, {value}.",
+  "why.source_ph": "Aucun pH relevé ici : on prend celui de l’eau neuve, {value}.",
   "why.usual_ph": "Aucun pH relevé cette semaine : on prend l’habituel du bac, {value}.",
   "why.usual_temperature_c": "Aucune température relevée cette semaine : on prend l’habituelle du bac, {value}.",
   "why.assumed_ph":
@@ -132,7 +132,7 @@ export const fr = {
   "why.stands_over": "{parameter} : probablement {low} à {high}, au-dessus de la limite de {limit} ({by}).",
   "why.perhaps_over":
     "{parameter} : probablement {low} à {high}. La limite est {limit} ({by}). Risque d’être au-dessus, maintenant ou avant le prochain test, {until} : {chance}.",
-  "why.together": "Toutes limites confondues, le risque d’en dépasser une est trop grand. Accepté ici : {chance}.",
+  "why.together": "Toutes limites confondues, le risque d’en dépasser une est trop grand. Accepté ici : {chance}.",
   "why.after": "Après le changement, risque de dépasser une limite avant le prochain test : {chance}.",
   "why.after_half_food":
     "Après le changement, avec la moitié de la nourriture, risque de dépasser une limite avant le prochain test : {chance}.",
@@ -151,7 +151,7 @@ export const fr = {
   "why.forecast": "C’est une prévision tirée des relevés de ce bac. Elle ne remplace pas un test.",
   "why.reading_leads": "La prévision attend moins, mais ici ce sont les relevés qui comptent.",
   "why.no_animals":
-    "Aucun animal n’est noté ici : l’ammonium et les nitrites ne nuisent à personne, et les bactéries en vivent.",
+    "Aucun animal n’est noté ici : l’ammonium et les nitrites ne nuisent à personne, et les bactéries en vivent.",
   "why.rule": "C’est une règle faite de limites et de relevés récents, pas une prévision.",
   "why.rule_working": "C’est une règle faite de limites et de relevés récents. La prévision se calcule.",
   "why.rule_failed":
@@ -173,9 +173,9 @@ export const fr = {
   "round.title": "Tournée",
   "round.empty": "Pas encore de bac. Mesure le premier, et cette page te dit chaque jour ce qu’il demande.",
   "round.empty_more": "Tout marche sans réseau. Tout est d’abord enregistré sur ce téléphone.",
-  "round.taking_in": "La pièce arrive : {count} enregistrements sur {total}.",
+  "round.taking_in": "La pièce arrive : {count} enregistrements sur {total}.",
   "round.all_away": "Tous les bacs sont rangés : voir les bacs",
-  "tanks.empty": "Pas encore de bac. Installes-en un : mesuré tel qu’il est, ou depuis la cuve vide, pas à pas.",
+  "tanks.empty": "Pas encore de bac. Installes-en un : mesuré tel qu’il est, ou depuis la cuve vide, pas à pas.",
   "tanks.away": "Rangés",
 
   "tank.first": "Créer le premier bac",
@@ -250,7 +250,7 @@ export const fr = {
   "change.log": "Noter {litres}",
   "change.log_dose": "Noter {litres} et {dose}",
   "dose.none": "Pas de déchlorant : cette eau ne contient ni chlore ni chloramine.",
-  "dose.again": "{name}, dosé {when} : encore {dose} pour l’eau neuve, si tu continues.",
+  "dose.again": "{name}, dosé {when} : encore {dose} pour l’eau neuve, si tu continues.",
   "dose.set_source": "Quelle eau met-on dedans ?",
   "dose.set_label": "Recopier l’étiquette de ton déchlorant",
   "dose.basis_new_water": "pour l’eau neuve, selon ton étiquette",
@@ -275,7 +275,7 @@ export const fr = {
   "outlook.chance": "Risque de dépasser la limite avant le prochain test : {chance}.",
   "outlook.perhaps_over": "Risque d’être au-dessus de la limite, maintenant ou avant le prochain test : {chance}.",
   "outlook.over": "Au-dessus de la limite.",
-  "outlook.limit": "Limite {limit} : {by}.",
+  "outlook.limit": "Limite {limit} : {by}.",
   "outlook.wide": "La fourchette est large : d’autres tests la resserrent.",
   "outlook.likely": "Probable",
   "outlook.so_far": "Jusqu’ici",
@@ -285,7 +285,7 @@ export const fr = {
   "outlook.up_to": "jusqu’à {high}",
   "outlook.from": "{low} ou plus",
   "key.reading": "relevé, et ce que son kit ne peut distinguer",
-  "key.fan": "probable : le milieu, et la plage qui en contient environ 8 sur 10",
+  "key.fan": "probable : le milieu, et la plage qui en contient environ 8 sur 10",
   "key.doubted": "relevé qui ne colle pas",
   "key.limit": "limite au pH et à la température du jour",
   "key.change": "changement",
@@ -297,9 +297,9 @@ export const fr = {
   "ready.soon": "Il sera probablement prêt vers {likely}. D’ici {to}, la chance est d’environ 9 sur 10.",
   "ready.between": "Il sera probablement prêt vers {likely}, entre {from} et {to}.",
   "ready.even_now":
-    "Il est peut-être déjà prêt : la chance est d’environ 5 sur 10. Sinon, aucune date n’est encore en vue.",
+    "Il est peut-être déjà prêt : la chance est d’environ 5 sur 10. Sinon, aucune date n’est encore en vue.",
   "ready.even":
-    "La chance qu’il soit prêt d’ici {likely} est d’environ 5 sur 10. Cela peut être bien plus long : aucune date limite n’est encore en vue.",
+    "La chance qu’il soit prêt d’ici {likely} est d’environ 5 sur 10. Cela peut être bien plus long : aucune date limite n’est encore en vue.",
   "ready.not_before": "Il ne sera guère prêt avant {from}. Aucune date n’est encore en vue.",
   "ready.not_in_sight": "Aucune date n’est encore en vue.",
   "ready.means":
@@ -439,7 +439,7 @@ export const fr = {
     "Quelque chose s’est mal passé dans l’appli, et cette page ne peut pas s’afficher. Ce que tu as tapé reste.",
   "broken.back": "Retour à la tournée",
   "trouble.unexpected":
-    "Quelque chose s’est mal passé dans l’appli. Ce que tu as tapé reste. Essaie encore ; si cela persiste, recharge l’appli.",
+    "Quelque chose s’est mal passé dans l’appli. Ce que tu as tapé reste. Essaie encore ; si cela persiste, recharge l’appli.",
 
   "notice.new_version": "Une nouvelle version est prête. Ce que tu as tapé reste.",
   "notice.use_it": "L’utiliser",

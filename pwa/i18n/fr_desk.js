@@ -41,12 +41,12 @@ export const fr_desk = {
   },
   "year.died": { one: "{count} mort", many: "{count} morts", other: "{count} morts" },
   "year.best": {
-    one: "Meilleure période, du {from} au {to} : les {tests} tests de ce jour sont restés dans les limites.",
-    many: "Meilleure période, du {from} au {to} : les {tests} tests de ces {count} jours sont restés dans les limites.",
+    one: "Meilleure période, du {from} au {to} : les {tests} tests de ce jour sont restés dans les limites.",
+    many: "Meilleure période, du {from} au {to} : les {tests} tests de ces {count} jours sont restés dans les limites.",
     other:
-      "Meilleure période, du {from} au {to} : les {tests} tests de ces {count} jours sont restés dans les limites.",
+      "Meilleure période, du {from} au {to} : les {tests} tests de ces {count} jours sont restés dans les limites.",
   },
-  "year.worst": "Pire relevé, le {day} : {what}. La limite était de {limit}.",
+  "year.worst": "Pire relevé, le {day} : {what}. La limite était de {limit}.",
   "year.changes": "Changements d’eau",
   "year.refills": "{times} fois toute l’eau",
   "year.tests": "Tests",

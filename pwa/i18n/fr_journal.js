@@ -36,7 +36,7 @@ export const fr_journal = {
   "feed.becomes": "Ce qu’elle devient",
   "feed.nitrogen":
     "Une fois mangée, elle devient environ {mg}\u00a0mg d’azote ammoniacal. Sans bactéries ni plantes, l’ammonium monterait ici de {rise}.",
-  "feed.assumed": "Aucune teneur en protéines n’est notée : nous supposons {percent}\u00a0%.",
+  "feed.assumed": "Aucune teneur en protéines n’est notée : nous supposons {percent}\u00a0%.",
   "feed.all": forms("Nourrir {count} bac comme d’habitude", "Nourrir {count} bacs comme d’habitude"),
   "feed.each": "{tank} {amount}",
   "feed.saved_all": forms(
@@ -67,7 +67,7 @@ export const fr_journal = {
     "Cette dose tue les animaux, et ce bac en contient d’après ses entrées. Ne l’utilise que dans un bac sans poissons, escargots ni crevettes. S’il n’y en a plus, note-le d’abord sous Animaux.",
   "dosing.this": "Ceci",
   "dosing.label_first":
-    "Suis d’abord l’étiquette : sa dose, ses avertissements, ses gants. Ne mélange jamais deux produits dans un même récipient. Garde-les tous hors de portée des enfants. N’emploie de médicaments que comme le dit un vétérinaire.",
+    "Suis d’abord l’étiquette : sa dose, ses avertissements, ses gants. Ne mélange jamais deux produits dans un même récipient. Garde-les tous hors de portée des enfants. N’emploie de médicaments que comme le dit un vétérinaire.",
   "dosing.log": "Noter {dose}",
   "dosing.saved": "{tank} : {dose} de {what}, enregistré sur ce téléphone",
 
@@ -141,11 +141,11 @@ export const fr_journal = {
 
   "moment.title": "Quand",
   "moment.now": "À l’instant",
-  "moment.happened_now": "Quand : à l’instant",
-  "moment.when": "Quand : {when}",
+  "moment.happened_now": "Quand : à l’instant",
+  "moment.when": "Quand : {when}",
   "moment.as_written": "Comme noté",
   "moment.day_and_time": "Jour et heure",
-  "moment.cannot_be": "Ce moment n’est pas encore venu, ou est trop ancien. Permis : de l’an 2000 à maintenant.",
+  "moment.cannot_be": "Ce moment n’est pas encore venu, ou est trop ancien. Permis : de l’an 2000 à maintenant.",
 
   "correct.title": "Corriger",
   "correct.which": "Quel chiffre",

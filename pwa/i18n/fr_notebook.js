@@ -33,11 +33,11 @@ export const fr_notebook = {
   "notebook.open_basis": "Comme ion ou comme azote\u00a0: regarde ton test.",
   "notebook.open_one_tank": "Le bac.",
   "notebook.open_litres": "Les litres de chaque nouveau bac.",
-  "notebook.open_too_many": "Au plus {most} lignes à la fois : partage le fichier.",
+  "notebook.open_too_many": "Au plus {most} lignes à la fois : partage le fichier.",
   "notebook.preview": "Ce qui entre",
   "notebook.counts": "Mesures\u00a0: {readings}. Changements d’eau\u00a0: {changes}. Repas\u00a0: {meals}.",
   "notebook.own":
-    "Ce tableau vient de Limnary. Ses entrées gardent leur identifiant : ce qui est déjà là reste tel quel.",
+    "Ce tableau vient de Limnary. Ses entrées gardent leur identifiant : ce qui est déjà là reste tel quel.",
   "notebook.below": {
     one: "{count} relevé comme « <0,25 » compte pour 0 avec un kit dont le plus petit palier est 0,25.",
     many: "{count} relevés comme « <0,25 » comptent pour 0 avec un kit dont le plus petit palier est 0,25.",

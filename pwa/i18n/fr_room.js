@@ -49,7 +49,7 @@ export const fr_room = {
 
   "problem.unreachable": "Le serveur est hors d’atteinte. Ce que tu notes est gardé ici et partagé plus tard.",
   "problem.server-failed":
-    "Le serveur a un problème de son côté. Ce que tu notes est gardé ici ; l’app réessaie toute seule.",
+    "Le serveur a un problème de son côté. Ce que tu notes est gardé ici ; l’app réessaie toute seule.",
   "problem.server-full":
     "Le disque du serveur est plein. Ce que tu notes est gardé ici jusqu’à ce que la personne qui le gère fasse de la place.",
   "problem.signed-out":
@@ -101,9 +101,9 @@ export const fr_room = {
   "needs_you.photos_why":
     "Elles sont trop grandes ou d’un type que le serveur ne prend pas. « Garder une copie » les contient.",
   "needs_you.wrong": "{label} {message}. Permis : {allowed}.",
-  "why_not.role": "Ton rôle ici est « {role} ». Seuls ces rôles le peuvent : {roles}.",
-  "why_not.role_then": "Ton rôle ne le permettait pas au moment de l’envoi. Seuls ces rôles le peuvent : {roles}.",
-  "why_not.role_now": "Ton rôle ne le permettait pas au moment de l’envoi. Maintenant si : réessaie.",
+  "why_not.role": "Ton rôle ici est « {role} ». Seuls ces rôles le peuvent : {roles}.",
+  "why_not.role_then": "Ton rôle ne le permettait pas au moment de l’envoi. Seuls ces rôles le peuvent : {roles}.",
+  "why_not.role_now": "Ton rôle ne le permettait pas au moment de l’envoi. Maintenant si : réessaie.",
   "why_not.fields": "Le serveur ne prend pas ce qui y est écrit.",
   "why_not.envelope": "Le serveur ne peut pas le lire. Une version plus récente de cette application peut aider.",
   "why_not.other-kind": "Autre chose est déjà inscrit sous son nom.",
@@ -177,7 +177,7 @@ export const fr_room = {
     "Fais lire ceci par l’appareil photo de l’autre téléphone, ou envoie le lien. Il laisse entrer une personne avec le rôle « {role} », une fois, jusqu’à {until}.",
   "invite.how_phone":
     "Fais lire ceci par l’appareil photo de l’autre téléphone, ou envoie le lien. Il laisse entrer un téléphone de plus de {name}, une fois, jusqu’à {until}.",
-  "invite.once": "Il n’est montré que maintenant. Qui l’a peut entrer : ne l’envoie à personne d’autre.",
+  "invite.once": "Il n’est montré que maintenant. Qui l’a peut entrer : ne l’envoie à personne d’autre.",
   "invite.qr": "Code QR du lien pour rejoindre",
   "invite.link": "Le lien",
   "invite.share": "Envoyer le lien",
@@ -230,10 +230,10 @@ export const fr_room = {
   "archive.import": "Reprendre une copie",
   "archive.import_why":
     "La copie va dans la salle ouverte. Elle est d’abord vérifiée en entier. Si une entrée existe déjà, la plus récente reste. Reprendre deux fois la même copie ne change rien.",
-  "archive.making": "La copie se fait : {count} sur {total}.",
-  "archive.taking_in": "La copie arrive : {count} sur {total}. Elle est là dès que tout y est.",
+  "archive.making": "La copie se fait : {count} sur {total}.",
+  "archive.taking_in": "La copie arrive : {count} sur {total}. Elle est là dès que tout y est.",
   "archive.interrupted":
-    "La reprise de {file} a été interrompue. Choisis le fichier encore une fois : rien n’en est repris deux fois.",
+    "La reprise de {file} a été interrompue. Choisis le fichier encore une fois : rien n’en est repris deux fois.",
   "archive.taken_in": forms("{count} entrée reprise", "{count} entrées reprises"),
   "archive.nothing_new": "Rien de nouveau pour ici",
   "archive.broken": "Ce n’est pas une copie entière d’une salle, et rien n’en a été repris : {lines}",
@@ -249,7 +249,7 @@ export const fr_room = {
     "La mémoire de ce téléphone n’a pas accepté ceci, donc ce n’est pas enregistré. Essaie encore ; si cela persiste, ferme l’appli et rouvre-la.",
   "archive.kept": "{file} est gardé",
 
-  "meanwhile.by": "Modifié entre-temps, en dernier par {who} :",
+  "meanwhile.by": "Modifié entre-temps, en dernier par {who} :",
   "meanwhile.now": "{field} : maintenant {value}.",
   "meanwhile.empty": "{field} : maintenant vide.",
   "meanwhile.other": "{field} : changé.",
@@ -262,12 +262,12 @@ export const fr_room = {
 
   "install.title": "Sur l’écran d’accueil",
   "install.why":
-    "Mets cette application sur l’écran d’accueil : un navigateur peut effacer ce qu’une page a enregistré si elle n’a pas été ouverte pendant une semaine.",
+    "Mets cette application sur l’écran d’accueil : un navigateur peut effacer ce qu’une page a enregistré si elle n’a pas été ouverte pendant une semaine.",
   "install.show": "Montre-moi comment",
   "install.not_now": "Pas maintenant",
   "sharing.oldest": "Le plus ancien en attente date de {when}.",
   "sharing.oldest_here": forms("{count} entrée, de {when}.", "{count} entrées, la plus ancienne de {when}."),
-  "nudge.waiting": "Ici, quelque chose attend encore d’être partagé : {when}.",
+  "nudge.waiting": "Ici, quelque chose attend encore d’être partagé : {when}.",
   "nudge.only_here":
     "Ce qui est noté ici ({when}) n’existe nulle part ailleurs, et ce navigateur peut l’effacer. Vois comment le garder.",
 };

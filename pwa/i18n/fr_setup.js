@@ -116,22 +116,22 @@ export const fr_setup = {
     "Des poissons paisibles auxquels conviennent sa chaleur, son eau et sa longueur, avec de la place pour tout un groupe une fois mûr. D’abord ceux qui aiment le mieux cette chaleur.",
   "setup.animal_other": "Un autre animal",
   "setup.animal_about": "grandit jusqu’à {length}, au moins {group} ensemble, {low} à {high}",
-  "setup.unweighed": "Non comptés, parce que leur longueur adulte n’est pas connue : {who}.",
+  "setup.unweighed": "Non comptés, parce que leur longueur adulte n’est pas connue : {who}.",
   "setup.plan_fits": {
     one: "L’animal prévu y tient, une fois le bac mûr.",
     many: "Les {count} animaux prévus y tiennent tous, une fois le bac mûr.",
     other: "Les {count} animaux prévus y tiennent tous, une fois le bac mûr.",
   },
-  "setup.plan_not": "Tous n’y tiennent pas, même une fois le bac mûr. Ce qui limite : {by}.",
+  "setup.plan_not": "Tous n’y tiennent pas, même une fois le bac mûr. Ce qui limite : {by}.",
   "setup.plan_of": "{come} sur {wanted} {name}",
   "setup.plan_all_in": "Tous les animaux prévus y sont.",
   "setup.plan_first": "Tout juste rempli, il supporte {who}. Les autres viendront quand il mûrit.",
   "setup.plan_first_all":
-    "Il les supporte probablement aussi tout juste rempli : les tests le diront. Introduis-les par petits groupes, à quelques semaines d’intervalle.",
-  "setup.plan_wait": "Tout juste rempli, il n’en supporte aucun : laisse-le d’abord mûrir.",
-  "setup.not_for_water": "Pas pour cette eau : {why}",
+    "Il les supporte probablement aussi tout juste rempli : les tests le diront. Introduis-les par petits groupes, à quelques semaines d’intervalle.",
+  "setup.plan_wait": "Tout juste rempli, il n’en supporte aucun : laisse-le d’abord mûrir.",
+  "setup.not_for_water": "Pas pour cette eau : {why}",
   "setup.water_unknown":
-    "Choisis ton eau et note son pH et sa dureté : alors seulement on peut choisir des animaux qui lui conviennent. Ton fournisseur les indique, ou teste le robinet.",
+    "Choisis ton eau et note son pH et sa dureté : alors seulement on peut choisir des animaux qui lui conviennent. Ton fournisseur les indique, ou teste le robinet.",
   "setup.bears_grown": "Ce qu’il porte, une fois mûr",
   "setup.finding": "{who} : {what}",
   "setup.finding_figures": "{who} : {what} ({figures})",
@@ -158,16 +158,16 @@ export const fr_setup = {
   "first_fish.not_filled": "Il lui faut d’abord de l’eau et des plantes.",
   "first_fish.no_plan": "Choisis qui va y vivre, et cette page dira combien peuvent venir.",
   "first_fish.all":
-    "Tous les animaux prévus y tiennent : {who}. Introduis-les par petits groupes, à quelques semaines d’intervalle.",
+    "Tous les animaux prévus y tiennent : {who}. Introduis-les par petits groupes, à quelques semaines d’intervalle.",
   "first_fish.some":
-    "Parmi les animaux prévus peuvent venir maintenant : {who}. Les autres plus tard. Ce qui les limite : {by}.",
-  "first_fish.none": "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}.",
+    "Parmi les animaux prévus peuvent venir maintenant : {who}. Les autres plus tard. Ce qui les limite : {by}.",
+  "first_fish.none": "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}.",
   "first_fish.in_7":
-    "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}. Ils y tiendront sans doute dans une semaine environ.",
+    "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}. Ils y tiendront sans doute dans une semaine environ.",
   "first_fish.in_14":
-    "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}. Ils y tiendront sans doute dans deux semaines environ.",
+    "Aucun des animaux prévus n’y tient encore. Ce qui les limite : {by}. Ils y tiendront sans doute dans deux semaines environ.",
   "first_fish.came": "Si certains ont déjà emménagé",
-  "first_fish.none_yet": "Pas encore : vers le bac",
+  "first_fish.none_yet": "Pas encore : vers le bac",
   "first_fish.welfare": "Leur bien-être d’abord",
   "first_fish.daily":
     "Teste l’ammonium et les nitrites chaque jour les premières semaines, et change de l’eau le jour même où l’application le dit.",
@@ -198,7 +198,7 @@ export const fr_setup = {
   "buy.water": "Il y entre {litres} d’eau.",
   "buy.weight": "Rempli, il pèsera environ {kg}.",
   "buy.floor":
-    "Aucune liste ne peut dire si un plancher porte cela : demande à un ingénieur en structure, et suis les règles locales et ton bail.",
+    "Aucune liste ne peut dire si un plancher porte cela : demande à un ingénieur en structure, et suis les règles locales et ton bail.",
   "buy.first_test":
     "Premier test le lendemain du remplissage, puis chaque jour les premières semaines avec des animaux (usage courant).",
   "buy.tests": "Teste l’ammonium et les nitrites chaque jour les premières semaines avec des animaux (usage courant).",

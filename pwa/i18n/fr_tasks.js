@@ -5,7 +5,7 @@ import { forms } from "./fr_forms.js";
 export const fr_tasks = {
   "tasks.title": "Tâches",
   "tasks.empty": "Pas encore de tâche.",
-  "tasks.empty_more": "Note une fois ce qui revient encore et encore : cela apparaît dans la tournée à son jour.",
+  "tasks.empty_more": "Note une fois ce qui revient encore et encore : cela apparaît dans la tournée à son jour.",
   "tasks.today": "Aujourd’hui",
   "tasks.none_today": "Rien à faire aujourd’hui.",
   "tasks.all": "Toutes",
@@ -24,7 +24,7 @@ export const fr_tasks = {
   "task.since": "depuis {when}",
   "task.next": "Prochaine fois : {when}.",
   "task.no_next": "Elle ne revient plus.",
-  "task.unread": "Cette répétition ne peut pas être lue ici : {rule}. Choisis-la de nouveau avec les cases.",
+  "task.unread": "Cette répétition ne peut pas être lue ici : {rule}. Choisis-la de nouveau avec les cases.",
   "task.never": "Pas encore faite.",
   "task.history": "Jusqu’ici",
   "task.was_done": "Faite",
@@ -104,7 +104,7 @@ export const fr_tasks = {
 
   "away.title": "Feuille d’absence",
   "kind.away_sheet": "Feuille d’absence",
-  "away.short": "Pour la personne qui s’occupe des bacs : sur un téléphone ou sur une page imprimée",
+  "away.short": "Pour la personne qui s’occupe des bacs : sur un téléphone ou sur une page imprimée",
   "away.none": "Personne n’est absent.",
   "away.none_more": "Une feuille d’absence dit à l’aide quoi donner, tester et changer, et qui appeler.",
   "away.new": "Créer la feuille",

@@ -5,11 +5,11 @@ export const fr_upkeep = {
   "upkeep.check": "Ce que ce téléphone offre à l’application",
   "upkeep.check_short": "Connexion, mémoire, horloge, navigateur",
   "upkeep.title": "Les sauvegardes du serveur",
-  "upkeep.last": "Dernière sauvegarde : {when}.",
+  "upkeep.last": "Dernière sauvegarde : {when}.",
   "upkeep.none_yet": "Aucune pour l’instant. Le serveur fait la première peu après son démarrage, puis une par jour.",
   "upkeep.off": "Le serveur ne fait pas de sauvegarde de lui-même.",
   "upkeep.tell":
-    "Préviens la personne qui gère le serveur : « limnary check » y dit quoi faire. Ton téléphone garde ce qu’il a.",
+    "Préviens la personne qui gère le serveur : « limnary check » y dit quoi faire. Ton téléphone garde ce qu’il a.",
   "upkeep.data-damaged":
     "Un fichier du serveur est endommagé, donc aucune nouvelle sauvegarde n’est possible. Les précédentes sont gardées.",
   "upkeep.disk-full": "Le disque des sauvegardes est plein, donc aucune nouvelle n’a été faite.",

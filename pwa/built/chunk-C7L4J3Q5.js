@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var C={first:{en:"/built/shared-first-en-7C398E1E.json",de:"/built/shared-first-de-67CC2C67.json",fr:"/built/shared-first-fr-1A8A807D.json"},rest:{en:"/built/shared-rest-en-9C2405DE.json",de:"/built/shared-rest-de-3C899028.json",fr:"/built/shared-rest-fr-8BB0C397.json"}};export{i as a,C as b};
-//# sourceMappingURL=chunk-C7L4J3Q5.js.map
