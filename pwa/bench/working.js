@@ -84,7 +84,8 @@ function figure_said(figure, unit, factors, manner) {
   if (zero) return `(${bare} ${unit_label(shown)} − ${constant(zero)}) / ${constant(convert(1, own, shown) - zero)}`;
   const factor = constant(convert(1, shown, own));
   if (operand) return `(${bare}\u00a0${unit_label(shown)} × ${factor})`;
-  return `${text_of(figure.spec, figure.value, { ...manner, system: "metric" })} / ${factor} = ${said}`;
+  const as_calculated = text_of(figure.spec, figure.value, { ...manner, system: "metric" });
+  return `${as_calculated}; ${as_calculated} / ${factor} = ${said}`;
 }
 
 /** Whether a formula holds in any units: no number of its own, no figure for each litre or kilogram.

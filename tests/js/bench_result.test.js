@@ -155,8 +155,12 @@ test("in US units a formula holds with the factor of each figure, a sum or a rat
   assert.match(worked("free_ammonia", /pKa/, "us"), /2729\.92 \/ \(\(77 °F − 32\) \/ 1\.8 \+ 273\.15\)/);
   assert.equal(
     worked("filled_weight", /^pressure/, "us"),
-    "pressure = (392.0 lb × 0.4536) × 9.80665 / 1000 / (4.306 ft² × 0.0929) = 4.36 / 0.04788 = 91.0 lb/ft²",
+    "pressure = (392.0 lb × 0.4536) × 9.80665 / 1000 / (4.306 ft² × 0.0929) = 4.36; 4.36 / 0.04788 = 91.0 lb/ft²",
   );
+  const fed = { feed_g_day: 1, protein_fraction: 0.42, volume_l: 100, kh_dkh: 3 };
+  const use = contracts().alkalinity_use;
+  const [nitrified] = working_steps(use, fed, run("alkalinity_use", fed), { marks: english, system: "us" });
+  assert.match(nitrified, /^1 g × 0\.42 protein × 0\.092 × 1000 \/ \(26\.42\u00a0US gal × 3\.785\) = 0\.386/);
   assert.match(worked("filled_weight", /^total/, "us"), /^total = 65\.5 \+ 326\.5 .* = 392\.0 lb$/);
   assert.equal(worked("dechlorinator_dose", /^label/, "us"), "label: 5 × 8.45 / 10.57 = 4.00");
   assert.match(worked("starter_dose", /^nitrogen/, "us"), /2\.00 mg N\/L × \(26\.42 US gal × 3\.785\) = 200\.0 mg N$/);

@@ -18,7 +18,7 @@ PINT = {
     "L": "liter", "ml": "milliliter", "US gal": "gallon", "UK gal": "imperial_gallon",
     "cm": "centimeter", "mm": "millimeter", "m": "meter", "in": "inch", "ft": "foot",
     "cm²": "centimeter**2", "m²": "meter**2", "in²": "inch**2", "ft²": "foot**2",
-    "kg": "kilogram", "g": "gram", "lb": "pound", "oz": "ounce",
+    "kg": "kilogram", "g": "gram", "lb": "pound",
     "kg/L": "kilogram/liter", "kg/m³": "kilogram/meter**3", "lb/ft³": "pound/foot**3",
     "°C": "degree_Celsius", "°F": "degree_Fahrenheit", "°C difference": "delta_degree_Celsius",
     "°F difference": "delta_degree_Fahrenheit",

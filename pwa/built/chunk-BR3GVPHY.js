@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-7C398E1E.json",de:"/built/shared-first-de-67CC2C67.json",fr:"/built/shared-first-fr-2AE633B1.json"},rest:{en:"/built/shared-rest-en-9C2405DE.json",de:"/built/shared-rest-de-3C899028.json",fr:"/built/shared-rest-fr-218A2651.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-BR3GVPHY.js.map
