@@ -38,7 +38,7 @@ def test_a_temperature_takes_three_taps_and_leaves_a_half_made_test_as_it_is(new
     before = thumb.taps
     thumb.tap("link", "Temperature")
     near = thumb.page.get_by_role("group", name="Near the last reading")
-    assert near.get_by_role("button").all_inner_texts() == ["23.5", "24.0", "24.5", "25.0", "25.5"]
+    expect(near.get_by_role("button")).to_have_text(["23.5", "24.0", "24.5", "25.0", "25.5"])
     assert thumb.page.evaluate(UNDER_THE_FOOT) <= 0
     thumb.tap("button", "25.0", exact=True)
     thumb.tap("button", "Save 1 reading")
@@ -59,7 +59,7 @@ def test_the_tiles_are_whole_degrees_fahrenheit_where_a_phone_shows_them(new_pho
     read_before(thumb, 24.3)
     thumb.tap("link", "Temperature")
     near = thumb.page.get_by_role("group", name="Near the last reading")
-    assert near.get_by_role("button").all_inner_texts() == ["74", "75", "76", "77", "78"]
+    expect(near.get_by_role("button")).to_have_text(["74", "75", "76", "77", "78"])
     thumb.tap("button", "77", exact=True)
     thumb.sees("77.0 °F")
     thumb.tap("button", "Temperature")
