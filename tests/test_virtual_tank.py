@@ -1,5 +1,6 @@
 """A small run of the belief on the independent virtual tank; `python -m tests.virtual_tank` is the full one."""
 
+import copy
 import re
 from pathlib import Path
 
@@ -8,7 +9,18 @@ import pytest
 from limnary.contracts import run
 from pace import PACE, by_pace
 
-from tests.virtual_tank.scores import LIMITS, closed_loop, next_day_forecast, ready_date
+from tests.virtual_tank.keepers import kit
+from tests.virtual_tank.oracle import FRACTIONS, best_change, futures, hours_over
+from tests.virtual_tank.scores import (
+    LIMITS,
+    cared,
+    closed_loop,
+    least_water,
+    next_day_forecast,
+    ready_date,
+    stall_days,
+    stalls,
+)
 from tests.virtual_tank.simulator import MEQ_PER_DH, N_G_MOL, VirtualTanks
 
 FOLDER = Path(__file__).parent / "virtual_tank"
@@ -55,6 +67,139 @@ def test_a_soft_tank_that_is_dosed_stalls_and_a_hard_one_does_not():
     soft, hard = tanks.tan
     assert soft > 3 and hard < 0.1
     assert tanks.ph[0] < tanks.ph[1] - 0.5
+    assert list(tanks.stalled()) == [True, False]
+    assert tanks.held_back()[0] < 0.1 and tanks.held_back()[1] > 0.5
+
+
+def test_water_of_4_dkh_holds_nothing_back_and_tanks_without_ammonia_do_not_stall():
+    tanks = VirtualTanks(6, SEED, "none")
+    tanks.alkalinity_meq = np.full(6, 4 * MEQ_PER_DH)
+    tanks.ph = tanks.ph_now()
+    assert tanks.held_back() == pytest.approx(1, rel=1e-12)
+    tanks.alkalinity_meq = np.zeros(6)
+    tanks.ph = tanks.ph_now()
+    assert np.all(tanks.held_back() < 0.1) and not np.any(tanks.stalled())
+
+
+def test_the_day_of_no_alkalinity_is_that_of_the_acid_and_leaves_the_tanks_alone():
+    tanks = VirtualTanks(3, SEED, "none")
+    tanks.tan, tanks.nitrite, tanks.uptake = np.zeros(3), np.zeros(3), np.zeros(3)
+    tanks.alkalinity_meq = MEQ_PER_DH + np.array([-0.01, 0.5, 0.5])
+    tanks.acid_meq_day = np.array([0.1, 0.1, 0.0])
+    before = copy.deepcopy(tanks)
+    found = stall_days(tanks, days=8)
+    assert found["kh_gone_days"] == pytest.approx([0, 5, np.inf], abs=1.01 / 24)
+    assert same(tanks, before)
+
+
+def test_the_day_of_a_stall_is_the_one_that_comes_under_the_same_care():
+    def care(day, tanks):
+        cared(tanks, day, kit(tanks))
+
+    tanks = VirtualTanks(6, SEED, "none")
+    tanks.source_meq = tanks.alkalinity_meq = np.full(6, 0.6)
+    tanks.biomass = np.full((2, 6), 0.3)
+    found = stall_days(tanks, days=10, care=care)
+    lived = {name: np.full(6, np.inf) for name in found}
+    for hour in range(1, 24 * 10 + 1):
+        tanks.run(1)
+        if hour % 24 == 0:
+            care(hour // 24, tanks)
+        for name, true in (
+            ("kh_gone_days", tanks.alkalinity_meq < MEQ_PER_DH),
+            ("held_back_days", tanks.held_back() < 0.1),
+        ):
+            lived[name] = np.minimum(lived[name], np.where(true, hour / 24, np.inf))
+    for name, days in found.items():
+        assert np.array_equal(days, lived[name]), name
+        assert np.any(np.isfinite(days)), name
+
+
+def test_starts_without_animals_run_out_of_alkalinity_more_often_than_light_stocking():
+    bare, light = (stalls(8, SEED, stocking, days=21) for stocking in ("none", "light"))
+    assert bare["kh_gone"] > light["kh_gone"]
+    assert bare["kh_gone"] >= bare["held_back"] >= bare["stalled"] > 0
+
+
+def same(tanks, others) -> bool:
+    """Whether two sets of tanks are the same to the last bit, their chance included."""
+    for name, value in vars(tanks).items():
+        other = getattr(others, name)
+        if isinstance(value, np.random.Generator):
+            equal = value.bit_generator.state == other.bit_generator.state
+        elif isinstance(value, dict):
+            equal = all(np.array_equal(value[key], other[key]) for key in value)
+        else:
+            equal = np.array_equal(value, other)
+        if not equal:
+            return False
+    return True
+
+
+@pytest.fixture(scope="module")
+def dirty():
+    """Heavily stocked tanks after three days without a change; in four the animals ate more than one change helps."""
+    tanks = VirtualTanks(16, SEED, "heavy")
+    tanks.run(18 + 48)
+    tanks.gut[:4] += 4.0
+    return tanks
+
+
+def over_after(tanks, fraction):
+    """Hours over a limit in a day of the truth, after a change; found without the oracle's own copies."""
+    there = copy.deepcopy(tanks)
+    there.change(np.broadcast_to(fraction, tanks.count))
+    return hours_over(there.run(24), LIMITS)
+
+
+def test_the_oracle_leaves_no_trace(dirty):
+    before = copy.deepcopy(dirty)
+    assert np.any(best_change(dirty, LIMITS, 24) > 0)
+    assert same(dirty, before)
+
+
+def test_a_copy_lives_through_what_will_happen(dirty):
+    places = np.array([3, 0, 3])
+    ahead, truth = futures(dirty, places).run(48), copy.deepcopy(dirty).run(48)
+    for name, values in truth.items():
+        assert np.array_equal(ahead[name], values[:, places]), name
+
+
+def test_the_oracle_holds_the_limits_with_no_more_water_than_needed(dirty):
+    best = best_change(dirty, LIMITS, 24)
+    held = over_after(dirty, best) == 0
+    changed = held & (best > 0)
+    assert np.sum(changed) >= 3 and np.sum(~held) >= 3
+    assert np.all(over_after(dirty, np.maximum(best - 0.01, 0))[changed] > 0)
+
+
+def test_the_oracle_is_over_a_limit_only_where_no_change_holds_it(dirty):
+    over = over_after(dirty, best_change(dirty, LIMITS, 24))
+    for fraction in FRACTIONS[::9]:
+        assert np.all(over <= over_after(dirty, fraction)), fraction
+
+
+def test_an_hour_over_that_has_a_price_is_accepted_where_water_costs_more(dirty):
+    free, dear = (best_change(dirty, LIMITS, 24, price) for price in (np.inf, 0.02))
+    assert np.sum(dear) < np.sum(free)
+    spent = dear + 0.02 * over_after(dirty, dear)
+    for fraction in FRACTIONS[::15]:
+        assert np.all(spent <= fraction + 0.02 * over_after(dirty, fraction) + 1e-12)
+
+
+def test_the_oracle_keeps_light_tanks_under_the_limits_with_less_water_than_the_usual_rule():
+    usual = closed_loop(8, SEED, "light", "usual", LIMITS, days=14)
+    oracle = closed_loop(8, SEED, "light", "oracle", LIMITS, days=14, every_h=6)
+    assert oracle["over"] <= 0.005 < usual["over"]
+    assert oracle["water"] < usual["water"]
+    assert oracle["lean"] == 0
+
+
+def test_the_least_water_for_as_many_hours_lies_between_two_runs_of_the_oracle():
+    runs = [{"over": 0.0, "water": 8.0}, {"over": 0.1, "water": 7.5}, {"over": 0.2, "water": 2.0}]
+    assert least_water(0.05, runs) == pytest.approx(6.5)
+    assert least_water(0.2, runs) == pytest.approx(2.0)
+    assert least_water(0.3, runs) is None
 
 
 def test_next_day_forecast_beats_the_last_reading():

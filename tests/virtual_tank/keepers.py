@@ -6,6 +6,7 @@ from limnary.calc import kinetics as k
 from limnary.calc.change_plan import plan_of
 from limnary.calc.tank_events import follow
 
+from tests.virtual_tank.oracle import best_change, hours_over
 from tests.virtual_tank.simulator import ION_PER_N, KIT_STEPS
 
 TEST_HOUR = 18  # the daily test is an hour after the evening meal: the worst time
@@ -92,3 +93,55 @@ class Believers:
             plan_of(self.c, belief, [], tank, source, limits, risk, 24.0, 0.5)
             for belief, tank, source in zip(self.beliefs, self.tanks, self.sources, strict=True)
         ]
+
+    def advice(self, limits: dict, risk: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        """All of the plan's advice: how much to change, every how many hours, and whether to feed less."""
+        plans = self.plan(limits, risk)
+        several = [p["several"] or {"fraction_each": p["fraction"], "every_h": 24} for p in plans]
+        fraction = np.array([one["fraction_each"] for one in several])
+        every_h = np.array([round(one["every_h"]) for one in several])
+        return fraction, every_h, np.array([not p["enough"] for p in plans]) & (self.c["lean_feed"] < 1.0)
+
+
+class Kept:
+    """Tanks in care and what that costs, each by tank.
+
+    over: hours over a limit; water: tank volumes changed; lean: days on half the food; stalled: at any daily test.
+    """
+
+    def __init__(self, tanks, limits: dict, believers: Believers | None):
+        self.tanks, self.limits, self.believers = tanks, limits, believers
+        self.over, self.water, self.lean = (np.zeros(tanks.count) for _ in range(3))
+        self.stalled = np.zeros(tanks.count, bool)
+
+    def run(self, hours: int) -> None:
+        self.over += hours_over(self.tanks.run(hours), self.limits)
+
+    def change(self, fraction: np.ndarray) -> None:
+        self.tanks.change(fraction)
+        self.water += fraction
+        if self.believers:
+            self.believers.changed(self.tanks.hour, fraction)
+
+    def feed(self, less: np.ndarray) -> None:
+        """Half the food until the next test where `less`."""
+        self.tanks.feed_share = np.where(less, 0.5, 1.0)
+        self.lean += less
+
+    def day(self, hours: int, fraction: np.ndarray, every_h: np.ndarray) -> None:
+        """Change `fraction` now and every `every_h`, 6, 8, 12 or 24, until the next test."""
+        self.change(fraction)
+        hour = 0
+        for at_h in sorted({*range(6, hours, 6), *range(8, hours, 8)}):
+            self.run(at_h - hour)
+            hour = at_h
+            if np.any(at_h % every_h == 0):
+                self.change(np.where(at_h % every_h == 0, fraction, 0.0))
+        self.run(hours - hour)
+
+    def oracle_day(self, hours: int, every_h: int, price: float) -> None:
+        """Change what the future asks for, now and every `every_h`, until the next test."""
+        for hour in range(0, hours, every_h):
+            ahead = min(every_h, hours - hour)
+            self.change(best_change(self.tanks, self.limits, ahead, price))
+            self.run(ahead)

@@ -1,5 +1,7 @@
 """The scores of the belief on virtual tanks: forecast, water changes, ready date."""
 
+from itertools import combinations
+
 import numpy as np
 from limnary.calc import kinetics as k
 from limnary.calc.outlook import even
@@ -7,8 +9,18 @@ from limnary.calc.readiness import settled_band
 from limnary.calc.tank_load import per_gram_of
 
 from tests.forecast_band import forecast_band
-from tests.virtual_tank.keepers import TEST_HOUR, Believers, fishless_dose, half_daily, kit, patient_rule, usual_rule
-from tests.virtual_tank.simulator import ION_PER_N, VirtualTanks
+from tests.virtual_tank.keepers import (
+    TEST_HOUR,
+    Believers,
+    Kept,
+    fishless_dose,
+    half_daily,
+    kit,
+    patient_rule,
+    usual_rule,
+)
+from tests.virtual_tank.oracle import futures
+from tests.virtual_tank.simulator import ION_PER_N, MEQ_PER_DH, STALL_HELD_BACK, VirtualTanks
 
 NEVER = {"p10": None, "p50": None, "p90": None}
 BEYOND_H = 120 * 24.0
@@ -19,12 +31,26 @@ UNSEEN = 0.01
 ROWS = {"total_ammonia": k.TAN, "nitrite": k.NITRITE}
 
 
+def cared(tanks, day: int, seen: dict) -> tuple[np.ndarray, np.ndarray]:
+    """Change water, or dose tanks without animals with ammonia; says how much (fraction, mg N/L).
+
+    Every other tank is changed by the usual rule, the rest by the patient one, so that good and bad tanks both count.
+    """
+    nothing = np.zeros(tanks.count)
+    if tanks.stocking == "none":
+        dose = fishless_dose(seen)
+        tanks.dose(dose)
+        return nothing, dose
+    fraction = np.where(np.arange(tanks.count) % 2 == 0, usual_rule(day, seen), patient_rule(day, seen))
+    tanks.change(fraction)
+    return fraction, nothing
+
+
 def next_day_forecast(count: int, seed: int, days: int = 35, stocking: str = "mixed", **settings) -> dict:
     """Belief against "same as the last reading, diluted", a day ahead, measured on the true water.
 
-    Every other tank is changed by the usual rule, the rest by the patient one, so that good and bad
-    tanks both count. Tanks without animals are dosed with ammonia instead. Per parameter: mae, mae_same, gain, held
-    (share of true values inside the 80 % band, to what a kit shows).
+    Cared for as `cared` says. Per parameter: mae, mae_same, gain, held (share of true values inside the 80 % band,
+    to what a kit shows).
     """
     tanks = VirtualTanks(count, seed, stocking)
     believers = Believers(tanks, **settings)
@@ -41,15 +67,9 @@ def next_day_forecast(count: int, seed: int, days: int = 35, stocking: str = "mi
             found[name]["held"].append((bands[:, 0] - UNSEEN <= truth) & (truth <= bands[:, 2] + UNSEEN))
         seen = kit(tanks)
         believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
-        fraction, dose = np.zeros(count), np.zeros(count)
-        if stocking == "none":
-            dose = fishless_dose(seen)
-            tanks.dose(dose)
-            believers.dosed(tanks.hour, dose)
-        else:
-            fraction = np.where(np.arange(count) % 2 == 0, usual_rule(day, seen), patient_rule(day, seen))
-            tanks.change(fraction)
-            believers.changed(tanks.hour, fraction)
+        fraction, dose = cared(tanks, day, seen)
+        believers.changed(tanks.hour, fraction)
+        believers.dosed(tanks.hour, dose)
         last = {name: seen[name] / ION_PER_N[name] * (1 - fraction) for name in ROWS}
         last["total_ammonia"] = last["total_ammonia"] + dose
         tanks.run(24)
@@ -70,73 +90,69 @@ def closed_loop(
     stocking: str,
     rule: str,
     limits: dict,
+    *,
     risk: float = 0.1,
     days: int = 35,
     less_feed: bool = False,
+    every_h: int = 24,
+    price: float = np.inf,
     **settings,
 ) -> dict:
     """Keep `count` tanks for `days` by a rule; over: share of hours over a limit; water: tank volumes changed.
 
-    `rule`: "usual", "half daily" or "plan". The plan's keeper follows all of its advice: half the food on days
-    when the plan asks for it, several changes a day when half the food is not enough. `lean_feed=1.0` is a plan that
-    never asks for less food. With `less_feed` a rule's keeper halves the food on days when the rule changes half
-    the water. lean: share of days with half the food.
+    `rule`: "usual", "half daily", "plan" or "oracle". The plan's keeper follows all of its advice: half the food on
+    days when the plan asks for it, several changes a day when half the food is not enough. `lean_feed=1.0` is a plan
+    that never asks for less food. With `less_feed` a rule's keeper halves the food on days when the rule changes half
+    the water. The oracle asks the future every `every_h` and never feeds less; `price` is what an hour over a limit
+    may cost [tank volumes]. lean: share of days with half the food; stalled: share of tanks that ever stalled.
     """
     tanks = VirtualTanks(count, seed, stocking)
-    believers = Believers(tanks, **settings) if rule == "plan" else None
-    over, water, lean = np.zeros(count), np.zeros(count), np.zeros(count)
-
-    def run(hours):
-        truth = tanks.run(hours)
-        nonlocal over
-        over = over + np.sum((truth["nh3"] > limits["nh3_mg_n_l"]) | (truth["nitrite"] > limits["nitrite_mg_n_l"]), 0)
-
-    def change(fraction):
-        nonlocal water
-        tanks.change(fraction)
-        water = water + fraction
-        if believers:
-            believers.changed(tanks.hour, fraction)
-
-    run(TEST_HOUR)
+    kept = Kept(tanks, limits, Believers(tanks, **settings) if rule == "plan" else None)
+    kept.run(TEST_HOUR)
     for day in range(days):
         seen = kit(tanks)
-        every_h = np.full(count, 24)
-        if believers:
-            believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
-            plans = believers.plan(limits, risk)
-            several = [p["several"] or {"fraction_each": p["fraction"], "every_h": 24} for p in plans]
-            fraction = np.array([one["fraction_each"] for one in several])
-            every_h = np.array([round(one["every_h"]) for one in several])
-            less = np.array([not p["enough"] for p in plans]) & (believers.c["lean_feed"] < 1.0)
+        hours = 24 if day < days - 1 else 24 - TEST_HOUR
+        kept.stalled |= tanks.stalled()
+        if rule == "oracle":
+            kept.oracle_day(hours, every_h, price)
+            continue
+        every = np.full(count, 24)
+        if kept.believers:
+            kept.believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
+            fraction, every, less = kept.believers.advice(limits, risk)
         else:
             fraction = {"usual": usual_rule, "half daily": half_daily}[rule](day, seen)
             less = (fraction == 0.5) & less_feed
-        tanks.feed_share = np.where(less, 0.5, 1.0)
-        lean = lean + less
-        change(fraction)
-        last_h = 24 if day < days - 1 else 24 - TEST_HOUR
-        hour = 0
-        for at_h in sorted({*range(6, last_h, 6), *range(8, last_h, 8)}):
-            run(at_h - hour)
-            hour = at_h
-            if np.any(at_h % every_h == 0):
-                change(np.where(at_h % every_h == 0, fraction, 0.0))
-        run(last_h - hour)
+        kept.feed(less)
+        kept.day(hours, fraction, every)
     return {
-        "over": float(np.mean(over)) / (24 * days),
-        "water": float(np.mean(water)),
-        "lean": float(np.mean(lean)) / days,
+        "over": float(np.mean(kept.over)) / (24 * days),
+        "water": float(np.mean(kept.water)),
+        "lean": float(np.mean(kept.lean)) / days,
+        "stalled": float(np.mean(kept.stalled)),
     }
 
 
-def ready_date(count: int, seed: int, days: int = 45, first_day: int = 10, every: int = 5, **settings) -> dict:
+def least_water(over: float, oracle: list[dict]) -> float | None:
+    """The least water with which a run of the `oracle`, or two in turn, is over a limit in `over` of the hours."""
+    points = sorted((run["over"], run["water"]) for run in oracle)
+    mixed = (
+        most + (least - most) * (over - few) / (many - few)
+        for (few, most), (many, least) in combinations(points, 2)
+        if few <= over <= many and few < many
+    )
+    return min(mixed, default=None)
+
+
+def ready_date(
+    count: int, seed: int, days: int = 45, first_day: int = 10, every: int = 5, stocking: str = "mixed", **settings
+) -> dict:
     """How often the 80 % range of the ready date contains the true hour, from `first_day` on.
 
     held: that share, of tanks that are not ready yet; known: the share of ready tanks that the belief calls
     ready (its median is not later than now); width_days: the range's median width.
     """
-    tanks = VirtualTanks(count, seed, "mixed")
+    tanks = VirtualTanks(count, seed, stocking)
     believers = Believers(tanks, **settings)
     ready_h = np.full(count, np.inf)
     asked = []
@@ -153,8 +169,7 @@ def ready_date(count: int, seed: int, days: int = 45, first_day: int = 10, every
                     for x, changes, load in zip(believers.beliefs, believers.changes, loads, strict=True)
                 ]
                 asked.append((tanks.hour, bands))
-        fraction = np.where(np.arange(count) % 2 == 0, usual_rule(day, seen), patient_rule(day, seen))
-        tanks.change(fraction)
+        fraction, _ = cared(tanks, day, seen)
         if day < days:
             believers.changed(tanks.hour, fraction)
         tanks.run(24)
@@ -173,4 +188,47 @@ def ready_date(count: int, seed: int, days: int = 45, first_day: int = 10, every
         "asked": len(held),
         "known": float(np.mean(known)),
         "width_days": float(np.median(width)),
+    }
+
+
+def stall_days(tanks, days: int = 30, care=None) -> dict:
+    """On which day from now each tank's alkalinity is gone (below 1 dKH) and its nitrification held back.
+
+    Held back is less than a tenth of what it would be at 4 dKH. Found on a copy of the truth, which lives through
+    what will happen; infinite where it does not within `days`. `care(day, tanks)` may change or dose the copy every
+    24 h, at first 24 h from now; nothing is done without.
+    """
+    ahead = futures(tanks, np.arange(tanks.count))
+    found = {name: np.full(tanks.count, np.inf) for name in ("kh_gone_days", "held_back_days")}
+    for hour in range(24 * days + 1):
+        if hour:
+            ahead.run(1)
+        if hour and hour % 24 == 0 and care:
+            care(hour // 24, ahead)
+        now = (ahead.alkalinity_meq < MEQ_PER_DH, ahead.held_back() < STALL_HELD_BACK)
+        for first, true in zip(found.values(), now, strict=True):
+            first[np.isinf(first) & true] = hour / 24
+    return found
+
+
+def stalls(count: int, seed: int, stocking: str, days: int = 35) -> dict:
+    """Shares of the tanks, cared for as `cared` says, that a daily test met without alkalinity, held back or stalled.
+
+    stalled_days: for how long the stalled ones were, together, on average.
+    """
+    tanks = VirtualTanks(count, seed, stocking)
+    gone, held_back, stalled = [], [], []
+    tanks.run(TEST_HOUR)
+    for day in range(days):
+        gone.append(tanks.alkalinity_meq < MEQ_PER_DH)
+        held_back.append(tanks.held_back() < STALL_HELD_BACK)
+        stalled.append(tanks.stalled())
+        cared(tanks, day, kit(tanks))
+        tanks.run(24)
+    ever = np.any(stalled, 0)
+    return {
+        "kh_gone": float(np.mean(np.any(gone, 0))),
+        "held_back": float(np.mean(np.any(held_back, 0))),
+        "stalled": float(np.mean(ever)),
+        "stalled_days": float(np.sum(stalled) / max(np.sum(ever), 1)),
     }

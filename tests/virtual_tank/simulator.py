@@ -11,6 +11,7 @@ Wett & Rauch 2003). Everything drawn for a tank is an assumption, wide enough to
 meet; steps of 12 minutes, all tanks at once.
 """
 
+import copy
 from dataclasses import dataclass
 
 import numpy as np
@@ -29,6 +30,11 @@ KIT_NOISE = 0.12
 MEQ_PER_DH = 0.35665
 N_G_MOL = 14.007
 READY_TAN_MG_N_L, READY_NITRITE_MG_N_L = 0.25, 0.1
+# Hiatt & Grady's centre values, ammonia oxidisers first: inhibition [mg N/L], oxygen [mg/L], yield.
+KI_FA, KI_FNA = (1.0, 0.2), (0.1, 0.04)
+K_OXYGEN, YIELDS = np.array([[0.6], [1.2]]), np.array([[0.18], [0.06]])
+# A stall: ammonia above this, oxidised by less than this share a day, a tenth of what hard water would allow.
+STALL_TAN_MG_N_L, STALL_SHARE_DAY, STALL_HELD_BACK, HARD_DKH = 1.0, 0.05, 0.1, 4.0
 
 
 def carbonate_constants(kelvin):
@@ -40,7 +46,11 @@ def carbonate_constants(kelvin):
 
 @dataclass
 class VirtualTanks:
-    """``count`` tanks drawn from ``seed``; ``stocking`` is "light", "heavy", "mixed" or, without animals, "none"."""
+    """``count`` tanks drawn from ``seed``.
+
+    ``stocking`` is "light", "heavy", "mixed", "soft" (mixed, all with water of 0.5 to 1.5 dKH) or,
+    without animals, "none". Every array that is kept has the tanks along its last axis.
+    """
 
     count: int
     seed: int
@@ -76,11 +86,7 @@ class VirtualTanks:
         # Hiatt & Grady centre values, spread
         self.mu_scale = np.array([spread(1.0, 0.15), spread(1.0, 0.15)])
         self.k_fa, self.k_fna = spread(0.005, 0.4), spread(1e-5, 0.6)
-        self.ki_fa = np.array([1.0, 0.2])
-        self.ki_fna = np.array([0.1, 0.04])
         self.decay_scale = spread(1.0, 0.25)
-        self.k_oxygen = np.array([0.6, 1.2])
-        self.yields = np.array([0.18, 0.06])
         ripe = 0.18 * np.maximum(self.load, 0.2) / 0.9 * rng.uniform(0.2, 1.0, n)
         biomass = np.choose(self.seeded, [spread(1e-4, 0.8), spread(3e-3, 0.8), ripe])
         third = np.array([np.ones(n), np.full(n, 1 / 3) * spread(1.0, 0.3)])
@@ -98,6 +104,8 @@ class VirtualTanks:
         # a third of the tanks has soft water
         soft = rng.random(n) < 0.35
         self.source_meq = MEQ_PER_DH * np.where(soft, rng.uniform(0.3, 2.5, n), rng.uniform(2.5, 14, n))
+        if self.stocking == "soft":
+            self.source_meq = MEQ_PER_DH * rng.uniform(0.5, 1.5, n)
         self.alkalinity_meq = self.source_meq * np.exp(0.1 * rng.standard_normal(n))
         # wood and soil give acid, limestone takes it [meq/L/day]
         self.acid_meq_day = 0.006 * rng.standard_normal(n)
@@ -167,15 +175,15 @@ class VirtualTanks:
         mu = np.array([0.779 * np.exp(68 * warmer), 0.794 * np.exp(44 * warmer)]) * self.mu_scale
         food = np.array(
             [
-                fa / (self.k_fa + fa + fa**2 / self.ki_fa[0]) / (1 + fna / self.ki_fna[0]),
-                fna / (self.k_fna + fna + fna**2 / self.ki_fna[1]) / (1 + fa / self.ki_fa[1]),
+                fa / (self.k_fa + fa + fa**2 / KI_FA[0]) / (1 + fna / KI_FNA[0]),
+                fna / (self.k_fna + fna + fna**2 / KI_FNA[1]) / (1 + fa / KI_FA[1]),
             ]
         )
         bicarbonate = np.maximum(self.alkalinity_meq, 0)
         food[0] *= 1 / (1 + np.exp(-(bicarbonate / self.bicarbonate_half - 1) * 5))
-        growth = mu * food * oxygen / (self.k_oxygen[:, None] + oxygen)
+        growth = mu * food * oxygen / (K_OXYGEN + oxygen)
         decay = 0.028 * 1.116 ** (temperature - 15) * self.decay_scale
-        return growth * self.biomass / self.yields[:, None], growth - decay
+        return growth * self.biomass / YIELDS, growth - decay
 
     def run(self, hours: int):
         """Let ``hours`` pass; returns hourly arrays (hours, count) of tan, nitrite, nitrate, nh3."""
@@ -257,3 +265,20 @@ class VirtualTanks:
         load = self.load * (1 - self.leftover) + self.load / self.excreted * 0.16 * 0.8 * self.leftover
         need = np.maximum(load - self.uptake, 0)
         return (oxidised[0] >= need) & (oxidised[1] >= need)
+
+    def held_back(self):
+        """What the ammonia oxidisers do, as a share of what they would do at 4 dKH and the pH that goes with it.
+
+        At 1 mg N/L of ammonia, or what the water has if that is more: scarce ammonia holds nothing back.
+        """
+        tan = np.maximum(self.tan, STALL_TAN_MG_N_L)
+        hard = copy.copy(self)
+        hard.alkalinity_meq = np.full(self.count, HARD_DKH * MEQ_PER_DH)
+        hard.ph = hard.ph_now()
+        return self.rates(tan, self.nitrite)[0][0] / hard.rates(tan, self.nitrite)[0][0]
+
+    def stalled(self):
+        """Whether ammonia stays because the alkalinity is gone, though there are bacteria that would take it."""
+        oxidised, _ = self.rates(self.tan, self.nitrite)
+        slow = oxidised[0] < STALL_SHARE_DAY * self.tan
+        return (self.tan > STALL_TAN_MG_N_L) & slow & (self.held_back() < STALL_HELD_BACK)
