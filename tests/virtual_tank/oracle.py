@@ -49,7 +49,8 @@ def best_change(tanks, limits: dict, hours: int, price: float = np.inf) -> np.nd
 
     With a finite `price`, an hour over costs that much water [tank volumes] and the sum is the least possible;
     with none no water is worth it.
-    All of FRACTIONS are tried: more water does not always mean fewer hours, for it may raise the pH.
+    All of FRACTIONS are tried: more water does not always mean fewer hours, for its alkalinity can end a stall, and
+    then nitrite comes.
     """
     best = np.zeros(tanks.count)
     if price == 0:
