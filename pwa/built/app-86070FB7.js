@@ -1,2 +1,0 @@
-import{$b as g,Ec as j,Gb as f,Gd as l,Hc as k,Pd as m,U as d,ac as h,bb as e,ce as n,fe as o,lc as i,n as b,v as c}from"./chunk-7TWOLOGF.js";import"./chunk-HZWNA2UL.js";import"./chunk-YPWVV2AZ.js";import{L as a}from"./chunk-ZABPB457.js";import"./chunk-J2IGEXLH.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-86070FB7.js.map

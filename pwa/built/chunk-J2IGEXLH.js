@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-CE04E4B8.json",de:"/built/shared-first-de-7E39228C.json",fr:"/built/shared-first-fr-AE6973C9.json"},rest:{en:"/built/shared-rest-en-45DB1C94.json",de:"/built/shared-rest-de-6516B718.json",fr:"/built/shared-rest-fr-45618553.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-J2IGEXLH.js.map
