@@ -134,5 +134,6 @@ def shows_figures(page: Page, texts: list[str]) -> None:
 
 
 def figures_shown(page: Page) -> list[str]:
-    """The figures of the answer, in order, without their units."""
+    """The figures of the answer, in order, without their units, once there is one."""
+    page.locator(".answer .figure").first.wait_for()
     return page.locator(".answer .figure").evaluate_all("all => all.map((one) => one.firstChild.textContent)")

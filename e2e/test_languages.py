@@ -63,7 +63,7 @@ def test_a_phone_in_gallons_says_gallons_and_records_litres(served_room, new_pho
 
 
 # A figure with a unit that a US phone does not show. Grams, millilitres and what a kit or a lamp prints stay.
-METRIC = re.compile(r"\d[\d,.]*\s(?:L|cm|mm|m|kg|°C|°C/hour|kPa|cm²|m²)(?![\w/²])[^\n]*")
+METRIC = re.compile(r"\d[\d,.]*\s(?:L|cm|mm|m|kg|°C|°C/hour|kPa|kN/m²|cm²|m²)(?![\w/²])[^\n]*")
 
 
 def test_a_us_phone_sets_a_tank_up_in_one_system(new_phone):

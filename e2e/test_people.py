@@ -212,6 +212,7 @@ def test_a_link_goes_by_the_phones_own_sheet(owner):
     owner.page.evaluate("() => { navigator.share = async (what) => { window.sent = what; }; }")
     link = invite(owner, "viewer", "30 days")
     owner.tap("button", "Send the link")
+    owner.page.wait_for_function("() => window.sent")
     assert owner.page.evaluate("() => window.sent.url") == link
 
 

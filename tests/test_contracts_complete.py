@@ -141,6 +141,8 @@ def test_sources_and_cases_are_traceable(name):
     assert any("errors" in case for case in vectors["cases"]), "no vector shows what is refused"
     for key in spec["sources"]:
         assert sources[key]["provenance"] in PROVENANCE
+    inputs = {field["name"] for field in spec["inputs"]}
+    assert {field["beside"] for field in spec["inputs"] if "beside" in field} <= inputs
     ids = set()
     for case in [*spec["examples"], *vectors["cases"]]:
         CASE.validate(case)

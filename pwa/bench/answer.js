@@ -1,5 +1,6 @@
 /** What a calculation tells a form: its answer, or which fields are still needed and which are wrong and why. */
 import { InvalidInput, check, choice_label, find_field, run_named } from "../contracts.js";
+import { named } from "../figures/number_text.js";
 import { node_at, number_in } from "./draft.js";
 import { form_of, payload_of } from "./form.js";
 import { parts_of, with_parts } from "./refusal_parts.js";
@@ -69,7 +70,7 @@ export function refused_of(spec, filling, payload, errors) {
     needed: [...new Set(needed.flat())],
     wrong: errors
       .filter((_, index) => needed[index].length === 0)
-      .map((error) => ({ ...error, message: read_out(spec, error.message) })),
+      .map((error) => ({ ...error, message: read_out(spec, error.message, filling) })),
   };
 }
 
@@ -84,7 +85,7 @@ function empty_of(spec, filling, error) {
   const between = between_fields(error.message);
   const asked = new Set(form_of(spec, filling).flatMap((view) => ("key" in view ? [view.key] : [])));
   const keys = between ? between.names.filter((name) => asked.has(name)) : [error.field];
-  return keys.filter((key) => is_empty(spec, filling, key)).map((key) => label_of(spec, key));
+  return keys.filter((key) => is_empty(spec, filling, key)).map((key) => label_of(spec, key, filling.marks));
 }
 
 /** @param {Contract} spec @param {Filling} filling @param {string} key */
@@ -112,9 +113,10 @@ const path_of = (key) => key.split(".").map((step) => (/^\d+$/.test(step) ? Numb
  * field.
  * @param {Contract} spec
  * @param {string} key
+ * @param {import("../figures/number_text.js").Marks} [marks]
  * @returns {string}
  */
-export function label_of(spec, key) {
+export function label_of(spec, key, marks) {
   /** @type {Item} */ let here = { type: "object", fields: spec.inputs };
   /** @type {string[]} */ const words = [];
   for (const step of path_of(key)) {
@@ -131,7 +133,7 @@ export function label_of(spec, key) {
       words.push(field.label);
     }
   }
-  return words.join(": ");
+  return words.reduce((list, field) => named(list, field, marks));
 }
 
 const RULES = ["exactly_one", "at_most_one", "together"];
@@ -149,11 +151,12 @@ function between_fields(message) {
  * The API's sentence with the form's labels for the fields' names.
  * @param {Contract} spec
  * @param {string} message
+ * @param {Filling} filling
  */
-function read_out(spec, message) {
+function read_out(spec, message, { marks }) {
   const between = between_fields(message);
   if (between)
-    return with_parts(between.rule, { fields: between.names.map((name) => label_of(spec, name)).join(", ") });
+    return with_parts(between.rule, { fields: between.names.map((name) => label_of(spec, name, marks)).join(", ") });
   const beside = parts_of("missing_when", message);
   const other = beside && find_field(spec.inputs, beside.other);
   if (!other) return message;

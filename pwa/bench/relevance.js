@@ -1,4 +1,4 @@
-/** Which fields of a contract matter now, by its `when` conditions, its either-or rules and what stands in the form. */
+/** Which fields of a contract matter now, by `when`, `beside`, its either-or rules and what stands in the form. */
 import { field_named, with_help } from "../contracts.js";
 import { filled, value_of } from "./draft.js";
 
@@ -38,6 +38,7 @@ export function relevant(spec, draft, tank, marks) {
     if (rule !== "together" || !fields.some((name) => left.has(name))) continue;
     for (const name of fields) if (!offered.has(name)) left.add(name);
   }
+  for (const { name, beside = name } of spec.inputs) if (left.has(beside)) left.add(name);
   for (const name of left) shown.delete(name);
   return { shown, choices };
 }

@@ -1,5 +1,6 @@
 /** A result in plain words, to copy or to keep in a tank's journal as a note. */
 import { check } from "../contracts.js";
+import { named } from "../figures/number_text.js";
 import { result_rows, value_text } from "./result.js";
 import { unit_in, unit_label } from "../figures/units.js";
 
@@ -19,13 +20,15 @@ const LONGEST_NOTE = 5000;
  * @returns {string}
  */
 export function plain_result(spec, payload, answer, manner) {
-  const out = result_rows(spec, answer, manner).map((row) => `${row.label}: ${row_text(row)}`);
+  const out = result_rows(spec, answer, manner).map((row) => named(row.label, row_text(row), manner.marks));
   const values = check(spec, payload);
   const inputs = spec.inputs
     .filter((field) => payload[field.name] !== undefined)
-    .map((field) => `${field.label}: ${input_text(field, values[field.name], manner)}`);
+    .map((field) => named(field.label, input_text(field, values[field.name], manner), manner.marks));
   const notes = answer.notes ?? [];
-  return [spec.title, ...out, ...notes, `${manner.from ?? "From"}:`, ...inputs].join("\n").slice(0, LONGEST_NOTE);
+  return [spec.title, ...out, ...notes, named(manner.from ?? "From", "", manner.marks).trimEnd(), ...inputs]
+    .join("\n")
+    .slice(0, LONGEST_NOTE);
 }
 
 /** @param {ResultRow} row @returns {string} */

@@ -51,8 +51,7 @@ export function filled_weight({
       if (fill_height_cm === undefined) notes.push("to_the_rim");
       const pushed_out_l = substrate_kg / constants("solids").grains_kg_l + hardscape_kg / hardscape_density_kg_l;
       water_l = litres_in(box, fill_height_cm ?? box.inside_height_cm, pushed_out_l);
-    } else if (water_l > (box.inside_cm2 * box.inside_height_cm) / 1000 + TOLERANCE)
-      throw new Refusal("more_than_it_holds");
+    } else if (water_l > litres_in(box, box.inside_height_cm, 0) + TOLERANCE) throw new Refusal("more_than_it_holds");
   }
   const water_kg = (water_l * density) / 1000;
   const total_kg = tank_kg + water_kg + substrate_kg + hardscape_kg + equipment_kg + stand_kg;
@@ -63,6 +62,7 @@ export function filled_weight({
   return {
     total_kg,
     footprint_kpa,
+    dwelling_kpa: constants("floor").dwelling_kpa,
     foot_kg: total_kg / 4,
     empty_tank_kg: tank_kg,
     water_kg,

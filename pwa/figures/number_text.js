@@ -1,6 +1,6 @@
 /** Numbers as a keeper types and reads them: comma or point, never guessed where both readings are possible. */
 
-/** @typedef {{decimal: string, group: string}} Marks how the reader's language writes numbers */
+/** @typedef {{decimal: string, group: string, colon?: string}} Marks how the reader's language writes */
 /** @typedef {{value: number} | {empty: true} | {problem: "not_number" | "ambiguous"}} Reading */
 
 /** The marks of languages that were asked for before. @type {Map<string | undefined, Marks>} */
@@ -17,8 +17,12 @@ export function marks_of(locale) {
 function found_marks(locale) {
   const parts = new Intl.NumberFormat(locale).formatToParts(1234567.5);
   const mark = (/** @type {string} */ type) => parts.find((part) => part.type === type)?.value ?? "";
-  return { decimal: mark("decimal") || ".", group: mark("group") };
+  const colon = locale?.startsWith("fr") ? "\u00a0: " : ": ";
+  return { decimal: mark("decimal") || ".", group: mark("group"), colon };
 }
+
+/** What stands behind its name and a colon. @param {string} name @param {string} text @param {Marks} [marks] */
+export const named = (name, text, { colon = ": " } = marks_of()) => name + colon + text;
 
 const ONE_MARK = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/;
 const SPACED = /^[+-]?\d{1,3}([ \u00a0\u202f'’]\d{3})+([.,]\d*)?$/;

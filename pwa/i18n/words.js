@@ -1,6 +1,6 @@
 /** Every text, number and date that the screens show, by the language's catalogue and the locale's rules. */
 import { DAY, MINUTE } from "../figures/durations.js";
-import { marks_of } from "../figures/number_text.js";
+import { marks_of, named as named_by } from "../figures/number_text.js";
 import { display } from "../calc/rounding.js";
 import { en as english } from "./en.js";
 
@@ -109,6 +109,9 @@ export function short(value, most = 3) {
   const format = numbers({ maximumFractionDigits: most });
   return format.format(Number(display(value, most)));
 }
+
+/** What stands behind its name: "Water: soft". @param {string} name @param {string} text */
+export const named = (name, text) => named_by(name, text, marks_of(locale));
 
 /** The decimal separator that the keypad shows. */
 export const separator = () => marks_of(locale).decimal;

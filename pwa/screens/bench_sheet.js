@@ -11,7 +11,7 @@ import { systems } from "../figures/units.js";
 import { working_steps } from "../bench/working.js";
 import { table } from "../calc/tables.js";
 import { cautions_of, contracts, find_field } from "../contracts.js";
-import { chosen, t } from "../i18n/words.js";
+import { chosen, named, t } from "../i18n/words.js";
 import { AnswerFigures, Cautions, Sources, Working } from "../ui/contract/answer_block.js";
 import { use_outcome } from "../ui/contract/bench_outcome.js";
 import { figures_of } from "../ui/contract/bench_tank.js";
@@ -260,7 +260,7 @@ const NotYet = ({ spec, outcome, errors }) => html`
     html`
     <ul>${outcome.wrong.map(
       (error) => html`<li class="wrong">
-      ${label_of(spec, error.field)}: ${errors.get(error.field)}</li>`,
+      ${named(label_of(spec, error.field, marks_of(chosen())), errors.get(error.field) ?? "")}</li>`,
     )}</ul>`
   }`;
 
@@ -296,10 +296,13 @@ const Act = ({ spec, outcome, waiting, rows, words, tank, copy, show }) => {
 function brief(outcome, rows) {
   const clipped = (/** @type {string} */ text) => html`<span class="clipped">${text}</span>`;
   if ("answer" in outcome) {
-    const said = rows.length ? row_text(rows[0]) : "";
-    return said && said.length <= LONGEST_BRIEF
-      ? html`${clipped(rows[0].label)}<strong class="clipped">${said}</strong>`
-      : t("bench.answer_below");
+    const [first] = rows;
+    const said = first ? row_text(first) : "";
+    if (!said || said.length > LONGEST_BRIEF) return t("bench.answer_below");
+    const figure = first.unit
+      ? html`${first.text} <span class="unit">${first.unit.replaceAll(" ", "\u00a0")}</span>`
+      : said;
+    return html`${clipped(first.label)}<strong class="clipped">${figure}</strong>`;
   }
   if (outcome.wrong.length) return t("bench.to_mend", { count: outcome.wrong.length });
   return clipped(t("bench.still_needed", { fields: outcome.needed.join(", ") }));

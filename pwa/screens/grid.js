@@ -8,7 +8,7 @@ import { figure_spec, no_figure } from "../advice/readable.js";
 import { walk } from "../advice/facts.js";
 import { marks_of, read_number } from "../figures/number_text.js";
 import { allowed } from "../contracts.js";
-import { chosen, t } from "../i18n/words.js";
+import { chosen, named, t } from "../i18n/words.js";
 import { kit_for, reading_of } from "../ui/kits.js";
 import { use_draft } from "../ui/state/draft.js";
 import { with_text } from "../ui/state/field_text.js";
@@ -113,6 +113,6 @@ function figure_typed(parameter, text) {
   const value = "value" in read ? hold(read.value) : null;
   const spec = figure_spec({ parameter, unit: kit.unit }, parameter_name(parameter));
   if (value === null || no_figure(spec, value))
-    return { wrong: `${parameter_name(parameter)}: ${t("allowed", { allowed: allowed(spec) })}` };
+    return { wrong: named(parameter_name(parameter), t("allowed", { allowed: allowed(spec) })) };
   return { reading: reading_of(kit, value) };
 }

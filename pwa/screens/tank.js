@@ -5,7 +5,7 @@ import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setup/sett
 import { basis_of, is_watched } from "../advice/level.js";
 import { long_run } from "../advice/life/long_run.js";
 import { stock_of } from "../advice/life/stock.js";
-import { t, when } from "../i18n/words.js";
+import { named, t, when } from "../i18n/words.js";
 import { figure, level_said, litres_said, parameter_name } from "../ui/words/figures.js";
 import { advice_for } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
@@ -176,7 +176,9 @@ function Latest({ id, facts, advice }) {
       ${
         other_ways.length > 0 &&
         html`<details class="more"><summary>${t("tank.other_way")}</summary>
-          ${other_ways.map(({ name, also }) => html`<p key=${name} class="soft small">${name}: ${also}</p>`)}</details>`
+          ${other_ways.map(
+            ({ name, also }) => html`<p key=${name} class="soft small">${named(name, also)}</p>`,
+          )}</details>`
       }
     </section>`;
 }

@@ -6,7 +6,7 @@ import { HOUR } from "../figures/durations.js";
 import { html } from "../vendor/preact.js";
 import { SELDOM, TESTED } from "../advice/journal/test_order.js";
 import { figure_spec, no_figure } from "../advice/readable.js";
-import { minutes, short, t, when, within_sentence } from "../i18n/words.js";
+import { minutes, named, short, t, when, within_sentence } from "../i18n/words.js";
 import { figure, parameter_name, parameter_short_name, read_as } from "../ui/words/figures.js";
 import { Wrong } from "../ui/contract/form.js";
 import { Icon } from "../ui/icon.js";
@@ -270,7 +270,7 @@ const Timed = ({ kit, tank, here }) => html`
       const start = () =>
         start_timer({
           id,
-          what: `${parameter_short_name(kit.parameter)}: ${timer.what}`,
+          what: named(parameter_short_name(kit.parameter), timer.what),
           seconds: timer.seconds,
           href: here,
         });

@@ -1210,8 +1210,10 @@ export interface FilledWeightValues {
 export interface FilledWeightAnswer {
   /** All of it, filled; kg */
   total_kg: number;
-  /** On the floor under it, on average (1 kPa = 1 kN/m²); kPa */
+  /** On the floor under it, on average; kPa */
   footprint_kpa: number;
+  /** What floors of dwellings are commonly designed for, at least; kPa */
+  dwelling_kpa: number;
   /** On each of four feet, if they share it equally; kg */
   foot_kg: number;
   /** The empty tank, to be lifted; kg */

@@ -63,6 +63,7 @@ export interface Named {
   default?: unknown;
   /** Relevant, and needed if required, only while each named field holds one of these values. */
   when?: Record<string, string[]>;
+  beside?: string;
   /** Few need it: a form asks for it behind one tap. */
   seldom?: boolean;
   /** The tank's figure that fills the field, where it is not the one of the same name; false: none does. */

@@ -378,6 +378,16 @@ test("an error's field is read out with its row", () => {
   assert.equal(label_of(spec, "strange"), "strange");
   const named = { ...spec, inputs: [{ ...WATERS, item: { ...WATERS.item, label: "Water" } }] };
   assert.equal(label_of(named, "waters.0.name"), "Water 1: Name");
+  assert.equal(label_of(named, "waters.0.name", { ...marks, colon: "\u00a0: " }), "Water 1\u00a0: Name");
+});
+
+test("what the label counts in is asked only where the dose goes by a label", () => {
+  const asked = (/** @type {string} */ by) => {
+    const views = form_of(contracts().bath_dose, { draft: { chosen: { "label_amount|wanted_g_l": by } }, marks });
+    return views.flatMap((view) => ("key" in view ? [view.key] : [])).slice(0, 4);
+  };
+  assert.deepEqual(asked("label_amount"), ["water_l", "label_amount", "label_per_l", "label_unit"]);
+  assert.deepEqual(asked("wanted_g_l"), ["water_l", "wanted_g_l", "days", "change_fraction"]);
 });
 
 test("a calculation's own refusal is said in full, but an untouched form is only asked", () => {

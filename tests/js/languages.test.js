@@ -1,8 +1,11 @@
 /** Every language holds every text, with the same {parts} and all its plural forms; nothing in it is unused. */
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { test } from "node:test";
+import { tokenizer } from "acorn";
 import { in_words, said_by, texts_of } from "../../pwa/i18n/shared_texts.js";
-import { choose, number, separator, short, t } from "../../pwa/i18n/words.js";
+import { choose, named, number, separator, short, t } from "../../pwa/i18n/words.js";
+import { hand_written } from "../house.js";
 import { CATALOGUES, ENGLISH, report, screens, shared, words } from "./languages.js";
 import { shared_bundle } from "./shared_bundle.js";
 
@@ -48,6 +51,38 @@ const units_of = (text) =>
       ),
     ),
   ].sort();
+
+/** Pieces of text that are a colon and a space, or begin with one behind a ${part}. @param {string} code */
+function colons(code) {
+  /** @type {(import("acorn").Token & {value?: unknown})[]} */
+  const tokens = [...tokenizer(code, { ecmaVersion: "latest", sourceType: "module" })];
+  const label_at = (/** @type {number} */ at) => tokens[at]?.type.label;
+  return tokens.filter(({ value }, at) => {
+    const text = String(value ?? "");
+    if (label_at(at) === "string") return /^\s*:\s+$/.test(text);
+    const behind = label_at(at) === "template" && label_at(at - 1) === "}";
+    return behind && (/^:\s/.test(text) || (text === ":" && label_at(at + 1) === "`"));
+  });
+}
+
+/** Files that join by a colon what no keeper reads in another language than English, or a file's own format. */
+const ENGLISH_OR_FORMAT = ["pwa/advice/tasks/calendar.js", "pwa/data/archive.js", "pwa/ui/state/language.js"];
+
+test("code joins no words by a colon of its own: French sets a space before it", () => {
+  const joins = hand_written()
+    .filter((path) => path.startsWith("pwa/") && path.endsWith(".js"))
+    .filter((path) => colons(readFileSync(new URL(`../../${path}`, import.meta.url), "utf8")).length > 0);
+  assert.deepEqual(joins, [...ENGLISH_OR_FORMAT, "pwa/figures/number_text.js"].sort());
+});
+
+test("a name, a colon and a text are joined as the language does it", async () => {
+  await choose(["fr-FR"]);
+  assert.equal(named("Le bac", "Eau"), "Le bac\u00a0: Eau");
+  for (const own of ["de-DE", "en-GB"]) {
+    await choose([own]);
+    assert.equal(named("Becken", "Wasser"), "Becken: Wasser");
+  }
+});
 
 test("no figure gets its unit twice: every language sets the units that the English text sets", () => {
   const screens_of = Object.entries(CATALOGUES).flatMap(([language, catalogue]) =>

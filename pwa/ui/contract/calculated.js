@@ -39,7 +39,10 @@ export function Calculated({ name, found, show, cautions }) {
           : found.errors.map(
               (one) =>
                 html`<p class="wrong" key=${one.field}><${Icon} name="needs" size=${20} /><span>
-                  ${label_of(spec, one.field)} ${wrong_said(find_field(spec.inputs, one.field), one)}</span></p>`,
+                  ${label_of(spec, one.field, manner.marks)} ${wrong_said(
+                    find_field(spec.inputs, one.field),
+                    one,
+                  )}</span></p>`,
             )
       }
       ${cautions_of(name, cautions).map(

@@ -146,7 +146,7 @@ export function PlaceStep({ tank }) {
         ${t("bench.still_needed", { fields: needed.map((name) => of(name).label).join(", ") })}</p>`
       }
       <${Calculated} name="filled_weight" found=${found}
-        show=${["total_kg", "footprint_kpa", "foot_kg", "empty_tank_kg"]} />
+        show=${["total_kg", "footprint_kpa", "dwelling_kpa", "foot_kg", "empty_tank_kg"]} />
       <${Fields} specs=${records().tank.fields.filter((one) => one.name === "place")}
         raw=${{ place: raw.place ?? tank.place }} on_raw=${set} errors=${[]} />
     <//>`;

@@ -10,7 +10,7 @@ import { marks_of } from "../../figures/number_text.js";
 import { result_rows } from "../../bench/result.js";
 import { table } from "../../calc/tables.js";
 import { cautions_of, choice_label, entry_field, entry_fields, output_of } from "../../contracts.js";
-import { chosen, number, t } from "../../i18n/words.js";
+import { chosen, named, number, t } from "../../i18n/words.js";
 import { counted } from "../words/life_said.js";
 import { measured, temperature_said } from "../words/figures.js";
 import { figures_of } from "../contract/bench_tank.js";
@@ -160,7 +160,7 @@ function Together({ answer }) {
   const verdict = output_of("compatibility", "verdict");
   const findings = output_of("compatibility", "findings");
   return html`
-    <section class="section"><h2>${verdict.label}: ${choice_label(verdict, answer.verdict)}</h2>
+    <section class="section"><h2>${named(verdict.label, choice_label(verdict, answer.verdict))}</h2>
       <p>${water_for_all(answer)}</p>
       <ul class="why">${answer.findings.map(
         (one, i) => html`<li key=${i}>
@@ -183,7 +183,7 @@ function finding_said(found, what) {
   });
   const figures = rows
     .filter(({ name }) => name.endsWith("_low") || name.endsWith("_high"))
-    .map(({ label, text, unit }) => `${label}: ${[text, unit].filter(Boolean).join("\u00a0")}`)
+    .map(({ label, text, unit }) => named(label, [text, unit].filter(Boolean).join("\u00a0")))
     .join("; ");
   return figures ? t("setup.finding_figures", { who, what, figures }) : t("setup.finding", { who, what });
 }

@@ -3,7 +3,7 @@ import { DAY, HOUR, MINUTE } from "../../figures/durations.js";
 import { html } from "../../vendor/preact.js";
 import { choice_label, output_of } from "../../contracts.js";
 import { en } from "../../i18n/en.js";
-import { clock, number, short, t, weekday, when } from "../../i18n/words.js";
+import { clock, named, number, short, t, weekday, when } from "../../i18n/words.js";
 import { chance_said } from "./chance.js";
 import {
   dose_said,
@@ -226,9 +226,10 @@ const FORMS = {
   filled: (/** @type {Filled[]} */ listed) => listed.map(filled_said).join(", "),
   // The text around it ends with the full stop.
   first: (/** @type {LeftOut} */ { at, message, allowed, parameter }, _, now) =>
-    `${when(at, now)}: ${
-      parameter ? `${parameter_name(parameter)} ` : ""
-    }${message}. ${t("allowed", { allowed }).replace(/\.$/, "")}`,
+    named(
+      when(at, now),
+      `${parameter ? `${parameter_name(parameter)} ` : ""}${message}. ${t("allowed", { allowed }).replace(/\.$/, "")}`,
+    ),
   rise: as_read,
   by: (value) => t(`limit.${value}`),
   days: (value) => (value === 1 ? t("until.tomorrow") : t("until.days", { count: value })),

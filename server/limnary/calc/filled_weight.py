@@ -34,7 +34,8 @@ def filled_weight(
     [mm] of a box open on top; or tank_kg [kg], which then needs water_l [L] and the footprint [cm].
     fill_height_cm [cm, from the inside bottom; by default the rim]; temperature_c [°C]; substrate_kg (dry),
     hardscape_kg, equipment_kg, stand_kg [kg]; hardscape_density_kg_l [kg/L]. water_l is the water alone, as metered.
-    Returns total_kg, foot_kg, empty_tank_kg, water_kg [kg], footprint_kpa [kN/m²], density_kg_m3, footprint_m2.
+    Returns total_kg, foot_kg, empty_tank_kg, water_kg [kg], footprint_kpa and dwelling_kpa, what floors are commonly
+    designed for [kPa], density_kg_m3, footprint_m2.
     Raises Refusal: glass_too_thick, above_rim, more_than_it_holds, no_room_for_water, water_needed,
     footprint_needed, base_without_measures.
     Source: tanaka_2001 (water), solid_densities (glass, grains), si_brochure (g).
@@ -69,11 +70,13 @@ def filled_weight(
     footprint_kpa = total_kg * constants("standard_gravity")["g_m_s2"] / 1000 / footprint_m2
     if total_kg > constants("floor")["heavy_kg"]:
         notes.append("heavy")
-    if footprint_kpa > constants("floor")["dwelling_kpa"]:
+    dwelling_kpa = constants("floor")["dwelling_kpa"]
+    if footprint_kpa > dwelling_kpa:
         notes.append("over_room_figure")
     return {
         "total_kg": total_kg,
         "footprint_kpa": footprint_kpa,
+        "dwelling_kpa": dwelling_kpa,
         "foot_kg": total_kg / 4,
         "empty_tank_kg": tank_kg,
         "water_kg": water_kg,
