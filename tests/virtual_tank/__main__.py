@@ -1,4 +1,4 @@
-"""`python -m tests.virtual_tank`: the full run; a quarter of an hour on two idle cores.
+"""`python -m tests.virtual_tank`: the full run; about ten minutes on two idle cores.
 
 `python -m tests.virtual_tank 12 1000 1001` only prints the tables, of 12 tanks of each of these seeds.
 """
