@@ -37,7 +37,7 @@ def test_modules_mirror_file_by_file():
 
 # Functions that only one language needs, with the reason. A class that is a plain object on the phone has its methods
 # as functions there.
-PLAIN_OBJECTS = {"Belief"}
+PLAIN_OBJECTS = {"Belief", "Water"}
 ONLY_PHONE = {
     "blend_solver": {"faces": "itertools.product"},
     "belief": {"pick": "numpy picks by an array of indices"},

@@ -2,6 +2,7 @@
  * The belief about one tank: a weighted cloud of draws, moved by the model and corrected by readings.
  * A plain object, so that it can be stored and sent. Method, units, sources: the Python twin.
  */
+import * as acidity from "./acidity.js";
 import { after_reading } from "./drift.js";
 import * as k from "./kinetics.js";
 import { blur, interval, share_below } from "./kit_reading.js";
@@ -11,7 +12,7 @@ import { normals, uniform } from "./random_numbers.js";
 /** @typedef {import("./tank_events.js").Tank} Tank */
 /** @typedef {import("./drift.js").Drift} Drift */
 /** @typedef {"total_ammonia" | "nitrite" | "nitrate"} Nitrogen what a reading of nitrogen measures */
-/** @typedef {{tan_mg_n_l?: number, nitrite_mg_n_l?: number, nitrate_mg_n_l?: number}} Source */
+/** @typedef {{tan_mg_n_l?: number, nitrite_mg_n_l?: number, nitrate_mg_n_l?: number, kh_dkh?: number}} Source */
 /**
  * @typedef {{at_h: number, parameter: Nitrogen, value_mg_n_l: number, expected_p10_mg_n_l: number, expected_p90_mg_n_l:
  * number}} Doubt
@@ -25,7 +26,12 @@ import { normals, uniform } from "./random_numbers.js";
 
 /** @type {Record<Nitrogen, number>} */
 const ROW_OF = { total_ammonia: k.TAN, nitrite: k.NITRITE, nitrate: k.NITRATE };
-const JITTERED = [k.CAPACITY_1, k.CAPACITY_2, k.INPUT, k.UPTAKE, k.GROWTH_1, k.GROWTH_2, k.HALF_1, k.HALF_2, k.DECAY];
+// Hardness can be used up, so its logarithm needs a floor.
+const HARDNESS = [k.KH, k.SOURCE_KH];
+const JITTERED = [
+  ...[k.CAPACITY_1, k.CAPACITY_2, k.INPUT, k.UPTAKE, k.GROWTH_1, k.GROWTH_2, k.HALF_1, k.HALF_2, k.DECAY],
+  ...[k.TOLERANCE, ...HARDNESS, k.CO2],
+];
 /** @type {Record<number, number>} */
 const CAPACITY_OF = { [k.TAN]: k.CAPACITY_1, [k.NITRITE]: k.CAPACITY_2 };
 /** @type {Record<number, string>} */
@@ -38,6 +44,8 @@ const WALKS = [
   [k.UPTAKE, "walk_uptake"],
   [k.TAN, "walk_nitrogen"],
   [k.NITRITE, "walk_nitrogen"],
+  [k.KH, "walk_kh"],
+  [k.CO2, "walk_co2"],
 ];
 // One buffer for all draws: each set is used before the next is drawn.
 let luck = new Float64Array(0);
@@ -127,12 +135,12 @@ export function prior(c, tank, seed, at_h) {
   const noise = draw(belief, k.ROWS);
   belief.cloud = centres.map(([centre, sd], row) => {
     const out = new Float64Array(n);
-    const offset = row === k.PH_OFFSET;
-    for (let i = 0; i < n; i += 1) {
-      out[i] = offset ? c.sd_ph * noise[row * n + i] : centre * Math.exp(sd * noise[row * n + i]);
-    }
+    for (let i = 0; i < n; i += 1) out[i] = centre * Math.exp(sd * noise[row * n + i]);
     return out;
   });
+  const luck_of_tolerance = noise.slice(k.TOLERANCE * n, (k.TOLERANCE + 1) * n);
+  belief.cloud[k.TOLERANCE] = luck_of_tolerance.map((one) => Math.exp(c.sd_tolerance * one));
+  acidity.begin(c, belief, noise);
   return belief;
 }
 
@@ -144,8 +152,8 @@ export function prior(c, tank, seed, at_h) {
  * @param {(belief: Belief, hours: number) => void} [seen]
  */
 export function advance(c, belief, until_h, seen) {
-  const water = k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh);
   while (belief.at_h < until_h - 1e-9) {
+    const water = acidity.water_of(c, belief);
     const walk_at = next_walk_h(c, belief.at_h);
     const stop = Math.min(walk_at, until_h);
     const steps = Math.max(1, Math.ceil((stop - belief.at_h) / c.step_h - 1e-9));
@@ -164,6 +172,7 @@ export function advance(c, belief, until_h, seen) {
     belief.at_h = stop;
     // Rounding can leave `stop` slightly before `walk_at`. That counts as reached: the next step looks beyond it.
     if (next_walk_h(c, stop) > walk_at) wander(c, belief);
+    acidity.settle(belief);
   }
 }
 
@@ -185,7 +194,30 @@ function wander(c, belief) {
 }
 
 /**
- * Replaces `fraction` of the water by source water with its own nitrogen; exact, without a time step.
+ * What the changes of the week before `now_h` come to as a steady exchange, 1/day.
+ * @param {{at_h: number, fraction: number}[]} changes @param {number} now_h
+ */
+export function daily_change(changes, now_h) {
+  let exchanged = 0;
+  for (const { at_h, fraction } of changes) {
+    if (now_h - 168 <= at_h && at_h <= now_h) exchanged -= Math.log(1 - Math.min(fraction, 0.99));
+  }
+  return exchanged / 7;
+}
+
+/**
+ * A copy with every `every`th draw, all of equal weight, to look far ahead with.
+ * @param {Belief} belief @param {number} every @returns {Belief}
+ */
+export function thinned(belief, every) {
+  const n = belief.weight.length / every;
+  const chosen = Int32Array.from({ length: n }, (_, i) => i * every);
+  const cloud = belief.cloud.map((row) => pick(row, chosen));
+  return { ...copy(belief), cloud, weight: new Float64Array(n).fill(1 / n) };
+}
+
+/**
+ * Replaces `fraction` of the water by source water with its own nitrogen and hardness; exact, without a time step.
  * @param {Belief} belief
  * @param {number} fraction
  * @param {Source} source
@@ -200,12 +232,25 @@ export function change_water(belief, fraction, source) {
     const drift = belief.drifts[row];
     if (drift) drift.level = drift.level * (1 - fraction) + brought;
   });
+  const [kh, source_kh] = [belief.cloud[k.KH], belief.cloud[k.SOURCE_KH]];
+  for (let i = 0; i < kh.length; i += 1) kh[i] = kh[i] * (1 - fraction) + fraction * (source.kh_dkh ?? source_kh[i]);
+  acidity.settle(belief);
 }
 
-/** Adds a dose, mg N/L. @param {Belief} belief @param {number} tan_mg_n_l */
-export function add_ammonia(belief, tan_mg_n_l) {
-  const tan = belief.cloud[k.TAN];
-  for (let i = 0; i < tan.length; i += 1) tan[i] += tan_mg_n_l;
+/**
+ * Adds a dose, mg N/L, as exact as keepers measure it; as ammonia water it brings alkalinity, too.
+ * @param {Settings} c @param {Belief} belief @param {number} tan_mg_n_l
+ */
+export function add_ammonia(c, belief, tan_mg_n_l) {
+  const [tan, kh, alkali] = [belief.cloud[k.TAN], belief.cloud[k.KH], belief.cloud[k.ALKALI]];
+  const noise = draw(belief, 1);
+  const per_mg_n = k.dkh_per_mg_n();
+  for (let i = 0; i < tan.length; i += 1) {
+    const given = tan_mg_n_l * Math.exp(c.sd_dose * noise[i]);
+    tan[i] += given;
+    kh[i] += per_mg_n * given * alkali[i];
+  }
+  acidity.settle(belief);
   belief.fresh = belief.fresh.filter((row) => row !== k.TAN);
   const drift = belief.drifts[k.TAN];
   if (drift) drift.level += tan_mg_n_l;
@@ -238,7 +283,7 @@ export function observe(c, belief, parameter, value, steps) {
   });
   belief.readings += 1;
   if (row in DRIFT_PRIOR) {
-    const name = row === k.TAN && !belief.input_known ? "drift_tan_unknown" : DRIFT_PRIOR[row];
+    const name = belief.input_known ? DRIFT_PRIOR[row] : `${DRIFT_PRIOR[row]}_unknown`;
     const reading = { value, low, high, offset };
     belief.drifts[row] = after_reading(c, belief.drifts[row], c[name], belief.at_h, reading, equations_chance);
   }
@@ -362,15 +407,17 @@ export function resample(c, belief) {
   const off = new Float64Array(n);
   for (const row of JITTERED) {
     const values = belief.cloud[row];
+    const least = HARDNESS.includes(row) ? acidity.LEAST_KH : 0;
     let mean = 0;
     for (let i = 0; i < n; i += 1) {
-      values[i] = Math.log(values[i]);
+      values[i] = Math.log(Math.max(values[i], least));
       mean += values[i];
     }
     mean /= n;
     for (let i = 0; i < n; i += 1) off[i] = values[i] - mean;
     for (let i = 0; i < n; i += 1) values[i] = Math.exp(mean + keep * off[i] + width * off[partner[i]]);
   }
+  acidity.settle(belief);
 }
 
 /**

@@ -2,10 +2,15 @@
  * Two-step nitrification with plants: one stable step of the outlook's model. Equations, units, sources: the Python
  * twin.
  */
-import { constants } from "./tables.js";
+import { equilibrium } from "./carbonate.js";
+import { free_ammonia } from "./free_ammonia.js";
+import { constants, table } from "./tables.js";
 
 /** @typedef {Float64Array[]} Cloud one row a quantity, one column a draw */
-/** @typedef {[number, number, number]} Water growth of both groups and decay in this water */
+/**
+ * @typedef {{growth_1: Float64Array, growth_2: Float64Array, decay: number, share_nh3: Float64Array, share_hno2:
+ * Float64Array}} Water what the water of each draw does to its bacteria
+ */
 /** @typedef {Readonly<Record<string, number>>} Settings */
 
 export const TAN = 0;
@@ -22,11 +27,23 @@ export const HALF_2 = 10;
 export const DECAY = 11;
 export const PH_OFFSET = 12;
 export const APPETITE = 13;
-export const ROWS = 14;
+// Alkalinity of the tank and of the water that changes bring [dKH]; dissolved carbon dioxide [mg/L]; how much free
+// ammonia and nitrous acid the bacteria bear, as a multiple of the published; alkalinity that a dose of ammonia brings
+// (0: a salt, 1: ammonia water).
+export const KH = 14;
+export const SOURCE_KH = 15;
+export const CO2 = 16;
+export const TOLERANCE = 17;
+export const ALKALI = 18;
+export const ROWS = 19;
 const GROUPS = [
   "metcalf_eddy_2014",
   "metcalf_eddy_nitrite_oxidisers",
   "nitrifier_water",
+  "nitrifier_heat",
+  "park_bae_2009",
+  "nitrous_acid",
+  "belief_water",
   "timmons_ebeling",
   "belief_prior",
   "belief_walk",
@@ -39,21 +56,96 @@ const GROUPS = [
 export const settings = () => Object.freeze(Object.assign({}, ...GROUPS.map((group) => constants(group))));
 
 /**
- * Factors of this water on the growth of both groups and on their decay.
+ * Factors of each draw's water on the growth of both groups and on their decay; shares of NH3 and HNO2.
  * @param {Settings} c
  * @param {number} temperature_c
- * @param {number} ph
- * @param {number | undefined} kh_dkh
+ * @param {Float64Array} ph
+ * @param {Float64Array} kh_dkh
  * @returns {Water}
  */
 export function conditions(c, temperature_c, ph, kh_dkh) {
-  let factor = c.ph_base ** Math.min(ph - c.ph_cap, 0);
-  factor *= (c.ph_high * (c.ph_zero - Math.min(ph, c.ph_zero))) / (c.ph_pole - Math.min(ph, c.ph_zero));
-  if (kh_dkh !== undefined) factor *= kh_dkh / (c.half_kh_dkh + kh_dkh);
-  factor = Math.max(factor, c.least_activity);
-  const warm = temperature_c - 20;
-  return [factor * c.theta_growth_1 ** warm, factor * c.theta_growth_2 ** warm, c.theta_decay ** warm];
+  const n = ph.length;
+  const [growth_1, growth_2, share_nh3, share_hno2] = [0, 1, 2, 3].map(() => new Float64Array(n));
+  const [warm_1, warm_2] = warmth(c, temperature_c);
+  const log_base = Math.log(c.ph_base);
+  const { pka } = free_ammonia({ tan_mg_n_l: 0, ph: 7, temperature_c });
+  const pka_hno2 = c.hno2_kelvin / (temperature_c + 273.15) / Math.LN10;
+  for (let i = 0; i < n; i += 1) {
+    const below = Math.min(ph[i], c.ph_zero);
+    let factor = Math.exp(log_base * Math.min(ph[i] - c.ph_cap, 0));
+    factor *= (c.ph_high * (c.ph_zero - below)) / (c.ph_pole - below);
+    factor = Math.max(factor * Math.min(kh_dkh[i] / c.enough_kh_dkh, 1), c.least_activity);
+    growth_1[i] = factor * warm_1;
+    growth_2[i] = factor * warm_2;
+    share_nh3[i] = 1 / (1 + 10 ** (pka - ph[i]));
+    share_hno2[i] = 1 / (1 + 10 ** (ph[i] - pka_hno2));
+  }
+  return { growth_1, growth_2, decay: c.theta_decay ** (temperature_c - 20), share_nh3, share_hno2 };
 }
+
+/**
+ * Factors of the temperature on the growth of both groups, 1 at 20 °C.
+ * @param {Settings} c @param {number} temperature_c @returns {[number, number]}
+ */
+export function warmth(c, temperature_c) {
+  const borne = (/** @type {1 | 2} */ group, /** @type {number} */ at_c) =>
+    (1 - Math.exp(c[`heat_${group}`] * Math.min(at_c - c[`hottest_${group}_c`], 0))) ** 2;
+  const factor = (/** @type {1 | 2} */ group) =>
+    (c[`theta_growth_${group}`] ** (temperature_c - 20) * borne(group, temperature_c)) / borne(group, 20);
+  return [factor(1), factor(2)];
+}
+
+/**
+ * pH of water with this alkalinity [dKH] and dissolved carbon dioxide [mg/L], one a draw.
+ * @param {Float64Array} kh_dkh @param {Float64Array} co2_mg_l @param {number} temperature_c
+ */
+export function ph_of_water(kh_dkh, co2_mg_l, temperature_c) {
+  const { first, water } = equilibria(temperature_c);
+  const [per_dkh, per_mol] = [eq_per_dkh(), co2_mg_mol()];
+  return kh_dkh.map((kh, i) => {
+    const alkalinity = kh * per_dkh;
+    const product = (first * co2_mg_l[i]) / per_mol + water;
+    return -Math.log10((2 * product) / (alkalinity + Math.sqrt(alkalinity * alkalinity + 4 * product)));
+  });
+}
+
+/**
+ * Dissolved carbon dioxide [mg/L] of water with this pH and alkalinity [dKH], one a draw.
+ * @param {Float64Array} ph @param {Float64Array} kh_dkh @param {number} temperature_c
+ */
+export function co2_of_water(ph, kh_dkh, temperature_c) {
+  const { first, water } = equilibria(temperature_c);
+  const [per_dkh, per_mol] = [eq_per_dkh(), co2_mg_mol()];
+  return ph.map((one, i) => {
+    const h = 10 ** -one;
+    return ((h * (h + kh_dkh[i] * per_dkh) - water) / first) * per_mol;
+  });
+}
+
+/**
+ * Alkalinity [dKH] of waters with these pH and this dissolved carbon dioxide [mg/L].
+ * @param {Float64Array} ph @param {number} co2_mg_l @param {number} temperature_c
+ */
+export function kh_of_water(ph, co2_mg_l, temperature_c) {
+  const { first, water } = equilibria(temperature_c);
+  const [per_dkh, per_mol] = [eq_per_dkh(), co2_mg_mol()];
+  return ph.map((one) => {
+    const h = 10 ** -one;
+    return (((first * co2_mg_l) / per_mol + water) / h - h) / per_dkh;
+  });
+}
+
+/** @param {number} temperature_c */
+function equilibria(temperature_c) {
+  const kelvin = temperature_c + 273.15;
+  return { first: equilibrium("carbonic_1", kelvin), water: equilibrium("water", kelvin) };
+}
+
+const co2_mg_mol = () => constants("molar_mass").co2_g_mol * 1000;
+/** Equivalents of alkalinity a litre that one degree stands for. */
+const eq_per_dkh = () => (2 * table("hardness_scales").scales.dh.mmol_l) / 1000;
+/** Alkalinity [dKH] of one equivalent a mole of nitrogen, for each mg N/L. */
+export const dkh_per_mg_n = () => 1 / (constants("molar_mass").n_g_mol * 1000 * eq_per_dkh());
 
 /**
  * Move `cloud` forward by `days` in place; semi-implicit, so stable at any rate.
@@ -61,25 +153,34 @@ export function conditions(c, temperature_c, ph, kh_dkh) {
  * @param {Water} water @param {Settings} c
  */
 export function step(cloud, days, base, released, water, c) {
-  const [tan, nitrite, nitrate, capacity_1, capacity_2, input, uptake] = cloud;
-  const [, , , , , , , growth_1, growth_2, half_1, half_2, decay, , appetite] = cloud;
-  const { half_uptake, half_nitrate } = c;
-  const active_1 = days * water[0];
-  const active_2 = days * water[1];
-  const lost = days * water[2];
-  const given = days * base + released;
+  const [tan, nitrite, nitrate, capacity_1, capacity_2, input, uptake, growth_1, growth_2, half_1, half_2, decay] =
+    cloud;
+  const [appetite, kh, tolerance] = [cloud[APPETITE], cloud[KH], cloud[TOLERANCE]];
+  const { half_uptake, half_nitrate, nh3_half_1, nh3_half_2, hno2_half_1, hno2_half_2 } = c;
+  const lost = days * water.decay;
+  const fed = days * base + released;
+  const per_mg_n = dkh_per_mg_n();
   for (let i = 0; i < tan.length; i += 1) {
     const n1 = tan[i];
     const n2 = nitrite[i];
-    const rate_1 = (active_1 * capacity_1[i]) / (half_1[i] + n1);
+    const nh3 = (water.share_nh3[i] * n1) / tolerance[i];
+    const hno2 = (water.share_hno2[i] * n2) / tolerance[i];
+    const halved_1 = (half_1[i] + n1 * (1 + nh3 / nh3_half_1)) * (1 + hno2 / hno2_half_1);
+    const halved_2 = (half_2[i] + n2 * (1 + nh3 / nh3_half_2)) * (1 + hno2 / hno2_half_2);
+    const rate_1 = (days * water.growth_1[i] * capacity_1[i]) / halved_1;
     const rate_u = (days * uptake[i]) / (half_uptake + n1);
-    const next_1 = (n1 + input[i] * appetite[i] * given) / (1 + rate_1 + rate_u);
+    const given = input[i] * appetite[i] * fed;
+    const next_1 = (n1 + given) / (1 + rate_1 + rate_u);
     const oxidised_1 = rate_1 * next_1;
-    const rate_2 = (active_2 * capacity_2[i]) / (half_2[i] + n2);
+    const taken = rate_u * next_1;
+    const rate_2 = (days * water.growth_2[i] * capacity_2[i]) / halved_2;
     const next_2 = (n2 + oxidised_1) / (1 + rate_2);
     const oxidised_2 = rate_2 * next_2;
-    const spare = Math.max(days * uptake[i] - rate_u * next_1, 0);
-    nitrate[i] = (nitrate[i] + oxidised_2) / (1 + spare / (half_nitrate + nitrate[i]));
+    const spare = Math.max(days * uptake[i] - taken, 0);
+    const before_3 = nitrate[i] + oxidised_2;
+    const next_3 = before_3 / (1 + spare / (half_nitrate + nitrate[i]));
+    kh[i] += per_mg_n * (given - taken - 2 * oxidised_1 + (before_3 - next_3));
+    nitrate[i] = next_3;
     tan[i] = next_1;
     nitrite[i] = next_2;
     const kept = 1 + lost * decay[i];
@@ -95,8 +196,8 @@ export function step(cloud, days, base, released, water, c) {
  */
 export function processed(cloud, water, c, tan_mg_n_l, nitrite_mg_n_l) {
   return cloud[TAN].map((_, i) => {
-    const first = (water[0] * cloud[CAPACITY_1][i] * tan_mg_n_l) / (cloud[HALF_1][i] + tan_mg_n_l);
-    const second = (water[1] * cloud[CAPACITY_2][i] * nitrite_mg_n_l) / (cloud[HALF_2][i] + nitrite_mg_n_l);
+    const first = (water.growth_1[i] * cloud[CAPACITY_1][i] * tan_mg_n_l) / (cloud[HALF_1][i] + tan_mg_n_l);
+    const second = (water.growth_2[i] * cloud[CAPACITY_2][i] * nitrite_mg_n_l) / (cloud[HALF_2][i] + nitrite_mg_n_l);
     return Math.min(first, second) + (cloud[UPTAKE][i] * tan_mg_n_l) / (c.half_uptake + tan_mg_n_l);
   });
 }

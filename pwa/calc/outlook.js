@@ -3,11 +3,12 @@ import { band } from "./bands.js";
 import { mixed_band } from "./drift.js";
 import { copy, pick, systematic } from "./belief.js";
 import { free_ammonia } from "./free_ammonia.js";
+import { kh_gone } from "./hardness_ahead.js";
 import * as k from "./kinetics.js";
 import { readiness } from "./readiness.js";
 import { constants, table } from "./tables.js";
 import { believed, follow } from "./tank_events.js";
-import { processed_at_limits } from "./tank_load.js";
+import { load_of, processed_at_limits } from "./tank_load.js";
 import { water_limits } from "./water_limits.js";
 
 /** @import {Input, Outputs} from "../types/contract.js" */
@@ -20,8 +21,8 @@ import { water_limits } from "./water_limits.js";
 /** @typedef {{nh3_mg_n_l: number, nitrite_mg_n_l: number, nitrate_mg_n_l: number}} Limits */
 
 /**
- * Bands for ammonia, nitrite, nitrate to a horizon; chance of passing each limit; when the tank is ready. Fields,
- * units, sources: the contract and the Python twin.
+ * Bands for ammonia, nitrite, nitrate to a horizon; chance of passing each limit; when the tank is ready and when its
+ * carbonate hardness is used up. Fields, units, sources: the contract and the Python twin.
  * @param {Input<"outlook">} input
  * @returns {Outputs<"outlook">}
  */
@@ -40,7 +41,10 @@ export function outlook_of(c, belief, plans, input) {
   const { tank, now_h, horizon_h = 72 } = input;
   const cloud = even(belief);
   const watch = new Watch(cloud, working_limits(tank, input.limits));
+  const limits_now = watch.limits;
   const series = [watch.bands(c, cloud)];
+  // How urgent a change is rests on the equations alone, as every plan does.
+  const { at_h: _, ...now } = watch.bands(c, { ...cloud, drifts: {} });
   const every = Math.max(1, Math.ceil(horizon_h / c.step_h / c.series_points)) * c.step_h;
   const ahead = copy(cloud);
   const count = Math.ceil(horizon_h / every - 1e-9);
@@ -53,15 +57,16 @@ export function outlook_of(c, belief, plans, input) {
     series.push(watch.bands(c, ahead));
     before_h = at_h;
   }
-  const { settled_h, unsettled } = readiness(c, cloud, watch.limits, input);
-  const capacity = processed_at_limits(c, cloud, watch.limits).map((rate) => rate * tank.volume_l);
-  // How urgent a change is rests on the equations alone, as every plan does.
-  const { at_h: _, ...now } = watch.bands(c, { ...cloud, drifts: {} });
+  const { settled_h, unsettled } = readiness(c, cloud, limits_now, input);
+  const { changes = [], doses = [], feedings = [] } = input;
+  const { dosed_mg_n_l_day } = load_of(c, tank, now_h, doses, feedings);
+  const capacity = processed_at_limits(c, cloud, limits_now).map((rate) => rate * tank.volume_l);
   return {
     series,
     now,
     pass_chance: watch.chances(),
     settled_h,
+    kh_gone_h: kh_gone(c, cloud, changes, dosed_mg_n_l_day),
     capacity_mg_n_day: band(capacity),
     doubts: recent_doubts(c, belief),
     notes: [...notes_of(c, belief), ...unsettled],
@@ -103,24 +108,32 @@ export class Watch {
     const n = belief.weight.length;
     this.limits_at = limits_at;
     this.water = water;
+    /** @type {Limits} */
+    this.limits = limits_at(belief.ph, belief.temperature_c);
+    this.ph = belief.ph;
+    this.share_nh3 = share_nh3(belief, belief.ph, belief.temperature_c);
     this.passed = [new Uint8Array(n), new Uint8Array(n), new Uint8Array(n)];
     this.peaks = [new Float64Array(n), new Float64Array(n), new Float64Array(n)];
     this.over_h = new Float64Array(n);
     this.passed_last = new Uint8Array(n);
     this.free = new Uint8Array(n);
     this.free_limit = eifac_nh3_mg_n_l();
-    this.limits = limits_at(belief.ph, belief.temperature_c);
-    this.share_nh3 = share_nh3(belief, belief.ph, belief.temperature_c);
     this.see(belief, 0);
+  }
+
+  /** @param {Belief} belief @param {number} ph @param {number} temperature_c */
+  in_water(belief, ph, temperature_c) {
+    this.ph = belief.ph;
+    this.limits = this.limits_at(ph, temperature_c);
+    this.share_nh3 = share_nh3(belief, ph, temperature_c);
   }
 
   /** Record where each draw stands after a step. @param {Belief} belief @param {number} hours */
   see = (belief, hours) => {
     if (this.water?.known) {
       const { ph, temperature_c } = this.water.at(belief.at_h);
-      this.limits = this.limits_at(ph, temperature_c);
-      this.share_nh3 = share_nh3(belief, ph, temperature_c);
-    }
+      this.in_water(belief, ph, temperature_c);
+    } else if (belief.ph !== this.ph) this.in_water(belief, belief.ph, belief.temperature_c);
     const [tan, nitrite, nitrate] = belief.cloud;
     const { passed, passed_last, peaks, over_h, free, free_limit, share_nh3: share } = this;
     const { nh3_mg_n_l, nitrite_mg_n_l, nitrate_mg_n_l } = this.limits;

@@ -1,6 +1,7 @@
 /** When a tank will likely process its load with ammonia and nitrite under their limits. */
 import { band } from "./bands.js";
-import { advance, copy, draw, pick } from "./belief.js";
+import { water_of } from "./acidity.js";
+import { advance, daily_change, draw, thinned } from "./belief.js";
 import * as k from "./kinetics.js";
 import { levels_of, load_of, per_gram_of, untested_or_over } from "./tank_load.js";
 
@@ -42,38 +43,33 @@ export function readiness(c, even_belief, limits, input) {
  * @returns {Outputs<"outlook">["settled_h"]}
  */
 export function settled_band(c, even_belief, changes, limits, { usual, fed, dosed }) {
-  const n = even_belief.weight.length / c.far_every;
-  const every = Int32Array.from({ length: n }, (_, i) => i * c.far_every);
-  const thinned = { ...copy(even_belief), cloud: even_belief.cloud.map((row) => pick(row, every)) };
-  thinned.weight = new Float64Array(n).fill(1 / n);
-  thinned.base = Math.max(thinned.base, usual);
-  const stretch = draw(thinned, 1)
+  const ahead = thinned(even_belief, c.far_every);
+  const n = ahead.weight.length;
+  ahead.base = Math.max(ahead.base, usual);
+  const stretch = draw(ahead, 1)
     .slice(0, n)
     .map((luck) => Math.exp(c.sd_far * luck));
   const now_h = even_belief.at_h;
-  let daily = 0;
-  for (const { at_h, fraction } of changes) {
-    if (now_h - 168 <= at_h && at_h <= now_h) daily -= Math.log(1 - Math.min(fraction, 0.99));
-  }
-  const kept = Math.exp((-(daily / 7) * c.walk_h) / 24);
-  const water = k.conditions(c, thinned.temperature_c, thinned.ph, thinned.kh_dkh);
-  const levels = levels_of(c, thinned, limits);
+  const kept = Math.exp((-daily_change(changes, now_h) * c.walk_h) / 24);
+  const levels = levels_of(c, ahead, limits);
   const ready_at = new Float64Array(n).fill(Infinity);
   // Steps can add up to slightly less than the horizon. That counts as reached: `advance` comes no closer.
   const far_h = now_h + c.far_h;
   for (let ready = 0; ; ) {
-    const rates = k.processed(thinned.cloud, water, c, ...levels);
-    const [tan, nitrite, nitrate, , , input] = thinned.cloud;
+    const rates = k.processed(ahead.cloud, water_of(c, ahead), c, ...levels);
+    const [tan, nitrite, nitrate, , , input] = ahead.cloud;
+    const [kh, source_kh] = [ahead.cloud[k.KH], ahead.cloud[k.SOURCE_KH]];
     for (let i = 0; i < n; i += 1) {
       if (ready_at[i] === Infinity && rates[i] >= Math.max(input[i] * fed, dosed)) {
-        ready_at[i] = thinned.at_h;
+        ready_at[i] = ahead.at_h;
         ready += 1;
       }
     }
-    if (thinned.at_h >= far_h - 1e-9 || ready / n >= 0.95) break;
-    const before_h = thinned.at_h;
-    advance(c, thinned, Math.min(before_h + c.walk_h, far_h));
-    const brought = (dosed * (thinned.at_h - before_h)) / 24;
+    if (ahead.at_h >= far_h - 1e-9 || ready / n >= 0.95) break;
+    const before_h = ahead.at_h;
+    const kh_before = kh.slice();
+    advance(c, ahead, Math.min(before_h + c.walk_h, far_h));
+    const brought = (dosed * (ahead.at_h - before_h)) / 24;
     for (let i = 0; i < n; i += 1) {
       tan[i] += brought;
       if (tan[i] > c.care_tan_mg_n_l || nitrite[i] > c.care_nitrite_mg_n_l) {
@@ -81,6 +77,7 @@ export function settled_band(c, even_belief, changes, limits, { usual, fed, dose
         nitrite[i] *= kept;
         nitrate[i] *= kept;
       }
+      kh[i] = kept * kh_before[i] + (1 - kept) * source_kh[i];
     }
   }
   // The error of a date grows in proportion to how far off it is.

@@ -1,4 +1,5 @@
 /** Applies a tank's records to the belief in order of time: readings, doses, feedings, water changes. */
+import * as acidity from "./acidity.js";
 import { add_ammonia, advance, change_water, copy, observe, prior } from "./belief.js";
 import { Refusal } from "./refusal.js";
 import { constants } from "./tables.js";
@@ -104,16 +105,16 @@ export function follow(c, belief, tank, events, until_h, seen) {
  * @param {Event} event
  */
 export function apply(c, belief, tank, event) {
-  if (event.kind === "dose") add_ammonia(belief, event.tan_mg_n_l);
+  if (event.kind === "dose") add_ammonia(c, belief, event.tan_mg_n_l);
   else if (event.kind === "feeding") {
     const protein = event.protein_fraction ?? tank.protein_fraction ?? c.protein_fraction;
     belief.meal_n += (event.feed_g * protein * c.tan_per_protein * 1000) / tank.volume_l;
     belief.fed_until_h = event.at_h + c.meal_stands_for_h;
   } else if (event.kind === "change") change_water(belief, event.fraction, event.source ?? {});
-  else if (event.parameter === "ph") belief.ph = event.value;
-  else if (event.parameter === "temperature") belief.temperature_c = event.value;
-  else if (event.parameter === "kh") belief.kh_dkh = event.value;
-  else {
+  else if (event.parameter === "temperature") acidity.warm(belief, event.value);
+  else if (event.parameter === "ph" || event.parameter === "kh") {
+    acidity.observe(c, belief, event.parameter, event.value);
+  } else {
     const { value, steps } = in_nitrogen(event);
     observe(c, belief, event.parameter, value, steps);
   }

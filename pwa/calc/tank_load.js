@@ -1,4 +1,5 @@
 /** The nitrogen that a tank has to process, and the last tests that tell whether it does. Units: the Python twin. */
+import { water_of } from "./acidity.js";
 import { free_ammonia } from "./free_ammonia.js";
 import * as k from "./kinetics.js";
 import { last_reading } from "./tank_events.js";
@@ -97,6 +98,5 @@ export const tested_until = (readings, now_h) =>
  * @param {Limits} limits
  */
 export function processed_at_limits(c, belief, limits) {
-  const water = k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh);
-  return k.processed(belief.cloud, water, c, ...levels_of(c, belief, limits));
+  return k.processed(belief.cloud, water_of(c, belief), c, ...levels_of(c, belief, limits));
 }

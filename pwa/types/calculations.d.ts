@@ -401,6 +401,8 @@ export interface ChangePlanInput {
       nitrite_mg_n_l?: number;
       /** Nitrate in it, as nitrogen; mg N/L */
       nitrate_mg_n_l?: number;
+      /** Its carbonate hardness; °dKH */
+      kh_dkh?: number;
     };
   }[];
   /** Ammonia added */
@@ -507,6 +509,8 @@ export interface ChangePlanValues {
       nitrite_mg_n_l: number;
       /** Nitrate in it, as nitrogen; mg N/L */
       nitrate_mg_n_l: number;
+      /** Its carbonate hardness; °dKH */
+      kh_dkh?: number;
     };
   }[];
   /** Ammonia added */
@@ -1716,6 +1720,8 @@ export interface OutlookInput {
       nitrite_mg_n_l?: number;
       /** Nitrate in it, as nitrogen; mg N/L */
       nitrate_mg_n_l?: number;
+      /** Its carbonate hardness; °dKH */
+      kh_dkh?: number;
     };
   }[];
   /** Ammonia added */
@@ -1805,6 +1811,8 @@ export interface OutlookValues {
       nitrite_mg_n_l: number;
       /** Nitrate in it, as nitrogen; mg N/L */
       nitrate_mg_n_l: number;
+      /** Its carbonate hardness; °dKH */
+      kh_dkh?: number;
     };
   }[];
   /** Ammonia added */
@@ -1896,6 +1904,15 @@ export interface OutlookAnswer {
     p10: number;
     /** middle; h */
     p50?: number | null;
+    /** one in ten above; h */
+    p90?: number | null;
+  } | null;
+  /** When carbonate hardness falls to 1 °dKH, counted from the tank's start */
+  kh_gone_h?: {
+    /** one in ten below; h */
+    p10: number;
+    /** middle; h */
+    p50: number;
     /** one in ten above; h */
     p90?: number | null;
   } | null;
@@ -2355,6 +2372,8 @@ export interface StockHeadroomInput {
       nitrite_mg_n_l?: number;
       /** Nitrate in it, as nitrogen; mg N/L */
       nitrate_mg_n_l?: number;
+      /** Its carbonate hardness; °dKH */
+      kh_dkh?: number;
     };
   }[];
   /** Ammonia added */
@@ -2433,6 +2452,8 @@ export interface StockHeadroomValues {
       nitrite_mg_n_l: number;
       /** Nitrate in it, as nitrogen; mg N/L */
       nitrate_mg_n_l: number;
+      /** Its carbonate hardness; °dKH */
+      kh_dkh?: number;
     };
   }[];
   /** Ammonia added */

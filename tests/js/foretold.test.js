@@ -196,7 +196,7 @@ test("nitrate alone is not urgent: a third at most, and not with water that brin
     disinfectant_mg_l: 8,
     nitrate_mg_n_l: 1,
   });
-  const higher = high.map((one) => (one.parameter === "nitrate" ? { ...one, value: 60 } : one));
+  const higher = high.map((one) => (one.parameter === "nitrate" ? { ...one, value: 30 } : one));
   const held = told(facts(higher, { ...settled, source: chloramine })).advice;
   assert.deepEqual([held.act, held.unhurried, held.litres], ["hold", true, undefined]);
   assert.deepEqual(held.besides, ["source_is_the_cause"]);

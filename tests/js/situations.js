@@ -254,7 +254,7 @@ export const SITUATIONS = [
   ],
   [
     "nitrite over its limit, tap with chloramine",
-    young([...mornings("total_ammonia", [0.5, 0.5, 0.25]), ...mornings("nitrite", [0.25, 0.5, 1]), ...water(7.8)], {
+    young([...mornings("total_ammonia", [0.5, 0.5, 0.25]), ...mornings("nitrite", [0.25, 0.5, 2]), ...water(7.8)], {
       source: CHLORAMINE,
     }),
     "act now",

@@ -7,6 +7,8 @@
 This also checks readiness in `change_plan` and `stock_headroom`, which use the same belief.
 """
 
+import math
+
 import pytest
 from limnary.contracts import run
 
@@ -17,7 +19,7 @@ def days_to_ready(temperature_c, ph=7.2, seeded="none"):
     tank = {"volume_l": 100, "temperature_c": temperature_c, "ph": ph, "feed_g_day": 0.6}
     tank |= {"planting": "none", "seeded": seeded}
     settled = run("outlook", {"tank": tank, "now_h": 0, "horizon_h": 24, "readings": CLEAN})["settled_h"]
-    return [None if hours is None else hours / 24 for hours in settled.values()]
+    return [math.inf if hours is None else hours / 24 for hours in settled.values()]
 
 
 @pytest.mark.parametrize("temperature_c", [18, 20, 22, 24, 26, 28])
@@ -42,5 +44,5 @@ def test_warmth_and_old_material_hasten_and_acid_delays():
 def test_change_plan_and_stock_headroom_know_a_tank_that_is_not_ready():
     tank = {"volume_l": 100, "temperature_c": 22, "ph": 7.2, "feed_g_day": 0.6, "planting": "none", "seeded": "none"}
     headroom = run("stock_headroom", {"tank": tank, "now_h": 0, "readings": CLEAN})
-    assert headroom["feed_g_day_now"]["p90"] < 0.6 < headroom["feed_g_day_in_14_days"]["p90"]
+    assert headroom["feed_g_day_now"]["p90"] < 0.06 < 0.5 < headroom["feed_g_day_in_14_days"]["p90"]
     assert run("change_plan", {"tank": tank, "now_h": 14 * 24})["pass_chance_without"] > 0.5

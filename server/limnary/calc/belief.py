@@ -1,7 +1,8 @@
 """The belief about one tank: a weighted cloud of draws, moved by the model and corrected by readings.
 
 A particle filter (Gordon, Salmond, Smith 1993) with systematic resampling (Kitagawa 1996) and a kernel
-that keeps mean and spread (Liu and West 2001). Times are hours since the tank's start.
+that keeps mean and spread (Liu and West 2001). Its pH, hardness and carbon dioxide: see acidity.py. Times are hours
+since the tank's start.
 """
 
 import math
@@ -9,6 +10,7 @@ from dataclasses import dataclass, field, replace
 
 import numpy as np
 
+from limnary.calc import acidity
 from limnary.calc import drift as plain
 from limnary.calc import kinetics as k
 from limnary.calc.kit_reading import blur, interval, share_below
@@ -25,7 +27,13 @@ _JITTERED = (
     k.HALF_1,
     k.HALF_2,
     k.DECAY,
+    k.TOLERANCE,
+    k.KH,
+    k.SOURCE_KH,
+    k.CO2,
 )
+# Hardness can be used up, so its logarithm needs a floor.
+_HARDNESS = (k.KH, k.SOURCE_KH)
 _CAPACITY_OF = {k.TAN: k.CAPACITY_1, k.NITRITE: k.CAPACITY_2}
 _DRIFT_PRIOR = {k.TAN: "drift_tan", k.NITRITE: "drift_nitrite"}
 _WALKS = (
@@ -35,6 +43,8 @@ _WALKS = (
     (k.UPTAKE, "walk_uptake"),
     (k.TAN, "walk_nitrogen"),
     (k.NITRITE, "walk_nitrogen"),
+    (k.KH, "walk_kh"),
+    (k.CO2, "walk_co2"),
 )
 
 
@@ -46,6 +56,7 @@ class Belief:
     base: nominal nitrogen input [mg N/L/day], sd_input the spread of its logarithm; meal_n: nitrogen of meals that is
     not released yet [mg N/L];
     input_known: whether food or fish are told; drifts: of TAN and NITRITE once they were tested, see drift.py;
+    ph: the pH to which PH_OFFSET adds a draw's own; kh_dkh: the cloud's mean, None while nobody told or read it;
     fresh: the rows that still hold the prior of `begun_h`, because no reading, dose or water change came yet.
     """
 
@@ -73,6 +84,13 @@ class Belief:
         lists = {"doubts": list(self.doubts), "fresh": list(self.fresh)}
         lists["drifts"] = {row: dict(drift) for row, drift in self.drifts.items()}
         return replace(self, cloud=self.cloud.copy(), weight=self.weight.copy(), **lists)
+
+    def thinned(self, every: int) -> "Belief":
+        """A copy with every `every`th draw, all of equal weight, to look far ahead with."""
+        out = self.copy()
+        out.cloud = self.cloud[:, ::every].copy()
+        out.weight = np.full(out.cloud.shape[1], 1.0 / out.cloud.shape[1])
+        return out
 
     def draw(self, rows: int) -> np.ndarray:
         """Fresh standard normals, shape (rows, N)."""
@@ -133,7 +151,8 @@ def prior(c: dict, tank: dict, seed: int, at_h: float) -> Belief:
     noise = belief.draw(k.ROWS)
     for row, (centre, sd) in enumerate(centres):
         belief.cloud[row] = centre * np.exp(sd * noise[row])
-    belief.cloud[k.PH_OFFSET] = c["sd_ph"] * noise[k.PH_OFFSET]
+    belief.cloud[k.TOLERANCE] = np.exp(c["sd_tolerance"] * noise[k.TOLERANCE])
+    acidity.begin(c, belief, noise)
     return belief
 
 
@@ -142,8 +161,8 @@ def advance(c: dict, belief: Belief, until_h: float, seen=None) -> None:
 
     Steps are at most 3 h long; at every multiple of 12 h the unknowns take one step of their random walk.
     """
-    water = k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh)
     while belief.at_h < until_h - 1e-9:
+        water = acidity.water_of(c, belief)
         walk_at = _next_walk_h(c, belief.at_h)
         stop = min(walk_at, until_h)
         steps = max(1, math.ceil((stop - belief.at_h) / c["step_h"] - 1e-9))
@@ -162,6 +181,7 @@ def advance(c: dict, belief: Belief, until_h: float, seen=None) -> None:
         # Rounding can leave `stop` slightly before `walk_at`. That counts as reached: the next step looks beyond it.
         if _next_walk_h(c, stop) > walk_at:
             _wander(c, belief)
+        acidity.settle(belief)
 
 
 def _next_walk_h(c: dict, at_h: float) -> float:
@@ -176,9 +196,21 @@ def _wander(c: dict, belief: Belief) -> None:
     belief.cloud[k.APPETITE] = np.exp(c["sd_appetite"] * noise[len(_WALKS)])
 
 
+def daily_change(changes: list, now_h: float) -> float:
+    """What the changes of the week before `now_h` come to as a steady exchange [1/day]: -ln(1 - fraction) / 7 each."""
+    recent = [change["fraction"] for change in changes if now_h - 168.0 <= change["at_h"] <= now_h]
+    return sum(-math.log(1.0 - min(fraction, 0.99)) for fraction in recent) / 7.0
+
+
 def change_water(belief: Belief, fraction: float, source: dict) -> None:
-    """Replace `fraction` of the water by source water with its own nitrogen; exact, without a time step."""
+    """Replace `fraction` of the water by source water with its own nitrogen and hardness; exact, without a time step.
+
+    Without a hardness the source has each draw's own. Carbon dioxide stays: surface and animals soon restore it.
+    """
     belief.fresh.clear()
+    brought = source.get("kh_dkh", belief.cloud[k.SOURCE_KH])
+    belief.cloud[k.KH] = belief.cloud[k.KH] * (1.0 - fraction) + fraction * brought
+    acidity.settle(belief)
     for row, name in ((k.TAN, "tan_mg_n_l"), (k.NITRITE, "nitrite_mg_n_l"), (k.NITRATE, "nitrate_mg_n_l")):
         belief.cloud[row] = belief.cloud[row] * (1.0 - fraction) + fraction * source.get(name, 0.0)
         if row in belief.drifts:
@@ -186,9 +218,15 @@ def change_water(belief: Belief, fraction: float, source: dict) -> None:
             drift["level"] = drift["level"] * (1.0 - fraction) + fraction * source.get(name, 0.0)
 
 
-def add_ammonia(belief: Belief, tan_mg_n_l: float) -> None:
-    """Add a dose [mg N/L]."""
-    belief.cloud[k.TAN] += tan_mg_n_l
+def add_ammonia(c: dict, belief: Belief, tan_mg_n_l: float) -> None:
+    """Add a dose [mg N/L], which a keeper measures with an error of `sd_dose`.
+
+    As ammonia water, which some draws suppose, it brings alkalinity, too.
+    """
+    given = tan_mg_n_l * np.exp(c["sd_dose"] * belief.draw(1)[0])
+    belief.cloud[k.TAN] += given
+    belief.cloud[k.KH] += k.dkh_per_mg_n() * given * belief.cloud[k.ALKALI]
+    acidity.settle(belief)
     belief.fresh = [row for row in belief.fresh if row != k.TAN]
     if k.TAN in belief.drifts:
         belief.drifts[k.TAN]["level"] += tan_mg_n_l
@@ -213,7 +251,7 @@ def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[f
     at_least = float(np.sum(belief.weight * (1.0 - below_low)))
     belief.readings += 1
     if row in _DRIFT_PRIOR:
-        name = "drift_tan_unknown" if row == k.TAN and not belief.input_known else _DRIFT_PRIOR[row]
+        name = _DRIFT_PRIOR[row] if belief.input_known else f"{_DRIFT_PRIOR[row]}_unknown"
         chance = float(np.sum(belief.weight * (below_high - below_low)))
         reading = (value, low, high, offset)
         before = belief.drifts.get(row)
@@ -297,10 +335,11 @@ def resample(c: dict, belief: Belief) -> None:
     keep = math.sqrt(1.0 - width * width)
     partner = _partners(belief)
     for row in _JITTERED:
-        logs = np.log(belief.cloud[row])
+        logs = np.log(np.maximum(belief.cloud[row], acidity.LEAST_KH) if row in _HARDNESS else belief.cloud[row])
         mean = np.sum(logs) / n
         off = logs - mean
         belief.cloud[row] = np.exp(mean + keep * off + width * off[partner])
+    acidity.settle(belief)
 
 
 def _partners(belief: Belief) -> np.ndarray:

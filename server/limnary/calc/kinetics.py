@@ -1,31 +1,46 @@
 """Two-step nitrification with plants: one stable step of the outlook's model, for a whole cloud of draws.
 
-    dn1/dt = p - e1 C1 n1/(K1+n1) - u n1/(Ku+n1)
-    dn2/dt = e1 C1 n1/(K1+n1) - e2 C2 n2/(K2+n2)
-    dn3/dt = e2 C2 n2/(K2+n2) - (the uptake that ammonia did not cover) n3/(Kn+n3)
-    dC1/dt = C1 (e1 m1 n1/(K1+n1) - d b),   dC2/dt likewise with n2
+    dn1/dt = p - r1 - u n1/(Ku+n1),         r1 = e1 C1 n1 / ((K1 + n1 (1 + f/F1)) (1 + g/G1))
+    dn2/dt = r1 - r2,                       r2 = e2 C2 n2 / ((K2 + n2 (1 + f/F2)) (1 + g/G2))
+    dn3/dt = r2 - v,                        v = (the uptake that ammonia did not cover) n3/(Kn+n3)
+    dC1/dt = m1 r1 - d b C1,                dC2/dt = m2 r2 - d b C2
+    dA/dt  = a (p - u n1/(Ku+n1) - 2 r1 + v)
 
 n: total ammonia, nitrite, nitrate [mg N/L]; p: input [mg N/L/day]; u: plant uptake [mg N/L/day];
 C: capacity of the ammonia (1) and nitrite (2) oxidisers at saturation, 20 °C and pH 7.2 [mg N/L/day];
-m: growth [1/day]; b: decay [1/day]; e and d: factors of the current water (see `conditions`).
-Sources: metcalf_eddy_2014, ekama_wentzel_2008.
+A: alkalinity [dKH], a [dKH/(mg N/L)]: one equivalent a mole of nitrogen, by electroneutrality (two for nitrification);
+m: growth [1/day]; b: decay [1/day]; e and d: factors of the current water (see `conditions`);
+f, g: free ammonia and free nitrous acid [mg N/L]; F, G: what halves a rate, uncompetitive and noncompetitive.
+Sources: metcalf_eddy_2014, ekama_wentzel_2008, park_bae_2009, iupac_atomic_weights.
 """
 
+import math
 from functools import cache
 from types import MappingProxyType
+from typing import NamedTuple
 
 import numpy as np
 
-from limnary.calc.tables import constants
+from limnary.calc.carbonate import equilibrium
+from limnary.calc.free_ammonia import free_ammonia
+from limnary.calc.tables import constants, table
 
 # One row per quantity, one column per draw.
 TAN, NITRITE, NITRATE, CAPACITY_1, CAPACITY_2, INPUT, UPTAKE = range(7)
 GROWTH_1, GROWTH_2, HALF_1, HALF_2, DECAY, PH_OFFSET, APPETITE = range(7, 14)
-ROWS = 14
+# Alkalinity of the tank and of the water that changes bring [dKH]; dissolved carbon dioxide [mg/L]; how much free
+# ammonia and nitrous acid the bacteria bear, as a multiple of the published; alkalinity that a dose of ammonia brings
+# (0: a salt, 1: ammonia water).
+KH, SOURCE_KH, CO2, TOLERANCE, ALKALI = range(14, 19)
+ROWS = 19
 _GROUPS = (
     "metcalf_eddy_2014",
     "metcalf_eddy_nitrite_oxidisers",
     "nitrifier_water",
+    "nitrifier_heat",
+    "park_bae_2009",
+    "nitrous_acid",
+    "belief_water",
     "timmons_ebeling",
     "belief_prior",
     "belief_walk",
@@ -41,49 +56,136 @@ def settings() -> MappingProxyType:
     return MappingProxyType({name: value for group in _GROUPS for name, value in constants(group).items()})
 
 
-def conditions(c: dict, temperature_c: float, ph: float, kh_dkh: float | None) -> tuple[float, float, float]:
-    """(e1, e2, d): factors of this water on the growth of both groups and on their decay [1].
+class Water(NamedTuple):
+    """What the water of each draw does to its bacteria, all of shape (N,) except `decay`."""
 
-    e = theta^(T-20) x 2.35^(min(pH, 7.2) - 7.2) x 1.13 (9.5 - pH)/(9.8 - pH) x KH term, never below 0.02.
-    Sources: metcalf_eddy_2014 (theta), ekama_wentzel_2008 (pH), henze_2000 (alkalinity).
+    growth_1: np.ndarray
+    growth_2: np.ndarray
+    decay: float
+    share_nh3: np.ndarray
+    share_hno2: np.ndarray
+
+
+def conditions(c: dict, temperature_c: float, ph: np.ndarray, kh_dkh: np.ndarray) -> Water:
+    """Factors of the waters `ph` and `kh_dkh`, shape (N,), on the growth of both groups and on their decay [1].
+
+    e = warmth x 2.35^(min(pH, 7.2) - 7.2) x 1.13 (9.5 - pH)/(9.8 - pH) x min(KH/2.4, 1), the last three never below
+    0.02 together; see `warmth`. Shares of total ammonia as NH3 and of nitrite as HNO2 [1].
+    Sources: ekama_wentzel_2008 (pH), biesterfeld_2003 (alkalinity), emerson_1975, hiatt_grady_2008.
     """
-    factor = c["ph_base"] ** min(ph - c["ph_cap"], 0.0)
-    factor *= c["ph_high"] * (c["ph_zero"] - min(ph, c["ph_zero"])) / (c["ph_pole"] - min(ph, c["ph_zero"]))
-    if kh_dkh is not None:
-        factor *= kh_dkh / (c["half_kh_dkh"] + kh_dkh)
-    factor = max(factor, c["least_activity"])
+    below = np.minimum(ph, c["ph_zero"])
+    factor = np.exp(np.log(c["ph_base"]) * np.minimum(ph - c["ph_cap"], 0.0))
+    factor = factor * (c["ph_high"] * (c["ph_zero"] - below) / (c["ph_pole"] - below))
+    factor = np.maximum(factor * np.minimum(kh_dkh / c["enough_kh_dkh"], 1.0), c["least_activity"])
+    warm_1, warm_2 = warmth(c, temperature_c)
+    pka = free_ammonia(tan_mg_n_l=0.0, ph=7.0, temperature_c=temperature_c)["pka"]
+    pka_hno2 = c["hno2_kelvin"] / (temperature_c + 273.15) / np.log(10.0)
+    return Water(
+        factor * warm_1,
+        factor * warm_2,
+        c["theta_decay"] ** (temperature_c - 20.0),
+        1.0 / (1.0 + 10.0 ** (pka - ph)),
+        1.0 / (1.0 + 10.0 ** (ph - pka_hno2)),
+    )
+
+
+def warmth(c: dict, temperature_c: float) -> tuple[float, float]:
+    """Factors of the temperature on the growth of both groups, 1 at 20 °C: they rise, level off and fall in heat.
+
+    theta^(T - 20) (1 - exp(k (T - Tmax)))^2, divided by its value at 20 °C; 0 beyond Tmax. The second factor is
+    Ratkowsky's for heat; theta was measured up to about 30 °C.
+    Sources: metcalf_eddy_2014 (theta), hiatt_grady_2008 (k, Tmax).
+    """
+
+    def borne(group: int, at_c: float) -> float:
+        return (1.0 - math.exp(c[f"heat_{group}"] * min(at_c - c[f"hottest_{group}_c"], 0.0))) ** 2
+
     warm = temperature_c - 20.0
-    return factor * c["theta_growth_1"] ** warm, factor * c["theta_growth_2"] ** warm, c["theta_decay"] ** warm
+    return tuple(
+        c[f"theta_growth_{group}"] ** warm * borne(group, temperature_c) / borne(group, 20.0) for group in (1, 2)
+    )
 
 
-def step(cloud: np.ndarray, days: float, base: float, released: float, water: tuple, c: dict) -> None:
+def ph_of_water(kh_dkh: np.ndarray, co2_mg_l: np.ndarray, temperature_c: float) -> np.ndarray:
+    """pH of water with this alkalinity [dKH] and dissolved carbon dioxide [mg/L], shape (N,).
+
+    alkalinity = [HCO3-] + [OH-] - [H+] with [HCO3-] = K1 [CO2]/[H+]; carbonate and activity are left out, which matters
+    above pH 9 only, because carbon dioxide is set from pH and hardness by the same equation.
+    Source: plummer_busenberg_1982.
+    """
+    first, water = _equilibria(temperature_c)
+    alkalinity = kh_dkh * _eq_per_dkh()
+    product = first * co2_mg_l / _co2_mg_mol() + water
+    return -np.log10(2.0 * product / (alkalinity + np.sqrt(alkalinity * alkalinity + 4.0 * product)))
+
+
+def co2_of_water(ph: np.ndarray, kh_dkh: np.ndarray, temperature_c: float) -> np.ndarray:
+    """Dissolved carbon dioxide [mg/L] of water with this pH and alkalinity [dKH]: `ph_of_water` turned round."""
+    first, water = _equilibria(temperature_c)
+    h = 10.0**-ph
+    return (h * (h + kh_dkh * _eq_per_dkh()) - water) / first * _co2_mg_mol()
+
+
+def kh_of_water(ph: np.ndarray, co2_mg_l: float | np.ndarray, temperature_c: float) -> np.ndarray:
+    """Alkalinity [dKH] of water with this pH and dissolved carbon dioxide [mg/L]: `ph_of_water` turned round."""
+    first, water = _equilibria(temperature_c)
+    h = 10.0**-ph
+    return ((first * co2_mg_l / _co2_mg_mol() + water) / h - h) / _eq_per_dkh()
+
+
+def _equilibria(temperature_c: float) -> tuple[float, float]:
+    kelvin = temperature_c + 273.15
+    return equilibrium("carbonic_1", kelvin), equilibrium("water", kelvin)
+
+
+def _co2_mg_mol() -> float:
+    return constants("molar_mass")["co2_g_mol"] * 1000.0
+
+
+def _eq_per_dkh() -> float:
+    """Equivalents of alkalinity a litre that one degree stands for."""
+    return 2.0 * table("hardness_scales")["scales"]["dh"]["mmol_l"] / 1000.0
+
+
+@cache
+def dkh_per_mg_n() -> float:
+    """Alkalinity [dKH] of one equivalent a mole of nitrogen, for each mg N/L."""
+    return 1.0 / (constants("molar_mass")["n_g_mol"] * 1000.0 * _eq_per_dkh())
+
+
+def step(cloud: np.ndarray, days: float, base: float, released: float, water: Water, c: dict) -> None:
     """Move `cloud`, shape (ROWS, N), forward by `days` in place; semi-implicit, so stable at any rate.
 
     `base`: nominal input [mg N/L/day]; `released`: what meals release during the step [mg N/L]; each draw scales
     both by its own INPUT and by APPETITE, its random factor for the current 12 h. `water`: from `conditions`.
     """
-    e1, e2, d = water
     n1, n2, n3 = cloud[TAN], cloud[NITRITE], cloud[NITRATE]
-    rate_1 = (days * e1) * cloud[CAPACITY_1] / (cloud[HALF_1] + n1)
+    nh3, hno2 = water.share_nh3 * n1 / cloud[TOLERANCE], water.share_hno2 * n2 / cloud[TOLERANCE]
+    halved_1 = (cloud[HALF_1] + n1 * (1.0 + nh3 / c["nh3_half_1"])) * (1.0 + hno2 / c["hno2_half_1"])
+    halved_2 = (cloud[HALF_2] + n2 * (1.0 + nh3 / c["nh3_half_2"])) * (1.0 + hno2 / c["hno2_half_2"])
+    rate_1 = days * water.growth_1 * cloud[CAPACITY_1] / halved_1
     rate_u = days * cloud[UPTAKE] / (c["half_uptake"] + n1)
-    n1 = (n1 + cloud[INPUT] * cloud[APPETITE] * (days * base + released)) / (1.0 + rate_1 + rate_u)
-    oxidised_1 = rate_1 * n1
-    rate_2 = (days * e2) * cloud[CAPACITY_2] / (cloud[HALF_2] + n2)
+    given = cloud[INPUT] * cloud[APPETITE] * (days * base + released)
+    n1 = (n1 + given) / (1.0 + rate_1 + rate_u)
+    oxidised_1, taken = rate_1 * n1, rate_u * n1
+    rate_2 = days * water.growth_2 * cloud[CAPACITY_2] / halved_2
     n2 = (n2 + oxidised_1) / (1.0 + rate_2)
     oxidised_2 = rate_2 * n2
-    spare = np.maximum(days * cloud[UPTAKE] - rate_u * n1, 0.0)
-    cloud[NITRATE] = (n3 + oxidised_2) / (1.0 + spare / (c["half_nitrate"] + n3))
+    spare = np.maximum(days * cloud[UPTAKE] - taken, 0.0)
+    left = (n3 + oxidised_2) / (1.0 + spare / (c["half_nitrate"] + n3))
+    cloud[KH] += dkh_per_mg_n() * (given - taken - 2.0 * oxidised_1 + (n3 + oxidised_2 - left))
+    cloud[NITRATE] = left
     cloud[TAN], cloud[NITRITE] = n1, n2
-    kept = 1.0 + (days * d) * cloud[DECAY]
+    kept = 1.0 + (days * water.decay) * cloud[DECAY]
     cloud[CAPACITY_1] = (cloud[CAPACITY_1] + cloud[GROWTH_1] * oxidised_1) / kept
     cloud[CAPACITY_2] = (cloud[CAPACITY_2] + cloud[GROWTH_2] * oxidised_2) / kept
 
 
-def processed(cloud: np.ndarray, water: tuple, c: dict, tan_mg_n_l: float, nitrite_mg_n_l: float) -> np.ndarray:
+def processed(cloud: np.ndarray, water: Water, c: dict, tan_mg_n_l: float, nitrite_mg_n_l: float) -> np.ndarray:
     """What each draw's tank processes [mg N/L/day] while ammonia and nitrite stay at these concentrations.
 
     It is the lesser of the two groups' rates plus the plants' uptake. Shape (N,).
     """
-    first = water[0] * cloud[CAPACITY_1] * tan_mg_n_l / (cloud[HALF_1] + tan_mg_n_l)
-    second = water[1] * cloud[CAPACITY_2] * nitrite_mg_n_l / (cloud[HALF_2] + nitrite_mg_n_l)
+    first = water.growth_1 * cloud[CAPACITY_1] * tan_mg_n_l / (cloud[HALF_1] + tan_mg_n_l)
+    second = water.growth_2 * cloud[CAPACITY_2] * nitrite_mg_n_l / (cloud[HALF_2] + nitrite_mg_n_l)
     return np.minimum(first, second) + cloud[UPTAKE] * tan_mg_n_l / (c["half_uptake"] + tan_mg_n_l)

@@ -10,10 +10,11 @@ from limnary.calc import kinetics as k
 from limnary.calc.bands import band
 from limnary.calc.drift import mixed_band
 from limnary.calc.free_ammonia import free_ammonia
+from limnary.calc.hardness_ahead import kh_gone
 from limnary.calc.readiness import readiness
 from limnary.calc.tables import constants, table
 from limnary.calc.tank_events import believed, follow
-from limnary.calc.tank_load import processed_at_limits
+from limnary.calc.tank_load import load_of, processed_at_limits
 from limnary.calc.water_limits import water_limits
 
 WATCHED = ("nh3", "nitrite", "nitrate")
@@ -36,6 +37,8 @@ def outlook(
 ) -> dict:
     """Bands for ammonia, nitrite, nitrate to a horizon; chance of passing each limit; when the tank is ready.
 
+    Also when its carbonate hardness will be used up, where that is known.
+
     Parameters and returns: shared_schema/calc/outlook.json; concentrations in mg N/L, times in hours
     since the tank's start. Changes, doses and feedings after `now_h` are plans and are applied.
     Raises Refusal reading_after_now.
@@ -56,6 +59,7 @@ def outlook_of(c, belief, plans, tank, now_h, horizon_h, records, limits=None, p
     """The answer of `outlook` from a belief that has reached `now_h`."""
     cloud = even(belief)
     watch = Watch(cloud, working_limits(tank, limits))
+    limits_now = watch.limits
     series = [watch.bands(c, cloud)]
     # How urgent a change is rests on the equations alone, as every plan does.
     now = {name: value for name, value in watch.bands(c, replace(cloud, drifts={})).items() if name != "at_h"}
@@ -69,13 +73,16 @@ def outlook_of(c, belief, plans, tank, now_h, horizon_h, records, limits=None, p
         follow(c, ahead, tank, [e for e in plans if before_h < e["at_h"] <= at_h], at_h, watch.see)
         series.append(watch.bands(c, ahead))
         before_h = at_h
-    settled, unsettled = readiness(c, cloud, tank, watch.limits, records, planned_feed_g_day)
-    capacity = processed_at_limits(c, cloud, watch.limits) * tank["volume_l"]
+    settled, unsettled = readiness(c, cloud, tank, limits_now, records, planned_feed_g_day)
+    dosed = load_of(c, tank, now_h, records["doses"], records["feedings"])["dosed_mg_n_l_day"]
+    gone = kh_gone(c, cloud, records["changes"], dosed)
+    capacity = processed_at_limits(c, cloud, limits_now) * tank["volume_l"]
     return {
         "series": series,
         "now": now,
         "pass_chance": watch.chances(),
         "settled_h": settled,
+        "kh_gone_h": gone,
         "capacity_mg_n_day": band(capacity),
         "doubts": recent_doubts(c, belief),
         "notes": notes_of(c, belief) + unsettled,
@@ -117,7 +124,8 @@ def even(belief: b.Belief) -> b.Belief:
 class Watch:
     """Records, while the belief moves, which draws pass which limit, for how long and how far.
 
-    limits_at: from `working_limits`; water: a `ChangedWater` where changes move pH and temperature.
+    limits_at: from `working_limits`; water: a `ChangedWater` where changes move pH and temperature; else the belief's
+    own pH counts.
     """
 
     def __init__(self, belief: b.Belief, limits_at, water=None):
@@ -132,6 +140,7 @@ class Watch:
         self.see(belief, 0.0)
 
     def _in_water(self, belief: b.Belief, ph: float, temperature_c: float) -> None:
+        self.ph = belief.ph
         self.limits = self.limits_at(ph, temperature_c)
         self.share_nh3 = _share_nh3(belief, ph, temperature_c)
 
@@ -139,6 +148,8 @@ class Watch:
         """Record each draw's concentrations after a step of `hours`."""
         if self.water and self.water.known:
             self._in_water(belief, *self.water.at(belief.at_h))
+        elif belief.ph != self.ph:
+            self._in_water(belief, belief.ph, belief.temperature_c)
         found = {
             "nh3": belief.cloud[k.TAN] * self.share_nh3,
             "nitrite": belief.cloud[k.NITRITE],

@@ -4,6 +4,7 @@ import math
 
 import numpy as np
 
+from limnary.calc import acidity
 from limnary.calc import belief as b
 from limnary.calc import kinetics as k
 from limnary.calc.bands import band
@@ -41,34 +42,31 @@ def settled_band(
     A draw is ready once what it processes at `levels_of` its limits covers `fed` [mg N/L/day], with what food has
     really brought, and `dosed` [mg N/L/day]. Until then the `usual` food and the doses go on.
     Over weeks the model itself errs, so a random factor lengthens or shortens each draw's wait. The water
-    changes of the last week continue in a draw as long as its water calls for them. A point of the band
-    beyond the far horizon is None.
+    changes of the last week continue in a draw as long as its water calls for them. Hardness is taken to be kept up, as
+    `kh_gone` tells when it is not; the changes move it towards the new water's. A point of the band beyond the far
+    horizon is None.
     """
-    thinned = even_belief.copy()
-    thinned.cloud = even_belief.cloud[:, :: int(c["far_every"])].copy()
-    thinned.weight = np.full(thinned.cloud.shape[1], 1.0 / thinned.cloud.shape[1])
+    thinned = even_belief.thinned(int(c["far_every"]))
     thinned.base = max(thinned.base, usual)
     luck = thinned.draw(1)[0]
     now_h = even_belief.at_h
-    recent = [e["fraction"] for e in changes if now_h - 168.0 <= e["at_h"] <= now_h]
-    daily = sum(-math.log(1.0 - min(f, 0.99)) for f in recent) / 7.0
-    kept = math.exp(-daily * c["walk_h"] / 24.0)
-    water = k.conditions(c, thinned.temperature_c, thinned.ph, thinned.kh_dkh)
+    kept = math.exp(-b.daily_change(changes, now_h) * c["walk_h"] / 24.0)
     levels = levels_of(c, thinned, limits)
     ready_at = np.full(thinned.cloud.shape[1], math.inf)
     # Steps can add up to slightly less than the horizon. That counts as reached: `advance` would not move further.
     far_h = now_h + c["far_h"]
     while True:
-        rates = k.processed(thinned.cloud, water, c, *levels)
+        rates = k.processed(thinned.cloud, acidity.water_of(c, thinned), c, *levels)
         ready = rates >= np.maximum(thinned.cloud[k.INPUT] * fed, dosed)
         ready_at[ready & np.isinf(ready_at)] = thinned.at_h
         if thinned.at_h >= far_h - 1e-9 or np.mean(np.isfinite(ready_at)) >= 0.95:
             break
-        before_h = thinned.at_h
+        before_h, kh = thinned.at_h, thinned.cloud[k.KH].copy()
         b.advance(c, thinned, min(before_h + c["walk_h"], far_h))
         thinned.cloud[k.TAN] += dosed * (thinned.at_h - before_h) / 24.0
         wanting = (thinned.cloud[k.TAN] > c["care_tan_mg_n_l"]) | (thinned.cloud[k.NITRITE] > c["care_nitrite_mg_n_l"])
         thinned.cloud[:3] *= np.where(wanting, kept, 1.0)
+        thinned.cloud[k.KH] = kept * kh + (1.0 - kept) * thinned.cloud[k.SOURCE_KH]
     # The error of a date grows in proportion to how far away it is.
     ready_at = now_h + (ready_at - now_h) * np.exp(c["sd_far"] * luck)
     found = {name: at_h if math.isfinite(at_h) else None for name, at_h in band(ready_at).items()}

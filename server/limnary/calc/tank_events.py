@@ -3,6 +3,7 @@
 import json
 import math
 
+from limnary.calc import acidity
 from limnary.calc import belief as b
 from limnary.calc.refusal import Refusal
 from limnary.calc.tables import constants
@@ -84,19 +85,17 @@ def apply(c: dict, belief: b.Belief, tank: dict, event: dict) -> None:
     """Apply one record to the belief, in place."""
     kind = event["kind"]
     if kind == "dose":
-        b.add_ammonia(belief, event["tan_mg_n_l"])
+        b.add_ammonia(c, belief, event["tan_mg_n_l"])
     elif kind == "feeding":
         protein = event.get("protein_fraction", tank.get("protein_fraction", c["protein_fraction"]))
         belief.meal_n += event["feed_g"] * protein * c["tan_per_protein"] * 1000.0 / tank["volume_l"]
         belief.fed_until_h = event["at_h"] + c["meal_stands_for_h"]
     elif kind == "change":
         b.change_water(belief, event["fraction"], event.get("source", {}))
-    elif event["parameter"] == "ph":
-        belief.ph = event["value"]
     elif event["parameter"] == "temperature":
-        belief.temperature_c = event["value"]
-    elif event["parameter"] == "kh":
-        belief.kh_dkh = event["value"]
+        acidity.warm(belief, event["value"])
+    elif event["parameter"] in ("ph", "kh"):
+        acidity.observe(c, belief, event["parameter"], event["value"])
     else:
         value, steps = in_nitrogen(event)
         b.observe(c, belief, event["parameter"], value, steps)

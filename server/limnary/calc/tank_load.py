@@ -1,5 +1,6 @@
 """The nitrogen that a tank has to process, and the last tests that tell whether it does."""
 
+from limnary.calc import acidity
 from limnary.calc import belief as b
 from limnary.calc import kinetics as k
 from limnary.calc.free_ammonia import free_ammonia
@@ -75,5 +76,4 @@ def tested_until(readings: list, now_h: float) -> float:
 
 def processed_at_limits(c: dict, belief: b.Belief, limits: dict):
     """`kinetics.processed` of the belief at `levels_of` its limits, shape (N,) [mg N/L/day]."""
-    water = k.conditions(c, belief.temperature_c, belief.ph, belief.kh_dkh)
-    return k.processed(belief.cloud, water, c, *levels_of(c, belief, limits))
+    return k.processed(belief.cloud, acidity.water_of(c, belief), c, *levels_of(c, belief, limits))

@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-CE04E4B8.json",de:"/built/shared-first-de-7E39228C.json",fr:"/built/shared-first-fr-AE6973C9.json"},rest:{en:"/built/shared-rest-en-6225C259.json",de:"/built/shared-rest-de-B075578C.json",fr:"/built/shared-rest-fr-E34C510D.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-CRYQDRUL.js.map

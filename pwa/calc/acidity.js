@@ -1,0 +1,114 @@
+/**
+ * The acidity of each draw's water: alkalinity and carbon dioxide, and the pH that goes with both. Method, units and
+ * sources: the Python twin.
+ */
+import { draw } from "./belief.js";
+import * as k from "./kinetics.js";
+
+/** @typedef {import("./kinetics.js").Settings} Settings */
+/** @typedef {import("./belief.js").Belief} Belief */
+
+// A water of less is taken as this much where its logarithm is needed, dKH.
+export const LEAST_KH = 0.05;
+
+/**
+ * Fills the rows of the water from what is told of it; `noise`: standard normals, `ROWS` sets one after another.
+ * @param {Settings} c @param {Belief} belief @param {Float64Array} noise
+ */
+export function begin(c, belief, noise) {
+  const { cloud, temperature_c: at_c } = belief;
+  const n = belief.weight.length;
+  const told = belief.kh_dkh;
+  const ph = Float64Array.from({ length: n }, (_, i) => belief.ph + c.sd_ph * noise[k.PH_OFFSET * n + i]);
+  const of_usual_co2 = k.kh_of_water(ph, c.usual_co2_mg_l, at_c);
+  const [of_kh, of_co2] = [c.sd_usual_kh ** -2, c.sd_usual_co2 ** -2];
+  const log_usual = Math.log(c.usual_kh_dkh);
+  const spread = Math.sqrt(of_kh + of_co2);
+  const least = k.kh_of_water(ph, c.least_co2_mg_l, at_c);
+  const kh = ph.map((_, i) => {
+    const luck = noise[k.KH * n + i];
+    const log_mean = (of_kh * log_usual + of_co2 * Math.log(Math.max(of_usual_co2[i], LEAST_KH))) / (of_kh + of_co2);
+    const drawn = told === undefined ? Math.exp(log_mean + luck / spread) : told + c.sd_kh * luck;
+    // No open water holds much less carbon dioxide than the air gives it, so a high pH means some hardness.
+    return Math.max(drawn, Math.max(least[i], 0));
+  });
+  cloud[k.KH] = kh;
+  cloud[k.CO2] = k.co2_of_water(ph, kh, at_c).map((co2) => Math.max(co2, c.least_co2_mg_l));
+  cloud[k.SOURCE_KH] = kh.slice();
+  cloud[k.ALKALI] = Float64Array.from({ length: n }, (_, i) => (noise[k.ALKALI * n + i] > 0 ? 1 : 0));
+  cloud[k.PH_OFFSET] = k.ph_of_water(kh, cloud[k.CO2], at_c).map((one) => one - belief.ph);
+}
+
+/** What the water of each draw does to its bacteria now. @param {Settings} c @param {Belief} belief */
+export const water_of = (c, belief) => k.conditions(c, belief.temperature_c, ph_now(belief), belief.cloud[k.KH]);
+
+/** @param {Belief} belief */
+const ph_now = (belief) => belief.cloud[k.PH_OFFSET].map((offset) => belief.ph + offset);
+
+/** Lets each draw's pH follow its alkalinity and carbon dioxide; `ph` moves with the mean. @param {Belief} belief */
+export function settle(belief) {
+  const { cloud, weight } = belief;
+  const ph = k.ph_of_water(cloud[k.KH], cloud[k.CO2], belief.temperature_c);
+  const before = cloud[k.PH_OFFSET];
+  let moved = 0;
+  for (let i = 0; i < ph.length; i += 1) moved += weight[i] * (ph[i] - belief.ph - before[i]);
+  belief.ph += moved;
+  cloud[k.PH_OFFSET] = ph.map((one) => one - belief.ph);
+  if (belief.kh_dkh !== undefined) belief.kh_dkh = mean_of(cloud[k.KH], weight);
+}
+
+/**
+ * Takes in a reading of the temperature: the pH stays, and carbon dioxide is what goes with it.
+ * @param {Belief} belief @param {number} temperature_c
+ */
+export function warm(belief, temperature_c) {
+  const ph = ph_now(belief);
+  belief.temperature_c = temperature_c;
+  belief.cloud[k.CO2] = k.co2_of_water(ph, belief.cloud[k.KH], temperature_c).map((co2) => Math.max(co2, 1e-3));
+}
+
+/**
+ * Corrects alkalinity and carbon dioxide by a reading of pH or of carbonate hardness, dKH.
+ * @param {Settings} c @param {Belief} belief @param {"ph" | "kh"} parameter @param {number} value
+ */
+export function observe(c, belief, parameter, value) {
+  const { cloud, weight } = belief;
+  const log_kh = cloud[k.KH].map((kh) => Math.log(Math.max(kh, LEAST_KH)));
+  const log_co2 = cloud[k.CO2].map((co2) => Math.log(co2));
+  const hardness = parameter === "kh";
+  if (hardness) belief.kh_dkh ??= value;
+  const seen = hardness ? log_kh : ph_now(belief);
+  const error = hardness ? c.sd_kh / (Math.max(value, 0) + c.sd_kh) : c.sd_ph_reading;
+  const wanted = hardness ? Math.log(Math.max(value, LEAST_KH)) : value;
+  const mean = mean_of(seen, weight);
+  const off = seen.map((one) => one - mean);
+  const spread = product_of(off, off, weight);
+  const far = (wanted - mean) ** 2 / c.far_sd ** 2 - error * error;
+  const wide = Math.max(1, far / Math.max(spread, 1e-9));
+  const root = Math.sqrt(wide);
+  const luck = draw(belief, 1);
+  const share = off.map((one, i) => (wanted + error * luck[i] - mean - root * one) / (wide * spread + error * error));
+  const corrected = (/** @type {Float64Array} */ logs) => {
+    const centre = mean_of(logs, weight);
+    const away = logs.map((one) => one - centre);
+    const gain = wide * product_of(away, off, weight);
+    return away.map((one, i) => Math.exp(centre + root * one + gain * share[i]));
+  };
+  cloud[k.KH] = corrected(log_kh);
+  cloud[k.CO2] = corrected(log_co2);
+  settle(belief);
+}
+
+/** @param {Float64Array} values @param {Float64Array} weight */
+function mean_of(values, weight) {
+  let sum = 0;
+  for (let i = 0; i < values.length; i += 1) sum += weight[i] * values[i];
+  return sum;
+}
+
+/** @param {Float64Array} one @param {Float64Array} other @param {Float64Array} weight */
+function product_of(one, other, weight) {
+  let sum = 0;
+  for (let i = 0; i < one.length; i += 1) sum += weight[i] * one[i] * other[i];
+  return sum;
+}

@@ -1,0 +1,106 @@
+"""The acidity of each draw's water: alkalinity and carbon dioxide, and the pH that goes with both.
+
+Nitrification takes alkalinity, so pH falls and the bacteria stall before the alkalinity is gone. Readings of pH and of
+carbonate hardness correct both by an ensemble Kalman step with perturbed readings (Evensen 1994; Burgers, van
+Leeuwen, Evensen 1998): a cloud weighted by the pH alone would soon have few draws left.
+"""
+
+import math
+
+import numpy as np
+
+from limnary.calc import kinetics as k
+
+# A water of less is taken as this much where its logarithm is needed [dKH].
+LEAST_KH = 0.05
+
+
+def begin(c: dict, belief, noise: np.ndarray) -> None:
+    """Fill the rows of the water from what is told of it; `noise`: standard normals, shape (ROWS, N).
+
+    pH errs by `sd_ph`. A hardness that is told errs by `sd_kh`. One that is not told follows from the pH: of all waters
+    with that pH, those count most whose hardness and carbon dioxide are both usual (precision-weighted mean of the
+    logarithms).
+    """
+    cloud, at_c = belief.cloud, belief.temperature_c
+    cloud[k.PH_OFFSET] = c["sd_ph"] * noise[k.PH_OFFSET]
+    ph = belief.ph + cloud[k.PH_OFFSET]
+    if belief.kh_dkh is None:
+        of_usual_co2 = np.log(np.maximum(k.kh_of_water(ph, c["usual_co2_mg_l"], at_c), LEAST_KH))
+        of_kh, of_co2 = c["sd_usual_kh"] ** -2, c["sd_usual_co2"] ** -2
+        mean = (of_kh * math.log(c["usual_kh_dkh"]) + of_co2 * of_usual_co2) / (of_kh + of_co2)
+        cloud[k.KH] = np.exp(mean + noise[k.KH] / math.sqrt(of_kh + of_co2))
+    else:
+        cloud[k.KH] = belief.kh_dkh + c["sd_kh"] * noise[k.KH]
+    # No open water holds much less carbon dioxide than the air gives it, so a high pH means some hardness.
+    cloud[k.KH] = np.maximum(cloud[k.KH], np.maximum(k.kh_of_water(ph, c["least_co2_mg_l"], at_c), 0.0))
+    cloud[k.CO2] = np.maximum(k.co2_of_water(ph, cloud[k.KH], at_c), c["least_co2_mg_l"])
+    cloud[k.SOURCE_KH] = cloud[k.KH]
+    cloud[k.ALKALI] = np.where(noise[k.ALKALI] > 0.0, 1.0, 0.0)
+    cloud[k.PH_OFFSET] = k.ph_of_water(cloud[k.KH], cloud[k.CO2], at_c) - belief.ph
+
+
+def water_of(c: dict, belief) -> k.Water:
+    """What the water of each draw does to its bacteria now."""
+    return k.conditions(c, belief.temperature_c, _ph_now(belief), belief.cloud[k.KH])
+
+
+def _ph_now(belief) -> np.ndarray:
+    return belief.ph + belief.cloud[k.PH_OFFSET]
+
+
+def settle(belief) -> None:
+    """Let each draw's pH follow its alkalinity and carbon dioxide; `ph` moves with the cloud's mean."""
+    cloud, weight = belief.cloud, belief.weight
+    ph = k.ph_of_water(cloud[k.KH], cloud[k.CO2], belief.temperature_c)
+    belief.ph += _mean_of(ph - _ph_now(belief), weight)
+    cloud[k.PH_OFFSET] = ph - belief.ph
+    if belief.kh_dkh is not None:
+        belief.kh_dkh = _mean_of(cloud[k.KH], weight)
+
+
+def warm(belief, temperature_c: float) -> None:
+    """Take in a reading of the temperature: the pH stays, and carbon dioxide is what goes with it."""
+    ph = _ph_now(belief)
+    belief.temperature_c = temperature_c
+    belief.cloud[k.CO2] = np.maximum(k.co2_of_water(ph, belief.cloud[k.KH], temperature_c), 1e-3)
+
+
+def observe(c: dict, belief, parameter: str, value: float) -> None:
+    """Correct alkalinity and carbon dioxide by a reading of `ph` or `kh` [dKH].
+
+    A reading that lies far outside the cloud widens it first, so that a water which something else moved is believed.
+    """
+    cloud, weight = belief.cloud, belief.weight
+    log_kh, log_co2 = np.log(np.maximum(cloud[k.KH], LEAST_KH)), np.log(cloud[k.CO2])
+    if parameter == "kh":
+        if belief.kh_dkh is None:
+            belief.kh_dkh = value
+        seen, error = log_kh, c["sd_kh"] / (max(value, 0.0) + c["sd_kh"])
+        wanted = math.log(max(value, LEAST_KH))
+    else:
+        seen, error, wanted = _ph_now(belief), c["sd_ph_reading"], value
+    mean = _mean_of(seen, weight)
+    off = seen - mean
+    spread = _product_of(off, off, weight)
+    far = (wanted - mean) ** 2 / c["far_sd"] ** 2 - error * error
+    wide = max(1.0, far / max(spread, 1e-9))
+    root = math.sqrt(wide)
+    share = (wanted + error * belief.draw(1)[0] - mean - root * off) / (wide * spread + error * error)
+
+    def corrected(logs: np.ndarray) -> np.ndarray:
+        centre = _mean_of(logs, weight)
+        away = logs - centre
+        gain = wide * _product_of(away, off, weight)
+        return np.exp(centre + root * away + gain * share)
+
+    cloud[k.KH], cloud[k.CO2] = corrected(log_kh), corrected(log_co2)
+    settle(belief)
+
+
+def _mean_of(values: np.ndarray, weight: np.ndarray) -> float:
+    return float(np.sum(weight * values))
+
+
+def _product_of(one: np.ndarray, other: np.ndarray, weight: np.ndarray) -> float:
+    return float(np.sum(weight * one * other))
