@@ -1,2 +1,0 @@
-import{$b as g,Ec as j,Gb as f,Gd as l,Hc as k,Pd as m,U as d,ac as h,bb as e,ce as n,fe as o,lc as i,n as b,v as c}from"./chunk-2T3XAXK4.js";import"./chunk-HZWNA2UL.js";import"./chunk-IAFF6U4V.js";import{L as a}from"./chunk-CVPOIOYL.js";import"./chunk-SZHINRPN.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-7D29658E.js.map
