@@ -51,11 +51,11 @@ Tank.ahead = function* ({ id }) {
   const tank = walk(live_room).find((one) => one.id === id);
   if (!tank) return;
   yield* advise_ahead([tank]);
-  yield;
   // The primary button may lead to it.
   next_tank(id);
   yield;
   long_run(advice_for(tank).facts);
+  yield;
 };
 
 /** @param {{tank: Tank}} props */

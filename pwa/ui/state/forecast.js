@@ -138,10 +138,10 @@ export function advice_for(tank) {
 export function* advise_ahead(tanks) {
   for (const tank of tanks) {
     if (!room.value.is_ready(tank.id) || gathered.has(tank.id)) continue;
-    yield;
     yield* gathering(tank);
     yield;
     advice_for(tank);
+    yield;
   }
 }
 
