@@ -37,11 +37,11 @@ export const first_of = (bundle) => ({
 /** @param {Bundle} bundle @returns {Rest} what `first_of` leaves out */
 export const rest_of = ({ calc, records, tables: { constants, sources } }) => ({
   calc,
-  records: Object.fromEntries(Object.entries(records).filter(([, { fields }]) => fields.some(is_open))),
+  records: each(Object.fromEntries(Object.entries(records).filter(([, { fields }]) => fields.some(is_open))), quiet),
   tables: { constants, sources },
 });
 
-/** @param {Bundle} first @param {Rest} rest @returns {Bundle} the whole again */
+/** @param {Bundle} first @param {Rest} rest @returns {Bundle} the whole again, but for what each kind is for */
 export const together = (first, rest) => ({
   ...first,
   calc: rest.calc,
@@ -62,7 +62,10 @@ const bare_contract = ({ name, title, moment, inputs, outputs, rules, notes, ref
 const is_open = (spec) => spec.type === "object" && (Boolean(spec.open) || spec.fields.some(is_open));
 
 /** @param {Kind} kind @returns {Kind} */
-const bare_kind = (kind) => ({ ...kind, fields: kind.fields.map(bare_inside) });
+const bare_kind = (kind) => ({ ...quiet(kind), fields: kind.fields.map(bare_inside) });
+
+/** What a kind is for is said to those who write to the API, on no page. @param {Kind} kind @returns {Kind} */
+const quiet = (kind) => ({ ...kind, purpose: "" });
 
 /** Without what the fields of open objects show. @param {Field} spec @returns {Field} */
 const bare_inside = (spec) =>

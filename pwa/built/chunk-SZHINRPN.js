@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-CE04E4B8.json",de:"/built/shared-first-de-7E39228C.json",fr:"/built/shared-first-fr-AE6973C9.json"},rest:{en:"/built/shared-rest-en-1CF2ED3E.json",de:"/built/shared-rest-de-6967598F.json",fr:"/built/shared-rest-fr-6B536B69.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-SZHINRPN.js.map
