@@ -1,2 +1,0 @@
-import{Gc as j,Hb as f,Id as l,Jc as k,Rd as m,Ud as n,V as d,Vd as o,ac as g,bc as h,cb as e,mc as i,o as b,w as c}from"./chunk-CHXBEIRW.js";import"./chunk-HZWNA2UL.js";import"./chunk-7MQBDFEH.js";import{L as a}from"./chunk-ACNHLQSA.js";import"./chunk-EHBDNMSN.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-4C6C84F0.js.map

@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-BCCD6654.json",de:"/built/shared-first-de-235C8F02.json",fr:"/built/shared-first-fr-3BD39E3C.json"},rest:{en:"/built/shared-rest-en-235C9971.json",de:"/built/shared-rest-de-0A92E496.json",fr:"/built/shared-rest-fr-FEFBFDDE.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-EHBDNMSN.js.map

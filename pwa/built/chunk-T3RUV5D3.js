@@ -1,0 +1,2 @@
+var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-C8C034DF.json",de:"/built/shared-first-de-6AB8E4CF.json",fr:"/built/shared-first-fr-D0AF51ED.json"},rest:{en:"/built/shared-rest-en-51427447.json",de:"/built/shared-rest-de-EE36DC79.json",fr:"/built/shared-rest-fr-BA6F1037.json"}};export{i as a,a as b};
+//# sourceMappingURL=chunk-T3RUV5D3.js.map
