@@ -3,7 +3,8 @@
 from playwright.sync_api import expect
 
 INVITE = """async (role) => {
-  const { live: { room }, people: { invite } } = await app();
+  const { live: { room }, people } = await app();
+  const { invite } = await people();
   return (await invite(room.value, { role, hours: 1 })).link;
 }"""
 

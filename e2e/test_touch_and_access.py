@@ -151,7 +151,8 @@ def furnished(browser, shared_server):
 def ids(furnished):
     """The ids that EXAMPLES leaves open."""
     return furnished.page.evaluate("""async () => {
-      const { live: { room }, people: { people } } = await app();
+      const { live: { room }, people: fetch_people } = await app();
+      const { people } = await fetch_people();
       const [photo, reading, note] = ["photo", "reading", "note"].map((kind) => room.value.all(kind)[0].id);
       const me = room.value.me().id;
       const other = (await people(room.value)).find(({ id }) => id !== me).id;

@@ -13,6 +13,7 @@ import { keep_language, speak_of_all, spoken } from "./ui/state/language.js";
 import { hear_install_offer, look_if_kept } from "./ui/state/home_screen.js";
 import { keep_time, room, show } from "./ui/state/live.js";
 import { Missing } from "./ui/missing.js";
+import { pause, step_by_step } from "./ui/state/pause.js";
 import { address, arrived, match, start } from "./ui/state/router.js";
 import { ignore_ghosts, tap } from "./ui/state/tap.js";
 import { keep_timers } from "./ui/state/timers.js";
@@ -40,11 +41,15 @@ async function turn() {
     screens.get(fetch_screen) ?? fetch_page(fetch_screen, url),
     records_of(url.pathname, hit.parts),
   ]).catch((failed) => [void console.error(failed)]);
+  const props = props_of?.(hit.parts, url, { enter }) ?? {};
+  // What fails here fails again as the page is drawn, and is told there.
+  const ahead = /** @type {Iterable<unknown>} */ (screen?.ahead?.(props) ?? []);
+  await step_by_step(ahead).catch(console.warn);
   // The keeper may have turned to another page meanwhile.
   if (url.href !== new URL(address.value, location.origin).href) return;
   if (!screen) return show_page(url, Broken, { path: url.pathname, why: "notice.page_missing" });
   screens.set(fetch_screen, screen);
-  show_page(url, screen, props_of?.(hit.parts, url, { enter }) ?? {});
+  show_page(url, screen, props);
 }
 
 /**
@@ -86,6 +91,11 @@ function show_page(url, screen, props) {
   const first = page.peek() === null;
   page.value = { path: url.pathname, screen, props };
   arrived({ first });
+  if (!first) return;
+  // Until now index.html's own words stand there.
+  const app = /** @type {HTMLElement} */ (document.getElementById("app"));
+  app.replaceChildren();
+  render(html`<${Spoken} />`, app);
 }
 
 /**
@@ -141,6 +151,7 @@ async function enter(id) {
 }
 
 async function main() {
+  await pause();
   const language = keep_language();
   const say_blocked = () => say_before_the_start(t("notice.blocked"));
   const phone = this_phone({
@@ -160,9 +171,6 @@ async function main() {
   address.subscribe(() => void turn());
   fetch_the_rest();
   document.getElementById("not-yet")?.remove();
-  const app = /** @type {HTMLElement} */ (document.getElementById("app"));
-  app.replaceChildren();
-  render(html`<${Spoken} />`, app);
 }
 
 /** Store the shell. A new version waits until the keeper accepts it by a tap. */
@@ -202,7 +210,6 @@ export * as contracts from "./contracts.js";
 export * as facts from "./advice/facts.js";
 export * as questions from "./advice/forecast/questions.js";
 export * as today from "./advice/today.js";
-export * as people from "./data/people.js";
 export * as words from "./i18n/words.js";
 export * as language from "./ui/state/language.js";
 export * as live from "./ui/state/live.js";
@@ -210,4 +217,5 @@ export * as measures from "./ui/state/measures.js";
 export * as record from "./ui/state/record.js";
 export * as router from "./ui/state/router.js";
 export * as taps from "./ui/state/tap.js";
+export { people } from "./routes.js";
 export { ROUTES, open_room, sync };

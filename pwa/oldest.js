@@ -10,8 +10,11 @@
     "findLast" in Array.prototype &&
     "indexedDB" in window &&
     CSS.supports("container-type", "inline-size")
-  )
+  ) {
+    // The first use of a browser's number formats takes long: here it passes while the app is on its way.
+    new Intl.NumberFormat(navigator.language);
     return;
+  }
   /** @param {string} id @param {boolean} shown */
   function show(id, shown) {
     var part = document.getElementById(id);

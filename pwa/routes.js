@@ -5,16 +5,17 @@
 
 /** @typedef {{enter: (id?: string) => Promise<void>}} App what a screen may ask of the app itself */
 /**
- * @typedef {(props: any) => unknown} Screen a component; `any`, because each takes props of its own
+ * @typedef {(props: any) => unknown} OfProps `any`, because each takes props of its own
+ * @typedef {OfProps & {ahead?: OfProps}} Screen a component; `ahead`: what it works out before it is shown, in steps
  * @typedef {(parts: Record<string, string>, url: URL, app: App) => Record<string, unknown>} Props
  */
 
 /**
  * The screens of one place, by name.
- * @template {Record<string, Screen>} Place @param {() => Promise<Place>} fetch_place
+ * @template {Record<string, unknown>} Place @param {() => Promise<Place>} fetch_place
  * @returns {(name: keyof Place & string) => () => Promise<Screen>}
  */
-const of_place = (fetch_place) => (name) => async () => (await fetch_place())[name];
+const of_place = (fetch_place) => (name) => async () => /** @type {Screen} */ ((await fetch_place())[name]);
 
 const alarm = of_place(() => import("./places/alarm.js"));
 const bench = of_place(() => import("./places/bench.js"));
@@ -26,6 +27,9 @@ const round = of_place(() => import("./places/round.js"));
 const setup = of_place(() => import("./places/setup.js"));
 const tank = of_place(() => import("./places/tank.js"));
 const tasks = of_place(() => import("./places/tasks.js"));
+
+/** For the browser stories: what the Room place asks the server about people. */
+export const people = async () => (await import("./places/room.js")).people;
 
 /** @type {Props} */
 const of_id = ({ id }) => ({ key: id, id });

@@ -282,9 +282,11 @@ function page(index, language, style, [app, ...first], ahead) {
   );
   const head = [
     `<link rel="stylesheet" href="/built/${style}">`,
-    ...first.map((name) => `<link rel="modulepreload" href="/built/${name}" fetchpriority="low">`),
     ...links,
-    `<script type="module" src="/built/${app}" fetchpriority="low"></script>`,
+    // Each is run for itself, so that none holds the page up for long: first those that the others need.
+    ...[app, ...first]
+      .reverse()
+      .map((name) => `<script type="module" src="/built/${name}" fetchpriority="low"></script>`),
   ];
   const bare = index
     .replace(/^ *<link rel="stylesheet".*\n/gm, "")

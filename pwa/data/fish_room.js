@@ -6,6 +6,7 @@
 /** @import { Change } from "./write.js" */
 import { records } from "../contracts.js";
 import { bring_again } from "./bring_back.js";
+import { together } from "./database.js";
 import { identity, join as join_by, make_room as make_by, refresh_me, wake } from "./identity.js";
 import { mirror_name } from "./mirror.js";
 import { again, discard, undiscard } from "./outbox.js";
@@ -142,13 +143,18 @@ export class FishRoom {
    */
   async write(changes, pictures = []) {
     const ready = await Promise.all(pictures.map(ready_photo));
+    if (ready.length === 0) {
+      const [written, offset] = await this.phone.database.write(WRITE_STORES, (t) =>
+        together([() => this.#queue(t, changes), () => t.device.get("offset")]),
+      );
+      await this.#cache.written(written, offset?.ms ?? 0);
+      return written.map(({ id }) => id);
+    }
     const all = [...changes, ...ready.map(({ change }) => change)];
-    const records = await (ready.length
-      ? this.phone.database.write(WRITE_AND_PHOTOS, async (t) => {
-          await keep_photos(t, this.id, ready);
-          return this.#queue(t, all);
-        })
-      : this.phone.database.write(WRITE_STORES, async (t) => this.#queue(t, all)));
+    const records = await this.phone.database.write(WRITE_AND_PHOTOS, async (t) => {
+      await keep_photos(t, this.id, ready);
+      return this.#queue(t, all);
+    });
     await this.#cache.saved(records);
     return records.map(({ id }) => id);
   }

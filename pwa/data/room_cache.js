@@ -68,6 +68,7 @@ export class RoomCache {
   /** @type {Set<() => void>} */ #writers = new Set();
   // Reads follow one another, so that an older one never replaces a newer.
   /** @type {Promise<void>} */ #reading = Promise.resolve();
+  /** How many of them are not done. */ #going = 0;
   /** @type {Promise<void> | null} a read of everything that has not begun */ #reading_all = null;
   #closed = false;
   #unhear = () => {};
@@ -185,9 +186,41 @@ export class RoomCache {
     return this.reread(keys);
   }
 
+  /**
+   * A write was saved: show it as it was written, without reading it again.
+   * @param {import("./write.js").Standing[]} written the records of its changes
+   * @param {number} offset_ms to the server's clock
+   */
+  async written(written, offset_ms) {
+    // A reading that goes on may know more already; and another tank's water may have gone into one that is held.
+    if (this.#going > 0 || written.some(({ kind }) => kind === "water_change")) return this.saved(written);
+    this.#hold(written);
+    this.state = { ...this.state, offset_ms };
+    this.#tell();
+    this.phone.tell({ room: this.id, keys: keys_of(written) });
+    this.#wrote();
+  }
+
+  /** @param {import("./write.js").Standing[]} written */
+  #hold(written) {
+    const place = settled(this.state.room);
+    const known = new Set(this.state.entries.map(({ n }) => n));
+    /** @type {Entry[]} */ const fresh = [];
+    for (const { kind, id, row, entries } of new Set(written)) {
+      const local = entries.filter((entry) => entry.state !== undefined || entry.seq > place);
+      this.#held.put(kind, id, fold(row, local));
+      for (const entry of local) if (entry.state !== undefined && !known.has(entry.n)) fresh.push(entry);
+    }
+    this.state = { ...this.state, entries: [...this.state.entries, ...fresh] };
+  }
+
   /** A write was saved: a read that fails afterwards must not be reported as a failed write. @param {Keys} keys */
   async saved(keys) {
-    await this.refresh(keys).catch((failed) => console.warn("Saved, but not yet shown:", failed));
+    await this.refresh(keys && keys_of(keys)).catch((failed) => console.warn("Saved, but not yet shown:", failed));
+    this.#wrote();
+  }
+
+  #wrote() {
     this.phone.keep?.();
     for (const listener of this.#writers) listener();
   }
@@ -210,7 +243,11 @@ export class RoomCache {
 
   /** Do `work` after all reading that was asked for before. @param {() => Promise<void>} work */
   #after(work) {
-    this.#reading = this.#reading.catch(() => {}).then(work);
+    this.#going += 1;
+    this.#reading = this.#reading
+      .catch(() => {})
+      .then(work)
+      .finally(() => (this.#going -= 1));
     return this.#reading;
   }
 
@@ -439,6 +476,8 @@ function unlike(before, now) {
   return [...then, ...here].filter(([name]) => !(then.has(name) && here.has(name))).map(([, op]) => op);
 }
 
+/** Which records these are, and no more of them. @param {RecordKey[]} keys @returns {RecordKey[]} */
+const keys_of = (keys) => keys.map(({ kind, id }) => ({ kind, id }));
 /** @param {RecordKey} key */
 const name_of = ({ kind, id }) => `${kind}/${id}`;
 /** @param {RoomEntry | null} room */

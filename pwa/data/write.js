@@ -1,7 +1,7 @@
 /** Writing: check what the keeper recorded, then queue all of it in one transaction, or none of it. */
 /** @import { Field, FieldError } from "../contracts.js" */
 /** @import { Kind } from "../types/contract.js" */
-/** @import { Fields, In, RecordKey, Role } from "../types/stores.js" */
+/** @import { Entry, Fields, In, KeptEntry, Role } from "../types/stores.js" */
 import { InvalidInput, allowed, check_fields, kind_of, records } from "../contracts.js";
 import { take } from "./clock.js";
 import { NotSaved, together } from "./database.js";
@@ -26,44 +26,61 @@ export async function corrected_now(t, phone) {
   return phone.now() + ((await t.device.get("offset"))?.ms ?? 0);
 }
 
+/** @typedef {Awaited<ReturnType<typeof standing>>} Standing */
+
 /**
- * Queue changes.
+ * Queue changes. What they need is read at once, and what they change is stored at once: each wait for the storage
+ * takes a way to the browser and back.
  * @param {In<"rows" | "outbox" | "kept" | "device">} t @param {Phone} phone @param {string} room_id
  * @param {Change[]} changes
- * @returns {Promise<RecordKey[]>} the records, in the order given
+ * @returns {Promise<Standing[]>} the records as they are now, in the order of the changes
  * @throws {InvalidInput} with `index` of the change; then nothing is queued
  */
 export async function queue(t, phone, room_id, changes) {
-  const [now, identity] = await together([() => corrected_now(t, phone), () => t.device.get("identity")]);
+  const [now, identity, there] = await together([
+    () => corrected_now(t, phone),
+    () => t.device.get("identity"),
+    () => all_standing(t, room_id, changes),
+  ]);
   // The browser has cleared the storage under the open page.
   if (!identity) throw new NotSaved("storage");
   const stamps = await take(t, now, identity.device, changes.length);
-  const written = [];
+  /** @type {{entry: Omit<Entry, "n">, record: Standing}[]} */ const made = [];
   for (const [index, change] of changes.entries()) {
     try {
-      const { creates, op } = await checked(t, phone, room_id, change, now, stamps[index]);
+      const id = change.id ?? uuid7(now, phone.random);
+      const record = there.get(name_of(change.kind, id)) ?? unknown(change.kind, id);
+      const { creates, op } = checked(phone, { ...change, id }, record, now, stamps[index]);
       const by = identity.keeper?.id ?? null;
-      await t.outbox.add({ room: room_id, state: "waiting", by, at: iso_of(now), creates, op });
-      written.push({ kind: op.kind, id: op.id });
+      made.push({ entry: { room: room_id, state: "waiting", by, at: iso_of(now), creates, op }, record });
+      there.set(name_of(op.kind, id), record);
+      if (op.type === "put") add_names(record, op.fields);
     } catch (failed) {
       if (failed instanceof InvalidInput) Object.assign(failed, { index });
       throw failed;
     }
   }
-  return written;
+  const numbers = await together(
+    made.map(
+      ({ entry }) =>
+        () =>
+          t.outbox.add(entry),
+    ),
+  );
+  for (const [index, { entry, record }] of made.entries())
+    record.entries.push(/** @type {Entry} */ ({ ...entry, n: numbers[index] }));
+  return made.map(({ record }) => record);
 }
 
 /**
  * The op of one change.
- * @param {In<"rows" | "outbox" | "kept">} t @param {Phone} phone @param {string} room_id @param {Change} change
+ * @param {Phone} phone @param {Change & {id: string}} change @param {Standing} record that it changes
  * @param {number} now @param {string} stamp
  */
-async function checked(t, phone, room_id, change, now, stamp) {
+function checked(phone, change, { exists, names, row }, now, stamp) {
   const known = Object.keys(records());
   if (!known.includes(change.kind)) throw invalid("kind", "is not known here", known.join(", "));
   const spec = kind_of(change.kind);
-  const id = change.id ?? uuid7(now, phone.random);
-  const { exists, names, row } = await standing(t, room_id, change.kind, id);
   /** @type {Fields} */ let fields = {};
   if (change.type === "put") fields = checked_fields(spec, { ...change.fields }, exists, names, iso_of(now));
   else if (change.type !== "del" && change.type !== "restore")
@@ -74,7 +91,7 @@ async function checked(t, phone, room_id, change, now, stamp) {
     op: {
       op: uuid7(now, phone.random),
       kind: change.kind,
-      id,
+      id: change.id,
       type: change.type,
       fields,
       stamp,
@@ -85,7 +102,20 @@ async function checked(t, phone, room_id, change, now, stamp) {
 }
 
 /**
- * Whether a record is there already, the names of its fields, and its row.
+ * The records that changes name, by kind and id.
+ * @param {In<"rows" | "outbox" | "kept">} t @param {string} room_id @param {Change[]} changes
+ * @returns {Promise<Map<string, Standing>>}
+ */
+async function all_standing(t, room_id, changes) {
+  const named = changes.flatMap(({ kind, id }) =>
+    id !== undefined && Object.hasOwn(records(), kind) ? { kind, id } : [],
+  );
+  const found = await Promise.all(named.map(({ kind, id }) => standing(t, room_id, kind, id)));
+  return new Map(found.map((record) => [name_of(record.kind, record.id), record]));
+}
+
+/**
+ * Whether a record is there already, the names of its fields, its row, and its ops.
  * @param {In<"rows" | "outbox" | "kept">} t @param {string} room_id @param {string} kind @param {string} id
  */
 async function standing(t, room_id, kind, id) {
@@ -95,10 +125,23 @@ async function standing(t, room_id, kind, id) {
     () => t.outbox.index("record").getAll(key),
     () => t.kept.index("record").getAll(key),
   ]);
-  const puts = [...waiting, ...shared].filter((entry) => entry.op.type === "put");
-  const names = new Set([...Object.keys(row?.fields ?? {}), ...puts.flatMap((entry) => Object.keys(entry.op.fields))]);
-  return { exists: Boolean(row) || puts.length > 0, names, row };
+  /** @type {(Entry | KeptEntry)[]} */ const entries = [...shared, ...waiting];
+  const record = { kind, id, row, entries, exists: Boolean(row), names: new Set(Object.keys(row?.fields ?? {})) };
+  for (const { op } of entries) if (op.type === "put") add_names(record, op.fields);
+  return record;
 }
+
+/** A record that nobody has written yet. @param {string} kind @param {string} id @returns {Standing} */
+const unknown = (kind, id) => ({ kind, id, row: undefined, entries: [], exists: false, names: new Set() });
+
+/** @param {Pick<Standing, "exists" | "names">} record @param {Fields} fields that are put into it */
+function add_names(record, fields) {
+  record.exists = true;
+  for (const name of Object.keys(fields)) record.names.add(name);
+}
+
+/** @param {string} kind @param {string} id */
+const name_of = (kind, id) => `${kind}/${id}`;
 
 /**
  * The fields as they will be sent. A change names only what changes; null empties an optional field.

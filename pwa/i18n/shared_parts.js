@@ -24,24 +24,24 @@ export const first_of = (bundle) => ({
   ...bundle,
   calc: each(Object.fromEntries(Object.entries(bundle.calc).filter(([name]) => !LATER.includes(name))), bare_contract),
   records: each(bundle.records, bare_kind),
-  tables: {
+  tables: quiet_tables({
     ...bundle.tables,
     constants: { ...bundle.tables.constants, groups: each(bundle.tables.constants.groups, bare_group) },
     sources: {
       ...bundle.tables.sources,
       sources: each(bundle.tables.sources.sources, ({ provenance }) => ({ title: "", provenance })),
     },
-  },
+  }),
 });
 
 /** @param {Bundle} bundle @returns {Rest} what `first_of` leaves out */
 export const rest_of = ({ calc, records, tables: { constants, sources } }) => ({
   calc,
-  records: Object.fromEntries(Object.entries(records).filter(([, { fields }]) => fields.some(is_open))),
-  tables: { constants, sources },
+  records: each(Object.fromEntries(Object.entries(records).filter(([, { fields }]) => fields.some(is_open))), quiet),
+  tables: quiet_tables({ constants, sources }),
 });
 
-/** @param {Bundle} first @param {Rest} rest @returns {Bundle} the whole again */
+/** @param {Bundle} first @param {Rest} rest @returns {Bundle} the whole again, but for each purpose */
 export const together = (first, rest) => ({
   ...first,
   calc: rest.calc,
@@ -62,7 +62,14 @@ const bare_contract = ({ name, title, moment, inputs, outputs, rules, notes, ref
 const is_open = (spec) => spec.type === "object" && (Boolean(spec.open) || spec.fields.some(is_open));
 
 /** @param {Kind} kind @returns {Kind} */
-const bare_kind = (kind) => ({ ...kind, fields: kind.fields.map(bare_inside) });
+const bare_kind = (kind) => ({ ...quiet(kind), fields: kind.fields.map(bare_inside) });
+
+/** What a kind or a table is for is said to those who write to the API, on no page. @template T @param {T} one */
+const quiet = (one) => ({ ...one, purpose: "" });
+
+/** @template {Partial<Bundle["tables"]>} T @param {T} tables @returns {T} */
+const quiet_tables = (tables) =>
+  /** @type {T} */ (/** @type {unknown} */ (each(/** @type {Record<string, object>} */ (tables), quiet)));
 
 /** Without what the fields of open objects show. @param {Field} spec @returns {Field} */
 const bare_inside = (spec) =>

@@ -5,7 +5,7 @@ export { Install } from "../screens/install.js";
 export { Invite } from "../screens/invite.js";
 export { Join } from "../screens/join.js";
 export { NeedsYou } from "../screens/needs_you.js";
-export { People } from "../screens/people.js";
+export { People, people } from "../screens/people.js";
 export { Person } from "../screens/person.js";
 export { Room } from "../screens/room.js";
 export { Rooms } from "../screens/rooms.js";

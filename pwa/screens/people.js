@@ -72,3 +72,6 @@ function OpenInvites({ people }) {
     </section>`
   );
 }
+
+// For the browser stories, as in app.js.
+export * as people from "../data/people.js";

@@ -10,6 +10,7 @@ import { day, short, t } from "../i18n/words.js";
 import { FeedAll } from "../ui/feed_all.js";
 import { HomeScreenCard } from "../ui/home_screen_card.js";
 import { Icon } from "../ui/icon.js";
+import { advise_ahead } from "../ui/state/forecast.js";
 import { all, live_room, now, room, taking_in } from "../ui/state/live.js";
 import { ManyTanks, looked_at } from "../ui/many_tanks.js";
 import { Page } from "../ui/page.js";
@@ -48,6 +49,8 @@ export function Round() {
       <${HomeScreenCard} />
     <//>`;
 }
+
+Round.ahead = () => advise_ahead(walk(live_room));
 
 /** How much of a room that is taken in for the first time is here. */
 function TakingIn() {

@@ -1,5 +1,6 @@
 /** One tank: what to do now and why, then its latest figures. */
 import { html } from "../vendor/preact.js";
+import { walk } from "../advice/facts.js";
 import { SELDOM, TESTED } from "../advice/journal/test_order.js";
 import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
 import { basis_of, is_watched } from "../advice/level.js";
@@ -7,11 +8,11 @@ import { long_run } from "../advice/life/long_run.js";
 import { stock_of } from "../advice/life/stock.js";
 import { named, t, when } from "../i18n/words.js";
 import { figure, level_said, litres_said, parameter_name } from "../ui/words/figures.js";
-import { advice_for } from "../ui/state/forecast.js";
+import { advice_for, advise_ahead } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { counted } from "../ui/words/life_said.js";
 import { nitrate_said } from "../ui/words/long_run_said.js";
-import { get, now, room } from "../ui/state/live.js";
+import { get, live_room, now, room } from "../ui/state/live.js";
 import { Missing } from "../ui/missing.js";
 import { next_tank } from "../ui/state/next_stop.js";
 import { Page } from "../ui/page.js";
@@ -44,6 +45,18 @@ export function Tank({ id }) {
   if (planned(tank)) return html`<${SetupOverview} tank=${as_planned(tank)} />`;
   return html`<${Running} key=${id} tank=${tank} />`;
 }
+
+/** @param {{id: string}} props */
+Tank.ahead = function* ({ id }) {
+  const tank = walk(live_room).find((one) => one.id === id);
+  if (!tank) return;
+  yield* advise_ahead([tank]);
+  // The primary button may lead to it.
+  next_tank(id);
+  yield;
+  long_run(advice_for(tank).facts);
+  yield;
+};
 
 /** @param {{tank: Tank}} props */
 function Running({ tank }) {

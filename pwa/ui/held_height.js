@@ -4,6 +4,7 @@
  */
 import { useLayoutEffect, useRef } from "../vendor/preact.js";
 import { draft } from "./state/draft.js";
+import { next_frame } from "./state/pause.js";
 import { settle } from "./state/tap.js";
 
 /** Heights in px, by the name of the words and the width of the screen. */
@@ -28,20 +29,41 @@ export function use_held_height(name, last_word) {
     const box = place.current;
     if (!box) return;
     box.setAttribute("aria-busy", String(!last_word));
-    const width = innerWidth;
-    const key = `${name} ${width}`;
-    const before = stood.current.width === width ? stood.current.height : 0;
-    const hidden_below =
-      box.getBoundingClientRect().bottom >=
-      (document.querySelector(".foot")?.getBoundingClientRect().top ?? innerHeight);
-    box.style.minHeight = "";
-    const own = box.offsetHeight;
-    if (last_word && heights.peek()[key] !== own) heights.value = { ...heights.peek(), [key]: own };
-    const kept = last_word ? (hidden_below ? 0 : before) : Math.max(before, heights.peek()[key] ?? 0);
+    unmeasured.set(box, { name, last_word, stood: stood.current });
+    // Where nothing stood before, no tap can have been aimed at it.
+    if (stood.current.height || !next_frame || document.hidden) queueMicrotask(measure_all);
+    else next_frame(measure_all);
+  });
+  return place;
+}
+
+/** @typedef {{name: string, last_word: boolean, stood: {width: number, height: number}}} Words */
+/** Words that were drawn anew and are not measured yet, by their place. @type {Map<HTMLElement, Words>} */
+const unmeasured = new Map();
+
+/** Before they are seen, and all at once: each change between two measures makes the browser lay the page out anew. */
+function measure_all() {
+  for (const box of unmeasured.keys()) if (!box.isConnected) unmeasured.delete(box);
+  if (unmeasured.size === 0) return;
+  const width = innerWidth;
+  const foot = document.querySelector(".foot")?.getBoundingClientRect().top ?? innerHeight;
+  const all = [...unmeasured].map(([box, words]) => ({
+    ...{ box, words, key: `${words.name} ${width}` },
+    before: words.stood.width === width ? words.stood.height : 0,
+    hidden_below: box.getBoundingClientRect().bottom >= foot,
+  }));
+  unmeasured.clear();
+  for (const { box } of all) box.style.minHeight = "";
+  const own_heights = all.map(({ box }) => box.offsetHeight);
+  const measured = { ...heights.peek() };
+  for (const [i, { box, words, key, before, hidden_below }] of all.entries()) {
+    const own = own_heights[i];
+    if (words.last_word) measured[key] = own;
+    const kept = words.last_word ? (hidden_below ? 0 : before) : Math.max(before, measured[key] ?? 0);
     const height = Math.max(own, kept);
     box.style.minHeight = `${height}px`;
     if (before > 0 && height !== before && !hidden_below) settle();
-    stood.current = { width, height };
-  });
-  return place;
+    Object.assign(words.stood, { width, height });
+  }
+  if (Object.keys(measured).some((key) => measured[key] !== heights.peek()[key])) heights.value = measured;
 }

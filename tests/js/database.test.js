@@ -31,7 +31,7 @@ test("a write that is cut off at any request leaves nothing behind", async () =>
     );
     if (!survived) assert.deepEqual(await stored(phone, "outbox", "device"), before, `cut at request ${cut}`);
   }
-  assert.ok(cut > 8, `only ${cut} requests`);
+  assert.ok(cut > 7, `only ${cut} requests`);
   assert.equal((await stored(phone, "outbox")).length, 3);
 });
 

@@ -71,6 +71,15 @@ export function belief_input(facts) {
   };
 }
 
+/** @template {BeliefList} [L=BeliefList] @typedef {{entry: Entry<L>, id: string}} Taken */
+/** Lists of which a record says the same whatever else is known. @type {readonly BeliefList[]} */
+const BY_THEMSELVES = ["readings", "feedings"];
+/**
+ * What such records said before, from the same start: of years of records only the new ones are read again.
+ * @type {WeakMap<object, {start: number, at: number, taken: Taken}>}
+ */
+const known = new WeakMap();
+
 /**
  * What the records of one list say to the belief, and those that the calculation refuses.
  * @template {BeliefList} L
@@ -83,14 +92,23 @@ export function belief_input(facts) {
 function entries(list, facts, start, until) {
   const { item, max_items } = input_of("outlook", /** @type {BeliefList} */ (list));
   /** @type {LeftOut[]} */ const left_out = [];
-  /** @type {{entry: Entry<L>, id: string}[]} */ const taken = [];
+  /** @type {Taken<L>[]} */ const taken = [];
   for (const record of facts[list]) {
-    const said = time(record) <= until ? SAYS[list](record, facts) : null;
+    const before = known.get(record);
+    if (before && before.start === start && before.at <= until) {
+      taken.push(/** @type {Taken<L>} */ (before.taken));
+      continue;
+    }
+    const at = time(record);
+    const said = at <= until ? SAYS[list](record, facts) : null;
     if (!said) continue;
-    const entry = /** @type {Entry<L>} */ ({ at_h: (time(record) - start) / HOUR, ...said });
+    const entry = /** @type {Entry<L>} */ ({ at_h: (at - start) / HOUR, ...said });
     const [wrong] = [...check_fields(item.fields, entry).errors, ...strange(entry)];
-    if (!wrong) taken.push({ entry, id: record.id });
-    else
+    if (!wrong) {
+      const one = { entry, id: record.id };
+      taken.push(one);
+      if (BY_THEMSELVES.includes(list)) known.set(record, { start, at, taken: one });
+    } else
       left_out.push({
         list,
         id: record.id,
@@ -260,8 +278,8 @@ const rank = (entry) => ("parameter" in entry ? LEARNT_FROM.indexOf(entry.parame
 
 /**
  * By time; at the same time always alike, whatever order the records come in.
- * @param {{entry: Entry, id: string}} a
- * @param {{entry: Entry, id: string}} b
+ * @param {Taken} a
+ * @param {Taken} b
  */
 const in_order = (a, b) => a.entry.at_h - b.entry.at_h || rank(a.entry) - rank(b.entry) || (a.id < b.id ? -1 : 1);
 

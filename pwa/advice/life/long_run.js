@@ -51,8 +51,18 @@ const FLOOR_KH_DKH = 1;
  * @typedef {{routine: Routine | null, young: boolean, nitrate: Nitrate | null, kh: Hardness | null}} LongRun
  */
 
+/** What was found before; facts are never altered. @type {WeakMap<Facts, LongRun>} */
+const known = new WeakMap();
+
 /** @param {Facts} facts @returns {LongRun} */
 export function long_run(facts) {
+  const found = known.get(facts) ?? found_of(facts);
+  known.set(facts, found);
+  return found;
+}
+
+/** @param {Facts} facts @returns {LongRun} */
+function found_of(facts) {
   const routine = routine_of(facts);
   const rise = rise_of(facts);
   return {

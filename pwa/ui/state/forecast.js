@@ -131,6 +131,20 @@ export function advice_for(tank) {
   return { facts: one.facts, advice: say(tank, one, forecast).advice };
 }
 
+/**
+ * Work out the advice of tanks in steps, before a page first shows it, so that none holds the phone up for long.
+ * @param {readonly Tank[]} tanks
+ */
+export function* advise_ahead(tanks) {
+  for (const tank of tanks) {
+    if (!room.value.is_ready(tank.id) || gathered.has(tank.id)) continue;
+    yield* gathering(tank);
+    yield;
+    advice_for(tank);
+    yield;
+  }
+}
+
 /** The forecast was made from the same before: it need not be worked out again. @type {Forecast} */
 const ANSWERED = { state: "ready", answers: {} };
 
@@ -254,6 +268,15 @@ function keep({ id }, one, said) {
  * @returns {Gathered}
  */
 function gather(tank) {
+  const steps = gathering(tank);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/** The same in steps. @param {Tank} tank @returns {Generator<undefined, Gathered>} */
+function* gathering(tank) {
   const { unit } = shown_in("L");
   const changes = live_room.of("water_change", tank.id);
   const made_of = [
@@ -268,7 +291,9 @@ function gather(tank) {
   if (before?.made_of.length === made_of.length && made_of.every((one, i) => one === before.made_of[i])) return before;
   const facts = { ...facts_of(live_room, tank, now.value), water_unit: unit };
   const rule = today(facts);
+  yield;
   const asked = ask_of(facts, rule);
+  yield;
   const after = { facts, rule, asked, made_of, digests: digests_of(facts, rule, asked), said: null };
   gathered.set(tank.id, after);
   return after;

@@ -8,6 +8,7 @@ import { together } from "../../i18n/shared_parts.js";
 import { in_words } from "../../i18n/shared_texts.js";
 import { choose, chosen, language } from "../../i18n/words.js";
 import { draft } from "./draft.js";
+import { pause } from "./pause.js";
 
 /** @import { Bundle } from "../../contracts.js" */
 
@@ -57,6 +58,8 @@ function speak(wanted) {
 async function speak_now(wanted) {
   await choose(locales(wanted), { all: all_wanted });
   const shared = await shared_texts(language());
+  // The browser's first use of a locale takes long.
+  await pause();
   const marks = { ...marks_of(chosen()), group: "" };
   install(shared, (value) => typed_form(value, marks));
   document.documentElement.lang = chosen();

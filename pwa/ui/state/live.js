@@ -1,6 +1,7 @@
 /** The open fish room and the time of day, as signals: what a component reads here is drawn again when it changes. */
 import { MINUTE } from "../../figures/durations.js";
 import { signal } from "../../vendor/preact.js";
+import { next_frame } from "./pause.js";
 
 /** @typedef {import("../../data/fish_room.js").FishRoom} FishRoom */
 
@@ -28,9 +29,6 @@ export function show(opened) {
     }),
   );
 }
-
-/** The browser's own: a story may set another one that stands still. Without a screen nothing is put off. */
-const next_frame = globalThis.requestAnimationFrame?.bind(globalThis);
 
 /** `work` at once, and for all that comes within the same frame, once more after it. @param {() => void} work */
 function once_a_frame(work) {

@@ -1,2 +1,0 @@
-import{Gc as j,Ib as f,Id as l,Jc as k,Rd as m,W as d,bc as g,cc as h,db as e,ee as n,he as o,n as b,nc as i,v as c}from"./chunk-5JRVY3Y3.js";import"./chunk-HZWNA2UL.js";import"./chunk-7MQMYS6Z.js";import{L as a}from"./chunk-CZVJYDCN.js";import"./chunk-AXOWO3EG.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-D154AB86.js.map

@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-CB429312.json",de:"/built/shared-first-de-2B8B59D2.json",fr:"/built/shared-first-fr-10FF5B19.json"},rest:{en:"/built/shared-rest-en-96E6DD7F.json",de:"/built/shared-rest-de-B807D0AC.json",fr:"/built/shared-rest-fr-901163B0.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-AXOWO3EG.js.map
