@@ -2,7 +2,7 @@
  * Contracts on the phone: check an input by shared_schema/calc/NAME.json and answer.
  * The server's twin is server/limnary/contracts.py: same stages, same words, same order of errors.
  */
-import { calculations } from "./calc/index.js";
+import { first_calculations } from "./calc/first.js";
 import { Refusal } from "./calc/refusal.js";
 import { install as installTables, table } from "./calc/tables.js";
 
@@ -58,6 +58,17 @@ export function install(shared, as_figure = String) {
   bundle = shared;
   figure = as_figure;
   installTables(shared.tables);
+}
+
+/** @type {Partial<typeof import("./calc/index.js").calculations>} */
+let calculations = first_calculations;
+
+/**
+ * Make more calculations known than the first page needs.
+ * @param {typeof import("./calc/index.js").calculations} all
+ */
+export function install_calculations(all) {
+  calculations = all;
 }
 
 /** The bundle in force, for a worker that answers in the same words. */

@@ -161,8 +161,8 @@ async function stylesheet(pwa, index, files) {
 }
 
 /**
- * The scripts: one file with all that the first page needs and a worker does not, one with what both need, one with
- * what several places need, and one for each place.
+ * The scripts: one file with all that the first page needs, one with what several places need, one for each place, and
+ * one for the worker.
  * @param {string} pwa @param {Part[]} parts @param {Files} files
  */
 async function scripts(pwa, parts, files) {
@@ -176,7 +176,7 @@ async function scripts(pwa, parts, files) {
     metafile: /** @type {const} */ (true),
     absWorkingDir: pwa,
     outdir: `${pwa}built`,
-    entryPoints: ["app.js", "workers/outlook_worker.js"],
+    entryPoints: ["app.js"],
     entryNames: "[name]",
     chunkNames: "[name]-[hash]",
     define: {
@@ -186,7 +186,10 @@ async function scripts(pwa, parts, files) {
   };
   const { inputs } = (await esbuild.build(given)).metafile;
   const made = await esbuild.build({ ...given, plugins: [together(pwa, shared_by_places(inputs))] });
-  for (const { path, text } of made.outputFiles) files.set(posix.basename(path), text);
+  // The worker shares no file with the first page, which would otherwise fall into many.
+  const worker = { ...given, entryPoints: ["workers/outlook_worker.js"], splitting: false };
+  const { outputFiles: of_worker } = await esbuild.build(worker);
+  for (const { path, text } of [...made.outputFiles, ...of_worker]) files.set(posix.basename(path), text);
   const outputs = new Map(Object.entries(made.metafile.outputs).map(([path, one]) => [posix.basename(path), one]));
   const imported = (/** @type {string} */ name) =>
     (outputs.get(name)?.imports ?? []).flatMap(({ path, kind }) =>
@@ -242,7 +245,8 @@ function together(pwa, shared) {
   return {
     name: "together",
     setup({ onLoad, onResolve }) {
-      onLoad({ filter: /\/pwa\/places\/\w+\.js$/ }, ({ path }) => {
+      // The calculations that come later need the first page's, too.
+      onLoad({ filter: /\/pwa\/(places\/\w+|calc\/index)\.js$/ }, ({ path }) => {
         const contents = readFileSync(path, "utf8");
         const needs = path.endsWith(FIRST_PAGE) ? "" : `import "../app.js"; import "${SHARED_MODULES}";`;
         return { contents: contents.replace(/$/, `\n${needs}`), loader: "js" };

@@ -4,6 +4,7 @@
  */
 import { equilibrium } from "./carbonate.js";
 import { free_ammonia } from "./free_ammonia.js";
+export { settings } from "./model_settings.js";
 import { constants, table } from "./tables.js";
 
 /** @typedef {Float64Array[]} Cloud one row a quantity, one column a draw */
@@ -11,7 +12,7 @@ import { constants, table } from "./tables.js";
  * @typedef {{growth_1: Float64Array, growth_2: Float64Array, decay: number, share_nh3: Float64Array, share_hno2:
  * Float64Array}} Water what the water of each draw does to its bacteria
  */
-/** @typedef {Readonly<Record<string, number>>} Settings */
+/** @typedef {import("./model_settings.js").Settings} Settings */
 
 export const TAN = 0;
 export const NITRITE = 1;
@@ -36,24 +37,6 @@ export const CO2 = 16;
 export const TOLERANCE = 17;
 export const ALKALI = 18;
 export const ROWS = 19;
-const GROUPS = [
-  "metcalf_eddy_2014",
-  "metcalf_eddy_nitrite_oxidisers",
-  "nitrifier_water",
-  "nitrifier_heat",
-  "park_bae_2009",
-  "nitrous_acid",
-  "belief_water",
-  "timmons_ebeling",
-  "belief_prior",
-  "belief_walk",
-  "belief_reading",
-  "belief_drift",
-  "outlook",
-];
-
-/** Every constant of the outlook by name; tables/constants.json has units and provenance. @returns {Settings} */
-export const settings = () => Object.freeze(Object.assign({}, ...GROUPS.map((group) => constants(group))));
 
 /**
  * Factors of each draw's water on the growth of both groups and on their decay; shares of NH3 and HNO2.

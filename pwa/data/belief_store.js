@@ -4,7 +4,7 @@
  * second.
  */
 /** @import { Store } from "../vendor/idb.js" */
-import { settings } from "../calc/kinetics.js";
+import { settings } from "../calc/model_settings.js";
 import { openDB } from "../vendor/idb.js";
 import { Link } from "./link.js";
 

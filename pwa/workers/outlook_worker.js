@@ -8,9 +8,10 @@
  * Out: {ask, tank_id, answer, kept?}       `kept` only when it changed: store it, a structured clone is enough
  *   or {ask, tank_id, errors}              in the API's own words
  */
-import { InvalidInput, install, run_named } from "../contracts.js";
+import { InvalidInput, install, install_calculations, run_named } from "../contracts.js";
 import { plan_of } from "../calc/change_plan.js";
-import { settings } from "../calc/kinetics.js";
+import { calculations } from "../calc/index.js";
+import { settings } from "../calc/model_settings.js";
 import { outlook_of } from "../calc/outlook.js";
 import { headroom_of } from "../calc/stock_headroom.js";
 import { believed } from "../calc/tank_events.js";
@@ -47,6 +48,7 @@ function answer({ ask, tank_id, name, input, kept }) {
   }
 }
 
+install_calculations(calculations);
 self.addEventListener("message", ({ data }) => {
   if (data.shared) install(data.shared);
   else self.postMessage(answer(data));

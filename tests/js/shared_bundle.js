@@ -1,5 +1,7 @@
 /** The bundle the server serves at /shared.json, read from disk for Node. */
 import { readFileSync, readdirSync } from "node:fs";
+import { calculations } from "../../pwa/calc/index.js";
+import { install_calculations } from "../../pwa/contracts.js";
 
 const root = new URL("../../shared_schema/", import.meta.url);
 const json = (/** @type {string | URL} */ path) => JSON.parse(readFileSync(new URL(path, root), "utf8"));
@@ -16,14 +18,17 @@ export function folder(name) {
 }
 
 /**
+ * The whole bundle; all calculations are known from then on, as on every page but the first.
  * `any`: tests/test_contracts_complete.py checks the form of these files.
  * @returns {import("../../pwa/contracts.js").Bundle}
  */
-export const shared_bundle = () =>
-  /** @type {any} */ ({
+export function shared_bundle() {
+  install_calculations(calculations);
+  return /** @type {any} */ ({
     calc: folder("calc"),
     tables: folder("tables"),
     records: folder("records"),
     messages: json("messages.json"),
     formats: json("formats.json"),
   });
+}

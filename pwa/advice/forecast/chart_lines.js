@@ -3,7 +3,7 @@
  */
 import { HOUR } from "../../figures/durations.js";
 import { interval } from "../../calc/kit_reading.js";
-import { settings } from "../../calc/kinetics.js";
+import { settings } from "../../calc/model_settings.js";
 import { in_nitrogen } from "../../calc/tank_events.js";
 import { is_watched } from "../level.js";
 

@@ -2,7 +2,7 @@
  * When a tank will process its load, and how much more it could, taken from the outlook's answers. Pure.
  */
 import { HOUR } from "../../figures/durations.js";
-import { settings } from "../../calc/kinetics.js";
+import { settings } from "../../calc/model_settings.js";
 
 /** @import { OutlookAnswer, StockHeadroomAnswer } from "../../types/calculations.js" */
 

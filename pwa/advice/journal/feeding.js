@@ -1,5 +1,5 @@
 /** What a tank's meal usually is, which foods the room knows, and what a meal becomes in its water. Pure. */
-import { settings } from "../../calc/kinetics.js";
+import { settings } from "../../calc/model_settings.js";
 import { InvalidInput, run } from "../../contracts.js";
 import { animals_for, mass_of, stock_of } from "../life/stock.js";
 import { limits_at } from "../limits.js";

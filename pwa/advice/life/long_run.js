@@ -6,7 +6,7 @@ import { in_degrees } from "../hardness.js";
 import { as_nitrogen, possible } from "../level.js";
 import { limits_at } from "../limits.js";
 import { bucket_litres, most_at_once } from "../litres.js";
-import { settings } from "../../calc/kinetics.js";
+import { settings } from "../../calc/model_settings.js";
 
 /** @import { Facts } from "../../types/advice.js" */
 /** @import { Answer, Input } from "../../types/contract.js" */

@@ -3,7 +3,7 @@
  */
 import { effect, signal } from "../../vendor/preact.js";
 import { marks_of, typed_form } from "../../figures/number_text.js";
-import { install } from "../../contracts.js";
+import { install, install_calculations } from "../../contracts.js";
 import { together } from "../../i18n/shared_parts.js";
 import { in_words } from "../../i18n/shared_texts.js";
 import { choose, chosen, language } from "../../i18n/words.js";
@@ -56,8 +56,10 @@ function speak(wanted) {
 
 /** @param {string} wanted */
 async function speak_now(wanted) {
+  const calculations = all_wanted ? import("../../calc/index.js") : null;
   await choose(locales(wanted), { all: all_wanted });
   const shared = await shared_texts(language());
+  if (calculations) install_calculations((await calculations).calculations);
   // The browser's first use of a locale takes long.
   await pause();
   const marks = { ...marks_of(chosen()), group: "" };

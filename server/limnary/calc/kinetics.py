@@ -16,13 +16,13 @@ Sources: metcalf_eddy_2014, ekama_wentzel_2008, park_bae_2009, iupac_atomic_weig
 
 import math
 from functools import cache
-from types import MappingProxyType
 from typing import NamedTuple
 
 import numpy as np
 
 from limnary.calc.carbonate import equilibrium
 from limnary.calc.free_ammonia import free_ammonia
+from limnary.calc.model_settings import settings as settings
 from limnary.calc.tables import constants, table
 
 # One row per quantity, one column per draw.
@@ -33,27 +33,6 @@ GROWTH_1, GROWTH_2, HALF_1, HALF_2, DECAY, PH_OFFSET, APPETITE = range(7, 14)
 # (0: a salt, 1: ammonia water).
 KH, SOURCE_KH, CO2, TOLERANCE, ALKALI = range(14, 19)
 ROWS = 19
-_GROUPS = (
-    "metcalf_eddy_2014",
-    "metcalf_eddy_nitrite_oxidisers",
-    "nitrifier_water",
-    "nitrifier_heat",
-    "park_bae_2009",
-    "nitrous_acid",
-    "belief_water",
-    "timmons_ebeling",
-    "belief_prior",
-    "belief_walk",
-    "belief_reading",
-    "belief_drift",
-    "outlook",
-)
-
-
-@cache
-def settings() -> MappingProxyType:
-    """Every constant of the outlook by name; tables/constants.json has units and provenance."""
-    return MappingProxyType({name: value for group in _GROUPS for name, value in constants(group).items()})
 
 
 class Water(NamedTuple):

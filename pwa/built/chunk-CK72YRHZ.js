@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-864BCF88.json",de:"/built/shared-first-de-6295CB7D.json",fr:"/built/shared-first-fr-FA8CD10A.json"},rest:{en:"/built/shared-rest-en-3BF70DA3.json",de:"/built/shared-rest-de-3974AB53.json",fr:"/built/shared-rest-fr-30E26A2C.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-CK72YRHZ.js.map
