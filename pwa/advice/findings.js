@@ -16,7 +16,7 @@ import { bucket_litres, dose_for } from "./litres.js";
 /** @import { Borne } from "./life/bears.js" */
 /** @import { Reading } from "../types/views.js" */
 
-/** @typedef {{facts: Facts, inhabited: boolean, water: Pick<Advice, "state">}} Known */
+/** @typedef {{facts: Facts, inhabited: boolean, water: Pick<Advice, "state" | "reasons">}} Known */
 /** @template {FindingCode} C @typedef {FindingBase & FindingFigures[C]} Found */
 /**
  * @template {FindingCode} [C=FindingCode]
@@ -42,6 +42,8 @@ const STEP_C = 3;
 const STEP_PH = 0.5;
 /** Where carbonate hardness is nearly gone, pH can fall within a day (common practice). */
 const LAST_KH = 1;
+/** Foreseen within so many days, it is said first (assumption). */
+const KH_ENDS_DAYS = 5;
 /** A change of more than this at once can shock the animals (common practice). */
 const LARGEST_CHANGE = 0.55;
 /** Twice the label is too much of a dechlorinator: it takes oxygen with it (assumption). */
@@ -74,6 +76,7 @@ const FINDINGS = [
   ),
   row("dawn", "epa_1986_oxygen", dawn),
   row("kh_gone", "keepers_practice", kh_gone),
+  row("kh_ends", "limnary_outlook", kh_ends),
   row("overdosed", "keepers_practice", overdosed),
   row("large_change", "keepers_practice", large_change),
   row("hiding", "keepers_practice", ({ facts, inhabited }) => (inhabited ? seen(facts, "hiding", "watch") : null)),
@@ -84,7 +87,7 @@ const FINDINGS = [
 /**
  * Every finding of a tank, the worst first.
  * @param {Facts} facts
- * @param {Pick<Advice, "state">} water what its ammonia, nitrite and nitrate want
+ * @param {Pick<Advice, "state" | "reasons">} water what its ammonia, nitrite and nitrate want, and why
  * @returns {Finding[]}
  */
 export function findings_of(facts, water) {
@@ -353,7 +356,14 @@ function deaths({ facts }) {
 /** Deaths that the water did not cause. */
 const NO_ALARM = ["age", "jumped"];
 
-/** @param {Known} known @returns {Found<"kh_gone"> | null} */
+/** @param {Known} known @returns {Found<"kh_ends"> | null} */
+function kh_ends({ facts, water }) {
+  const foreseen = water.reasons.find(({ code }) => code === "kh_gone");
+  if (foreseen?.code !== "kh_gone" || foreseen.count > KH_ENDS_DAYS || kh_gone({ facts })) return null;
+  return { urgency: "watch", count: foreseen.count };
+}
+
+/** @param {Pick<Known, "facts">} known @returns {Found<"kh_gone"> | null} */
 function kh_gone({ facts }) {
   const read = newest(facts, "kh", FRESH_PH);
   const dkh = read && in_degrees(read);

@@ -16,6 +16,8 @@ import { bucket_litres, dose_for, most_at_once } from "./litres.js";
 const RISK = 0.1;
 /** Where no change is enough, the next test comes this soon (assumption). */
 const SOON_HOURS = 12;
+/** Hardness that will be used up within so many days is said (assumption). */
+const KH_SAID_DAYS = 14;
 /** What the contracts call the three: ammonia is limited as free ammonia. @type {Record<Watched, Species>} */
 const SPECIES_OF = { total_ammonia: "nh3", nitrite: "nitrite", nitrate: "nitrate" };
 const QUICK_SPECIES = QUICK.map((parameter) => SPECIES_OF[parameter]);
@@ -120,6 +122,12 @@ function signs_of(rule, asked, { plan, next }, doubt) {
   };
 }
 
+/** When carbonate hardness is likely used up, if that is soon. @param {Asked} asked @param {AheadAnswer} next */
+function hardness_reason({ records }, { kh_gone_h }) {
+  const days = kh_gone_h ? (kh_gone_h.p50 - records.now_h) / 24 : Infinity;
+  return days <= KH_SAID_DAYS ? [{ code: /** @type {const} */ ("kh_gone"), count: Math.max(1, Math.round(days)) }] : [];
+}
+
 /** The share of the water that the plan changes now. @param {PlanAnswer} plan */
 const fraction_of = (plan) => plan.several?.fraction_each ?? plan.fraction;
 
@@ -222,6 +230,7 @@ function reasons(facts, rule, advice, asked, { plan, next }) {
   return [
     ...(doubt ? [doubt_reason(doubt)] : []),
     ...said,
+    ...hardness_reason(asked, next),
     ...(litres > 0 ? after_change(plan, chances) : []),
     ...(advice.act === "hold"
       ? rule.reasons.filter(({ code }) => code === "source_worse" || code === "brings_over")

@@ -133,6 +133,10 @@ export const de = {
     "{parameter} zeigte {read}, {at}, erwartet war {low} bis {high}. Entweder ging der Test schief, oder im Becken ist etwas passiert. Der nächste Test zeigt es.",
   "why.prior":
     "Dieses Becken wurde noch nie getestet: Das sind übliche Werte für ein solches Becken. Ein Test sagt mehr.",
+  "why.kh_gone": {
+    one: "Die Karbonathärte ist in etwa {count} Tag aufgebraucht. Dann fällt der pH, und die Bakterien stocken.",
+    other: "Die Karbonathärte ist in etwa {count} Tagen aufgebraucht. Dann fällt der pH, und die Bakterien stocken.",
+  },
   "why.few": "Noch gibt es wenige Messwerte, darum sind die Spannen breit. Jeder Test macht sie schmaler.",
   "why.filled": "Nicht eingetragen, darum angenommen: {filled}.",
   "why.left_out": {

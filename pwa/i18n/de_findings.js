@@ -51,6 +51,12 @@ export const de_findings = {
   "find.kh_gone": "Die Karbonathärte ist fast verbraucht: {read}. Miss täglich den pH.",
   "find.kh_gone.why":
     "Unter etwa 1 °d kann der pH in einem Tag fallen, und die Bakterien hören auf. Wechsle kleine Mengen, mit Wasser, das mehr davon enthält.",
+  "find.kh_ends": {
+    one: "Miss die Karbonathärte: Sie ist in etwa {count} Tag verbraucht.",
+    other: "Miss die Karbonathärte: Sie ist in etwa {count} Tagen verbraucht.",
+  },
+  "find.kh_ends.why":
+    "Das ist eine Vorhersage. Ohne sie fällt der pH, und die Bakterien stocken. Wechsle kleine Mengen, mit Wasser, das mehr davon enthält.",
   "find.overdosed": "Beweg die Oberfläche: Eingetragen ist das {times}-Fache der Dosis auf dem Etikett.",
   "find.overdosed.why":
     "Eingetragen {since}. Wasseraufbereiter verbrauchen Sauerstoff. Ist der Eintrag falsch, berichtige ihn.",

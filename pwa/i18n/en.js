@@ -130,6 +130,10 @@ export const en = {
   "why.doubt":
     "{parameter} read {read} {at}, but {low} to {high} was expected. The test may have gone wrong, or something happened in the tank. The next test will tell.",
   "why.prior": "This tank was never tested: these are usual figures for such a tank. One test says more.",
+  "why.kh_gone": {
+    one: "Carbonate hardness will be used up in about {count} day. Then pH falls and the bacteria stall.",
+    other: "Carbonate hardness will be used up in about {count} days. Then pH falls and the bacteria stall.",
+  },
   "why.few": "There are few readings yet, so the ranges are wide. Each test narrows them.",
   "why.filled": "Not recorded, so assumed: {filled}.",
   "why.left_out": {

@@ -53,6 +53,12 @@ export const en_findings = {
   "find.kh_gone": "Carbonate hardness is nearly used up: {read}. Test pH every day.",
   "find.kh_gone.why":
     "Below about 1 °d, pH can fall within a day, and the bacteria stop. Change small amounts, with water that holds more of it.",
+  "find.kh_ends": {
+    one: "Test carbonate hardness: it will be used up in about {count} day.",
+    other: "Test carbonate hardness: it will be used up in about {count} days.",
+  },
+  "find.kh_ends.why":
+    "This is a forecast. Without it pH falls, and the bacteria stall. Change small amounts, with water that holds more of it.",
   "find.overdosed": "Move the surface: {times} times the label’s dose is recorded.",
   "find.overdosed.why": "Recorded {since}. Dechlorinators take up oxygen. If the entry is wrong, correct it.",
   "find.large_change": "Watch the animals: {percent} of the water was changed at once.",

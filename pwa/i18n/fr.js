@@ -142,6 +142,10 @@ export const fr = {
   "why.doubt":
     "{parameter} : {read} relevé {at}, alors que {low} à {high} était attendu. Le test a pu mal tourner, ou quelque chose s’est passé dans le bac. Le prochain test le dira.",
   "why.prior": "Ce bac n’a jamais été testé : ce sont les chiffres habituels d’un tel bac. Un seul test en dit plus.",
+  "why.kh_gone": forms(
+    "La dureté carbonatée sera épuisée dans environ {count} jour. Ensuite le pH baisse et les bactéries s’arrêtent.",
+    "La dureté carbonatée sera épuisée dans environ {count} jours. Ensuite le pH baisse et les bactéries s’arrêtent.",
+  ),
   "why.few": "Il y a encore peu de relevés : les fourchettes sont larges. Chaque test les resserre.",
   "why.filled": "Pas noté, donc supposé : {filled}.",
   "why.left_out": forms(

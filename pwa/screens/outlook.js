@@ -21,7 +21,7 @@ const DRAWN = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature"];
 /** How many weeks back a chart reaches. */
 const WEEKS = [2, 6];
 /** The reasons said above the charts; each chart says its own chance. */
-const ABOVE = ["doubt", "prior", "few", "rule_working", "rule_failed"];
+const ABOVE = ["doubt", "kh_gone", "prior", "few", "rule_working", "rule_failed"];
 
 /** @param {{id: string}} props */
 export function Outlook({ id }) {

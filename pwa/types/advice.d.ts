@@ -139,6 +139,7 @@ export type Reason =
       days: number;
     }
   | { code: "no_reading" | "too_old"; parameter: Watched; at?: string }
+  | { code: "kh_gone"; count: number }
   | { code: "freed" | "freed_bound"; freed: number }
   | { code: "freed_unknown" }
   | { code: "source_worse"; parameter: Watched; source: number }
@@ -214,6 +215,8 @@ export interface FindingFigures {
   deaths: { count: number; litres: number };
   dawn: { low: number; high: number; limit: number };
   kh_gone: { read: number };
+  /** Days until it is used up. */
+  kh_ends: { count: number };
   overdosed: { times: number };
   large_change: { fraction: number };
 }

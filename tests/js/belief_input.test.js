@@ -60,7 +60,13 @@ test("what it makes is what the three contracts take, to the field", () => {
         reading(12, "gh", 8),
       ],
       changes: [
-        { id: "change-1", at: at(20), litres: 21, fraction: 0.25, source: { disinfectant: "none", nitrate_mg_n_l: 3 } },
+        {
+          id: "change-1",
+          at: at(20),
+          litres: 21,
+          fraction: 0.25,
+          source: { disinfectant: "none", nitrate_mg_n_l: 3, kh_dkh: 6 },
+        },
       ],
       doses: [
         { id: "dose-1", at: at(21), what: "household ammonia", amount: 2, unit: "ml", tan_mg_n_l: 1.5 },
@@ -77,7 +83,7 @@ test("what it makes is what the three contracts take, to the field", () => {
       { at_h: 10, parameter: "total_ammonia", value: 0.5, basis: "ion", steps },
       { at_h: 10, parameter: "ph", value: 7.6 },
     ],
-    changes: [{ at_h: 20, fraction: 0.25, source: { tan_mg_n_l: 0, nitrite_mg_n_l: 0, nitrate_mg_n_l: 3 } }],
+    changes: [{ at_h: 20, fraction: 0.25, source: { tan_mg_n_l: 0, nitrite_mg_n_l: 0, nitrate_mg_n_l: 3, kh_dkh: 6 } }],
     doses: [{ at_h: 21, tan_mg_n_l: 1.5 }],
     feedings: [{ at_h: 23, feed_g: 0.2, protein_fraction: 0.45 }],
   });

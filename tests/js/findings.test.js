@@ -8,7 +8,8 @@ import { NOW, ago, read, tank } from "./situations.js";
 /** @typedef {import("./fixtures.js").Some<import("./fixtures.js").Facts>} SomeFacts */
 /** @typedef {ReturnType<typeof read>} Reading */
 
-const STEADY = /** @type {const} */ ({ state: "steady" });
+/** @type {Parameters<typeof findings_of>[1]} */
+const STEADY = { state: "steady", reasons: [] };
 /** The urgency of one finding, null where it is not found. @param {string} code */
 const urgency_of = (code, /** @type {Reading[]} */ readings, /** @type {SomeFacts} */ more = {}) =>
   findings_of(tank(readings, more), STEADY).find((one) => one.code === code)?.urgency ?? null;
@@ -132,6 +133,13 @@ test("oxygen, chlorine and carbonate hardness as read", () => {
   assert.deepEqual([of("kh_gone", "kh", 1), of("kh_gone", "kh", 1.1)], ["watch", null]);
 });
 
+test("hardness that is foreseen to be used up within five days, unless a test says so already", () => {
+  const foreseen = (/** @type {number} */ count, /** @type {Reading[]} */ readings = []) =>
+    findings_of(tank(readings), { state: "steady", reasons: [{ code: "kh_gone", count }] }).map(({ code }) => code);
+  assert.deepEqual([foreseen(5), foreseen(6)], [["kh_ends"], []]);
+  assert.deepEqual(foreseen(2, [read("kh", 0.8)]), ["kh_gone"]);
+});
+
 test("general hardness a degree past the range of the animals here, by a reading or the tank's own figure", () => {
   // Ember tetras: up to 12 °dGH by the table.
   const high = there(findings_of(tank([read("gh", 30)]), STEADY).find((one) => one.code === "hard"));
@@ -228,6 +236,7 @@ test("whether animals live here, by what is recorded", () => {
 test("the worst leads, and only a tank without findings invites animals", () => {
   const found = findings_of(tank([read("gh", 30), read("temperature", 33), read("ph", 7.6)]), {
     state: "change today",
+    reasons: [],
   });
   assert.deepEqual(
     found.map(({ code, urgency }) => [code, urgency]),

@@ -197,7 +197,7 @@ export const SITUATIONS = [
       changes: [change(0.5, 0.5, { source: TAP })],
       doses: [{ ...dosed(6.25, 50), at: ago(0.5) }],
     }),
-    "watch",
+    "change today",
     "water",
   ],
   [
@@ -310,6 +310,12 @@ export const SITUATIONS = [
     tank([...clean(), read("ph", 6.6, 25), read("ph", 7.4), read("temperature", 25)]),
     "watch",
     "ph_jump",
+  ],
+  [
+    "carbonate hardness that lasts some days",
+    tank([...clean(), ...water(6.8), read("kh", 1.3)], { tank: { ...TANK, planting: "none", feed_g_day: 2.5 } }),
+    "watch",
+    "kh_ends",
   ],
   ["carbonate hardness nearly gone", tank([...clean(), ...water(6.6), read("kh", 0.5)]), "watch", "kh_gone"],
   ["one death, clean water", tank([...clean(), ...water()], { stock: [...SHOAL, death(1)] }), "watch", "deaths"],

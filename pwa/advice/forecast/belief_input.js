@@ -255,7 +255,12 @@ function reading_said(reading) {
 /** @param {Change} change @param {Facts} facts @returns {Omit<Entry<"changes">, "at_h">} */
 function change_said(change, { source, label, doses }) {
   const dosed = doses.find((dose) => dose.water_change === change.id && dose.label);
-  return { fraction: change.fraction, source: source_of(change.source ?? source, dosed ? dosed.label : label) };
+  const water = change.source ?? source;
+  const kh_dkh = water?.kh_dkh;
+  return {
+    fraction: change.fraction,
+    source: { ...source_of(water, dosed ? dosed.label : label), ...(usable("kh_dkh", kh_dkh) ? { kh_dkh } : {}) },
+  };
 }
 
 /** @param {View<"feeding">} feeding @returns {Omit<Entry<"feedings">, "at_h">} */
