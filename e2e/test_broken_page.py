@@ -10,19 +10,19 @@ RAW = "cannot read properties of nothing"
 IN_DRAWING = f"export const Search = () => {{ throw new TypeError('{RAW}'); }};"
 IN_AN_EFFECT = f"""
 import {{ html, useEffect }} from "/vendor/preact.js";
-export function Search() {{
+export function Labels() {{
   useEffect(() => {{ throw new TypeError("{RAW}"); }}, []);
   return html`<h1>Drawn, then broken</h1>`;
 }}"""
 FAULT, NOT_FETCHED = "Something went wrong inside the app", "This page could not be fetched"
-BROKEN = {"in drawing": (IN_DRAWING, FAULT), "in an effect": (IN_AN_EFFECT, FAULT), "no module": (None, NOT_FETCHED)}
+# A screen with what its module holds instead, or none at all, and what its page says.
+BROKEN = {"search": (IN_DRAWING, FAULT), "labels": (IN_AN_EFFECT, FAULT), "trace": (None, NOT_FETCHED)}
 
 
-def serve_search(thumb, module: str | None) -> None:
-    """Answer the search screen's module with this text, or not at all."""
+def serve(thumb, screen: str, module: str | None) -> None:
+    """Answer a screen's module with this text, or not at all."""
     answer = {"status": 404} if module is None else {"body": module, "content_type": "text/javascript"}
-    thumb.page.unroute_all()
-    thumb.page.route("**/screens/search.js", lambda route: route.fulfill(**answer))
+    thumb.page.route(f"**/screens/{screen}.js", lambda route: route.fulfill(**answer))
 
 
 @pytest.fixture
@@ -35,14 +35,13 @@ def own_server(tmp_path):
 
 def test_a_broken_page_lets_the_keeper_go_on(own_server, new_phone):
     thumb = new_phone()
-    for how, (module, says) in BROKEN.items():
-        serve_search(thumb, module)
-        thumb.open("/tanks/new")
-        if how == "in drawing":
-            thumb.pick("cylinder")
-            thumb.type("Diameter", "40")
-
-        thumb.turn_to("/search")
+    for screen, (module, _) in BROKEN.items():
+        serve(thumb, screen, module)
+    thumb.open("/tanks/new")
+    thumb.pick("cylinder")
+    thumb.type("Diameter", "40")
+    for screen, (_, says) in BROKEN.items():
+        thumb.turn_to(f"/{screen}")
         thumb.title("Limnary")
         thumb.sees(says)
         thumb.sees("What you have typed stays.")
@@ -53,7 +52,7 @@ def test_a_broken_page_lets_the_keeper_go_on(own_server, new_phone):
         expect(thumb.page.get_by_label("Diameter")).to_have_value("40")
 
     # The same as the first page that is opened.
-    thumb.open("/search")
+    thumb.open("/trace")
     thumb.sees(NOT_FETCHED)
     thumb.tap("button", "Reload")
     thumb.sees(NOT_FETCHED)

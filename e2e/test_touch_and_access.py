@@ -1,5 +1,6 @@
 """Every screen for wet hands and every keeper: target sizes, axe, 200 % text, stray touches, no English in German."""
 
+import functools
 import json
 import subprocess
 from itertools import combinations
@@ -41,6 +42,7 @@ MAIN_PX, OTHER_PX, GAP_PX = 64, 48, 8
 NARROW_PX = 320
 
 
+@functools.cache
 def routes():
     """The path of every route of the app, as pwa/routes.js lists them."""
     script = "import('./pwa/routes.js').then(({ ROUTES }) => console.log(JSON.stringify(ROUTES.map(([path]) => path))))"

@@ -1,5 +1,6 @@
 """The invented fish room: passes its own contracts, is consistent, ends today, and is made once."""
 
+import functools
 import json
 import struct
 
@@ -14,22 +15,27 @@ from limnary.schema_files import read_folder
 from limnary.store import photos
 
 DAY_MS = 86_400_000
-ENTRIES = diary(START_MS)
+
+
+@functools.cache
+def entries() -> list:
+    """Made once, where a test asks for them."""
+    return diary(START_MS)
 
 
 def fields(kind: str) -> list[dict]:
-    return [{"id": entry.id, **entry.fields} for entry in ENTRIES if entry.kind == kind]
+    return [{"id": entry.id, **entry.fields} for entry in entries() if entry.kind == kind]
 
 
 def test_the_same_moment_gives_the_same_diary_and_another_another():
-    assert diary(START_MS) == ENTRIES
-    assert [e.at_ms for e in diary(START_MS + DAY_MS)] != [e.at_ms for e in ENTRIES]
+    assert diary(START_MS) == entries()
+    assert [e.at_ms for e in diary(START_MS + DAY_MS)] != [e.at_ms for e in entries()]
 
 
 def test_three_tanks_two_keepers_six_weeks_up_to_today():
     assert len([tank for tank in fields("tank") if "started_at" in tank]) == 3
-    assert {entry.by for entry in ENTRIES} == set(KEEPERS)
-    times = [entry.at_ms for entry in ENTRIES]
+    assert {entry.by for entry in entries()} == set(KEEPERS)
+    times = [entry.at_ms for entry in entries()]
     assert times == sorted(times)
     assert 40 < (times[-1] - times[0]) / DAY_MS < 43
     assert START_MS - 2 * DAY_MS < times[-1] <= START_MS
@@ -51,7 +57,7 @@ def test_litres_and_doses_are_those_of_the_calculations():
 def test_one_tank_is_still_a_plan():
     (plan,) = [tank for tank in fields("tank") if "started_at" not in tank]
     assert plan["setup_substrate"]["state"] == "done"
-    assert all(plan["id"] not in (entry.fields.get("tank"), entry.fields.get("other_tank")) for entry in ENTRIES)
+    assert all(plan["id"] not in (entry.fields.get("tank"), entry.fields.get("other_tank")) for entry in entries())
     known = read_folder("tables")
     assert {one["species"] for one in plan["planned_stock"]} <= set(known["species"]["rows"])
     assert {one["species"] for one in plan["setup_plants"]["said"]["list"]} <= set(known["plants"]["rows"])
@@ -120,6 +126,6 @@ def test_filled_once_and_open_to_both_keepers(tmp_path):
         joined = phone.join(house.secret("viewer", keeper), "ignored")
         assert (joined["keeper"]["name"], joined["role"]) == (name, KEEPERS[name])
         rows = phone.rows()
-        assert len(rows) == len(ENTRIES)
+        assert len(rows) == len(entries())
         assert json.dumps(rows).count('"deleted": null') == len(rows)
     house.close()

@@ -249,8 +249,8 @@ test("where the browser cannot inflate, an archive is read all the same, and a b
   Reflect.deleteProperty(globalThis, "DecompressionStream");
   try {
     assert.equal((await read_archive(archive())).rows.length, 2);
-    const packed = deflateRawSync(new Uint8Array(20_000_000), { level: 9 });
-    for (const size of [100_000, 20_000_001]) {
+    const packed = deflateRawSync(new Uint8Array(4_000_000), { level: 9 });
+    for (const size of [100_000, 4_000_001]) {
       const lying = deflated([{ name: "room.jsonl", packed, size }]);
       await assert.rejects(read_archive(lying), /room\.jsonl is damaged/);
     }
