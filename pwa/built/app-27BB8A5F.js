@@ -1,2 +1,0 @@
-import{Gc as j,Hb as f,Id as l,Jc as k,Rd as m,Ud as n,V as d,Vd as o,ac as g,bc as h,cb as e,mc as i,o as b,w as c}from"./chunk-SMND245M.js";import"./chunk-HZWNA2UL.js";import"./chunk-FANV26R3.js";import{L as a}from"./chunk-G5BJQNXH.js";import"./chunk-T3RUV5D3.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-27BB8A5F.js.map
