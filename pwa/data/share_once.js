@@ -179,14 +179,18 @@ async function pull_all(sharing) {
  * @param {Sharing} sharing @param {{untold: boolean}} pulled whether rows came that have not been told yet
  */
 async function pull_pages(sharing, pulled) {
-  const { phone, room_id, key, changed } = sharing;
+  const { phone, room_id, changed } = sharing;
   let told_ms = phone.now();
+  /** @type {Asked | null} */ let next = null;
   for (;;) {
     const held = await phone.database.read(["rooms"], (t) => t.rooms.get(room_id));
     if (!held || held.ended) return;
-    const query = `epoch=${encodeURIComponent(held.epoch)}&since=${held.since}&limit=${phone.page_rows ?? PAGE}`;
     try {
-      const page = await timed(phone, { method: "GET", path: `/api/v1/rooms/${room_id}/pull?${query}`, key }, is_page);
+      const on_its_way = /** @type {Asked | null} */ (next);
+      const fits = on_its_way?.epoch === held.epoch && on_its_way.since === held.since;
+      /** @type {Page} */ const page = await (fits ? on_its_way : ask_page(sharing, held)).answer;
+      // Of a room that is taken in, the next page travels while this one is stored. The first is stored by itself.
+      next = page.more && held.since > 0 ? ask_page(sharing, { epoch: page.epoch, since: page.next }) : null;
       const applied = await phone.database.write(["rooms", "rows", "device"], (t) => apply_page(t, room_id, page));
       if (!applied) throw new Unreachable("The page that came is not the one that was asked for");
       pulled.untold ||= page.rows.length > 0;
@@ -202,6 +206,17 @@ async function pull_pages(sharing, pulled) {
       await restored(sharing, failed);
     }
   }
+}
+
+/** @typedef {{epoch: string, since: number, answer: Promise<Page>}} Asked a page that is on its way */
+
+/** Ask for the page from a place on. @param {Sharing} sharing @param {Omit<Asked, "answer">} from @returns {Asked} */
+function ask_page({ phone, room_id, key }, { epoch, since }) {
+  const query = `epoch=${encodeURIComponent(epoch)}&since=${since}&limit=${phone.page_rows ?? PAGE}`;
+  const answer = timed(phone, { method: "GET", path: `/api/v1/rooms/${room_id}/pull?${query}`, key }, is_page);
+  // Whoever waits for it is told; where nobody does any more, nothing is lost.
+  answer.catch(() => {});
+  return { epoch, since, answer };
 }
 
 /**
