@@ -20,15 +20,10 @@ export function begin(c, belief, noise) {
   const n = belief.weight.length;
   const told = belief.kh_dkh;
   const ph = Float64Array.from({ length: n }, (_, i) => belief.ph + c.sd_ph * noise[k.PH_OFFSET * n + i]);
-  const of_usual_co2 = k.kh_of_water(ph, c.usual_co2_mg_l, at_c);
-  const [of_kh, of_co2] = [c.sd_usual_kh ** -2, c.sd_usual_co2 ** -2];
-  const log_usual = Math.log(c.usual_kh_dkh);
-  const spread = Math.sqrt(of_kh + of_co2);
   const least = k.kh_of_water(ph, c.least_co2_mg_l, at_c);
   const kh = ph.map((_, i) => {
     const luck = noise[k.KH * n + i];
-    const log_mean = (of_kh * log_usual + of_co2 * Math.log(Math.max(of_usual_co2[i], LEAST_KH))) / (of_kh + of_co2);
-    const drawn = told === undefined ? Math.exp(log_mean + luck / spread) : told + c.sd_kh * luck;
+    const drawn = told === undefined ? c.unknown_kh_dkh * Math.exp(c.sd_unknown_kh * luck) : told + c.sd_kh * luck;
     // No open water holds much less carbon dioxide than the air gives it, so a high pH means some hardness.
     return Math.max(drawn, Math.max(least[i], 0));
   });
@@ -40,7 +35,7 @@ export function begin(c, belief, noise) {
 }
 
 /** What the water of each draw does to its bacteria now. @param {Settings} c @param {Belief} belief */
-export const water_of = (c, belief) => k.conditions(c, belief.temperature_c, ph_now(belief), belief.cloud[k.KH]);
+export const water_of = (c, belief) => k.conditions(c, belief.temperature_c, ph_now(belief));
 
 /** @param {Belief} belief */
 const ph_now = (belief) => belief.cloud[k.PH_OFFSET].map((offset) => belief.ph + offset);

@@ -233,7 +233,9 @@ export function change_water(belief, fraction, source) {
     if (drift) drift.level = drift.level * (1 - fraction) + brought;
   });
   const [kh, source_kh] = [belief.cloud[k.KH], belief.cloud[k.SOURCE_KH]];
-  for (let i = 0; i < kh.length; i += 1) kh[i] = kh[i] * (1 - fraction) + fraction * (source.kh_dkh ?? source_kh[i]);
+  // Where the tank's hardness is not known, its draws only stand for enough of it.
+  const told = belief.kh_dkh === undefined ? undefined : source.kh_dkh;
+  for (let i = 0; i < kh.length; i += 1) kh[i] = kh[i] * (1 - fraction) + fraction * (told ?? source_kh[i]);
   acidity.settle(belief);
 }
 

@@ -9,8 +9,8 @@ import { constants, table } from "./tables.js";
 
 /** @typedef {Float64Array[]} Cloud one row a quantity, one column a draw */
 /**
- * @typedef {{growth_1: Float64Array, growth_2: Float64Array, decay: number, share_nh3: Float64Array, share_hno2:
- * Float64Array}} Water what the water of each draw does to its bacteria
+ * @typedef {{acid: Float64Array, warmth_1: number, warmth_2: number, decay: number, share_nh3: Float64Array,
+ *   share_hno2: Float64Array}} Water what the water of each draw does to its bacteria
  */
 /** @typedef {import("./model_settings.js").Settings} Settings */
 
@@ -43,28 +43,31 @@ export const ROWS = 19;
  * @param {Settings} c
  * @param {number} temperature_c
  * @param {Float64Array} ph
- * @param {Float64Array} kh_dkh
  * @returns {Water}
  */
-export function conditions(c, temperature_c, ph, kh_dkh) {
+export function conditions(c, temperature_c, ph) {
   const n = ph.length;
-  const [growth_1, growth_2, share_nh3, share_hno2] = [0, 1, 2, 3].map(() => new Float64Array(n));
-  const [warm_1, warm_2] = warmth(c, temperature_c);
+  const [acid, share_nh3, share_hno2] = [0, 1, 2].map(() => new Float64Array(n));
+  const [warmth_1, warmth_2] = warmth(c, temperature_c);
   const log_base = Math.log(c.ph_base);
   const { pka } = free_ammonia({ tan_mg_n_l: 0, ph: 7, temperature_c });
   const pka_hno2 = c.hno2_kelvin / (temperature_c + 273.15) / Math.LN10;
   for (let i = 0; i < n; i += 1) {
     const below = Math.min(ph[i], c.ph_zero);
-    let factor = Math.exp(log_base * Math.min(ph[i] - c.ph_cap, 0));
-    factor *= (c.ph_high * (c.ph_zero - below)) / (c.ph_pole - below);
-    factor = Math.max(factor * Math.min(kh_dkh[i] / c.enough_kh_dkh, 1), c.least_activity);
-    growth_1[i] = factor * warm_1;
-    growth_2[i] = factor * warm_2;
+    const factor = Math.exp(log_base * Math.min(ph[i] - c.ph_cap, 0));
+    acid[i] = factor * ((c.ph_high * (c.ph_zero - below)) / (c.ph_pole - below));
     share_nh3[i] = 1 / (1 + 10 ** (pka - ph[i]));
     share_hno2[i] = 1 / (1 + 10 ** (ph[i] - pka_hno2));
   }
-  return { growth_1, growth_2, decay: c.theta_decay ** (temperature_c - 20), share_nh3, share_hno2 };
+  return { acid, warmth_1, warmth_2, decay: c.theta_decay ** (temperature_c - 20), share_nh3, share_hno2 };
 }
+
+/**
+ * Acid x min(KH / (2.4 + what a step would take at full activity), 1), never below 0.02.
+ * @param {Settings} c @param {number} acid @param {number} kh_dkh @param {number} [taken_dkh]
+ */
+export const activity = (c, acid, kh_dkh, taken_dkh = 0) =>
+  Math.max(acid * Math.min(Math.max(kh_dkh, 0) / (c.enough_kh_dkh + taken_dkh), 1), c.least_activity);
 
 /**
  * Factors of the temperature on the growth of both groups, 1 at 20 °C.
@@ -88,7 +91,9 @@ export function ph_of_water(kh_dkh, co2_mg_l, temperature_c) {
   return kh_dkh.map((kh, i) => {
     const alkalinity = kh * per_dkh;
     const product = (first * co2_mg_l[i]) / per_mol + water;
-    return -Math.log10((2 * product) / (alkalinity + Math.sqrt(alkalinity * alkalinity + 4 * product)));
+    const root = Math.sqrt(alkalinity * alkalinity + 4 * product);
+    // Either form loses digits on one side of zero.
+    return -Math.log10(alkalinity > 0 ? (2 * product) / (alkalinity + root) : (root - alkalinity) / 2);
   });
 }
 
@@ -150,13 +155,16 @@ export function step(cloud, days, base, released, water, c) {
     const hno2 = (water.share_hno2[i] * n2) / tolerance[i];
     const halved_1 = (half_1[i] + n1 * (1 + nh3 / nh3_half_1)) * (1 + hno2 / hno2_half_1);
     const halved_2 = (half_2[i] + n2 * (1 + nh3 / nh3_half_2)) * (1 + hno2 / hno2_half_2);
-    const rate_1 = (days * water.growth_1[i] * capacity_1[i]) / halved_1;
     const rate_u = (days * uptake[i]) / (half_uptake + n1);
     const given = input[i] * appetite[i] * fed;
+    const full_1 = (days * water.warmth_1 * capacity_1[i]) / halved_1;
+    const at_most = (full_1 * (n1 + given)) / (1 + full_1 + rate_u);
+    const active = activity(c, water.acid[i], kh[i], 2 * per_mg_n * at_most);
+    const rate_1 = active * full_1;
     const next_1 = (n1 + given) / (1 + rate_1 + rate_u);
     const oxidised_1 = rate_1 * next_1;
     const taken = rate_u * next_1;
-    const rate_2 = (days * water.growth_2[i] * capacity_2[i]) / halved_2;
+    const rate_2 = active * ((days * water.warmth_2 * capacity_2[i]) / halved_2);
     const next_2 = (n2 + oxidised_1) / (1 + rate_2);
     const oxidised_2 = rate_2 * next_2;
     const spare = Math.max(days * uptake[i] - taken, 0);
@@ -179,8 +187,10 @@ export function step(cloud, days, base, released, water, c) {
  */
 export function processed(cloud, water, c, tan_mg_n_l, nitrite_mg_n_l) {
   return cloud[TAN].map((_, i) => {
-    const first = (water.growth_1[i] * cloud[CAPACITY_1][i] * tan_mg_n_l) / (cloud[HALF_1][i] + tan_mg_n_l);
-    const second = (water.growth_2[i] * cloud[CAPACITY_2][i] * nitrite_mg_n_l) / (cloud[HALF_2][i] + nitrite_mg_n_l);
+    const active = activity(c, water.acid[i], cloud[KH][i]);
+    const first = (active * water.warmth_1 * cloud[CAPACITY_1][i] * tan_mg_n_l) / (cloud[HALF_1][i] + tan_mg_n_l);
+    const second =
+      (active * water.warmth_2 * cloud[CAPACITY_2][i] * nitrite_mg_n_l) / (cloud[HALF_2][i] + nitrite_mg_n_l);
     return Math.min(first, second) + (cloud[UPTAKE][i] * tan_mg_n_l) / (c.half_uptake + tan_mg_n_l);
   });
 }

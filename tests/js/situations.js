@@ -176,7 +176,7 @@ export const SITUATIONS = [
       ...mornings("nitrite", [0, 0.25, 0.5, 1]),
       ...water(),
     ]),
-    "act now",
+    "change today",
     "water",
   ],
   [

@@ -42,7 +42,7 @@ def ours(days, feed, tan, biomass, step_h=3.0):
     cloud[k.HALF_1], cloud[k.HALF_2], cloud[k.DECAY] = c["half_1"], c["half_2"], DECAY
     # Hard water, and bacteria that bear any ammonia: the published model has neither alkalinity nor inhibition.
     cloud[k.TOLERANCE], cloud[k.KH] = 1e9, 1000.0
-    water = k.conditions(c, 20.0, np.full(1, 7.2), cloud[k.KH])
+    water = k.conditions(c, 20.0, np.full(1, 7.2))
     path = [cloud[:3, 0].copy()]
     for _ in range(int(days * 24 / step_h)):
         k.step(cloud, step_h / 24, feed, 0.0, water, c)

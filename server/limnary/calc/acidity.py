@@ -18,18 +18,14 @@ LEAST_KH = 0.05
 def begin(c: dict, belief, noise: np.ndarray) -> None:
     """Fill the rows of the water from what is told of it; `noise`: standard normals, shape (ROWS, N).
 
-    pH errs by `sd_ph`. A hardness that is told errs by `sd_kh`. One that is not told follows from the pH: of all waters
-    with that pH, those count most whose hardness and carbon dioxide are both usual (precision-weighted mean of the
-    logarithms).
+    pH errs by `sd_ph`. A hardness that is told errs by `sd_kh`; one that is not told is taken as enough for the bacteria
+    until a test says otherwise.
     """
     cloud, at_c = belief.cloud, belief.temperature_c
     cloud[k.PH_OFFSET] = c["sd_ph"] * noise[k.PH_OFFSET]
     ph = belief.ph + cloud[k.PH_OFFSET]
     if belief.kh_dkh is None:
-        of_usual_co2 = np.log(np.maximum(k.kh_of_water(ph, c["usual_co2_mg_l"], at_c), LEAST_KH))
-        of_kh, of_co2 = c["sd_usual_kh"] ** -2, c["sd_usual_co2"] ** -2
-        mean = (of_kh * math.log(c["usual_kh_dkh"]) + of_co2 * of_usual_co2) / (of_kh + of_co2)
-        cloud[k.KH] = np.exp(mean + noise[k.KH] / math.sqrt(of_kh + of_co2))
+        cloud[k.KH] = c["unknown_kh_dkh"] * np.exp(c["sd_unknown_kh"] * noise[k.KH])
     else:
         cloud[k.KH] = belief.kh_dkh + c["sd_kh"] * noise[k.KH]
     # No open water holds much less carbon dioxide than the air gives it, so a high pH means some hardness.
@@ -42,7 +38,7 @@ def begin(c: dict, belief, noise: np.ndarray) -> None:
 
 def water_of(c: dict, belief) -> k.Water:
     """What the water of each draw does to its bacteria now."""
-    return k.conditions(c, belief.temperature_c, _ph_now(belief), belief.cloud[k.KH])
+    return k.conditions(c, belief.temperature_c, _ph_now(belief))
 
 
 def _ph_now(belief) -> np.ndarray:

@@ -205,10 +205,12 @@ def daily_change(changes: list, now_h: float) -> float:
 def change_water(belief: Belief, fraction: float, source: dict) -> None:
     """Replace `fraction` of the water by source water with its own nitrogen and hardness; exact, without a time step.
 
-    Without a hardness the source has each draw's own. Carbon dioxide stays: surface and animals soon restore it.
+    Without a hardness the source has each draw's own; so it has where the tank's is not known, for then the draws only
+    stand for enough of it. Carbon dioxide stays: surface and animals soon restore it.
     """
     belief.fresh.clear()
-    brought = source.get("kh_dkh", belief.cloud[k.SOURCE_KH])
+    own = belief.cloud[k.SOURCE_KH]
+    brought = own if belief.kh_dkh is None else source.get("kh_dkh", own)
     belief.cloud[k.KH] = belief.cloud[k.KH] * (1.0 - fraction) + fraction * brought
     acidity.settle(belief)
     for row, name in ((k.TAN, "tan_mg_n_l"), (k.NITRITE, "nitrite_mg_n_l"), (k.NITRATE, "nitrate_mg_n_l")):

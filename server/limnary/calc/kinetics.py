@@ -9,7 +9,7 @@
 n: total ammonia, nitrite, nitrate [mg N/L]; p: input [mg N/L/day]; u: plant uptake [mg N/L/day];
 C: capacity of the ammonia (1) and nitrite (2) oxidisers at saturation, 20 °C and pH 7.2 [mg N/L/day];
 A: alkalinity [dKH], a [dKH/(mg N/L)]: one equivalent a mole of nitrogen, by electroneutrality (two for nitrification);
-m: growth [1/day]; b: decay [1/day]; e and d: factors of the current water (see `conditions`);
+m: growth [1/day]; b: decay [1/day]; e and d: factors of the current water (see `activity` and `conditions`);
 f, g: free ammonia and free nitrous acid [mg N/L]; F, G: what halves a rate, uncompetitive and noncompetitive.
 Sources: metcalf_eddy_2014, ekama_wentzel_2008, park_bae_2009, iupac_atomic_weights.
 """
@@ -36,36 +36,47 @@ ROWS = 19
 
 
 class Water(NamedTuple):
-    """What the water of each draw does to its bacteria, all of shape (N,) except `decay`."""
+    """What the water of each draw does to its bacteria: acid and the shares of shape (N,), the others for all draws."""
 
-    growth_1: np.ndarray
-    growth_2: np.ndarray
+    acid: np.ndarray
+    warmth_1: float
+    warmth_2: float
     decay: float
     share_nh3: np.ndarray
     share_hno2: np.ndarray
 
 
-def conditions(c: dict, temperature_c: float, ph: np.ndarray, kh_dkh: np.ndarray) -> Water:
-    """Factors of the waters `ph` and `kh_dkh`, shape (N,), on the growth of both groups and on their decay [1].
+def conditions(c: dict, temperature_c: float, ph: np.ndarray) -> Water:
+    """Factors of the waters `ph`, shape (N,), on the growth of both groups and on their decay [1].
 
-    e = warmth x 2.35^(min(pH, 7.2) - 7.2) x 1.13 (9.5 - pH)/(9.8 - pH) x min(KH/2.4, 1), the last three never below
-    0.02 together; see `warmth`. Shares of total ammonia as NH3 and of nitrite as HNO2 [1].
-    Sources: ekama_wentzel_2008 (pH), biesterfeld_2003 (alkalinity), emerson_1975, hiatt_grady_2008.
+    acid = 2.35^(min(pH, 7.2) - 7.2) x 1.13 (9.5 - pH)/(9.8 - pH); see `warmth`. Shares of total ammonia as NH3 and of
+    nitrite as HNO2 [1].
+    Sources: ekama_wentzel_2008 (pH), emerson_1975, hiatt_grady_2008.
     """
     below = np.minimum(ph, c["ph_zero"])
-    factor = np.exp(np.log(c["ph_base"]) * np.minimum(ph - c["ph_cap"], 0.0))
-    factor = factor * (c["ph_high"] * (c["ph_zero"] - below) / (c["ph_pole"] - below))
-    factor = np.maximum(factor * np.minimum(kh_dkh / c["enough_kh_dkh"], 1.0), c["least_activity"])
+    acid = np.exp(np.log(c["ph_base"]) * np.minimum(ph - c["ph_cap"], 0.0))
+    acid = acid * (c["ph_high"] * (c["ph_zero"] - below) / (c["ph_pole"] - below))
     warm_1, warm_2 = warmth(c, temperature_c)
     pka = free_ammonia(tan_mg_n_l=0.0, ph=7.0, temperature_c=temperature_c)["pka"]
     pka_hno2 = c["hno2_kelvin"] / (temperature_c + 273.15) / np.log(10.0)
     return Water(
-        factor * warm_1,
-        factor * warm_2,
+        acid,
+        warm_1,
+        warm_2,
         c["theta_decay"] ** (temperature_c - 20.0),
         1.0 / (1.0 + 10.0 ** (pka - ph)),
         1.0 / (1.0 + 10.0 ** (ph - pka_hno2)),
     )
+
+
+def activity(c: dict, water: Water, kh_dkh: np.ndarray, taken_dkh: float | np.ndarray = 0.0) -> np.ndarray:
+    """Acid x min(KH / (2.4 + what a step would take at full activity), 1), never below 0.02; shape (N,).
+
+    A step can so never take more alkalinity than there is: with the alkalinity at its end, which falls as the bacteria
+    work, activity x (2.4 + taken) = KH. Source: biesterfeld_2003 (impaired below 2.4 °dKH, whatever the pH).
+    """
+    left = np.minimum(np.maximum(kh_dkh, 0.0) / (c["enough_kh_dkh"] + taken_dkh), 1.0)
+    return np.maximum(water.acid * left, c["least_activity"])
 
 
 def warmth(c: dict, temperature_c: float) -> tuple[float, float]:
@@ -95,7 +106,9 @@ def ph_of_water(kh_dkh: np.ndarray, co2_mg_l: np.ndarray, temperature_c: float) 
     first, water = _equilibria(temperature_c)
     alkalinity = kh_dkh * _eq_per_dkh()
     product = first * co2_mg_l / _co2_mg_mol() + water
-    return -np.log10(2.0 * product / (alkalinity + np.sqrt(alkalinity * alkalinity + 4.0 * product)))
+    root = np.sqrt(alkalinity * alkalinity + 4.0 * product)
+    # Either form loses digits on one side of zero.
+    return -np.log10(np.where(alkalinity > 0.0, 2.0 * product / (np.abs(alkalinity) + root), (root - alkalinity) / 2.0))
 
 
 def co2_of_water(ph: np.ndarray, kh_dkh: np.ndarray, temperature_c: float) -> np.ndarray:
@@ -142,12 +155,15 @@ def step(cloud: np.ndarray, days: float, base: float, released: float, water: Wa
     nh3, hno2 = water.share_nh3 * n1 / cloud[TOLERANCE], water.share_hno2 * n2 / cloud[TOLERANCE]
     halved_1 = (cloud[HALF_1] + n1 * (1.0 + nh3 / c["nh3_half_1"])) * (1.0 + hno2 / c["hno2_half_1"])
     halved_2 = (cloud[HALF_2] + n2 * (1.0 + nh3 / c["nh3_half_2"])) * (1.0 + hno2 / c["hno2_half_2"])
-    rate_1 = days * water.growth_1 * cloud[CAPACITY_1] / halved_1
     rate_u = days * cloud[UPTAKE] / (c["half_uptake"] + n1)
     given = cloud[INPUT] * cloud[APPETITE] * (days * base + released)
+    full_1 = days * water.warmth_1 * cloud[CAPACITY_1] / halved_1
+    at_most = full_1 * (n1 + given) / (1.0 + full_1 + rate_u)
+    active = activity(c, water, cloud[KH], 2.0 * dkh_per_mg_n() * at_most)
+    rate_1 = active * full_1
     n1 = (n1 + given) / (1.0 + rate_1 + rate_u)
     oxidised_1, taken = rate_1 * n1, rate_u * n1
-    rate_2 = days * water.growth_2 * cloud[CAPACITY_2] / halved_2
+    rate_2 = active * (days * water.warmth_2 * cloud[CAPACITY_2] / halved_2)
     n2 = (n2 + oxidised_1) / (1.0 + rate_2)
     oxidised_2 = rate_2 * n2
     spare = np.maximum(days * cloud[UPTAKE] - taken, 0.0)
@@ -165,6 +181,7 @@ def processed(cloud: np.ndarray, water: Water, c: dict, tan_mg_n_l: float, nitri
 
     It is the lesser of the two groups' rates plus the plants' uptake. Shape (N,).
     """
-    first = water.growth_1 * cloud[CAPACITY_1] * tan_mg_n_l / (cloud[HALF_1] + tan_mg_n_l)
-    second = water.growth_2 * cloud[CAPACITY_2] * nitrite_mg_n_l / (cloud[HALF_2] + nitrite_mg_n_l)
+    active = activity(c, water, cloud[KH])
+    first = active * water.warmth_1 * cloud[CAPACITY_1] * tan_mg_n_l / (cloud[HALF_1] + tan_mg_n_l)
+    second = active * water.warmth_2 * cloud[CAPACITY_2] * nitrite_mg_n_l / (cloud[HALF_2] + nitrite_mg_n_l)
     return np.minimum(first, second) + cloud[UPTAKE] * tan_mg_n_l / (c["half_uptake"] + tan_mg_n_l)
