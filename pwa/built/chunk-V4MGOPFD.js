@@ -1,0 +1,2 @@
+var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-E863997F.json",de:"/built/shared-first-de-80A89940.json",fr:"/built/shared-first-fr-9C4F2017.json"},rest:{en:"/built/shared-rest-en-52752B68.json",de:"/built/shared-rest-de-D6E5A7F4.json",fr:"/built/shared-rest-fr-22007896.json"}};export{i as a,a as b};
+//# sourceMappingURL=chunk-V4MGOPFD.js.map

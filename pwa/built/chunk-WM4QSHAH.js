@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-E863997F.json",de:"/built/shared-first-de-80A89940.json",fr:"/built/shared-first-fr-9C4F2017.json"},rest:{en:"/built/shared-rest-en-17B85851.json",de:"/built/shared-rest-de-DEB22EB4.json",fr:"/built/shared-rest-fr-0BCE4DBB.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-WM4QSHAH.js.map
