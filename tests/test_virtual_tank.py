@@ -6,20 +6,24 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from limnary.calc import kinetics as k
 from limnary.contracts import run
 from pace import PACE, by_pace
 
-from tests.virtual_tank.keepers import kit
+from tests.virtual_tank.keepers import Believers, kit
 from tests.virtual_tank.oracle import FRACTIONS, best_change, futures, hours_over
 from tests.virtual_tank.scores import (
     LIMITS,
     cared,
     closed_loop,
+    hardness_figures,
+    hardness_gone,
     least_water,
     next_day_forecast,
     ready_date,
     stall_days,
     stalls,
+    usual_care,
 )
 from tests.virtual_tank.simulator import MEQ_PER_DH, N_G_MOL, VirtualTanks
 
@@ -119,6 +123,75 @@ def test_starts_without_animals_run_out_of_alkalinity_more_often_than_light_stoc
     bare, light = (stalls(8, SEED, stocking, days=21) for stocking in ("none", "light"))
     assert bare["kh_gone"] > light["kh_gone"]
     assert bare["kh_gone"] >= bare["held_back"] >= bare["stalled"] > 0
+
+
+def test_ph_and_hardness_are_read_in_colours_and_drops():
+    tanks = VirtualTanks(4000, SEED, "none")
+    read = tanks.water_kit()
+    assert np.all(np.abs(read["ph"] * 5 - np.round(read["ph"] * 5)) < 1e-9)
+    assert np.all(read["kh"] == np.round(read["kh"])) and np.min(read["kh"]) == 0
+    # rounding to 0.2 and 1 adds a uniform error
+    assert np.std(read["ph"] - tanks.ph) == pytest.approx(np.hypot(0.2, 0.2 / 12**0.5), rel=0.05)
+    error = read["kh"] - tanks.alkalinity_meq / MEQ_PER_DH
+    assert np.std(error[read["kh"] > 1]) == pytest.approx(np.hypot(0.4, 1 / 12**0.5), rel=0.05)
+    assert abs(np.mean(read["ph"] - tanks.ph)) < 0.02
+
+
+def test_believers_read_ph_and_hardness_once_a_week_and_leave_the_tanks_as_they_are():
+    tanks = VirtualTanks(6, SEED, "none")
+    tanks.alkalinity_meq = np.full(6, 12 * MEQ_PER_DH)
+    believers, before = Believers(tanks), copy.deepcopy(tanks)
+    seen = kit(copy.deepcopy(tanks))
+
+    def means(row):
+        return [float(np.sum(belief.weight * belief.cloud[row])) for belief in believers.beliefs]
+
+    untold = [i for i, tank in enumerate(believers.tanks) if "kh_dkh" not in tank]
+    assert untold and all(believers.beliefs[i].kh_dkh is None for i in untold)
+    believers.test(1, seen)
+    assert all(believers.beliefs[i].kh_dkh is None for i in untold)
+    believers.test(7, seen)
+    assert all(9 < belief.kh_dkh < 15 for belief in believers.beliefs)
+    assert means(k.KH) == pytest.approx([belief.kh_dkh for belief in believers.beliefs])
+    assert tanks.water_rng.bit_generator.state != before.water_rng.bit_generator.state
+    tanks.water_rng = before.water_rng
+    assert same(tanks, before)
+
+
+def test_the_true_day_of_no_hardness_is_that_of_a_copy_under_the_same_care():
+    found = hardness_gone(8, SEED, "none", asked=(0,))
+    tanks = VirtualTanks(8, SEED, "none")
+    tanks.run(18)
+    usual_care(tanks, 0, kit(tanks))
+    truth = stall_days(tanks, 60, lambda after, ahead: usual_care(ahead, after, kit(ahead)))["kh_gone_days"]
+    assert [one[0] for one in found] == list(truth[truth > 0])
+    assert np.sum(np.isfinite(truth[truth > 0])) >= 3
+    for _, p10, p50, p90 in found:
+        assert 0 <= p10 <= p50 <= p90
+
+
+def test_the_figures_of_hardness_gone_count_bands_warnings_and_those_in_vain():
+    inf = np.inf
+    found = [
+        (5.0, 3.0, 6.0, 9.0),  # held, told
+        (10.0, 12.0, 20.0, inf),  # neither
+        (30.0, 10.0, 13.0, inf),  # held by an open end, told in vain
+        (inf, 1.0, 2.0, 3.0),  # in vain
+        (12.0, inf, inf, inf),  # nothing was named
+        (16.0, 16.4, 16.6, 17.0),  # held in whole days, too late to be told
+        (15.0, 11.0, 13.0, 14.6),  # held, told a little early: not in vain
+    ]
+    assert hardness_figures(found) == {
+        "asked": 7,
+        "dates": 6,
+        "held": 4 / 6,
+        "error_days": 2.0,
+        "late_days": pytest.approx(0.6),
+        "soon": 3,
+        "told": 1,
+        "warned": 4,
+        "vain": 2,
+    }
 
 
 def same(tanks, others) -> bool:

@@ -4,7 +4,10 @@ import numpy as np
 from limnary.calc import belief as b
 from limnary.calc import kinetics as k
 from limnary.calc.change_plan import plan_of
+from limnary.calc.hardness_ahead import kh_gone
+from limnary.calc.outlook import even
 from limnary.calc.tank_events import follow
+from limnary.calc.tank_load import load_of
 
 from tests.virtual_tank.oracle import best_change, hours_over
 from tests.virtual_tank.simulator import ION_PER_N, KIT_STEPS
@@ -40,37 +43,42 @@ def kit(tanks) -> dict:
     return {parameter: tanks.kit(parameter) for parameter in KIT_STEPS}
 
 
+def is_weekly(day: int) -> bool:
+    """Whether nitrate, pH and carbonate hardness are tested, too: once a week, first on day 0."""
+    return day % 7 == 0
+
+
 class Believers:
     """One belief per tank, which knows only what a keeper could know."""
 
     def __init__(self, tanks, **settings):
         self.c = {**k.settings(), **settings}
+        self.truth = tanks
         self.tanks = [tanks.keeper_says(i) for i in range(tanks.count)]
         self.beliefs = [b.prior(self.c, tank, 1, 0.0) for tank in self.tanks]
         self.sources = [{"nitrate_mg_n_l": float(x)} for x in tanks.source_nitrate]
-        self.changes = [[] for _ in self.tanks]
+        self.changes, self.doses = [[] for _ in self.tanks], [[] for _ in self.tanks]
 
     def wait(self, hour: float) -> None:
         """Let time pass without records."""
         for i, belief in enumerate(self.beliefs):
             follow(self.c, belief, self.tanks[i], [], hour)
 
-    def test(self, hour: float, seen: dict, with_nitrate: bool) -> None:
-        """Take in the readings."""
+    def test(self, day: int, seen: dict) -> None:
+        """Take in the readings of the day's test; once a week nitrate as well, and pH and carbonate hardness.
+
+        No rule looks at those two, so only a believer's keeper reads them, with a chance of their own.
+        """
+        hour = self.truth.hour
+        read = {name: values for name, values in seen.items() if is_weekly(day) or name != "nitrate"}
+        water = self.truth.water_kit() if is_weekly(day) else {}
         for i, belief in enumerate(self.beliefs):
             events = [
-                {
-                    "kind": "reading",
-                    "at_h": hour,
-                    "parameter": parameter,
-                    "value": float(values[i]),
-                    "basis": "ion",
-                    "steps": list(KIT_STEPS[parameter]),
-                }
-                for parameter, values in seen.items()
-                if with_nitrate or parameter != "nitrate"
+                {"parameter": name, "value": float(values[i]), "basis": "ion", "steps": list(KIT_STEPS[name])}
+                for name, values in read.items()
             ]
-            follow(self.c, belief, self.tanks[i], events, hour)
+            events += [{"parameter": name, "value": float(values[i])} for name, values in water.items()]
+            follow(self.c, belief, self.tanks[i], [{"kind": "reading", "at_h": hour, **one} for one in events], hour)
 
     def changed(self, hour: float, fraction: np.ndarray) -> None:
         """Take in the water changes."""
@@ -86,12 +94,20 @@ class Believers:
             if tan_mg_n_l[i]:
                 event = {"kind": "dose", "at_h": hour, "tan_mg_n_l": float(tan_mg_n_l[i])}
                 follow(self.c, belief, self.tanks[i], [event], hour)
+                self.doses[i].append(event)
 
     def plan(self, limits: dict, risk: float) -> list[dict]:
         """What `change_plan` would answer in each tank now."""
         return [
             plan_of(self.c, belief, [], tank, source, limits, risk, 24.0, 0.5)
             for belief, tank, source in zip(self.beliefs, self.tanks, self.sources, strict=True)
+        ]
+
+    def hardness_gone(self) -> list[dict | None]:
+        """What `outlook` would answer as `kh_gone_h` in each tank now."""
+        return [
+            kh_gone(self.c, even(belief), changes, load_of(self.c, tank, belief.at_h, doses, [])["dosed_mg_n_l_day"])
+            for belief, tank, changes, doses in zip(self.beliefs, self.tanks, self.changes, self.doses, strict=True)
         ]
 
     def advice(self, limits: dict, risk: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:

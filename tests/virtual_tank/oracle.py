@@ -28,6 +28,7 @@ def futures(tanks, places: np.ndarray):
             setattr(ahead, name, value[..., places])
     ahead.count = len(places)
     ahead.rng = SameChance(tanks.rng, tanks.count, places)
+    ahead.water_rng = SameChance(tanks.water_rng, tanks.count, places)
     return ahead
 
 

@@ -22,6 +22,8 @@ from tests.virtual_tank.keepers import (
 from tests.virtual_tank.oracle import futures
 from tests.virtual_tank.simulator import ION_PER_N, MEQ_PER_DH, STALL_HELD_BACK, VirtualTanks
 
+# The outlook looks this far for the day on which hardness is gone; a warning counts from two weeks before it.
+KH_FAR_DAYS, KH_WARNED_DAYS, KH_SLACK_DAYS = 60, 14, 3
 NEVER = {"p10": None, "p50": None, "p90": None}
 BEYOND_H = 120 * 24.0
 # Free ammonia 0.025 mg/L as NH3 and nitrite 0.1 mg N/L, in every virtual tank.
@@ -66,7 +68,7 @@ def next_day_forecast(count: int, seed: int, days: int = 35, stocking: str = "mi
             found[name]["same"].append(np.abs(last[name] - truth))
             found[name]["held"].append((bands[:, 0] - UNSEEN <= truth) & (truth <= bands[:, 2] + UNSEEN))
         seen = kit(tanks)
-        believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
+        believers.test(day, seen)
         fraction, dose = cared(tanks, day, seen)
         believers.changed(tanks.hour, fraction)
         believers.dosed(tanks.hour, dose)
@@ -118,7 +120,7 @@ def closed_loop(
             continue
         every = np.full(count, 24)
         if kept.believers:
-            kept.believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
+            kept.believers.test(day, seen)
             fraction, every, less = kept.believers.advice(limits, risk)
         else:
             fraction = {"usual": usual_rule, "half daily": half_daily}[rule](day, seen)
@@ -161,7 +163,7 @@ def ready_date(
         ready_h[np.isinf(ready_h) & tanks.ready()] = tanks.hour
         seen = kit(tanks)
         if day < days:
-            believers.test(tanks.hour, seen, with_nitrate=day % 7 == 0)
+            believers.test(day, seen)
             if day >= first_day and day % every == 0:
                 loads = [tank["feed_g_day"] * per_gram_of(believers.c, tank) for tank in believers.tanks]
                 bands = [
@@ -209,6 +211,75 @@ def stall_days(tanks, days: int = 30, care=None) -> dict:
         for first, true in zip(found.values(), now, strict=True):
             first[np.isinf(first) & true] = hour / 24
     return found
+
+
+def usual_care(tanks, day: int, seen: dict) -> tuple[np.ndarray, np.ndarray]:
+    """As `cared`, but every tank with animals is changed by the usual rule."""
+    if tanks.stocking == "none":
+        return cared(tanks, day, seen)
+    fraction = usual_rule(day, seen)
+    tanks.change(fraction)
+    return fraction, np.zeros(tanks.count)
+
+
+def hardness_gone(count: int, seed: int, stocking: str, asked=(5, 10, 15, 20), **settings) -> list[tuple]:
+    """In how many days carbonate hardness is gone, as (the truth, p10, p50, p90), inf beyond `KH_FAR_DAYS`.
+
+    For each tank of at least 1 dKH on each day of `asked`, asked after the day's care, which goes on by `usual_care`:
+    the truth is what `stall_days` would find then. All three points are inf where the outlook names no hour.
+    """
+    tanks = VirtualTanks(count, seed, stocking)
+    believers = Believers(tanks, **settings)
+    gone, told, found = [], {}, []
+    tanks.run(TEST_HOUR)
+    for day in range(max(asked) + KH_FAR_DAYS + 1):
+        seen = kit(tanks)
+        if day <= max(asked):
+            believers.test(day, seen)
+        fraction, dose = usual_care(tanks, day, seen)
+        if day <= max(asked):
+            believers.changed(tanks.hour, fraction)
+            believers.dosed(tanks.hour, dose)
+        if day in asked:
+            told[day] = (tanks.hour, believers.hardness_gone())
+        for _ in range(24):
+            gone.append(tanks.alkalinity_meq < MEQ_PER_DH)
+            tanks.run(1)
+    for day, (hour, bands) in told.items():
+        ahead = np.array(gone[24 * day : 24 * (day + KH_FAR_DAYS) + 1])
+        truth = np.where(np.any(ahead, 0), np.argmax(ahead, 0) / 24, np.inf)
+        for true_days, band in zip(truth, bands, strict=True):
+            points = [np.inf if at_h is None else (at_h - hour) / 24 for at_h in (band or NEVER).values()]
+            if true_days > 0:
+                found.append((true_days, *points))
+    return found
+
+
+def hardness_figures(found: list[tuple]) -> dict:
+    """What `hardness_gone` comes to.
+
+    asked; dates: how many true dates; held: their share within p10 to p90, read in whole days; error_days: median of
+    p50's distance from them where an hour was named, late_days: with its sign; soon: how many hardness leaves within
+    `KH_WARNED_DAYS`, told: how many of them p50 puts no more than `KH_SLACK_DAYS` beyond those; warned: how many p50
+    puts within them, vain: how many of those lose it more than `KH_SLACK_DAYS` beyond them.
+    """
+    truth, low, middle, high = np.array(found).T
+    date = np.isfinite(truth)
+    held = (low - 0.5 <= truth) & (truth <= high + 0.5)
+    named = date & np.isfinite(middle)
+    late = middle[named] - truth[named]
+    soon, warned = truth <= KH_WARNED_DAYS, middle <= KH_WARNED_DAYS
+    return {
+        "asked": len(truth),
+        "dates": int(np.sum(date)),
+        "held": float(np.mean(held[date])) if np.any(date) else np.nan,
+        "error_days": float(np.median(np.abs(late))) if np.any(named) else np.nan,
+        "late_days": float(np.median(late)) if np.any(named) else np.nan,
+        "soon": int(np.sum(soon)),
+        "told": int(np.sum(soon & (middle <= KH_WARNED_DAYS + KH_SLACK_DAYS))),
+        "warned": int(np.sum(warned)),
+        "vain": int(np.sum(warned & (truth > KH_WARNED_DAYS + KH_SLACK_DAYS))),
+    }
 
 
 def stalls(count: int, seed: int, stocking: str, days: int = 35) -> dict:

@@ -27,6 +27,9 @@ KIT_STEPS = {
 }
 ION_PER_N = {"total_ammonia": 1.28786, "nitrite": 3.28443, "nitrate": 4.42664}
 KIT_NOISE = 0.12
+# Its colours of pH and drops of carbonate hardness: error (sd) and step; the colours end at 4 and 10.
+PH_NOISE, PH_STEP, PH_COLOURS = 0.2, 0.2, (4.0, 10.0)
+KH_NOISE_DKH, KH_DROP_DKH = 0.4, 1.0
 MEQ_PER_DH = 0.35665
 N_G_MOL = 14.007
 READY_TAN_MG_N_L, READY_NITRITE_MG_N_L = 0.25, 0.1
@@ -59,6 +62,8 @@ class VirtualTanks:
 
     def __post_init__(self):
         rng = self.rng = np.random.default_rng(self.seed)
+        # Readings of pH and hardness have a chance of their own, so that they leave all else as it is.
+        self.water_rng = np.random.default_rng((self.seed, 1))
         n = self.count
 
         def spread(centre, sd):
@@ -257,6 +262,15 @@ class VirtualTanks:
         seen = truth * ION_PER_N[parameter] * np.exp(KIT_NOISE * self.rng.standard_normal(self.count))
         steps = np.array(KIT_STEPS[parameter])
         return steps[np.searchsorted((steps[1:] + steps[:-1]) / 2, seen)]
+
+    def water_kit(self) -> dict:
+        """One reading of pH, a colour, and of carbonate hardness [dKH], in drops, of every tank."""
+        ph = self.ph + PH_NOISE * self.water_rng.standard_normal(self.count)
+        kh = self.alkalinity_meq / MEQ_PER_DH + KH_NOISE_DKH * self.water_rng.standard_normal(self.count)
+        return {
+            "ph": np.clip(np.round(np.round(ph / PH_STEP) * PH_STEP, 1), *PH_COLOURS),
+            "kh": np.maximum(np.round(kh / KH_DROP_DKH) * KH_DROP_DKH, 0.0),
+        }
 
     def ready(self):
         """Whether each tank can process its mean load with tan and nitrite at the levels of READY."""
