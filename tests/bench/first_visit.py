@@ -8,7 +8,6 @@ npm installs Lighthouse into tests/bench/lighthouse for this.
 
 import json
 import os
-import shutil
 import socket
 import statistics
 import subprocess
@@ -20,7 +19,7 @@ ROOT = Path(__file__).parents[2]
 LIGHTHOUSE = Path(__file__).parent / "lighthouse"
 sys.path[:0] = [str(ROOT / "e2e"), str(ROOT / "server")]
 
-from phones import SMALL, STEADY, Thumb  # noqa: E402
+from phones import SMALL, STEADY, Thumb, chromium_path  # noqa: E402
 from playwright.sync_api import sync_playwright  # noqa: E402
 from real_server import RealServer  # noqa: E402
 from room_hands import join  # noqa: E402
@@ -35,10 +34,10 @@ def main(rounds: int = 3) -> None:
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         server = RealServer(Path(folder) / "data", "--demo").start()
         port = free_port()
-        path = os.environ.get("LIMNARY_CHROMIUM") or shutil.which("chromium")
         flags = [f"--remote-debugging-port={port}", *(["--no-sandbox"] if os.geteuid() == 0 else [])]
+        how = {"viewport": SMALL, "has_touch": True, "base_url": server.origin}
         phone = playwright.chromium.launch_persistent_context(
-            f"{folder}/phone", executable_path=path, args=flags, base_url=server.origin, viewport=SMALL, has_touch=True
+            f"{folder}/phone", executable_path=chromium_path(), args=flags, **how
         )
         try:
             phone.add_init_script(STEADY)
@@ -60,7 +59,11 @@ def row(what: str, judged: list[dict]) -> None:
     scores = [f"{name} {100 * its:.0f}" for name, its in score.items()]
     figures = [
         f"{name} {statistics.median(one['audits'][audit]['numericValue'] for one in judged) / 1000:.2f} s"
-        for name, audit in (("largest paint", "largest-contentful-paint"), ("interactive", "interactive"))
+        for name, audit in (
+            ("largest paint", "largest-contentful-paint"),
+            ("interactive", "interactive"),
+            ("blocked", "total-blocking-time"),
+        )
     ]
     requests = judged[0]["audits"]["network-requests"]["details"]["items"]
     print(f"{what:14}", ", ".join([*scores, *figures]), f"{len(requests)} requests", flush=True)

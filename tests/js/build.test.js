@@ -75,6 +75,17 @@ test("the first page asks for its style before its scripts", () => {
   for (const [tag] of scripts) assert.match(tag, /fetchpriority="low"/);
 });
 
+test("each script of the page is run after those that it imports, for itself", () => {
+  const page = content("/built/index.de.html").toString();
+  const scripts = [...page.matchAll(/<script type="module" src="\/built\/([^"]+)"/g)].map(([, name]) => name);
+  assert.ok(scripts.length > 4);
+  for (const [at, name] of scripts.entries())
+    for (const [, other] of content(`/built/${name}`)
+      .toString()
+      .matchAll(/(?:from|import)"\.\/([^"]+)"/g))
+      assert.ok(scripts.indexOf(other) < at && scripts.includes(other), `${name} is run before ${other}`);
+});
+
 test("the page asks ahead for all that the app imports before it runs", () => {
   const page = content("/built/index.en.html").toString();
   const imported = (/** @type {string} */ url) =>

@@ -41,6 +41,27 @@ test("only what is named, or came after the last reading, is read again; null re
   assert.deepEqual(names(cache), ["Renamed", "Renamed"]);
 });
 
+test("what is written here is shown as it was written: nothing is read again", async () => {
+  const { phone, room } = await with_tanks("tank-0001");
+  const real = phone.database.read;
+  let reads = 0;
+  phone.database.read = (stores, work) => {
+    reads += 1;
+    return real(stores, work);
+  };
+  const fields = { tank: "tank-0001", at: "2026-05-04T07:00:00.000Z", parameter: "nitrite", value: 0.5 };
+  const [id] = await room.write([{ type: "put", kind: "reading", fields }]);
+  await room.write([{ type: "put", kind: "tank", id: "tank-0001", fields: { name: "Renamed" } }]);
+  assert.equal(room.get("reading", id)?.meta.state, "waiting");
+  assert.equal(room.get("tank", "tank-0001")?.name, "Renamed");
+  assert.equal(room.sharing().waiting, 2);
+  await room.write([{ type: "del", kind: "reading", id }]);
+  assert.equal(reads, 0);
+  const full = await open_cache(phone, ROOM);
+  for (const kind of /** @type {const} */ (["tank", "reading"])) assert.deepEqual(room.all(kind), full.shown(kind));
+  assert.deepEqual(room.sharing().waiting, full.state.entries.length);
+});
+
 test("a record that is gone from the database is gone from the screen", async () => {
   const { phone, cache } = await with_tanks("tank-0001");
   await phone.database.write(["rows"], (t) => t.rows.clear());

@@ -530,6 +530,31 @@ test("of a large room the Round comes first: its rows lie ahead of the cursor, a
   assert.equal(asked.length, 1);
 });
 
+test("of a large room the next page travels while one is stored", async () => {
+  const { phone, server, room } = await joined();
+  /** @type {string[]} */ const order = [];
+  server.handlers.pull = (request) => {
+    const query = new URLSearchParams(request.path.split("?")[1]);
+    const since = Number(query.get("since"));
+    if (query.has("ahead_days")) return page(request, [], { next: since, total: 4 });
+    order.push(`asked from ${since}`);
+    const one = row(since + 1, "tank", `tank-000${since + 1}`, TANK);
+    return page(request, [one], since < 3 ? { more: true, total: 4 } : {});
+  };
+  const real = phone.database.write;
+  phone.database.write = async (stores, work) => {
+    const result = await real(stores, work);
+    if (/** @type {readonly string[]} */ (stores).join() === "rooms,rows,device") order.push("stored");
+    return result;
+  };
+  await share_once(phone, room.id, () => {});
+  // The second "stored" is what the Round needs first.
+  const stored = ["stored", "stored"];
+  const others = ["asked from 1", "asked from 2", "stored", "asked from 3", "stored", "stored"];
+  assert.deepEqual(order, ["asked from 0", ...stored, ...others]);
+  assert.equal(await phone.database.read(["rows"], (t) => t.rows.count()), 4);
+});
+
 test("taking a room in goes on where it was cut off, and still says how many there are", async () => {
   const { phone, server, room, cache } = await joined();
   let signal = false;
