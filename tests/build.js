@@ -1,5 +1,5 @@
 /**
- * Builds the shell that phones get: `node tests/build.js [ROOT]` writes ROOT/pwa/built/.
+ * Builds the shell that phones get: `node tests/build.js [ROOT [QUALITY]]` writes ROOT/pwa/built/.
  * esbuild joins the modules of pwa/ into a few files with a hash in their names. `built.json` holds the stamp of the
  * sources: the server serves a build only while its stamp equals that of the sources beside it.
  */
@@ -7,7 +7,7 @@ import { createHash } from "node:crypto";
 import { mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { extname, posix } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import { brotliCompressSync } from "node:zlib";
+import { brotliCompressSync, constants } from "node:zlib";
 import * as esbuild from "esbuild";
 
 const HERE = fileURLToPath(new URL("../", import.meta.url));
@@ -327,20 +327,25 @@ async function worker(pwa, stored) {
 /** Whether a built file is kept packed, too, so that no server packs it again. @param {string} name */
 export const is_packed = (name) => !name.endsWith(".map") && name !== "built.json";
 
-/** Write the shell of the sources below `root`. @param {string} root */
-export async function write(root) {
+/**
+ * Write the shell of the sources below `root`.
+ * @param {string} root @param {number} [quality] of the packing, from 0 to 11, which takes most of the time
+ */
+export async function write(root, quality = constants.BROTLI_MAX_QUALITY) {
   const files = await build(root);
   const folder = posix.join(root, "pwa/built/");
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder);
+  const params = { [constants.BROTLI_PARAM_QUALITY]: quality };
   for (const [name, text] of files) {
     writeFileSync(folder + name, text);
-    if (is_packed(name)) writeFileSync(`${folder}${name}.br`, brotliCompressSync(text));
+    if (is_packed(name)) writeFileSync(`${folder}${name}.br`, brotliCompressSync(text, { params }));
   }
   return files;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const files = await write(process.argv[2] ? `${process.argv[2]}/` : HERE);
+  const [root, quality] = process.argv.slice(2);
+  const files = await write(root ? `${root}/` : HERE, quality ? Number(quality) : undefined);
   console.log(`${files.size} files in pwa/built/`);
 }
