@@ -197,7 +197,7 @@ export const SITUATIONS = [
       changes: [change(0.5, 0.5, { source: TAP })],
       doses: [{ ...dosed(6.25, 50), at: ago(0.5) }],
     }),
-    "change today",
+    "watch",
     "water",
   ],
   [

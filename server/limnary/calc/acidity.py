@@ -18,8 +18,8 @@ LEAST_KH = 0.05
 def begin(c: dict, belief, noise: np.ndarray) -> None:
     """Fill the rows of the water from what is told of it; `noise`: standard normals, shape (ROWS, N).
 
-    pH errs by `sd_ph`. A hardness that is told errs by `sd_kh`; one that is not told is taken as enough for the bacteria
-    until a test says otherwise.
+    pH errs by `sd_ph`. A hardness that is told errs by `sd_kh`; one that is not told is taken as enough for the
+    bacteria until a test says otherwise.
     """
     cloud, at_c = belief.cloud, belief.temperature_c
     cloud[k.PH_OFFSET] = c["sd_ph"] * noise[k.PH_OFFSET]
