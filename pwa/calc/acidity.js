@@ -10,6 +10,11 @@ import * as k from "./kinetics.js";
 
 // A water of less is taken as this much where its logarithm is needed, dKH.
 export const LEAST_KH = 0.05;
+// No tank has more alkalinity, dKH, or less or more dissolved carbon dioxide, mg/L: readings that no water fits must
+// not drive the draws without end.
+const MOST_KH = 100;
+const LEAST_CO2 = 1e-3;
+const MOST_CO2 = 300;
 
 /**
  * Fills the rows of the water from what is told of it; `noise`: standard normals, `ROWS` sets one after another.
@@ -43,6 +48,11 @@ const ph_now = (belief) => belief.cloud[k.PH_OFFSET].map((offset) => belief.ph +
 /** Lets each draw's pH follow its alkalinity and carbon dioxide; `ph` moves with the mean. @param {Belief} belief */
 export function settle(belief) {
   const { cloud, weight } = belief;
+  const [kh, co2] = [cloud[k.KH], cloud[k.CO2]];
+  for (let i = 0; i < kh.length; i += 1) {
+    kh[i] = Math.min(kh[i], MOST_KH);
+    co2[i] = Math.min(Math.max(co2[i], LEAST_CO2), MOST_CO2);
+  }
   const ph = k.ph_of_water(cloud[k.KH], cloud[k.CO2], belief.temperature_c);
   const before = cloud[k.PH_OFFSET];
   let moved = 0;
@@ -59,11 +69,11 @@ export function settle(belief) {
 export function warm(belief, temperature_c) {
   const ph = ph_now(belief);
   belief.temperature_c = temperature_c;
-  belief.cloud[k.CO2] = k.co2_of_water(ph, belief.cloud[k.KH], temperature_c).map((co2) => Math.max(co2, 1e-3));
+  belief.cloud[k.CO2] = k.co2_of_water(ph, belief.cloud[k.KH], temperature_c).map((co2) => Math.max(co2, LEAST_CO2));
 }
 
 /**
- * Corrects alkalinity and carbon dioxide by a reading of pH or of carbonate hardness, dKH.
+ * Corrects alkalinity, carbon dioxide and what doses bring by a reading of pH or of carbonate hardness, dKH.
  * @param {Settings} c @param {Belief} belief @param {"ph" | "kh"} parameter @param {number} value
  */
 export function observe(c, belief, parameter, value) {
@@ -83,14 +93,16 @@ export function observe(c, belief, parameter, value) {
   const root = Math.sqrt(wide);
   const luck = draw(belief, 1);
   const share = off.map((one, i) => (wanted + error * luck[i] - mean - root * one) / (wide * spread + error * error));
-  const corrected = (/** @type {Float64Array} */ logs) => {
-    const centre = mean_of(logs, weight);
-    const away = logs.map((one) => one - centre);
+  const corrected = (/** @type {Float64Array} */ row) => {
+    const centre = mean_of(row, weight);
+    const away = row.map((one) => one - centre);
     const gain = wide * product_of(away, off, weight);
-    return away.map((one, i) => Math.exp(centre + root * one + gain * share[i]));
+    return away.map((one, i) => centre + root * one + gain * share[i]);
   };
-  cloud[k.KH] = corrected(log_kh);
-  cloud[k.CO2] = corrected(log_co2);
+  // Beyond 50 the bounds of `settle` hold anyway.
+  cloud[k.KH] = corrected(log_kh).map((one) => Math.exp(Math.min(one, 50)));
+  cloud[k.CO2] = corrected(log_co2).map((one) => Math.exp(Math.min(one, 50)));
+  cloud[k.ALKALI] = corrected(cloud[k.ALKALI]).map((one) => Math.min(Math.max(one, 0), 1));
   settle(belief);
 }
 

@@ -13,6 +13,9 @@ from limnary.calc import kinetics as k
 
 # A water of less is taken as this much where its logarithm is needed [dKH].
 LEAST_KH = 0.05
+# No tank has more alkalinity [dKH], or less or more dissolved carbon dioxide [mg/L]: readings that no water fits must
+# not drive the draws without end.
+MOST_KH, LEAST_CO2, MOST_CO2 = 100.0, 1e-3, 300.0
 
 
 def begin(c: dict, belief, noise: np.ndarray) -> None:
@@ -48,6 +51,8 @@ def _ph_now(belief) -> np.ndarray:
 def settle(belief) -> None:
     """Let each draw's pH follow its alkalinity and carbon dioxide; `ph` moves with the cloud's mean."""
     cloud, weight = belief.cloud, belief.weight
+    np.minimum(cloud[k.KH], MOST_KH, out=cloud[k.KH])
+    np.clip(cloud[k.CO2], LEAST_CO2, MOST_CO2, out=cloud[k.CO2])
     ph = k.ph_of_water(cloud[k.KH], cloud[k.CO2], belief.temperature_c)
     belief.ph += _mean_of(ph - _ph_now(belief), weight)
     cloud[k.PH_OFFSET] = ph - belief.ph
@@ -59,11 +64,11 @@ def warm(belief, temperature_c: float) -> None:
     """Take in a reading of the temperature: the pH stays, and carbon dioxide is what goes with it."""
     ph = _ph_now(belief)
     belief.temperature_c = temperature_c
-    belief.cloud[k.CO2] = np.maximum(k.co2_of_water(ph, belief.cloud[k.KH], temperature_c), 1e-3)
+    belief.cloud[k.CO2] = np.maximum(k.co2_of_water(ph, belief.cloud[k.KH], temperature_c), LEAST_CO2)
 
 
 def observe(c: dict, belief, parameter: str, value: float) -> None:
-    """Correct alkalinity and carbon dioxide by a reading of `ph` or `kh` [dKH].
+    """Correct alkalinity, carbon dioxide and what doses bring by a reading of `ph` or `kh` [dKH].
 
     A reading that lies far outside the cloud widens it first, so that a water which something else moved is believed.
     """
@@ -84,13 +89,16 @@ def observe(c: dict, belief, parameter: str, value: float) -> None:
     root = math.sqrt(wide)
     share = (wanted + error * belief.draw(1)[0] - mean - root * off) / (wide * spread + error * error)
 
-    def corrected(logs: np.ndarray) -> np.ndarray:
-        centre = _mean_of(logs, weight)
-        away = logs - centre
+    def corrected(row: np.ndarray) -> np.ndarray:
+        centre = _mean_of(row, weight)
+        away = row - centre
         gain = wide * _product_of(away, off, weight)
-        return np.exp(centre + root * away + gain * share)
+        return centre + root * away + gain * share
 
-    cloud[k.KH], cloud[k.CO2] = corrected(log_kh), corrected(log_co2)
+    # Beyond 50 the bounds of `settle` hold anyway.
+    cloud[k.KH] = np.exp(np.minimum(corrected(log_kh), 50.0))
+    cloud[k.CO2] = np.exp(np.minimum(corrected(log_co2), 50.0))
+    cloud[k.ALKALI] = np.clip(corrected(cloud[k.ALKALI]), 0.0, 1.0)
     settle(belief)
 
 

@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-072B2CE6.json",de:"/built/shared-first-de-3E5EC31C.json",fr:"/built/shared-first-fr-0F3A9CFC.json"},rest:{en:"/built/shared-rest-en-0083CB5D.json",de:"/built/shared-rest-de-F1749391.json",fr:"/built/shared-rest-fr-EF44B483.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-YCTEXHP2.js.map
