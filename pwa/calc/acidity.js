@@ -48,9 +48,10 @@ const ph_now = (belief) => belief.cloud[k.PH_OFFSET].map((offset) => belief.ph +
 /** Lets each draw's pH follow its alkalinity and carbon dioxide; `ph` moves with the mean. @param {Belief} belief */
 export function settle(belief) {
   const { cloud, weight } = belief;
-  const [kh, co2] = [cloud[k.KH], cloud[k.CO2]];
+  const [kh, source_kh, co2] = [cloud[k.KH], cloud[k.SOURCE_KH], cloud[k.CO2]];
   for (let i = 0; i < kh.length; i += 1) {
     kh[i] = Math.min(kh[i], MOST_KH);
+    source_kh[i] = Math.min(source_kh[i], MOST_KH);
     co2[i] = Math.min(Math.max(co2[i], LEAST_CO2), MOST_CO2);
   }
   const ph = k.ph_of_water(cloud[k.KH], cloud[k.CO2], belief.temperature_c);
@@ -73,12 +74,13 @@ export function warm(belief, temperature_c) {
 }
 
 /**
- * Corrects alkalinity, carbon dioxide and what doses bring by a reading of pH or of carbonate hardness, dKH.
+ * Corrects alkalinity, the source's, carbon dioxide and what doses bring by a reading of pH or of hardness, dKH.
  * @param {Settings} c @param {Belief} belief @param {"ph" | "kh"} parameter @param {number} value
  */
 export function observe(c, belief, parameter, value) {
   const { cloud, weight } = belief;
   const log_kh = cloud[k.KH].map((kh) => Math.log(Math.max(kh, LEAST_KH)));
+  const log_source = cloud[k.SOURCE_KH].map((kh) => Math.log(Math.max(kh, LEAST_KH)));
   const log_co2 = cloud[k.CO2].map((co2) => Math.log(co2));
   const hardness = parameter === "kh";
   if (hardness) belief.kh_dkh ??= value;
@@ -101,6 +103,7 @@ export function observe(c, belief, parameter, value) {
   };
   // Beyond 50 the bounds of `settle` hold anyway.
   cloud[k.KH] = corrected(log_kh).map((one) => Math.exp(Math.min(one, 50)));
+  cloud[k.SOURCE_KH] = corrected(log_source).map((one) => Math.exp(Math.min(one, 50)));
   cloud[k.CO2] = corrected(log_co2).map((one) => Math.exp(Math.min(one, 50)));
   cloud[k.ALKALI] = corrected(cloud[k.ALKALI]).map((one) => Math.min(Math.max(one, 0), 1));
   settle(belief);

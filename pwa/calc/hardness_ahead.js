@@ -10,13 +10,16 @@ import * as k from "./kinetics.js";
 
 /**
  * The hours at which hardness falls to its floor; null where it is not known or holds.
- * @param {Settings} c @param {Belief} even_belief @param {Change[]} changes @param {number} dosed_mg_n_l_day
+ * @param {Settings} c @param {Belief} even_belief @param {Change[]} changes
+ * @param {number} dosed_mg_n_l_day @param {number} [fed_mg_n_l_day]
  * @returns {Outputs<"outlook">["kh_gone_h"]}
  */
-export function kh_gone(c, even_belief, changes, dosed_mg_n_l_day) {
+export function kh_gone(c, even_belief, changes, dosed_mg_n_l_day, fed_mg_n_l_day = 0) {
   if (even_belief.kh_dkh === undefined) return null;
   const ahead = thinned(even_belief, c.far_every);
   const n = ahead.weight.length;
+  ahead.base = Math.max(ahead.base, fed_mg_n_l_day);
+  const per_mg_n = k.dkh_per_mg_n();
   const kept = Math.exp((-daily_change(changes, even_belief.at_h) * c.walk_h) / 24);
   const gone_at = new Float64Array(n).fill(Infinity);
   const far_h = even_belief.at_h + c.kh_far_h;
@@ -32,12 +35,12 @@ export function kh_gone(c, even_belief, changes, dosed_mg_n_l_day) {
     advance(c, ahead, Math.min(before_h + c.walk_h, far_h));
     const brought = (dosed_mg_n_l_day * (ahead.at_h - before_h)) / 24;
     const [tan, nitrite, nitrate] = ahead.cloud;
-    const [kh, source_kh] = [ahead.cloud[k.KH], ahead.cloud[k.SOURCE_KH]];
+    const [kh, source_kh, alkali] = [ahead.cloud[k.KH], ahead.cloud[k.SOURCE_KH], ahead.cloud[k.ALKALI]];
     for (let i = 0; i < n; i += 1) {
       tan[i] = (tan[i] + brought) * kept;
       nitrite[i] *= kept;
       nitrate[i] *= kept;
-      kh[i] = kept * kh[i] + (1 - kept) * source_kh[i];
+      kh[i] = kept * (kh[i] + per_mg_n * brought * alkali[i]) + (1 - kept) * source_kh[i];
     }
   }
   const { p10, p50, p90 } = band(gone_at);

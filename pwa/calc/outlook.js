@@ -8,7 +8,7 @@ import * as k from "./kinetics.js";
 import { readiness } from "./readiness.js";
 import { constants, table } from "./tables.js";
 import { believed, follow } from "./tank_events.js";
-import { load_of, processed_at_limits } from "./tank_load.js";
+import { load_of, per_gram_of, processed_at_limits } from "./tank_load.js";
 import { water_limits } from "./water_limits.js";
 
 /** @import {Input, Outputs} from "../types/contract.js" */
@@ -59,14 +59,14 @@ export function outlook_of(c, belief, plans, input) {
   }
   const { settled_h, unsettled } = readiness(c, cloud, limits_now, input);
   const { changes = [], doses = [], feedings = [] } = input;
-  const { dosed_mg_n_l_day } = load_of(c, tank, now_h, doses, feedings);
+  const { dosed_mg_n_l_day, feed_g_day = 0 } = load_of(c, tank, now_h, doses, feedings);
   const capacity = processed_at_limits(c, cloud, limits_now).map((rate) => rate * tank.volume_l);
   return {
     series,
     now,
     pass_chance: watch.chances(),
     settled_h,
-    kh_gone_h: kh_gone(c, cloud, changes, dosed_mg_n_l_day),
+    kh_gone_h: kh_gone(c, cloud, changes, dosed_mg_n_l_day, feed_g_day * per_gram_of(c, tank)),
     capacity_mg_n_day: band(capacity),
     doubts: recent_doubts(c, belief),
     notes: [...notes_of(c, belief), ...unsettled],

@@ -51,7 +51,8 @@ def _ph_now(belief) -> np.ndarray:
 def settle(belief) -> None:
     """Let each draw's pH follow its alkalinity and carbon dioxide; `ph` moves with the cloud's mean."""
     cloud, weight = belief.cloud, belief.weight
-    np.minimum(cloud[k.KH], MOST_KH, out=cloud[k.KH])
+    for row in (k.KH, k.SOURCE_KH):
+        np.minimum(cloud[row], MOST_KH, out=cloud[row])
     np.clip(cloud[k.CO2], LEAST_CO2, MOST_CO2, out=cloud[k.CO2])
     ph = k.ph_of_water(cloud[k.KH], cloud[k.CO2], belief.temperature_c)
     belief.ph += _mean_of(ph - _ph_now(belief), weight)
@@ -68,12 +69,13 @@ def warm(belief, temperature_c: float) -> None:
 
 
 def observe(c: dict, belief, parameter: str, value: float) -> None:
-    """Correct alkalinity, carbon dioxide and what doses bring by a reading of `ph` or `kh` [dKH].
+    """Correct alkalinity, the source's, carbon dioxide and what doses bring by a reading of `ph` or `kh` [dKH].
 
     A reading that lies far outside the cloud widens it first, so that a water which something else moved is believed.
     """
     cloud, weight = belief.cloud, belief.weight
-    log_kh, log_co2 = np.log(np.maximum(cloud[k.KH], LEAST_KH)), np.log(cloud[k.CO2])
+    log_kh, log_source = (np.log(np.maximum(cloud[row], LEAST_KH)) for row in (k.KH, k.SOURCE_KH))
+    log_co2 = np.log(cloud[k.CO2])
     if parameter == "kh":
         if belief.kh_dkh is None:
             belief.kh_dkh = value
@@ -96,8 +98,8 @@ def observe(c: dict, belief, parameter: str, value: float) -> None:
         return centre + root * away + gain * share
 
     # Beyond 50 the bounds of `settle` hold anyway.
-    cloud[k.KH] = np.exp(np.minimum(corrected(log_kh), 50.0))
-    cloud[k.CO2] = np.exp(np.minimum(corrected(log_co2), 50.0))
+    for row, logs in ((k.KH, log_kh), (k.SOURCE_KH, log_source), (k.CO2, log_co2)):
+        cloud[row] = np.exp(np.minimum(corrected(logs), 50.0))
     cloud[k.ALKALI] = np.clip(corrected(cloud[k.ALKALI]), 0.0, 1.0)
     settle(belief)
 

@@ -14,7 +14,7 @@ from limnary.calc.hardness_ahead import kh_gone
 from limnary.calc.readiness import readiness
 from limnary.calc.tables import constants, table
 from limnary.calc.tank_events import believed, follow
-from limnary.calc.tank_load import load_of, processed_at_limits
+from limnary.calc.tank_load import load_of, per_gram_of, processed_at_limits
 from limnary.calc.water_limits import water_limits
 
 WATCHED = ("nh3", "nitrite", "nitrate")
@@ -74,8 +74,9 @@ def outlook_of(c, belief, plans, tank, now_h, horizon_h, records, limits=None, p
         series.append(watch.bands(c, ahead))
         before_h = at_h
     settled, unsettled = readiness(c, cloud, tank, limits_now, records, planned_feed_g_day)
-    dosed = load_of(c, tank, now_h, records["doses"], records["feedings"])["dosed_mg_n_l_day"]
-    gone = kh_gone(c, cloud, records["changes"], dosed)
+    load = load_of(c, tank, now_h, records["doses"], records["feedings"])
+    fed = (load["feed_g_day"] or 0.0) * per_gram_of(c, tank)
+    gone = kh_gone(c, cloud, records["changes"], load["dosed_mg_n_l_day"], fed)
     capacity = processed_at_limits(c, cloud, limits_now) * tank["volume_l"]
     return {
         "series": series,
