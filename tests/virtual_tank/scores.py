@@ -51,8 +51,8 @@ def cared(tanks, day: int, seen: dict) -> tuple[np.ndarray, np.ndarray]:
 def next_day_forecast(count: int, seed: int, days: int = 35, stocking: str = "mixed", **settings) -> dict:
     """Belief against "same as the last reading, diluted", a day ahead, measured on the true water.
 
-    Cared for as `cared` says. Per parameter: mae, mae_same, gain, exactly and held (share of true values inside the 80 % band,
-    to what a kit shows).
+    Cared for as `cared` says. Per parameter: mae, mae_same, gain, exactly and held (shares of true values inside the
+    80 % band, and inside it to what a kit shows).
     """
     tanks = VirtualTanks(count, seed, stocking)
     believers = Believers(tanks, **settings)
