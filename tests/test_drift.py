@@ -1,4 +1,4 @@
-"""The plain forecast beside the equations: readings decide which of both counts."""
+"""The plain forecasts beside the equations: readings decide how much each counts."""
 
 import numpy as np
 import pytest
@@ -56,12 +56,12 @@ def test_a_copy_drifts_on_its_own():
 
 def test_an_old_reading_counts_half_as_much_each_day_after_three():
     c = k.settings()
-    drift = {"level": 1.0, "offset": 0.1, "at_h": 0.0, "weight": 0.4, "doubted": False}
-    for at_h, weight in ((0, 0.4), (72, 0.4), (96, 0.2), (144, 0.05)):
-        assert plain.weight_at(c, drift, at_h) == pytest.approx(weight)
+    drift = {"level": 1.0, "at_h": 0.0, "weight": 0.4, "past_weight": 0.2, "doubted": False}
+    for at_h, left in ((0, 1), (72, 1), (96, 0.5), (144, 0.125)):
+        assert plain.weights_at(c, drift, at_h) == pytest.approx((0.4 * left, 0.2 * left))
 
 
-def test_a_level_that_neither_forecast_expected_counts_half_until_the_next_test():
+def test_a_level_that_no_forecast_expected_counts_half_until_the_next_test():
     tank = {**TANK, "seeded": "mature_media"}
     zeros = [reading(day, "nitrite", 0) for day in range(1, 7)]
     for more, doubted in (([], False), ([4], True), ([4, 4], False)):
@@ -69,12 +69,13 @@ def test_a_level_that_neither_forecast_expected_counts_half_until_the_next_test(
         c, found = after(readings, 184, tank)
         drift = found.drifts[k.NITRITE]
         assert drift["doubted"] is doubted
-        assert plain.weight_at(c, drift, drift["at_h"]) == drift["weight"] / (2 if doubted else 1)
+        counts = drift["weight"] / (2 if doubted else 1), drift["past_weight"]
+        assert plain.weights_at(c, drift, drift["at_h"]) == counts
 
 
 def test_the_levels_spread_with_time_around_the_last_one():
     c = k.settings()
-    drift = {"level": 1.0, "offset": 0.25, "at_h": 0.0, "weight": 0.4, "doubted": False}
+    drift = {"level": 1.0, "offset": 0.25, "at_h": 0.0}
     for days, sd in ((0, c["reading_sd"]), (4, (c["reading_sd"] ** 2 + 4 * c["walk_drift"] ** 2) ** 0.5)):
         logs = np.log(plain.levels_at(c, drift, 24.0 * days) + 0.25)
         assert np.all(np.diff(logs) > 0) and np.mean(logs) == pytest.approx(np.log(1.25), abs=0.01)
@@ -82,19 +83,46 @@ def test_the_levels_spread_with_time_around_the_last_one():
     assert plain.levels_at(c, {**drift, "level": 0.0}, 240)[0] == 0.0
 
 
-def test_both_forecasts_together_are_between_each_alone():
+def test_all_forecasts_together_are_between_each_alone():
     c = {**k.settings(), "reading_sd": 1e-3}
     draws = np.linspace(0.0, 1.0, 1001)
+    drift = {"level": 4.0, "offset": 0.1, "at_h": 0.0, "past": [8.0, 2.0], "doubted": False}
     points = {
-        weight: plain.mixed_band(
-            c, draws, {"level": 4.0, "offset": 0.1, "at_h": 0.0, "weight": weight, "doubted": False}, 0.0
-        )
+        weight: plain.mixed_band(c, draws, {**drift, "weight": weight, "past_weight": 0.0}, 0.0)
         for weight in (0.0, 0.3, 0.7, 1.0)
     }
     assert list(points[0.0].values()) == pytest.approx([0.1, 0.5, 0.9], abs=0.002)
     assert list(points[0.3].values()) == pytest.approx([0.1 / 0.7, 0.5 / 0.7, 4.0], abs=0.01)
     assert list(points[0.7].values()) == pytest.approx([0.1 / 0.3, 4.0, 4.0], abs=0.01)
     assert list(points[1.0].values()) == pytest.approx([4.0] * 3, abs=0.01)
+    past = plain.mixed_band(c, draws, {**drift, "weight": 0.3, "past_weight": 0.4}, 0.0)
+    # 0.3 of the draws below 1, then 2 with 0.2, the level with 0.3, 8 with 0.2
+    assert list(past.values()) == pytest.approx([1 / 3, 2.0, 8.0], abs=0.01)
+
+
+def test_the_past_gains_where_nitrite_comes_and_goes_between_two_tests():
+    """Zero, 2, zero, 2: neither the equations nor the last reading expect it; what was read before does."""
+    tank = {**TANK, "seeded": "mature_media"}
+    values = [0, 0, 0, 2, 0, 2, 0, 2, 0]
+    readings = [reading(1 + i / 2, "nitrite", value) for i, value in enumerate(values)]
+    c, found = after(readings, 132, tank)
+    drift = found.drifts[k.NITRITE]
+    assert drift["past"] == values and drift["past_weight"] > c["past_nitrite"]
+    low, middle, high = forecast_band(c, found, k.NITRITE)
+    assert low == pytest.approx(0.0, abs=0.01) and middle < 1 and high == 2
+    _, calm = after([reading(1 + i / 2, "nitrite", 0) for i in range(len(values))], 132, tank)
+    assert forecast_band(c, calm, k.NITRITE)[2] < 0.1
+
+
+def test_only_the_last_readings_are_the_past_and_ammonia_has_none():
+    c = k.settings()
+    names = ("nitrite", "total_ammonia")
+    readings = [reading(day, name, day % 3) for day in range(1, 21) for name in names]
+    _, found = after(readings, 500)
+    assert found.drifts[k.NITRITE]["past"] == [day % 3 for day in range(21 - int(c["past_readings"]), 21)]
+    assert found.drifts[k.TAN]["past_weight"] == 0.0
+    untold = {name: value for name, value in TANK.items() if name != "feed_g_day"}
+    assert after(readings, 500, untold)[1].drifts[k.NITRITE]["past_weight"] == 0.0
 
 
 def test_a_stall_is_forecast_to_last_and_the_series_shows_it():

@@ -43,7 +43,11 @@ export function begin(c, belief, noise) {
 export const water_of = (c, belief) => k.conditions(c, belief.temperature_c, ph_now(belief));
 
 /** @param {Belief} belief */
-const ph_now = (belief) => belief.cloud[k.PH_OFFSET].map((offset) => belief.ph + offset);
+function ph_now(belief) {
+  const ph = belief.cloud[k.PH_OFFSET].slice();
+  for (let i = 0; i < ph.length; i += 1) ph[i] += belief.ph;
+  return ph;
+}
 
 /** Lets each draw's pH follow its alkalinity and carbon dioxide; `ph` moves with the mean. @param {Belief} belief */
 export function settle(belief) {
@@ -55,11 +59,11 @@ export function settle(belief) {
     co2[i] = Math.min(Math.max(co2[i], LEAST_CO2), MOST_CO2);
   }
   const ph = k.ph_of_water(cloud[k.KH], cloud[k.CO2], belief.temperature_c);
-  const before = cloud[k.PH_OFFSET];
+  const offset = cloud[k.PH_OFFSET];
   let moved = 0;
-  for (let i = 0; i < ph.length; i += 1) moved += weight[i] * (ph[i] - belief.ph - before[i]);
+  for (let i = 0; i < ph.length; i += 1) moved += weight[i] * (ph[i] - belief.ph - offset[i]);
   belief.ph += moved;
-  cloud[k.PH_OFFSET] = ph.map((one) => one - belief.ph);
+  for (let i = 0; i < ph.length; i += 1) offset[i] = ph[i] - belief.ph;
   if (belief.kh_dkh !== undefined) belief.kh_dkh = mean_of(cloud[k.KH], weight);
 }
 

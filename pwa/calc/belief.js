@@ -3,7 +3,7 @@
  * A plain object, so that it can be stored and sent. Method, units, sources: the Python twin.
  */
 import * as acidity from "./acidity.js";
-import { after_reading } from "./drift.js";
+import { after_reading, priors } from "./drift.js";
 import * as k from "./kinetics.js";
 import { blur, interval, share_below } from "./kit_reading.js";
 import { normals, uniform } from "./random_numbers.js";
@@ -34,8 +34,8 @@ const JITTERED = [
 ];
 /** @type {Record<number, number>} */
 const CAPACITY_OF = { [k.TAN]: k.CAPACITY_1, [k.NITRITE]: k.CAPACITY_2 };
-/** @type {Record<number, string>} */
-const DRIFT_PRIOR = { [k.TAN]: "drift_tan", [k.NITRITE]: "drift_nitrite" };
+/** @type {Record<number, import("./drift.js").Plain>} The parameters that have plain forecasts. */
+const PLAIN = { [k.TAN]: "tan", [k.NITRITE]: "nitrite" };
 /** @type {[number, string][]} */
 const WALKS = [
   [k.CAPACITY_1, "walk_capacity"],
@@ -184,13 +184,15 @@ function wander(c, belief) {
   const n = belief.weight.length;
   const root = Math.sqrt(c.walk_h / 24);
   const noise = draw(belief, WALKS.length + 1);
-  WALKS.forEach(([row, name], walk) => {
+  for (let walk = 0, at = 0; walk < WALKS.length; walk += 1) {
+    const [row, name] = WALKS[walk];
     const values = belief.cloud[row];
     const sd = c[name] * root;
-    for (let i = 0; i < n; i += 1) values[i] *= Math.exp(sd * noise[walk * n + i]);
-  });
+    for (let i = 0; i < n; i += 1, at += 1) values[i] *= Math.exp(sd * noise[at]);
+  }
   const appetite = belief.cloud[k.APPETITE];
-  for (let i = 0; i < n; i += 1) appetite[i] = Math.exp(c.sd_appetite * noise[WALKS.length * n + i]);
+  const { sd_appetite } = c;
+  for (let i = 0, at = WALKS.length * n; i < n; i += 1, at += 1) appetite[i] = Math.exp(sd_appetite * noise[at]);
 }
 
 /**
@@ -278,16 +280,16 @@ export function observe(c, belief, parameter, value, steps) {
   let at_most = 0;
   let at_least = 0;
   let equations_chance = 0;
-  belief.weight.forEach((weight, i) => {
-    at_most += weight * below_high[i];
-    at_least += weight * (1 - below_low[i]);
-    equations_chance += weight * (below_high[i] - below_low[i]);
-  });
+  for (let i = 0; i < below_high.length; i += 1) {
+    at_most += belief.weight[i] * below_high[i];
+    at_least += belief.weight[i] * (1 - below_low[i]);
+    equations_chance += belief.weight[i] * (below_high[i] - below_low[i]);
+  }
   belief.readings += 1;
-  if (row in DRIFT_PRIOR) {
-    const name = belief.input_known ? DRIFT_PRIOR[row] : `${DRIFT_PRIOR[row]}_unknown`;
+  if (row in PLAIN) {
+    const prior = priors(c, PLAIN[row], belief.input_known);
     const reading = { value, low, high, offset };
-    belief.drifts[row] = after_reading(c, belief.drifts[row], c[name], belief.at_h, reading, equations_chance);
+    belief.drifts[row] = after_reading(c, belief.drifts[row], prior, belief.at_h, reading, equations_chance);
   }
   if (!first && Math.min(at_most, at_least) < c.doubt_chance) {
     const [p10, p90] = weighted_quantiles(belief.cloud[row], belief.weight, [0.1, 0.9]);

@@ -49,26 +49,28 @@ export function conditions(c, temperature_c, ph) {
   const n = ph.length;
   const [acid, share_nh3, share_hno2] = [0, 1, 2].map(() => new Float64Array(n));
   const [warmth_1, warmth_2] = warmth(c, temperature_c);
+  const { ph_cap, ph_high, ph_zero, ph_pole } = c;
   const log_base = Math.log(c.ph_base);
   const { pka } = free_ammonia({ tan_mg_n_l: 0, ph: 7, temperature_c });
-  const pka_hno2 = c.hno2_kelvin / (temperature_c + 273.15) / Math.LN10;
+  const [k_nh3, k_hno2] = [10 ** -pka, Math.exp(-c.hno2_kelvin / (temperature_c + 273.15))];
   for (let i = 0; i < n; i += 1) {
-    const below = Math.min(ph[i], c.ph_zero);
-    const factor = Math.exp(log_base * Math.min(ph[i] - c.ph_cap, 0));
-    acid[i] = factor * ((c.ph_high * (c.ph_zero - below)) / (c.ph_pole - below));
-    share_nh3[i] = 1 / (1 + Math.exp(Math.LN10 * (pka - ph[i])));
-    share_hno2[i] = 1 / (1 + Math.exp(Math.LN10 * (ph[i] - pka_hno2)));
+    const below = Math.min(ph[i], ph_zero);
+    const factor = ph[i] < ph_cap ? Math.exp(log_base * (ph[i] - ph_cap)) : 1;
+    acid[i] = factor * ((ph_high * (ph_zero - below)) / (ph_pole - below));
+    const h = Math.exp(-Math.LN10 * ph[i]);
+    share_nh3[i] = k_nh3 / (k_nh3 + h);
+    share_hno2[i] = h / (h + k_hno2);
   }
   return { acid, warmth_1, warmth_2, decay: c.theta_decay ** (temperature_c - 20), share_nh3, share_hno2 };
 }
 
 /**
  * Acid x min(KH / (2.4 + what a step would take at full activity), 1), never below 0.02; for one draw.
- * @param {Settings} c here a small object of two is quicker: this runs a million times
- * @param {number} acid @param {number} kh_dkh @param {number} [taken_dkh]
+ * @param {number} acid @param {number} kh_dkh @param {number} needed_dkh 2.4 + what the step would take
+ * @param {number} least
  */
-export const activity = (c, acid, kh_dkh, taken_dkh = 0) =>
-  Math.max(acid * Math.min(Math.max(kh_dkh, 0) / (c.enough_kh_dkh + taken_dkh), 1), c.least_activity);
+export const activity = (acid, kh_dkh, needed_dkh, least) =>
+  Math.max(kh_dkh < needed_dkh ? (acid * Math.max(kh_dkh, 0)) / needed_dkh : acid, least);
 
 /**
  * Factors of the temperature on the growth of both groups, 1 at 20 °C.
@@ -88,14 +90,17 @@ export function warmth(c, temperature_c) {
  */
 export function ph_of_water(kh_dkh, co2_mg_l, temperature_c) {
   const { first, water } = equilibria(temperature_c);
-  const [per_dkh, per_mol] = [eq_per_dkh(), co2_mg_mol()];
-  return kh_dkh.map((kh, i) => {
-    const alkalinity = kh * per_dkh;
-    const product = (first * co2_mg_l[i]) / per_mol + water;
+  const per_dkh = eq_per_dkh();
+  const per_mg = first / co2_mg_mol();
+  const ph = new Float64Array(kh_dkh.length);
+  for (let i = 0; i < ph.length; i += 1) {
+    const alkalinity = kh_dkh[i] * per_dkh;
+    const product = per_mg * co2_mg_l[i] + water;
     const root = Math.sqrt(alkalinity * alkalinity + 4 * product);
     // Either form loses digits on one side of zero.
-    return -Math.log10(alkalinity > 0 ? (2 * product) / (alkalinity + root) : (root - alkalinity) / 2);
-  });
+    ph[i] = -Math.log10(alkalinity > 0 ? (2 * product) / (alkalinity + root) : (root - alkalinity) / 2);
+  }
+  return ph;
 }
 
 /**
@@ -145,41 +150,44 @@ export function step(cloud, days, base, released, water, c) {
   const [tan, nitrite, nitrate, capacity_1, capacity_2, input, uptake, growth_1, growth_2, half_1, half_2, decay] =
     cloud;
   const [appetite, kh, tolerance] = [cloud[APPETITE], cloud[KH], cloud[TOLERANCE]];
-  const { half_uptake, half_nitrate, nh3_half_1, nh3_half_2, hno2_half_1, hno2_half_2 } = c;
+  const { half_uptake, half_nitrate, enough_kh_dkh, least_activity } = c;
+  const [per_nh3_1, per_nh3_2] = [1 / c.nh3_half_1, 1 / c.nh3_half_2];
+  const [per_hno2_1, per_hno2_2] = [1 / c.hno2_half_1, 1 / c.hno2_half_2];
+  const { share_nh3, share_hno2, acid } = water;
+  const [days_1, days_2] = [days * water.warmth_1, days * water.warmth_2];
   const lost = days * water.decay;
   const fed = days * base + released;
   const per_mg_n = dkh_per_mg_n();
-  const { share_nh3, share_hno2, acid, warmth_1, warmth_2 } = water;
-  const bounds = { enough_kh_dkh: c.enough_kh_dkh, least_activity: c.least_activity };
   for (let i = 0; i < tan.length; i += 1) {
     const n1 = tan[i];
     const n2 = nitrite[i];
-    const nh3 = (share_nh3[i] * n1) / tolerance[i];
-    const hno2 = (share_hno2[i] * n2) / tolerance[i];
-    const halved_1 = (half_1[i] + n1 * (1 + nh3 / nh3_half_1)) * (1 + hno2 / hno2_half_1);
-    const halved_2 = (half_2[i] + n2 * (1 + nh3 / nh3_half_2)) * (1 + hno2 / hno2_half_2);
-    const rate_u = (days * uptake[i]) / (half_uptake + n1);
+    const n3 = nitrate[i];
+    const per_borne = 1 / tolerance[i];
+    const nh3 = share_nh3[i] * n1 * per_borne;
+    const hno2 = share_hno2[i] * n2 * per_borne;
+    const halved_1 = (half_1[i] + n1 * (1 + nh3 * per_nh3_1)) * (1 + hno2 * per_hno2_1);
+    const halved_2 = (half_2[i] + n2 * (1 + nh3 * per_nh3_2)) * (1 + hno2 * per_hno2_2);
+    const wanted = days * uptake[i];
+    const rate_u = wanted / (half_uptake + n1);
     const given = input[i] * appetite[i] * fed;
-    const full_1 = (days * warmth_1 * capacity_1[i]) / halved_1;
+    const full_1 = (days_1 * capacity_1[i]) / halved_1;
     const at_most = (full_1 * (n1 + given)) / (1 + full_1 + rate_u);
-    const active = activity(bounds, acid[i], kh[i], 2 * per_mg_n * at_most);
+    const active = activity(acid[i], kh[i], enough_kh_dkh + 2 * per_mg_n * at_most, least_activity);
     const rate_1 = active * full_1;
     const next_1 = (n1 + given) / (1 + rate_1 + rate_u);
     const oxidised_1 = rate_1 * next_1;
     const taken = rate_u * next_1;
-    const rate_2 = active * ((days * warmth_2 * capacity_2[i]) / halved_2);
-    const next_2 = (n2 + oxidised_1) / (1 + rate_2);
-    const oxidised_2 = rate_2 * next_2;
-    const spare = Math.max(days * uptake[i] - taken, 0);
-    const before_3 = nitrate[i] + oxidised_2;
-    const next_3 = before_3 / (1 + spare / (half_nitrate + nitrate[i]));
+    const next_2 = (n2 + oxidised_1) / (1 + (active * days_2 * capacity_2[i]) / halved_2);
+    const oxidised_2 = n2 + oxidised_1 - next_2;
+    const before_3 = n3 + oxidised_2;
+    const next_3 = before_3 / (1 + Math.max(wanted - taken, 0) / (half_nitrate + n3));
     kh[i] += per_mg_n * (given - taken - 2 * oxidised_1 + (before_3 - next_3));
     nitrate[i] = next_3;
     tan[i] = next_1;
     nitrite[i] = next_2;
-    const kept = 1 + lost * decay[i];
-    capacity_1[i] = (capacity_1[i] + growth_1[i] * oxidised_1) / kept;
-    capacity_2[i] = (capacity_2[i] + growth_2[i] * oxidised_2) / kept;
+    const kept = 1 / (1 + lost * decay[i]);
+    capacity_1[i] = (capacity_1[i] + growth_1[i] * oxidised_1) * kept;
+    capacity_2[i] = (capacity_2[i] + growth_2[i] * oxidised_2) * kept;
   }
 }
 
@@ -189,11 +197,13 @@ export function step(cloud, days, base, released, water, c) {
  * @param {number} tan_mg_n_l @param {number} nitrite_mg_n_l
  */
 export function processed(cloud, water, c, tan_mg_n_l, nitrite_mg_n_l) {
-  return cloud[TAN].map((_, i) => {
-    const active = activity(c, water.acid[i], cloud[KH][i]);
+  const rates = new Float64Array(cloud[TAN].length);
+  for (let i = 0; i < rates.length; i += 1) {
+    const active = activity(water.acid[i], cloud[KH][i], c.enough_kh_dkh, c.least_activity);
     const first = (active * water.warmth_1 * cloud[CAPACITY_1][i] * tan_mg_n_l) / (cloud[HALF_1][i] + tan_mg_n_l);
     const second =
       (active * water.warmth_2 * cloud[CAPACITY_2][i] * nitrite_mg_n_l) / (cloud[HALF_2][i] + nitrite_mg_n_l);
-    return Math.min(first, second) + (cloud[UPTAKE][i] * tan_mg_n_l) / (c.half_uptake + tan_mg_n_l);
-  });
+    rates[i] = Math.min(first, second) + (cloud[UPTAKE][i] * tan_mg_n_l) / (c.half_uptake + tan_mg_n_l);
+  }
+  return rates;
 }

@@ -37,6 +37,10 @@ export function interval(value, steps, offset, scale) {
  * @param {number} unbounded
  */
 export function share_below(values, bound, offset, scale, unbounded) {
-  if (bound === null) return new Float64Array(values.length).fill(unbounded);
-  return values.map((value) => 1 / (1 + ((value + offset) / (bound + offset)) ** (1 / scale)));
+  const below = new Float64Array(values.length);
+  if (bound === null) return below.fill(unbounded);
+  const [steep, middle] = [1 / scale, Math.log(bound + offset)];
+  for (let i = 0; i < below.length; i += 1)
+    below[i] = 1 / (1 + Math.exp(steep * (Math.log(values[i] + offset) - middle)));
+  return below;
 }

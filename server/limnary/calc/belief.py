@@ -35,7 +35,8 @@ _JITTERED = (
 # Hardness can be used up, so its logarithm needs a floor.
 _HARDNESS = (k.KH, k.SOURCE_KH)
 _CAPACITY_OF = {k.TAN: k.CAPACITY_1, k.NITRITE: k.CAPACITY_2}
-_DRIFT_PRIOR = {k.TAN: "drift_tan", k.NITRITE: "drift_nitrite"}
+# The parameters that have plain forecasts, see drift.py.
+_PLAIN = {k.TAN: "tan", k.NITRITE: "nitrite"}
 _WALKS = (
     (k.CAPACITY_1, "walk_capacity"),
     (k.CAPACITY_2, "walk_capacity"),
@@ -252,12 +253,11 @@ def observe(c: dict, belief: Belief, parameter: str, value: float, steps: list[f
     at_most = float(np.sum(belief.weight * below_high))
     at_least = float(np.sum(belief.weight * (1.0 - below_low)))
     belief.readings += 1
-    if row in _DRIFT_PRIOR:
-        name = _DRIFT_PRIOR[row] if belief.input_known else f"{_DRIFT_PRIOR[row]}_unknown"
+    if row in _PLAIN:
+        prior = plain.priors(c, _PLAIN[row], belief.input_known)
         chance = float(np.sum(belief.weight * (below_high - below_low)))
         reading = (value, low, high, offset)
-        before = belief.drifts.get(row)
-        belief.drifts[row] = plain.after_reading(c, before, c[name], belief.at_h, reading, chance)
+        belief.drifts[row] = plain.after_reading(c, belief.drifts.get(row), prior, belief.at_h, reading, chance)
     if not first and min(at_most, at_least) < c["doubt_chance"]:
         p10, p90 = weighted_quantiles(belief.cloud[row], belief.weight, (0.1, 0.9))
         doubt = {"at_h": belief.at_h, "parameter": parameter, "value_mg_n_l": value}
