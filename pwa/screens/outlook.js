@@ -5,6 +5,7 @@
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { chart_lines } from "../advice/forecast/chart_lines.js";
 import { headroom_by_week, ready } from "../advice/forecast/readiness.js";
+import { reasons_above } from "../advice/forecast/reasons_above.js";
 import { basis_of, is_watched } from "../advice/level.js";
 import { t } from "../i18n/words.js";
 import { outlook_for } from "../ui/state/forecast.js";
@@ -20,9 +21,6 @@ import { tap } from "../ui/state/tap.js";
 const DRAWN = ["total_ammonia", "nitrite", "nitrate", "ph", "temperature"];
 /** How many weeks back a chart reaches. */
 const WEEKS = [2, 6];
-/** The reasons said above the charts; each chart says its own chance. */
-const ABOVE = ["doubt", "kh_gone", "prior", "few", "rule_working", "rule_failed"];
-
 /** @param {{id: string}} props */
 export function Outlook({ id }) {
   const tank = get("tank", id);
@@ -51,8 +49,7 @@ function Drawn({ tank }) {
       <section aria-label=${t("tank.now")}>
         <${State} advice=${advice} now=${now.value} />
         <${Sentence} advice=${advice} now=${now.value} />
-        <${Why} advice=${{ ...advice, reasons: advice.reasons.filter(({ code }) => ABOVE.includes(code)) }}
-          now=${now.value} />
+        <${Why} advice=${{ ...advice, reasons: reasons_above(advice) }} now=${now.value} />
       </section>
       <div class="row outlook-how" role="group" aria-label=${t("outlook.how")}>
         ${WEEKS.map(
