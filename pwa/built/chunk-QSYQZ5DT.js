@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-5DAE8F96.json",de:"/built/shared-first-de-10CB5482.json",fr:"/built/shared-first-fr-7A522DE8.json"},rest:{en:"/built/shared-rest-en-916082EF.json",de:"/built/shared-rest-de-7BE525A8.json",fr:"/built/shared-rest-fr-F6CBF91D.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-QSYQZ5DT.js.map
