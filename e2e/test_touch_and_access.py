@@ -294,6 +294,30 @@ def cut_off(page):
     page.set_viewport_size(size)
 
 
+BEHIND_THE_BAR = """() => {
+  const bar = document.querySelector(".foot").getBoundingClientRect();
+  const boxes = [...document.querySelectorAll("main a")].map((one) => one.getBoundingClientRect());
+  return { bar: bar.toJSON(), links: boxes.filter(({ top }) => top >= bar.top).map((box) => box.toJSON()) };
+}"""
+LOWEST = "() => Math.max(...[...document.querySelectorAll('.places a')].map((a) => a.getBoundingClientRect().bottom))"
+STRIP_PX = 9
+
+
+@pytest.mark.xdist_group("furnished")
+def test_no_strip_of_a_link_behind_the_bar_is_left_below_it(furnished):
+    page = furnished.page
+    furnished.turn_to(f"/tank/{TANK}")
+    size = page.viewport_size
+    link = page.evaluate(BEHIND_THE_BAR)["links"][0]
+    page.set_viewport_size({"width": size["width"], "height": round(link["bottom"]) - STRIP_PX})
+    found = page.evaluate(BEHIND_THE_BAR)
+    assert link in found["links"]
+    assert found["bar"]["bottom"] >= link["bottom"]
+    page.set_viewport_size(size)
+    page.evaluate("() => scrollTo(0, document.documentElement.scrollHeight)")
+    assert abs(page.evaluate(LOWEST) - size["height"]) <= 1, "the end of the page is the end of the bar"
+
+
 LABELS = """() => [...document.querySelectorAll(".places a")].map((place) => {
   const range = document.createRange();
   range.selectNodeContents(place);

@@ -11,8 +11,8 @@
     "indexedDB" in window &&
     CSS.supports("container-type", "inline-size")
   ) {
-    // The first use of a browser's number formats takes long: here it passes while the app is on its way.
-    new Intl.NumberFormat(navigator.language);
+    // Beside the page, while the app is on its way: the first use of the browser's formats takes long.
+    new Worker("/workers/locales.js");
     return;
   }
   /** @param {string} id @param {boolean} shown */
@@ -20,7 +20,12 @@
     var part = document.getElementById(id);
     if (part) part.hidden = !shown;
   }
-  show("app", false);
-  show("not-yet", false);
-  show("too-old", true);
+  function say() {
+    show("app", false);
+    show("not-yet", false);
+    show("too-old", true);
+  }
+  // The page may still be on its way.
+  if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", say);
+  else say();
 })();

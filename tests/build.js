@@ -18,6 +18,8 @@ const NOT_OF_THE_SHELL = ["built", "node_modules"];
 /** The parts of shared_schema/ that the phone reads. */
 const SHARED = ["calc", "formats.json", "messages.json", "records", "tables", "words"];
 const FIRST_PAGE = "places/round.js";
+/** What the words of the first page need is a file of its own: two scripts hold the phone up for less than one. */
+const WORDS = "ui/words/sentence.js";
 /** The oldest browsers that run the app; pwa/oldest.js says so to others, and tests/js/oldest.test.js holds it. */
 export const OLDEST = ["ios16.0", "chrome105", "firefox115"];
 const SETTINGS = /** @type {const} */ ({
@@ -161,7 +163,7 @@ async function stylesheet(pwa, index, files) {
 }
 
 /**
- * The scripts: one file with all that the first page needs, one with what several places need, one for each place, and
+ * The scripts: two files with all that the first page needs, one with what several places need, one for each place, and
  * one for the worker.
  * @param {string} pwa @param {Part[]} parts @param {Files} files
  */
@@ -180,16 +182,21 @@ async function scripts(pwa, parts, files) {
     entryNames: "[name]",
     chunkNames: "[name]-[hash]",
     define: {
-      SHARED_PARTS: JSON.stringify({ first: address("-first-"), rest: address("-rest-") }),
+      // As text: esbuild would make an object a module of its own, and a file of that.
+      SHARED_PARTS: JSON.stringify(JSON.stringify({ first: address("-first-"), rest: address("-rest-") })),
       OUTLOOK_WORKER: '"/built/outlook_worker.js"',
     },
   };
   const { inputs } = (await esbuild.build(given)).metafile;
-  const made = await esbuild.build({ ...given, plugins: [together(pwa, shared_by_places(inputs))] });
+  const entryPoints = ["app.js", WORDS];
+  const plugins = [together(pwa, fetched_later(inputs), shared_by_places(inputs))];
+  const made = await esbuild.build({ ...given, entryPoints, plugins });
   // The worker shares no file with the first page, which would otherwise fall into many.
   const worker = { ...given, entryPoints: ["workers/outlook_worker.js"], splitting: false };
   const { outputFiles: of_worker } = await esbuild.build(worker);
   for (const { path, text } of [...made.outputFiles, ...of_worker]) files.set(posix.basename(path), text);
+  // No page asks for the words alone.
+  for (const ending of ["", ".map"]) files.delete(posix.basename(WORDS) + ending);
   const outputs = new Map(Object.entries(made.metafile.outputs).map(([path, one]) => [posix.basename(path), one]));
   const imported = (/** @type {string} */ name) =>
     (outputs.get(name)?.imports ?? []).flatMap(({ path, kind }) =>
@@ -235,21 +242,28 @@ function shared_by_places(inputs) {
   return [...counts].flatMap(([path, count]) => (count > 1 ? [path] : [])).sort();
 }
 
+/** The modules that the app fetches once it needs them. @param {esbuild.Metafile["inputs"]} inputs */
+const fetched_later = (inputs) =>
+  Object.values(inputs)
+    .flatMap(({ imports }) => imports.flatMap(({ kind, path }) => (kind === "dynamic-import" ? [path] : [])))
+    .filter((path) => path !== FIRST_PAGE);
+
 /**
- * esbuild splits by who needs a module: each set of places that share one would get a file of its own. So every place
- * is said to need all of the first page, which is there already, and all that several places share.
- * @param {string} pwa @param {string[]} shared @returns {esbuild.Plugin}
+ * esbuild splits by who needs a module: each set of modules that share one would get a file of its own. So all that is
+ * fetched later is said to need all of the first page, which is there already, and every place all that several share.
+ * @param {string} pwa @param {string[]} later @param {string[]} shared @returns {esbuild.Plugin}
  */
-function together(pwa, shared) {
+function together(pwa, later, shared) {
   const SHARED_MODULES = "shared-modules";
   return {
     name: "together",
     setup({ onLoad, onResolve }) {
-      // The calculations that come later need the first page's, too.
-      onLoad({ filter: /\/pwa\/(places\/\w+|calc\/index)\.js$/ }, ({ path }) => {
-        const contents = readFileSync(path, "utf8");
-        const needs = path.endsWith(FIRST_PAGE) ? "" : `import "../app.js"; import "${SHARED_MODULES}";`;
-        return { contents: contents.replace(/$/, `\n${needs}`), loader: "js" };
+      onLoad({ filter: /\/pwa\/.*\.js$/ }, ({ path }) => {
+        const own = posix.relative(pwa, path);
+        if (!later.includes(own)) return undefined;
+        // The calculations that come later need those of the places, too.
+        const needs = /^(places\/|calc\/)/.test(own) ? `import "${SHARED_MODULES}";` : "";
+        return { contents: `${readFileSync(path, "utf8")}\nimport "${pwa}app.js"; ${needs}`, loader: "js" };
       });
       onResolve({ filter: new RegExp(`^${SHARED_MODULES}$`) }, () => ({ path: SHARED_MODULES, namespace: "together" }));
       onLoad({ filter: /.*/, namespace: "together" }, () => ({
@@ -306,9 +320,13 @@ const COVERS = /^ *<p class="cover" lang="(\w+)".*\n/gm;
 /** The page that phones store: with the app at hand, a cover would only flash. @param {string} page */
 const without_cover = (page) => page.replace(COVERS, "");
 
-/** What the page and its manifest name besides styles and the app. @param {string} pwa @param {string} index */
+/**
+ * What the page, its first script and its manifest name besides styles and the app.
+ * @param {string} pwa @param {string} index
+ */
 function beside(pwa, index) {
-  const named = [...index.matchAll(/ (?:href|src)="\/([^"]+)"/g)].map(([, path]) => path);
+  const started = readFileSync(`${pwa}oldest.js`, "utf8").matchAll(/ Worker\("\/([^"]+)"\)/g);
+  const named = [...index.matchAll(/ (?:href|src)="\/([^"]+)"/g), ...started].map(([, path]) => path);
   /** @type {{src: string}[]} */ const icons = JSON.parse(readFileSync(`${pwa}manifest.webmanifest`, "utf8")).icons;
   const all = new Set([...named, ...icons.map(({ src }) => src.slice(1))]);
   return [...all].filter((path) => !path.endsWith(".css") && path !== "app.js");

@@ -6,7 +6,8 @@ import { html } from "../vendor/preact.js";
 import { in_round, sheet_now } from "../advice/away.js";
 import { walk } from "../advice/facts.js";
 import { MANY } from "../advice/many_tanks.js";
-import { day, short, t } from "../i18n/words.js";
+import { next_step } from "../advice/setup/setting_up.js";
+import { day, short, t, when } from "../i18n/words.js";
 import { FeedAll } from "../ui/feed_all.js";
 import { HomeScreenCard } from "../ui/home_screen_card.js";
 import { Icon } from "../ui/icon.js";
@@ -50,7 +51,15 @@ export function Round() {
     <//>`;
 }
 
-Round.ahead = () => advise_ahead(walk(live_room));
+Round.ahead = function* () {
+  yield* advise_ahead(walk(live_room));
+  // What is slow at its first use only: the formats of dates, and the check of a plan.
+  day(now.value);
+  when(now.value, now.value);
+  yield;
+  plans().forEach(next_step);
+  yield;
+};
 
 /** How much of a room that is taken in for the first time is here. */
 function TakingIn() {

@@ -7,6 +7,7 @@ import { due_now, remembering, standing } from "../advice/tasks/tasks.js";
 import { clock, t, when } from "../i18n/words.js";
 import { Icon } from "./icon.js";
 import { all, get, now, room } from "./state/live.js";
+import { step_by_step } from "./state/pause.js";
 import { new_id, record } from "./state/record.js";
 import { tap } from "./state/tap.js";
 import { task_said } from "./words/tile_words.js";
@@ -21,15 +22,32 @@ let asked = false;
 export function rule_reader() {
   if (!asked) {
     asked = true;
-    import("../advice/tasks/recurrence.js").then(
-      ({ occurrences }) => (reader.value = remembering(occurrences)),
-      (error) => {
-        asked = false;
-        console.warn("The reader of rules could not be fetched:", error);
-      },
-    );
+    fetch_reader().catch((error) => {
+      asked = false;
+      console.warn("The reader of rules could not be fetched:", error);
+    });
   }
   return reader.value;
+}
+
+async function fetch_reader() {
+  const { occurrences } = await import("../advice/tasks/recurrence.js");
+  const expand = remembering(occurrences);
+  // What fails here fails again as the lists are drawn, and is told there.
+  await step_by_step(expand_ahead(expand)).catch(console.warn);
+  reader.value = expand;
+}
+
+/**
+ * Look up what is due task by task, before all lists that wait for it are drawn at once: that would hold the phone up.
+ * @param {import("../advice/tasks/tasks.js").Expand} expand
+ */
+function* expand_ahead(expand) {
+  yield;
+  for (const task of tasks_here()) {
+    due_now([task], all("task_done"), now.value, zone_here(), expand);
+    yield;
+  }
 }
 
 /** Asked anew with each minute, not by each list: a browser takes milliseconds to answer. */

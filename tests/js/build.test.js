@@ -47,7 +47,13 @@ test(`the first page is at most ${FIRST_PAGE.files} requests and ${FIRST_PAGE.by
   const asked = [...page.matchAll(/<link rel="([^"]+)"[^>]* href="([^"]+)"|<script[^>]* src="([^"]+)"/g)]
     .filter(([, rel]) => rel !== "apple-touch-icon")
     .map(([, , href, src]) => href ?? src);
-  const all = ["/built/cover.en.html", ...asked];
+  const started = [
+    ...content("/oldest.js")
+      .toString()
+      .matchAll(/new Worker\("([^"]+)"\)/g),
+  ].map(([, url]) => url);
+  assert.equal(started.length, 1);
+  const all = ["/built/cover.en.html", ...asked, ...started];
   assert.ok(asked.some((url) => /shared-first-en/.test(url)) && asked.some((url) => /\/app-/.test(url)));
   assert.ok(all.length <= FIRST_PAGE.files, `${all.length} requests`);
   assert.ok(packed(all) <= FIRST_PAGE.bytes, `${packed(all)} bytes`);
@@ -71,19 +77,32 @@ test("a first visit shows a cover in its language, without a script; the page th
 test("the first page asks for its style before its scripts", () => {
   const page = content("/built/cover.en.html").toString();
   const scripts = [...page.matchAll(/<(?:link rel="(?:modulepreload|preload)"|script type="module")[^>]*>/g)];
-  assert.ok(scripts.length > 4);
+  assert.ok(scripts.length > 3);
   for (const [tag] of scripts) assert.match(tag, /fetchpriority="low"/);
 });
 
 test("each script of the page is run after those that it imports, for itself", () => {
   const page = content("/built/index.de.html").toString();
   const scripts = [...page.matchAll(/<script type="module" src="\/built\/([^"]+)"/g)].map(([, name]) => name);
-  assert.ok(scripts.length > 4);
+  assert.equal(scripts.length, 3);
   for (const [at, name] of scripts.entries())
     for (const [, other] of content(`/built/${name}`)
       .toString()
       .matchAll(/(?:from|import)"\.\/([^"]+)"/g))
       assert.ok(scripts.indexOf(other) < at && scripts.includes(other), `${name} is run before ${other}`);
+});
+
+test("no script of the first page is most of it: each holds the phone up while it is run", () => {
+  const page = content("/built/index.en.html").toString();
+  const scripts = [...page.matchAll(/<script type="module" src="(\/built\/[^"]+)"/g)].map(
+    ([, url]) => content(url).length,
+  );
+  const whole = scripts.reduce((sum, one) => sum + one);
+  for (const one of scripts) assert.ok(one < 0.6 * whole, `${one} of ${whole} bytes`);
+});
+
+test("the worker stores what the first script starts", () => {
+  assert.ok(listed(files.get("sw.js") ?? "").some(({ url }) => url === "/workers/locales.js"));
 });
 
 test("the page asks ahead for all that the app imports before it runs", () => {

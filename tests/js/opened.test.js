@@ -72,6 +72,20 @@ test("a form in which something was typed opens as it was left, with the record 
   assert.deepEqual(form_draft("task.z", () => ({ title: "new" })).value, { title: "new" });
 });
 
+test("a draft that was read is written only once it changes, also back to what it was", () => {
+  const set = localStorage.setItem;
+  /** @type {string[]} */ const written = [];
+  localStorage.setItem = (_, value) => void written.push(value);
+  kept.set("limnary.draft.choice", '"phone"');
+  const choice = draft("choice", () => "none");
+  assert.equal(choice.value, "phone");
+  assert.deepEqual(written, []);
+  choice.value = "de";
+  choice.value = "phone";
+  assert.deepEqual(written, ['"de"', '"phone"']);
+  localStorage.setItem = set;
+});
+
 test("where the storage is off, typed text lasts as long as the page", () => {
   const set = localStorage.setItem;
   localStorage.setItem = () => {

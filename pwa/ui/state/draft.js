@@ -19,8 +19,14 @@ const is_typed = (/** @type {string} */ name) => typed.has(name) || read(name) !
 export function draft(name, first) {
   const held = open.get(name);
   if (held) return held;
-  const kept = signal(read(name) ?? first());
-  kept.subscribe((value) => write(name, value));
+  const saved = read(name);
+  const kept = signal(saved ?? first());
+  // What was read is not written again: that takes long while the app starts.
+  let is_saved = saved !== null;
+  kept.subscribe((value) => {
+    if (!is_saved) write(name, value);
+    is_saved = false;
+  });
   open.set(name, kept);
   return kept;
 }

@@ -20,8 +20,11 @@ export const wanted_language = draft("language", () => "phone");
 /** The locale in use; everything is drawn again when it changes. */
 export const spoken = signal("");
 
-/** Where the parts of the shared texts are; without a build they are not in parts. */
-const PARTS = typeof SHARED_PARTS === "undefined" ? null : SHARED_PARTS;
+/**
+ * Where the parts of the shared texts are; without a build they are not in parts.
+ * @type {Record<"first" | "rest", Record<string, string>> | null}
+ */
+const PARTS = typeof SHARED_PARTS === "undefined" ? null : JSON.parse(SHARED_PARTS);
 /** Whether a page has asked for more than the Round needs. */
 let all_wanted = PARTS === null;
 /** One change of language follows the other. @type {Promise<void>} */
@@ -60,10 +63,11 @@ async function speak_now(wanted) {
   await choose(locales(wanted), { all: all_wanted });
   const shared = await shared_texts(language());
   if (calculations) install_calculations((await calculations).calculations);
-  // The browser's first use of a locale takes long.
+  // To read the texts takes long.
   await pause();
-  const marks = { ...marks_of(chosen()), group: "" };
-  install(shared, (value) => typed_form(value, marks));
+  const locale = chosen();
+  // Its marks are asked for as late as a figure needs them: workers/locales.js has listed the locales by then.
+  install(shared, (value) => typed_form(value, { ...marks_of(locale), group: "" }));
   document.documentElement.lang = chosen();
   spoken.value = chosen();
 }

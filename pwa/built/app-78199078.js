@@ -1,2 +1,0 @@
-import{Kc as j,Lb as f,Md as l,Nc as k,Vd as m,X as d,Yd as n,Zd as o,eb as e,ec as g,fc as h,o as b,qc as i,w as c}from"./chunk-AQMFKDZO.js";import"./chunk-HZWNA2UL.js";import{R as a}from"./chunk-IE46K5WY.js";import"./chunk-Y3BKNV3S.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-78199078.js.map

@@ -1,2 +1,0 @@
-var t=Object.defineProperty;var i=(r,s)=>{for(var e in s)t(r,e,{get:s[e],enumerable:!0})};var a={first:{en:"/built/shared-first-en-AB98BBE8.json",de:"/built/shared-first-de-51A6308C.json",fr:"/built/shared-first-fr-021D083A.json"},rest:{en:"/built/shared-rest-en-9F389D31.json",de:"/built/shared-rest-de-F4322E4F.json",fr:"/built/shared-rest-fr-BBE576C6.json"}};export{i as a,a as b};
-//# sourceMappingURL=chunk-Y3BKNV3S.js.map
