@@ -1,86 +1,103 @@
 /** Seeded random numbers, the same in both languages: Threefry-2x32-20 and Box-Muller. Source: the Python twin. */
 
 const PARITY = 0x1bd11bda;
-const word = new Int32Array(2);
 
 /**
- * The two 32-bit words of Threefry-2x32, 20 rounds, of one counter, in an array that the next call overwrites.
+ * The two 32-bit words of Threefry-2x32, 20 rounds, of the counters from `low` on, as many as `first` holds.
  * @param {number} key_1 @param {number} key_2 @param {number} low @param {number} high
+ * @param {Uint32Array} first @param {Uint32Array} second
  */
-export function threefry(key_1, key_2, low, high) {
+export function threefry(key_1, key_2, low, high, first, second) {
   const key_3 = PARITY ^ key_1 ^ key_2;
-  let a = (low + key_1) | 0;
-  let b = (high + key_2) | 0;
-  a = (a + b) | 0;
-  b = ((b << 13) | (b >>> 19)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 15) | (b >>> 17)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 26) | (b >>> 6)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 6) | (b >>> 26)) ^ a;
-  a = (a + key_2) | 0;
-  b = (b + key_3 + 1) | 0;
-  a = (a + b) | 0;
-  b = ((b << 17) | (b >>> 15)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 29) | (b >>> 3)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 16) | (b >>> 16)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 24) | (b >>> 8)) ^ a;
-  a = (a + key_3) | 0;
-  b = (b + key_1 + 2) | 0;
-  a = (a + b) | 0;
-  b = ((b << 13) | (b >>> 19)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 15) | (b >>> 17)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 26) | (b >>> 6)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 6) | (b >>> 26)) ^ a;
-  a = (a + key_1) | 0;
-  b = (b + key_2 + 3) | 0;
-  a = (a + b) | 0;
-  b = ((b << 17) | (b >>> 15)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 29) | (b >>> 3)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 16) | (b >>> 16)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 24) | (b >>> 8)) ^ a;
-  a = (a + key_2) | 0;
-  b = (b + key_3 + 4) | 0;
-  a = (a + b) | 0;
-  b = ((b << 13) | (b >>> 19)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 15) | (b >>> 17)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 26) | (b >>> 6)) ^ a;
-  a = (a + b) | 0;
-  b = ((b << 6) | (b >>> 26)) ^ a;
-  word[0] = (a + key_3) | 0;
-  word[1] = (b + key_1 + 5) | 0;
-  return word;
+  for (let i = 0; i < first.length; i += 1) {
+    let a = (low + i + key_1) | 0;
+    let b = (high + key_2) | 0;
+    a = (a + b) | 0;
+    b = ((b << 13) | (b >>> 19)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 15) | (b >>> 17)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 26) | (b >>> 6)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 6) | (b >>> 26)) ^ a;
+    a = (a + key_2) | 0;
+    b = (b + key_3 + 1) | 0;
+    a = (a + b) | 0;
+    b = ((b << 17) | (b >>> 15)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 29) | (b >>> 3)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 16) | (b >>> 16)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 24) | (b >>> 8)) ^ a;
+    a = (a + key_3) | 0;
+    b = (b + key_1 + 2) | 0;
+    a = (a + b) | 0;
+    b = ((b << 13) | (b >>> 19)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 15) | (b >>> 17)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 26) | (b >>> 6)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 6) | (b >>> 26)) ^ a;
+    a = (a + key_1) | 0;
+    b = (b + key_2 + 3) | 0;
+    a = (a + b) | 0;
+    b = ((b << 17) | (b >>> 15)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 29) | (b >>> 3)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 16) | (b >>> 16)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 24) | (b >>> 8)) ^ a;
+    a = (a + key_2) | 0;
+    b = (b + key_3 + 4) | 0;
+    a = (a + b) | 0;
+    b = ((b << 13) | (b >>> 19)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 15) | (b >>> 17)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 26) | (b >>> 6)) ^ a;
+    a = (a + b) | 0;
+    b = ((b << 6) | (b >>> 26)) ^ a;
+    first[i] = a + key_3;
+    second[i] = b + key_1 + 5;
+  }
 }
 
-/** One word of 32 bits as a number inside (0, 1). @param {number} bits */
-const open_unit = (bits) => ((bits >>> 0) + 0.5) / 4294967296;
+/** One word of 32 bits as a number inside (0, 1). @param {number} word */
+const open_unit = (word) => (word + 0.5) / 4294967296;
+
+// Cosine and sine of 0 to 4 quarters of a turn.
+const ALONG = Float64Array.of(1, 0, -1, 0, 1);
+const ACROSS = Float64Array.of(0, 1, 0, -1, 0);
+// Reused: each set of words is read before the next is made.
+let [words_1, words_2] = [new Uint32Array(1), new Uint32Array(1)];
 
 /**
  * Fills `out` (of even length) with standard normal draws from the counters at `position`.
  * @param {number} seed @param {number} position @param {Float64Array} out
  */
 export function normals(seed, position, out) {
-  for (let i = 0; i < out.length; i += 2, position += 1) {
-    const pair = threefry(seed, 0, position, 0);
-    const radius = Math.sqrt(-2 * Math.log(open_unit(pair[0])));
-    const angle = 2 * Math.PI * open_unit(pair[1]);
-    out[i] = radius * Math.cos(angle);
-    out[i + 1] = radius * Math.sin(angle);
+  if (words_1.length < out.length / 2) [words_1, words_2] = [0, 1].map(() => new Uint32Array(out.length / 2));
+  const [first, second] = [words_1, words_2].map((words) => words.subarray(0, out.length / 2));
+  threefry(seed, 0, position, 0, first, second);
+  for (let i = 0; i < first.length; i += 1) {
+    const radius = Math.sqrt(-2 * Math.log(open_unit(first[i])));
+    // The angle, from the next quarter turn on: one sine of an eighth of a turn at most gives cosine and sine.
+    const turns = open_unit(second[i]);
+    const quarters = (4 * turns + 0.5) | 0;
+    const sine = Math.sin(2 * Math.PI * (turns - quarters / 4));
+    const cosine = Math.sqrt(1 - sine * sine);
+    out[2 * i] = radius * (ALONG[quarters] * cosine - ACROSS[quarters] * sine);
+    out[2 * i + 1] = radius * (ALONG[quarters] * sine + ACROSS[quarters] * cosine);
   }
   return out;
 }
 
 /** One draw in (0, 1) from the counter at `position`. @param {number} seed @param {number} position */
-export const uniform = (seed, position) => open_unit(threefry(seed, 0, position, 0)[0]);
+export function uniform(seed, position) {
+  const word = new Uint32Array(1);
+  threefry(seed, 0, position, 0, word, new Uint32Array(1));
+  return open_unit(word[0]);
+}

@@ -69,7 +69,7 @@ test("the table names each folder after those that it imports", () => {
 const OF_THE_LANGUAGE = [
   ...["Array", "BigInt", "Boolean", "Date", "Error", "Float64Array", "Infinity", "Int32Array", "Intl", "JSON", "Map"],
   ...["Math", "NaN", "Number", "Object", "RangeError", "RegExp", "Set", "String", "Uint8Array"],
-  ...["WeakMap", "encodeURIComponent", "undefined", "TextEncoder"],
+  ...["Uint32Array", "WeakMap", "encodeURIComponent", "undefined", "TextEncoder"],
 ];
 
 test("advice, bench and the calculations have no worker, storage, network or page", () => {
