@@ -12,7 +12,7 @@
     CSS.supports("container-type", "inline-size")
   ) {
     // Beside the page, while the app is on its way: the first use of the browser's formats takes long.
-    new Worker("/workers/locales.js");
+    if (window.Worker) new Worker("/workers/locales.js");
     return;
   }
   /** @param {string} id @param {boolean} shown */
