@@ -100,16 +100,19 @@ def _sound(schema: Schema, payload: dict, partial: bool) -> dict | None:
         return None
     made = {}
     try:
-        for name, its in schema.load_fields.items():
-            if name in payload and payload[name] is not None:
-                made[name] = its.check(payload[name])
-            elif name in payload or (its.required and not partial):
+        for name, value in payload.items():
+            its = schema.load_fields.get(name)
+            if its is None or value is None:
                 return None
-            elif its.load_default is not missing and not partial:
-                made[name] = its.load_default
+            made[name] = its.check(value)
     except ValidationError:
         return None
-    return made if payload.keys() <= schema.load_fields.keys() else None
+    for name, its in () if partial else schema.awaited:
+        if name not in made:
+            if its.required:
+                return None
+            made[name] = its.load_default
+    return made
 
 
 @cache
@@ -122,7 +125,12 @@ def schema_of(inputs: list[dict], name: str, unknown: str = RAISE) -> Schema:
     """A schema of a list of field specifications; it refuses unknown fields, or ignores them with EXCLUDE."""
     made = Schema.from_dict({spec["name"]: _field(spec) for spec in inputs}, name=name)
     made.error_messages = {"unknown": messages()["unknown"], "type": messages()["not_object"]}
-    return made(unknown=unknown)
+    schema = made(unknown=unknown)
+    # The fields that an input may not leave out without more ado.
+    schema.awaited = [
+        (name, its) for name, its in schema.load_fields.items() if its.required or its.load_default is not missing
+    ]
+    return schema
 
 
 def _field(spec: dict) -> "_Checked":
@@ -184,6 +192,11 @@ class _Boolean(_Checked):
 
 
 class _Text(_Checked):
+    def __init__(self, spec: dict, **options):
+        super().__init__(spec, **options)
+        pattern = pattern_of(spec)
+        self.pattern = re.compile(pattern) if pattern else None
+
     def check(self, value):
         if not isinstance(value, str):
             raise self.make_error("not_text")
@@ -192,8 +205,7 @@ class _Text(_Checked):
             raise self.make_error("text_length", min=shortest, max=longest)
         if CONTROLS.search(value):
             raise self.make_error("control")
-        pattern = pattern_of(self.spec)
-        if pattern and not re.fullmatch(pattern, value):
+        if self.pattern and not self.pattern.fullmatch(value):
             raise self.make_error("not_pattern", example=self.spec["example"])
         return value
 
@@ -204,10 +216,13 @@ def pattern_of(spec: dict) -> str | None:
 
 
 class _Choice(_Checked):
+    def __init__(self, spec: dict, **options):
+        super().__init__(spec, **options)
+        self.options = [choice["value"] for choice in spec["choices"]]
+
     def check(self, value):
-        options = [choice["value"] for choice in self.spec["choices"]]
-        if not isinstance(value, str) or value not in options:
-            raise self.make_error("not_choice", choices=", ".join(options))
+        if not isinstance(value, str) or value not in self.options:
+            raise self.make_error("not_choice", choices=", ".join(self.options))
         return value
 
 

@@ -4,6 +4,7 @@ import gzip
 import json
 import random
 
+from fish_rooms import FishRoom
 from limnary.protocol.stamps import AHEAD_MS, parts, stamp_of
 
 
@@ -46,6 +47,44 @@ def test_steps_that_two_phones_plan_of_one_tank_both_stand(fish_room):
     assert refused["errors"][0]["allowed"] == "done, skipped"
     (older,) = two.results(two.op("tank", {"setup": {"steps": {"place": "done"}}}, record=tank["id"]))
     assert older["status"] == "ok", "a phone with an older app still shares its plan"
+
+
+def test_ops_of_one_push_do_what_they_do_one_by_one(fish_room, tmp_path):
+    """A push reads and writes its records together; that must not show."""
+    rooms = fish_room, FishRoom(tmp_path / "alone")
+    for seed in range(4):
+        ops = history(fish_room, random.Random(seed))
+        together = rooms[0].owner.results(*ops)
+        alone = [result for op in ops for result in rooms[1].owner.results(op)]
+        assert together == alone
+        assert {one["status"] for one in together} == {"ok", "invalid"}
+        assert len({one.get("stamp") for one in together}) > 20
+    rows = [
+        {id: {**row, "made_by": row["made_by"] == room.owner.keeper} for id, row in room.owner.rows().items()}
+        for room in rooms
+    ]
+    for found in rows:
+        for row in found.values():
+            assert row.pop("changed_by") in {room.owner.keeper for room in rooms}
+    assert rows[0] == rows[1]
+    rooms[1].close()
+
+
+def history(room, dice):
+    """Sixty ops on six records, some sent twice, some refused, some stamped far ahead."""
+    phone, names = room.owner, [f"record-{dice.random()}".replace(".", "-") for _ in range(6)]
+    ops = []
+    for n in range(60):
+        record, kind = dice.choice(names), "note" if dice.random() < 0.05 else "tank"
+        fields = dice.choice(
+            [{"name": f"n{n}", "water_l": 40 + n}, {"place": f"p{n}"}, {}, {"place": None}, {"width": 1}]
+        )
+        type = dice.choice(["put", "put", "put", "del", "restore"])
+        op = phone.op(kind, fields if type == "put" else {}, type, record)
+        ahead = dice.choice([0, 0, 0, 2 * AHEAD_MS, 3 * AHEAD_MS])
+        op["stamp"] = stamp_of(room.at + ahead - dice.randrange(50), dice.randrange(9), f"p{dice.randrange(3)}")
+        ops.append(dice.choice(ops) if ops and dice.random() < 0.1 else op)
+    return ops
 
 
 def test_a_random_history_equals_the_oracle(fish_room):

@@ -67,14 +67,19 @@ def check_envelope(op: dict, role: str) -> dict:
 
 def check_fields(kind: dict, fields: dict, new: bool) -> dict:
     """The checked fields of a put; a null empties an optional field. Refused names each wrong field."""
-    by_name = {spec["name"]: spec for spec in kind["fields"]}
-    emptied = {name for name, value in fields.items() if value is None and _may_empty(by_name.get(name))}
-    given = {name: value for name, value in fields.items() if name not in emptied}
+    emptied = _emptied(kind, fields) if None in fields.values() else ()
+    given = {name: value for name, value in fields.items() if name not in emptied} if emptied else fields
     try:
         values = load(_schema(kind["kind"]), kind["fields"], given, partial=not new)
     except InvalidInput as bad:
         raise Refused("invalid", "fields", bad.errors[:MOST_ERRORS_OF_OP]) from bad
-    return {**values, **dict.fromkeys(emptied)}
+    return {**values, **dict.fromkeys(emptied)} if emptied else values
+
+
+def _emptied(kind: dict, fields: dict) -> set[str]:
+    """The optional fields that a put empties by a null."""
+    optional = {spec["name"] for spec in kind["fields"] if not spec.get("required")}
+    return {name for name, value in fields.items() if value is None and name in optional}
 
 
 def check_row(row: dict) -> dict:
@@ -112,10 +117,6 @@ def _row_errors(row: dict):
 @cache
 def _schema(kind: str) -> Schema:
     return schema_of(kinds()[kind]["fields"], kind)
-
-
-def _may_empty(spec: dict | None) -> bool:
-    return spec is not None and not spec.get("required")
 
 
 def _envelope_errors(op: dict):

@@ -50,9 +50,10 @@ class Clamp:
         ms, counter, device = parts(stamp)
         if ms > self.ceiling_ms:
             ms, counter = self._after()
+            stamp = stamp_of(ms, counter, device)
         if (ms, counter) > (self.ms, self.counter):
             self.ms, self.counter = ms, counter
-        return stamp_of(ms, counter, device)
+        return stamp
 
     def _after(self) -> tuple[int, int]:
         if self.ceiling_ms > self.ms:

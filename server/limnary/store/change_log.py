@@ -24,9 +24,9 @@ from dataclasses import dataclass
 from limnary.errors import EpochChanged
 from limnary.ids import new_epoch, utc
 from limnary.protocol.moved import learn, places
-from limnary.protocol.records import Refused, check_envelope, check_fields, kinds
+from limnary.protocol.records import Refused, check_envelope, check_fields, is_id, kinds
 from limnary.protocol.stamps import AHEAD_MS, Clamp, parts
-from limnary.store.folding import as_parts, as_row, blank, fold, parts_of, placed, stamps_of, write_row
+from limnary.store.folding import as_parts, as_row, as_text, blank, fold, parts_of, placed, stamps_of, write_rows
 
 MOST_ROWS = 1000
 # Rows of one answer that runs ahead: 60 tanks tested daily for a month have fewer.
@@ -97,7 +97,7 @@ def push(
     Only `ok` is stored: a refused op may be sent again once the keeper's role allows it.
     """
     log = Log(connection, author, now_ms, trusting)
-    log.recall([op["op"] for op in ops])
+    log.recall(ops)
     results = [log.take(op) for op in ops]
     log.save()
     return results
@@ -151,12 +151,18 @@ class Log:
         self.connection, self.author = connection, author
         self.now_ms, self.now = now_ms, utc(now_ms)
         self.seq = int(meta["seq"])
-        # The results of ops by id; None for an op that was not taken yet.
+        # The results of ops and the rows of records by id; None where there is none yet.
         self.recalled: dict[str, dict | None] = {}
+        self.rows: dict[str, dict | None] = {}
+        # What `write_held` writes: the last state of each record, and the ops as they were taken.
+        self.held_rows: dict[str, dict] = {}
+        self.held_ops: list[tuple] = []
         self.clamp = Clamp(int(meta["top_ms"]), int(meta["top_counter"]), now_ms)
         self.trusting, self.forgotten = trusting, json.loads(meta.get(FORGOTTEN, "[]"))
 
     def save(self) -> None:
+        """Write what is held, and the counters."""
+        self.write_held()
         meta = {"seq": self.seq, "top_ms": self.clamp.ms, "top_counter": self.clamp.counter}
         self.connection.executemany("UPDATE meta SET value = ? WHERE key = ?", [(str(v), k) for k, v in meta.items()])
 
@@ -180,11 +186,23 @@ class Log:
         self.remember(op, {**op, "fields": fields, "stamp": stamp}, result)
         return result
 
-    def recall(self, ops: list[str]) -> None:
-        """Read the results of all these ops at once; `known` then asks for none of them again."""
+    def write_held(self) -> None:
+        """Write the records and ops of this request that are not written yet, all at once: one by one takes longer."""
+        write_rows(self.connection, self.held_rows.values())
+        self.connection.executemany(_LOG, self.held_ops)
+        self.held_rows, self.held_ops = {}, []
+
+    def recall(self, ops: list[dict]) -> None:
+        """Read the results of all these ops and their records at once; `known` and `row` then ask for none again."""
+        named = [op["op"] for op in ops]
         of_these = "SELECT op, result FROM ops WHERE op IN (SELECT value FROM json_each(?))"
-        stored = self.connection.execute(of_these, [json.dumps(ops)])
-        self.recalled = dict.fromkeys(ops) | {row["op"]: json.loads(row["result"]) for row in stored}
+        stored = self.connection.execute(of_these, [json.dumps(named)]).fetchall()
+        results = json.loads(f"[{','.join(row['result'] for row in stored)}]")
+        self.recalled = dict.fromkeys(named) | {row["op"]: result for row, result in zip(stored, results, strict=True)}
+        records = {op["id"] for op in ops if is_id(op.get("id")) and self.recalled[op["op"]] is None}
+        of_these = "SELECT * FROM records WHERE id IN (SELECT value FROM json_each(?))"
+        stored = self.connection.execute(of_these, [json.dumps([*records])])
+        self.rows = dict.fromkeys(records) | {row["id"]: {"moved": {}, **as_row(row)} for row in stored}
 
     def known(self, op: str) -> dict | None:
         """The stored result of an op that was taken before."""
@@ -195,8 +213,10 @@ class Log:
 
     def row(self, record: str) -> dict | None:
         """A record's row, with `moved` even if it is empty."""
-        row = self.connection.execute("SELECT * FROM records WHERE id = ?", [record]).fetchone()
-        return {"moved": {}, **as_row(row)} if row else None
+        if record not in self.rows:
+            row = self.connection.execute("SELECT * FROM records WHERE id = ?", [record]).fetchone()
+            self.rows[record] = {"moved": {}, **as_row(row)} if row else None
+        return self.rows[record]
 
     def place(self, row: dict, stamp: str) -> str:
         """The stamp that is stored for `stamp`. If the clamp moved it back, the row's `moved` says so."""
@@ -230,6 +250,7 @@ class Log:
             return
         at = placed(row, earlier)
         row |= {name: at[name] for name in ("stamps", "deleted", "restored")}
+        self.write_held()
         # Fold again from the log: a value that lost against the later place may win against the earlier one.
         for entry in self.connection.execute("SELECT * FROM ops WHERE id = ? ORDER BY rowid", [row["id"]]).fetchall():
             was = as_parts(entry)
@@ -262,30 +283,30 @@ class Log:
 
     def _merge(self, op: dict, row: dict, fields: dict, stamp: str, before: tuple) -> int:
         """Fold this op into the record; return its seq, which increases only if something changed."""
-        if op["type"] == "put" and not row["stamps"]:
-            row["made_by"], row["made_at"] = self.author.keeper, self.now
+        by, at = self.author.keeper, self.now
+        made = {"made_by": by, "made_at": at} if op["type"] == "put" and not row["stamps"] else {}
         fold(row, parts_of(op["type"], fields, stamp))
         if row["seq"] and before == stamps_of(row):
             return row["seq"]
-        return self.store(row | {"changed_by": self.author.keeper, "changed_at": self.now})
+        return self.store({**row, **made, "changed_by": by, "changed_at": at})
 
     def store(self, row: dict) -> int:
-        """Store the row under the next seq; return it."""
+        """Hold the row to be stored under the next seq; return that."""
         self.seq += 1
-        write_row(self.connection, {**row, "seq": self.seq})
+        self.rows[row["id"]] = self.held_rows[row["id"]] = {**row, "seq": self.seq}
         return self.seq
 
     def remember(self, op: dict, taken: dict, result: dict) -> None:
-        """Log an op as it was taken, under its id."""
+        """Hold an op as it was taken, to be logged under its id."""
         self.recalled[op["op"]] = result
-        self.connection.execute(
-            "INSERT INTO ops (op, kind, id, type, fields, stamp, schema, keeper, device, at, result)"
-            " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-            [
-                *(op["op"], op["kind"], op["id"], op["type"], json.dumps(taken["fields"]), taken["stamp"]),
-                *(op["schema"], self.author.keeper, self.author.device, self.now, json.dumps(result)),
-            ],
-        )
+        said = (op["op"], op["kind"], op["id"], op["type"], as_text(taken["fields"]), taken["stamp"], op["schema"])
+        self.held_ops.append((*said, self.author.keeper, self.author.device, self.now, as_text(result)))
+
+
+_LOG = (
+    "INSERT INTO ops (op, kind, id, type, fields, stamp, schema, keeper, device, at, result)"
+    " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"
+)
 
 
 def standing(connection: sqlite3.Connection, kind: str) -> list[dict]:

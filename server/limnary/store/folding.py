@@ -5,6 +5,10 @@ The later stamp wins. A del sets the tombstone, a restore sets the stamp that li
 
 import json
 import sqlite3
+from collections.abc import Iterable
+
+# What came as JSON holds no circle to look for.
+as_text = json.JSONEncoder(check_circular=False).encode
 
 
 def as_row(row: sqlite3.Row) -> dict:
@@ -76,7 +80,13 @@ COLUMNS = (
 _WRITE = f"INSERT OR REPLACE INTO records ({', '.join(COLUMNS)}) VALUES ({', '.join('?' * len(COLUMNS))})"
 
 
-def write_row(connection: sqlite3.Connection, row: dict) -> None:
-    """Store one row whole."""
-    texts = {name: json.dumps(row[name]) if row.get(name) else "{}" for name in ("fields", "stamps", "moved")}
-    connection.execute(_WRITE, [texts.get(name, row.get(name)) for name in COLUMNS])
+def write_rows(connection: sqlite3.Connection, rows: Iterable[dict]) -> None:
+    """Store rows whole."""
+    connection.executemany(_WRITE, map(_values, rows))
+
+
+def _values(row: dict) -> tuple:
+    fields, stamps, moved = as_text(row["fields"]), as_text(row["stamps"]), row.get("moved")
+    made, changed = (row["made_by"], row["made_at"]), (row["changed_by"], row["changed_at"])
+    start = (row["id"], row["kind"], row["seq"], fields, stamps, row["deleted"], row["restored"], *made, *changed)
+    return *start, as_text(moved) if moved else "{}", row.get("brought_by"), row.get("brought_at")
