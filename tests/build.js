@@ -18,7 +18,7 @@ const NOT_OF_THE_SHELL = ["built", "node_modules"];
 /** The parts of shared_schema/ that the phone reads. */
 const SHARED = ["calc", "formats.json", "messages.json", "records", "tables", "words"];
 const FIRST_PAGE = "places/round.js";
-/** What the words of the first page need is a file of its own: two scripts hold the phone up for less than one. */
+/** What the words of the first page need is a file of its own: two scripts hold the phone up for less time than one. */
 const WORDS = "ui/words/sentence.js";
 /** The oldest browsers that run the app; pwa/oldest.js says so to others, and tests/js/oldest.test.js holds it. */
 export const OLDEST = ["ios16.0", "chrome105", "firefox115"];

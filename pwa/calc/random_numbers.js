@@ -3,7 +3,8 @@
 const PARITY = 0x1bd11bda;
 
 /**
- * The two 32-bit words of Threefry-2x32, 20 rounds, of the counters from `low` on, as many as `first` holds.
+ * The two 32-bit words of Threefry-2x32, 20 rounds, of the counters from `low` on, as many as `first` holds. The
+ * rounds are written out, for a loop over them takes four times as long.
  * @param {number} key_1 @param {number} key_2 @param {number} low @param {number} high
  * @param {Uint32Array} first @param {Uint32Array} second
  */
@@ -84,7 +85,7 @@ export function normals(seed, position, out) {
   threefry(seed, 0, position, 0, first, second);
   for (let i = 0; i < first.length; i += 1) {
     const radius = Math.sqrt(-2 * Math.log(open_unit(first[i])));
-    // The angle, from the next quarter turn on: one sine of an eighth of a turn at most gives cosine and sine.
+    // Of the angle only what lies beyond the nearest quarter turn needs a sine; its cosine follows from that.
     const turns = open_unit(second[i]);
     const quarters = (4 * turns + 0.5) | 0;
     const sine = Math.sin(2 * Math.PI * (turns - quarters / 4));

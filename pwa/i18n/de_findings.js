@@ -56,7 +56,7 @@ export const de_findings = {
     other: "Miss die Karbonathärte: Sie ist in etwa {count} Tagen verbraucht.",
   },
   "find.kh_ends.why":
-    "Das ist eine Vorhersage. Ohne sie fällt der pH, und die Bakterien stocken. Wechsle kleine Mengen, mit Wasser, das mehr davon enthält.",
+    "Das ist eine Vorhersage. Ohne Härte fällt der pH, und die Bakterien stocken. Wechsle kleine Mengen, mit Wasser, das mehr davon enthält.",
   "find.overdosed": "Beweg die Oberfläche: Eingetragen ist das {times}-Fache der Dosis auf dem Etikett.",
   "find.overdosed.why":
     "Eingetragen {since}. Wasseraufbereiter verbrauchen Sauerstoff. Ist der Eintrag falsch, berichtige ihn.",

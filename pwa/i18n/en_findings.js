@@ -58,7 +58,7 @@ export const en_findings = {
     other: "Test carbonate hardness: it will be used up in about {count} days.",
   },
   "find.kh_ends.why":
-    "This is a forecast. Without it pH falls, and the bacteria stall. Change small amounts, with water that holds more of it.",
+    "This is a forecast. Without hardness pH falls, and the bacteria stall. Change small amounts, with water that holds more of it.",
   "find.overdosed": "Move the surface: {times} times the label’s dose is recorded.",
   "find.overdosed.why": "Recorded {since}. Dechlorinators take up oxygen. If the entry is wrong, correct it.",
   "find.large_change": "Watch the animals: {percent} of the water was changed at once.",

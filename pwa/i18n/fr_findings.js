@@ -57,7 +57,7 @@ export const fr_findings = {
     "Teste la dureté carbonatée : elle sera épuisée dans environ {count} jours.",
   ),
   "find.kh_ends.why":
-    "C’est une prévision. Sans elle, le pH baisse et les bactéries s’arrêtent. Change de petites quantités, avec une eau qui en contient plus.",
+    "C’est une prévision. Sans dureté, le pH baisse et les bactéries s’arrêtent. Change de petites quantités, avec une eau qui en contient plus.",
   "find.overdosed": "Agite la surface : {times} fois la dose de l’étiquette est notée.",
   "find.overdosed.why": "Noté {since}. Les déchlorants prennent de l’oxygène. Si la note est fausse, corrige-la.",
   "find.large_change": "Observe les animaux : {percent} de l’eau a été changé en une fois.",

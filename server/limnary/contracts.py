@@ -126,7 +126,7 @@ def schema_of(inputs: list[dict], name: str, unknown: str = RAISE) -> Schema:
     made = Schema.from_dict({spec["name"]: _field(spec) for spec in inputs}, name=name)
     made.error_messages = {"unknown": messages()["unknown"], "type": messages()["not_object"]}
     schema = made(unknown=unknown)
-    # The fields that an input may not leave out without more ado.
+    # The fields that are required or have a default.
     schema.awaited = [
         (name, its) for name, its in schema.load_fields.items() if its.required or its.load_default is not missing
     ]

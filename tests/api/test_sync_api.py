@@ -6,6 +6,7 @@ import random
 
 from fish_rooms import FishRoom
 from limnary.protocol.stamps import AHEAD_MS, parts, stamp_of
+from limnary.store.change_log import Author, push
 
 
 def test_a_reading_reaches_the_other_phone_once(fish_room):
@@ -68,6 +69,34 @@ def test_ops_of_one_push_do_what_they_do_one_by_one(fish_room, tmp_path):
             assert row.pop("changed_by") in {room.owner.keeper for room in rooms}
     assert rows[0] == rows[1]
     rooms[1].close()
+
+
+def test_places_learnt_within_one_push_reach_what_it_has_not_written_yet(fish_room, tmp_path):
+    """As after a restore, when a phone names an earlier place of a write that the same push holds."""
+    dice, tables = random.Random(1), []
+    ops = history(fish_room, dice)
+    for at, op in enumerate(ops):
+        ms, counter, device = parts(dice.choice(ops[: at + 1])["stamp"])
+        op["moved"] = {stamp_of(ms, counter, device): stamp_of(ms - dice.randrange(1, 200_000), counter, device)}
+    for name, size in (("together", len(ops)), ("alone", 1)):
+        room = FishRoom(tmp_path / name)
+        with room.store.files.writing(room.store.files.room(room.id)) as db:
+            for at in range(0, len(ops), size):
+                push(db, ops[at : at + size], Author("keeper-1", "device-1", "owner"), room.at, trusting=True)
+            found = [db.execute(f"SELECT * FROM {table} ORDER BY 1").fetchall() for table in ("ops", "records")]
+        tables.append([[tuple(row) for row in rows] for rows in found])
+        room.close()
+    assert tables[0] == tables[1]
+    assert len(tables[0][0]) > 30
+
+
+def test_who_first_fills_a_record_made_it_whoever_deleted_it_before(fish_room):
+    one, two = fish_room.owner, fish_room.phone("keeper", "Kim")
+    tank = one.tank()
+    two.results(two.op("tank", type="del", record=tank["id"]))
+    assert two.rows()[tank["id"]]["made_by"] == two.keeper
+    one.results(tank)
+    assert two.rows()[tank["id"]]["made_by"] == one.keeper
 
 
 def history(room, dice):

@@ -66,7 +66,7 @@ async function speak_now(wanted) {
   // To read the texts takes long.
   await pause();
   const locale = chosen();
-  // Its marks are asked for as late as a figure needs them: workers/locales.js has listed the locales by then.
+  // Its number marks are asked for once a figure needs them: by then workers/locales.js has listed the locales.
   install(shared, (value) => typed_form(value, { ...marks_of(locale), group: "" }));
   document.documentElement.lang = chosen();
   spoken.value = chosen();

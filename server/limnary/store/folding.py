@@ -7,7 +7,7 @@ import json
 import sqlite3
 from collections.abc import Iterable
 
-# What came as JSON holds no circle to look for.
+# Without the search for values that contain themselves: what came as JSON cannot.
 as_text = json.JSONEncoder(check_circular=False).encode
 
 
