@@ -71,6 +71,26 @@ def test_ops_of_one_push_do_what_they_do_one_by_one(fish_room, tmp_path):
     rooms[1].close()
 
 
+def test_a_record_that_begins_is_as_if_it_were_folded_into_a_blank_one(fish_room, tmp_path):
+    """A new record's first put takes a short way. One that names moved stamps takes the way of all other ops."""
+    phone = fish_room.owner
+    puts = [phone.tank(), phone.tank(name='Tänk "2"', place=None), phone.reading("tank-0001")]
+    ahead = phone.tank()
+    ahead["stamp"] = stamp_of(fish_room.at + 9 * AHEAD_MS, 3, phone.device)
+    elsewhere = {stamp_of(7, 1, "x"): stamp_of(6, 1, "x")}
+    found = []
+    for name, more in (("short", {}), ("long", {"moved": elsewhere})):
+        room = FishRoom(tmp_path / name)
+        with room.store.files.writing(room.store.files.room(room.id)) as db:
+            ops = [{**op, **more} for op in [*puts, ahead]]
+            results = push(db, ops, Author("keeper-1", "device-1", "owner"), room.at)
+            kept = [[tuple(row) for row in db.execute(f"SELECT * FROM {table}")] for table in ("ops", "records")]
+        found.append((results, kept, list(room.owner.rows().values())))
+        room.close()
+    assert found[0] == found[1]
+    assert [one["status"] for one in found[0][0]] == ["ok"] * 4
+
+
 def test_places_learnt_within_one_push_reach_what_it_has_not_written_yet(fish_room, tmp_path):
     """As after a restore, when a phone names an earlier place of a write that the same push holds."""
     dice, tables = random.Random(1), []

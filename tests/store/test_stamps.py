@@ -29,16 +29,25 @@ def test_a_full_counter_moves_to_the_next_millisecond():
 
 @given(st.lists(st.tuples(st.integers(0, NOW * 3), st.integers(0, 99_999)), max_size=30), st.data())
 def test_clamped_stamps_only_rise_and_never_pass_the_ceiling(asked, data):
-    clamp = Clamp(0, 0, NOW)
+    clamp, now_ms = Clamp(0, 0, NOW), NOW
     top = ""
     for ms, counter in asked:
-        clamp.now_ms += data.draw(st.integers(0, 1000))
+        now_ms += data.draw(st.integers(0, 1000))
+        clamp = Clamp(clamp.ms, clamp.counter, now_ms)
         got = clamp.accept(stamp_of(ms, counter, "phone"))
         assert is_stamp(got)
-        assert parts(got)[0] <= clamp.now_ms + AHEAD_MS + 1
-        if ms > clamp.now_ms + AHEAD_MS:
+        assert parts(got)[0] <= now_ms + AHEAD_MS + 1
+        if ms > now_ms + AHEAD_MS:
             assert got > top
         top = max(top, got)
+
+
+def test_a_clock_set_back_moves_nothing_below_what_was_accepted():
+    clamp = Clamp(NOW + 5 * AHEAD_MS, 99_998, NOW)
+    kept = stamp_of(NOW + 5 * AHEAD_MS, 99_999, "phone")
+    assert clamp.accept(kept) == kept
+    after = [clamp.accept(stamp_of(NOW + 9 * AHEAD_MS, 0, "phone")) for _ in range(2)]
+    assert [parts(one)[:2] for one in after] == [(NOW + 5 * AHEAD_MS + 1, 0), (NOW + 5 * AHEAD_MS + 1, 1)]
 
 
 @pytest.mark.parametrize("text", ["", "1-2-3", "1767225600000-00000-", "1767225600000-00000-a b", None, 3])

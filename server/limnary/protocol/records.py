@@ -56,7 +56,7 @@ def unknown_schema(ops: list[dict]) -> str | None:
 
 def check_envelope(op: dict, role: str) -> dict:
     """The kind of a well-formed op that this role may write; Refused if it is neither."""
-    errors = list(_envelope_errors(op))
+    errors = [*_envelope_errors(op)]
     if errors:
         raise Refused("invalid", "envelope", errors)
     kind = kinds()[op["kind"]]
@@ -119,28 +119,33 @@ def _schema(kind: str) -> Schema:
     return schema_of(kinds()[kind]["fields"], kind)
 
 
+_NAMES = ("op", "kind", "id", "type", "fields", "stamp", "schema", "moved")
+_KNOWN = frozenset(_NAMES)
+
+
 def _envelope_errors(op: dict):
-    names = ("op", "kind", "id", "type", "fields", "stamp", "schema", "moved")
-    if not isinstance(op.get("kind"), str) or op["kind"] not in kinds():
+    of = op.get
+    kind, type_, fields = of("kind"), of("type"), of("fields")
+    if not isinstance(kind, str) or kind not in kinds():
         yield _wrong("kind", messages()["not_choice"], ", ".join(kinds()))
-    if not is_id(op.get("id")):
+    if not is_id(of("id")):
         yield _wrong("id", messages()["not_text"], "8 to 64 letters, digits, - or _")
-    if op.get("type") not in TYPES:
+    if type_ not in TYPES:
         yield _wrong("type", messages()["not_choice"], ", ".join(TYPES))
-    if not is_stamp(op.get("stamp")):
+    if not is_stamp(of("stamp")):
         yield _wrong("stamp", messages()["not_text"], _STAMP)
-    if not are_moved(op.get("moved", {})):
+    if "moved" in op and not are_moved(op["moved"]):
         yield _wrong("moved", messages()["not_object"], _MOVED)
-    if type(op.get("schema")) is not int:
+    if type(of("schema")) is not int:
         yield _wrong("schema", messages()["not_integer"], "a whole number")
-    fields = op.get("fields")
-    if op.get("type") == "put" and not isinstance(fields, dict):
+    if type_ == "put" and not isinstance(fields, dict):
         yield _wrong("fields", messages()["not_object"], "an object with the kind's fields")
-    if op.get("type") in ("del", "restore") and fields not in (None, {}):
+    if type_ in ("del", "restore") and fields not in (None, {}):
         yield _wrong("fields", messages()["unknown"], "no fields: only a put carries them")
-    for name in op:
-        if name not in names:
-            yield _wrong(name, messages()["unknown"], ", ".join(names))
+    if not op.keys() <= _KNOWN:
+        for name in op:
+            if name not in _KNOWN:
+                yield _wrong(name, messages()["unknown"], ", ".join(_NAMES))
 
 
 def _wrong(field: str, message: str, takes: str) -> dict:

@@ -6,7 +6,6 @@ operation", says why.
 """
 
 import re
-from dataclasses import dataclass
 
 AHEAD_MS = 60_000
 MOST_COUNTER = 99_999
@@ -29,35 +28,52 @@ def stamp_of(ms: int, counter: int, device: str) -> str:
     >>> stamp_of(1234567890123, 7, "phone")
     '1234567890123-00007-phone'
     """
-    return f"{ms:013d}-{counter:05d}-{device}"
+    return f"{_place(ms, counter)}-{device}"
 
 
-@dataclass
 class Clamp:
-    """Knows the greatest (ms, counter) that a room has accepted, and moves the next stamp back if it must."""
+    """Knows the greatest place in time that a room has accepted, and moves the next stamp back if it must.
 
-    ms: int
-    counter: int
-    now_ms: int
+    A place is a stamp without its device. Places are compared as text, as stamps are.
+    """
+
+    def __init__(self, ms: int, counter: int, now_ms: int):
+        self._top = _place(ms, counter)
+        # Never below an accepted stamp, so that the order holds when the server's clock is set back.
+        self._ceiling_ms = max(now_ms + AHEAD_MS, ms)
+        self._last = _place(self._ceiling_ms, MOST_COUNTER)
 
     @property
-    def ceiling_ms(self) -> int:
-        # Never below an accepted stamp, so that the order holds when the server's clock is set back.
-        return max(self.now_ms + AHEAD_MS, self.ms)
+    def ms(self) -> int:
+        """Milliseconds of the greatest place."""
+        return int(self._top[:13])
+
+    @property
+    def counter(self) -> int:
+        """Counter of the greatest place."""
+        return int(self._top[14:])
 
     def accept(self, stamp: str) -> str:
         """The stamp that is stored for `stamp`: itself, or one at the ceiling."""
-        ms, counter, device = parts(stamp)
-        if ms > self.ceiling_ms:
-            ms, counter = self._after()
-            stamp = stamp_of(ms, counter, device)
-        if (ms, counter) > (self.ms, self.counter):
-            self.ms, self.counter = ms, counter
+        place = stamp[:19]
+        if place > self._last:
+            place = self._after()
+            stamp = place + stamp[19:]
+        if place > self._top:
+            self._top = place
         return stamp
 
-    def _after(self) -> tuple[int, int]:
-        if self.ceiling_ms > self.ms:
-            return self.ceiling_ms, 0
-        if self.counter < MOST_COUNTER:
-            return self.ms, self.counter + 1
-        return self.ms + 1, 0
+    def _after(self) -> str:
+        """The next free place at the ceiling; where all are taken, the ceiling rises by a millisecond."""
+        ms, counter = self.ms, self.counter
+        if self._ceiling_ms > ms:
+            return _place(self._ceiling_ms, 0)
+        if counter < MOST_COUNTER:
+            return _place(ms, counter + 1)
+        self._ceiling_ms = ms + 1
+        self._last = _place(ms + 1, MOST_COUNTER)
+        return _place(ms + 1, 0)
+
+
+def _place(ms: int, counter: int) -> str:
+    return f"{ms:013d}-{counter:05d}"

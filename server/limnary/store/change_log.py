@@ -24,9 +24,22 @@ from dataclasses import dataclass
 from limnary.errors import EpochChanged
 from limnary.ids import new_epoch, utc
 from limnary.protocol.moved import learn, places
-from limnary.protocol.records import Refused, check_envelope, check_fields, is_id, kinds
+from limnary.protocol.records import Refused, check_envelope, check_fields, kinds
 from limnary.protocol.stamps import AHEAD_MS, Clamp, parts
-from limnary.store.folding import as_parts, as_row, as_text, blank, fold, parts_of, placed, stamps_of, write_rows
+from limnary.store.folding import (
+    COLUMNS,
+    as_parts,
+    as_row,
+    as_text,
+    begun,
+    blank,
+    fold,
+    parts_of,
+    placed,
+    stamps_of,
+    values,
+    write_rows,
+)
 
 MOST_ROWS = 1000
 # Rows of one answer that runs ahead: 60 tanks tested daily for a month have fewer.
@@ -151,11 +164,12 @@ class Log:
         self.connection, self.author = connection, author
         self.now_ms, self.now = now_ms, utc(now_ms)
         self.seq = int(meta["seq"])
-        # The results of ops and the rows of records by id; None where there is none yet.
+        # The results of ops and the rows of records by id; None where there is none yet. A row that is missing here may
+        # be held.
         self.recalled: dict[str, dict | None] = {}
         self.rows: dict[str, dict | None] = {}
-        # What `write_held` writes: the last state of each record, and the ops as they were taken.
-        self.held_rows: dict[str, dict] = {}
+        # What `write_held` writes: the last state of each record by id, and the ops as they were taken.
+        self.held_rows: dict[str, tuple] = {}
         self.held_ops: list[tuple] = []
         self.clamp = Clamp(int(meta["top_ms"]), int(meta["top_counter"]), now_ms)
         self.trusting, self.forgotten = trusting, json.loads(meta.get(FORGOTTEN, "[]"))
@@ -177,14 +191,12 @@ class Log:
             fields = self._allowed_fields(op, kind, row)
         except Refused as no:
             return {"op": op["op"], "status": no.status, "reason": no.reason, "errors": no.errors}
-        row = row or blank(op, self.author.keeper, self.now)
-        heard = self.heard(row, op.get("moved") or {})
-        before = stamps_of(row)
-        self.learn(row, heard)
-        stamp = self.place(row, places(row["moved"], heard).get(op["stamp"], op["stamp"]))
-        result = {"op": op["op"], "status": "ok", "stamp": stamp, "seq": self._merge(op, row, fields, stamp, before)}
-        self.remember(op, {**op, "fields": fields, "stamp": stamp}, result)
-        return result
+        text = as_text(fields)
+        if row or op["type"] != "put" or op.get("moved"):
+            stamp, seq = self._merge(op, row or blank(op, self.author.keeper, self.now), fields)
+        else:
+            stamp, seq = self._begin(op, fields, text)
+        return self.remember(op, text, stamp, seq)
 
     def write_held(self) -> None:
         """Write the records and ops of this request that are not written yet, all at once: one by one takes longer."""
@@ -195,12 +207,12 @@ class Log:
     def recall(self, ops: list[dict]) -> None:
         """Read the results of all these ops and their records at once; `known` and `row` then ask for none again."""
         named = [op["op"] for op in ops]
-        of_these = "SELECT op, result FROM ops WHERE op IN (SELECT value FROM json_each(?))"
-        stored = self.connection.execute(of_these, [json.dumps(named)]).fetchall()
-        results = json.loads(f"[{','.join(row['result'] for row in stored)}]")
-        self.recalled = dict.fromkeys(named) | {row["op"]: result for row, result in zip(stored, results, strict=True)}
-        records = {op["id"] for op in ops if is_id(op.get("id")) and self.recalled[op["op"]] is None}
-        of_these = "SELECT * FROM records WHERE id IN (SELECT value FROM json_each(?))"
+        # CROSS: each name is looked up, whatever SQLite knows of the size of the table.
+        of_these = "SELECT op, stamp, ops.seq FROM json_each(?) CROSS JOIN ops ON op = value"
+        stored = self.connection.execute(of_these, [json.dumps(named)])
+        self.recalled = dict.fromkeys(named) | {op: _result(op, stamp, seq) for op, stamp, seq in stored}
+        records = {op["id"] for op in ops if isinstance(op.get("id"), str) and self.recalled[op["op"]] is None}
+        of_these = "SELECT records.* FROM json_each(?) CROSS JOIN records ON records.id = value"
         stored = self.connection.execute(of_these, [json.dumps([*records])])
         self.rows = dict.fromkeys(records) | {row["id"]: {"moved": {}, **as_row(row)} for row in stored}
 
@@ -208,15 +220,19 @@ class Log:
         """The stored result of an op that was taken before."""
         if op in self.recalled:
             return self.recalled[op]
-        found_op = self.connection.execute("SELECT result FROM ops WHERE op = ?", [op]).fetchone()
-        return json.loads(found_op["result"]) if found_op else None
+        stored = self.connection.execute("SELECT op, stamp, seq FROM ops WHERE op = ?", [op]).fetchone()
+        return _result(*stored) if stored else None
 
     def row(self, record: str) -> dict | None:
         """A record's row, with `moved` even if it is empty."""
         if record not in self.rows:
-            row = self.connection.execute("SELECT * FROM records WHERE id = ?", [record]).fetchone()
+            held = self.held_rows.get(record)
+            row = dict(zip(COLUMNS, held, strict=True)) if held else self._stored(record)
             self.rows[record] = {"moved": {}, **as_row(row)} if row else None
         return self.rows[record]
+
+    def _stored(self, record: str) -> sqlite3.Row | None:
+        return self.connection.execute("SELECT * FROM records WHERE id = ?", [record]).fetchone()
 
     def place(self, row: dict, stamp: str) -> str:
         """The stamp that is stored for `stamp`. If the clamp moved it back, the row's `moved` says so."""
@@ -260,14 +276,10 @@ class Log:
             fold(row, became)
 
     def _replace(self, entry: sqlite3.Row, became: dict, earlier: dict[str, str]) -> None:
-        result = json.loads(entry["result"])
         stamp = earlier.get(entry["stamp"], entry["stamp"])
-        if "stamp" in result:
-            result["stamp"] = stamp
         fields = json.dumps(became) if entry["type"] == "row" else entry["fields"]
-        values = [fields, stamp, json.dumps(result), entry["op"]]
         self.recalled.pop(entry["op"], None)
-        self.connection.execute("UPDATE ops SET fields = ?, stamp = ?, result = ? WHERE op = ?", values)
+        self.connection.execute("UPDATE ops SET fields = ?, stamp = ? WHERE op = ?", [fields, stamp, entry["op"]])
 
     def _allowed_fields(self, op: dict, kind: dict, row: dict | None) -> dict:
         if row and row["kind"] != op["kind"]:
@@ -281,30 +293,54 @@ class Log:
             raise Refused("invalid", "insert-only")
         return fields
 
-    def _merge(self, op: dict, row: dict, fields: dict, stamp: str, before: tuple) -> int:
-        """Fold this op into the record; return its seq, which increases only if something changed."""
+    def _begin(self, op: dict, fields: dict, text: str) -> tuple[str, int]:
+        """Store a record that its first put makes: there is nothing to fold it into. Return its stamp and seq."""
+        record, stamp = op["id"], self.clamp.accept(op["stamp"])
+        self.seq += 1
+        moved = {} if stamp == op["stamp"] else {op["stamp"]: stamp}
+        stamps = stamp if fields else "{}"
+        self.held_rows[record] = begun(record, op["kind"], self.seq, text, stamps, moved, self.author.keeper, self.now)
+        del self.rows[record]
+        return stamp, self.seq
+
+    def _merge(self, op: dict, row: dict, fields: dict) -> tuple[str, int]:
+        """Fold this op into the record; return its stamp and seq, which increases only if something changed."""
+        heard = self.heard(row, op.get("moved") or {})
+        before = stamps_of(row)
+        self.learn(row, heard)
+        stamp = self.place(row, places(row["moved"], heard).get(op["stamp"], op["stamp"]))
         by, at = self.author.keeper, self.now
         made = {"made_by": by, "made_at": at} if op["type"] == "put" and not row["stamps"] else {}
         fold(row, parts_of(op["type"], fields, stamp))
         if row["seq"] and before == stamps_of(row):
-            return row["seq"]
-        return self.store({**row, **made, "changed_by": by, "changed_at": at})
+            return stamp, row["seq"]
+        return stamp, self.store({**row, **made, "changed_by": by, "changed_at": at})
 
     def store(self, row: dict) -> int:
         """Hold the row to be stored under the next seq; return that."""
         self.seq += 1
-        self.rows[row["id"]] = self.held_rows[row["id"]] = {**row, "seq": self.seq}
+        row["seq"] = self.seq
+        self.rows[row["id"]] = row
+        self.held_rows[row["id"]] = values(row)
         return self.seq
 
-    def remember(self, op: dict, taken: dict, result: dict) -> None:
-        """Hold an op as it was taken, to be logged under its id."""
-        self.recalled[op["op"]] = result
-        said = (op["op"], op["kind"], op["id"], op["type"], as_text(taken["fields"]), taken["stamp"], op["schema"])
-        self.held_ops.append((*said, self.author.keeper, self.author.device, self.now, as_text(result)))
+    def remember(self, op: dict, fields: str, stamp: str, seq: int) -> dict:
+        """Hold an op as it was taken, to be logged under its id; return its result."""
+        name, by = op["op"], self.author
+        self.held_ops.append(
+            (name, op["kind"], op["id"], op["type"], fields, stamp, op["schema"], by.keeper, by.device, self.now, seq)
+        )
+        self.recalled[name] = result = _result(name, stamp, seq)
+        return result
+
+
+def _result(op: str, stamp: str, seq: int) -> dict:
+    """What is answered for an op that counts."""
+    return {"op": op, "status": "ok", "stamp": stamp, "seq": seq}
 
 
 _LOG = (
-    "INSERT INTO ops (op, kind, id, type, fields, stamp, schema, keeper, device, at, result)"
+    "INSERT INTO ops (op, kind, id, type, fields, stamp, schema, keeper, device, at, seq)"
     " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"
 )
 

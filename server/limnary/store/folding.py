@@ -7,8 +7,24 @@ import json
 import sqlite3
 from collections.abc import Iterable
 
-# Without the search for values that contain themselves: what came as JSON cannot.
-as_text = json.JSONEncoder(check_circular=False).encode
+_encoder = json.JSONEncoder(check_circular=False)
+# What `_encoder.encode` makes anew for each value, which takes longer than to write a record with it.
+_written = json.encoder.c_make_encoder and json.encoder.c_make_encoder(
+    None,
+    _encoder.default,
+    json.encoder.encode_basestring_ascii,
+    None,
+    _encoder.key_separator,
+    _encoder.item_separator,
+    False,
+    False,
+    True,
+)
+
+
+def as_text(value: dict) -> str:
+    """A value that came as JSON, as JSON again."""
+    return "".join(_written(value, 0)) if _written else _encoder.encode(value)
 
 
 def as_row(row: sqlite3.Row) -> dict:
@@ -17,7 +33,8 @@ def as_row(row: sqlite3.Row) -> dict:
     moved, by, at = json.loads(out.pop("moved")), out.pop("brought_by"), out.pop("brought_at")
     # Few rows have these members; the others leave them out.
     seldom = ({"moved": moved} if moved else {}) | ({"brought_by": by, "brought_at": at} if by else {})
-    return {**out, "fields": json.loads(out["fields"]), "stamps": json.loads(out["stamps"]), **seldom}
+    fields = json.loads(out["fields"])
+    return {**out, "fields": fields, "stamps": _stamps(out["stamps"], fields), **seldom}
 
 
 def blank(record: dict, keeper: str, at: str) -> dict:
@@ -80,13 +97,31 @@ COLUMNS = (
 _WRITE = f"INSERT OR REPLACE INTO records ({', '.join(COLUMNS)}) VALUES ({', '.join('?' * len(COLUMNS))})"
 
 
-def write_rows(connection: sqlite3.Connection, rows: Iterable[dict]) -> None:
-    """Store rows whole."""
-    connection.executemany(_WRITE, map(_values, rows))
+def write_rows(connection: sqlite3.Connection, rows: Iterable[tuple]) -> None:
+    """Store rows whole, each as `values` made it."""
+    connection.executemany(_WRITE, rows)
 
 
-def _values(row: dict) -> tuple:
-    fields, stamps, moved = as_text(row["fields"]), as_text(row["stamps"]), row.get("moved")
+def values(row: dict) -> tuple:
+    """A row as the database holds it, in the order of `COLUMNS`."""
+    text, stamps, moved = as_text(row["fields"]), _stamps_text(row["stamps"]), row["moved"]
     made, changed = (row["made_by"], row["made_at"]), (row["changed_by"], row["changed_at"])
-    start = (row["id"], row["kind"], row["seq"], fields, stamps, row["deleted"], row["restored"], *made, *changed)
+    start = (row["id"], row["kind"], row["seq"], text, stamps, row["deleted"], row["restored"], *made, *changed)
     return *start, as_text(moved) if moved else "{}", row.get("brought_by"), row.get("brought_at")
+
+
+def begun(id: str, kind: str, seq: int, fields: str, stamps: str, moved: dict[str, str], keeper: str, at: str) -> tuple:
+    """`values` of a record that one put makes, whose `fields` and `stamps` are texts already."""
+    known = as_text(moved) if moved else "{}"
+    return id, kind, seq, fields, stamps, None, None, keeper, at, keeper, at, known, None, None
+
+
+def _stamps_text(stamps: dict[str, str]) -> str:
+    """The stamp alone where all fields have the same, as in most records; else an object by field."""
+    different = set(stamps.values())
+    return different.pop() if len(different) == 1 else as_text(stamps)
+
+
+def _stamps(text: str, fields: dict) -> dict[str, str]:
+    """The stamps by field that `_stamps_text` wrote: every field of a record has one."""
+    return json.loads(text) if text.startswith("{") else dict.fromkeys(fields, text)

@@ -7,7 +7,7 @@ from limnary.ids import uuid7
 from limnary.protocol.moved import places
 from limnary.protocol.records import Refused, check_row, kinds
 from limnary.store.change_log import Author, Log
-from limnary.store.folding import blank, fold
+from limnary.store.folding import as_text, blank, fold
 
 
 def bring_back(db: sqlite3.Connection, given: list[dict], author: Author, now_ms: int) -> list[dict]:
@@ -51,7 +51,7 @@ def merge_row(log: Log, row: dict, brought: dict | None = None) -> bool:
         here |= {"changed_by": row["changed_by"], "changed_at": min(row["changed_at"], log.now)}
     if brought:
         here |= brought
-    _remember(log, row, said, {"status": "ok", "seq": log.store(here)})
+    _remember(log, row, said, log.store(here))
     return True
 
 
@@ -65,8 +65,8 @@ def _placed(log: Log, here: dict, row: dict, at: dict[str, str]) -> dict:
     return {"fields": row["fields"], "stamps": {name: taken[stamp] for name, stamp in stamps.items()}, **moved}
 
 
-def _remember(log: Log, row: dict, said: dict, result: dict) -> None:
+def _remember(log: Log, row: dict, said: dict, seq: int) -> None:
     """Log the row, so that its values are not lost when later ones overwrite them."""
     latest = max([*said["stamps"].values(), said["deleted"] or "", said["restored"] or ""])
     entry = {"kind": row["kind"], "id": row["id"], "type": "row", "schema": kinds()[row["kind"]]["schema"]}
-    log.remember({**entry, "op": f"row-{uuid7(log.now_ms)}"}, {"fields": said, "stamp": latest}, result)
+    log.remember({**entry, "op": f"row-{uuid7(log.now_ms)}"}, as_text(said), latest, seq)

@@ -137,3 +137,37 @@ def rows_brought_back(db: Database) -> None:
     """`moved`: stamps that were in the future, as written and as taken. `brought_by`: who brought a row back."""
     for column in ("moved TEXT NOT NULL DEFAULT '{}'", "brought_by TEXT", "brought_at TEXT"):
         db.execute(f"ALTER TABLE records ADD COLUMN {column}")
+
+
+@ROOM()
+def results_as_seq(db: Database) -> None:
+    """An op's result is its `seq`, no longer JSON: all else that it said stands in the op's row.
+
+    From here on `records.stamps` is one stamp where all fields have the same; what was written before stays as it is.
+    """
+    # A table with the column dropped: SQLite before 3.35 cannot drop one.
+    columns = "op, kind, id, type, fields, stamp, schema, keeper, device, at"
+    db.execute("ALTER TABLE ops RENAME TO former_ops")
+    db["ops"].create(
+        {
+            "op": str,
+            "kind": str,
+            "id": str,
+            "type": str,
+            "fields": str,
+            "stamp": str,
+            "schema": int,
+            "keeper": str,
+            "device": str,
+            "at": str,
+            "seq": int,
+        },
+        pk="op",
+        not_null={"kind", "id", "type", "stamp", "keeper", "at", "seq"},
+    )
+    db.execute(
+        f"INSERT INTO ops ({columns}, seq)"
+        f" SELECT {columns}, json_extract(result, '$.seq') FROM former_ops ORDER BY rowid"
+    )
+    db["former_ops"].drop()
+    db["ops"].create_index(["id"])
