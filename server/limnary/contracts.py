@@ -98,13 +98,12 @@ def _sound(schema: Schema, payload: dict, partial: bool) -> dict | None:
     """
     if not isinstance(payload, dict):
         return None
-    made = {}
+    made, checks = {}, schema.checks
     try:
         for name, value in payload.items():
-            its = schema.load_fields.get(name)
-            if its is None or value is None:
+            if value is None or name not in checks:
                 return None
-            made[name] = its.check(value)
+            made[name] = checks[name](value)
     except ValidationError:
         return None
     for name, its in () if partial else schema.awaited:
@@ -126,7 +125,8 @@ def schema_of(inputs: list[dict], name: str, unknown: str = RAISE) -> Schema:
     made = Schema.from_dict({spec["name"]: _field(spec) for spec in inputs}, name=name)
     made.error_messages = {"unknown": messages()["unknown"], "type": messages()["not_object"]}
     schema = made(unknown=unknown)
-    # The fields that are required or have a default.
+    # For `_sound`: each field's check, and the fields that are required or have a default.
+    schema.checks = {name: its.check for name, its in schema.load_fields.items()}
     schema.awaited = [
         (name, its) for name, its in schema.load_fields.items() if its.required or its.load_default is not missing
     ]

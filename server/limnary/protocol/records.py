@@ -29,6 +29,7 @@ class Refused(Exception):
         self.status, self.reason, self.errors = status, reason, errors or []
 
 
+@cache
 def kinds() -> dict[str, dict]:
     """Every record kind by name."""
     return read_folder("records")
@@ -56,7 +57,7 @@ def unknown_schema(ops: list[dict]) -> str | None:
 
 def check_envelope(op: dict, role: str) -> dict:
     """The kind of a well-formed op that this role may write; Refused if it is neither."""
-    errors = [*_envelope_errors(op)]
+    errors = list(_envelope_errors(op))
     if errors:
         raise Refused("invalid", "envelope", errors)
     kind = kinds()[op["kind"]]

@@ -53,10 +53,14 @@ class Clamp:
         """Counter of the greatest place."""
         return int(self._top[14:])
 
+    def is_ahead(self, stamp: str) -> bool:
+        """Whether `accept` would move this stamp back."""
+        return stamp[:19] > self._last
+
     def accept(self, stamp: str) -> str:
         """The stamp that is stored for `stamp`: itself, or one at the ceiling."""
         place = stamp[:19]
-        if place > self._last:
+        if self.is_ahead(stamp):
             place = self._after()
             stamp = place + stamp[19:]
         if place > self._top:

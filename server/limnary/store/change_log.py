@@ -27,17 +27,16 @@ from limnary.protocol.moved import learn, places
 from limnary.protocol.records import Refused, check_envelope, check_fields, kinds
 from limnary.protocol.stamps import AHEAD_MS, Clamp, parts
 from limnary.store.folding import (
-    COLUMNS,
+    as_begun,
     as_parts,
     as_row,
     as_text,
-    begun,
+    begin_rows,
     blank,
     fold,
     parts_of,
     placed,
     stamps_of,
-    values,
     write_rows,
 )
 
@@ -164,12 +163,12 @@ class Log:
         self.connection, self.author = connection, author
         self.now_ms, self.now = now_ms, utc(now_ms)
         self.seq = int(meta["seq"])
-        # The results of ops and the rows of records by id; None where there is none yet. A row that is missing here may
-        # be held.
+        # The results of ops and the rows of records by id; None where there is none yet. A row may be `begun` instead.
         self.recalled: dict[str, dict | None] = {}
         self.rows: dict[str, dict | None] = {}
-        # What `write_held` writes: the last state of each record by id, and the ops as they were taken.
-        self.held_rows: dict[str, tuple] = {}
+        # What `write_held` writes: records that begin and the last state of others, by id; ops as they were taken.
+        self.begun: dict[str, tuple] = {}
+        self.held_rows: dict[str, dict] = {}
         self.held_ops: list[tuple] = []
         self.clamp = Clamp(int(meta["top_ms"]), int(meta["top_counter"]), now_ms)
         self.trusting, self.forgotten = trusting, json.loads(meta.get(FORGOTTEN, "[]"))
@@ -181,10 +180,10 @@ class Log:
         self.connection.executemany("UPDATE meta SET value = ? WHERE key = ?", [(str(v), k) for k, v in meta.items()])
 
     def take(self, op: dict) -> dict:
-        """Apply one op and return its result."""
-        known = self.known(op["op"])
-        if known:
-            return known
+        """Apply one op that `recall` has looked up, unless it was taken before; return its result."""
+        return self.recalled[op["op"]] or self._apply(op)
+
+    def _apply(self, op: dict) -> dict:
         try:
             kind = check_envelope(op, self.author.role)
             row = self.row(op["id"])
@@ -192,7 +191,7 @@ class Log:
         except Refused as no:
             return {"op": op["op"], "status": no.status, "reason": no.reason, "errors": no.errors}
         text = as_text(fields)
-        if row or op["type"] != "put" or op.get("moved"):
+        if row or op["type"] != "put" or op.get("moved") or self.clamp.is_ahead(op["stamp"]):
             stamp, seq = self._merge(op, row or blank(op, self.author.keeper, self.now), fields)
         else:
             stamp, seq = self._begin(op, fields, text)
@@ -200,39 +199,33 @@ class Log:
 
     def write_held(self) -> None:
         """Write the records and ops of this request that are not written yet, all at once: one by one takes longer."""
+        begin_rows(self.connection, self.begun.values())
         write_rows(self.connection, self.held_rows.values())
         self.connection.executemany(_LOG, self.held_ops)
-        self.held_rows, self.held_ops = {}, []
+        self.begun, self.held_rows, self.held_ops = {}, {}, []
 
     def recall(self, ops: list[dict]) -> None:
-        """Read the results of all these ops and their records at once; `known` and `row` then ask for none again."""
+        """Read the results of all these ops and their records at once, before any of them is taken."""
         named = [op["op"] for op in ops]
         # CROSS: each name is looked up, whatever SQLite knows of the size of the table.
         of_these = "SELECT op, stamp, ops.seq FROM json_each(?) CROSS JOIN ops ON op = value"
         stored = self.connection.execute(of_these, [json.dumps(named)])
         self.recalled = dict.fromkeys(named) | {op: _result(op, stamp, seq) for op, stamp, seq in stored}
-        records = {op["id"] for op in ops if isinstance(op.get("id"), str) and self.recalled[op["op"]] is None}
+        new = [op.get("id") for op in ops if not self.recalled[op["op"]]]
+        records = {record for record in new if isinstance(record, str)}
         of_these = "SELECT records.* FROM json_each(?) CROSS JOIN records ON records.id = value"
         stored = self.connection.execute(of_these, [json.dumps([*records])])
         self.rows = dict.fromkeys(records) | {row["id"]: {"moved": {}, **as_row(row)} for row in stored}
 
-    def known(self, op: str) -> dict | None:
-        """The stored result of an op that was taken before."""
-        if op in self.recalled:
-            return self.recalled[op]
-        stored = self.connection.execute("SELECT op, stamp, seq FROM ops WHERE op = ?", [op]).fetchone()
-        return _result(*stored) if stored else None
-
     def row(self, record: str) -> dict | None:
         """A record's row, with `moved` even if it is empty."""
         if record not in self.rows:
-            held = self.held_rows.get(record)
-            row = dict(zip(COLUMNS, held, strict=True)) if held else self._stored(record)
-            self.rows[record] = {"moved": {}, **as_row(row)} if row else None
+            if record in self.begun:
+                self.rows[record] = as_begun(*self.begun[record])
+            else:
+                row = self.connection.execute("SELECT * FROM records WHERE id = ?", [record]).fetchone()
+                self.rows[record] = {"moved": {}, **as_row(row)} if row else None
         return self.rows[record]
-
-    def _stored(self, record: str) -> sqlite3.Row | None:
-        return self.connection.execute("SELECT * FROM records WHERE id = ?", [record]).fetchone()
 
     def place(self, row: dict, stamp: str) -> str:
         """The stamp that is stored for `stamp`. If the clamp moved it back, the row's `moved` says so."""
@@ -278,7 +271,7 @@ class Log:
     def _replace(self, entry: sqlite3.Row, became: dict, earlier: dict[str, str]) -> None:
         stamp = earlier.get(entry["stamp"], entry["stamp"])
         fields = json.dumps(became) if entry["type"] == "row" else entry["fields"]
-        self.recalled.pop(entry["op"], None)
+        self.recalled[entry["op"]] = _result(entry["op"], stamp, entry["seq"])
         self.connection.execute("UPDATE ops SET fields = ?, stamp = ? WHERE op = ?", [fields, stamp, entry["op"]])
 
     def _allowed_fields(self, op: dict, kind: dict, row: dict | None) -> dict:
@@ -297,9 +290,8 @@ class Log:
         """Store a record that its first put makes: there is nothing to fold it into. Return its stamp and seq."""
         record, stamp = op["id"], self.clamp.accept(op["stamp"])
         self.seq += 1
-        moved = {} if stamp == op["stamp"] else {op["stamp"]: stamp}
         stamps = stamp if fields else "{}"
-        self.held_rows[record] = begun(record, op["kind"], self.seq, text, stamps, moved, self.author.keeper, self.now)
+        self.begun[record] = (record, op["kind"], self.seq, text, stamps, self.author.keeper, self.now)
         del self.rows[record]
         return stamp, self.seq
 
@@ -320,8 +312,8 @@ class Log:
         """Hold the row to be stored under the next seq; return that."""
         self.seq += 1
         row["seq"] = self.seq
-        self.rows[row["id"]] = row
-        self.held_rows[row["id"]] = values(row)
+        self.begun.pop(row["id"], None)
+        self.rows[row["id"]] = self.held_rows[row["id"]] = row
         return self.seq
 
     def remember(self, op: dict, fields: str, stamp: str, seq: int) -> dict:
