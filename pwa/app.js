@@ -22,24 +22,29 @@ import { Trouble } from "./ui/trouble.js";
 /** What the app itself says, above every page: `text`, and what a tap on `action` does. */
 const notice = signal(/** @type {{text: string, action: string, work: () => void} | null} */ (null));
 
+/** @import { FishRoom } from "./data/fish_room.js" */
 /** @typedef {import("./routes.js").Screen} Screen */
 /** Screens that are fetched already, by the function that fetches them. @type {Map<() => Promise<Screen>, Screen>} */
 const screens = new Map();
 /** The page on the screen: it stays until the module of the next page is fetched. */
 const page = signal(/** @type {{path: string, screen: Screen, props: Record<string, unknown>} | null} */ (null));
 
+/** The page of a path, and the parts that its address names. @param {string} path */
+const route_of = (path) =>
+  match(
+    ROUTES.map(([pattern, ...rest]) => [pattern, rest]),
+    path,
+  );
+
 /** Turn to the page of the address. */
 async function turn() {
   const url = new URL(address.value, location.origin);
-  const hit = match(
-    ROUTES.map(([pattern, ...rest]) => [pattern, rest]),
-    url.pathname,
-  );
+  const hit = route_of(url.pathname);
   if (!hit) return show_page(url, Missing, { up: "/" });
   const [fetch_screen, props_of] = hit.found;
   const [screen] = await Promise.all([
     screens.get(fetch_screen) ?? fetch_page(fetch_screen, url),
-    records_of(url.pathname, hit.parts),
+    records_of(room.value, url.pathname, hit.parts),
   ]).catch((failed) => [void console.error(failed)]);
   const props = props_of?.(hit.parts, url, { enter }) ?? {};
   // What fails here fails again as the page is drawn, and is told there.
@@ -63,17 +68,20 @@ const SHOW_LITTLE = new RegExp(
   ].join("|")})?$`,
 );
 
-/** Read the records that a page shows. @param {string} path @param {Record<string, string>} parts of its route */
-async function records_of(path, { id }) {
+/**
+ * Read the records that a page shows.
+ * @param {FishRoom} opened @param {string} path @param {Record<string, string>} parts of its route
+ */
+async function records_of(opened, path, { id }) {
   if (SHOW_LITTLE.test(path)) return;
   // Which of two kits is offered depends on the last reading of the whole room.
-  const of_tank = path.startsWith("/tank/") && !(path.endsWith("/test") && kits_compete());
-  await room.value.ready(of_tank ? id : undefined);
+  const of_tank = path.startsWith("/tank/") && !(path.endsWith("/test") && kits_compete(opened));
+  await opened.ready(of_tank ? id : undefined);
 }
 
-/** Whether the room has two kits for one parameter. */
-function kits_compete() {
-  const tested = room.value.all("test_kit").flatMap(({ parameter, retired }) => (retired ? [] : [parameter]));
+/** Whether a room has two kits for one parameter. @param {FishRoom} opened */
+function kits_compete(opened) {
+  const tested = opened.all("test_kit").flatMap(({ parameter, retired }) => (retired ? [] : [parameter]));
   return new Set(tested).size < tested.length;
 }
 
@@ -139,6 +147,7 @@ async function enter(id) {
   room.value?.close();
   const phone = await this_phone();
   const { room: opened, cache } = await open_room(undefined, phone, { lazily: true });
+  begin_to_read(opened);
   await read_last_advice(opened);
   show(opened);
   setTimeout(() => void read_the_rest().catch(console.warn), AFTER_THE_FIRST_PAGE_MS);
@@ -148,6 +157,18 @@ async function enter(id) {
     stop_this();
     stop_others();
   };
+}
+
+/**
+ * Begin to read what the page of the address shows, and to fetch its module: the storage does so while the phone does
+ * other things. `turn` waits for both, and tells what fails.
+ * @param {FishRoom} opened
+ */
+function begin_to_read(opened) {
+  const hit = route_of(location.pathname);
+  if (!hit) return;
+  void records_of(opened, location.pathname, hit.parts).catch(() => {});
+  void hit.found[0]().catch(() => {});
 }
 
 async function main() {

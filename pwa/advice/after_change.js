@@ -2,6 +2,7 @@
 import { InvalidInput, run } from "../contracts.js";
 import { in_degrees } from "./hardness.js";
 import { brought } from "./level.js";
+import { of_parameter } from "./of_parameter.js";
 import { warmth_of } from "./warmth.js";
 
 /** @import { Advice, Facts } from "../types/advice.js" */
@@ -17,7 +18,7 @@ import { warmth_of } from "./warmth.js";
  */
 export function after_change(facts, { levels, limits }, fraction) {
   const { tank, source, label, readings } = facts;
-  const kh = readings.findLast(({ parameter }) => parameter === "kh");
+  const kh = of_parameter(readings, "kh").at(-1);
   const celsius = warmth_of(facts)?.celsius;
   const input = {
     ph: limits.ph.from === "reading" || limits.ph.from === "usual" ? limits.ph.value : undefined,

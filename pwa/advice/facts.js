@@ -19,13 +19,8 @@ export function facts_of(room, tank, now) {
     now,
     tank,
     readings: own(room, "reading", tank.id),
-    changes: own(room, "water_change", tank.id).map((change) => ({
-      ...change,
-      source: change.from_tank
-        ? tank_water(own(room, "reading", change.from_tank), { from_tank: change.from_tank, at: change.at })
-        : known(room, "source_water", change.source_water),
-    })),
-    doses: own(room, "dose", tank.id).map((dose) => ({ ...dose, label: known(room, "label", dose.label) })),
+    changes: changes_of(room, tank.id),
+    doses: doses_of(room, tank.id),
     feedings: own(room, "feeding", tank.id),
     stock: own(room, "stock_change", tank.id),
     notes: own(room, "note", tank.id),
@@ -33,6 +28,49 @@ export function facts_of(room, tank, now) {
     source: known(room, "source_water", tank.source_water),
     label: known(room, "label", tank.dechlorinator),
   };
+}
+
+/** @param {Records} room @param {string} tank_id @returns {Facts["changes"]} each with the water that it brought */
+function changes_of(room, tank_id) {
+  const changes = own(room, "water_change", tank_id);
+  const from = new Set(changes.flatMap(({ from_tank }) => from_tank ?? []));
+  return made_once(
+    changes,
+    [room.all("source_water"), ...[...from].map((id) => own(room, "reading", id))],
+    (change) => ({
+      ...change,
+      source: change.from_tank
+        ? tank_water(own(room, "reading", change.from_tank), { from_tank: change.from_tank, at: change.at })
+        : known(room, "source_water", change.source_water),
+    }),
+  );
+}
+
+/** @param {Records} room @param {string} tank_id @returns {Facts["doses"]} each with its label */
+const doses_of = (room, tank_id) =>
+  made_once(own(room, "dose", tank_id), [room.all("label")], (dose) => ({
+    ...dose,
+    label: known(room, "label", dose.label),
+  }));
+
+/**
+ * What lists of a room were made into, and with which other lists.
+ * @type {WeakMap<object, {by: object[], made: readonly unknown[]}>}
+ */
+const made_before = new WeakMap();
+
+/**
+ * What becomes of each record of a list: the same frozen array until the list or one of those in `by` changes.
+ * @template T, U @param {readonly T[]} records as a room answers them @param {object[]} by @param {(one: T) => U} make
+ * @returns {readonly U[]}
+ */
+function made_once(records, by, make) {
+  const before = made_before.get(records);
+  if (before && before.by.length === by.length && before.by.every((one, i) => one === by[i]))
+    return /** @type {readonly U[]} */ (before.made);
+  const made = Object.freeze(records.map(make));
+  if (Object.isFrozen(records)) made_before.set(records, { by, made });
+  return made;
 }
 
 /**

@@ -10,6 +10,7 @@ import { borne } from "./life/bears.js";
 import { night_of } from "./life/night.js";
 import { stock_of } from "./life/stock.js";
 import { bucket_litres, dose_for } from "./litres.js";
+import { of_parameter } from "./of_parameter.js";
 
 /** @import { Advice, Advised, Facts, Finding, FindingBase, FindingCode, FindingFigures } from "../types/advice.js" */
 /** @import { Urgency } from "../types/advice.js" */
@@ -144,7 +145,7 @@ function row(code, source, find) {
  * @param {number} for_ms
  */
 function newest({ readings, now }, parameter, for_ms) {
-  const last = readings.findLast((one) => one.parameter === parameter && time(one) <= now + HOUR);
+  const last = of_parameter(readings, parameter).findLast((one) => time(one) <= now + HOUR);
   return last && now - time(last) <= for_ms ? last : null;
 }
 
@@ -319,8 +320,9 @@ function beyond(facts, figure, value, end, any) {
 function jump(facts, parameter, step, at_once) {
   const last = newest(facts, parameter, FRESH);
   if (!last) return null;
-  const before = facts.readings.filter(
-    (one) => one.parameter === parameter && one.id !== last.id && within(time(last) - time(one), 0, 1.5 * DAY),
+  const last_at = time(last);
+  const before = of_parameter(facts.readings, parameter).filter(
+    (one) => one.id !== last.id && within(last_at - time(one), 0, 1.5 * DAY),
   );
   const widest = [...before].sort((a, b) => Math.abs(last.value - b.value) - Math.abs(last.value - a.value))[0];
   const by = widest ? Math.abs(last.value - widest.value) : 0;

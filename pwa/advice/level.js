@@ -2,6 +2,7 @@
 import { DAY, HOUR } from "../figures/durations.js";
 import { nitrogen_units } from "../calc/nitrogen_units.js";
 import { answered, input_of, run } from "../contracts.js";
+import { of_parameter } from "./of_parameter.js";
 
 /**
  * @import { Change, Facts, Judgement, KnownJudgement, Label, Level, Quick, Source, Watched } from "../types/advice.js"
@@ -126,8 +127,8 @@ export const is_known = (one) => one.now_mg_n_l !== null;
  */
 export function level(parameter, facts, recent = RECENT) {
   const { now, label } = facts;
-  const readings = facts.readings.filter((one) => one.parameter === parameter && time(one) <= now && possible(one));
-  const last = readings.at(-1) ?? null;
+  const readings = of_parameter(facts.readings, parameter);
+  const last = readings.findLast((one) => time(one) <= now && possible(one)) ?? null;
   if (!last || now - time(last) > recent) {
     return {
       parameter,
@@ -142,7 +143,7 @@ export function level(parameter, facts, recent = RECENT) {
   const read = as_nitrogen(last);
   const since = between(facts.changes, time(last), now);
   const carried = through(read, since, parameter, label);
-  const known = rise(readings, facts.changes, parameter, label);
+  const known = rise(readings, last, facts.changes, parameter, label);
   // With one reading only, assume carefully that ammonia and nitrite double in a day.
   const guess = parameter === "nitrate" ? 0 : read;
   const per_day = known ?? guess;
@@ -159,18 +160,20 @@ export function level(parameter, facts, recent = RECENT) {
 
 /**
  * The rise over the last days in mg N/L a day, corrected for changes; at least 0; null with one reading only.
- * @param {Reading[]} readings oldest first
+ * @param {readonly Reading[]} readings oldest first
+ * @param {Reading} last of them that counts
  * @param {readonly Change[]} changes
  * @param {Watched} parameter
  * @param {Label | null} label
  */
-function rise(readings, changes, parameter, label) {
-  const last = readings.at(-1);
-  if (!last) return null;
+function rise(readings, last, changes, parameter, label) {
   let risen = 0;
   let days = 0;
   let later = last;
-  for (const earlier of readings.slice(0, -1).reverse()) {
+  // Of years of readings only the last ones are looked at.
+  for (let at = readings.lastIndexOf(last) - 1; at >= 0; at--) {
+    const earlier = readings[at];
+    if (!possible(earlier)) continue;
     const span = time(last) - time(earlier);
     if (span > RISE_OLDEST || (span > RISE_WINDOW && days > 0)) break;
     if (time(later) - time(earlier) < RISE_SHORTEST) continue;

@@ -2,6 +2,7 @@
 import { DAY } from "../figures/durations.js";
 import { input_of, run } from "../contracts.js";
 import { chloride_of } from "./chloride.js";
+import { of_parameter } from "./of_parameter.js";
 
 /** pH and temperature of a tank hardly move in a week (common practice: measured weekly). */
 const RECENT = 7 * DAY;
@@ -62,8 +63,8 @@ export function assumed_for(limits, parameter) {
 function figure({ readings, now }, parameter, usual, careful, of_source) {
   const field = parameter === "ph" ? "ph" : "temperature_c";
   const { min, max } = input_of("water_limits", field);
-  const last = readings.findLast(
-    (one) => one.parameter === parameter && now - Date.parse(one.at) <= RECENT && one.value >= min && one.value <= max,
+  const last = of_parameter(readings, parameter).findLast(
+    (one) => now - Date.parse(one.at) <= RECENT && one.value >= min && one.value <= max,
   );
   if (last) return { value: last.value, from: "reading", at: last.at };
   const fits = (/** @type {number | undefined} */ value) => value !== undefined && value >= min && value <= max;

@@ -8,6 +8,7 @@ import { QUICK, WATCHED, as_nitrogen, brought, freed_ammonia } from "./level.js"
 import { is_known, last_test, level, possible } from "./level.js";
 import { assumed_for, limits_at } from "./limits.js";
 import { bucket_litres, dose_for, in_small_steps, most_at_once } from "./litres.js";
+import { of_parameter } from "./of_parameter.js";
 
 /** @import { Advice, Facts, Judgement, KnownJudgement, Level, Limits, Reason } from "../types/advice.js" */
 /** @import { Rule, UnknownLevel, Watched } from "../types/advice.js" */
@@ -269,8 +270,8 @@ function change_reasons(over, raised, fraction, facts) {
  */
 function is_settled(facts, limits) {
   return QUICK.every((parameter) => {
-    const tests = facts.readings.filter(
-      (one) => one.parameter === parameter && facts.now - Date.parse(one.at) <= 60 * DAY && possible(one),
+    const tests = of_parameter(facts.readings, parameter).filter(
+      (one) => facts.now - Date.parse(one.at) <= 60 * DAY && possible(one),
     );
     let run_of = 0;
     let from = facts.now;

@@ -1,6 +1,7 @@
 /** New water as warm as the tank: its temperature from the records, and the cold and hot water that make it. */
 import { DAY } from "../figures/durations.js";
 import { answered, run } from "../contracts.js";
+import { of_parameter } from "./of_parameter.js";
 
 /** @import { Facts } from "../types/advice.js" */
 
@@ -13,7 +14,7 @@ const FRESH_MS = 2 * DAY;
  * @returns {{celsius: number, at: string | null} | null} `at` null: the usual figure; null: nobody knows
  */
 export function warmth_of({ readings, tank, now }) {
-  const read = readings.findLast((one) => one.parameter === "temperature");
+  const read = of_parameter(readings, "temperature").at(-1);
   if (read && now - Date.parse(read.at) < FRESH_MS) return { celsius: read.value, at: read.at };
   if (tank.temperature_c !== undefined) return { celsius: tank.temperature_c, at: null };
   return read ? { celsius: read.value, at: read.at } : null;

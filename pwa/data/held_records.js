@@ -59,7 +59,11 @@ class OfKind {
   #corrections = new Map();
   /** @type {Map<unknown, Set<string>>} ids by tank */ #tanks = new Map();
   /** @type {Shown[] | null} */ #shown = null;
-  /** @type {Map<unknown, readonly Shown[]>} */ #shown_of = new Map();
+  /**
+   * The list of each tank, and ids that were touched since it was made.
+   * @type {Map<unknown, {list: readonly Shown[], touched: Set<string>}>}
+   */
+  #shown_of = new Map();
 
   /** @param {Kind} spec */
   constructor(spec) {
@@ -85,10 +89,15 @@ class OfKind {
 
   /** @param {string} tank_id */
   shown_of(tank_id) {
-    const held =
-      this.#shown_of.get(tank_id) ?? Object.freeze(this.#views(this.#tanks.get(tank_id) ?? []).sort(this.#by_time));
-    this.#shown_of.set(tank_id, held);
-    return held;
+    const held = this.#shown_of.get(tank_id);
+    if (held?.touched.size === 0) return held.list;
+    const ids = this.#tanks.get(tank_id) ?? new Set();
+    const { list: before, touched } = held ?? { list: [], touched: ids };
+    const others = before.filter(({ id }) => !touched.has(id));
+    const own = this.#views([...touched].filter((id) => ids.has(id))).sort(this.#by_time);
+    const list = Object.freeze(merged(others, own, this.#by_time));
+    this.#shown_of.set(tank_id, { list, touched: new Set() });
+    return list;
   }
 
   /** @param {string} id */
@@ -114,11 +123,10 @@ class OfKind {
     return found;
   }
 
-  /** The lists in which a record is, or was, are to be made anew. @param {string} id @param {Folded} [before] */
+  /** A record may stand elsewhere in the lists in which it is or was. @param {string} id @param {Folded} [before] */
   #touch(id, before) {
     this.#shown = null;
-    this.#shown_of.delete(tank_of(this.records.get(id)));
-    this.#shown_of.delete(tank_of(before));
+    for (const record of [this.records.get(id), before]) this.#shown_of.get(tank_of(record))?.touched.add(id);
   }
 
   /**
@@ -163,6 +171,15 @@ function move(sets, id, from, to) {
   const there = sets.get(to);
   if (there) there.add(id);
   else sets.set(to, new Set([id]));
+}
+
+/**
+ * Two sorted lists as one. What is new mostly comes last.
+ * @template T @param {T[]} one @param {T[]} other @param {(a: T, b: T) => number} order
+ */
+function merged(one, other, order) {
+  if (!one.length || !other.length || order(one[one.length - 1], other[0]) <= 0) return [...one, ...other];
+  return [...one, ...other].sort(order);
 }
 
 /** @param {string} a @param {string} b */

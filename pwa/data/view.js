@@ -17,8 +17,10 @@ const LOUDEST = ["needs you", "sending", "waiting", "shared"];
  * @param {Row | undefined} row @param {(Entry | KeptEntry)[]} entries of the outbox and of `kept`
  */
 export function fold(row, entries) {
-  /** @type {Fields} */ const fields = { ...row?.fields };
-  /** @type {Record<string, string>} */ const stamps = { ...row?.stamps };
+  // A row without ops is held as it came, not copied.
+  const own = entries.length > 0 || !row;
+  /** @type {Fields} */ const fields = own ? { ...row?.fields } : row.fields;
+  /** @type {Record<string, string>} */ const stamps = own ? { ...row?.stamps } : row.stamps;
   let deleted = row?.deleted ?? null;
   let restored = row?.restored ?? null;
   /** @type {string} */ let state = "shared";
@@ -112,7 +114,8 @@ const views = new WeakMap();
  */
 function plain(kind, required, id, record) {
   if (is_gone(record)) return null;
-  const fields = Object.fromEntries(Object.entries(record.fields).filter(([, value]) => value !== null));
+  /** @type {Fields} */ const fields = {};
+  for (const name in record.fields) if (record.fields[name] !== null) fields[name] = record.fields[name];
   return required.every((name) => name in fields) ? { ...fields, id, kind, meta: record.meta } : null;
 }
 

@@ -5,10 +5,11 @@ const STARTS = [0x811c9dc5, 0x1b873593];
 
 /** @param {string} text @returns {string} the same for the same text, and hardly ever for two */
 export function digest(text) {
-  const parts = STARTS.map((start) => {
-    let hash = start;
-    for (let at = 0; at < text.length; at++) hash = Math.imul(hash ^ text.charCodeAt(at), PRIME);
-    return (hash >>> 0).toString(36);
-  });
-  return `${text.length}.${parts.join(".")}`;
+  let [one, other] = STARTS;
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    one = Math.imul(one ^ code, PRIME);
+    other = Math.imul(other ^ code, PRIME);
+  }
+  return [text.length, ...[one, other].map((hash) => (hash >>> 0).toString(36))].join(".");
 }

@@ -6,6 +6,7 @@ import { html } from "../vendor/preact.js";
 import { becomes, feed_step, foods, ration_of, usual_meal } from "../advice/journal/feeding.js";
 import { facts_of } from "../advice/facts.js";
 import { basis_of } from "../advice/level.js";
+import { of_parameter } from "../advice/of_parameter.js";
 import { InvalidInput, cautions_of, field_named, record_field, records } from "../contracts.js";
 import { number, short, t, when } from "../i18n/words.js";
 import { Amount } from "../ui/amount.js";
@@ -172,7 +173,7 @@ function Last({ feedings }) {
 function Becomes({ tank, facts, feed_g, protein_fraction }) {
   if (feed_g === 0) return null;
   const basis = basis_of({
-    reading: facts.readings.findLast(({ parameter }) => parameter === "total_ammonia") ?? null,
+    reading: of_parameter(facts.readings, "total_ammonia").at(-1) ?? null,
   });
   try {
     const { input, answer, assumed } = becomes(tank, feed_g, protein_fraction);

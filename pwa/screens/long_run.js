@@ -3,6 +3,7 @@ import { html } from "../vendor/preact.js";
 import { facts_of } from "../advice/facts.js";
 import { basis_of } from "../advice/level.js";
 import { long_run } from "../advice/life/long_run.js";
+import { of_parameter } from "../advice/of_parameter.js";
 import { caution } from "../contracts.js";
 import { short, t } from "../i18n/words.js";
 import { live_room, now, room, get } from "../ui/state/live.js";
@@ -20,7 +21,7 @@ export function LongRunPage({ id }) {
   if (!tank) return html`<${Missing} up="/" />`;
   const facts = facts_of(live_room, tank, now.value);
   const found = long_run(facts);
-  const last = facts.readings.findLast(({ parameter }) => parameter === "nitrate");
+  const last = of_parameter(facts.readings, "nitrate").at(-1);
   const basis = basis_of(last && { reading: last });
   return html`
     <${Page} title=${t("long_run.title")} up=${`/tank/${id}`} place="round"

@@ -4,6 +4,7 @@ import { walk } from "../advice/facts.js";
 import { SELDOM, TESTED } from "../advice/journal/test_order.js";
 import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
 import { basis_of, is_watched } from "../advice/level.js";
+import { of_parameter } from "../advice/of_parameter.js";
 import { long_run } from "../advice/life/long_run.js";
 import { stock_of } from "../advice/life/stock.js";
 import { named, t, when } from "../i18n/words.js";
@@ -155,9 +156,7 @@ function FirstFish({ tank }) {
  * @param {{id: string, facts: Facts, advice: Advice}} props
  */
 function Latest({ id, facts, advice }) {
-  const rows = [...TESTED, ...SELDOM].flatMap(
-    (parameter) => facts.readings.findLast((reading) => reading.parameter === parameter) ?? [],
-  );
+  const rows = [...TESTED, ...SELDOM].flatMap((parameter) => of_parameter(facts.readings, parameter).at(-1) ?? []);
   if (rows.length === 0) return html`<p class="soft section">${t("tank.no_figures")}</p>`;
   const may_test = room.value.may("reading");
   const limits = new Map(Object.entries(advice.limits));

@@ -5,6 +5,7 @@ import { HOUR } from "../figures/durations.js";
 import { html, useMemo, useSignal } from "../vendor/preact.js";
 import { facts_of } from "../advice/facts.js";
 import { as_read, basis_of, is_watched } from "../advice/level.js";
+import { of_parameter } from "../advice/of_parameter.js";
 import { SPANS, TRENDS, in_brief, trend } from "../advice/journal/trends.js";
 import { convert, unit_in, unit_label } from "../figures/units.js";
 import { day_named, number, short, t, when } from "../i18n/words.js";
@@ -62,7 +63,7 @@ export function Trends({ id }) {
 function shown(trend, { readings }) {
   const { what, unit, points } = trend;
   if (is_watched(what)) {
-    const basis = basis_of({ reading: readings.findLast(({ parameter }) => parameter === what) ?? null });
+    const basis = basis_of({ reading: of_parameter(readings, what).at(-1) ?? null });
     const show = as_read(what, basis);
     return {
       ...trend,

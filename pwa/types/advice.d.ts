@@ -322,8 +322,10 @@ export type BeliefLimits = Record<"nh3_mg_n_l" | "nitrite_mg_n_l" | "nitrate_mg_
 export type Species = "nh3" | "nitrite" | "nitrate";
 
 interface QuestionBase {
-  /** Tells one question from another. */
+  /** Tells one question from another, all of `records` included. */
   exact: string;
+  /** The same without `records`. */
+  how: string;
   /** The same without the hour: the answer of an hour ago will do until the new one is there. */
   records: string;
 }

@@ -4,7 +4,7 @@
  * as well.
  *
  * In: {shared} first, and again when it changed: the bundle of /shared.json in the language spoken
- *      {ask, tank_id, name, input, kept?}  `kept`: what an earlier answer carried, from storage
+ *      {ask, tank_id, name, input, kept?}  `input`: as JSON; `kept`: what an earlier answer carried, from storage
  * Out: {ask, tank_id, answer, kept?}       `kept` only when it changed: store it, a structured clone is enough
  *   or {ask, tank_id, errors}              in the API's own words
  */
@@ -51,5 +51,5 @@ function answer({ ask, tank_id, name, input, kept }) {
 install_calculations(calculations);
 self.addEventListener("message", ({ data }) => {
   if (data.shared) install(data.shared);
-  else self.postMessage(answer(data));
+  else self.postMessage(answer({ ...data, input: JSON.parse(data.input) }));
 });

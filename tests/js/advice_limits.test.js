@@ -66,6 +66,14 @@ test("a reading stands for three days, and a rise runs on from it", () => {
   );
 });
 
+test("an impossible reading between two others does not count for the rise", () => {
+  const [first, last] = /** @type {[number, number][]} */ ([
+    [48, 0.1],
+    [0, 0.3],
+  ]);
+  assert.deepEqual(ammonia([first, [24, -5], last]), ammonia([first, last]));
+});
+
 test("a rise takes two readings at least four hours and at most two weeks apart", () => {
   near(
     ammonia([

@@ -38,11 +38,12 @@ const LISTS = /** @type {const} */ (["readings", "changes", "doses", "feedings"]
 export function belief_input(facts) {
   const { tank, filled } = tank_of(facts);
   const until = facts.now + CLOCK_ERROR;
-  const dated = (/** @type {BeliefList} */ list) => facts[list].map(time).filter((at) => at <= until);
   // One record with a wrong year must not break the whole forecast: records older than the contracts accept are left
   // out and named.
   const oldest = until - input_of("outlook", "now_h").max * HOUR;
-  const first = Math.min(...LISTS.flatMap((list) => dated(list).filter((at) => at >= oldest)), facts.now);
+  let first = facts.now;
+  for (const list of LISTS)
+    for (const at of times_of(facts[list])) if (at >= oldest && at <= until && at < first) first = at;
   const said = Date.parse(facts.tank.started_at ?? "");
   const running = first - said > RUNNING_H * HOUR;
   if (Number.isNaN(said)) filled.push({ code: "start" });
@@ -79,6 +80,22 @@ const BY_THEMSELVES = ["readings", "feedings"];
  * @type {WeakMap<object, {start: number, at: number, taken: Taken}>}
  */
 const known = new WeakMap();
+/**
+ * The same of whole lists that a room answered: they are frozen, and another array says that a record changed.
+ * `by`: what else their records speak of.
+ * @typedef {{by: unknown[], latest: number, found: {entries: Entry[], left_out: []}}} Whole
+ * @type {WeakMap<readonly {at: string}[], Whole>}
+ */
+const known_lists = new WeakMap();
+/** @type {WeakMap<readonly {at: string}[], number[]>} */
+const known_times = new WeakMap();
+
+/** When the records of a list happened, in ms. @param {readonly {at: string}[]} records */
+function times_of(records) {
+  const times = known_times.get(records) ?? records.map(time);
+  if (Object.isFrozen(records)) known_times.set(records, times);
+  return times;
+}
 
 /**
  * What the records of one list say to the belief, and those that the calculation refuses.
@@ -90,6 +107,27 @@ const known = new WeakMap();
  * @returns {{entries: Entry<L>[], left_out: LeftOut[]}}
  */
 function entries(list, facts, start, until) {
+  const before = known_lists.get(facts[list]);
+  const by = [start, ...(BY_THEMSELVES.includes(list) ? [] : [facts.source, facts.label, facts.doses])];
+  if (before && before.latest <= until && by.every((one, i) => one === before.by[i]))
+    return /** @type {{entries: Entry<L>[], left_out: []}} */ (before.found);
+  const found = entries_anew(list, facts, start, until);
+  const latest = times_of(facts[list]).reduce((last, at) => Math.max(last, at), -Infinity);
+  // What lies ahead counts later, and the words of what is left out depend on the language.
+  if (Object.isFrozen(facts[list]) && latest <= until && found.left_out.length === 0)
+    known_lists.set(facts[list], { by, latest, found: { entries: found.entries, left_out: [] } });
+  return found;
+}
+
+/**
+ * @template {BeliefList} L
+ * @param {L} list
+ * @param {Facts} facts
+ * @param {number} start ms
+ * @param {number} until ms
+ * @returns {{entries: Entry<L>[], left_out: LeftOut[]}}
+ */
+function entries_anew(list, facts, start, until) {
   const { item, max_items } = input_of("outlook", /** @type {BeliefList} */ (list));
   /** @type {LeftOut[]} */ const left_out = [];
   /** @type {Taken<L>[]} */ const taken = [];
@@ -121,8 +159,8 @@ function entries(list, facts, start, until) {
   return {
     entries: taken
       .sort(in_order)
-      .map(({ entry }) => entry)
-      .slice(-max_items),
+      .slice(-max_items)
+      .map(({ entry }) => entry),
     left_out,
   };
 }

@@ -34,16 +34,16 @@ export function ask_of(facts, rule) {
   const { next_test_h, next_test_at } = to_test(facts, rule);
   const small = in_small_steps(facts, rule);
   const { now_h, ...rest } = known.records;
-  const base = JSON.stringify(rest);
+  const base = text_of(rest);
   /**
    * @param {Question["label"]} label
    * @param {Question["name"]} name
    * @param {Partial<Question["input"]>} more
    */
   const question = (label, name, more) => {
-    const how = JSON.stringify([name, more]);
+    const how = `${now_h}${JSON.stringify([name, more])}`;
     const input = { ...known.records, ...more };
-    return /** @type {Question} */ ({ label, name, input, exact: `${now_h}${how}${base}`, records: base });
+    return /** @type {Question} */ ({ label, name, input, how, exact: `${how}${base}`, records: base });
   };
   return {
     ...known,
@@ -66,6 +66,24 @@ export function ask_of(facts, rule) {
       question("headroom", "stock_headroom", {}),
     ],
   };
+}
+
+/** What belief_input.js makes of records as JSON: it is never altered. @type {WeakMap<object, string>} */
+const texts = new WeakMap();
+
+/** @param {object} made a list of belief_input.js, or its tank */
+export function as_text(made) {
+  const text = texts.get(made) ?? JSON.stringify(made);
+  texts.set(made, text);
+  return text;
+}
+
+/**
+ * The same as JSON: of years of records only the lists that changed are written anew.
+ * @param {Record<string, object>} records
+ */
+function text_of(records) {
+  return `{${Object.entries(records).map(([name, made]) => `${JSON.stringify(name)}:${as_text(made)}`)}}`;
 }
 
 /**

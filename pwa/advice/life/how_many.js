@@ -8,6 +8,7 @@ import { check_fields, contract_of, find_field } from "../../contracts.js";
 import { invites } from "../findings.js";
 import { headroom_by_week } from "../forecast/readiness.js";
 import { QUICK } from "../level.js";
+import { of_parameter } from "../of_parameter.js";
 import { asked } from "../setup/setting_up.js";
 import { animals_for, as_animals, has_length, mass_of, most_kinds } from "./stock.js";
 
@@ -99,7 +100,7 @@ const LOOK = /** @type {const} */ ({ code: "look_at_dawn" });
  */
 export function open_of({ advice, facts, forecast }) {
   const untested = QUICK.filter((parameter) => {
-    const last = facts.readings.findLast((reading) => reading.parameter === parameter);
+    const last = of_parameter(facts.readings, parameter).at(-1);
     return !last || facts.now - Date.parse(last.at) > TESTED_DAYS * DAY;
   });
   /** @type {(Open | false)[]} */

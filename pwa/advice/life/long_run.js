@@ -6,6 +6,7 @@ import { in_degrees } from "../hardness.js";
 import { as_nitrogen, possible } from "../level.js";
 import { limits_at } from "../limits.js";
 import { bucket_litres, most_at_once } from "../litres.js";
+import { of_parameter } from "../of_parameter.js";
 import { settings } from "../../calc/model_settings.js";
 
 /** @import { Facts } from "../../types/advice.js" */
@@ -115,8 +116,8 @@ function rise_of(facts) {
  * @param {Facts} facts @returns {Range | null} mg N/L/day; null where the tests are too few
  */
 export function rise_by_tests(facts) {
-  const tests = facts.readings.filter(
-    (one) => one.parameter === "nitrate" && within(one.at, facts.now, TESTS_DAYS) && possible(one) && !at_the_top(one),
+  const tests = of_parameter(facts.readings, "nitrate").filter(
+    (one) => within(one.at, facts.now, TESTS_DAYS) && possible(one) && !at_the_top(one),
   );
   const [first, last] = [tests[0], tests.at(-1)];
   if (!last || tests.length < LEAST_TESTS) return null;
@@ -163,7 +164,7 @@ const at_the_top = ({ value, steps }) =>
 function nitrate_of(facts, routine, { from, rise }) {
   const limit = limits_at(facts).nitrate.mg_n_l;
   const source = facts.source?.nitrate_mg_n_l ?? 0;
-  const last = facts.readings.findLast((one) => one.parameter === "nitrate" && possible(one));
+  const last = of_parameter(facts.readings, "nitrate").findLast(possible);
   const settles = (/** @type {number} */ add_mg_l_day) => {
     if (!routine) return null;
     const input = {
@@ -198,8 +199,8 @@ function nitrate_of(facts, routine, { from, rise }) {
 
 /** @param {Facts} facts @param {Routine | null} routine @param {number} nitrified @returns {Hardness | null} */
 function hardness_of(facts, routine, nitrified) {
-  const last = facts.readings.findLast(
-    (one) => one.parameter === "kh" && within(one.at, facts.now, HARDNESS_DAYS) && in_degrees(one) !== undefined,
+  const last = of_parameter(facts.readings, "kh").findLast(
+    (one) => within(one.at, facts.now, HARDNESS_DAYS) && in_degrees(one) !== undefined,
   );
   const now_dkh = last ? in_degrees(last) : facts.tank.kh_dkh;
   if (now_dkh === undefined || now_dkh > 60) return null;
@@ -245,4 +246,7 @@ function least_of(facts, routine, needed) {
 }
 
 /** @param {string} at @param {number} now @param {number} days */
-const within = (at, now, days) => Date.parse(at) <= now && now - Date.parse(at) <= days * DAY;
+const within = (at, now, days) => {
+  const age = now - Date.parse(at);
+  return age >= 0 && age <= days * DAY;
+};

@@ -9,7 +9,7 @@ import { belief_store } from "../../data/belief_store.js";
 import { facts_of } from "../../advice/facts.js";
 import { forecasts } from "../../advice/forecast/answers.js";
 import { told_now, with_findings } from "../../advice/advised.js";
-import { ask_of } from "../../advice/forecast/questions.js";
+import { as_text, ask_of } from "../../advice/forecast/questions.js";
 import { foretold } from "../../advice/foretold.js";
 import { is_watched } from "../../advice/level.js";
 import { today } from "../../advice/today.js";
@@ -303,12 +303,24 @@ function* gathering(tank) {
 function digests_of(
   { readings, source, label },
   { limits, test_due },
-  { questions, records: { tank, changes, doses } },
+  { questions, records: { tank, readings: read, changes, doses, feedings } },
 ) {
   const by = JSON.stringify([test_due, limits, { ...source, meta: null }, { ...label, meta: null }]);
   return {
-    asked: digest(questions.map(({ exact }) => exact).join() + by),
+    asked: digest(
+      [...questions.map(({ how }) => how), ...[tank, read, changes, doses, feedings].map(shortly), by].join(),
+    ),
     tests: digest(JSON.stringify(readings.flatMap(({ id, parameter }) => (is_watched(parameter) ? [id] : [])))),
-    water: digest(JSON.stringify([tank, changes, doses])),
+    water: digest(`[${[tank, changes, doses].map(as_text)}]`),
   };
+}
+
+/** Digests of what belief_input.js made of records. @type {WeakMap<object, string>} */
+const digests = new WeakMap();
+
+/** @param {object} made */
+function shortly(made) {
+  const short = digests.get(made) ?? digest(as_text(made));
+  digests.set(made, short);
+  return short;
 }
