@@ -8,7 +8,13 @@ import * as sync from "./data/sync.js";
 import { t } from "./i18n/words.js";
 import { ROUTES } from "./routes.js";
 import { Boundary, Broken } from "./ui/boundary.js";
-import { keep_to_this_room, read_last_advice, read_the_rest } from "./ui/state/forecast.js";
+import {
+  keep_to_this_room,
+  read_behind,
+  read_last_advice,
+  read_the_rest,
+  stands_on_last,
+} from "./ui/state/forecast.js";
 import { keep_language, speak_of_all, spoken } from "./ui/state/language.js";
 import { hear_install_offer, look_if_kept } from "./ui/state/home_screen.js";
 import { keep_time, room, show } from "./ui/state/live.js";
@@ -68,12 +74,18 @@ const SHOW_LITTLE = new RegExp(
   ].join("|")})?$`,
 );
 
+const TANK_PAGE = /^\/tank\/[^/]+$/;
+
 /**
  * Read the records that a page shows.
  * @param {FishRoom} opened @param {string} path @param {Record<string, string>} parts of its route
  */
 async function records_of(opened, path, { id }) {
   if (SHOW_LITTLE.test(path)) return;
+  if (TANK_PAGE.test(path) && stands_on_last(id)) {
+    setTimeout(() => void read_behind(id).catch(console.warn), AFTER_THE_FIRST_PAGE_MS);
+    return;
+  }
   // Which of two kits is offered depends on the last reading of the whole room.
   const of_tank = path.startsWith("/tank/") && !(path.endsWith("/test") && kits_compete(opened));
   await opened.ready(of_tank ? id : undefined);
@@ -147,7 +159,6 @@ async function enter(id) {
   room.value?.close();
   const phone = await this_phone();
   const { room: opened, cache } = await open_room(undefined, phone, { lazily: true });
-  begin_to_read(opened);
   await read_last_advice(opened);
   show(opened);
   setTimeout(() => void read_the_rest().catch(console.warn), AFTER_THE_FIRST_PAGE_MS);
@@ -157,18 +168,6 @@ async function enter(id) {
     stop_this();
     stop_others();
   };
-}
-
-/**
- * Begin to read what the page of the address shows, and to fetch its module: the storage does so while the phone does
- * other things. `turn` waits for both, and tells what fails.
- * @param {FishRoom} opened
- */
-function begin_to_read(opened) {
-  const hit = route_of(location.pathname);
-  if (!hit) return;
-  void records_of(opened, location.pathname, hit.parts).catch(() => {});
-  void hit.found[0]().catch(() => {});
 }
 
 async function main() {

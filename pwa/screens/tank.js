@@ -1,15 +1,11 @@
 /** One tank: what to do now and why, then its latest figures. */
 import { html } from "../vendor/preact.js";
 import { walk } from "../advice/facts.js";
-import { SELDOM, TESTED } from "../advice/journal/test_order.js";
-import { YOUNG_MS, as_planned, planned, set_up_here } from "../advice/setup/setting_up.js";
+import { as_planned, is_young, planned, set_up_here } from "../advice/setup/setting_up.js";
 import { basis_of, is_watched } from "../advice/level.js";
-import { of_parameter } from "../advice/of_parameter.js";
-import { long_run } from "../advice/life/long_run.js";
-import { stock_of } from "../advice/life/stock.js";
 import { named, t, when } from "../i18n/words.js";
 import { figure, level_said, litres_said, parameter_name } from "../ui/words/figures.js";
-import { advice_for, advise_ahead } from "../ui/state/forecast.js";
+import { advise_ahead, page_of } from "../ui/state/forecast.js";
 import { Icon } from "../ui/icon.js";
 import { counted } from "../ui/words/life_said.js";
 import { nitrate_said } from "../ui/words/long_run_said.js";
@@ -18,11 +14,11 @@ import { Missing } from "../ui/missing.js";
 import { next_tank } from "../ui/state/next_stop.js";
 import { Page } from "../ui/page.js";
 import { is_last_word, use_held_height } from "../ui/held_height.js";
-import { inside_of } from "../ui/how_many.js";
 import { FirstFishSaid } from "../ui/setup/setup_first_fish.js";
 import { SetupOverview } from "../ui/setup/setup_lines.js";
 import { AlsoFound, Sentence, State, Why } from "../ui/words/sentence.js";
 import { TankList } from "../ui/tank_list.js";
+import { shown_of } from "../ui/tank_shown.js";
 import { DueTasks, tasks_here } from "../ui/tasks_due.js";
 
 /** What can be recorded at the tank: its icon, the record kind, the path of the page. */
@@ -36,8 +32,8 @@ const WRITE_DOWN = [
 ];
 
 /** @typedef {import("../types/views.js").Tank} Tank */
-/** @typedef {ReturnType<typeof advice_for>["facts"]} Facts */
-/** @typedef {ReturnType<typeof advice_for>["advice"]} Advice */
+/** @typedef {import("../types/advice.js").Advised} Advice */
+/** @typedef {import("../types/advice.js").Shown} Shown */
 
 /** @param {{id: string}} props */
 export function Tank({ id }) {
@@ -55,14 +51,14 @@ Tank.ahead = function* ({ id }) {
   // The primary button may lead to it.
   next_tank(id);
   yield;
-  long_run(advice_for(tank).facts);
+  page_of(tank, shown_of);
   yield;
 };
 
 /** @param {{tank: Tank}} props */
 function Running({ tank }) {
   const { id } = tank;
-  const { facts, advice } = advice_for(tank);
+  const { advice, shown } = page_of(tank, shown_of);
   const room_taken = use_held_height(`tank ${id}`, is_last_word(advice));
   return html`
     <div class="desk"><${TankList} here=${id} />
@@ -77,24 +73,24 @@ function Running({ tank }) {
         <${Why} advice=${advice} now=${now.value} />
       </section>
       <${DueTasks} tank=${id} label=${t("tasks.today")} />
-      <${FirstFish} tank=${tank} />
-      <${Latest} id=${id} facts=${facts} advice=${advice} />
+      <${FirstFish} tank=${tank} animals=${shown.animals} />
+      <${Latest} id=${id} latest=${shown.latest} advice=${advice} />
       <${WriteDown} id=${id} />
       <nav class="section" aria-label=${tank.name}>
         <ul class="lines">
           <li><a class="line" href=${`/tank/${id}/outlook`}>${t("outlook.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/long-run`}><span>${t("long_run.title")}<br /><span class="soft small">
-            ${nitrate_said(long_run(facts), basis_of(advice.levels.nitrate))}</span></span></a></li>
+            ${nitrate_said(shown.long_run, basis_of(advice.levels.nitrate))}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/trends`}>${t("trends.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/stock`}><span>${t("stock.title")}<br /><span class="soft small">
-            ${stock_said(facts)}</span></span></a></li>
+            ${stock_said(shown)}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/plants`}>${t("plants.title")}</a></li>
           <li><a class="line" href=${`/tank/${id}/history`}>${t("history.title")}</a></li>
           <li><a class="line" href=${`/trace?tank=${id}&days=30`}>${t("trace.way")}</a></li>
           <li><a class="line" href=${`/tank/${id}/tasks`}><span>${t("tasks.title")}<br /><span class="soft small">
             ${tasks_said(id)}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/water`}><span>${t("water.title")}<br /><span class="soft small">
-            ${water_said(facts)}</span></span></a></li>
+            ${water_said(tank)}</span></span></a></li>
           <li><a class="line" href=${`/tank/${id}/label`}>${t("labels.title_one")}</a></li>
           ${room.value.may("tank") && html`<li><a class="line" href=${`/tank/${id}/edit`}>${t("tank.edit")}</a></li>`}
         </ul>
@@ -136,10 +132,12 @@ function WriteDown({ id }) {
   );
 }
 
-/** When the planned animals may come; shown while the tank is young or holds no animals. @param {{tank: Tank}} props */
-function FirstFish({ tank }) {
-  const young = tank.started_at && now.value - Date.parse(tank.started_at) < YOUNG_MS;
-  if (!set_up_here(tank) || !(young || inside_of(tank.id).length === 0)) return null;
+/**
+ * When the planned animals may come; shown while the tank is young or holds no animals.
+ * @param {{tank: Tank} & Pick<Shown, "animals">} props
+ */
+function FirstFish({ tank, animals }) {
+  if (!set_up_here(tank) || !(is_young(tank, now.value) || animals.length === 0)) return null;
   return html`
     <section class="section"><h2>${t("first_fish.title")}</h2><${FirstFishSaid} tank=${tank} />
       <ul class="lines">${
@@ -153,15 +151,14 @@ function FirstFish({ tank }) {
 
 /**
  * The latest figures; a tap on a name tests that parameter alone.
- * @param {{id: string, facts: Facts, advice: Advice}} props
+ * @param {{id: string, advice: Advice} & Pick<Shown, "latest">} props
  */
-function Latest({ id, facts, advice }) {
-  const rows = [...TESTED, ...SELDOM].flatMap((parameter) => of_parameter(facts.readings, parameter).at(-1) ?? []);
-  if (rows.length === 0) return html`<p class="soft section">${t("tank.no_figures")}</p>`;
+function Latest({ id, latest, advice }) {
+  if (latest.length === 0) return html`<p class="soft section">${t("tank.no_figures")}</p>`;
   const may_test = room.value.may("reading");
   const limits = new Map(Object.entries(advice.limits));
   // Never two ways of reading side by side: the other one is a tap away.
-  const other_ways = rows.flatMap((reading) => {
+  const other_ways = latest.flatMap((reading) => {
     const { also } = figure(reading);
     return also && is_watched(reading.parameter) ? { name: parameter_name(reading.parameter), also } : [];
   });
@@ -169,12 +166,12 @@ function Latest({ id, facts, advice }) {
     <section class="section">
       <table class="measured">
         <caption><h2>${t("tank.figures")}</h2></caption>
-        <tbody>${rows.map((reading) => {
+        <tbody>${latest.map((reading) => {
           const { value, unit, also } = figure(reading);
           const mg_n_l = limits.get(reading.parameter)?.mg_n_l;
           const limit = mg_n_l && level_said(reading.parameter, mg_n_l, reading.basis ?? "ion");
           const said = html`${parameter_name(reading.parameter)}
-            <span class="also">${when(reading.at, facts.now)}</span>`;
+            <span class="also">${when(reading.at, now.value)}</span>`;
           return html`<tr key=${reading.parameter}>
             <th scope="row">${
               may_test ? html`<a class="again" href=${`/tank/${id}/test?of=${reading.parameter}`}>${said}</a>` : said
@@ -195,15 +192,17 @@ function Latest({ id, facts, advice }) {
     </section>`;
 }
 
-/** @param {Facts} facts */
-function stock_said({ stock, now }) {
-  const { animals } = stock_of(stock, now);
+/** @param {Shown} shown */
+function stock_said({ animals }) {
   return animals.length ? animals.map((one) => counted(one.species, one.count)).join("\u00a0· ") : t("stock.none_yet");
 }
 
-/** @param {Facts} facts */
-const water_said = ({ source, label }) =>
-  [source?.name ?? t("water.none"), label?.name ?? t("label.none")].join("\u00a0· ");
+/** @param {Tank} tank */
+const water_said = ({ source_water, dechlorinator }) =>
+  [
+    get("source_water", source_water)?.name ?? t("water.none"),
+    get("label", dechlorinator)?.name ?? t("label.none"),
+  ].join("\u00a0· ");
 
 /** @param {string} id */
 function tasks_said(id) {

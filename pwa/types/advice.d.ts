@@ -299,6 +299,16 @@ export interface LastAdvice {
   from_tanks: string[];
   /** What the Round needs besides: the last reading, the last change, the last meals. */
   facts: Pick<Facts, "readings" | "changes" | "feedings">;
+  /** What the tank's page needs besides; left out until it is worked out. */
+  shown?: Shown;
+}
+
+/** What a tank's page shows of its records beside the advice. */
+export interface Shown {
+  /** The last reading of each parameter. */
+  latest: readonly Reading[];
+  animals: readonly { species: string; count: number }[];
+  long_run: Pick<LongRun, "nitrate" | "young">;
 }
 /** The advice of today.js, which judges each level by its limit. */
 export interface Rule extends Advice {

@@ -14,11 +14,14 @@ import { foretold } from "../../advice/foretold.js";
 import { is_watched } from "../../advice/level.js";
 import { today } from "../../advice/today.js";
 import { digest } from "../../figures/digest.js";
+import { is_young, set_up_here } from "../../advice/setup/setting_up.js";
 import { all, live_room, now, room } from "./live.js";
 import { shown_in } from "./measures.js";
+import { pause, step_by_step } from "./pause.js";
 import { outlook_worker } from "../../workers/start.js";
 
-/** @import { Advice, Advised, Asked, Facts, Forecast, LastAdvice, Question, Rule } from "../../types/advice.js" */
+/** @import { Advice, Advised, Asked, Facts, Forecast, LastAdvice } from "../../types/advice.js" */
+/** @import { Question, Rule, Shown } from "../../types/advice.js" */
 /** @import { RecordKind } from "../../types/records.js" */
 /** @import { Tank } from "../../types/views.js" */
 
@@ -28,7 +31,7 @@ const OF_TANK = ["reading", "water_change", "dose", "feeding", "stock_change", "
 const OF_ROOM = ["source_water", "label", "own_species"];
 const MADE_OF = /** @type {readonly RecordKind[]} */ (["tank", ...OF_TANK, ...OF_ROOM]);
 /** Raise this whenever `LastAdvice` changes: what was kept before is then ignored. */
-const SHAPE = 2;
+const SHAPE = 3;
 /** The last meals that the Round needs. */
 const MEALS = 12;
 
@@ -59,6 +62,7 @@ export async function read_last_advice(opened) {
   last = new Map(here.map((one) => [one.tank_id, one]));
   changed = await changed_since(opened, here);
   single_at_first = new Map(here.map((one) => [one.tank_id, single(opened, one)]));
+  standing.clear();
 }
 
 /** @param {import("./live.js").FishRoom} opened @param {LastAdvice[]} kept */
@@ -131,6 +135,53 @@ export function advice_for(tank) {
   return { facts: one.facts, advice: say(tank, one, forecast).advice };
 }
 
+/** Tanks whose page stands on what was kept of them, until their records are read. @type {Map<string, LastAdvice>} */
+const standing = new Map();
+
+/**
+ * Let a tank's page show what was kept, if all of it still holds; `read_behind` then reads the records. A young tank's
+ * page shows more than that.
+ * @param {string} tank_id @returns {boolean}
+ */
+export function stands_on_last(tank_id) {
+  const tank = room.value.get("tank", tank_id);
+  const kept = kept_of(tank_id);
+  if (!tank || !kept?.shown || (set_up_here(tank) && is_young(tank, now.value))) return false;
+  standing.set(tank_id, kept);
+  return true;
+}
+
+/** What such a page shows, unless a record was written meanwhile and all others are read. @param {string} tank_id */
+function stands(tank_id) {
+  const kept = standing.get(tank_id);
+  const { value: opened } = room;
+  if (kept && opened.is_ready(tank_id) && opened.place(tank_id, MADE_OF).ops !== kept.place.ops)
+    standing.delete(tank_id);
+  return standing.get(tank_id);
+}
+
+/** Read the records of a tank whose page stands already, and think them through in steps. @param {string} tank_id */
+export async function read_behind(tank_id) {
+  const opened = room.value;
+  await opened.ready(tank_id);
+  const tank = opened.get("tank", tank_id);
+  if (tank) await step_by_step(advise_ahead([tank]));
+  standing.delete(tank_id);
+  answers.value += 1;
+}
+
+/**
+ * What a tank's page shows: of its records, or what was kept of them.
+ * @param {Tank} tank @param {(facts: Facts) => Shown} shown_of @returns {{advice: Advised, shown: Shown}}
+ */
+export function page_of(tank, shown_of) {
+  void answers.value;
+  const kept = stands(tank.id);
+  if (kept?.shown) return { advice: { ...kept.advice, as_of: kept.at }, shown: kept.shown };
+  const { facts, advice } = advice_for(tank);
+  return { advice, shown: shown_of(facts) };
+}
+
 /**
  * Work out the advice of tanks in steps, before a page first shows it, so that none holds the phone up for long.
  * @param {readonly Tank[]} tanks
@@ -161,9 +212,10 @@ function is_kept(tank, { facts, digests }) {
  * @returns {{facts: Pick<Facts, "now" | "readings" | "changes" | "feedings">, advice: Advised} | null}
  */
 export function advice_at_once(tank) {
+  const on_page = stands(tank.id);
   const here = all("tank") && room.value.is_ready(tank.id);
-  if (here) return advice_for(tank);
-  const kept = kept_of(tank.id);
+  if (here && !on_page) return advice_for(tank);
+  const kept = on_page ?? kept_of(tank.id);
   if (!kept) void room.value.ready(tank.id).catch(console.warn);
   return kept && { facts: { now: now.value, ...kept.facts }, advice: { ...kept.advice, as_of: kept.at } };
 }
@@ -214,7 +266,7 @@ const since = ({ told, at, water, tests }, now_here) => ({
   changed: water !== now_here.water ? "water" : tests !== now_here.tests ? "tests" : "nothing",
 });
 
-/** @type {Map<string, LastAdvice>} what is to be stored next */
+/** What is to be stored next, by tank. @type {Map<string, {made: LastAdvice, facts: Facts}>} */
 let unsaved = new Map();
 
 /**
@@ -253,13 +305,20 @@ function keep({ id }, one, said) {
   last.set(id, made);
   said.by[said.by.length - 1] = made;
   changed.delete(id);
-  if (!unsaved.size)
-    setTimeout(() => {
-      const all = [...unsaved.values()];
-      unsaved = new Map();
-      void keep_advice(all).catch(() => undefined);
-    }, 0);
-  unsaved.set(id, made);
+  if (!unsaved.size) setTimeout(() => void store_unsaved().catch(() => undefined), 0);
+  unsaved.set(id, { made, facts });
+}
+
+/** Store what was to be kept, with what the tanks' pages show. */
+async function store_unsaved() {
+  const all = [...unsaved.values()];
+  unsaved = new Map();
+  const { shown_of } = await import("../tank_shown.js");
+  for (const { made, facts } of all) {
+    made.shown = shown_of(facts);
+    await pause();
+  }
+  await keep_advice(all.map(({ made }) => made));
 }
 
 /**

@@ -8,7 +8,7 @@ import { level_figure, level_said } from "./figures.js";
 /** Further away than this is years: too far for a count of days. */
 export const FAR_DAYS = 365;
 
-/** @param {LongRun} found @param {Basis} basis of the kit that tested nitrate last */
+/** @param {Pick<LongRun, "nitrate" | "young">} found @param {Basis} basis of the kit that tested nitrate last */
 export function nitrate_said({ nitrate, young }, basis) {
   if (young) return t("long_run.young");
   if (!nitrate) return t("long_run.no_load");

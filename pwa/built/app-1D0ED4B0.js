@@ -1,2 +1,0 @@
-import{Ab as j,Da as e,Db as k,Ec as m,Hc as n,Ic as o,Ya as g,Za as h,ib as i,r as b,vc as l,z as c}from"./chunk-5EBVLFGH.js";import{Ea as d,ba as a,sb as f}from"./chunk-ENV4QE2F.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
-//# sourceMappingURL=app-1D0ED4B0.js.map
