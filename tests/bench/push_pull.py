@@ -3,10 +3,9 @@
 OPS readings (default 10,000) are pushed through the real app in batches of 500, pushed again as if the answers had
 been lost, pulled, and brought back as rows after a restore. Each step is compared with writing and reading the same
 rows by sqlite3 alone in one transaction. What sqlite3 writes is ready as text before it begins, and so are the bodies
-of the requests; a push is also given with the time in which this process encodes them and reads the answers, as a phone
-does. Then it measures the cost of an op in a room ten times as full, and how many
-ops per second several phones push at once into one room of a running server, compared with one phone alone. Medians
-of ROUNDS (default 3).
+of the requests; what a phone takes to encode them and to read the answers is given apart. Then small batches are pushed
+in turns into a room of OPS records and into one of a tenth. At last it measures how many ops per second several phones
+push at once into one room of a running server, compared with one phone alone. Medians of ROUNDS (default 3).
 """
 
 import http.client
@@ -27,7 +26,11 @@ from limnary.store import backup  # noqa: E402
 from started_server import RealServer  # noqa: E402
 
 BATCH = 500
+# So many batches of so many ops go into a large and a small room, in turns.
+TURNS, OF_TURN = 10, 50
 PHONES = (1, 2, 4, 8)
+# What sqlite3 does beside each step.
+BESIDE = {"push": "write", "push again": "write", "bring back": "write", "pull": "read"}
 PUSHES = 6
 
 
@@ -98,6 +101,26 @@ def one_room(folder: Path, count: int) -> dict[str, float]:
     return {**seconds, **{f"sqlite3 {what}": its for what, its in sqlite_alone(folder, ops).items()}}
 
 
+def by_fullness(folder: Path, count: int) -> float:
+    """What an op costs in a room of `count` records, as a multiple of one in a room of a tenth."""
+    rooms = [FishRoom(folder / name) for name in ("large", "small")]
+    phones = [room.phone("keeper", "Kim") for room in rooms]
+    for phone, held in zip(phones, (count, count // 10), strict=True):
+        ops = [phone.reading("tank-0001", n / 100) for n in range(held)]
+        for at in range(0, held, BATCH):
+            phone.results(*ops[at : at + BATCH])
+    spent: list[list[float]] = [[], []]
+    for _ in range(TURNS):
+        for phone, its in zip(phones, spent, strict=True):
+            ops = [phone.reading("tank-0001", n / 100) for n in range(OF_TURN)]
+            body = json.dumps({"epoch": phone.room.epoch, "ops": ops})
+            its.append(timed(lambda phone=phone, body=body: phone.send("POST", "/rooms/{room}/push", body)))
+    for room in rooms:
+        room.close()
+    large, small = map(statistics.median, spent)
+    return large / small
+
+
 def several_phones(folder: Path, phones: int) -> float:
     """Ops per second that `phones` phones push at once into one room of a real server."""
     room = FishRoom(folder)
@@ -146,13 +169,13 @@ def fresh(work: Callable) -> object:
 
 
 def main(count: int = 10_000, rounds: int = 3) -> None:
-    full = median([fresh(lambda folder: one_room(folder, count)) for _ in range(rounds)])
-    small = median([fresh(lambda folder: one_room(folder, count // 10)) for _ in range(rounds)])
-    for what, beside in (("push", "write"), ("push again", "write"), ("bring back", "write"), ("pull", "read")):
-        alone, tenth = full[what] / full[f"sqlite3 {beside}"], full[what] / small[what] / 10
-        print(f"{what:11} {alone:6.1f} times sqlite3 alone; an op costs {tenth:4.2f} of one in a room a tenth as full")
-    of_phone = (full["encode"] + full["read answers"]) / full["sqlite3 write"]
+    found = median([fresh(lambda folder: one_room(folder, count)) for _ in range(rounds)])
+    for what, beside in BESIDE.items():
+        print(f"{what:11} {found[what] / found[f'sqlite3 {beside}']:6.1f} times sqlite3 alone")
+    of_phone = (found["encode"] + found["read answers"]) / found["sqlite3 write"]
     print(f"A phone's own JSON is {of_phone:.1f} times sqlite3 alone more, if it shares the server's processor")
+    fuller = statistics.median(fresh(lambda folder: by_fullness(folder, count)) for _ in range(rounds))
+    print(f"An op costs {fuller:.2f} times as much in a room ten times as full")
     rates = {
         phones: statistics.median(fresh(lambda f, n=phones: several_phones(f, n)) for _ in range(rounds))
         for phones in PHONES

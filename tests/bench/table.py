@@ -62,14 +62,12 @@ def row(what: str, measured: str, beside: str, ratio: str = "") -> None:
 
 def server_rows(rounds: int) -> None:
     full = push_pull.median([push_pull.fresh(lambda folder: push_pull.one_room(folder, OPS)) for _ in range(rounds)])
-    tenth = [push_pull.fresh(lambda folder: push_pull.one_room(folder, OPS // 10)) for _ in range(rounds)]
-    small = push_pull.median(tenth)
-    for what, beside in (("push", "write"), ("push again", "write"), ("bring back", "write"), ("pull", "read")):
+    for what, beside in push_pull.BESIDE.items():
         alone = full[f"sqlite3 {beside}"]
         ratio = f"{full[what] / alone:.1f}"
         row(f"{what} {OPS}", f"{1000 * full[what]:.0f} ms", f"sqlite3 alone {1000 * alone:.0f} ms", ratio)
-        an_op, of_small = full[what] / OPS, small[what] / (OPS // 10)
-        row(f"{what}, an op", f"{1e6 * an_op:.0f} us", "in a room a tenth as full", f"{an_op / of_small:.2f}")
+    fuller = [push_pull.fresh(lambda folder: push_pull.by_fullness(folder, OPS)) for _ in range(rounds)]
+    row("an op of a push", "", f"room of {OPS} beside a tenth", f"{statistics.median(fuller):.2f}")
 
 
 def calculation_rows(rounds: int) -> None:
