@@ -106,7 +106,8 @@ async function opened_again() {
   const whole = new FishRoom(await open_cache(phone, ROOM));
   live.show(whole);
   const at_first = live.all("tank").map((tank) => page_of(tank, shown_of));
-  while ((await belief_store().last_advice()).length < 2) await new Promise((resolve) => setTimeout(resolve, 5));
+  while ((await belief_store().last_advice()).filter(({ shown }) => shown).length < 2)
+    await new Promise((resolve) => setTimeout(resolve, 5));
   const cache = await open_cache(phone, ROOM, { lazily: true });
   const opened = new FishRoom(cache);
   await read_last_advice(opened);

@@ -17,7 +17,7 @@ import { digest } from "../../figures/digest.js";
 import { is_young, set_up_here } from "../../advice/setup/setting_up.js";
 import { all, live_room, now, room } from "./live.js";
 import { shown_in } from "./measures.js";
-import { pause, step_by_step } from "./pause.js";
+import { step_by_step } from "./pause.js";
 import { outlook_worker } from "../../workers/start.js";
 
 /** @import { Advice, Advised, Asked, Facts, Forecast, LastAdvice } from "../../types/advice.js" */
@@ -309,16 +309,23 @@ function keep({ id }, one, said) {
   unsaved.set(id, { made, facts });
 }
 
-/** Store what was to be kept, with what the tanks' pages show. */
+/** A tank of more records opens on what was kept of it; one of fewer is read as quickly. */
+const MANY = 500;
+/** @param {Facts} facts */
+const has_many = ({ readings, feedings, changes, doses }) =>
+  readings.length + feedings.length + changes.length + doses.length > MANY;
+
+/** Store what was to be kept; then, for tanks of many records, what their pages show. */
 async function store_unsaved() {
   const all = [...unsaved.values()];
   unsaved = new Map();
-  const { shown_of } = await import("../tank_shown.js");
-  for (const { made, facts } of all) {
-    made.shown = shown_of(facts);
-    await pause();
-  }
   await keep_advice(all.map(({ made }) => made));
+  for (const { made, facts } of all.filter((one) => has_many(one.facts))) {
+    const { shown_of } = await import("../tank_shown.js");
+    if (last.get(made.tank_id) !== made) continue;
+    made.shown = shown_of(facts);
+    await keep_advice([made]);
+  }
 }
 
 /**
