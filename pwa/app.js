@@ -28,29 +28,24 @@ import { Trouble } from "./ui/trouble.js";
 /** What the app itself says, above every page: `text`, and what a tap on `action` does. */
 const notice = signal(/** @type {{text: string, action: string, work: () => void} | null} */ (null));
 
-/** @import { FishRoom } from "./data/fish_room.js" */
 /** @typedef {import("./routes.js").Screen} Screen */
 /** Screens that are fetched already, by the function that fetches them. @type {Map<() => Promise<Screen>, Screen>} */
 const screens = new Map();
 /** The page on the screen: it stays until the module of the next page is fetched. */
 const page = signal(/** @type {{path: string, screen: Screen, props: Record<string, unknown>} | null} */ (null));
 
-/** The page of a path, and the parts that its address names. @param {string} path */
-const route_of = (path) =>
-  match(
-    ROUTES.map(([pattern, ...rest]) => [pattern, rest]),
-    path,
-  );
-
 /** Turn to the page of the address. */
 async function turn() {
   const url = new URL(address.value, location.origin);
-  const hit = route_of(url.pathname);
+  const hit = match(
+    ROUTES.map(([pattern, ...rest]) => [pattern, rest]),
+    url.pathname,
+  );
   if (!hit) return show_page(url, Missing, { up: "/" });
   const [fetch_screen, props_of] = hit.found;
   const [screen] = await Promise.all([
     screens.get(fetch_screen) ?? fetch_page(fetch_screen, url),
-    records_of(room.value, url.pathname, hit.parts),
+    records_of(url.pathname, hit.parts),
   ]).catch((failed) => [void console.error(failed)]);
   const props = props_of?.(hit.parts, url, { enter }) ?? {};
   // What fails here fails again as the page is drawn, and is told there.
@@ -74,26 +69,24 @@ const SHOW_LITTLE = new RegExp(
   ].join("|")})?$`,
 );
 
-const TANK_PAGE = /^\/tank\/[^/]+$/;
+/** A tank's own page, which may open before its records are read. */
+const OF_ONE_TANK = /^\/tank\/[^/]+$/;
 
-/**
- * Read the records that a page shows.
- * @param {FishRoom} opened @param {string} path @param {Record<string, string>} parts of its route
- */
-async function records_of(opened, path, { id }) {
+/** Read the records that a page shows. @param {string} path @param {Record<string, string>} parts of its route */
+async function records_of(path, { id }) {
   if (SHOW_LITTLE.test(path)) return;
-  if (TANK_PAGE.test(path) && stands_on_last(id)) {
+  if (OF_ONE_TANK.test(path) && stands_on_last(id)) {
     setTimeout(() => void read_behind(id).catch(console.warn), AFTER_THE_FIRST_PAGE_MS);
     return;
   }
   // Which of two kits is offered depends on the last reading of the whole room.
-  const of_tank = path.startsWith("/tank/") && !(path.endsWith("/test") && kits_compete(opened));
-  await opened.ready(of_tank ? id : undefined);
+  const of_tank = path.startsWith("/tank/") && !(path.endsWith("/test") && kits_compete());
+  await room.value.ready(of_tank ? id : undefined);
 }
 
-/** Whether a room has two kits for one parameter. @param {FishRoom} opened */
-function kits_compete(opened) {
-  const tested = opened.all("test_kit").flatMap(({ parameter, retired }) => (retired ? [] : [parameter]));
+/** Whether the room has two kits for one parameter. */
+function kits_compete() {
+  const tested = room.value.all("test_kit").flatMap(({ parameter, retired }) => (retired ? [] : [parameter]));
   return new Set(tested).size < tested.length;
 }
 

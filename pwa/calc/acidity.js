@@ -10,8 +10,8 @@ import * as k from "./kinetics.js";
 
 // A water of less is taken as this much where its logarithm is needed, dKH.
 export const LEAST_KH = 0.05;
-// What a tank can hold: alkalinity in dKH, dissolved carbon dioxide in mg/L. Readings that fit no water would else
-// drive the draws on without end.
+// What a tank can hold: alkalinity in dKH, dissolved carbon dioxide in mg/L. Without these bounds, readings that fit no
+// water would carry the draws further away with each reading.
 const MOST_KH = 100;
 const LEAST_CO2 = 1e-3;
 const MOST_CO2 = 300;

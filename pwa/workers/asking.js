@@ -58,7 +58,7 @@ export function belief_worker({ start, shared, patience_ms = PATIENCE_MS }) {
       const ask = ++count;
       const timer = setTimeout(() => stop(worker, new Error("The forecast took too long.")), patience_ms);
       waiting.set(ask, { settle, fail, timer });
-      // Years of records are copied sooner as text than one by one.
+      // One text is copied faster than thousands of small objects.
       worker.postMessage({ ask, ...question, input: JSON.stringify(question.input) });
     });
   };

@@ -159,7 +159,7 @@ class _Checked(fields.Field):
         raise NotImplementedError
 
 
-# A tuple, because a union takes three times as long to ask, and a push asks it for each figure.
+# A tuple: a union takes more than twice as long to ask, and a push asks it for each figure.
 _NUMBER = (int, float)
 
 

@@ -81,8 +81,8 @@ const BY_THEMSELVES = ["readings", "feedings"];
  */
 const known = new WeakMap();
 /**
- * The same of whole lists that a room answered: they are frozen, and another array says that a record changed.
- * `by`: what else their records speak of.
+ * What was made of a whole list. A room's lists are frozen; when a record changes, the room makes another list.
+ * `by`: the other records that those of the list name.
  * @typedef {{by: unknown[], latest: number, found: {entries: Entry[], left_out: []}}} Whole
  * @type {WeakMap<readonly {at: string}[], Whole>}
  */

@@ -82,7 +82,7 @@ export function step_of(tank, step) {
 /** Whether it began as an empty glass in this app, not in the form for a running tank. @param {Plan} tank */
 export const set_up_here = (tank) => Boolean(tank.setup) || STEPS.some((step) => tank[field_of(step)]);
 
-/** Whether a tank runs in. @param {Pick<Plan, "started_at">} tank @param {number} now ms */
+/** Whether a tank was started in the last eight weeks. @param {Pick<Plan, "started_at">} tank @param {number} now ms */
 export const is_young = ({ started_at }, now) => Boolean(started_at && now - Date.parse(started_at) < YOUNG_MS);
 
 /** Whether a tank is still a plan: being set up, and never filled. @param {Plan} tank */

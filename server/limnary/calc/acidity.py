@@ -13,8 +13,8 @@ from limnary.calc import kinetics as k
 
 # A water of less is taken as this much where its logarithm is needed [dKH].
 LEAST_KH = 0.05
-# What a tank can hold: alkalinity [dKH], dissolved carbon dioxide [mg/L]. Readings that fit no water would else drive
-# the draws on without end.
+# What a tank can hold: alkalinity [dKH], dissolved carbon dioxide [mg/L]. Without these bounds, readings that fit no
+# water would carry the draws further away with each reading.
 MOST_KH, LEAST_CO2, MOST_CO2 = 100.0, 1e-3, 300.0
 
 

@@ -207,7 +207,7 @@ class Log:
     def recall(self, ops: list[dict]) -> None:
         """Read the results of all these ops and their records at once, before any of them is taken."""
         named = [op["op"] for op in ops]
-        # CROSS: each name is looked up, whatever SQLite knows of the size of the table.
+        # CROSS makes SQLite look each name up; without it, SQLite may choose to read the whole table.
         of_these = "SELECT op, stamp, ops.seq FROM json_each(?) CROSS JOIN ops ON op = value"
         stored = self.connection.execute(of_these, [json.dumps(named)])
         self.recalled = dict.fromkeys(named) | {op: _result(op, stamp, seq) for op, stamp, seq in stored}
@@ -287,7 +287,7 @@ class Log:
         return fields
 
     def _begin(self, op: dict, fields: dict, text: str) -> tuple[str, int]:
-        """Store a record that its first put makes: there is nothing to fold it into. Return its stamp and seq."""
+        """Store a record that has only this put. Return the stamp and the seq."""
         record, stamp = op["id"], self.clamp.accept(op["stamp"])
         self.seq += 1
         stamps = stamp if fields else "{}"

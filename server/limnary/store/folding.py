@@ -94,7 +94,7 @@ def write_rows(connection: sqlite3.Connection, rows: Iterable[dict]) -> None:
 
 
 def begin_rows(connection: sqlite3.Connection, rows: Iterable[tuple]) -> None:
-    """Store records that are not there yet, each made by one put: id, kind, seq, texts of fields and stamps, by, at."""
+    """Store new records, each of one put: id, kind, seq, the texts of its fields and its stamps, keeper, time."""
     connection.executemany(_BEGIN, rows)
 
 

@@ -141,33 +141,19 @@ def rows_brought_back(db: Database) -> None:
 
 @ROOM()
 def results_as_seq(db: Database) -> None:
-    """An op's result is its `seq`, no longer JSON: all else that it said stands in the op's row.
+    """An op keeps the `seq` of its result. The JSON it kept before said nothing more than the op's row says.
 
-    From here on `records.stamps` is one stamp where all fields have the same; what was written before stays as it is.
+    From here on `records.stamps` is one stamp where all fields have the same. Older rows stay as they are.
     """
-    # A table with the column dropped: SQLite before 3.35 cannot drop one.
-    columns = "op, kind, id, type, fields, stamp, schema, keeper, device, at"
+    # A new table, because SQLite before 3.35 cannot drop a column.
     db.execute("ALTER TABLE ops RENAME TO former_ops")
-    db["ops"].create(
-        {
-            "op": str,
-            "kind": str,
-            "id": str,
-            "type": str,
-            "fields": str,
-            "stamp": str,
-            "schema": int,
-            "keeper": str,
-            "device": str,
-            "at": str,
-            "seq": int,
-        },
-        pk="op",
-        not_null={"kind", "id", "type", "stamp", "keeper", "at", "seq"},
-    )
+    columns = db["former_ops"].columns_dict
+    del columns["result"]
+    needed = {"kind", "id", "type", "stamp", "keeper", "at", "seq"}
+    db["ops"].create({**columns, "seq": int}, pk="op", not_null=needed)
+    same = ", ".join(columns)
     db.execute(
-        f"INSERT INTO ops ({columns}, seq)"
-        f" SELECT {columns}, json_extract(result, '$.seq') FROM former_ops ORDER BY rowid"
+        f"INSERT INTO ops ({same}, seq) SELECT {same}, json_extract(result, '$.seq') FROM former_ops ORDER BY rowid"
     )
     db["former_ops"].drop()
     db["ops"].create_index(["id"])

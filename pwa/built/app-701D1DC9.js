@@ -1,0 +1,2 @@
+import{Bb as j,Da as e,Eb as k,Fc as m,Ic as n,Jc as o,Ya as g,Za as h,ib as i,r as b,wc as l,z as c}from"./chunk-74NNJKGA.js";import{Ea as d,ba as a,sb as f}from"./chunk-NRUJ6FXV.js";export{o as ROUTES,a as contracts,e as facts,m as language,i as live,f as measures,b as open_room,n as people,g as questions,j as record,l as router,c as sync,k as taps,h as today,d as words};
+//# sourceMappingURL=app-701D1DC9.js.map
